@@ -1,0 +1,42 @@
+package foretress.questionnaire;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * One question of the questionnaire; its words live apart, under its id.
+ *
+ * @param options codes offered, in order; for {@link Kind#TREATMENTS} the kinds of treatment
+ * @param unsure offers "don't know"
+ * @param personal offers "rather not say"
+ * @param askedFor chemistries of the booked steps that make it relevant; empty means every service
+ * @param when earlier answers that open it: every named question must have one of the codes
+ * @param required must be answered ("don't know" is an answer) before the answers can be signed
+ * @param keeps how long the answer stays good
+ * @param recordOnly read by the record alone; no fact is made of it
+ */
+public record Question(String id, Kind kind, List<String> options, boolean unsure, boolean personal, Set<String> askedFor,
+                       Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly) {
+    public static final String DONT_KNOW = "dont-know";
+    public static final String RATHER_NOT_SAY = "rather-not-say";
+    /** In a several-of question this option excludes all others. */
+    public static final String NONE = "none";
+
+    public enum Kind { ONE_OF, SEVERAL_OF, SAID_DATE, HAIR_LENGTH, TREATMENTS, MEDICINES, INGREDIENTS, NOTE }
+
+    /** How long an answer stays good before it is asked again. */
+    public enum Keeps { THE_DAY, THREE_MONTHS, SIX_MONTHS, TWELVE_MONTHS, FOR_GOOD }
+
+    /** Whether a question is put, and if not, why not. The difference matters: only a closed question reads as its best class. */
+    public enum Status { ASKED, CLOSED, NOT_FOR_SERVICE }
+
+    /** Everything this question accepts as a code, the ways of not saying included. */
+    public boolean offers(String code) {
+        return options.contains(code) || unsure && DONT_KNOW.equals(code) || personal && RATHER_NOT_SAY.equals(code);
+    }
+
+    boolean forSome(Set<String> chemistries) {
+        return askedFor.isEmpty() || askedFor.stream().anyMatch(chemistries::contains);
+    }
+}

@@ -1,0 +1,89 @@
+package foretress.questionnaire;
+
+import foretress.questionnaire.Question.Status;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** All topics in the order they are asked, and which of their questions are put to whom. */
+public final class Questionnaire {
+    private final List<Topic> topics;
+    private final Map<String, Question> byId = new LinkedHashMap<>();
+
+    public Questionnaire(List<Topic> topics) {
+        this.topics = List.copyOf(topics);
+        for (Topic topic : topics) {
+            for (Question question : topic.questions()) {
+                if (byId.put(question.id(), question) != null) {
+                    throw new IllegalArgumentException("two questions are called " + question.id());
+                }
+            }
+        }
+    }
+
+    public List<Topic> topics() {
+        return topics;
+    }
+
+    public List<Question> questions() {
+        return List.copyOf(byId.values());
+    }
+
+    public Optional<Question> question(String id) {
+        return Optional.ofNullable(byId.get(id));
+    }
+
+    public Optional<Topic> topic(String id) {
+        return topics.stream().filter(t -> t.id().equals(id)).findFirst();
+    }
+
+    /** Whether this question is put to a client with these booked chemistries and answers so far. */
+    public Status status(Question question, Set<String> chemistries, Answers answers) {
+        if (!question.forSome(chemistries)) {
+            return Status.NOT_FOR_SERVICE;
+        }
+        for (Map.Entry<String, List<String>> opening : question.when().entrySet()) {
+            Status earlier = statusOf(opening.getKey(), chemistries, answers);
+            if (earlier != Status.ASKED) {
+                return earlier;
+            }
+            // Not answered yet leaves the question open: it must never read as a no.
+            Optional<Answer> said = answers.to(opening.getKey());
+            if (said.isPresent() && said.get().codes().stream().noneMatch(opening.getValue()::contains)) {
+                return Status.CLOSED;
+            }
+        }
+        return Status.ASKED;
+    }
+
+    /** The questions of a topic that are put; those waiting for an unanswered earlier one are put later. */
+    public List<Question> put(Topic topic, Set<String> chemistries, Answers answers) {
+        return topic.questions().stream()
+            .filter(q -> status(q, chemistries, answers) == Status.ASKED && opened(q, answers))
+            .toList();
+    }
+
+    /** The topics that have something to ask. */
+    public List<Topic> relevant(Set<String> chemistries, Answers answers) {
+        return topics.stream().filter(t -> !put(t, chemistries, answers).isEmpty()).toList();
+    }
+
+    /** Required questions put and not yet answered. */
+    public List<Question> missing(Set<String> chemistries, Answers answers) {
+        return topics.stream()
+            .flatMap(t -> put(t, chemistries, answers).stream())
+            .filter(q -> q.required() && answers.to(q.id()).isEmpty())
+            .toList();
+    }
+
+    private Status statusOf(String id, Set<String> chemistries, Answers answers) {
+        Question question = question(id).orElseThrow(() -> new IllegalArgumentException("no question is called " + id));
+        return status(question, chemistries, answers);
+    }
+
+    private static boolean opened(Question question, Answers answers) {
+        return question.when().keySet().stream().allMatch(id -> answers.to(id).isPresent());
+    }
+}
