@@ -1,0 +1,39 @@
+package foretress.intake;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+
+/** An assessment as it was made: its facts and findings, and the rules that made them. Never changed. */
+@Entity
+@Table(name = "assessment")
+public class KeptAssessment extends PanacheEntityBase {
+    @Id
+    public UUID id;
+    @Column(name = "visit_id")
+    public UUID visitId;
+    @Column(name = "client_id")
+    public UUID clientId;
+    @Column(name = "assessed_at")
+    public Instant assessedAt;
+    @Column(name = "rule_set_sha256")
+    public String ruleSetSha256;
+    @Column(name = "answers_sha256")
+    public String answersSha256;
+    public String standing;
+    @Column(columnDefinition = "text")
+    public String body;
+
+    String place() {
+        return "assessment.body." + id;
+    }
+
+    public static Optional<KeptAssessment> newest(UUID visitId) {
+        return find("visitId = ?1 order by assessedAt desc", visitId).firstResultOptional();
+    }
+}

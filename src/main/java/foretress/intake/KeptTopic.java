@@ -1,0 +1,50 @@
+package foretress.intake;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** One version of one topic's answers, sealed. Never changed: saying it differently adds a version. */
+@Entity
+@Table(name = "topic_answers")
+class KeptTopic extends PanacheEntityBase {
+    @Id
+    public UUID id;
+    @Column(name = "visit_id")
+    public UUID visitId;
+    @Column(name = "client_id")
+    public UUID clientId;
+    public String topic;
+    public int version;
+    public String language;
+    @Column(name = "saved_at")
+    public Instant savedAt;
+    public String submission;
+    @Column(columnDefinition = "text")
+    public String body;
+
+    /** Where the sealed body belongs; moved anywhere else it cannot be opened. */
+    String place() {
+        return "topic_answers.body." + id;
+    }
+
+    static List<KeptTopic> newest(UUID visitId) {
+        return list("from KeptTopic t where t.visitId = ?1 and t.version ="
+            + " (select max(k.version) from KeptTopic k where k.visitId = t.visitId and k.topic = t.topic)", visitId);
+    }
+
+    static Optional<KeptTopic> submitted(UUID visitId, String submission) {
+        return find("visitId = ?1 and submission = ?2", visitId, submission).firstResultOptional();
+    }
+
+    static int lastVersion(UUID visitId, String topic) {
+        return KeptTopic.<KeptTopic>find("visitId = ?1 and topic = ?2 order by version desc", visitId, topic)
+            .firstResultOptional().map(k -> k.version).orElse(0);
+    }
+}
