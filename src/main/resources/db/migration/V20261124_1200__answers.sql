@@ -21,7 +21,6 @@ create table topic_answers (
     saved_at timestamp with time zone not null,
     submission varchar(64) not null,           -- a repeated tap repeats it, and is kept once
     body text not null,                        -- sealed with the client's key
-    constraint topic_answers_visit foreign key (visit_id) references visit (id),
     constraint topic_answers_version unique (visit_id, topic, version),
     constraint topic_answers_submission unique (visit_id, submission)
 );
@@ -52,6 +51,5 @@ create table assessment (
     answers_sha256 varchar(64) not null,
     standing varchar(32) not null,
     body text not null,                        -- facts and findings, sealed with the client's key
-    constraint assessment_visit foreign key (visit_id) references visit (id)
 );
 create index assessment_by_visit on assessment (visit_id, assessed_at);
