@@ -1,0 +1,73 @@
+package foretress.visit;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.PrePersist;
+import jakarta.persistence.PreUpdate;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+
+/** A person whose hair is done here. Holds what lists and search need, nothing about health. */
+@Entity
+@Table(name = "client")
+public class Client extends PanacheEntityBase {
+    @Id
+    public UUID id;
+    @Column(name = "given_name")
+    public String givenName;
+    @Column(name = "family_name")
+    public String familyName;
+    /** Names, address and phone folded for searching; kept in step by the class itself. */
+    public String search;
+    @Column(name = "birth_date")
+    LocalDate birthDate;
+    @Column(name = "birth_date_confirmed")
+    public boolean birthDateConfirmed;
+    String email;
+    String phone;
+    /** BCP 47 language the client reads. */
+    public String language;
+    @Column(name = "created_at")
+    public Instant createdAt;
+    @Version
+    public int version;
+
+    public String fullName() {
+        return (givenName + " " + familyName).strip();
+    }
+
+    public Optional<LocalDate> birthDate() {
+        return Optional.ofNullable(birthDate);
+    }
+
+    public Optional<String> email() {
+        return Optional.ofNullable(email);
+    }
+
+    public Optional<String> phone() {
+        return Optional.ofNullable(phone);
+    }
+
+    /** A date the client gave at the door stands on file as unconfirmed until the desk has asked. */
+    public void bornOn(LocalDate day, boolean confirmed) {
+        birthDate = day;
+        birthDateConfirmed = confirmed;
+    }
+
+    public void reachedAt(Optional<String> newEmail, Optional<String> newPhone) {
+        email = newEmail.orElse(null);
+        phone = newPhone.orElse(null);
+    }
+
+    @PrePersist
+    @PreUpdate
+    void fold() {
+        search = Folded.of(fullName() + " " + email().orElse("") + " " + phone().orElse(""));
+    }
+}

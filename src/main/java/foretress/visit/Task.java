@@ -1,0 +1,86 @@
+package foretress.visit;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+
+/** A promise made to a client: whose it is and by when. It stays open until that person says it is done. */
+@Entity
+@Table(name = "task")
+public class Task extends PanacheEntityBase {
+    /** What was promised, never why. */
+    public enum Kind {
+        /** Telephone the client. */
+        CALL,
+        /** Too many wrong birth dates: speak to the client, then open the link again. */
+        UNLOCK_LINK,
+        /** The client gave the birth date: ask and confirm it. */
+        CONFIRM_BIRTH_DATE
+    }
+
+    @Id
+    public UUID id;
+    @ManyToOne(fetch = FetchType.EAGER, optional = false)
+    @JoinColumn(name = "visit_id")
+    public Visit visit;
+    @Enumerated(EnumType.STRING)
+    public Kind kind;
+    @Column(name = "open_as")
+    String openAs;
+    @Column(name = "owner_id")
+    UUID ownerId;
+    @Column(name = "due_at")
+    public Instant dueAt;
+    @Column(name = "made_at")
+    Instant madeAt;
+    @Column(name = "acknowledged_at")
+    Instant acknowledgedAt;
+    @Column(name = "acknowledged_by")
+    UUID acknowledgedBy;
+    @Version
+    int version;
+
+    protected Task() {}
+
+    Task(Visit visit, Kind kind, Optional<UUID> owner, Instant due, Instant now) {
+        this.id = UUID.randomUUID();
+        this.visit = visit;
+        this.kind = kind;
+        this.openAs = openAs(visit.id, kind);
+        this.ownerId = owner.orElse(null);
+        this.dueAt = due;
+        this.madeAt = now;
+    }
+
+    static String openAs(UUID visitId, Kind kind) {
+        return visitId + " " + kind;
+    }
+
+    /** The member of staff who promised; empty when it is the whole desk's. */
+    public Optional<UUID> owner() {
+        return Optional.ofNullable(ownerId);
+    }
+
+    public Optional<Instant> acknowledged() {
+        return Optional.ofNullable(acknowledgedAt);
+    }
+
+    /** Once done it stays done; saying so again changes nothing. */
+    void acknowledge(UUID staffId, Instant now) {
+        if (acknowledgedAt != null) return;
+        acknowledgedAt = now;
+        acknowledgedBy = staffId;
+        openAs = null;
+    }
+}

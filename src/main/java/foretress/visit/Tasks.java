@@ -1,0 +1,52 @@
+package foretress.visit;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Promises to clients: made, listed, kept. */
+@ApplicationScoped
+public class Tasks {
+    private final Clock clock;
+
+    Tasks(Clock clock) {
+        this.clock = clock;
+    }
+
+    /** Makes the promise unless the same one is already open for the visit; then that one is returned. */
+    @Transactional
+    public Task promise(Visit visit, Task.Kind kind, Optional<UUID> owner, Instant due) {
+        return open(visit.id, kind).orElseGet(() -> {
+            var task = new Task(visit, kind, owner, due, clock.instant());
+            task.persist();
+            return task;
+        });
+    }
+
+    public Optional<Task> open(UUID visitId, Task.Kind kind) {
+        return Task.find("openAs", Task.openAs(visitId, kind)).firstResultOptional();
+    }
+
+    /** Every open promise, the most urgent first. */
+    public List<Task> open() {
+        return Task.list("acknowledgedAt is null order by dueAt, id");
+    }
+
+    /** Marks the promise kept; false when there is none of that id. */
+    @Transactional
+    public boolean acknowledge(UUID id, UUID staffId) {
+        Optional<Task> task = Task.findByIdOptional(id);
+        task.ifPresent(found -> found.acknowledge(staffId, clock.instant()));
+        return task.isPresent();
+    }
+
+    /** Closes the promise of this kind on the visit, if one is open, because what it asked for was done elsewhere. */
+    @Transactional
+    public void kept(UUID visitId, Task.Kind kind, UUID staffId) {
+        open(visitId, kind).ifPresent(task -> task.acknowledge(staffId, clock.instant()));
+    }
+}

@@ -1,0 +1,116 @@
+package foretress.visit;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.CascadeType;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.OneToMany;
+import jakarta.persistence.OrderBy;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** One booked appointment of one client. */
+@Entity
+@Table(name = "visit")
+public class Visit extends PanacheEntityBase {
+    @Id
+    public UUID id;
+    /** Names the form that made it, so that a form sent twice makes one visit. */
+    String submission;
+    @ManyToOne(fetch = FetchType.EAGER, optional = false)
+    @JoinColumn(name = "client_id")
+    public Client client;
+    /** The member of staff who does the hair. */
+    @Column(name = "stylist_id")
+    public UUID stylistId;
+    /** What was agreed, as read off the salon's clock; {@link #startsAt} is what it means under today's zone rules. */
+    @Column(name = "wall_time")
+    LocalDateTime wallTime;
+    String zone;
+    @Column(name = "starts_at")
+    public Instant startsAt;
+    @Enumerated(EnumType.STRING)
+    public State state;
+    @Column(name = "created_at")
+    Instant createdAt;
+    /** Code of the booked services' standing once assessed; never shown to the desk. */
+    @Column(name = "standing_code")
+    public String standingCode;
+    @Column(name = "answered_at")
+    public Instant answeredAt;
+    @Column(name = "signed_at")
+    public Instant signedAt;
+    /** Latest moment at which what is owed can still begin. */
+    @Column(name = "owed_by")
+    public Instant owedBy;
+    /** Code of what the client must come in for; never why. */
+    @Column(name = "owed_what")
+    public String owedWhat;
+    @Version
+    public int version;
+
+    @OneToMany(mappedBy = "visit", cascade = CascadeType.ALL, orphanRemoval = true, fetch = FetchType.EAGER)
+    @OrderBy("place")
+    public List<BookedService> services = new ArrayList<>();
+
+    /** Goes one step on; a step that does not exist is refused. */
+    public void moveTo(State next) {
+        if (!state.mayBecome(next))
+            throw new IllegalStateException("A visit that is %s cannot become %s".formatted(state, next));
+        state = next;
+    }
+
+    public ZoneId zone() {
+        return ZoneId.of(zone);
+    }
+
+    /** When it starts, as the salon's clock shows it. */
+    public ZonedDateTime startsThere() {
+        return startsAt.atZone(zone());
+    }
+
+    public Optional<String> standing() {
+        return Optional.ofNullable(standingCode);
+    }
+
+    public Optional<Instant> answered() {
+        return Optional.ofNullable(answeredAt);
+    }
+
+    public Optional<Instant> signed() {
+        return Optional.ofNullable(signedAt);
+    }
+
+    /** What the client must come in for and the latest moment it can begin; empty when nothing is owed. */
+    public Optional<Owed> owed() {
+        return owedWhat == null ? Optional.empty() : Optional.of(new Owed(owedWhat, Optional.ofNullable(owedBy)));
+    }
+
+    /** Sets, or with an empty value clears, what the client must come in for. */
+    public void owes(Optional<Owed> owed) {
+        owedWhat = owed.map(Owed::what).orElse(null);
+        owedBy = owed.flatMap(Owed::by).orElse(null);
+    }
+
+    void book(List<Booked> booked) {
+        services.clear();
+        for (Booked one : booked) services.add(new BookedService(this, services.size(), one));
+    }
+
+    /** Something owed before the visit: its code and, where there is one, its latest start. */
+    public record Owed(String what, Optional<Instant> by) {}
+}

@@ -1,0 +1,72 @@
+package foretress.visit;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Books visits and finds them again. */
+@ApplicationScoped
+public class Visits {
+    private final Clock clock;
+
+    Visits(Clock clock) {
+        this.clock = clock;
+    }
+
+    /** Books once per submission: the same form sent again gives the visit it made the first time. */
+    @Transactional
+    public Visit book(Booking booking) {
+        return bySubmission(booking.submission()).orElseGet(() -> create(booking));
+    }
+
+    private Visit create(Booking booking) {
+        var visit = new Visit();
+        visit.id = UUID.randomUUID();
+        visit.submission = booking.submission();
+        visit.client = Client.findById(booking.clientId());
+        visit.stylistId = booking.stylistId();
+        visit.wallTime = booking.wallTime();
+        visit.zone = booking.zone().getId();
+        visit.startsAt = booking.startsAt();
+        visit.state = State.BOOKED;
+        visit.createdAt = clock.instant();
+        visit.book(booking.services());
+        visit.persistAndFlush();
+        return visit;
+    }
+
+    public Optional<Visit> bySubmission(String submission) {
+        return Visit.find("submission", submission).firstResultOptional();
+    }
+
+    public Optional<Visit> find(UUID id) {
+        return Visit.findByIdOptional(id);
+    }
+
+    /** Visits starting on this day as the given zone counts days (23, 24 or 25 hours), earliest first. */
+    public List<Visit> on(LocalDate day, ZoneId zone) {
+        return between(day.atStartOfDay(zone).toInstant(), day.plusDays(1).atStartOfDay(zone).toInstant());
+    }
+
+    /** Visits starting from this day on that have not ended in any way, earliest first. */
+    public List<Visit> comingFrom(LocalDate day, ZoneId zone) {
+        return Visit.list("startsAt >= ?1 and state not in ?2 order by startsAt, id",
+            day.atStartOfDay(zone).toInstant(), List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN));
+    }
+
+    /** From the first instant, up to but not at the second. */
+    public List<Visit> between(Instant from, Instant until) {
+        return Visit.list("startsAt >= ?1 and startsAt < ?2 order by startsAt, id", from, until);
+    }
+
+    /** All visits of one client, newest first. */
+    public List<Visit> of(UUID clientId) {
+        return Visit.list("client.id = ?1 order by startsAt desc, id", clientId);
+    }
+}
