@@ -1,0 +1,62 @@
+package foretress.consent;
+
+import foretress.assessment.Weight;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * Everything one consent speaks of, already in the client's words and language; nothing is looked up later.
+ *
+ * @param language BCP 47 tag of the language the client reads
+ * @param standing the heaviest weight on the booked services
+ * @param tests the tests the client is asked to agree to, in the order they are done
+ * @param found what was found, heaviest first
+ * @param answered every answer given, in the order the questions were asked
+ */
+public record ConsentInput(
+        String language, Salon salon, Client client, Visit visit, Weight standing,
+        List<Test> tests, List<Found> found, List<Answered> answered) {
+
+    public ConsentInput {
+        tests = List.copyOf(tests);
+        found = List.copyOf(found);
+        answered = List.copyOf(answered);
+    }
+
+    /**
+     * The salon as its clients know it.
+     *
+     * @param urgentNumber the number to call for an ambulance where the salon is
+     */
+    public record Salon(String name, String address, String town, String phone, String email, String opening,
+            String urgentNumber) {}
+
+    public record Client(UUID id, String name, Optional<LocalDate> born) {}
+
+    /** The visit in the salon's own zone; services by the names the client reads. */
+    public record Visit(UUID id, ZonedDateTime startsAt, String stylist, List<String> services) {
+        public Visit {
+            services = List.copyOf(services);
+            if (services.isEmpty()) {
+                throw new IllegalArgumentException("a consent names at least one service");
+            }
+        }
+    }
+
+    /**
+     * A test the client agrees to.
+     *
+     * @param id its id in knowledge; the words on how far it can be trusted hang on it
+     * @param name what the client reads, e.g. "a skin test with Larkmoss 4-0"
+     */
+    public record Test(String id, String name) {}
+
+    /** One finding in the client's words. */
+    public record Found(Weight weight, String text) {}
+
+    /** One answer as the client would say it, under the topic it was asked in. */
+    public record Answered(String topic, String question, String answer) {}
+}

@@ -1,0 +1,173 @@
+package foretress.consent;
+
+import static foretress.consent.ConsentText.Part.*;
+
+import foretress.assessment.Weight;
+import foretress.consent.ConsentText.Line;
+import foretress.consent.ConsentText.Part;
+import foretress.consent.ConsentText.Section;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+
+/** Puts one visit's particulars, findings and answers into the sentences of a consent. */
+final class ConsentWriter {
+    private final ConsentInput input;
+    private final Wording words;
+    private final Locale locale;
+    private final Map<String, String> places;
+
+    ConsentWriter(ConsentInput input, Wording words) {
+        this.input = input;
+        this.words = words;
+        this.locale = Locale.forLanguageTag(input.language());
+        this.places = places();
+    }
+
+    ConsentText write() {
+        var parts = Stream.of(
+            new Section(PARTICULARS, "", particulars()),
+            section(STATEMENTS, statements()),
+            section(FOUND, found()),
+            section(TESTS, tests()),
+            section(ANSWERED, answered()),
+            section(CAUTIONS, paragraphs("cautions", "instructions", "risk", "medicines", "doctor")),
+            section(TAKE_BACK, paragraphs("take-back", "how", "then")),
+            section(URGENT, paragraphs("urgent", "ambulance", "doctor", "salon")));
+        return new ConsentText(input.language(), words.say("version"), say("title"),
+            parts.filter(section -> !section.lines().isEmpty()).toList());
+    }
+
+    private Section section(Part part, List<Line> lines) {
+        return new Section(part, say(part.id() + ".heading"), lines);
+    }
+
+    private List<Line> particulars() {
+        var visit = input.visit();
+        return List.of(
+            pair("client", input.client().name()),
+            pair("born", input.client().born().map(born -> born.format(day())).orElseGet(() -> say("particulars.not-given"))),
+            pair("language", locale.getDisplayLanguage(locale)),
+            pair("visit", visit.startsAt().format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale))
+                + ", " + visit.startsAt().format(time())),
+            pair("service", String.join(", ", visit.services())),
+            pair("with", visit.stylist()));
+    }
+
+    private Line pair(String label, String value) {
+        return new Line.Pair(say("particulars." + label), value);
+    }
+
+    private List<Line> statements() {
+        var ids = new ArrayList<>(List.of("true-answers"));
+        if (!input.tests().isEmpty()) {
+            ids.add("tests");
+        }
+        ids.add(serviceStatement());
+        ids.add("take-back");
+        var lines = new ArrayList<Line>();
+        for (var id : ids) {
+            lines.add(new Line.Statement(lines.size() + 1, id, say("statements." + id)));
+        }
+        return lines;
+    }
+
+    /** Nobody is asked to agree to a service that their own answers rule out. */
+    private String serviceStatement() {
+        if (input.standing() == Weight.PREVENTS) {
+            return "service-prevented";
+        }
+        return input.tests().isEmpty() ? "service" : "service-after-tests";
+    }
+
+    private List<Line> found() {
+        if (input.found().isEmpty()) {
+            return List.of(finding(Weight.NOTHING_FOUND, say("found.nothing")));
+        }
+        return input.found().stream().map(found -> finding(found.weight(), found.text())).toList();
+    }
+
+    private Line finding(Weight weight, String text) {
+        return new Line.Finding(weight, words.say("weights." + weight.code().replace(' ', '-')), text);
+    }
+
+    private List<Line> tests() {
+        return input.tests().stream()
+            .<Line>map(test -> new Line.Pair(capital(test.name()), limits(test.id())))
+            .toList();
+    }
+
+    private String limits(String test) {
+        var key = "limits." + test;
+        return words.say(words.has(key) ? key : "limits.other");
+    }
+
+    private List<Line> answered() {
+        var lines = new ArrayList<Line>();
+        var topic = "";
+        for (var answered : input.answered()) {
+            if (!answered.topic().equals(topic)) {
+                topic = answered.topic();
+                lines.add(new Line.Topic(topic));
+            }
+            lines.add(new Line.Pair(answered.question(), answered.answer()));
+        }
+        return lines;
+    }
+
+    private List<Line> paragraphs(String part, String... keys) {
+        return Stream.of(keys).<Line>map(key -> new Line.Paragraph(say(part + "." + key))).toList();
+    }
+
+    private String say(String key) {
+        return words.say(key, places);
+    }
+
+    private Map<String, String> places() {
+        var visit = input.visit();
+        var salon = input.salon();
+        return Map.of(
+            "services", listed(visit.services(), this::small),
+            "tests", listed(input.tests().stream().map(ConsentInput.Test::name).toList(), this::small),
+            "date", visit.startsAt().format(day()),
+            "stylist", visit.stylist(),
+            "salon", salon.name(),
+            "phone", salon.phone(),
+            "opening", salon.opening(),
+            "urgent", salon.urgentNumber());
+    }
+
+    private String listed(List<String> names, UnaryOperator<String> form) {
+        var last = names.size() - 1;
+        if (last < 1) {
+            return names.stream().map(form).findFirst().orElse("");
+        }
+        var before = String.join(", ", names.subList(0, last).stream().map(form).toList());
+        return words.say("and", Map.of("before", before, "last", form.apply(names.get(last))));
+    }
+
+    private DateTimeFormatter day() {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale);
+    }
+
+    private static DateTimeFormatter time() {
+        return DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    }
+
+    /** A name inside a sentence: "Permanent colour" becomes "permanent colour"; "GMTG perm" stays as it is. */
+    private String small(String name) {
+        if (name.isEmpty() || name.split(" ")[0].substring(1).chars().anyMatch(Character::isUpperCase)) {
+            return name;
+        }
+        return name.substring(0, 1).toLowerCase(locale) + name.substring(1);
+    }
+
+    private String capital(String name) {
+        return name.isEmpty() ? name : name.substring(0, 1).toUpperCase(locale) + name.substring(1);
+    }
+}

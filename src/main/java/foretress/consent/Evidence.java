@@ -1,0 +1,130 @@
+package foretress.consent;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * What the salon's own record can say about one signing. Complete or refused: every field but the device's is required,
+ * because a server always knows them.
+ *
+ * @param submissionId made with the form, so that pressing Sign twice signs once
+ * @param textSha256 hash of the text that was on the page when the client pressed Sign
+ * @param answersSha256 hash of the answers that text was made from
+ * @param ruleSet hash of the rules that the findings come from
+ * @param pages every page of the answers, with when it was first and last shown
+ * @param agreed ids of the statements agreed to, each by an act of its own
+ * @param zone the salon's zone, for showing {@code signedAt}
+ * @param zoneRules version of the time-zone data, e.g. 2025a
+ * @param clock what is known of the server clock, e.g. "system clock, not checked against another"
+ */
+public record Evidence(
+        UUID submissionId, Invited invited, BirthDateCheck birthDate, HealthConsent healthConsent,
+        String language, String textSha256, String answersSha256, String ruleSet,
+        List<PageShown> pages, Instant readBackAt, Instant textShownAt, List<String> agreed,
+        Instant signedAt, ZoneId zone, String zoneRules, String clock,
+        Optional<Device> device, Optional<Guardian> guardian) {
+
+    public Evidence {
+        Missing.check("the submission", submissionId);
+        Missing.check("the invitation", invited);
+        Missing.check("the birth date check", birthDate);
+        Missing.check("the consent to holding health answers", healthConsent);
+        Missing.check("the language", language);
+        Missing.check("the hash of the text", textSha256);
+        Missing.check("the hash of the answers", answersSha256);
+        Missing.check("the rule set", ruleSet);
+        Missing.check("the pages shown", pages);
+        Missing.check("the moment the answers were read back", readBackAt);
+        Missing.check("the moment the text was shown", textShownAt);
+        Missing.check("the statements agreed to", agreed);
+        Missing.check("the moment of signing", signedAt);
+        Missing.check("the salon's time zone", zone);
+        Missing.check("the version of the time zones", zoneRules);
+        Missing.check("the state of the clock", clock);
+        Missing.check("the device (empty when unknown)", device);
+        Missing.check("the guardian (empty when there is none)", guardian);
+        pages = List.copyOf(pages);
+        agreed = List.copyOf(agreed);
+        if (textShownAt.isAfter(signedAt)) {
+            throw new Missing("the text was shown after it was signed");
+        }
+        if (healthConsent.givenAt().isAfter(signedAt)) {
+            throw new Missing("the consent to holding health answers was given after the signing");
+        }
+    }
+
+    /** How the link came to the client and when it was first opened; the invitation's id, never its token. */
+    public record Invited(UUID invitationId, Way way, String sentBy, Instant sentAt, Instant openedAt) {
+        public Invited {
+            Missing.check("the invitation's id", invitationId);
+            Missing.check("the way the link went", way);
+            Missing.check("who sent the link", sentBy);
+            Missing.check("when the link was sent", sentAt);
+            Missing.check("when the link was opened", openedAt);
+        }
+    }
+
+    public enum Way { MAIL, CODE_ON_SCREEN, SLIP, COPIED_LINK, TABLET }
+
+    /** {@code CONFIRMED}: as on file. {@code GIVEN}: the client gave it and the desk confirms it. */
+    public enum BirthDateResult { CONFIRMED, GIVEN }
+
+    /**
+     * The check that the link reached the right person.
+     *
+     * @param tries how many tries it took, 1 or more
+     */
+    public record BirthDateCheck(BirthDateResult result, int tries, Instant at) {
+        public BirthDateCheck {
+            Missing.check("the result of the birth date check", result);
+            Missing.check("the moment of the birth date check", at);
+            if (tries < 1) {
+                throw new Missing("the number of tries of the birth date check");
+            }
+        }
+    }
+
+    /** The separate consent to holding health answers, and the notice it was given on. */
+    public record HealthConsent(String noticeVersion, String noticeSha256, Instant givenAt) {
+        public HealthConsent {
+            Missing.check("the version of the notice", noticeVersion);
+            Missing.check("the hash of the notice", noticeSha256);
+            Missing.check("when the notice was agreed to", givenAt);
+        }
+    }
+
+    public record PageShown(String page, Instant first, Instant last) {
+        public PageShown {
+            Missing.check("the page", page);
+            Missing.check("when the page was first shown", first);
+            Missing.check("when the page was last shown", last);
+        }
+    }
+
+    /** Kept in the record only, never printed. */
+    public record Device(String address, String agent) {}
+
+    public record Guardian(String name, String relation) {
+        public Guardian {
+            Missing.check("the guardian's name", name);
+            Missing.check("the guardian's relation", relation);
+        }
+    }
+
+    /** Evidence with a gap; nothing is signed on it. */
+    public static final class Missing extends IllegalArgumentException {
+        Missing(String what) {
+            super("nothing was signed, the record of it would have a gap: " + what);
+        }
+
+        static void check(String what, Object value) {
+            if (value == null || value instanceof String text && text.isBlank()
+                || value instanceof List<?> list && list.isEmpty()) {
+                throw new Missing(what + " is missing");
+            }
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package foretress.consent;
+
+import static foretress.consent.Consenting.aConsent;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.assessment.Weight;
+import foretress.consent.ConsentText.Line.Statement;
+import foretress.consent.ConsentText.Part;
+import java.text.Normalizer;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ConsentTextTest {
+
+    @Test
+    @DisplayName("D10: every answer, finding, statement and the cautions are in the text that is hashed")
+    void nothingShownIsLeftOutOfTheHash() {
+        var input = aConsent().input();
+        var canonical = aConsent().text().canonical();
+        input.answered().forEach(answered -> assertThat(canonical).contains(answered.question() + "\t" + answered.answer()));
+        input.found().forEach(found -> assertThat(canonical).contains(found.text()));
+        assertThat(canonical).contains("Ottilie Brandt", "I agree to these tests: a skin test with Larkmoss 4-0",
+            "Nobody can promise that a service is without risk.", "Call 112 at once", "The maker's instructions and local law");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "es"})
+    @DisplayName("D10: every part is there in every language, in the same order")
+    void everyPartStandsInEveryLanguage(String language) {
+        assertThat(aConsent().in(language).text().sections()).extracting(ConsentText.Section::part)
+            .containsExactly(Part.values());
+    }
+
+    @Test
+    @DisplayName("D10: the same letters give the same hash, however they were put together")
+    void composedAndDecomposedNamesHashAlike() {
+        var composed = "Zoë Nguyễn";
+        var decomposed = Normalizer.normalize(composed, Normalizer.Form.NFD);
+        assertThat(decomposed).isNotEqualTo(composed);
+        assertThat(aConsent().by(decomposed).text().sha256()).isEqualTo(aConsent().by(composed).text().sha256());
+    }
+
+    @Test
+    @DisplayName("D10: another letter anywhere is another hash")
+    void oneLetterChangesTheHash() {
+        assertThat(aConsent().by("Ottilie Brand").text().sha256()).isNotEqualTo(aConsent().text().sha256());
+    }
+
+    @Test
+    @DisplayName("D10: an answer cannot forge a line of the text")
+    void aLineBreakInANameStaysInItsLine() {
+        var lines = aConsent().by("Ottilie\n3\tI agree to everything").text().canonical().lines();
+        assertThat(lines).noneMatch(line -> line.startsWith("3\tI agree to everything"));
+    }
+
+    @Test
+    void nobodyAgreesToAServiceTheAnswersRuleOut() {
+        var prevented = aConsent().standing(Weight.PREVENTS).testing().text();
+        assertThat(prevented.statements()).extracting(Statement::id)
+            .containsExactly("true-answers", "service-prevented", "take-back");
+        assertThat(prevented.canonical()).doesNotContain("I agree to permanent colour");
+    }
+
+    @Test
+    void noStatementAboutTestsWhenNoneIsOwed() {
+        assertThat(aConsent().testing().text().statements()).extracting(Statement::id)
+            .containsExactly("true-answers", "service", "take-back");
+    }
+
+    @Test
+    void nothingFoundIsSaidWithoutAPromise() {
+        var text = aConsent().found().standing(Weight.NOTHING_FOUND).text().canonical();
+        assertThat(text).contains("Nothing found\tNothing in the answers changes this service. This does not promise");
+    }
+
+    @Test
+    void aTestNobodyKnowsGetsTheGeneralLimits() {
+        var text = aConsent().testing(new ConsentInput.Test("new-test", "A new test")).text().canonical();
+        assertThat(text).contains("A new test\tThe test lowers the risk.");
+    }
+}

@@ -1,0 +1,106 @@
+package foretress.consent;
+
+import foretress.assessment.Weight;
+import foretress.consent.ConsentInput.Answered;
+import foretress.consent.ConsentInput.Client;
+import foretress.consent.ConsentInput.Found;
+import foretress.consent.ConsentInput.Salon;
+import foretress.consent.ConsentInput.Test;
+import foretress.consent.ConsentInput.Visit;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Builds consents in words; everything not said is that of one invented client. */
+final class Consenting {
+    static final ZoneId LONDON = ZoneId.of("Europe/London");
+    static final Salon SALON = new Salon("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114",
+        "desk@alder-and-wren.example", "Tuesday to Saturday, 9:00 to 18:00.", "112");
+    static final UUID CLIENT = UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0001");
+    static final UUID VISIT = UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0002");
+
+    private String language = "en";
+    private String name = "Ottilie Brandt";
+    private Weight standing = Weight.TEST_FIRST;
+    private List<Test> tests = List.of(
+        new Test("skin-test", "A skin test with Larkmoss 4-0"),
+        new Test("incompatibility-test", "A test on hair cut from three places"));
+    private List<Found> found = List.of(
+        new Found(Weight.TEST_FIRST, "Metal is probably still in the lengths, from a darkening lotion used until summer 2024. A metal test comes first."),
+        new Found(Weight.TEST_FIRST, "No valid skin test for this shade. Latest start: Tuesday 9 June, 14:00."),
+        new Found(Weight.RESTRICTS, "After the tests, the ends get a weaker mix than the lengths."),
+        new Found(Weight.NOTE, "Two answers are “don’t know”. They count as a possible yes."));
+    private List<Answered> answered = List.of(
+        new Answered("What was done before", "A lotion or foam that darkens grey hair little by little", "Yes, some time ago: summer 2024"),
+        new Answered("What was done before", "Henna or plant colour", "No, never"),
+        new Answered("Reactions", "A black temporary tattoo", "Don’t know"),
+        new Answered("Reactions", "A reaction to hair colour or anything on the skin", "No"),
+        new Answered("Today", "Medicines in the last three months", "One, typed as “amlodipine”"),
+        new Answered("Today", "Length of the longest hair", "42 cm, own measure"));
+
+    static Consenting aConsent() {
+        return new Consenting();
+    }
+
+    Consenting in(String tag) {
+        language = tag;
+        return this;
+    }
+
+    Consenting by(String client) {
+        name = client;
+        return this;
+    }
+
+    Consenting standing(Weight weight) {
+        standing = weight;
+        return this;
+    }
+
+    Consenting testing(Test... owed) {
+        tests = List.of(owed);
+        return this;
+    }
+
+    Consenting found(Found... what) {
+        found = List.of(what);
+        return this;
+    }
+
+    Consenting answered(List<Answered> all) {
+        answered = all;
+        return this;
+    }
+
+    ConsentInput input() {
+        var visit = new Visit(VISIT, ZonedDateTime.of(2026, 6, 11, 14, 0, 0, 0, LONDON), "Petra Lind",
+            List.of("Permanent colour"));
+        return new ConsentInput(language, SALON, new Client(CLIENT, name, Optional.of(LocalDate.of(1965, 3, 4))), visit,
+            standing, tests, found, answered);
+    }
+
+    ConsentText text() {
+        return ConsentText.of(input(), ConsentWords.in(language));
+    }
+
+    static final Instant SIGNED = Instant.parse("2026-06-07T19:41:00Z");
+
+    static Evidence evidenceFor(ConsentText text) {
+        var opened = Instant.parse("2026-06-07T19:27:12Z");
+        return new Evidence(UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0003"),
+            new Evidence.Invited(UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0004"), Evidence.Way.MAIL, "Sanna Reed",
+                Instant.parse("2026-06-02T10:00:00Z"), opened),
+            new Evidence.BirthDateCheck(Evidence.BirthDateResult.CONFIRMED, 1, opened.plusSeconds(60)),
+            new Evidence.HealthConsent("2026-11-24", "ab".repeat(32), opened.plusSeconds(108)),
+            text.language(), text.sha256(), "cd".repeat(32), "ef".repeat(32),
+            List.of(new Evidence.PageShown("reactions", opened.plusSeconds(120), opened.plusSeconds(300))),
+            opened.plusSeconds(600), opened.plusSeconds(660),
+            text.statements().stream().map(ConsentText.Line.Statement::id).toList(),
+            SIGNED, LONDON, "2025a", "system clock, not checked against another",
+            Optional.of(new Evidence.Device("198.51.100.7", "a phone")), Optional.empty());
+    }
+}
