@@ -50,6 +50,6 @@ create table assessment (
     rule_set_sha256 varchar(64) not null,
     answers_sha256 varchar(64) not null,
     standing varchar(32) not null,
-    body text not null,                        -- facts and findings, sealed with the client's key
+    body text not null                         -- facts and findings, sealed with the client's key
 );
 create index assessment_by_visit on assessment (visit_id, assessed_at);

@@ -1,0 +1,43 @@
+package foretress.ledger;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.HexFormat;
+
+/**
+ * One line of the audit chain.
+ *
+ * @param number counts from 1 without a gap
+ * @param subject keyed pseudonym of the record, hexadecimal; empty for none
+ * @param previous hash of the entry before, 64 zeros before the first
+ */
+record Entry(long number, Instant at, String actor, String what, String subject, String previous) {
+    static final String NOTHING_BEFORE = "0".repeat(64);
+
+    Entry {
+        at = at.truncatedTo(ChronoUnit.MILLIS);   // both databases give back exactly this
+    }
+
+    /** SHA-256 over the hash before and every field, each with its length in front, so that no two entries write alike. */
+    String sha256() {
+        var sha = newSha256();
+        for (var field : new String[] { previous, Long.toString(number), Long.toString(at.toEpochMilli()), actor, what, subject }) {
+            var bytes = field.getBytes(StandardCharsets.UTF_8);
+            sha.update(ByteBuffer.allocate(4).putInt(bytes.length).array());
+            sha.update(bytes);
+        }
+        return HexFormat.of().formatHex(sha.digest());
+    }
+
+    private static MessageDigest newSha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

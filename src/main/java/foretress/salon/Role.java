@@ -1,0 +1,4 @@
+package foretress.salon;
+
+/** What a member of staff is here for; {@link Rights} says what each may do. */
+public enum Role { STYLIST, DESK, OWNER }

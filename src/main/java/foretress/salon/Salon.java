@@ -1,0 +1,62 @@
+package foretress.salon;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** The one salon this installation is for. */
+@Entity
+@Table(name = "salon")
+public class Salon extends PanacheEntityBase {
+    public enum PaperSize { A4, LETTER }
+
+    @Id public UUID id;
+    @Column(columnDefinition = "text") public String name;
+    @Column(columnDefinition = "text") public String address;
+    @Column(columnDefinition = "text") public String town;
+    @Column(columnDefinition = "text") public String phone;
+    @Column(columnDefinition = "text") public String email;
+    /** An IANA zone: wall times of visits and opening hours are read in it. */
+    @Column(columnDefinition = "text") public String zone;
+    /** Names the policy that holds here. */
+    @Column(columnDefinition = "text") public String jurisdiction;
+    /** Whom to call when breathing or fainting is at stake. */
+    @Column(name = "urgent_number", columnDefinition = "text") public String urgentNumber;
+    @Enumerated(EnumType.STRING) @Column(name = "paper_size", length = 16) public PaperSize paperSize;
+    /** Language tags offered to clients, separated by commas, the salon's own first. */
+    @Column(columnDefinition = "text") public String languages;
+    /** As {@link OpeningHours} writes it. */
+    @Column(name = "opening_hours", columnDefinition = "text") public String openingHours;
+    @Version public int version;
+
+    /** The salon, once the owner has set it up. */
+    public static Optional<Salon> found() {
+        return Salon.<Salon>findAll().firstResultOptional();
+    }
+
+    /** The salon, where nothing can be reached before it is set up. */
+    public static Salon the() {
+        return found().orElseThrow(() -> new IllegalStateException("the salon is not set up yet"));
+    }
+
+    public ZoneId zoneId() {
+        return ZoneId.of(zone);
+    }
+
+    public List<String> languageTags() {
+        return List.of(languages.split(","));
+    }
+
+    public OpeningHours hours() {
+        return OpeningHours.parse(openingHours);
+    }
+}

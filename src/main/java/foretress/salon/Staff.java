@@ -1,0 +1,74 @@
+package foretress.salon;
+
+import foretress.web.Fold;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Somebody who works here. Never deleted, since records name them; one who left is no longer active. */
+@Entity
+@Table(name = "staff")
+public class Staff extends PanacheEntityBase {
+    @Id public UUID id;
+    @Column(columnDefinition = "text") public String name;
+    @Column(columnDefinition = "text") public String login;
+    /** The login as it is compared: NFKC, lower case. */
+    @Column(name = "login_folded", length = 128) public String loginFolded;
+    @Enumerated(EnumType.STRING) @Column(length = 16) public Role role;
+    /** Argon2id with its parameters; absent until the person has chosen a password. */
+    @Column(name = "password_hash", columnDefinition = "text") String passwordHash;
+    public boolean active;
+    @Column(name = "created_at") public Instant createdAt;
+    @Version public int version;
+
+    protected Staff() {}
+
+    public Staff(String name, String login, Role role, Instant createdAt) {
+        this.id = UUID.randomUUID();
+        this.name = name;
+        this.login = login;
+        this.loginFolded = Fold.fold(login);
+        this.role = role;
+        this.active = true;
+        this.createdAt = createdAt;
+    }
+
+    public static Optional<Staff> byLogin(String login) {
+        return find("loginFolded", Fold.fold(login)).firstResultOptional();
+    }
+
+    public static Optional<Staff> byId(UUID id) {
+        return findByIdOptional(id);
+    }
+
+    /** Everybody at work here now, by name. */
+    public static List<Staff> atWork() {
+        return list("active = true order by name");
+    }
+
+    public static List<Staff> all() {
+        return list("order by active desc, name");
+    }
+
+    /** Those who may take a visit: in a small salon the owner does too. */
+    public static List<Staff> stylists() {
+        return list("active = true and role <> ?1 order by name", Role.DESK);
+    }
+
+    public boolean hasPassword() {
+        return passwordHash != null;
+    }
+
+    Optional<String> passwordHash() {
+        return Optional.ofNullable(passwordHash);
+    }
+}

@@ -1,0 +1,18 @@
+package foretress.vault;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.UUID;
+
+/** A client's own data key, wrapped by the master key. */
+@Entity
+@Table(name = "client_key")
+class ClientKey extends PanacheEntityBase {
+    @Id @Column(name = "client_id") UUID clientId;
+    @Column(columnDefinition = "text") String wrapped;
+    @Column(name = "made_at") Instant madeAt;
+}

@@ -1,0 +1,33 @@
+package foretress.web;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Named;
+import java.util.Locale;
+
+/** The language of the page being made: {@code {inject:language.tag}}. {@link LanguageFilter} settles it. */
+@Named("language")
+@RequestScoped
+public class Language {
+    /** The cookie that keeps what the client chose. */
+    public static final String COOKIE = "language";
+
+    private String tag = Supported.TAGS.get(0);
+
+    public String getTag() {
+        return tag;
+    }
+
+    public Locale locale() {
+        return Locale.forLanguageTag(tag);
+    }
+
+    /** Another language from here on; one we do not speak is left alone. */
+    public void use(String wanted) {
+        tag = Supported.match(wanted).orElse(tag);
+    }
+
+    /** Which way the script runs, for the html element. */
+    public String getDir() {
+        return "ltr";
+    }
+}
