@@ -1,0 +1,183 @@
+package foretress.hair;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.Optional;
+
+/** One treatment on today's hair: how likely any of it is left, where, and what ends it. */
+public final class Lane {
+    /** From this chance on metal is suspected. */
+    public static final double SUSPECTED_FROM = 0.01;
+    /** Chances are held every quarter of a centimetre. */
+    static final double STEP_CM = 0.25;
+
+    private static final int HAIRS = 10;
+    /** On the safe side only the last year of a long span counts, so that a far past does not thin out the near one. */
+    private static final int SAFE_SPAN_DAYS = 365;
+
+    private final Treatment treatment;
+    private final boolean lengthKnown;
+    private final boolean lengthMeasured;
+    private final double lengthCm;
+    private final double nearCm;
+    private final double farCm;
+    private final double chanceLeft;
+    private final double safetyChance;
+    private final LocalDate grownOut;
+    private final double[] chances;
+    private final Optional<Range> starts;
+    private final Optional<Range> reaches;
+
+    Lane(Treatment treatment, LocalDate today, HairHistory history, double lengthCm, double touchUpMonths) {
+        Reach reach = new Reach(treatment, today, history, lengthCm, touchUpMonths);
+        LocalDate latest = treatment.latest().isAfter(today) ? today : treatment.latest();
+        this.treatment = treatment;
+        this.lengthKnown = history.length().cm().isPresent();
+        this.lengthMeasured = history.length().measured();
+        this.lengthCm = lengthCm;
+        this.nearCm = Growth.safeNearEdge(Growth.monthsBetween(latest, today));
+        this.farCm = far(treatment, today, touchUpMonths);
+        this.safetyChance = lengthKnown ? safety(latest, today, history) : 1;
+        this.chanceLeft = lengthKnown ? Math.min(safetyChance, reach.chanceAnyLeft()) : 1;
+        this.grownOut = latest.plusDays((long) Math.ceil(Growth.lookBackMonths(lengthCm) * Growth.DAYS_A_MONTH));
+        this.chances = chances(reach);
+        this.starts = chances[chances.length - 1] > 0 || chanceLeft > 0 ? Optional.of(startsIn(reach)) : Optional.empty();
+        this.reaches = starts.map(s -> reachesIn(reach, s));
+    }
+
+    private double far(Treatment t, LocalDate today, double touchUpMonths) {
+        if (t.zone() != Zone.REGROWTH || t.repeated()) {
+            return lengthCm;
+        }
+        return Math.min(lengthCm, Growth.FAST * (Growth.monthsBetween(t.earliest(), today) + touchUpMonths));
+    }
+
+    private double safety(LocalDate latest, LocalDate today, HairHistory history) {
+        LocalDate first = latest.minusDays(SAFE_SPAN_DAYS - 1);
+        LocalDate from = treatment.earliest().isAfter(first) && !treatment.earliest().isAfter(latest)
+            ? treatment.earliest() : treatment.earliest().isAfter(latest) ? latest : first;
+        long left = from.datesUntil(latest.plusDays(1)).filter(day -> leftAtSlowest(day, today, history)).count();
+        return (double) left / from.datesUntil(latest.plusDays(1)).count();
+    }
+
+    private boolean leftAtSlowest(LocalDate day, LocalDate today, HairHistory history) {
+        return safeEdge(day, today) < lengthCm && history.cuts().stream()
+            .filter(cut -> cut.day().isAfter(day) && !cut.day().isAfter(today))
+            .allMatch(cut -> safeEdge(day, cut.day()) < cut.toCm());
+    }
+
+    private static double safeEdge(LocalDate day, LocalDate seen) {
+        return Growth.safeNearEdge(Growth.monthsBetween(day, seen));
+    }
+
+    private double[] chances(Reach reach) {
+        double[] found = new double[(int) Math.ceil(lengthCm / STEP_CM) + 1];
+        for (int i = 0; i < found.length; i++) {
+            found[i] = Math.min(1, reach.chanceAt(Math.min(lengthCm, i * STEP_CM)));
+        }
+        return found;
+    }
+
+    /** Near edge, given that it is still on the hair. */
+    private Range startsIn(Reach reach) {
+        double all = reach.chanceNearBy(lengthCm);
+        return new Range(place(cm -> reach.chanceNearBy(cm) >= 0.1 * all), place(cm -> reach.chanceNearBy(cm) >= 0.9 * all));
+    }
+
+    private Range reachesIn(Reach reach, Range starts) {
+        double from = place(cm -> reach.chanceFarBy(cm) >= 0.1);
+        return new Range(Math.max(from, starts.fromCm()), Math.max(place(cm -> reach.chanceFarBy(cm) >= 0.9), starts.toCm()));
+    }
+
+    private interface Reached {
+        boolean by(double cm);
+    }
+
+    private double place(Reached reached) {
+        double low = 0;
+        double high = lengthCm;
+        for (int i = 0; i < 30; i++) {
+            double middle = (low + high) / 2;
+            if (reached.by(middle)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high;
+    }
+
+    public Treatment treatment() {
+        return treatment;
+    }
+
+    /**
+     * Chance, 0 to 1, that at least one treated hair in 200 still carries some, over growth rate, day and hairs at rest.
+     * Without a known length it is 1: counted as still there.
+     */
+    public double chanceLeft() {
+        return chanceLeft;
+    }
+
+    /**
+     * The same on the safe side, never less than {@link #chanceLeft()}: the slowest growth, four months of rest, and of a long
+     * span its last year. What decides. Without a known length it is 1.
+     */
+    public double safetyChance() {
+        return safetyChance;
+    }
+
+    /** Metal possible here and not ruled out: for that the client must be sure of the last use and staff have measured. */
+    public boolean metalSuspected() {
+        return treatment.metalPossible() && (!treatment.sure() || !lengthMeasured || safetyChance >= SUSPECTED_FROM);
+    }
+
+    /** Nearest place, in cm from the scalp, where any of it can lie: the slow rate after the last day, less four months. */
+    public double nearCm() {
+        return nearCm;
+    }
+
+    /** Furthest place where any of it can lie: the tip, or for new growth what the fast rate has carried it to. */
+    public double farCm() {
+        return farCm;
+    }
+
+    /** Cut to this length, in cm, and none is left, with more than 95 % confidence; empty where no hair would be left. */
+    public Optional<Integer> cutToCm() {
+        int whole = (int) Math.floor(nearCm);
+        return whole >= 1 && nearCm < lengthCm ? Optional.of(whole) : Optional.empty();
+    }
+
+    /** The month by which it has grown out, at the slow rate, if the hair is kept at today's length. */
+    public YearMonth grownOut() {
+        return YearMonth.from(grownOut);
+    }
+
+    /** Where its near edge lies, if any is left. */
+    public Optional<Range> starts() {
+        return starts;
+    }
+
+    /** Where its far edge lies, if any is left. */
+    public Optional<Range> reaches() {
+        return reaches;
+    }
+
+    /** Chance, 0 to 1, that a treated hair carries it at this place; read between quarters of a centimetre. */
+    public double chanceAt(double cm) {
+        if (cm < 0 || cm > lengthCm) {
+            return 0;
+        }
+        double step = cm / STEP_CM;
+        int below = Math.min((int) step, chances.length - 1);
+        int above = Math.min(below + 1, chances.length - 1);
+        return chances[below] + (step - below) * (chances[above] - chances[below]);
+    }
+
+    /** Of ten treated hairs, how many carry it at this place: at least one wherever there is any chance. */
+    public int hairsAt(double cm) {
+        double chance = chanceAt(cm);
+        boolean possible = chance > 0 || chanceLeft > 0 && cm >= nearCm && cm <= Math.min(farCm, lengthCm);
+        return (int) Math.max(possible ? 1 : 0, Math.round(HAIRS * chance));
+    }
+}

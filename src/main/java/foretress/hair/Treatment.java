@@ -1,0 +1,56 @@
+package foretress.hair;
+
+import java.time.LocalDate;
+import java.util.Objects;
+
+/**
+ * One earlier treatment, or the last of a series of them.
+ *
+ * @param id whatever the caller knows it by
+ * @param earliest first day the (last) use can have been, included
+ * @param latest last day it can have been, included; a day after today counts as today
+ * @param repeated used before that day too, again and again
+ * @param sure the client is sure there was no later use; false whenever the date is not known
+ * @param metalPossible it may have left metal, whatever else it is (henna of a kind nobody knows)
+ * @param label the first line beside its band, in the reader's language
+ * @param said the second line: where and when, as the client said it; may be empty
+ */
+public record Treatment(String id, Residue residue, LocalDate earliest, LocalDate latest, Zone zone,
+                        boolean repeated, boolean sure, boolean metalPossible, String label, String said) {
+
+    public Treatment {
+        Objects.requireNonNull(id);
+        Objects.requireNonNull(residue);
+        Objects.requireNonNull(zone);
+        Objects.requireNonNull(label);
+        Objects.requireNonNull(said);
+        if (latest.isBefore(earliest)) {
+            throw new IllegalArgumentException("%s: its last day %s is before its first %s".formatted(label, latest, earliest));
+        }
+    }
+
+    /** Done once, its date a sure one. */
+    public static Treatment once(Residue residue, LocalDate earliest, LocalDate latest, Zone zone, String label) {
+        return new Treatment(label, residue, earliest, latest, zone, false, true, residue.mayHoldMetal(), label, "");
+    }
+
+    public Treatment withId(String other) {
+        return new Treatment(other, residue, earliest, latest, zone, repeated, sure, metalPossible, label, said);
+    }
+
+    public Treatment againAndAgain() {
+        return new Treatment(id, residue, earliest, latest, zone, true, sure, metalPossible, label, said);
+    }
+
+    public Treatment unsure() {
+        return new Treatment(id, residue, earliest, latest, zone, repeated, false, metalPossible, label, said);
+    }
+
+    public Treatment maybeMetal() {
+        return new Treatment(id, residue, earliest, latest, zone, repeated, sure, true, label, said);
+    }
+
+    public Treatment said(String words) {
+        return new Treatment(id, residue, earliest, latest, zone, repeated, sure, metalPossible, label, words);
+    }
+}

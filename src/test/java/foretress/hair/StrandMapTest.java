@@ -1,0 +1,202 @@
+package foretress.hair;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class StrandMapTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
+    private static final double MONTH = Growth.DAYS_A_MONTH;
+
+    private static Treatment ago(double months, Zone zone) {
+        LocalDate day = TODAY.minusDays((long) Math.floor(months * MONTH));
+        return Treatment.once(Residue.METAL, day, day, zone, "Darkening lotion");
+    }
+
+    private static Lane lane(HairLength length, Treatment treatment, Cut... cuts) {
+        return StrandMap.of(new HairHistory(length, List.of(treatment), List.of(cuts), Growth.PUBLISHED), TODAY).lanes().get(0);
+    }
+
+    private static Lane lane(double cm, Treatment treatment) {
+        return lane(HairLength.measured(cm), treatment);
+    }
+
+    @Test
+    void aLotionOfTwoSummersAgoIsCutAwayAtEightCentimetres() {
+        Lane lotion = lane(42, Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE, "Lotion"));
+        assertThat(lotion.cutToCm()).contains(8);
+        assertThat(lotion.chanceLeft()).isGreaterThan(0.95);
+        assertThat(lotion.metalSuspected()).isTrue();
+    }
+
+    @Test
+    void cutToTheLengthItSaysAndNoneIsLeft() {
+        Treatment lotion = ago(30, Zone.WHOLE);
+        int cut = lane(42, lotion).cutToCm().orElseThrow();
+        assertThat(lane(cut, lotion).chanceLeft()).isZero();
+        assertThat(lane(cut, lotion).safetyChance()).isZero();
+        assertThat(lane(cut, lotion).metalSuspected()).isFalse();
+    }
+
+    @Test
+    void exactlyOnTheSafeEdgeNoneIsLeftAndAHairBeyondItSomeMayBe() {
+        Treatment lotion = ago(24, Zone.WHOLE);
+        double edge = lane(42, lotion).nearCm();
+        assertThat(lane(edge, lotion).safetyChance()).isZero();
+        assertThat(lane(edge + 0.01, lotion).safetyChance()).isEqualTo(1);
+    }
+
+    @Test
+    void theDayItIsDoneAllOfItIsThere() {
+        Lane lane = lane(20, ago(0, Zone.WHOLE));
+        assertThat(lane.chanceLeft()).isEqualTo(1);
+        assertThat(lane.hairsAt(0)).isEqualTo(10);
+        assertThat(lane.hairsAt(20)).isEqualTo(10);
+        assertThat(lane.cutToCm()).isEmpty();
+    }
+
+    @Test
+    void metalIsSuspectedUntilStaffMeasuredAndTheClientIsSure() {
+        Treatment longAgo = ago(240, Zone.WHOLE);
+        assertThat(lane(HairLength.measured(30), longAgo).metalSuspected()).isFalse();
+        assertThat(lane(HairLength.said(30), longAgo).metalSuspected()).isTrue();
+        assertThat(lane(HairLength.measured(30), longAgo.unsure()).metalSuspected()).isTrue();
+        assertThat(lane(HairLength.notKnown(), longAgo).metalSuspected()).isTrue();
+    }
+
+    @Test
+    void hennaOfAKindNobodyKnowsMayBeMetalPlainHennaNot() {
+        Treatment henna = Treatment.once(Residue.HENNA, TODAY.minusYears(1), TODAY.minusYears(1), Zone.WHOLE, "Henna");
+        assertThat(lane(30, henna).metalSuspected()).isFalse();
+        assertThat(lane(30, henna.maybeMetal()).metalSuspected()).isTrue();
+    }
+
+    @Test
+    void anUnknownLengthIsDrawnAtAnAssumedOneAndCountsAsStillThere() {
+        StrandMap map = StrandMap.of(HairHistory.of(HairLength.notKnown(), List.of(ago(240, Zone.WHOLE))), TODAY);
+        assertThat(map.lengthKnown()).isFalse();
+        assertThat(map.lengthCm()).isEqualTo(120);
+        assertThat(map.lanes().get(0).safetyChance()).isEqualTo(1);
+        assertThat(map.lanes().get(0).chanceLeft()).isEqualTo(1);
+    }
+
+    @Test
+    void grownOutAfterTheLengthAtTheSlowRateAndFourMonths() {
+        Treatment dye = Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 28), LocalDate.of(2025, 2, 28), Zone.WHOLE, "Dye");
+        assertThat(lane(42, dye).grownOut()).isEqualTo(YearMonth.of(2032, 6));
+    }
+
+    @Test
+    void aKnownCutBehindTheEdgeTookItAll() {
+        Treatment lotion = ago(60, Zone.WHOLE);
+        LocalDate later = TODAY.minusDays((long) (24 * MONTH));
+        assertThat(lane(HairLength.measured(40), lotion).safetyChance()).isEqualTo(1);
+        assertThat(lane(HairLength.measured(40), lotion, new Cut(later, 15)).safetyChance()).isZero();
+        assertThat(lane(HairLength.measured(40), lotion, new Cut(later, 15)).chanceLeft()).isZero();
+        assertThat(lane(HairLength.measured(40), lotion, new Cut(later, 17)).safetyChance()).isEqualTo(1);
+    }
+
+    @Test
+    void aCutOnTheDayOrBeforeItRemovesNothing() {
+        Treatment lotion = ago(10, Zone.WHOLE);
+        assertThat(lane(HairLength.measured(40), lotion, new Cut(lotion.latest(), 0)).safetyChance()).isEqualTo(1);
+    }
+
+    @Test
+    void newGrowthIsABandThatEndsAndRepeatedNewGrowthGoesToTheTip() {
+        Lane once = lane(40, ago(6, Zone.REGROWTH));
+        assertThat(once.chanceAt(40)).isZero();
+        assertThat(once.farCm()).isCloseTo(1.4 * 9, within(0.1));
+        assertThat(lane(40, ago(6, Zone.REGROWTH).againAndAgain()).chanceAt(40)).isCloseTo(1, within(1e-12));
+    }
+
+    @Test
+    void newGrowthReachesBackToTheTreatmentBefore() {
+        Treatment before = ago(26, Zone.WHOLE);
+        StrandMap map = StrandMap.of(HairHistory.of(HairLength.measured(60), List.of(before, ago(6, Zone.REGROWTH))), TODAY);
+        assertThat(map.lanes().get(1).farCm()).isCloseTo(1.4 * 26, within(0.1));
+    }
+
+    @Test
+    void theEndsMayHaveBeenCutSinceTheWholeMayNot() {
+        Lane ends = lane(40, ago(6, Zone.ENDS));
+        Lane whole = lane(40, ago(6, Zone.WHOLE));
+        assertThat(ends.chanceAt(20)).isLessThan(whole.chanceAt(20));
+        assertThat(ends.safetyChance()).isEqualTo(whole.safetyChance());
+        assertThat(ends.nearCm()).isEqualTo(whole.nearCm());
+    }
+
+    @Test
+    void longerAgoNeverLeavesMore() {
+        for (Zone zone : Zone.values()) {
+            for (double months = 0; months < 90; months += 1.5) {
+                assertThat(lane(40, ago(months + 1.5, zone)).chanceLeft()).isLessThanOrEqualTo(lane(40, ago(months, zone)).chanceLeft());
+                assertThat(lane(40, ago(months + 1.5, zone)).safetyChance()).isLessThanOrEqualTo(lane(40, ago(months, zone)).safetyChance());
+                assertThat(lane(40, ago(months + 1.5, zone)).nearCm()).isGreaterThanOrEqualTo(lane(40, ago(months, zone)).nearCm());
+            }
+        }
+    }
+
+    @Test
+    void longerHairNeverHoldsLess() {
+        for (double cm = 1; cm < 90; cm += 1.7) {
+            assertThat(lane(cm + 1.7, ago(36, Zone.WHOLE)).chanceLeft()).isGreaterThanOrEqualTo(lane(cm, ago(36, Zone.WHOLE)).chanceLeft());
+        }
+    }
+
+    @Test
+    void aWiderSpanThatEndsOnTheSameDayNeverLoweredTheSafeFigureBelowTheChance() {
+        for (int days = 0; days < 4000; days += 131) {
+            LocalDate last = TODAY.minusMonths(58);
+            Lane lane = lane(30, Treatment.once(Residue.METAL, last.minusDays(days), last, Zone.WHOLE, "Lotion"));
+            assertThat(lane.safetyChance()).isGreaterThanOrEqualTo(lane.chanceLeft());
+        }
+    }
+
+    @Test
+    void anOpenPastDoesNotThinOutItsNearEnd() {
+        Treatment openPast = Treatment.once(Residue.METAL, TODAY.minusYears(35), TODAY.minusYears(3), Zone.WHOLE, "Lotion");
+        assertThat(lane(40, openPast).safetyChance()).isEqualTo(1);
+        assertThat(lane(40, openPast).chanceLeft()).isGreaterThan(0.2);
+    }
+
+    @Test
+    void towardsTheTipMoreHairsCarryAWholeTreatment() {
+        Lane lane = lane(60, ago(30, Zone.WHOLE));
+        for (int cm = 0; cm < 60; cm++) {
+            assertThat(lane.hairsAt(cm + 1)).isGreaterThanOrEqualTo(lane.hairsAt(cm));
+        }
+        assertThat(lane.hairsAt(lane.nearCm() - 0.5)).isZero();
+        assertThat(lane.hairsAt(lane.nearCm() + 0.1)).isEqualTo(1);
+    }
+
+    @Test
+    void aDayAfterTodayCountsAsToday() {
+        Treatment tomorrow = Treatment.once(Residue.OXIDATIVE, TODAY.plusDays(1), TODAY.plusDays(9), Zone.WHOLE, "Dye");
+        assertThat(lane(20, tomorrow).chanceLeft()).isEqualTo(1);
+        assertThat(lane(20, tomorrow).safetyChance()).isEqualTo(1);
+    }
+
+    @Test
+    void theMapNamesOneCutThatFreesItOfMetal() {
+        Treatment old = ago(40, Zone.WHOLE);
+        Treatment recent = ago(20, Zone.WHOLE);
+        HairHistory both = HairHistory.of(HairLength.measured(50), List.of(old, recent));
+        assertThat(StrandMap.of(both, TODAY).metalFreeCutCm()).isEqualTo(Optional.of(7));
+        HairHistory today = HairHistory.of(HairLength.measured(50), List.of(old, ago(1, Zone.WHOLE)));
+        assertThat(StrandMap.of(today, TODAY).metalFreeCutCm()).isEmpty();
+    }
+
+    @Test
+    void refusesALengthThatIsNone() {
+        assertThatThrownBy(() -> HairLength.measured(0)).hasMessageContaining("not a length of hair");
+        assertThatThrownBy(() -> HairLength.measured(Double.NaN)).hasMessageContaining("not a length of hair");
+        assertThatThrownBy(() -> HairLength.measured(301)).hasMessageContaining("not a length of hair");
+    }
+}
