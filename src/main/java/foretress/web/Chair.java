@@ -25,4 +25,9 @@ public interface Chair {
     // visit
 
     // web
+    @Message String page_day();
+    @Message String page_desk();
+    @Message String page_offline();
+    @Message String page_skip();
+    @Message String page_tabs();
 }
