@@ -40,7 +40,7 @@ public final class ConsentWords implements Wording {
         return known;
     }
 
-    @Override
+    /** The language the sentences really are in, which is English where the wanted one has no words. */
     public String language() {
         return language;
     }
