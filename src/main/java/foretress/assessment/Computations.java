@@ -1,0 +1,40 @@
+package foretress.assessment;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The computations a fact can ask for, and what they tell apart, better to worse. The names of the classes are knowledge's
+ * choice; their number and order are not.
+ */
+public final class Computations {
+    private Computations() {}
+
+    /** By name: what each class means. A last meaning in brackets may be left out. */
+    public static final Map<String, List<String>> MEANINGS = Map.ofEntries(
+        Map.entry("age", List.of("of age", "below the salon's age", "below the label's age")),
+        Map.entry("hair-length", List.of("measured by staff", "said, drawn straight", "not known")),
+        Map.entry("metal", List.of("never any", "below one per cent, surely", "suspected")),
+        Map.entry("left", List.of("none", "some may be left", "(done within recent-weeks)")),
+        Map.entry("kind-left", List.of("none", "the first of the kinds", "the second", "(the third)")),
+        Map.entry("medicine", List.of("none", "taken", "(a class that only rows give)")),
+        Map.entry("steroid-tablets", List.of("none", "a low dose", "may mask a skin test")),
+        Map.entry("skin-steroid", List.of("none", "not on the test site", "may mask a skin test")),
+        Map.entry("chemotherapy", List.of("never", "over", "ended within the policy's months", "now")),
+        Map.entry("unknown-medicine", List.of("none", "a name we do not know")),
+        Map.entry("label-metal", List.of("none", "traces, as in pigments", "a metal that stays in the hair")),
+        Map.entry("label-dye-group", List.of("no dye", "another dye", "a dye of the PPD group")),
+        Map.entry("label-unknown", List.of("none", "a word we do not know")),
+        Map.entry("skin-test", List.of("negative and valid", "not done or not valid", "positive")),
+        Map.entry("metal-test", List.of("slight lightening on every tuft", "not done, or not on every stretch", "nothing at all happened", "positive")),
+        Map.entry("test-cutting", List.of("good", "not done", "poor")),
+        Map.entry("elasticity", List.of("pass", "not done", "caution", "fail")),
+        Map.entry("porosity", List.of("even", "not done", "porous")));
+
+    /** Whether a fact with so many classes can hold what this computation tells apart. */
+    public static boolean fits(String name, int classes) {
+        List<String> meanings = MEANINGS.get(name);
+        long optional = meanings.stream().filter(m -> m.startsWith("(")).count();
+        return classes <= meanings.size() && classes >= meanings.size() - optional;
+    }
+}

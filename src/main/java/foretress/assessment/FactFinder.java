@@ -1,0 +1,94 @@
+package foretress.assessment;
+
+import foretress.assessment.FactDef.Computation;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Finds every fact of one client. A fact that cannot be found is a fault in the facts, never a good class. */
+public final class FactFinder {
+    private final RuleSet rules;
+    private final Lexicon lexicon;
+
+    public FactFinder(RuleSet rules, Lexicon lexicon) {
+        this.rules = rules;
+        this.lexicon = lexicon;
+    }
+
+    public Facts find(Situation situation) {
+        return new Search(situation).all();
+    }
+
+    /** One situation being read; what several facts share is made once. */
+    private final class Search {
+        private final Asking asking;
+        private final RowFacts rows;
+        private final AgeFact age;
+        private final HairFacts hair;
+        private final MedicineFacts medicines;
+        private final LabelFacts labels;
+        private final TestFacts tests;
+        private final Map<String, FactValue> found = new LinkedHashMap<>();
+
+        Search(Situation situation) {
+            asking = new Asking(situation);
+            rows = new RowFacts(asking);
+            age = new AgeFact(situation);
+            hair = new HairFacts(situation, asking, new HairTold(situation, asking, rules.cues()));
+            medicines = new MedicineFacts(asking, lexicon);
+            labels = new LabelFacts(asking, lexicon);
+            tests = new TestFacts(situation);
+        }
+
+        Facts all() {
+            rules.facts().forEach(this::value);
+            return new Facts(found);
+        }
+
+        private FactValue value(FactDef def) {
+            FactValue known = found.get(def.id());
+            if (known == null) {
+                known = found(def);
+                found.put(def.id(), known);
+            }
+            return known;
+        }
+
+        private FactValue found(FactDef def) {
+            try {
+                FactValue fromRows = rows.find(def);
+                return def.computation().map(how -> computed(def, how).heavier(fromRows)).orElse(fromRows);
+            } catch (RuntimeException fault) {
+                return FactValue.faulty(def, String.valueOf(fault.getMessage()));
+            }
+        }
+
+        private FactValue computed(FactDef def, Computation how) {
+            return switch (how.name()) {
+                case "age" -> age.find(def);
+                case "hair-length" -> hair.length(def);
+                case "metal" -> hair.metal(def, how);
+                case "left" -> hair.left(def, how);
+                case "kind-left" -> hair.kindLeft(def, how);
+                case "medicine" -> medicines.taken(def, how);
+                case "steroid-tablets" -> medicines.steroidTablets(def);
+                case "skin-steroid" -> medicines.skinSteroid(def);
+                case "chemotherapy" -> medicines.chemotherapy(def);
+                case "unknown-medicine" -> medicines.notRecognised(def);
+                case "label-metal" -> labels.metal(def);
+                case "label-dye-group" -> labels.dyeGroup(def);
+                case "label-unknown" -> labels.notRecognised(def);
+                case "skin-test" -> tests.skinTest(def, mayMask(how));
+                case "metal-test" -> tests.metalTest(def);
+                case "test-cutting" -> tests.testCutting(def);
+                case "elasticity" -> tests.elasticity(def);
+                case "porosity" -> tests.porosity(def);
+                default -> throw new IllegalArgumentException("there is no computation " + how.name());
+            };
+        }
+
+        /** A fact named beside the skin test voids a negative one while it may have its worst class. */
+        private boolean mayMask(Computation how) {
+            return how.of().stream().map(id -> rules.fact(id).orElseThrow()).anyMatch(def -> value(def).worst() == def.worst());
+        }
+    }
+}

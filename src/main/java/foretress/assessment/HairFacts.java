@@ -1,0 +1,111 @@
+package foretress.assessment;
+
+import foretress.assessment.HairTold.Done;
+import foretress.assessment.HairTold.Sureness;
+import foretress.hair.HairHistory;
+import foretress.hair.Lane;
+import foretress.hair.StrandMap;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToIntFunction;
+
+/** What earlier treatments left on the hair. "Left" means a chance of one per cent or more, at the slowest growth. */
+final class HairFacts {
+    private static final int NONE = 0;
+    private static final int LEFT = 1;
+    private static final int RECENT = 2;
+    private static final int TRACE = 1;
+    private static final int SUSPECTED = 2;
+
+    private final Situation situation;
+    private final Asking asking;
+    private final HairTold told;
+    private final Map<Done, Lane> lanes = new HashMap<>();
+
+    HairFacts(Situation situation, Asking asking, HairTold told) {
+        this.situation = situation;
+        this.asking = asking;
+        this.told = told;
+    }
+
+    FactValue length(FactDef def) {
+        List<Question> questions = asking.ofKind(Kind.HAIR_LENGTH);
+        boolean known = told.length().cm().isPresent();
+        int ordinal = told.length().measured() ? 0 : known ? 1 : 2;
+        return new FactValue(def.id(), def.classes(), ordinal, ordinal, ordinal, questions.stream().map(Question::id).toList(),
+            known ? List.of() : asking.notAsked(questions), known ? List.of() : asking.unanswered(questions), Optional.empty());
+    }
+
+    FactValue left(FactDef def, FactDef.Computation how) {
+        return value(def, how, done -> leftClass(done, how));
+    }
+
+    private int leftClass(Done done, FactDef.Computation how) {
+        if (!isLeft(done)) {
+            return NONE;
+        }
+        boolean recent = how.recentWeeks().isPresent()
+            && done.treatment().latest().plusWeeks(how.recentWeeks().get().in(situation.policy())).isAfter(situation.serviceDay());
+        return recent ? RECENT : LEFT;
+    }
+
+    /** The first kind named is the first class after "none", and so on. */
+    FactValue kindLeft(FactDef def, FactDef.Computation how) {
+        return value(def, how, done -> isLeft(done) ? how.of().indexOf(done.what()) + 1 : NONE);
+    }
+
+    FactValue metal(FactDef def, FactDef.Computation how) {
+        return value(def, how, done -> lane(done).metalSuspected() ? SUSPECTED : TRACE);
+    }
+
+    private boolean isLeft(Done done) {
+        return lane(done).safetyChance() >= Lane.SUSPECTED_FROM;
+    }
+
+    private Lane lane(Done done) {
+        return lanes.computeIfAbsent(done,
+            d -> StrandMap.of(HairHistory.of(told.length(), List.of(d.treatment())), situation.today()).lanes().get(0));
+    }
+
+    private FactValue value(FactDef def, FactDef.Computation how, ToIntFunction<Done> classOf) {
+        int best = NONE;
+        int worst = NONE;
+        int worstAsked = NONE;
+        for (Done done : told.done()) {
+            int ordinal = how.of().contains(done.what()) ? classOf.applyAsInt(done) : NONE;
+            best = done.sureness() == Sureness.SURE ? Math.max(best, ordinal) : best;
+            worst = Math.max(worst, ordinal);
+            worstAsked = done.sureness() == Sureness.NOT_ASKED ? worstAsked : Math.max(worstAsked, ordinal);
+        }
+        List<Question> read = read(how);
+        return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(how, classOf, worst), asking.notAsked(read),
+            asking.unanswered(read), Optional.empty());
+    }
+
+    private List<String> causes(FactDef.Computation how, ToIntFunction<Done> classOf, int worst) {
+        Set<String> causes = new LinkedHashSet<>();
+        if (worst == NONE) {
+            read(how).forEach(q -> causes.add(q.id()));
+            return List.copyOf(causes);
+        }
+        told.done().stream().filter(d -> how.of().contains(d.what()) && classOf.applyAsInt(d) == worst)
+            .forEach(d -> causes.addAll(d.causes()));
+        asking.ofKind(Kind.HAIR_LENGTH).stream().filter(q -> asking.answer(q).isPresent()).forEach(q -> causes.add(q.id()));
+        return List.copyOf(causes);
+    }
+
+    /** The list of treatments, and the cues for what is looked for. */
+    private List<Question> read(FactDef.Computation how) {
+        List<Question> read = new ArrayList<>(asking.ofKind(Kind.TREATMENTS));
+        told.cues().stream().filter(cue -> how.of().contains(cue.what()))
+            .forEach(cue -> cue.when().keySet().forEach(id -> read.add(asking.question(id))));
+        return read.stream().distinct().toList();
+    }
+}

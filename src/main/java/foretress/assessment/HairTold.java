@@ -1,0 +1,151 @@
+package foretress.assessment;
+
+import foretress.hair.HairHistory;
+import foretress.hair.HairLength;
+import foretress.hair.Residue;
+import foretress.hair.Treatment;
+import foretress.hair.Zone;
+import foretress.questionnaire.Answer;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.SaidDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What has been done to this client's hair, from the list of treatments and from the cues that betray one the list lacks. A
+ * date, place or kind that is not known is read as the worst.
+ */
+public final class HairTold {
+    private static final Map<String, Residue> RESIDUES = Map.ofEntries(
+        Map.entry("box-dye", Residue.OXIDATIVE), Map.entry("salon-colour", Residue.OXIDATIVE), Map.entry("toner", Residue.OXIDATIVE),
+        Map.entry("semi-colour", Residue.WASHES_OUT), Map.entry("wash-out-colour", Residue.WASHES_OUT),
+        Map.entry("bleach", Residue.LIGHTENED), Map.entry("highlights", Residue.LIGHTENED), Map.entry("colour-remover", Residue.LIGHTENED),
+        Map.entry("henna-pure", Residue.HENNA), Map.entry("henna-unknown", Residue.HENNA), Map.entry("henna-black", Residue.METAL),
+        Map.entry("restorer", Residue.METAL), Map.entry("perm", Residue.PERMED), Map.entry("relaxer", Residue.RELAXED),
+        Map.entry("thio-straightening", Residue.THIO_STRAIGHTENED), Map.entry("keratin", Residue.THIO_STRAIGHTENED));
+    private static final Set<String> MAY_HOLD_METAL = Set.of("restorer", "henna-unknown", "henna-black", Question.DONT_KNOW);
+    private static final Map<String, Zone> ZONES = Map.of("whole", Zone.WHOLE, "regrowth", Zone.REGROWTH,
+        "lengths-ends", Zone.LENGTHS_ENDS, "ends", Zone.ENDS, "strands", Zone.STRANDS);
+    /** The shortest length the hair model takes; a shaved head is no more than that. */
+    private static final double SHORTEST_CM = 0.5;
+
+    private final Situation situation;
+    private final Asking asking;
+    private final List<Cue> cues;
+    private final List<Done> done = new ArrayList<>();
+
+    /** How sure it is that a treatment happened. */
+    enum Sureness { SURE, PERHAPS, NOT_ASKED }
+
+    /**
+     * A treatment, certain or possible.
+     *
+     * @param what the client's or the cue's code
+     * @param causes questions it comes from
+     */
+    record Done(String what, Treatment treatment, Sureness sureness, List<String> causes) {}
+
+    HairTold(Situation situation, Asking asking, List<Cue> cues) {
+        this.situation = situation;
+        this.asking = asking;
+        this.cues = cues;
+        asking.ofKind(Kind.TREATMENTS).forEach(this::listed);
+        cues.forEach(this::betrayed);
+    }
+
+    public static HairTold of(Situation situation, List<Cue> cues) {
+        return new HairTold(situation, new Asking(situation), cues);
+    }
+
+    List<Cue> cues() {
+        return cues;
+    }
+
+    List<Done> done() {
+        return done;
+    }
+
+    /** The treatments that certainly happened, for drawing; their labels are codes. */
+    public HairHistory history() {
+        return HairHistory.of(length(), done.stream().filter(d -> d.sureness() == Sureness.SURE).map(Done::treatment).toList());
+    }
+
+    /** A measurement by staff outranks what the client said; a length not drawn straight is not known. */
+    public HairLength length() {
+        Optional<HairLength> measured = situation.measuredLengthCm().map(cm -> HairLength.measured(Math.max(SHORTEST_CM, cm)));
+        return measured.or(this::saidLength).orElse(HairLength.notKnown());
+    }
+
+    private Optional<HairLength> saidLength() {
+        return asking.ofKind(Kind.HAIR_LENGTH).stream().flatMap(q -> asking.answer(q).stream())
+            .filter(a -> a instanceof Answer.Length length && length.drawnStraight())
+            .map(a -> HairLength.said(Math.max(SHORTEST_CM, ((Answer.Length) a).lengthCm()))).findFirst();
+    }
+
+    private void listed(Question question) {
+        if (asking.closed(question)) {
+            return;
+        }
+        Optional<Answer> answer = asking.answer(question);
+        if (answer.isPresent() && answer.get() instanceof Answer.Treatments treatments) {
+            treatments.list().forEach(t -> said(t, question));
+        } else if (answer.isPresent()) {
+            add(Question.DONT_KNOW, Sureness.SURE, question.id());
+            anything(question, Sureness.PERHAPS);
+        } else {
+            anything(question, asking.put(question) ? Sureness.PERHAPS : Sureness.NOT_ASKED);
+        }
+    }
+
+    private void said(foretress.questionnaire.Treatment t, Question question) {
+        done.add(new Done(t.what(), treatment(t, t.what()), Sureness.SURE, List.of(question.id())));
+        if (t.what().equals(Question.DONT_KNOW)) {
+            question.options().stream().filter(code -> !code.equals(Question.DONT_KNOW))
+                .forEach(code -> done.add(new Done(code, treatment(t, code), Sureness.PERHAPS, List.of(question.id()))));
+        }
+    }
+
+    private void anything(Question question, Sureness sureness) {
+        question.options().forEach(code -> add(code, sureness, question.id()));
+    }
+
+    private void betrayed(Cue cue) {
+        Truth truth = asking.holds(cue.when(), cue.atLeast(), false);
+        if (truth == Truth.FALSE || surelyListed().stream().anyMatch(cue.listedAs()::contains)) {
+            return;
+        }
+        boolean onlyNotAsked = asking.holds(cue.when(), cue.atLeast(), true) == Truth.FALSE;
+        Sureness sureness = truth == Truth.TRUE ? Sureness.SURE : onlyNotAsked ? Sureness.NOT_ASKED : Sureness.PERHAPS;
+        add(cue.what(), sureness, cue.when().keySet().toArray(String[]::new));
+    }
+
+    private Set<String> surelyListed() {
+        Set<String> listed = new HashSet<>();
+        asking.ofKind(Kind.TREATMENTS).stream().flatMap(q -> asking.answer(q).stream())
+            .filter(Answer.Treatments.class::isInstance)
+            .forEach(a -> ((Answer.Treatments) a).list().forEach(t -> listed.add(t.what())));
+        return listed;
+    }
+
+    private void add(String what, Sureness sureness, String... causes) {
+        SaidDate.Span ever = new SaidDate.NotKnown().span(situation.today(), situation.policy().hemisphere());
+        done.add(new Done(what, new Treatment(what, residue(what), ever.earliest(), ever.latest(), Zone.NOT_KNOWN, true, false,
+            MAY_HOLD_METAL.contains(what), what, ""), sureness, List.of(causes)));
+    }
+
+    private Treatment treatment(foretress.questionnaire.Treatment t, String what) {
+        SaidDate.Span span = t.when().span(situation.today(), situation.policy().hemisphere());
+        boolean sure = !(t.when() instanceof SaidDate.NotKnown);
+        return new Treatment(what, residue(what), span.earliest(), span.latest(), ZONES.getOrDefault(t.zone(), Zone.NOT_KNOWN),
+            !t.often().equals("once"), sure, MAY_HOLD_METAL.contains(what), what, "");
+    }
+
+    private static Residue residue(String what) {
+        return RESIDUES.getOrDefault(what, Residue.UNKNOWN);
+    }
+}

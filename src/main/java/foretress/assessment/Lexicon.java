@@ -1,0 +1,33 @@
+package foretress.assessment;
+
+import java.util.Set;
+
+/** What words that people type or copy mean; whoever assembles the knowledge hands it in. */
+public interface Lexicon {
+    /** Classes a typed medicine belongs to, for example {@code systemic-corticosteroid}; empty when the name is not recognised. */
+    Set<String> medicine(String typed);
+
+    Label label(String text);
+
+    /**
+     * What a list of ingredients holds.
+     *
+     * @param risks for example {@code metal-residue}, {@code ppd-group-allergen}
+     * @param classes for example {@code oxidative-dye-primary}, {@code direct-dye}
+     * @param unknownWords it holds words that are not recognised
+     */
+    record Label(Set<String> risks, Set<String> classes, boolean unknownWords) {}
+
+    /** Recognises nothing, so that everything typed is put before the stylist as not recognised. */
+    Lexicon KNOWS_NOTHING = new Lexicon() {
+        @Override
+        public Set<String> medicine(String typed) {
+            return Set.of();
+        }
+
+        @Override
+        public Label label(String text) {
+            return new Label(Set.of(), Set.of(), true);
+        }
+    };
+}

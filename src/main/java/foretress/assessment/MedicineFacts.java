@@ -1,0 +1,115 @@
+package foretress.assessment;
+
+import foretress.questionnaire.Answer;
+import foretress.questionnaire.Medicine;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * What the medicines mean. How much, by which way and when last taken may not be known; then the reading is the one that
+ * hides a reaction. Nothing here ever suggests changing a medicine.
+ */
+final class MedicineFacts {
+    private static final Set<String> ON_SKIN = Set.of("skin", "scalp");
+    private static final Set<String> NOT_THROUGH_THE_BODY = Set.of("skin", "scalp", "inhaled", "eye-nose");
+    private static final Set<String> NOT_ON_SKIN = Set.of("inhaled", "eye-nose", "mouth", "injection");
+    private static final Set<String> OVER_A_WEEK_AGO = Set.of("month", "longer");
+    private static final Set<String> SKIN_CLASSES = Set.of("topical-corticosteroid", "topical-calcineurin-or-jak");
+
+    private final Asking asking;
+    private final Lexicon lexicon;
+
+    /** From the best to the worst class one medicine can mean. */
+    private record Span(int best, int worst) {
+        static final Span NONE = new Span(0, 0);
+
+        static Span exactly(int ordinal) {
+            return new Span(ordinal, ordinal);
+        }
+
+        /** Last taken longer than a month ago: how long ago is not known, so it may count and may not. */
+        Span ifLongAgo(Medicine medicine) {
+            return medicine.lastTaken().equals("longer") ? new Span(0, worst) : this;
+        }
+    }
+
+    MedicineFacts(Asking asking, Lexicon lexicon) {
+        this.asking = asking;
+        this.lexicon = lexicon;
+    }
+
+    FactValue taken(FactDef def, FactDef.Computation how) {
+        return value(def, medicine -> isOneOf(medicine, how.of()) ? Span.exactly(1).ifLongAgo(medicine) : Span.NONE);
+    }
+
+    /** A low dose is at most 10 mg of prednisone a day, or as much of another (Levian 2021). */
+    FactValue steroidTablets(FactDef def) {
+        return value(def, medicine -> {
+            boolean through = isOneOf(medicine, List.of("systemic-corticosteroid")) && !NOT_THROUGH_THE_BODY.contains(medicine.route());
+            return through ? Span.exactly(medicine.dose().equals("low") ? 1 : 2).ifLongAgo(medicine) : Span.NONE;
+        });
+    }
+
+    /** A test site must have been free of it for seven days (instructions of patch-test clinics). */
+    FactValue skinSteroid(FactDef def) {
+        return value(def, medicine -> {
+            boolean cream = isOneOf(medicine, SKIN_CLASSES) && !NOT_ON_SKIN.contains(medicine.route());
+            boolean onSkin = isOneOf(medicine, List.of("systemic-corticosteroid")) && ON_SKIN.contains(medicine.route());
+            return cream || onSkin ? Span.exactly(OVER_A_WEEK_AGO.contains(medicine.lastTaken()) ? 1 : 2) : Span.NONE;
+        });
+    }
+
+    /** Some of these are also taken, in small amounts, for other illnesses: then it may be chemotherapy and may not. */
+    FactValue chemotherapy(FactDef def) {
+        return value(def, medicine -> {
+            Set<String> classes = lexicon.medicine(medicine.name());
+            if (!classes.contains("cytotoxic-chemotherapy")) {
+                return Span.NONE;
+            }
+            Span span = switch (medicine.lastTaken()) {
+                case "month" -> Span.exactly(2);
+                case "longer" -> new Span(1, 2);
+                default -> Span.exactly(3);
+            };
+            return classes.size() > 1 ? new Span(0, span.worst()) : span;
+        });
+    }
+
+    FactValue notRecognised(FactDef def) {
+        return value(def, medicine -> lexicon.medicine(medicine.name()).isEmpty() ? Span.exactly(1) : Span.NONE);
+    }
+
+    private boolean isOneOf(Medicine medicine, Iterable<String> wanted) {
+        Set<String> classes = lexicon.medicine(medicine.name());
+        for (String one : wanted) {
+            if (classes.contains(one)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private FactValue value(FactDef def, Function<Medicine, Span> meaning) {
+        List<Question> questions = asking.ofKind(Kind.MEDICINES);
+        FactValue value = FactValue.known(def, 0, List.of());
+        for (Question question : questions) {
+            value = value.heavier(asking.closed(question) ? FactValue.known(def, 0, List.of()) : said(def, question, meaning));
+        }
+        return value;
+    }
+
+    private FactValue said(FactDef def, Question question, Function<Medicine, Span> meaning) {
+        Optional<Answer> answer = asking.answer(question);
+        List<String> cause = List.of(question.id());
+        if (answer.isPresent() && answer.get() instanceof Answer.Medicines medicines) {
+            List<Span> spans = medicines.list().stream().map(meaning).toList();
+            return FactValue.between(def, spans.stream().mapToInt(Span::best).max().orElse(0),
+                spans.stream().mapToInt(Span::worst).max().orElse(0), cause);
+        }
+        return asking.silent(def, question);
+    }
+}

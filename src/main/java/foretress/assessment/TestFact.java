@@ -1,0 +1,29 @@
+package foretress.assessment;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * A test that was made, as the facts need it. Whether it stands is asked field by field, so that each reason it may not is
+ * somebody's to give.
+ *
+ * @param test id: {@code skin-test}, {@code incompatibility-test}, {@code test-cutting}, {@code elasticity-test}, {@code porosity-test}
+ * @param outcome skin-test: negative, doubtful, positive; incompatibility-test: slight-lightening, not-whole (a stretch without
+ *     its own tuft, or a control that cannot be read), nothing-happened, positive; test-cutting: good, poor;
+ *     elasticity-test: pass, caution, fail; porosity-test: even, porous
+ * @param started the day it was begun
+ * @param read the day a member of staff read it; empty while nobody has
+ * @param waitKept it was read after the wait that policy and leaflet ask
+ * @param thisProduct it was made with the product now planned
+ * @param thisVisit it was made for the visit now planned
+ * @param masked it was begun or read under something that hides reactions, or that may
+ * @param overtaken something since may have changed what it says: a sensitising event, another treatment of the hair
+ */
+public record TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,
+                       boolean thisVisit, boolean masked, boolean overtaken) {
+
+    /** Read by staff after the wait, of this product, for this visit, with nothing against it. */
+    public static TestFact sound(String test, String outcome, LocalDate started, LocalDate read) {
+        return new TestFact(test, outcome, started, Optional.of(read), true, true, true, false, false);
+    }
+}

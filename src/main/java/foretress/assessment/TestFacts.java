@@ -1,0 +1,87 @@
+package foretress.assessment;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** What the tests say that were made. Only what staff read counts; what is not done, not valid or overtaken stays owed. */
+final class TestFacts {
+    private static final int CLEAR = 0;
+    private static final int NOT_DONE = 1;
+    private static final int SKIN_POSITIVE = 2;
+    private static final int NOTHING_HAPPENED = 2;
+    private static final int METAL_POSITIVE = 3;
+
+    private final Situation situation;
+
+    TestFacts(Situation situation) {
+        this.situation = situation;
+    }
+
+    /** @param mayMask a medicine taken now may hide a reaction, or may for all we know */
+    FactValue skinTest(FactDef def, boolean mayMask) {
+        boolean positive = made("skin-test").anyMatch(t -> !t.outcome().equals("negative"));
+        boolean valid = !mayMask && made("skin-test").anyMatch(this::standsFor);
+        return FactValue.known(def, positive ? SKIN_POSITIVE : valid ? CLEAR : NOT_DONE, List.of());
+    }
+
+    /** Negative, read by staff after the wait, of this product, not masked, not overtaken, and not too old on the day. */
+    private boolean standsFor(TestFact test) {
+        return test.outcome().equals("negative") && test.read().isPresent() && test.waitKept() && test.thisProduct()
+            && !test.masked() && !test.overtaken() && recentEnough(test);
+    }
+
+    private boolean recentEnough(TestFact test) {
+        int months = situation.policy().skinTestValidityMonths();
+        return months == 0 ? test.thisVisit() : !situation.serviceDay().isAfter(test.started().plusMonths(months));
+    }
+
+    /** A positive one stands until that hair is cut off, whatever a later one says; so does one in which nothing happened. */
+    FactValue metalTest(FactDef def) {
+        int worst = made("incompatibility-test").mapToInt(TestFacts::metal).max().orElse(NOT_DONE);
+        int newest = made("incompatibility-test").max(Comparator.comparing(TestFact::started).thenComparing(TestFacts::metal))
+            .map(TestFacts::metal).orElse(NOT_DONE);
+        return FactValue.known(def, worst >= NOTHING_HAPPENED ? worst : newest, List.of());
+    }
+
+    private static int metal(TestFact test) {
+        return switch (test.outcome()) {
+            case "slight-lightening" -> test.read().isPresent() && test.waitKept() && !test.overtaken() ? CLEAR : NOT_DONE;
+            case "not-whole" -> NOT_DONE;
+            case "nothing-happened" -> NOTHING_HAPPENED;
+            default -> METAL_POSITIVE;
+        };
+    }
+
+    FactValue testCutting(FactDef def) {
+        return newest(def, "test-cutting", Map.of("good", 0, "poor", 2));
+    }
+
+    FactValue elasticity(FactDef def) {
+        return newest(def, "elasticity-test", Map.of("pass", 0, "caution", 2, "fail", 3));
+    }
+
+    FactValue porosity(FactDef def) {
+        return newest(def, "porosity-test", Map.of("even", 0, "porous", 2));
+    }
+
+    /** The newest result; the worse of two made on one day. A good one that was overtaken is owed again. */
+    private FactValue newest(FactDef def, String id, Map<String, Integer> ordinals) {
+        Comparator<TestFact> byDayThenClass = Comparator.comparing(TestFact::started).thenComparing(t -> ordinal(t, ordinals));
+        int ordinal = made(id).max(byDayThenClass).map(t -> ordinal(t, ordinals)).orElse(NOT_DONE);
+        return FactValue.known(def, ordinal, List.of());
+    }
+
+    private static int ordinal(TestFact test, Map<String, Integer> ordinals) {
+        Integer ordinal = ordinals.get(test.outcome());
+        if (ordinal == null) {
+            throw new IllegalArgumentException("'%s' is no outcome of %s".formatted(test.outcome(), test.test()));
+        }
+        return ordinal == CLEAR && (test.overtaken() || test.read().isEmpty()) ? NOT_DONE : ordinal;
+    }
+
+    private Stream<TestFact> made(String id) {
+        return situation.tests().stream().filter(t -> t.test().equals(id));
+    }
+}

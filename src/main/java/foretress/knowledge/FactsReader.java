@@ -1,0 +1,162 @@
+package foretress.knowledge;
+
+import foretress.assessment.Computations;
+import foretress.assessment.Cue;
+import foretress.assessment.FactDef;
+import foretress.assessment.FactDef.Computation;
+import foretress.assessment.FactDef.Row;
+import foretress.assessment.Figure;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Questionnaire;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Reads the facts: what the answers mean, as classes from better to worse. */
+final class FactsReader {
+    /** Words CEL keeps for itself; a fact or class called so could not be written in a condition. */
+    private static final Set<String> CEL_WORDS = Set.of("as", "break", "const", "continue", "else", "false", "for", "function", "if",
+        "import", "in", "let", "loop", "namespace", "null", "package", "return", "true", "var", "void", "while");
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
+    private static final Set<String> FROM_TREATMENTS = Set.of("left", "kind-left", "metal");
+    private static final Set<String> NEEDS_OF = Set.of("left", "kind-left", "metal", "medicine");
+
+    private final Map<String, Question> questions = new LinkedHashMap<>();
+    private final Set<String> treatments = new LinkedHashSet<>();
+    private final Set<String> read = new LinkedHashSet<>();
+    private final Map<String, FactDef> facts = new LinkedHashMap<>();
+    private final List<Cue> cues = new ArrayList<>();
+    /** Facts that void a negative skin test; held against the facts once all are read. */
+    private final List<Yaml> voiding = new ArrayList<>();
+
+    FactsReader(Questionnaire questionnaire) {
+        for (Question question : questionnaire.questions()) {
+            questions.put(question.id(), question);
+            read.addAll(question.when().keySet());
+            if (question.kind() == Kind.TREATMENTS) {
+                treatments.addAll(question.options());
+            }
+        }
+    }
+
+    void read(Yaml file) {
+        file.each(this::fact);
+        voiding.forEach(list -> list.each(id -> id.oneOf(facts.keySet(), "fact")));
+    }
+
+    void readCues(Yaml file) {
+        cues.addAll(file.each(this::cue));
+    }
+
+    private Cue cue(Yaml entry) {
+        entry.only("what", "listed-as", "at-least", "when");
+        String what = entry.at("what").oneOf(treatments, "treatment");
+        List<String> listedAs = entry.maybe("listed-as").map(list -> list.each(code -> code.oneOf(treatments, "treatment"))).orElse(List.of(what));
+        return new Cue(what, listedAs, entry.maybe("at-least").map(n -> n.number(1, 20)).orElse(1), when(entry.at("when")));
+    }
+
+    private FactDef fact(Yaml entry) {
+        entry.only("id", "classes", "rows", "computed", "of", "recent-weeks", "past-months");
+        String id = name(entry.at("id"));
+        List<String> classes = classes(entry.at("classes"));
+        if (entry.maybe("rows").isEmpty() && entry.maybe("computed").isEmpty()) {
+            throw entry.refuse("a fact has rows, a computation, or both: write 'rows:' or 'computed:'");
+        }
+        List<Row> rows = entry.maybe("rows").map(list -> list.each(row -> row(row, classes))).orElse(List.of());
+        FactDef def = new FactDef(id, classes, rows, entry.maybe("computed").map(c -> computation(entry, c, classes)));
+        if (facts.putIfAbsent(id, def) != null) {
+            entry.at("id").complain("two facts are called '%s'".formatted(id));
+        }
+        return def;
+    }
+
+    private static String name(Yaml yaml) {
+        String name = yaml.text();
+        if (!NAME.matcher(name).matches() || CEL_WORDS.contains(name)) {
+            throw yaml.refuse("'%s' cannot be written in a condition: small letters and figures joined by hyphens, a letter first, no word of the condition language"
+                .formatted(name));
+        }
+        return name;
+    }
+
+    private static List<String> classes(Yaml list) {
+        List<String> classes = new ArrayList<>();
+        for (Yaml entry : list.list()) {
+            if (classes.contains(name(entry))) {
+                entry.complain("two classes are called '%s'".formatted(entry.text()));
+            }
+            classes.add(entry.text());
+        }
+        if (classes.size() < 2) {
+            throw list.refuse("a fact has at least two classes, the best first");
+        }
+        return classes;
+    }
+
+    private Row row(Yaml entry, List<String> classes) {
+        entry.only("class", "when");
+        int ordinal = classes.indexOf(entry.at("class").oneOf(classes, "class of this fact called"));
+        if (ordinal == 0) {
+            entry.at("class").complain("the best class needs no row: it is what is left when no other row holds");
+        }
+        return new Row(ordinal, when(entry.at("when")));
+    }
+
+    private Map<String, List<String>> when(Yaml when) {
+        Whens.check(when, questions);
+        read.addAll(when.fields().keySet());
+        return Whens.read(when);
+    }
+
+    private Computation computation(Yaml entry, Yaml name, List<String> classes) {
+        List<String> told = Computations.MEANINGS.get(name.oneOf(Computations.MEANINGS.keySet(), "computation"));
+        if (!Computations.fits(name.text(), classes.size())) {
+            entry.at("classes").complain("'%s' tells these classes apart: %s".formatted(name.text(), String.join(" < ", told)));
+        }
+        if (name.text().equals("left") && (classes.size() == 3) != entry.maybe("recent-weeks").isPresent()) {
+            entry.at("classes").complain("'left' has a third class exactly where 'recent-weeks' says what is recent");
+        }
+        if (NEEDS_OF.contains(name.text()) && entry.maybe("of").isEmpty()) {
+            throw name.refuse("say what to look for: 'of: [...]'");
+        }
+        return new Computation(name.text(), of(entry, name), figure(entry, "recent-weeks"), figure(entry, "past-months"));
+    }
+
+    private List<String> of(Yaml entry, Yaml name) {
+        Optional<Yaml> list = entry.maybe("of");
+        if (list.isPresent() && FROM_TREATMENTS.contains(name.text())) {
+            return list.get().each(code -> code.oneOf(treatments, "treatment"));
+        }
+        if (list.isPresent() && name.text().equals("skin-test")) {
+            voiding.add(list.get());
+        }
+        return list.map(l -> l.each(Ids::read)).orElse(List.of());
+    }
+
+    private static Optional<Figure> figure(Yaml entry, String field) {
+        return entry.maybe(field).map(f -> Character.isDigit(f.text().charAt(0)) ? Figure.of(f.number(1, 1000))
+            : Figure.ofPolicy(f.oneOf(PolicyReader.FIGURES, "figure of a policy called")));
+    }
+
+    Map<String, FactDef> facts() {
+        return facts;
+    }
+
+    List<Cue> cues() {
+        return cues;
+    }
+
+    /** Choices that no fact, cue or other question looks at, and that are not marked as kept for the record alone. */
+    List<String> unread() {
+        return questions.values().stream()
+            .filter(q -> !q.recordOnly() && !read.contains(q.id()))
+            .filter(q -> q.kind() == Kind.ONE_OF || q.kind() == Kind.SEVERAL_OF)
+            .map(Question::id).toList();
+    }
+}

@@ -1,0 +1,79 @@
+package foretress.knowledge;
+
+import foretress.assessment.FactFinder;
+import foretress.assessment.Lexicon;
+import foretress.assessment.Policy;
+import foretress.assessment.RuleSet;
+import foretress.questionnaire.Questionnaire;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Everything the knowledge files say, checked. */
+public final class Knowledge {
+    private final Questionnaire questionnaire;
+    private final RuleSet ruleSet;
+    private final Map<String, Policy> policies;
+    private final Map<String, Words> words;
+
+    Knowledge(Questionnaire questionnaire, RuleSet ruleSet, Map<String, Policy> policies, Map<String, Words> words) {
+        this.questionnaire = questionnaire;
+        this.ruleSet = ruleSet;
+        this.policies = Collections.unmodifiableMap(new LinkedHashMap<>(policies));
+        this.words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
+    }
+
+    /**
+     * Reads the knowledge on the class path.
+     *
+     * @throws KnowledgeException if anything is wrong with it, naming every fault with its place
+     */
+    public static Knowledge load() {
+        return of(KnowledgeFiles.ofClassPath());
+    }
+
+    static Knowledge of(KnowledgeFiles files) {
+        KnowledgeReader reader = new KnowledgeReader(files);
+        Knowledge knowledge = reader.read();
+        reader.complaints().orThrow();
+        return knowledge;
+    }
+
+    public Questionnaire questionnaire() {
+        return questionnaire;
+    }
+
+    public RuleSet ruleSet() {
+        return ruleSet;
+    }
+
+    /** Finds the facts these rules read. */
+    public FactFinder factFinder() {
+        return new FactFinder(ruleSet, Lexicon.KNOWS_NOTHING);
+    }
+
+    /**
+     * @param jurisdiction for example {@code uk}
+     * @throws IllegalArgumentException if nothing is known about it
+     */
+    public Policy policy(String jurisdiction) {
+        return Optional.ofNullable(policies.get(jurisdiction))
+            .orElseThrow(() -> new IllegalArgumentException("no policy for '%s'; there are %s".formatted(jurisdiction, policies.keySet())));
+    }
+
+    public Map<String, Policy> policies() {
+        return policies;
+    }
+
+    public Set<String> languages() {
+        return words.keySet();
+    }
+
+    /** The words of a language tag ({@code es-MX} finds {@code es}); English where we have none of it. */
+    public Words words(String tag) {
+        String language = tag.split("[-_]")[0].toLowerCase(java.util.Locale.ROOT);
+        return words.getOrDefault(language, words.get("en"));
+    }
+}

@@ -1,0 +1,86 @@
+package foretress.knowledge;
+
+import foretress.assessment.Policy;
+import foretress.assessment.RuleSet;
+import foretress.assessment.Source;
+import foretress.questionnaire.Questionnaire;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Reads all knowledge files, each kind on the ground of the kinds before it, and gathers what is wrong with them. */
+final class KnowledgeReader {
+    private final KnowledgeFiles files;
+    private final Complaints complaints = new Complaints();
+
+    KnowledgeReader(KnowledgeFiles files) {
+        this.files = files;
+    }
+
+    Complaints complaints() {
+        return complaints;
+    }
+
+    Knowledge read() {
+        ServicesReader services = new ServicesReader();
+        one("services.yaml").ifPresent(file -> file.trying(services::read));
+        Questionnaire questionnaire = new QuestionnaireReader(services.chemistries()).read(all("questionnaire"));
+        Map<String, Source> sources = new LinkedHashMap<>();
+        one("sources.yaml").ifPresent(file -> file.trying(f -> sources.putAll(SourcesReader.read(f))));
+        FactsReader facts = new FactsReader(questionnaire);
+        Optional<Yaml> factsFile = one("facts.yaml");
+        factsFile.ifPresent(file -> file.trying(facts::read));
+        one("cues.yaml").ifPresent(file -> file.trying(facts::readCues));
+        factsFile.ifPresent(file -> facts.unread().forEach(id -> file.complain(
+            "no fact reads the question '%s'; read it, or mark it 'record: yes'".formatted(id))));
+        RulesReader rules = new RulesReader(facts.facts().values(), services, sources.keySet());
+        all("rules").forEach(file -> file.trying(rules::read));
+        RuleSet ruleSet = new RuleSet(List.copyOf(facts.facts().values()), facts.cues(), rules.rules(), List.copyOf(services.steps().values()),
+            services.services(), List.copyOf(services.tests()), sources, files.hash());
+        return new Knowledge(questionnaire, ruleSet, policies(sources), words());
+    }
+
+    private Map<String, Policy> policies(Map<String, Source> sources) {
+        Map<String, Policy> policies = new LinkedHashMap<>();
+        PolicyReader reader = new PolicyReader(sources.keySet());
+        all("policy").forEach(file -> file.trying(f -> {
+            Policy policy = reader.read(f);
+            if (policies.putIfAbsent(policy.jurisdiction(), policy) != null) {
+                f.at("jurisdiction").complain("two policies are for '%s'".formatted(policy.jurisdiction()));
+            }
+        }));
+        return policies;
+    }
+
+    private Map<String, Words> words() {
+        Map<String, WordsReader> readers = new TreeMap<>();
+        files.under("words").forEach((path, text) -> {
+            String[] parts = path.split("/");
+            WordsReader reader = readers.computeIfAbsent(parts[1], language -> new WordsReader());
+            String stem = parts[parts.length - 1].replaceFirst("\\.yaml$", "");
+            Yaml.read(path, text, complaints).ifPresent(file -> file.trying(f -> reader.read(stem, f)));
+        });
+        Map<String, String> english = readers.containsKey("en") ? readers.get("en").sentences() : Map.of();
+        Map<String, Words> words = new LinkedHashMap<>();
+        readers.forEach((language, reader) -> {
+            Map<String, String> filled = new LinkedHashMap<>(english);
+            filled.putAll(reader.sentences());
+            words.put(language, new Words(language, filled, reader.sentences().keySet()));
+        });
+        return words;
+    }
+
+    private Optional<Yaml> one(String path) {
+        if (files.under(path).isEmpty()) {
+            complaints.add(new Complaint(path, 1, 1, 1, "this file is missing", ""));
+        }
+        return all(path).stream().findFirst();
+    }
+
+    private List<Yaml> all(String path) {
+        return files.under(path).entrySet().stream()
+            .flatMap(file -> Yaml.read(file.getKey(), file.getValue(), complaints).stream()).toList();
+    }
+}

@@ -1,0 +1,46 @@
+package foretress.knowledge;
+
+import foretress.assessment.Policy;
+import foretress.assessment.Policy.Warning;
+import foretress.questionnaire.SaidDate.Hemisphere;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Reads what a jurisdiction sets, one file each. */
+final class PolicyReader {
+    /** Every policy sets all of these; whole numbers, the unit in the name. */
+    static final List<String> FIGURES = List.of("label-age", "minimum-age", "skin-test-wait-hours", "skin-test-validity-months",
+        "incompatibility-test-hours", "permed-hair-weeks", "chemotherapy-months", "radiotherapy-weeks", "retention-years",
+        "minor-retention-age");
+    private static final int MOST = 1000;
+    private static final Map<String, Hemisphere> HALVES = Map.of("north", Hemisphere.NORTH, "south", Hemisphere.SOUTH);
+
+    private final Set<String> sources;
+
+    PolicyReader(Set<String> sources) {
+        this.sources = sources;
+    }
+
+    Policy read(Yaml file) {
+        file.only(Stream.concat(FIGURES.stream(), Stream.of("jurisdiction", "emergency-number", "paper", "hemisphere", "source", "warnings"))
+            .toArray(String[]::new));
+        Map<String, Integer> figures = new LinkedHashMap<>();
+        FIGURES.forEach(name -> figures.put(name, file.at(name).number(0, MOST)));
+        return new Policy(Ids.read(file.at("jurisdiction")), figures, file.at("emergency-number").text(),
+            file.at("paper").oneOf(Set.of("A4", "Letter"), "paper"),
+            file.maybe("hemisphere").map(h -> h.oneOf(HALVES, "hemisphere")).orElse(Hemisphere.NORTH),
+            file.maybe("warnings").map(w -> w.each(this::warning)).orElse(List.of()), source(file));
+    }
+
+    private Warning warning(Yaml entry) {
+        entry.only("id", "source");
+        return new Warning(Ids.read(entry.at("id")), source(entry));
+    }
+
+    private String source(Yaml entry) {
+        return entry.at("source").oneOf(sources, "source");
+    }
+}

@@ -1,0 +1,84 @@
+package foretress.knowledge;
+
+import foretress.assessment.FactDef;
+import foretress.assessment.Rule;
+import foretress.assessment.Weight;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Reads the rules, one file a topic. */
+final class RulesReader {
+    /** What a rule may weigh: not "nothing found", which is no finding, nor "could not be assessed", which is a failure. */
+    private static final Map<String, Weight> WEIGHTS = Weight.BY_CODE.entrySet().stream()
+        .filter(e -> e.getValue() != Weight.NOTHING_FOUND && e.getValue() != Weight.COULD_NOT_BE_ASSESSED)
+        .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
+
+    private final ConditionReader conditions;
+    private final Set<String> weighable = new LinkedHashSet<>();
+    private final Set<String> tests;
+    private final Set<String> sources;
+    private final Map<String, Rule> rules = new LinkedHashMap<>();
+
+    RulesReader(Collection<FactDef> facts, ServicesReader services, Set<String> sources) {
+        this.conditions = new ConditionReader(facts);
+        this.weighable.addAll(services.chemistries());
+        this.weighable.addAll(services.steps().keySet());
+        this.tests = services.tests();
+        this.sources = sources;
+    }
+
+    /** A bare list of rules, or {@code rules: [...]}. */
+    void read(Yaml file) {
+        (file.isList() ? file : file.only("rules").at("rules")).each(this::rule);
+    }
+
+    private Rule rule(Yaml entry) {
+        entry.only("id", "when", "weight", "if unknown", "demands", "source", "final");
+        String id = Ids.read(entry.at("id"));
+        Map<String, Weight> weights = weights(entry.at("weight"));
+        Optional<Weight> lighter = entry.maybe("if unknown").map(unknown -> lighter(unknown, weights.values()));
+        List<String> demands = entry.maybe("demands").map(list -> list.each(t -> t.oneOf(tests, "test"))).orElse(List.of());
+        Rule rule = new Rule(id, conditions.read(entry.at("when")), weights, lighter, demands, sources(entry.at("source")),
+            entry.yes("final"));
+        if (rules.putIfAbsent(id, rule) != null) {
+            entry.at("id").complain("two rules are called '%s'".formatted(id));
+        }
+        return rule;
+    }
+
+    private Map<String, Weight> weights(Yaml map) {
+        Map<String, Weight> weights = new LinkedHashMap<>();
+        map.pairs().forEach(pair -> pair.getKey().trying(
+            key -> weights.put(key.oneOf(weighable, "chemistry or step"), pair.getValue().oneOf(WEIGHTS, "weight"))));
+        if (map.fields().isEmpty()) {
+            map.complain("say what it weighs on: a chemistry or a step");
+        }
+        return weights;
+    }
+
+    private static Weight lighter(Yaml unknown, Collection<Weight> full) {
+        Weight lighter = unknown.oneOf(WEIGHTS, "weight");
+        Weight heaviest = Weight.heaviest(full);
+        if (heaviest == Weight.PREVENTS && !lighter.atLeast(Weight.RESTRICTS)) {
+            unknown.complain("a rule that prevents never weighs less than restricts, known or not");
+        }
+        if (lighter.atLeast(heaviest)) {
+            unknown.complain("'%s' is not lighter than the rule's own weight; leave it out".formatted(lighter.code()));
+        }
+        return lighter;
+    }
+
+    private List<String> sources(Yaml keys) {
+        return keys.listOrOne().stream().map(key -> key.oneOf(sources, "source")).toList();
+    }
+
+    List<Rule> rules() {
+        return List.copyOf(rules.values());
+    }
+}

@@ -1,0 +1,108 @@
+package foretress.knowledge;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The words of one language for everything that has an id in knowledge. What a language lacks is said in English; what
+ * English lacks is a mistake in the program or the knowledge.
+ */
+public final class Words {
+    private final String language;
+    private final Map<String, String> sentences;
+    private final Set<String> own;
+
+    /**
+     * @param sentences by path, already filled up from English
+     * @param own the paths this language has words of its own for
+     */
+    Words(String language, Map<String, String> sentences, Set<String> own) {
+        this.language = language;
+        this.own = Set.copyOf(own);
+        this.sentences = Collections.unmodifiableMap(new LinkedHashMap<>(sentences));
+    }
+
+    public record QuestionWords(String ask, String hint, String why, String short_) {}
+
+    /**
+     * @param title what it is, for the stylist
+     * @param do_ what to do, for the stylist
+     * @param client what the client reads
+     */
+    public record FindingWords(String title, String do_, String client) {}
+
+    public String language() {
+        return language;
+    }
+
+    public String topic(String id) {
+        return text("topics." + id + ".title");
+    }
+
+    /** A question without a hint has an empty one. */
+    public QuestionWords question(String id) {
+        String at = "questions." + id + ".";
+        return new QuestionWords(text(at + "ask"), find(at + "hint").orElse(""), text(at + "why"), text(at + "short"));
+    }
+
+    /** The words of a code, "don't know" and "rather not say" included. */
+    public String option(String question, String code) {
+        return find("questions." + question + ".options." + code).orElseGet(() -> text("answers." + code));
+    }
+
+    public FindingWords finding(String rule) {
+        return finding(rule, false);
+    }
+
+    /** @param onlyIfUnknown the rule fires only because something is not known: then its {@code unsure} words come first */
+    public FindingWords finding(String rule, boolean onlyIfUnknown) {
+        return new FindingWords(said(rule, "title", onlyIfUnknown), said(rule, "do", onlyIfUnknown), said(rule, "client", onlyIfUnknown));
+    }
+
+    private String said(String rule, String part, boolean onlyIfUnknown) {
+        String at = "findings." + rule + ".";
+        Optional<String> unsure = onlyIfUnknown ? find(at + "unsure." + part) : Optional.empty();
+        return unsure.orElseGet(() -> text(at + part));
+    }
+
+    public String service(String id) {
+        return name("services." + id);
+    }
+
+    public String step(String id) {
+        return name("steps." + id);
+    }
+
+    public String fact(String id) {
+        return name("facts." + id);
+    }
+
+    public String factClass(String fact, String className) {
+        return find("facts." + fact + ".classes." + className).orElse(className.replace('-', ' '));
+    }
+
+    public String test(String id) {
+        return name("tests." + id);
+    }
+
+    /** The sentence at a path, for example {@code consent.statements.heading}. */
+    public String text(String path) {
+        return find(path).orElseThrow(() -> new IllegalArgumentException("no words in '%s' for %s".formatted(language, path)));
+    }
+
+    public Optional<String> find(String path) {
+        return Optional.ofNullable(sentences.get(path));
+    }
+
+    /** The paths this language has words of its own for. */
+    Set<String> own() {
+        return own;
+    }
+
+    private String name(String path) {
+        return find(path).orElseGet(() -> text(path + ".name"));
+    }
+}

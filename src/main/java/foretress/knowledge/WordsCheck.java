@@ -1,0 +1,55 @@
+package foretress.knowledge;
+
+import foretress.assessment.FactDef;
+import foretress.assessment.Rule;
+import foretress.assessment.Service;
+import foretress.assessment.Step;
+import foretress.questionnaire.Question;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Finds what still lacks words: ids in English, and every English sentence in the other languages. */
+final class WordsCheck {
+    private WordsCheck() {}
+
+    /** One line for each missing or superfluous sentence. */
+    static List<String> missing(Knowledge knowledge) {
+        List<String> missing = new ArrayList<>();
+        Set<String> english = new TreeSet<>(knowledge.words("en").own());
+        paths(knowledge).stream().filter(path -> !said(english, path)).forEach(path -> missing.add("en lacks " + path));
+        for (String language : knowledge.languages()) {
+            Set<String> own = knowledge.words(language).own();
+            english.stream().filter(path -> !own.contains(path)).forEach(path -> missing.add(language + " lacks " + path));
+            own.stream().filter(path -> !english.contains(path)).forEach(path -> missing.add(language + " has " + path + ", which en has not"));
+        }
+        return missing;
+    }
+
+    /** A name may be the value itself, or stand under {@code name}. */
+    private static boolean said(Set<String> english, String path) {
+        return english.contains(path) || english.contains(path + ".name");
+    }
+
+    private static Set<String> paths(Knowledge knowledge) {
+        Set<String> paths = new LinkedHashSet<>();
+        knowledge.questionnaire().topics().forEach(topic -> paths.add("topics." + topic.id() + ".title"));
+        knowledge.questionnaire().questions().forEach(question -> question(question, paths));
+        for (Rule rule : knowledge.ruleSet().rules()) {
+            List.of("title", "do", "client").forEach(part -> paths.add("findings." + rule.id() + "." + part));
+        }
+        knowledge.ruleSet().services().stream().map(Service::id).forEach(id -> paths.add("services." + id));
+        knowledge.ruleSet().steps().stream().map(Step::id).forEach(id -> paths.add("steps." + id));
+        knowledge.ruleSet().tests().forEach(id -> paths.add("tests." + id));
+        knowledge.ruleSet().facts().stream().map(FactDef::id).forEach(id -> paths.add("facts." + id));
+        return paths;
+    }
+
+    private static void question(Question question, Set<String> paths) {
+        String at = "questions." + question.id() + ".";
+        List.of("ask", "why", "short").forEach(part -> paths.add(at + part));
+        question.options().forEach(code -> paths.add(at + "options." + code));
+    }
+}
