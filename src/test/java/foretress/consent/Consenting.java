@@ -23,6 +23,8 @@ final class Consenting {
     static final UUID CLIENT = UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0001");
     static final UUID VISIT = UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0002");
 
+    private UUID client = CLIENT;
+    private UUID visit = VISIT;
     private String language = "en";
     private String name = "Ottilie Brandt";
     private Weight standing = Weight.TEST_FIRST;
@@ -44,6 +46,12 @@ final class Consenting {
 
     static Consenting aConsent() {
         return new Consenting();
+    }
+
+    Consenting at(UUID visitId, UUID clientId) {
+        visit = visitId;
+        client = clientId;
+        return this;
     }
 
     Consenting in(String tag) {
@@ -77,9 +85,9 @@ final class Consenting {
     }
 
     ConsentInput input() {
-        var visit = new Visit(VISIT, ZonedDateTime.of(2026, 6, 11, 14, 0, 0, 0, LONDON), "Petra Lind",
+        var booked = new Visit(visit, ZonedDateTime.of(2026, 6, 11, 14, 0, 0, 0, LONDON), "Petra Lind",
             List.of("Permanent colour"));
-        return new ConsentInput(language, SALON, new Client(CLIENT, name, Optional.of(LocalDate.of(1965, 3, 4))), visit,
+        return new ConsentInput(language, SALON, new Client(client, name, Optional.of(LocalDate.of(1965, 3, 4))), booked,
             standing, tests, found, answered);
     }
 
@@ -90,8 +98,12 @@ final class Consenting {
     static final Instant SIGNED = Instant.parse("2026-06-07T19:41:00Z");
 
     static Evidence evidenceFor(ConsentText text) {
+        return evidenceFor(text, UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0003"));
+    }
+
+    static Evidence evidenceFor(ConsentText text, UUID submission) {
         var opened = Instant.parse("2026-06-07T19:27:12Z");
-        return new Evidence(UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0003"),
+        return new Evidence(submission,
             new Evidence.Invited(UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0004"), Evidence.Way.MAIL, "Sanna Reed",
                 Instant.parse("2026-06-02T10:00:00Z"), opened),
             new Evidence.BirthDateCheck(Evidence.BirthDateResult.CONFIRMED, 1, opened.plusSeconds(60)),

@@ -1,0 +1,171 @@
+package foretress.consent;
+
+import foretress.ledger.Ledger;
+import foretress.vault.Durable;
+import foretress.vault.Vault;
+import foretress.visit.Visit;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.inject.Singleton;
+import jakarta.persistence.LockModeType;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.BiConsumer;
+
+/** The signed consents: signing, and reading what was signed. */
+@Singleton
+public class Consents {
+    private final Vault vault;
+    private final Durable durable;
+    private final Ledger ledger;
+
+    Consents(Vault vault, Durable durable, Ledger ledger) {
+        this.vault = vault;
+        this.durable = durable;
+        this.ledger = ledger;
+    }
+
+    /**
+     * Signs, once for a submission however often it comes. When this returns, the document is on the device, so that a page
+     * may say "signed". Call it outside a transaction.
+     *
+     * @param along what must be true together with the signing, e.g. the visit's next state; runs in the same transaction,
+     *     with the visit locked, and only for a new signing
+     * @throws TextChanged when the client read another text than the one that would be signed now
+     * @throws Evidence.Missing when not every statement of the text was agreed to
+     */
+    public SignedConsent sign(ConsentInput input, Mark mark, Evidence evidence, PaperSize size,
+            BiConsumer<Visit, SignedConsent> along) {
+        var signed = QuarkusTransaction.requiringNew().call(() -> {
+            var visit = locked(input.visit().id());
+            return SignedConsent.submitted(evidence.submissionId())
+                .map(earlier -> sameVisit(earlier, visit))
+                .orElseGet(() -> {
+                    var fresh = keep(input, checked(input, evidence), mark, evidence, size);
+                    along.accept(visit, fresh);
+                    return fresh;
+                });
+        });
+        durable.force();
+        return signed;
+    }
+
+    /** Two signings of one visit stand in line, so that each knows which one it supersedes. */
+    private static Visit locked(UUID visitId) {
+        return Visit.<Visit>find("id", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).singleResult();
+    }
+
+    /** The signing that holds now; empty before the first. */
+    public Optional<SignedConsent> latest(UUID visitId) {
+        return all(visitId).stream().findFirst();
+    }
+
+    /** Every signing of the visit, newest first. */
+    public List<SignedConsent> all(UUID visitId) {
+        return SignedConsent.ofVisit(visitId);
+    }
+
+    /**
+     * The very bytes that were signed.
+     *
+     * @throws Altered when they are not
+     */
+    public byte[] pdf(SignedConsent consent) {
+        return unaltered(consent, open(consent, "pdf", consent.pdf), consent.pdfSha256, "document");
+    }
+
+    /** The text as the client read it, in its canonical spelling. */
+    public String text(SignedConsent consent) {
+        var bytes = unaltered(consent, open(consent, "body", consent.body), consent.textSha256, "text");
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    /** What is known of how it was signed; for the owner and for an export, never for a list. */
+    public KeptEvidence evidence(SignedConsent consent) {
+        return KeptEvidence.read(open(consent, "evidence", consent.evidence));
+    }
+
+    private static ConsentText checked(ConsentInput input, Evidence evidence) {
+        var text = ConsentText.of(input, ConsentWords.in(input.language()));
+        if (!text.sha256().equals(evidence.textSha256())) {
+            throw new TextChanged();
+        }
+        var asked = text.statements().stream().map(ConsentText.Line.Statement::id).toList();
+        if (!List.copyOf(evidence.agreed()).equals(asked)) {
+            throw new Evidence.Missing("every statement has its own tick; asked %s, ticked %s".formatted(asked, evidence.agreed()));
+        }
+        return text;
+    }
+
+    private static SignedConsent sameVisit(SignedConsent earlier, Visit visit) {
+        if (!earlier.visitId.equals(visit.id)) {
+            throw new IllegalArgumentException("this form was made for another visit");
+        }
+        return earlier;
+    }
+
+    private SignedConsent keep(ConsentInput input, ConsentText text, Mark mark, Evidence evidence, PaperSize size) {
+        var before = latest(input.visit().id());
+        var how = new HowSigned(UUID.randomUUID(), before.map(one -> one.versionNo).orElse(0) + 1,
+            before.map(one -> new HowSigned.Superseded(one.id, one.versionNo, one.signedAt)), evidence);
+        var pdf = ConsentPaper.print(input, text, mark, how, size);
+        var fresh = row(input, text, mark, how);
+        fresh.pdfSha256 = Canonical.sha256(pdf);
+        fresh.body = seal(fresh, "body", text.canonical().getBytes(StandardCharsets.UTF_8));
+        fresh.evidence = seal(fresh, "evidence", new KeptEvidence(how, mark, fresh.pdfSha256).bytes());
+        fresh.pdf = seal(fresh, "pdf", pdf);
+        fresh.persist();
+        ledger.note("client", "consent signed", fresh.id.toString());
+        return fresh;
+    }
+
+    private static SignedConsent row(ConsentInput input, ConsentText text, Mark mark, HowSigned how) {
+        var evidence = how.evidence();
+        var row = new SignedConsent();
+        row.id = how.document();
+        row.visitId = input.visit().id();
+        row.clientId = input.client().id();
+        row.versionNo = how.version();
+        row.supersedes = how.supersedes().map(HowSigned.Superseded::document).orElse(null);
+        row.submission = evidence.submissionId();
+        row.language = text.language();
+        row.textVersion = text.version();
+        row.textSha256 = text.sha256();
+        row.answersSha256 = evidence.answersSha256();
+        row.ruleSet = evidence.ruleSet();
+        row.markKind = mark.kind();
+        row.signedAt = evidence.signedAt();
+        row.fileName = ConsentPaper.fileName(input, how);
+        return row;
+    }
+
+    private String seal(SignedConsent row, String part, byte[] plain) {
+        return vault.seal(row.clientId, SignedConsent.place(part, row.id), plain);
+    }
+
+    private byte[] open(SignedConsent row, String part, String sealed) {
+        return vault.open(row.clientId, SignedConsent.place(part, row.id), sealed);
+    }
+
+    private static byte[] unaltered(SignedConsent row, byte[] bytes, String sha256, String what) {
+        if (!Canonical.sha256(bytes).equals(sha256)) {
+            throw new Altered(row.id, what);
+        }
+        return bytes;
+    }
+
+    /** The text would not be the one the client read: show it anew and ask again. */
+    public static final class TextChanged extends IllegalStateException {
+        TextChanged() {
+            super("something changed since this page was shown: read it once more, then sign");
+        }
+    }
+
+    /** What is stored is not what was signed. */
+    public static final class Altered extends IllegalStateException {
+        Altered(UUID id, String what) {
+            super("the %s of the signed consent %s is not the one that was signed".formatted(what, id));
+        }
+    }
+}

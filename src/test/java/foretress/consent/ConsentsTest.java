@@ -1,0 +1,216 @@
+package foretress.consent;
+
+import static foretress.consent.Consenting.aConsent;
+import static foretress.consent.Consenting.aDrawing;
+import static foretress.consent.Consenting.evidenceFor;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import foretress.visit.Booked;
+import foretress.visit.Booking;
+import foretress.visit.Client;
+import foretress.visit.Clients;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.sql.SQLException;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import javax.sql.DataSource;
+import org.apache.pdfbox.Loader;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class ConsentsTest {
+    @Inject Consents consents;
+    @Inject Clients clients;
+    @Inject Visits visits;
+    @Inject DataSource store;
+
+    private Client client;
+    private Visit visit;
+
+    @BeforeEach
+    void aVisit() {
+        client = clients.add(new Clients.Person("Ottilie", "Brandt", Optional.empty(), Optional.empty(), Optional.empty(), "en"));
+        var wall = LocalDateTime.of(2026, 6, 11, 14, 0);
+        visit = visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, Consenting.LONDON,
+            wall.atZone(Consenting.LONDON).toInstant(), UUID.randomUUID(),
+            List.of(new Booked("permanent-colour", List.of("colour")))));
+    }
+
+    private Consenting ours() {
+        return aConsent().at(visit.id, client.id);
+    }
+
+    private SignedConsent sign(Consenting consent, UUID submission) {
+        return consents.sign(consent.input(), aDrawing(), evidenceFor(consent.text(), submission), PaperSize.A4, (v, c) -> {});
+    }
+
+    private SignedConsent sign(Consenting consent) {
+        return sign(consent, UUID.randomUUID());
+    }
+
+    @Test
+    @DisplayName("D10, C2: the stored text and the stored document are the ones that were read, byte for byte")
+    void whatWasReadIsWhatIsKept() throws Exception {
+        var signed = sign(ours());
+        assertThat(consents.text(signed)).isEqualTo(ours().text().canonical());
+        assertThat(signed.textSha256).isEqualTo(ours().text().sha256());
+        var pdf = consents.pdf(consents.latest(visit.id).orElseThrow());
+        assertThat(Canonical.sha256(pdf)).isEqualTo(signed.pdfSha256);
+        try (var read = Loader.loadPDF(pdf)) {
+            assertThat(read.getNumberOfPages()).isPositive();
+        }
+    }
+
+    @Test
+    @DisplayName("D12: the whole evidence comes back as it was given, with the mark itself")
+    void theEvidenceIsKeptWhole() {
+        var evidence = evidenceFor(ours().text(), UUID.randomUUID());
+        var signed = consents.sign(ours().input(), aDrawing(), evidence, PaperSize.A4, (v, c) -> {});
+        var kept = consents.evidence(signed);
+        assertThat(kept.how().evidence()).isEqualTo(evidence);
+        assertThat(kept.mark()).isEqualTo(aDrawing());
+        assertThat(kept.pdfSha256()).isEqualTo(signed.pdfSha256);
+    }
+
+    @Test
+    @DisplayName("C7, D7: a second signing supersedes the first, and both can still be read")
+    void signingAgainSupersedesAndOverwritesNothing() {
+        var first = sign(ours());
+        var firstBytes = consents.pdf(first);
+        var second = sign(ours().testing());
+        assertThat(second.versionNo).isEqualTo(2);
+        assertThat(second.supersedes()).contains(first.id);
+        assertThat(consents.all(visit.id)).extracting(one -> one.id).containsExactly(second.id, first.id);
+        assertThat(consents.pdf(consents.all(visit.id).get(1))).isEqualTo(firstBytes);
+    }
+
+    @Test
+    @DisplayName("F7: pressing Sign twice signs once, and what goes along with it happens once")
+    void theSameSubmissionSignsOnce() throws Exception {
+        var submission = UUID.randomUUID();
+        var along = new AtomicInteger();
+        var evidence = evidenceFor(ours().text(), submission);
+        Callable<SignedConsent> press = () -> consents.sign(ours().input(), aDrawing(), evidence, PaperSize.A4,
+            (v, c) -> along.incrementAndGet());
+        var hands = Executors.newFixedThreadPool(4);
+        try {
+            for (Future<SignedConsent> pressed : hands.invokeAll(IntStream.range(0, 8).mapToObj(i -> press).toList())) {
+                assertThat(pressed.get().submission).isEqualTo(submission);
+            }
+        } finally {
+            hands.shutdown();
+        }
+        assertThat(consents.all(visit.id)).hasSize(1);
+        assertThat(along).hasValue(1);
+    }
+
+    @Test
+    @DisplayName("F6: two different signings at once stand in line, versions 1 and 2")
+    void twoSigningsAtOnceAreNumbered() throws Exception {
+        var hands = Executors.newFixedThreadPool(4);
+        try {
+            Callable<SignedConsent> press = () -> sign(ours());
+            for (var pressed : hands.invokeAll(List.of(press, press, press, press))) {
+                pressed.get();
+            }
+        } finally {
+            hands.shutdown();
+        }
+        assertThat(consents.all(visit.id)).extracting(one -> one.versionNo).containsExactly(4, 3, 2, 1);
+    }
+
+    @Test
+    @DisplayName("D10: who read another text than the one that would be signed is asked to read again; nothing is kept")
+    void aChangedTextIsNotSigned() {
+        var read = evidenceFor(ours().testing().text(), UUID.randomUUID());
+        assertThatThrownBy(() -> consents.sign(ours().input(), aDrawing(), read, PaperSize.A4, (v, c) -> {}))
+            .isInstanceOf(Consents.TextChanged.class);
+        assertThat(consents.all(visit.id)).isEmpty();
+    }
+
+    @Test
+    @DisplayName("D11: a statement without its own tick is not signed")
+    void everyStatementIsTicked() {
+        var text = ours().text();
+        var evidence = evidenceFor(text, UUID.randomUUID());
+        var oneLess = Evidences.with(evidence, "agreed", evidence.agreed().subList(1, evidence.agreed().size()));
+        assertThatThrownBy(() -> consents.sign(ours().input(), aDrawing(), oneLess, PaperSize.A4, (v, c) -> {}))
+            .isInstanceOf(Evidence.Missing.class);
+        assertThat(consents.all(visit.id)).isEmpty();
+    }
+
+    @Test
+    void whatFailsAlongsideLeavesNothingSigned() {
+        assertThatThrownBy(() -> consents.sign(ours().input(), aDrawing(), evidenceFor(ours().text(), UUID.randomUUID()),
+            PaperSize.A4, (v, c) -> {
+                throw new IllegalStateException("the visit was cancelled meanwhile");
+            })).isInstanceOf(RuntimeException.class);
+        assertThat(consents.all(visit.id)).isEmpty();
+    }
+
+    @Test
+    void aSubmissionOfAnotherVisitIsRefused() {
+        var submission = UUID.randomUUID();
+        sign(ours(), submission);
+        aVisit();
+        assertThatThrownBy(() -> sign(ours(), submission)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    @DisplayName("C7: a signed consent has no way of being changed")
+    void changingAStoredRowChangesNothing() {
+        var signed = sign(ours());
+        QuarkusTransaction.requiringNew().run(() -> {
+            SignedConsent stored = SignedConsent.findById(signed.id);
+            stored.pdfSha256 = "0".repeat(64);
+            stored.markKind = "typed";
+        });
+        SignedConsent after = QuarkusTransaction.requiringNew().call(() -> SignedConsent.findById(signed.id));
+        assertThat(after.pdfSha256).isEqualTo(signed.pdfSha256);
+        assertThat(after.markKind).isEqualTo("drawn");
+    }
+
+    @Test
+    @DisplayName("D8: a document that is not the signed one is never handed out")
+    void anAlteredDocumentIsNotHandedOut() throws SQLException {
+        var signed = sign(ours());
+        try (var connection = store.getConnection();
+                var update = connection.prepareStatement("update signed_consent set pdf_sha256 = ? where id = ?")) {
+            update.setString(1, "0".repeat(64));
+            update.setObject(2, signed.id);
+            update.executeUpdate();
+        }
+        SignedConsent stored = QuarkusTransaction.requiringNew().call(() -> SignedConsent.findById(signed.id));
+        assertThatThrownBy(() -> consents.pdf(stored)).isInstanceOf(Consents.Altered.class);
+    }
+
+    @Test
+    @DisplayName("B30: no name and no answer lies open in the row")
+    void theRowHoldsNoClearText() throws SQLException {
+        var signed = sign(ours());
+        try (var connection = store.getConnection();
+                var query = connection.prepareStatement("select * from signed_consent where id = ?")) {
+            query.setObject(1, signed.id);
+            var row = query.executeQuery();
+            assertThat(row.next()).isTrue();
+            for (var column = 1; column <= row.getMetaData().getColumnCount(); column++) {
+                var value = String.valueOf(row.getString(column));
+                assertThat(value).doesNotContain("Brandt", "henna", "Henna", "skin", "Drawn", "points");
+            }
+        }
+    }
+}
