@@ -40,7 +40,7 @@ public final class ConsentWords implements Wording {
         return known;
     }
 
-    /** The language the sentences really are in, which is English where the wanted one has no words. */
+    @Override
     public String language() {
         return language;
     }

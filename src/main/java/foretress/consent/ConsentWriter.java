@@ -6,13 +6,10 @@ import foretress.assessment.Weight;
 import foretress.consent.ConsentText.Line;
 import foretress.consent.ConsentText.Part;
 import foretress.consent.ConsentText.Section;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** Puts one visit's particulars, findings and answers into the sentences of a consent. */
@@ -20,12 +17,16 @@ final class ConsentWriter {
     private final ConsentInput input;
     private final Wording words;
     private final Locale locale;
+    private final Dates dates;
+    private final Direction direction;
     private final Map<String, String> places;
 
     ConsentWriter(ConsentInput input, Wording words) {
         this.input = input;
         this.words = words;
-        this.locale = Locale.forLanguageTag(input.language());
+        this.locale = Locale.forLanguageTag(words.language());
+        this.dates = Dates.of(input.language(), words.language());
+        this.direction = Direction.ofLanguage(locale);
         this.places = places();
     }
 
@@ -35,11 +36,11 @@ final class ConsentWriter {
             section(STATEMENTS, statements()),
             section(FOUND, found()),
             section(TESTS, tests()),
-            section(ANSWERED, answered()),
             section(CAUTIONS, paragraphs("cautions", "instructions", "risk", "medicines", "doctor")),
+            section(ANSWERED, answered()),
             section(TAKE_BACK, paragraphs("take-back", "how", "then")),
             section(URGENT, paragraphs("urgent", "ambulance", "doctor", "salon")));
-        return new ConsentText(input.language(), words.say("version"), say("title"),
+        return new ConsentText(words.language(), words.say("version"), say("title"),
             parts.filter(section -> !section.lines().isEmpty()).toList());
     }
 
@@ -51,10 +52,9 @@ final class ConsentWriter {
         var visit = input.visit();
         return List.of(
             pair("client", input.client().name()),
-            pair("born", input.client().born().map(born -> born.format(day())).orElseGet(() -> say("particulars.not-given"))),
+            pair("born", input.client().born().map(dates::day).orElseGet(() -> say("particulars.not-given"))),
             pair("language", locale.getDisplayLanguage(locale)),
-            pair("visit", visit.startsAt().format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale))
-                + ", " + visit.startsAt().format(time())),
+            pair("visit", dates.weekday(visit.startsAt())),
             pair("service", String.join(", ", visit.services())),
             pair("with", visit.stylist()));
     }
@@ -132,31 +132,23 @@ final class ConsentWriter {
         var visit = input.visit();
         var salon = input.salon();
         return Map.of(
-            "services", listed(visit.services(), this::small),
-            "tests", listed(input.tests().stream().map(ConsentInput.Test::name).toList(), this::small),
-            "date", visit.startsAt().format(day()),
-            "stylist", visit.stylist(),
-            "salon", salon.name(),
+            "services", listed(visit.services()),
+            "tests", listed(input.tests().stream().map(ConsentInput.Test::name).toList()),
+            "date", dates.day(visit.startsAt().toLocalDate()),
+            "stylist", direction.isolate(visit.stylist()),
+            "salon", direction.isolate(salon.name()),
             "phone", salon.phone(),
             "opening", salon.opening(),
             "urgent", salon.urgentNumber());
     }
 
-    private String listed(List<String> names, UnaryOperator<String> form) {
-        var last = names.size() - 1;
+    private String listed(List<String> names) {
+        var small = names.stream().map(this::small).map(direction::isolate).toList();
+        var last = small.size() - 1;
         if (last < 1) {
-            return names.stream().map(form).findFirst().orElse("");
+            return String.join("", small);
         }
-        var before = String.join(", ", names.subList(0, last).stream().map(form).toList());
-        return words.say("and", Map.of("before", before, "last", form.apply(names.get(last))));
-    }
-
-    private DateTimeFormatter day() {
-        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale);
-    }
-
-    private static DateTimeFormatter time() {
-        return DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+        return words.say("and", Map.of("before", String.join(", ", small.subList(0, last)), "last", small.get(last)));
     }
 
     /** A name inside a sentence: "Permanent colour" becomes "permanent colour"; "GMTG perm" stays as it is. */

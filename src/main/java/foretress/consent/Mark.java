@@ -12,11 +12,20 @@ public sealed interface Mark {
      * A drawing: strokes without any times, so that it tells how it looks and not how fast a hand moves.
      *
      * @param strokes at least one point, at most {@value #MOST_POINTS} in all
+     * @param aspect width of the box by its height, 0.5 to 10, so that the drawing is printed in its own proportions
      */
-    record Drawn(List<Stroke> strokes) implements Mark {
+    record Drawn(List<Stroke> strokes, double aspect) implements Mark {
         public static final int MOST_POINTS = 5_000;
+        public static final double USUAL_ASPECT = 3;
+
+        public Drawn(List<Stroke> strokes) {
+            this(strokes, USUAL_ASPECT);
+        }
 
         public Drawn {
+            if (!(aspect >= 0.5 && aspect <= 10)) {
+                throw new IllegalArgumentException("not the shape of a box to sign in: " + aspect);
+            }
             strokes = List.copyOf(strokes);
             var points = strokes.stream().mapToInt(stroke -> stroke.points().size()).sum();
             if (points == 0) {

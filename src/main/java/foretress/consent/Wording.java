@@ -14,6 +14,9 @@ public interface Wording {
 
     boolean has(String key);
 
+    /** The language the sentences really are in, which may not be the one wanted. */
+    String language();
+
     default String say(String key) {
         return say(key, Map.of());
     }

@@ -14,6 +14,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.IntStream;
 
 /** Builds consents in words; everything not said is that of one invented client. */
 final class Consenting {
@@ -93,6 +94,25 @@ final class Consenting {
 
     ConsentText text() {
         return ConsentText.of(input(), ConsentWords.in(language));
+    }
+
+    static final UUID DOCUMENT = UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0005");
+
+    /** The printed consent, first version, on A4, with a drawn mark. */
+    byte[] paper() {
+        return paper(aDrawing(), PaperSize.A4);
+    }
+
+    byte[] paper(Mark mark, PaperSize size) {
+        return ConsentPaper.print(input(), text(), mark, new HowSigned(DOCUMENT, 1, Optional.empty(), evidenceFor(text())), size);
+    }
+
+    /** Two loops and a dot, as a hand might. */
+    static Mark.Drawn aDrawing() {
+        var line = IntStream.rangeClosed(0, 160).mapToObj(step -> step / 160.0).map(part -> new Mark.Point(
+            0.08 + 0.72 * part + 0.05 * Math.sin(part * 31),
+            0.52 - (0.34 - 0.24 * part) * Math.sin(part * 29 + 0.6) * Math.cos(part * 4.2))).toList();
+        return new Mark.Drawn(List.of(new Mark.Stroke(line), new Mark.Stroke(List.of(new Mark.Point(0.86, 0.3)))));
     }
 
     static final Instant SIGNED = Instant.parse("2026-06-07T19:41:00Z");

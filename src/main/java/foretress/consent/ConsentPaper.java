@@ -1,0 +1,251 @@
+package foretress.consent;
+
+import foretress.consent.ConsentText.Line;
+import foretress.consent.ConsentText.Part;
+import foretress.consent.ConsentText.Section;
+import foretress.consent.Sheet.Cell;
+import java.util.List;
+
+/**
+ * The signed consent on paper: black on white, room for the punch, every weight by shape and word. Its words are those of
+ * the {@link ConsentText} and, around them, only the salon's name, the mark and how it was signed.
+ */
+public final class ConsentPaper {
+    private static final float TEXT = 11;
+    private static final float TEXT_LEADING = 15.5f;
+    private static final float STATEMENT = 13;
+    private static final float STATEMENT_LEADING = 17.4f;
+    private static final float SMALL = 8.5f;
+
+    private final ConsentInput input;
+    private final ConsentText text;
+    private final Mark mark;
+    private final HowSigned how;
+    private final PaperWords words;
+    private int pages;
+    private Sheet sheet;
+
+    private ConsentPaper(ConsentInput input, ConsentText text, Mark mark, HowSigned how) {
+        this.input = input;
+        this.text = text;
+        this.mark = mark;
+        this.how = how;
+        this.words = new PaperWords(input, text, how);
+    }
+
+    /** The document's bytes; the same arguments give the same bytes. */
+    public static byte[] print(ConsentInput input, ConsentText text, Mark mark, HowSigned how, PaperSize size) {
+        return new ConsentPaper(input, text, mark, how).print(size);
+    }
+
+    /** The name to save the document under; it tells the visit's day and nothing about health. */
+    public static String fileName(ConsentInput input, HowSigned how) {
+        return "consent-%s-v%d.pdf".formatted(input.visit().startsAt().toLocalDate(), how.version());
+    }
+
+    /** Printed twice: only the first printing knows how many pages there are. */
+    private byte[] print(PaperSize size) {
+        var archive = new Archive(words.title(), input.salon().name(), text.language(), how.evidence().signedAt());
+        archive.make(size, (document, writer) -> fill(new Sheet(size, words.direction(), document, writer, this::frame)));
+        pages = sheet.pages();
+        return archive.make(size, (document, writer) -> fill(new Sheet(size, words.direction(), document, writer, this::frame)));
+    }
+
+    private void fill(Sheet fresh) {
+        sheet = fresh;
+        title();
+        for (var section : text.sections()) {
+            if (section.part() == Part.TAKE_BACK) {
+                signature();
+                howSigned();
+            }
+            section(section);
+        }
+    }
+
+    // Every page: masthead, punch marks, foot.
+
+    private void frame(Sheet page, int number) {
+        PageFrame.punchMarks(page);
+        var name = Cell.of(0, page.width * 0.62f, Face.HEADING, 16, 18, input.salon().name());
+        page.at(page.size.height - 46, name);
+        if (number == 1) {
+            page.at(page.size.height - 65, Cell.of(0, page.width * 0.62f, Face.TEXT, TEXT, 14, words.address()));
+            page.at(page.size.height - 46, atEnd(page, words.signedAt()));
+            words.supersedes().ifPresent(line -> page.at(page.size.height - 60, atEnd(page, line)));
+        } else {
+            page.at(page.size.height - 46, atEnd(page, PageFrame.shortened(input.client().name())));
+        }
+        page.moveTo(page.size.height - (number == 1 ? 88 : 74));
+        PageFrame.mastheadRule(page);
+        PageFrame.foot(page, words.foot(), words.page(number, pages));
+        page.down(number == 1 ? 20 : 18);
+    }
+
+    private static Cell atEnd(Sheet page, String line) {
+        return Cell.of(page.width * 0.64f, page.width * 0.36f, Face.TEXT, 10.5f, 14, line).toEnd();
+    }
+
+    private void title() {
+        sheet.row(Cell.of(0, sheet.width, Face.HEADING, 25, 29, text.title()));
+        sheet.down(9);
+    }
+
+    private void section(Section section) {
+        if (section.part() == Part.PARTICULARS) {
+            particulars(section.lines().stream().map(Line.Pair.class::cast).toList());
+            return;
+        }
+        if (section.part() == Part.URGENT) {
+            urgent(section);
+            return;
+        }
+        heading(section.heading(), 50);
+        switch (section.part()) {
+            case STATEMENTS -> section.lines().forEach(line -> statement((Line.Statement) line));
+            case FOUND -> table(() -> section.lines().forEach(line -> finding((Line.Finding) line)));
+            case TESTS -> section.lines().forEach(line -> limits((Line.Pair) line));
+            case ANSWERED -> table(() -> section.lines().forEach(this::answer));
+            default -> section.lines().forEach(line -> paragraph(line.plain()));
+        }
+    }
+
+    private void heading(String heading, float withWhatFollows) {
+        sheet.need(withWhatFollows + 40);
+        sheet.gap(15);
+        sheet.row(Cell.of(0, sheet.width, Face.HEADING, 15.5f, 19, heading));
+        sheet.down(5);
+    }
+
+    /** Two columns of three, each read downwards: who, then what. */
+    private void particulars(List<Line.Pair> pairs) {
+        var half = (pairs.size() + 1) / 2;
+        var column = sheet.width * 0.477f;
+        var second = sheet.width - column;
+        for (var side : List.of(0, 1)) {
+            measureOrDraw(pairs.subList(side * half, Math.min(pairs.size(), (side + 1) * half)), side == 0 ? 0 : second, column);
+        }
+    }
+
+    private float particularsTop;
+
+    private void measureOrDraw(List<Line.Pair> pairs, float start, float column) {
+        if (start == 0) {
+            particularsTop = sheet.cursor();
+        }
+        var lowest = sheet.cursor();
+        sheet.moveTo(particularsTop);
+        for (var pair : pairs) {
+            sheet.rule(start, column, 0.75f, 0.6f);
+            sheet.down(4.5f);
+            sheet.row(
+                Cell.of(start, 62, Face.LABEL, 12, TEXT_LEADING, pair.label()),
+                Cell.of(start + 63, column - 63, pair == pairs.get(0) && start == 0 ? Face.STRONG : Face.TEXT, TEXT, TEXT_LEADING, pair.value()));
+            sheet.down(4);
+        }
+        sheet.moveTo(start == 0 ? sheet.cursor() : Math.min(lowest, sheet.cursor()));
+    }
+
+    private void statement(Line.Statement statement) {
+        sheet.row(
+            Cell.of(0, 20, Face.STRONG, 11.5f, STATEMENT_LEADING, String.valueOf(statement.number())),
+            Cell.of(21, sheet.width - 21, Face.STATEMENT, STATEMENT, STATEMENT_LEADING, statement.text()));
+        sheet.down(4);
+    }
+
+    private void table(Runnable rows) {
+        rows.run();
+        sheet.rule();
+        sheet.down(2);
+    }
+
+    private void finding(Line.Finding finding) {
+        var cells = new Cell[] {
+            Cell.of(20, 92, Face.STRONG, TEXT, TEXT_LEADING, finding.word()),
+            Cell.of(115, sheet.width - 115, Face.TEXT, TEXT, TEXT_LEADING, finding.text())};
+        ruled(cells, () -> WeightShapes.draw(sheet.ink, finding.weight(), sheet.left(0, 13), sheet.cursor() + 0.6f, 14));
+    }
+
+    private void ruled(Cell[] cells, Runnable beside) {
+        sheet.need(sheet.height(cells) + 10);
+        sheet.rule();
+        sheet.down(5);
+        beside.run();
+        sheet.row(cells);
+        sheet.down(5);
+    }
+
+    private void limits(Line.Pair test) {
+        sheet.need(40);
+        sheet.row(Cell.of(0, sheet.width, Face.STRONG, TEXT, TEXT_LEADING, test.label()));
+        sheet.row(Cell.of(0, sheet.width, Face.TEXT, TEXT, TEXT_LEADING, test.value()));
+        sheet.down(5);
+    }
+
+    private void answer(Line line) {
+        if (line instanceof Line.Topic topic) {
+            sheet.need(52);
+            sheet.rule();
+            sheet.down(7);
+            sheet.row(Cell.of(0, sheet.width, Face.LABEL, 12, TEXT_LEADING, topic.text()));
+            sheet.down(3);
+        } else if (line instanceof Line.Pair pair) {
+            var split = sheet.width * 0.55f;
+            ruled(new Cell[] {
+                Cell.of(0, split - 12, Face.TEXT, TEXT, TEXT_LEADING, pair.label()),
+                Cell.of(split, sheet.width - split, Face.STRONG, TEXT, TEXT_LEADING, pair.value())}, () -> {});
+        }
+    }
+
+    private void paragraph(String paragraph) {
+        sheet.row(Cell.of(0, sheet.width, Face.TEXT, TEXT, TEXT_LEADING, paragraph));
+        sheet.down(3);
+    }
+
+    /** The one framed part: whoever holds the paper in a hurry must find it. */
+    private void urgent(Section section) {
+        var inset = 14f;
+        var cells = section.lines().stream()
+            .map(line -> Cell.of(inset, sheet.width - 2 * inset, Face.TEXT, TEXT, TEXT_LEADING, line.plain())).toList();
+        var heading = Cell.of(inset, sheet.width - 2 * inset, Face.HEADING, 15.5f, 19, section.heading());
+        var height = (float) cells.stream().mapToDouble(cell -> sheet.height(cell) + 3).sum() + sheet.height(heading) + 22;
+        sheet.need(height + 20);
+        sheet.gap(16);
+        sheet.frame(height, 1.4f);
+        sheet.down(9);
+        sheet.row(heading);
+        sheet.down(5);
+        for (var cell : cells) {
+            sheet.row(cell);
+            sheet.down(3);
+        }
+    }
+
+    private void signature() {
+        var beside = sheet.width * 0.54f;
+        heading(words.say("signature"), 130);
+        var top = sheet.cursor();
+        MarkDrawing.draw(sheet, mark, sheet.width * 0.49f);
+        Hairline.draw(sheet.ink, sheet.left(0, 0), sheet.cursor(), sheet.width * 0.49f * (sheet.direction == Direction.RIGHT_TO_LEFT ? -1 : 1));
+        sheet.down(6);
+        var caption = Cell.of(0, sheet.width * 0.49f, Face.TEXT, TEXT, TEXT_LEADING, words.caption(mark));
+        if (!input.tests().isEmpty()) {
+            var owed = Cell.of(beside, sheet.width - beside, Face.TEXT, TEXT, TEXT_LEADING, words.say("owed"));
+            var bottom = sheet.cursor() - sheet.height(caption);
+            sheet.at(Math.min(top, bottom + sheet.height(owed)), owed);
+        }
+        sheet.row(caption);
+    }
+
+    private void howSigned() {
+        var story = words.story(mark);
+        heading(words.say("how.heading"), sheet.height(Cell.of(0, sheet.width, Face.TEXT, TEXT, TEXT_LEADING, story)) + 66);
+        paragraph(story);
+        sheet.down(2);
+        for (var print : words.prints()) {
+            sheet.row(
+                Cell.of(0, 72, Face.LABEL, 10, 12, print.getKey()),
+                Cell.of(73, sheet.width - 73, Face.TEXT, SMALL, 12, print.getValue()));
+        }
+    }
+}

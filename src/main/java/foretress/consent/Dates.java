@@ -1,0 +1,36 @@
+package foretress.consent;
+
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Locale;
+
+/** Dates as the reader writes them, the month always as a word, so that no day is taken for a month. */
+record Dates(Locale locale) {
+
+    /** In the language of the words, with the region the client's tag names; English without a region is written day first. */
+    static Dates of(String wanted, String language) {
+        var tag = Locale.forLanguageTag(wanted);
+        if (tag.getLanguage().equals(language) && !tag.getCountry().isEmpty()) {
+            return new Dates(tag);
+        }
+        return new Dates(language.equals("en") ? Locale.UK : Locale.forLanguageTag(language));
+    }
+
+    String day(LocalDate date) {
+        return date.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale));
+    }
+
+    String weekday(ZonedDateTime at) {
+        return at.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale)) + ", " + time(at);
+    }
+
+    String moment(ZonedDateTime at) {
+        return day(at.toLocalDate()) + ", " + time(at);
+    }
+
+    String time(ZonedDateTime at) {
+        return at.format(DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT));
+    }
+}

@@ -1,0 +1,77 @@
+package foretress.consent;
+
+import com.lowagie.text.pdf.PdfContentByte;
+import foretress.consent.Sheet.Cell;
+import java.util.List;
+
+/** The client's mark as lines or letters, above the hair it is written on. */
+final class MarkDrawing {
+    private static final float HIGHEST = 72;
+    private static final float PEN = 1.3f;
+
+    private MarkDrawing() {}
+
+    /** Draws the mark and leaves the cursor where its base line goes. */
+    static void draw(Sheet sheet, Mark mark, float width) {
+        if (mark instanceof Mark.Drawn drawn) {
+            strokes(sheet, drawn, width);
+        } else if (mark instanceof Mark.Typed typed) {
+            letters(sheet, typed.name(), width);
+        }
+    }
+
+    private static void letters(Sheet sheet, String name, float width) {
+        var wanted = Face.LABEL.width(name, 1);
+        var size = Math.max(11, Math.min(26, (width - 12) / wanted));
+        sheet.down(size < 20 ? 10 : 4);
+        sheet.row(Cell.of(6, width - 6, Face.LABEL, size, size * 1.25f, name));
+        sheet.down(1);
+    }
+
+    private static void strokes(Sheet sheet, Mark.Drawn drawn, float width) {
+        var height = Math.min(HIGHEST, (float) (width / drawn.aspect()));
+        var shown = (float) (height * drawn.aspect());
+        var ink = sheet.ink;
+        ink.saveState();
+        ink.setGrayStroke(0);
+        ink.setGrayFill(0);
+        ink.setLineWidth(PEN);
+        ink.setLineCap(PdfContentByte.LINE_CAP_ROUND);
+        ink.setLineJoin(PdfContentByte.LINE_JOIN_ROUND);
+        var x = sheet.left(0, shown);
+        var y = sheet.cursor();
+        drawn.strokes().forEach(stroke -> stroke(ink,
+            stroke.points().stream().map(point -> new float[] {x + (float) point.x() * shown, y - (float) point.y() * height}).toList()));
+        ink.restoreState();
+        sheet.down(height + 2);
+    }
+
+    /** A smooth line: it bends at the points and runs straight through the middles between them. */
+    private static void stroke(PdfContentByte ink, List<float[]> points) {
+        if (points.isEmpty()) {
+            return;
+        }
+        var from = points.get(0);
+        if (points.size() == 1) {
+            ink.circle(from[0], from[1], PEN * 0.7f);
+            ink.fill();
+            return;
+        }
+        ink.moveTo(from[0], from[1]);
+        for (var i = 1; i < points.size() - 1; i++) {
+            var bend = points.get(i);
+            var next = points.get(i + 1);
+            var to = new float[] {(bend[0] + next[0]) / 2, (bend[1] + next[1]) / 2};
+            ink.curveTo(third(from[0], bend[0]), third(from[1], bend[1]), third(to[0], bend[0]), third(to[1], bend[1]), to[0], to[1]);
+            from = to;
+        }
+        var last = points.get(points.size() - 1);
+        ink.lineTo(last[0], last[1]);
+        ink.stroke();
+    }
+
+    /** A quadratic bend written as a cubic one: two thirds of the way from an end to the bend. */
+    private static float third(float end, float bend) {
+        return end + (bend - end) * 2 / 3;
+    }
+}

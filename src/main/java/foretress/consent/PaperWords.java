@@ -1,0 +1,149 @@
+package foretress.consent;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** The sentences that stand on the paper around the signed text. */
+final class PaperWords {
+    private final ConsentInput input;
+    private final ConsentText text;
+    private final HowSigned how;
+    private final ConsentWords words;
+    private final Locale locale;
+    private final Dates dates;
+    private final Map<String, String> places;
+
+    PaperWords(ConsentInput input, ConsentText text, HowSigned how) {
+        this.input = input;
+        this.text = text;
+        this.how = how;
+        this.words = ConsentWords.in(text.language());
+        this.locale = Locale.forLanguageTag(text.language());
+        this.dates = Dates.of(input.language(), text.language());
+        this.places = places();
+    }
+
+    Direction direction() {
+        return Direction.ofLanguage(locale);
+    }
+
+    String say(String key) {
+        return words.say("paper." + key, places);
+    }
+
+    String title() {
+        return say("document-title");
+    }
+
+    String address() {
+        return input.salon().address() + ", " + input.salon().town();
+    }
+
+    String signedAt() {
+        return say("signed-at");
+    }
+
+    Optional<String> supersedes() {
+        return how.supersedes().map(earlier -> words.say("paper.supersedes",
+            Map.of("version", String.valueOf(earlier.version()), "at", dates.day(here(earlier.signedAt()).toLocalDate()))));
+    }
+
+    String foot() {
+        return say("foot");
+    }
+
+    String page(int page, int pages) {
+        return words.say("paper.page", Map.of("page", String.valueOf(page), "pages", String.valueOf(pages)));
+    }
+
+    String caption(Mark mark) {
+        var caption = say(mark.kind());
+        return how.evidence().guardian()
+            .map(guardian -> caption + ", " + words.say("paper.for-client", Map.of("guardian", isolate(guardian.name()),
+                "relation", isolate(guardian.relation()), "client", isolate(input.client().name()))))
+            .orElse(caption);
+    }
+
+    String story(Mark mark) {
+        var checked = how.evidence().birthDate().result().name().toLowerCase(Locale.ROOT);
+        var keys = List.of("link", checked, "notice", "read", mark.kind(), "limits");
+        var all = new HashMap<>(places);
+        all.putAll(moments());
+        return String.join(" ", keys.stream().map(key -> words.say("paper.how." + key, all)).toList());
+    }
+
+    /** What anyone can compare: label and value. */
+    List<Map.Entry<String, String>> prints() {
+        var evidence = how.evidence();
+        var prints = new ArrayList<Map.Entry<String, String>>();
+        prints.add(Map.entry(say("how.document"), how.document().toString()));
+        prints.add(Map.entry(say("how.text"), print(evidence.textSha256(), text.version())));
+        prints.add(Map.entry(say("how.answers"), print(evidence.answersSha256())));
+        prints.add(Map.entry(say("how.notice-print"), print(evidence.healthConsent().noticeSha256())));
+        prints.add(Map.entry(say("how.rules"), print(evidence.ruleSet())));
+        return prints;
+    }
+
+    private String print(String... hashAndVersion) {
+        var hash = words.say("paper.how.print", Map.of("hash", hashAndVersion[0]));
+        return hashAndVersion.length > 1 ? hashAndVersion[1] + " · " + hash : hash;
+    }
+
+    private Map<String, String> places() {
+        var evidence = how.evidence();
+        var invited = evidence.invited();
+        var places = new HashMap<String, String>();
+        places.put("client", isolate(PageFrame.shortened(input.client().name())));
+        places.put("date", dates.day(input.visit().startsAt().toLocalDate()));
+        places.put("version", String.valueOf(how.version()));
+        places.put("at", dates.moment(here(evidence.signedAt())));
+        places.put("day", dates.day(here(evidence.signedAt()).toLocalDate()));
+        places.put("way", words.say("paper.ways." + invited.way().name().toLowerCase(Locale.ROOT).replace('_', '-')));
+        places.put("sentBy", isolate(invited.sentBy()));
+        places.put("tries", String.valueOf(evidence.birthDate().tries()));
+        places.put("noticeVersion", evidence.healthConsent().noticeVersion());
+        places.put("language", locale.getDisplayLanguage(locale));
+        places.put("count", String.valueOf(evidence.agreed().size()));
+        places.put("zone", evidence.zone().getId());
+        return places;
+    }
+
+    /** The moments of the story in the order it tells them; a day is named only when it is another than the one before. */
+    private Map<String, String> moments() {
+        var evidence = how.evidence();
+        var told = new LinkedHashMap<String, Instant>();
+        told.put("sent", evidence.invited().sentAt());
+        told.put("opened", evidence.invited().openedAt());
+        told.put("noticeAt", evidence.healthConsent().givenAt());
+        told.put("readBack", evidence.readBackAt());
+        told.put("shown", evidence.textShownAt());
+        told.put("signed", evidence.signedAt());
+        var moments = new HashMap<String, String>();
+        var before = new AtomicReference<LocalDate>();
+        told.forEach((name, at) -> moments.put(name, moment(here(at), before)));
+        return moments;
+    }
+
+    private String moment(ZonedDateTime at, AtomicReference<LocalDate> before) {
+        var sameDay = at.toLocalDate().equals(before.getAndSet(at.toLocalDate()));
+        return words.say(sameDay ? "paper.how.same-day" : "paper.how.moment",
+            Map.of("day", dates.day(at.toLocalDate()), "time", dates.time(at)));
+    }
+
+    private ZonedDateTime here(Instant at) {
+        return at.atZone(how.evidence().zone());
+    }
+
+    private String isolate(String value) {
+        return direction().isolate(value);
+    }
+}

@@ -1,0 +1,160 @@
+package foretress.questionnaire;
+
+import foretress.questionnaire.Answer.Medicines;
+import foretress.questionnaire.Answer.Treatments;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * Reads a list the client builds one entry at a time. The list itself never travels: the page sends one new entry, or the
+ * index of one to drop, and what was there before comes from the earlier answer.
+ *
+ * <p>{@code .act} is add, done, or none; {@code .drop} an index from 0. An entry filled in when "done" is pressed is taken
+ * in. A list never becomes empty by itself: only "none" says that there is nothing, since an empty list reads as a no.
+ */
+final class ListReader<T> {
+    static final int MOST_ENTRIES = 40;
+    static final int LONGEST_NAME = 200;
+    static final List<String> ZONES = List.of("whole", "regrowth", "lengths-ends", "ends", "strands", Question.DONT_KNOW);
+    static final List<String> BY = List.of("home", "salon", Question.DONT_KNOW);
+    static final List<String> OFTEN = List.of("once", "several", "regularly", Question.DONT_KNOW);
+    static final List<String> DOSES = List.of("low", "high", Question.DONT_KNOW, Medicine.NOT_ASKED);
+    static final List<String> ROUTES =
+        List.of("mouth", "skin", "scalp", "inhaled", "injection", "eye-nose", Question.DONT_KNOW, Medicine.NOT_ASKED);
+    static final List<String> LAST = List.of("now", "week", "month", "longer", Question.DONT_KNOW, Medicine.NOT_ASKED);
+
+    private final Form form;
+    private final Question question;
+    private final List<T> before;
+    private final String firstField;
+    private final Supplier<Boolean> blankEntry;
+    private final Supplier<Optional<T>> entry;
+    private final Function<List<T>, Answer> answer;
+    private boolean adding;
+
+    private ListReader(Form form, Question question, List<T> before, String firstField, Supplier<Boolean> blankEntry,
+                       Supplier<Optional<T>> entry, Function<List<T>, Answer> answer) {
+        this.form = form;
+        this.question = question;
+        this.before = before;
+        this.firstField = firstField;
+        this.blankEntry = blankEntry;
+        this.entry = entry;
+        this.answer = answer;
+    }
+
+    static ListReader<Treatment> treatments(Form form, Question question, Optional<Answer> earlier, LocalDate today) {
+        String name = question.id();
+        DateReader when = new DateReader(form, name + ".when", today);
+        return new ListReader<>(form, question, earlier.map(a -> a instanceof Treatments t ? t.list() : List.<Treatment>of()).orElse(List.of()),
+            name + ".what",
+            () -> when.blank() && form.blank(name + ".what", name + ".zone", name + ".by", name + ".often"),
+            () -> treatment(form, question, when), Treatments::new);
+    }
+
+    static ListReader<Medicine> medicines(Form form, Question question, Optional<Answer> earlier) {
+        String name = question.id();
+        // The bands alone are no entry: a page may send them with something chosen from the start.
+        return new ListReader<>(form, question, earlier.map(a -> a instanceof Medicines m ? m.list() : List.<Medicine>of()).orElse(List.of()),
+            name + ".name", () -> form.blank(name + ".name"), () -> medicine(form, name), Medicines::new);
+    }
+
+    private static Optional<Treatment> treatment(Form form, Question question, DateReader reader) {
+        String name = question.id();
+        Optional<String> what = needed(form, name + ".what", form.code(name + ".what", question.options()));
+        Optional<SaidDate> when = reader.blank() ? form.wrong(name + ".when.precision", "required") : reader.read();
+        Optional<String> zone = needed(form, name + ".zone", form.code(name + ".zone", ZONES));
+        Optional<String> by = orElse(form, name + ".by", BY, Treatment.DONT_KNOW);
+        Optional<String> often = orElse(form, name + ".often", OFTEN, Treatment.DONT_KNOW);
+        boolean whole = what.isPresent() && when.isPresent() && zone.isPresent() && by.isPresent() && often.isPresent();
+        return whole ? Optional.of(new Treatment(what.get(), when.get(), zone.get(), by.get(), often.get())) : Optional.empty();
+    }
+
+    private static Optional<Medicine> medicine(Form form, String name) {
+        Optional<String> typed = form.words(name + ".name", LONGEST_NAME).map(words -> words.replaceAll("\\s+", " "));
+        Optional<String> dose = orElse(form, name + ".dose", DOSES, Medicine.NOT_ASKED);
+        Optional<String> route = orElse(form, name + ".route", ROUTES, Medicine.NOT_ASKED);
+        Optional<String> last = orElse(form, name + ".last", LAST, Medicine.NOT_ASKED);
+        boolean whole = typed.isPresent() && dose.isPresent() && route.isPresent() && last.isPresent();
+        return whole ? Optional.of(new Medicine(typed.get(), dose.get(), route.get(), last.get())) : Optional.empty();
+    }
+
+    private static Optional<String> needed(Form form, String field, Optional<String> said) {
+        return said.isPresent() || !form.blank(field) ? said : form.wrong(field, "required");
+    }
+
+    private static Optional<String> orElse(Form form, String field, List<String> offered, String blank) {
+        Optional<String> said = form.code(field, offered);
+        return said.isPresent() || !form.blank(field) ? said : Optional.of(blank);
+    }
+
+    /** Whether an entry was added or dropped, so that the list is shown again. */
+    boolean adding() {
+        return adding;
+    }
+
+    /** Whether there is neither an entry on the list nor a new one on the page. */
+    boolean nothingListed() {
+        return before.isEmpty() && blank();
+    }
+
+    private boolean blank() {
+        return blankEntry.get();
+    }
+
+    Optional<Answer> read() {
+        int mistakes = form.mistakesSoFar();
+        Optional<List<T>> list = form.blank(question.id() + ".drop") ? acted() : dropped();
+        // A mistake in the new entry takes nothing from the list.
+        List<T> kept = form.mistakesSoFar() > mistakes ? before : list.orElse(before);
+        return list.isPresent() && list.get().isEmpty() && saysNone() || !kept.isEmpty() ? Optional.of(answer.apply(kept)) : Optional.empty();
+    }
+
+    private Optional<List<T>> acted() {
+        Optional<String> act = form.code(question.id() + ".act", List.of("add", "done", Question.NONE));
+        if (act.isEmpty() && !form.blank(question.id() + ".act")) {
+            return Optional.empty();
+        }
+        adding = act.equals(Optional.of("add"));
+        if (saysNone()) {
+            return nothingListed() ? Optional.of(List.of()) : form.wrong(question.id(), "none-and-others", Question.NONE);
+        }
+        return !adding && blank() ? Optional.of(before) : added();
+    }
+
+    private boolean saysNone() {
+        return form.all(question.id()).contains(Question.NONE) || form.all(question.id() + ".act").contains(Question.NONE);
+    }
+
+    private Optional<List<T>> added() {
+        if (blank()) {
+            return form.wrong(firstField, "required");
+        }
+        if (before.size() >= MOST_ENTRIES) {
+            return form.wrong(firstField, "too-many", MOST_ENTRIES + "");
+        }
+        return entry.get().map(one -> {
+            List<T> more = new ArrayList<>(before);
+            more.add(one);
+            return more;
+        });
+    }
+
+    private Optional<List<T>> dropped() {
+        String field = question.id() + ".drop";
+        adding = true;
+        Optional<String> typed = form.one(field);
+        OptionalInt index = typed.map(Digits::whole).orElse(OptionalInt.empty());
+        if (index.isEmpty() || index.getAsInt() >= before.size()) {
+            return typed.isEmpty() ? Optional.empty() : form.wrong(field, "not-offered", typed.get());
+        }
+        List<T> fewer = new ArrayList<>(before);
+        fewer.remove(index.getAsInt());
+        return Optional.of(fewer);
+    }
+}
