@@ -41,6 +41,9 @@ public record Growth(double lowest, double highest) {
         Group.ofMicrometresADay(280, 50), Group.ofMicrometresADay(367, 56), Group.ofMicrometresADay(411, 53),
         Group.ofMicrometresADay(256, 44));
 
+    private static final int TABLE_STEPS = 2_000;
+    private static final double[] TABLE = table();
+
     public Growth {
         if (!(SLOW <= lowest && lowest <= highest && highest <= FAST)) {
             throw new IllegalArgumentException("growth of %s to %s cm a month is outside %s to %s"
@@ -109,7 +112,19 @@ public record Growth(double lowest, double highest) {
         return (mixture(rate) - below) / (mixture(highest) - below);
     }
 
+    /** Read between the lines of a table: a map asks some hundred thousand times. Off by less than a millionth. */
     private static double mixture(double rate) {
-        return GROUPS.stream().mapToDouble(g -> Normal.below((rate - g.mean) / g.deviation)).average().orElseThrow();
+        double place = (rate - SLOW) / (FAST - SLOW) * TABLE_STEPS;
+        int below = Math.min((int) place, TABLE_STEPS - 1);
+        return TABLE[below] + (place - below) * (TABLE[below + 1] - TABLE[below]);
+    }
+
+    private static double[] table() {
+        double[] table = new double[TABLE_STEPS + 1];
+        for (int i = 0; i <= TABLE_STEPS; i++) {
+            double rate = SLOW + (FAST - SLOW) * i / TABLE_STEPS;
+            table[i] = GROUPS.stream().mapToDouble(g -> Normal.below((rate - g.mean) / g.deviation)).average().orElseThrow();
+        }
+        return table;
     }
 }

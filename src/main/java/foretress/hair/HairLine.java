@@ -16,6 +16,7 @@ final class HairLine {
     private static final double BULB_FRONT = 4;
     private static final double DOT_GAP = 9;
     private static final int STEPS = 60;
+    private static final double SWAYS_FULLY_FROM = 160;
 
     private final double rootX;
     private final double tipX;
@@ -61,10 +62,11 @@ final class HairLine {
     }
 
     /** Straight out of the scalp, one low hump past the middle, a small flick at the tip. */
-    private static double sway(double along) {
+    private double sway(double along) {
+        double calm = Math.min(1, (tipX - rootX) / SWAYS_FULLY_FROM);
         double hump = 2.6 * Math.exp(-Math.pow((along - 0.58) / 0.13, 2));
         double flick = 3.4 * Math.pow(Math.max(0, (along - 0.72) / 0.28), 1.6);
-        return 0.7 * Math.sin(along * Math.PI) - hump + flick;
+        return calm * (0.7 * Math.sin(along * Math.PI) - hump + flick);
     }
 
     private List<Shape> dots(double from) {

@@ -31,7 +31,11 @@ final class Reach {
     private record Moment(double monthsAgo, List<Limit> limits) {
         /** The fastest growth at which some residue has escaped every pair of scissors. */
         double fastestLeft(double rest) {
-            return limits.stream().mapToDouble(l -> l.fastest(rest)).min().orElseThrow();
+            double fastest = Double.POSITIVE_INFINITY;
+            for (Limit limit : limits) {
+                fastest = Math.min(fastest, limit.fastest(rest));
+            }
+            return fastest;
         }
     }
 

@@ -9,7 +9,6 @@ import foretress.hair.StrandDrawing.Shape;
 import foretress.hair.StrandDrawing.Text;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Lays a map out: the hair on top, a lane a treatment, the rule at the bottom, one dashed line where to cut. */
 final class StrandPen {
@@ -28,6 +27,7 @@ final class StrandPen {
     private final StrandLayout layout;
     private final CmRule rule;
     private final double laneHeight;
+    private final double top;
     private final List<Shape> shapes = new ArrayList<>();
 
     StrandPen(StrandMap map, StrandWords words, StrandLayout layout) {
@@ -37,13 +37,14 @@ final class StrandPen {
         double scale = Math.max(SHORTEST_SCALE_CM, map.lengthCm());
         this.rule = new CmRule(map.lengthCm(), layout.rootX(), (layout.endX() - layout.rootX()) / scale,
             !layout.stacked() || map.lengthCm() < SHORTEST_SCALE_CM - 2);
-        this.laneHeight = layout.stacked() ? 84 : map.lanes().isEmpty() ? 34 : map.lanes().size() <= ROOMY_LANES ? 42 : 38;
+        this.laneHeight = map.lanes().isEmpty() ? 34 : layout.stacked() ? 84 : map.lanes().size() <= ROOMY_LANES ? 42 : 38;
+        this.top = TOP + (layout.stacked() && !map.lengthKnown() ? 20 : 0);
     }
 
     StrandDrawing draw() {
-        double bottom = TOP + Math.max(1, map.lanes().size()) * laneHeight;
+        double bottom = top + Math.max(1, map.lanes().size()) * laneHeight;
         grid(bottom);
-        hairline(TOP);
+        hairline(top);
         lanes();
         shapes.addAll(rule.shapes(bottom + BELOW_LANES, words));
         shapes.addAll(new HairLine(layout.rootX(), rule.x(map.lengthCm()), HAIR_Y).shapes(map.lengthKnown()));
@@ -55,7 +56,7 @@ final class StrandPen {
 
     private void grid(double bottom) {
         if (!layout.stacked()) {
-            rule.numbered().forEach(cm -> line(Ink.FAINT, 1, rule.x(cm), TOP - 16, rule.x(cm), bottom + BELOW_LANES));
+            rule.numbered().forEach(cm -> line(Ink.FAINT, 1, rule.x(cm), top - 16, rule.x(cm), bottom + BELOW_LANES));
         }
     }
 
@@ -63,28 +64,28 @@ final class StrandPen {
         if (map.lanes().isEmpty()) {
             noTreatment();
         }
-        double top = TOP;
+        double y = top;
         for (Lane lane : map.lanes()) {
-            lane(lane, top);
-            top += laneHeight;
-            hairline(top);
+            lane(lane, y);
+            y += laneHeight;
+            hairline(y);
         }
     }
 
     private void noTreatment() {
-        double middle = TOP + laneHeight / 2;
+        double middle = top + laneHeight / 2;
         text(0, middle + 5, words.say("strand-no-treatment"), NAME, true, Anchor.START, Ink.TEXT);
         if (!layout.stacked()) {
             axis(middle);
         }
-        hairline(TOP + laneHeight);
+        hairline(top + laneHeight);
     }
 
-    private void lane(Lane lane, double top) {
-        double middle = layout.stacked() ? top + 66 : top + laneHeight / 2;
+    private void lane(Lane lane, double y) {
+        double middle = middle(y);
         if (layout.stacked()) {
-            rule.numbered().forEach(cm -> line(Ink.FAINT, 1, rule.x(cm), middle - 16, rule.x(cm), top + laneHeight));
-            stackedWords(lane, top);
+            rule.numbered().forEach(cm -> line(Ink.FAINT, 1, rule.x(cm), middle - 16, rule.x(cm), y + laneHeight));
+            stackedWords(lane, y);
         } else {
             besideWords(lane, middle);
         }
@@ -92,6 +93,10 @@ final class StrandPen {
         Point origin = new Point(layout.rootX(), middle);
         new BandOutline(lane, map.lengthCm(), layout.rootX(), rule.pxACm(), middle).outlines()
             .forEach(edge -> shapes.add(new Band(edge, origin, lane.treatment().residue())));
+    }
+
+    private double middle(double laneY) {
+        return layout.stacked() ? laneY + 66 : laneY + laneHeight / 2;
     }
 
     private void axis(double y) {
@@ -114,9 +119,9 @@ final class StrandPen {
         }
     }
 
-    private void stackedWords(Lane lane, double top) {
-        ends(top + 20, lane.treatment().label(), words.chance(map, lane), NAME, true, Ink.TEXT);
-        ends(top + 39, lane.treatment().said(), words.end(map, lane), SMALL, false, Ink.QUIET);
+    private void stackedWords(Lane lane, double y) {
+        ends(y + 20, lane.treatment().label(), words.chance(map, lane), NAME, true, Ink.TEXT);
+        ends(y + 39, lane.treatment().said(), words.end(map, lane), SMALL, false, Ink.QUIET);
     }
 
     private void ends(double y, String start, String end, double size, boolean bold, Ink ink) {
@@ -129,34 +134,76 @@ final class StrandPen {
         return layout.endX() + 26;
     }
 
+    /** Through all lanes, but never through words: where they stand above the bands it is drawn behind each band alone. */
     private void cutLine(double bottom) {
-        Optional<Integer> cut = map.metalFreeCutCm();
-        if (cut.isEmpty()) {
-            return;
-        }
-        double x = rule.x(cut.get());
-        shapes.add(new Line(List.of(new Point(x, 4), new Point(x, bottom)), 1.8, Ink.CUT, true));
-        String says = words.cut(cut.get());
-        boolean after = x + 8 + TextWidth.of(says, NAME, true) < layout.width() - 50;
+        map.metalFreeCutCm().ifPresent(cm -> {
+            double x = rule.x(cm);
+            if (layout.stacked()) {
+                dashed(x, 4, HAIR_Y + 14);
+                for (int i = 0; i < map.lanes().size(); i++) {
+                    double middle = middle(top + i * laneHeight);
+                    dashed(x, middle - 16, middle + 18);
+                }
+            } else {
+                dashed(x, 4, bottom);
+            }
+            cutWords(x, words.cut(cm));
+        });
+    }
+
+    private void dashed(double x, double from, double to) {
+        shapes.add(new Line(List.of(new Point(x, from), new Point(x, to)), 1.8, Ink.CUT, true));
+    }
+
+    private void cutWords(double x, String says) {
+        boolean after = cutWordsAfter(x, says);
         text(after ? x + 8 : x - 8, CUT_TEXT_Y, says, NAME, true, after ? Anchor.START : Anchor.END, Ink.CUT);
     }
 
+    /** After the line if they end before the word "ends" and the margin, or if before it they would stand on the scalp. */
+    private boolean cutWordsAfter(double x, String says) {
+        double width = TextWidth.of(says, NAME, true);
+        double room = layout.stacked() ? layout.width() : endsX() - TextWidth.of(endsWord(), SMALL, false) - 8;
+        return x + 8 + width < room || x - 8 - width < layout.rootX() + 8;
+    }
+
+    private String endsWord() {
+        return map.lengthKnown() ? words.say("strand-ends") : words.length(map);
+    }
+
+    private double endsX() {
+        return rule.x(map.lengthCm());
+    }
+
     private void margins() {
-        boolean assumed = !map.lengthKnown();
+        String chance = map.lanes().isEmpty() ? "" : words.say("strand-chance");
         if (layout.stacked()) {
-            text(0, HAIR_Y + 32, words.say("strand-scalp"), SMALL, false, Anchor.START, Ink.QUIET);
-            text(layout.width(), HAIR_Y + 32, words.say(map.lanes().isEmpty() ? "strand-ends" : "strand-chance"), SMALL, false,
-                Anchor.END, Ink.QUIET);
+            quiet(0, HAIR_Y + 32, words.say("strand-scalp"), Anchor.START);
+            quiet(layout.width(), HAIR_Y + 32, chance.isEmpty() ? words.say("strand-ends") : chance, Anchor.END);
+            quiet(0, HAIR_Y + 52, map.lengthKnown() ? "" : endsWord(), Anchor.START);
         } else {
-            text(layout.rootX() - 20, HAIR_Y + 5, words.say("strand-scalp"), SMALL, false, Anchor.END, Ink.QUIET);
-            text(rule.x(map.lengthCm()), HAIR_Y - 14, words.say("strand-ends"), SMALL, false, Anchor.END, Ink.QUIET);
-            if (!map.lanes().isEmpty()) {
-                text(chanceX(), TOP - 9, words.say("strand-chance"), SMALL, false, Anchor.START, Ink.QUIET);
-            }
+            quiet(layout.rootX() - 20, HAIR_Y + 5, words.say("strand-scalp"), Anchor.END);
+            ends();
+            quiet(chanceX(), top - 9, TextWidth.fitted(chance, layout.width() - chanceX(), SMALL, false), Anchor.START);
         }
-        if (assumed) {
-            text(layout.stacked() ? layout.width() : layout.rootX() + 20, CUT_TEXT_Y, words.length(map), SMALL, false,
-                layout.stacked() ? Anchor.END : Anchor.START, Ink.QUIET);
+    }
+
+    /** Above the tip; beside it where the hair is too short for that or the cut's words need the room. */
+    private void ends() {
+        double room = endsX() - layout.rootX() - 12;
+        boolean above = TextWidth.of(endsWord(), SMALL, false) < room && map.metalFreeCutCm()
+            .map(cm -> rule.x(cm) + 8 + TextWidth.of(words.cut(cm), NAME, true) < endsX() - TextWidth.of(endsWord(), SMALL, false)
+                || !cutWordsAfter(rule.x(cm), words.cut(cm))).orElse(true);
+        if (above) {
+            quiet(endsX(), HAIR_Y - 14, endsWord(), Anchor.END);
+        } else {
+            quiet(endsX() + 10, HAIR_Y + 7, endsWord(), Anchor.START);
+        }
+    }
+
+    private void quiet(double x, double y, String text, Anchor anchor) {
+        if (!text.isEmpty()) {
+            text(x, y, text, SMALL, false, anchor, Ink.QUIET);
         }
     }
 

@@ -17,7 +17,7 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
     /** Every key {@code word} is asked for. */
     public static final List<String> KEYS = List.of("strand-title", "strand-cm", "strand-scalp", "strand-ends", "strand-chance",
         "strand-certain", "strand-in-hundred", "strand-less-than-one", "strand-none", "strand-not-known", "strand-counts",
-        "strand-until-measured", "strand-gone-if-cut", "strand-grown-out", "strand-never-quite", "strand-cut-metal",
+        "strand-until-measured", "strand-until-sure", "strand-gone-if-cut", "strand-grown-out", "strand-never-quite", "strand-cut-metal",
         "strand-no-treatment", "strand-length", "strand-length-measured", "strand-length-assumed", "strand-lies-to-ends",
         "strand-lies-between", "strand-list");
 
@@ -56,6 +56,9 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
         if (!map.lengthKnown()) {
             return say("strand-not-known");
         }
+        if (unsure(lane)) {
+            return say("strand-not-known");
+        }
         double chance = lane.chanceLeft();
         if (chance >= 0.9995) {
             return say("strand-certain");
@@ -71,8 +74,11 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
         if (!map.lengthKnown()) {
             return say("strand-counts");
         }
+        if (unsure(lane)) {
+            return say(map.lengthMeasured() ? "strand-until-sure" : "strand-until-measured");
+        }
         if (lane.safetyChance() == 0) {
-            return lane.metalSuspected() ? say("strand-until-measured") : "";
+            return "";
         }
         if (lane.treatment().residue() == Residue.WASHES_OUT) {
             return say("strand-never-quite");
@@ -80,6 +86,11 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
         return lane.cutToCm().filter(cm -> cm >= SHORTEST_CUT_WORTH_SAYING_CM)
             .map(cm -> say("strand-gone-if-cut", number(cm)))
             .orElseGet(() -> say("strand-grown-out", month(lane.grownOut())));
+    }
+
+    /** Grown out by the figures, yet metal stays suspected because one of the figures is not to be relied on. */
+    private static boolean unsure(Lane lane) {
+        return lane.safetyChance() == 0 && lane.metalSuspected();
     }
 
     private String month(YearMonth month) {

@@ -55,7 +55,7 @@ public record Tile(double width, double height, boolean filled, boolean tinted, 
         int steps = 8;
         for (int i = 0; i < 2 * steps; i++) {
             double along = i < steps ? -1 + 2.0 * i / steps : 1 - 2.0 * (i - steps) / steps;
-            double across = (i < steps ? 1 : -1) * 1.7 * (1 - along * along) * (1 + 0.35 * along * (i < steps ? 1 : -1));
+            double across = (i < steps ? 1 : -1) * 1.5 * (1 - along * along) * (1 + 0.35 * along * (i < steps ? 1 : -1));
             double tilt = -0.45;
             edge.add(new Point(x + 3 * along * Math.cos(tilt) - across * Math.sin(tilt),
                 y + 3 * along * Math.sin(tilt) + across * Math.cos(tilt)));
