@@ -16,6 +16,12 @@ public interface Say {
     // invitation
 
     // web
+    @Message String page_help();
+    @Message String page_language();
+    @Message String page_language_change();
+    @Message String page_offline();
+    @Message String language_choose();
+    @Message String language_title();
     @Message String problem_call(String phone);
     @Message String problem_conflict_do();
     @Message String problem_conflict_title();

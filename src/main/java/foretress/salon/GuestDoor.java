@@ -1,0 +1,11 @@
+package foretress.salon;
+
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.core.Response;
+import java.util.Optional;
+
+/** Says whether a request comes from a client who was let in. The room of invitations implements it; without it nobody is. */
+public interface GuestDoor {
+    /** What to answer to somebody who was not let in; nothing when they were. */
+    Optional<Response> turnAway(ContainerRequestContext request);
+}

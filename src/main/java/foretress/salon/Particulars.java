@@ -1,0 +1,96 @@
+package foretress.salon;
+
+import foretress.web.Chair;
+import foretress.web.Form;
+import foretress.web.Mistakes;
+import foretress.web.Supported;
+import jakarta.inject.Singleton;
+import java.time.DayOfWeek;
+import java.time.ZoneId;
+import java.time.format.TextStyle;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import java.util.regex.Pattern;
+
+/** The salon's particulars, read from the form on which the owner gives them. */
+@Singleton
+class Particulars {
+    /** The policies there are; each names its law in src/main/knowledge/policy. */
+    static final List<String> JURISDICTIONS = List.of("eu", "uk", "us");
+    private static final Pattern EMAIL = Pattern.compile("[^@\\s]+@[^@\\s]+\\.[^@\\s.]+");
+    private static final Pattern PHONE = Pattern.compile("\\+?[0-9 ()./-]{5,30}");
+    private static final Pattern URGENT = Pattern.compile("[0-9]{2,5}");
+    private static final int LONGEST = 200;
+
+    private final Chair words;
+
+    Particulars(Chair words) {
+        this.words = words;
+    }
+
+    void check(Form form, Mistakes mistakes) {
+        needed(form, "name", words.set_up_name_missing(), mistakes);
+        needed(form, "address", words.set_up_address_missing(), mistakes);
+        needed(form, "town", words.set_up_town_missing(), mistakes);
+        mistakes.expect(PHONE.matcher(form.one("phone")).matches(), "phone", words.set_up_phone_wrong());
+        mistakes.expect(EMAIL.matcher(form.one("email")).matches(), "email", words.set_up_email_wrong());
+        mistakes.expect(URGENT.matcher(form.one("urgent-number")).matches(), "urgent-number", words.set_up_urgent_wrong());
+        mistakes.expect(ZoneId.getAvailableZoneIds().contains(form.one("zone")), "zone", words.set_up_zone_wrong());
+        mistakes.expect(JURISDICTIONS.contains(form.one("jurisdiction")), "jurisdiction", words.set_up_jurisdiction_missing());
+        mistakes.expect(List.of("A4", "LETTER").contains(form.one("paper-size")), "paper-size", words.set_up_paper_missing());
+        mistakes.expect(!languages(form).isEmpty(), "languages", words.set_up_languages_missing());
+        for (var day : DayOfWeek.values()) checkHours(form, day, mistakes);
+    }
+
+    private static void needed(Form form, String field, String text, Mistakes mistakes) {
+        var value = form.one(field);
+        mistakes.expect(!value.isEmpty() && value.length() <= LONGEST, field, text);
+    }
+
+    private void checkHours(Form form, DayOfWeek day, Mistakes mistakes) {
+        try {
+            new OpeningHours(new EnumMap<>(Map.of(day, OpeningHours.spans(form.one(field(day))))));
+        } catch (IllegalArgumentException e) {
+            mistakes.add(field(day), words.set_up_hours_wrong(name(day), form.one(field(day))));
+        }
+    }
+
+    static String field(DayOfWeek day) {
+        return "hours-" + day.name().toLowerCase(Locale.ROOT);
+    }
+
+    static String name(DayOfWeek day) {
+        return day.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
+
+    private static List<String> languages(Form form) {
+        return Supported.TAGS.stream().filter(form.all("languages")::contains).toList();
+    }
+
+    /** To be called on a form that was checked. */
+    Salon read(Form form) {
+        var salon = new Salon();
+        salon.id = UUID.randomUUID();
+        salon.name = form.one("name");
+        salon.address = form.one("address");
+        salon.town = form.one("town");
+        salon.phone = form.one("phone");
+        salon.email = form.one("email");
+        salon.zone = form.one("zone");
+        salon.jurisdiction = form.one("jurisdiction");
+        salon.urgentNumber = form.one("urgent-number");
+        salon.paperSize = Salon.PaperSize.valueOf(form.one("paper-size"));
+        salon.languages = String.join(",", languages(form));
+        salon.openingHours = hours(form).toString();
+        return salon;
+    }
+
+    private static OpeningHours hours(Form form) {
+        var days = new EnumMap<DayOfWeek, List<OpeningHours.Span>>(DayOfWeek.class);
+        for (var day : DayOfWeek.values()) days.put(day, OpeningHours.spans(form.one(field(day))));
+        return new OpeningHours(days);
+    }
+}

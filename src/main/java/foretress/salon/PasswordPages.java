@@ -1,0 +1,75 @@
+package foretress.salon;
+
+import foretress.web.Chair;
+import foretress.web.Form;
+import foretress.web.Happened;
+import foretress.web.Mistakes;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.event.Event;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+
+/** One's own password, changed; every other device has to sign in again. */
+@Path("/password")
+@Produces(MediaType.TEXT_HTML)
+public class PasswordPages {
+    @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record PasswordPage(int shortest, Mistakes mistakes) implements TemplateInstance {}
+
+    private final Who who;
+    private final SignIn signIn;
+    private final NewPassword newPassword;
+    private final Sessions sessions;
+    private final Chair words;
+    private final Event<Happened> happened;
+
+    PasswordPages(Who who, SignIn signIn, NewPassword newPassword, Sessions sessions, Chair words, Event<Happened> happened) {
+        this.who = who;
+        this.signIn = signIn;
+        this.newPassword = newPassword;
+        this.sessions = sessions;
+        this.words = words;
+        this.happened = happened;
+    }
+
+    @GET
+    public TemplateInstance show() {
+        return new PasswordPage(PasswordRule.SHORTEST, new Mistakes());
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response change(MultivaluedMap<String, String> fields) {
+        var form = new Form(fields);
+        var mistakes = check(form);
+        if (!mistakes.isEmpty()) return Response.status(422).entity(new PasswordPage(PasswordRule.SHORTEST, mistakes)).build();
+        var staff = QuarkusTransaction.requiringNew().call(() -> give(form));
+        return Response.seeOther(URI.create("/password")).cookie(sessions.begin(staff)).build();
+    }
+
+    private Mistakes check(Form form) {
+        var mistakes = new Mistakes();
+        newPassword.check(form, List.of(Salon.the().name, Salon.the().town, who.staff().name, who.staff().login), mistakes);
+        if (mistakes.isEmpty())
+            mistakes.expect(signIn.attempt(who.staff().login, form.exact("current")).staff().isPresent(), "current", words.password_current_wrong());
+        return mistakes;
+    }
+
+    private Staff give(Form form) {
+        var staff = Staff.byId(who.staff().id).orElseThrow();
+        newPassword.give(staff, form);
+        Session.endAllOf(staff);
+        happened.fire(new Happened(staff.id.toString(), "changed the password", staff.id.toString()));
+        return staff;
+    }
+}

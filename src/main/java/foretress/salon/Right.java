@@ -1,0 +1,30 @@
+package foretress.salon;
+
+import java.util.Set;
+
+/**
+ * Who may use one route.
+ *
+ * @param route method and path template: {@code GET /desk/visits/{id}}
+ */
+record Right(String route, Kind kind, Set<Role> roles) {
+    enum Kind { ANYBODY, GUEST, STAFF }
+
+    /** Open to everybody, signed in or not. */
+    static Right anybody(String route) {
+        return new Right(route, Kind.ANYBODY, Set.of());
+    }
+
+    /** Open to a client who came through the door of an invitation. */
+    static Right guest(String route) {
+        return new Right(route, Kind.GUEST, Set.of());
+    }
+
+    static Right staff(String route, Role... roles) {
+        return new Right(route, Kind.STAFF, Set.of(roles));
+    }
+
+    boolean allows(Role role) {
+        return roles.contains(role);
+    }
+}

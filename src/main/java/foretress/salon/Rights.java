@@ -1,0 +1,66 @@
+package foretress.salon;
+
+import static foretress.salon.Right.anybody;
+import static foretress.salon.Right.guest;
+import static foretress.salon.Right.staff;
+import static foretress.salon.Role.DESK;
+import static foretress.salon.Role.OWNER;
+import static foretress.salon.Role.STYLIST;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * The one table of who may do what: every route of every room, deny by default. A route that is missing here answers nobody,
+ * and a test fails until it stands here; so does a line whose route is no more. Rooms by the alphabet.
+ */
+public final class Rights {
+    private static final List<Right> TABLE = List.of(
+        // consent
+
+        // consultation
+
+        // demo
+
+        // intake
+
+        // invitation
+
+        // salon
+        anybody("GET /"),
+        anybody("GET /sign-in"),
+        anybody("POST /sign-in"),
+        anybody("GET /set-up/{code}"),
+        anybody("POST /set-up/{code}"),
+        staff("POST /sign-out", STYLIST, DESK, OWNER),
+        staff("GET /password", STYLIST, DESK, OWNER),
+        staff("POST /password", STYLIST, DESK, OWNER),
+        staff("GET /staff", OWNER),
+        staff("POST /staff", OWNER),
+        staff("POST /staff/{id}/leave", OWNER),
+        staff("POST /staff/{id}/return", OWNER),
+        staff("POST /staff/{id}/code", OWNER),
+
+        // visit
+
+        // web
+        anybody("GET /language"),
+        anybody("POST /language")
+    );
+
+    private static final Map<String, Right> BY_ROUTE =
+        TABLE.stream().collect(Collectors.toUnmodifiableMap(Right::route, Function.identity()));
+
+    private Rights() {}
+
+    static Optional<Right> of(String route) {
+        return Optional.ofNullable(BY_ROUTE.get(route));
+    }
+
+    static List<Right> table() {
+        return TABLE;
+    }
+}

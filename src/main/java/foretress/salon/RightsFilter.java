@@ -1,0 +1,66 @@
+package foretress.salon;
+
+import foretress.web.Language;
+import jakarta.enterprise.inject.Instance;
+import jakarta.ws.rs.ForbiddenException;
+import jakarta.ws.rs.NotAuthorizedException;
+import jakarta.ws.rs.Priorities;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ResourceInfo;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+
+/** The one place where rights are asked: before every resource method, by the table. */
+public class RightsFilter {
+    private final Sessions sessions;
+    private final Who who;
+    private final Language language;
+    private final Instance<GuestDoor> guests;
+
+    RightsFilter(Sessions sessions, Who who, Language language, Instance<GuestDoor> guests) {
+        this.sessions = sessions;
+        this.who = who;
+        this.language = language;
+        this.guests = guests;
+    }
+
+    @ServerRequestFilter(priority = Priorities.AUTHORIZATION)
+    public Optional<Response> ask(ContainerRequestContext request, ResourceInfo resource) {
+        sessions.recognise(request.getCookies(), who);
+        var right = Rights.of(Route.of(resource.getResourceClass(), resource.getResourceMethod()))
+            .orElseThrow(() -> new ForbiddenException("no line in the table of rights"));
+        return switch (right.kind()) {
+            case ANYBODY -> Optional.empty();
+            case GUEST -> guest(request);
+            case STAFF -> staff(request, right);
+        };
+    }
+
+    private Optional<Response> guest(ContainerRequestContext request) {
+        if (guests.isUnsatisfied()) throw new ForbiddenException();
+        return guests.get().turnAway(request);
+    }
+
+    private Optional<Response> staff(ContainerRequestContext request, Right right) {
+        language.use("en");
+        if (!who.isSignedIn()) return Optional.of(askToSignIn(request));
+        if (!right.allows(who.staff().role)) throw new ForbiddenException();
+        return Optional.empty();
+    }
+
+    /** A page that was asked for comes back after signing in; a form that was sent does not. */
+    private static Response askToSignIn(ContainerRequestContext request) {
+        if (!request.getMethod().equals("GET") || !wantsPage(request)) throw new NotAuthorizedException("Session");
+        var to = URLEncoder.encode(request.getUriInfo().getRequestUri().getRawPath(), StandardCharsets.UTF_8);
+        return Response.seeOther(URI.create("/sign-in?to=" + to)).build();
+    }
+
+    private static boolean wantsPage(ContainerRequestContext request) {
+        return request.getAcceptableMediaTypes().stream().anyMatch(type -> type.isCompatible(MediaType.TEXT_HTML_TYPE));
+    }
+}

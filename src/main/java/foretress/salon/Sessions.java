@@ -1,0 +1,84 @@
+package foretress.salon;
+
+import foretress.web.PublicAddress;
+import jakarta.inject.Singleton;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.core.Cookie;
+import jakarta.ws.rs.core.NewCookie;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Date;
+import java.util.Map;
+import java.util.Optional;
+
+/** Begins, recognises and ends sign-ins. */
+@Singleton
+public class Sessions {
+    /** A screen left alone this long is signed out (ASVS 7.3.1). */
+    static final Duration IDLE = Duration.ofMinutes(30);
+    /** How often a cookie in use is written anew; within it the idle time is that much less exact. */
+    static final Duration RENEW = Duration.ofMinutes(1);
+
+    private final SessionCookie cookie;
+    private final PublicAddress address;
+    private final Clock clock;
+
+    Sessions(SessionCookie cookie, PublicAddress address, Clock clock) {
+        this.cookie = cookie;
+        this.address = address;
+        this.clock = clock;
+    }
+
+    /** A new session under a new name; old ones of the same person go on elsewhere. */
+    @Transactional
+    NewCookie begin(Staff staff) {
+        var now = clock.instant();
+        Session.sweep(now);
+        var session = new Session(staff, now);
+        session.persist();
+        return cookie(new SessionCookie.Held(session.id, now));
+    }
+
+    void recognise(Map<String, Cookie> cookies, Who who) {
+        held(cookies).flatMap(held -> Session.alive(held.session(), clock.instant()))
+            .ifPresent(session -> who.is(session.staff, session.id));
+    }
+
+    private Optional<SessionCookie.Held> held(Map<String, Cookie> cookies) {
+        return Optional.ofNullable(cookies.get(name())).flatMap(c -> cookie.read(c.getValue()))
+            .filter(held -> clock.instant().isBefore(held.usedAt().plus(IDLE)));
+    }
+
+    /** A fresh cookie for a session in use, when the one that came is old enough. */
+    Optional<NewCookie> renewed(Map<String, Cookie> cookies, Who who) {
+        var now = clock.instant();
+        return held(cookies).filter(held -> held.usedAt().plus(RENEW).isBefore(now))
+            .filter(held -> who.session().filter(held.session()::equals).isPresent())
+            .map(held -> cookie(new SessionCookie.Held(held.session(), now)));
+    }
+
+    @Transactional
+    NewCookie end(Who who) {
+        who.session().ifPresent(Session::deleteById);
+        return builder("").maxAge(0).expiry(new Date(0)).build();
+    }
+
+    /** Every device this person is signed in on has to sign in again. */
+    @Transactional
+    public void endAllOf(Staff staff) {
+        Session.endAllOf(staff);
+    }
+
+    private NewCookie cookie(SessionCookie.Held held) {
+        return builder(cookie.write(held)).build();
+    }
+
+    private NewCookie.Builder builder(String value) {
+        return new NewCookie.Builder(name()).value(value).path("/").httpOnly(true).secure(address.secure())
+            .sameSite(NewCookie.SameSite.LAX);
+    }
+
+    String name() {
+        return address.cookieName("staff");
+    }
+}

@@ -1,0 +1,79 @@
+package foretress.salon;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Table;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Base64;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Lets one person choose a first password, once, within a day. 256 random bits, of which only the SHA-256 is kept. */
+@Entity
+@Table(name = "set_up_code")
+class SetUpCode extends PanacheEntityBase {
+    static final Duration GOOD_FOR = Duration.ofHours(24);
+    private static final SecureRandom RANDOM = new SecureRandom();
+
+    @Id UUID id;
+    @Column(name = "code_sha256", length = 64) String hash;
+    /** Nobody yet: the owner, who sets up the salon with it. */
+    @ManyToOne @JoinColumn(name = "staff_id") Staff staff;
+    @Column(name = "expires_at") Instant expiresAt;
+
+    protected SetUpCode() {}
+
+    private SetUpCode(String code, Staff staff, Instant expiresAt) {
+        this.id = UUID.randomUUID();
+        this.hash = hash(code);
+        this.staff = staff;
+        this.expiresAt = expiresAt;
+    }
+
+    /** The code for the one who will own the salon; an earlier one is void. */
+    static String forOwner(Instant now) {
+        delete("staff is null");
+        return fresh(null, now);
+    }
+
+    static String forStaff(Staff staff, Instant now) {
+        delete("staff", staff);
+        return fresh(staff, now);
+    }
+
+    private static String fresh(Staff staff, Instant now) {
+        var bytes = new byte[32];
+        RANDOM.nextBytes(bytes);
+        var code = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+        new SetUpCode(code, staff, now.plus(GOOD_FOR)).persist();
+        return code;
+    }
+
+    /** The code's row, unless it was used, replaced, ran out or never was; nobody can tell which. */
+    static Optional<SetUpCode> find(String code, Instant now) {
+        return find("hash", hash(code)).<SetUpCode>firstResultOptional().filter(found -> now.isBefore(found.expiresAt))
+            .filter(found -> found.staff == null || found.staff.active);
+    }
+
+    Optional<Staff> staff() {
+        return Optional.ofNullable(staff);
+    }
+
+    private static String hash(String code) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(code.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

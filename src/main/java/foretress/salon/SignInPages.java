@@ -1,0 +1,101 @@
+package foretress.salon;
+
+import foretress.web.Chair;
+import foretress.web.Form;
+import foretress.web.Language;
+import foretress.web.LocalPath;
+import foretress.web.Mistakes;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.time.Duration;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** The way in for staff, and the way out. */
+@Path("/")
+@Produces(MediaType.TEXT_HTML)
+public class SignInPages {
+    @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record SignInPage(String login, String to, Mistakes mistakes) implements TemplateInstance {}
+
+    private final SignIn signIn;
+    private final Sessions sessions;
+    private final Who who;
+    private final Language language;
+    private final Chair words;
+
+    SignInPages(SignIn signIn, Sessions sessions, Who who, Language language, Chair words) {
+        this.signIn = signIn;
+        this.sessions = sessions;
+        this.who = who;
+        this.language = language;
+        this.words = words;
+    }
+
+    /** The bare address leads staff on to their day; a client's link never does. */
+    @GET
+    public Response home() {
+        return see(who.known().map(SignInPages::landing).orElse("/sign-in"));
+    }
+
+    @GET
+    @Path("sign-in")
+    public TemplateInstance ask(@RestQuery String to) {
+        language.use("en");
+        return new SignInPage("", LocalPath.of(to).orElse(""), new Mistakes());
+    }
+
+    @POST
+    @Path("sign-in")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response enter(MultivaluedMap<String, String> fields) {
+        language.use("en");
+        var form = new Form(fields);
+        var outcome = signIn.attempt(form.one("login"), form.exact("password"));
+        if (outcome.pause().isPresent()) return wait(form, outcome.pause().get());
+        return outcome.staff().map(staff -> welcome(staff, form)).orElseGet(() -> again(form));
+    }
+
+    private Response welcome(Staff staff, Form form) {
+        var to = LocalPath.of(form.one("to")).orElse(landing(staff));
+        return Response.seeOther(URI.create(to)).cookie(sessions.begin(staff)).build();
+    }
+
+    private static String landing(Staff staff) {
+        return staff.role == Role.STYLIST ? "/day" : "/desk";
+    }
+
+    private Response again(Form form) {
+        return page(422, form, new Mistakes().add("login", words.sign_in_wrong())).build();
+    }
+
+    private Response wait(Form form, Duration wait) {
+        long seconds = wait.toSeconds() + 1;
+        var said = seconds < 90 ? words.sign_in_wait_seconds(seconds) : words.sign_in_wait_minutes((seconds + 59) / 60);
+        return page(429, form, new Mistakes().add("login", said)).header(HttpHeaders.RETRY_AFTER, seconds).build();
+    }
+
+    private Response.ResponseBuilder page(int status, Form form, Mistakes mistakes) {
+        return Response.status(status).entity(new SignInPage(form.one("login"), form.one("to"), mistakes));
+    }
+
+    @POST
+    @Path("sign-out")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response leave() {
+        return Response.seeOther(URI.create("/sign-in")).cookie(sessions.end(who)).header("Clear-Site-Data", "\"cache\"").build();
+    }
+
+    private static Response see(String path) {
+        return Response.seeOther(URI.create(path)).build();
+    }
+}

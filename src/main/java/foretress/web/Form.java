@@ -1,0 +1,35 @@
+package foretress.web;
+
+import jakarta.ws.rs.BadRequestException;
+import jakarta.ws.rs.core.MultivaluedMap;
+import java.util.List;
+
+/** A posted form as it came: a doubled field or a NUL is a forgery, not a mistake, and is refused with 400. */
+public record Form(MultivaluedMap<String, String> fields) {
+    /** What was typed, without the blanks around it; empty when the field is not there. */
+    public String one(String name) {
+        return exact(name).strip();
+    }
+
+    /** What was typed, to the letter: for passwords. */
+    public String exact(String name) {
+        var values = all(name);
+        if (values.size() > 1) throw new BadRequestException("a field came twice: " + name);
+        return values.isEmpty() ? "" : values.get(0);
+    }
+
+    public List<String> all(String name) {
+        var values = fields.getOrDefault(name, List.of());
+        if (values.stream().anyMatch(value -> value.indexOf('\0') >= 0)) throw new BadRequestException("a NUL in a field: " + name);
+        return List.copyOf(values);
+    }
+
+    /** Whether this option of the field was chosen. */
+    public boolean is(String name, String value) {
+        return all(name).contains(value);
+    }
+
+    public boolean ticked(String name) {
+        return !one(name).isEmpty();
+    }
+}

@@ -1,0 +1,17 @@
+package foretress.web;
+
+import java.util.List;
+import java.util.Locale;
+
+/** A language under the name its speakers give it. */
+public record Offered(String tag, String name, boolean current) {
+    /** Every language there is, one of them the current one. */
+    public static List<Offered> all(String current) {
+        return Supported.TAGS.stream().map(tag -> new Offered(tag, name(Locale.forLanguageTag(tag)), tag.equals(current))).toList();
+    }
+
+    private static String name(Locale locale) {
+        var name = locale.getDisplayLanguage(locale);
+        return name.substring(0, 1).toUpperCase(locale) + name.substring(1);
+    }
+}
