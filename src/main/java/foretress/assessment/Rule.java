@@ -12,9 +12,10 @@ import java.util.Optional;
  * @param demands ids of the tests it asks for
  * @param sources keys of the rule set's sources, at least one
  * @param lasting nobody can go against it, the owner included ({@code final} in the rule file)
+ * @param calls a person telephones the client, who is told so at once ({@code call} in the rule file)
  */
 public record Rule(String id, Condition when, Map<String, Weight> weights, Optional<Weight> ifUnknown, List<String> demands,
-                   List<String> sources, boolean lasting) {
+                   List<String> sources, boolean lasting, boolean calls) {
     public Rule {
         weights = Map.copyOf(weights);
         demands = List.copyOf(demands);
