@@ -12,6 +12,7 @@ public class Language {
     public static final String COOKIE = "language";
 
     private String tag = Supported.TAGS.get(0);
+    private String here = "/answers";
 
     public String getTag() {
         return tag;
@@ -24,6 +25,16 @@ public class Language {
     /** Another language from here on; one we do not speak is left alone. */
     public void use(String wanted) {
         tag = Supported.match(wanted).orElse(tag);
+    }
+
+    /** The page one is on, for coming back to it from the choice of languages. */
+    public String getHere() {
+        return here;
+    }
+
+    /** A door's address holds its token, so it is never passed on. */
+    void here(String path) {
+        if (!path.startsWith("/i/")) here = LocalPath.of(path).orElse(here);
     }
 
     /** Which way the script runs, for the html element. */

@@ -5,6 +5,7 @@ import io.quarkus.qute.EngineBuilder;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.enterprise.event.Observes;
 import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.Locale;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
@@ -18,7 +19,8 @@ public class LanguageFilter {
     }
 
     @ServerRequestFilter(preMatching = true, priority = 100)
-    public void settle(HttpHeaders headers) {
+    public void settle(HttpHeaders headers, UriInfo address) {
+        language.here(address.getRequestUri().getPath());
         var chosen = Optional.ofNullable(headers.getCookies().get(Language.COOKIE)).flatMap(c -> Supported.match(c.getValue()));
         chosen.or(() -> asked(headers)).ifPresent(language::use);
     }

@@ -57,7 +57,7 @@ public record StrandProgress(double tip, List<Tick> ticks) {
     public String ahead() {
         var path = new StringBuilder();
         for (double y = tip + STEP; y < FULL; y += STEP)
-            path.append(path.isEmpty() ? 'M' : ' ').append(point(sway(y), y));
+            path.append(path.isEmpty() ? "M" : "").append(point(sway(y), y));
         return path.toString();
     }
 
@@ -69,7 +69,7 @@ public record StrandProgress(double tip, List<Tick> ticks) {
     /** The flick in px, from the hair's end. */
     public String flick() {
         var x = sway(tip);
-        return "M%s 0c0 6 2.500 9 5.500 13l.6-.5c-2.600-4-4.400-7-4.400-12.500Z".replace("00", "").formatted(number(x - END));
+        return "M%s 0c0 6 2.5 9 5.5 13l.6-.5c-2.9-4-5.4-7-5.4-12.5Z".formatted(number(x - END));
     }
 
     private static String tick(double y) {

@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,10 +17,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 @QuarkusTest
 class GalleryTest {
-    static Stream<String> pages() {
-        return Stream.of(GalleryPages.CLIENT, GalleryPages.STAFF, java.util.List.of("slip")).flatMap(java.util.List::stream);
-    }
-
     @BeforeEach
     void openTheSalon() {
         QuarkusTransaction.requiringNew().run(() -> {
@@ -48,7 +43,7 @@ class GalleryTest {
     }
 
     @ParameterizedTest
-    @MethodSource("pages")
+    @MethodSource("foretress.web.GalleryPages#all")
     void everyKindOfPageCanBeMadeOfTheTags(String page) throws IOException {
         var response = get("/gallery/" + page);
         assertThat(response.statusCode()).as(response.asString()).isEqualTo(200);
