@@ -20,13 +20,6 @@ import java.util.function.Supplier;
 final class ListReader<T> {
     static final int MOST_ENTRIES = 40;
     static final int LONGEST_NAME = 200;
-    static final List<String> ZONES = List.of("whole", "regrowth", "lengths-ends", "ends", "strands", Question.DONT_KNOW);
-    static final List<String> BY = List.of("home", "salon", Question.DONT_KNOW);
-    static final List<String> OFTEN = List.of("once", "several", "regularly", Question.DONT_KNOW);
-    static final List<String> DOSES = List.of("low", "high", Question.DONT_KNOW, Medicine.NOT_ASKED);
-    static final List<String> ROUTES =
-        List.of("mouth", "skin", "scalp", "inhaled", "injection", "eye-nose", Question.DONT_KNOW, Medicine.NOT_ASKED);
-    static final List<String> LAST = List.of("now", "week", "month", "longer", Question.DONT_KNOW, Medicine.NOT_ASKED);
 
     private final Form form;
     private final Question question;
@@ -68,18 +61,18 @@ final class ListReader<T> {
         String name = question.id();
         Optional<String> what = needed(form, name + ".what", form.code(name + ".what", question.options()));
         Optional<SaidDate> when = reader.blank() ? form.wrong(name + ".when.precision", "required") : reader.read();
-        Optional<String> zone = needed(form, name + ".zone", form.code(name + ".zone", ZONES));
-        Optional<String> by = orElse(form, name + ".by", BY, Treatment.DONT_KNOW);
-        Optional<String> often = orElse(form, name + ".often", OFTEN, Treatment.DONT_KNOW);
+        Optional<String> zone = needed(form, name + ".zone", form.code(name + ".zone", Treatment.ZONES));
+        Optional<String> by = orElse(form, name + ".by", Treatment.BY, Treatment.DONT_KNOW);
+        Optional<String> often = orElse(form, name + ".often", Treatment.OFTEN, Treatment.DONT_KNOW);
         boolean whole = what.isPresent() && when.isPresent() && zone.isPresent() && by.isPresent() && often.isPresent();
         return whole ? Optional.of(new Treatment(what.get(), when.get(), zone.get(), by.get(), often.get())) : Optional.empty();
     }
 
     private static Optional<Medicine> medicine(Form form, String name) {
         Optional<String> typed = form.words(name + ".name", LONGEST_NAME).map(words -> words.replaceAll("\\s+", " "));
-        Optional<String> dose = orElse(form, name + ".dose", DOSES, Medicine.NOT_ASKED);
-        Optional<String> route = orElse(form, name + ".route", ROUTES, Medicine.NOT_ASKED);
-        Optional<String> last = orElse(form, name + ".last", LAST, Medicine.NOT_ASKED);
+        Optional<String> dose = orElse(form, name + ".dose", Medicine.DOSES, Medicine.NOT_ASKED);
+        Optional<String> route = orElse(form, name + ".route", Medicine.ROUTES, Medicine.NOT_ASKED);
+        Optional<String> last = orElse(form, name + ".last", Medicine.LAST_TAKEN, Medicine.NOT_ASKED);
         boolean whole = typed.isPresent() && dose.isPresent() && route.isPresent() && last.isPresent();
         return whole ? Optional.of(new Medicine(typed.get(), dose.get(), route.get(), last.get())) : Optional.empty();
     }

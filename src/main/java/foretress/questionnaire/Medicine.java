@@ -1,15 +1,20 @@
 package foretress.questionnaire;
 
+import java.util.List;
+
 /**
  * One medicine as the client typed it; what the name means is the lexicon's business.
  *
  * @param name as typed, never empty
- * @param dose band: low, high, dont-know, or not-asked
- * @param route how it is taken: mouth, skin, scalp, inhaled, injection, eye-nose, dont-know, or not-asked
- * @param lastTaken now, week, month, longer, dont-know, or not-asked
+ * @param dose band, one of {@link #DOSES}
+ * @param route how it is taken, one of {@link #ROUTES}
+ * @param lastTaken one of {@link #LAST_TAKEN}
  */
 public record Medicine(String name, String dose, String route, String lastTaken) {
     public static final String NOT_ASKED = "not-asked";
+    public static final List<String> DOSES = List.of("low", "high", Question.DONT_KNOW, NOT_ASKED);
+    public static final List<String> ROUTES = List.of("mouth", "skin", "scalp", "inhaled", "injection", "eye-nose", Question.DONT_KNOW, NOT_ASKED);
+    public static final List<String> LAST_TAKEN = List.of("now", "week", "month", "longer", Question.DONT_KNOW, NOT_ASKED);
 
     public Medicine {
         if (name.isBlank()) {

@@ -1,0 +1,142 @@
+package foretress.knowledge;
+
+import foretress.questionnaire.Answer;
+import foretress.questionnaire.Answer.Chosen;
+import foretress.questionnaire.Answer.Length;
+import foretress.questionnaire.Answer.Medicines;
+import foretress.questionnaire.Answer.RatherNotSay;
+import foretress.questionnaire.Answer.Said;
+import foretress.questionnaire.Answer.Text;
+import foretress.questionnaire.Answer.Treatments;
+import foretress.questionnaire.Medicine;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.SaidDate;
+import foretress.questionnaire.SaidDate.InMonth;
+import foretress.questionnaire.SaidDate.InSeason;
+import foretress.questionnaire.SaidDate.InYear;
+import foretress.questionnaire.SaidDate.LongerThan;
+import foretress.questionnaire.SaidDate.OnDay;
+import foretress.questionnaire.SaidDate.YearsAgo;
+import foretress.questionnaire.Treatment;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAccessor;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Says an answer in the reader's language: "Darkening lotion, summer 2024, all of it, at home". */
+public final class AnswerWords {
+    private AnswerWords() {}
+
+    public static String say(Question question, Answer answer, Words words) {
+        if (answer instanceof Chosen chosen) {
+            return joined("entry-joint", chosen.codes().stream().map(code -> option(question, code, words)), words);
+        }
+        if (answer instanceof Said said) {
+            return capital(say(said.date(), words), words);
+        }
+        if (answer instanceof Length length) {
+            return text("length", length.drawnStraight() ? "straight" : "not-straight", words).replace("{cm}", length.lengthCm() + "");
+        }
+        return answer instanceof Text text ? text.text() : listOrUnsaid(answer, words);
+    }
+
+    /** An old record can hold a code that is no longer offered; then the code itself is shown, never nothing. */
+    private static String option(Question question, String code, Words words) {
+        return question.offers(code) ? words.option(question.id(), code) : code;
+    }
+
+    private static String listOrUnsaid(Answer answer, Words words) {
+        if (answer instanceof Treatments treatments) {
+            return entries(treatments.list().stream().map(t -> say(t, words)).toList(), "treatments-none", words);
+        }
+        if (answer instanceof Medicines medicines) {
+            return entries(medicines.list().stream().map(m -> say(m, words)).toList(), "medicines-none", words);
+        }
+        return words.text("answers." + (answer instanceof RatherNotSay ? Question.RATHER_NOT_SAY : Question.DONT_KNOW));
+    }
+
+    private static String entries(List<String> entries, String none, Words words) {
+        return entries.isEmpty() ? words.text("answers." + none) : joined("entry-joint", entries.stream(), words);
+    }
+
+    /** One earlier treatment: what, when, where on the hair, by whom, how often. */
+    public static String say(Treatment treatment, Words words) {
+        Stream<String> often = Treatment.DONT_KNOW.equals(treatment.often()) ? Stream.empty() : Stream.of(text("often", treatment.often(), words));
+        return joined("list-joint", Stream.concat(Stream.of(text("treatment", treatment.what(), words), say(treatment.when(), words),
+            text("zone", treatment.zone(), words), text("by", treatment.by(), words)), often), words);
+    }
+
+    /** One medicine: as typed, then dose, way and last time as far as they were asked. */
+    public static String say(Medicine medicine, Words words) {
+        return joined("list-joint", Stream.of(medicine.name(), asked("dose", medicine.dose(), words), asked("route", medicine.route(), words),
+            asked("last", medicine.lastTaken(), words)).filter(part -> !part.isEmpty()), words);
+    }
+
+    private static String asked(String group, String code, Words words) {
+        return Medicine.NOT_ASKED.equals(code) ? "" : text(group, code, words);
+    }
+
+    /** A date in the middle of a sentence: "summer 2024", "two to three years ago". */
+    public static String say(SaidDate date, Words words) {
+        if (date instanceof OnDay on) {
+            return formatted("day-pattern", on.day(), words);
+        }
+        if (date instanceof InMonth in) {
+            return formatted("month-pattern", in.month(), words);
+        }
+        if (date instanceof InSeason in) {
+            String season = text("season", in.season().name().toLowerCase(Locale.ROOT), words);
+            return text("date", "season", words).replace("{season}", season).replace("{year}", in.year().toString());
+        }
+        if (date instanceof InYear in) {
+            return text("date", "year", words).replace("{year}", in.year().toString());
+        }
+        return ago(date, words);
+    }
+
+    private static String ago(SaidDate date, Words words) {
+        if (date instanceof YearsAgo ago) {
+            return words.find("answers.years-ago.%d-%d".formatted(ago.from(), ago.to())).orElseGet(() -> text("years-ago", "other", words)
+                .replace("{from}", ago.from() + "").replace("{to}", ago.to() + ""));
+        }
+        if (date instanceof LongerThan longer) {
+            return words.find("answers.years-ago.%d-plus".formatted(longer.years()))
+                .orElseGet(() -> text("longer", "other", words).replace("{years}", longer.years() + ""));
+        }
+        return words.text("answers.date-not-known");
+    }
+
+    private static String formatted(String pattern, TemporalAccessor date, Words words) {
+        return DateTimeFormatter.ofPattern(text("date", pattern, words), locale(words)).format(date);
+    }
+
+    /**
+     * A part of an answer in the middle of a sentence.
+     *
+     * @param group treatment, zone, by, often, dose, route, last, season, years-ago or precision
+     * @return the code itself where there are no words for it, as in an old record
+     */
+    public static String text(String group, String code, Words words) {
+        return words.find("answers." + group + "." + code).orElse(code);
+    }
+
+    /** A part of an answer standing alone, as on a slip to choose: with a capital letter. */
+    public static String slip(String group, String code, Words words) {
+        return capital(text(group, code, words), words);
+    }
+
+    private static String capital(String sentence, Words words) {
+        int first = sentence.offsetByCodePoints(0, 1);
+        return sentence.substring(0, first).toUpperCase(locale(words)) + sentence.substring(first);
+    }
+
+    private static String joined(String joint, Stream<String> parts, Words words) {
+        return parts.collect(Collectors.joining(words.text("answers." + joint)));
+    }
+
+    private static Locale locale(Words words) {
+        return Locale.forLanguageTag(words.language());
+    }
+}

@@ -1,0 +1,162 @@
+package foretress.knowledge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.questionnaire.Answer;
+import foretress.questionnaire.Answer.Chosen;
+import foretress.questionnaire.Answer.Length;
+import foretress.questionnaire.Answer.Medicines;
+import foretress.questionnaire.Answer.Said;
+import foretress.questionnaire.Answer.Text;
+import foretress.questionnaire.Answer.Treatments;
+import foretress.questionnaire.Medicine;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.SaidDate;
+import foretress.questionnaire.SaidDate.InMonth;
+import foretress.questionnaire.SaidDate.InSeason;
+import foretress.questionnaire.SaidDate.InYear;
+import foretress.questionnaire.SaidDate.LongerThan;
+import foretress.questionnaire.SaidDate.NotKnown;
+import foretress.questionnaire.SaidDate.OnDay;
+import foretress.questionnaire.SaidDate.Season;
+import foretress.questionnaire.SaidDate.YearsAgo;
+import foretress.questionnaire.Treatment;
+import java.time.LocalDate;
+import java.time.Year;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class AnswerWordsTest {
+    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Treatment LOTION = new Treatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "dont-know");
+
+    private static String say(String question, Answer answer, String language) {
+        return AnswerWords.say(question(question), answer, KNOWLEDGE.words(language));
+    }
+
+    private static Question question(String id) {
+        return KNOWLEDGE.questionnaire().question(id).orElseThrow();
+    }
+
+    private static Stream<Arguments> dates() {
+        return Stream.of(
+            Arguments.of(new OnDay(LocalDate.of(2024, 2, 3)), "3 February 2024", "3 de febrero de 2024"),
+            Arguments.of(new InMonth(YearMonth.of(2025, 3)), "March 2025", "marzo de 2025"),
+            Arguments.of(new InSeason(Season.AUTUMN, Year.of(2023)), "autumn 2023", "otoño de 2023"),
+            Arguments.of(new InYear(Year.of(2021)), "2021", "2021"),
+            Arguments.of(new YearsAgo(0, 1), "less than a year ago", "hace menos de un año"),
+            Arguments.of(new YearsAgo(2, 3), "two to three years ago", "hace entre dos y tres años"),
+            Arguments.of(new YearsAgo(6, 8), "6 to 8 years ago", "hace entre 6 y 8 años"),
+            Arguments.of(new LongerThan(5), "longer than five years ago", "hace más de cinco años"),
+            Arguments.of(new LongerThan(9), "longer than 9 years ago", "hace más de 9 años"),
+            Arguments.of(new NotKnown(), "not sure when", "no sé cuándo"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("dates")
+    void aDateIsSaidAsPreciselyAsItWasGiven(SaidDate date, String english, String spanish) {
+        assertThat(AnswerWords.say(date, KNOWLEDGE.words("en"))).isEqualTo(english);
+        assertThat(AnswerWords.say(date, KNOWLEDGE.words("es"))).isEqualTo(spanish);
+    }
+
+    @Test
+    void aTreatmentIsSaidInOneLine() {
+        assertThat(AnswerWords.say(LOTION, KNOWLEDGE.words("en"))).isEqualTo("Darkening lotion, summer 2024, all of it, at home");
+        assertThat(AnswerWords.say(LOTION, KNOWLEDGE.words("es")))
+            .isEqualTo("Loción que oscurece las canas, verano de 2024, todo el pelo, en casa");
+    }
+
+    @Test
+    void howOftenIsSaidWhereItIsKnown() {
+        Treatment perm = new Treatment("perm", new InYear(Year.of(2023)), "dont-know", "salon", "several");
+        assertThat(AnswerWords.say(perm, KNOWLEDGE.words("en"))).isEqualTo("Perm, 2023, not sure where, at a salon, several times");
+    }
+
+    @Test
+    void severalTreatmentsAreParted() {
+        assertThat(say("treatments", new Treatments(List.of(LOTION, LOTION)), "en"))
+            .isEqualTo("Darkening lotion, summer 2024, all of it, at home; Darkening lotion, summer 2024, all of it, at home");
+    }
+
+    @Test
+    void emptyListsAreSaidAsNone() {
+        assertThat(say("treatments", new Treatments(List.of()), "en")).isEqualTo("Nothing that I remember");
+        assertThat(say("medicines", new Medicines(List.of()), "es")).isEqualTo("Ninguna");
+    }
+
+    @Test
+    void aMedicineIsSaidAsTypedWithWhatWasAsked() {
+        Medicine known = new Medicine("prednisolone", "low", "mouth", "now");
+        Medicine bare = new Medicine("ميثوتريكسات", Medicine.NOT_ASKED, Medicine.NOT_ASKED, Medicine.NOT_ASKED);
+        assertThat(say("medicines", new Medicines(List.of(known, bare)), "en"))
+            .isEqualTo("prednisolone, low dose, by mouth, taking it now; ميثوتريكسات");
+    }
+
+    @Test
+    void choicesAreSaidInTheReadersWords() {
+        assertThat(say("colour-reaction", Chosen.of("no"), "en")).isEqualTo("No, never");
+        assertThat(say("water", Chosen.of("pool", "well"), "es")).isEqualTo("Agua de piscina; Agua de pozo");
+    }
+
+    @Test
+    void notKnowingAndNotSayingAreSaid() {
+        assertThat(say("colour-reaction", Answer.DONT_KNOW, "en")).isEqualTo("Don't know");
+        assertThat(say("pregnancy", Answer.RATHER_NOT_SAY, "es")).isEqualTo("Prefiero no decirlo");
+    }
+
+    @Test
+    void aDateThatStandsAloneBeginsWithACapital() {
+        assertThat(say("black-tattoo-when", new Said(new InSeason(Season.SPRING, Year.of(2025))), "en")).isEqualTo("Spring 2025");
+        assertThat(say("black-tattoo-when", new Said(new InMonth(YearMonth.of(2025, 5))), "es")).isEqualTo("Mayo de 2025");
+    }
+
+    @Test
+    void aLengthSaysHowItWasMeasured() {
+        assertThat(say("hair-length", new Length(40, true), "en")).isEqualTo("40 cm, drawn straight");
+        assertThat(say("hair-length", new Length(40, false), "es")).isEqualTo("40 cm, sin estirar");
+    }
+
+    @Test
+    void freeWordsAreLeftAlone() {
+        assertThat(say("anything-else", new Text("<b>Ünlaut</b> {cm}"), "en")).isEqualTo("<b>Ünlaut</b> {cm}");
+    }
+
+    @Test
+    void aCodeNoLongerOfferedIsShownAsItIs() {
+        assertThat(say("colour-reaction", Chosen.of("once-upon-a-time"), "en")).isEqualTo("once-upon-a-time");
+        assertThat(AnswerWords.say(new Treatment("egg-wash", new NotKnown(), "whole", "home", "once"), KNOWLEDGE.words("en"))).startsWith("egg-wash, ");
+    }
+
+    @Test
+    void everyPartOfAnAnswerHasWordsInEveryLanguage() {
+        for (String language : KNOWLEDGE.languages()) {
+            Words words = KNOWLEDGE.words(language);
+            assertAll(words, "treatment", question("treatments").options());
+            assertAll(words, "zone", Treatment.ZONES);
+            assertAll(words, "by", Treatment.BY);
+            assertAll(words, "often", Treatment.OFTEN.stream().filter(c -> !c.equals(Treatment.DONT_KNOW)).toList());
+            assertAll(words, "dose", asked(Medicine.DOSES));
+            assertAll(words, "route", asked(Medicine.ROUTES));
+            assertAll(words, "last", asked(Medicine.LAST_TAKEN));
+            assertAll(words, "season", List.of("spring", "summer", "autumn", "winter"));
+            assertAll(words, "years-ago", List.of("0-1", "1-2", "2-3", "3-5", "5-plus"));
+            assertAll(words, "precision", List.of("day", "month", "season", "year", "years-ago", "longer", "dont-know"));
+        }
+    }
+
+    private static List<String> asked(List<String> codes) {
+        return codes.stream().filter(c -> !c.equals(Medicine.NOT_ASKED)).toList();
+    }
+
+    private static void assertAll(Words words, String group, List<String> codes) {
+        for (String code : codes) {
+            assertThat(words.own()).contains("answers.%s.%s".formatted(group, code));
+            assertThat(AnswerWords.slip(group, code, words)).isNotBlank().matches(s -> !Character.isLowerCase(s.charAt(0)));
+        }
+    }
+}
