@@ -18,6 +18,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** One's own password, changed; every other device has to sign in again. */
 @Path("/password")
@@ -59,10 +60,14 @@ public class PasswordPages {
 
     private Mistakes check(Form form) {
         var mistakes = new Mistakes();
-        newPassword.check(form, List.of(Salon.the().name, Salon.the().town, who.staff().name, who.staff().login), mistakes);
+        newPassword.check(form, known(who.staff()), mistakes);
         if (mistakes.isEmpty())
             mistakes.expect(signIn.attempt(who.staff().login, form.exact("current")).staff().isPresent(), "current", words.password_current_wrong());
         return mistakes;
+    }
+
+    private static List<String> known(Staff staff) {
+        return Stream.concat(Stream.of(staff.name, staff.login), Salon.found().stream().flatMap(s -> Stream.of(s.name, s.town))).toList();
     }
 
     private Staff give(Form form) {

@@ -59,7 +59,7 @@ public class Sessions {
 
     @Transactional
     NewCookie end(Who who) {
-        who.session().ifPresent(Session::deleteById);
+        who.session().ifPresent(id -> Session.deleteById(id));
         return builder("").maxAge(0).expiry(new Date(0)).build();
     }
 

@@ -1,0 +1,69 @@
+package foretress.web;
+
+import io.quarkus.arc.Arc;
+import io.vertx.core.http.HttpHeaders;
+import io.vertx.ext.web.Router;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Singleton;
+import java.util.Locale;
+import org.jboss.logging.Logger;
+
+/** Errors that never reach a resource method: no such page, too large, refused at the door. They get the same pages. */
+@Singleton
+class Fallback {
+    private static final Logger LOG = Logger.getLogger(Fallback.class);
+    private static final int AFTER_ALL_OTHERS = 1_000_000;
+
+    private final ProblemPages pages;
+
+    Fallback(ProblemPages pages) {
+        this.pages = pages;
+    }
+
+    void register(@Observes Router router) {
+        router.route().order(-10_000).failureHandler(this::failed);
+        router.route().order(AFTER_ALL_OTHERS).handler(context -> answer(context, 404));
+    }
+
+    private void failed(RoutingContext context) {
+        if (context.response().headWritten()) {
+            context.response().reset();
+            return;
+        }
+        if (context.failure() != null && context.statusCode() >= 500) LOG.error("a request failed", context.failure());
+        answer(context, context.statusCode() < 400 ? 500 : context.statusCode());
+    }
+
+    private void answer(RoutingContext context, int status) {
+        var accept = context.request().getHeader(HttpHeaders.ACCEPT);
+        var locale = locale(context);
+        context.response().setStatusCode(status);
+        if (ProblemPages.wantsDocument(accept)) end(context, ProblemPages.JSON, pages.document(status, locale));
+        else end(context, "text/html;charset=UTF-8", page(status, locale));
+    }
+
+    /** A template's beans live in a request, which may not have begun yet. */
+    private String page(int status, Locale locale) {
+        var request = Arc.container().requestContext();
+        if (request.isActive()) return pages.page(status, locale);
+        request.activate();
+        try {
+            Arc.container().instance(Language.class).get().use(locale.getLanguage());
+            return pages.page(status, locale);
+        } finally {
+            request.terminate();
+        }
+    }
+
+    private static void end(RoutingContext context, String type, String body) {
+        context.response().putHeader(HttpHeaders.CONTENT_TYPE, type).end(body);
+    }
+
+    private static Locale locale(RoutingContext context) {
+        var cookie = context.request().getCookie(Language.COOKIE);
+        var asked = context.acceptableLanguages().stream().map(l -> l.tag()).flatMap(tag -> Supported.match(tag).stream()).findFirst();
+        var tag = cookie == null ? asked : Supported.match(cookie.getValue()).or(() -> asked);
+        return Locale.forLanguageTag(tag.orElse(Supported.TAGS.get(0)));
+    }
+}

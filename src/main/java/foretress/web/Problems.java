@@ -1,0 +1,55 @@
+package foretress.web;
+
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ContainerResponseContext;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import org.jboss.logging.Logger;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+
+/** Every error a resource method, a filter or the framework answers with gets its page here. */
+public class Problems {
+    private static final Logger LOG = Logger.getLogger(Problems.class);
+
+    private final ProblemPages pages;
+    private final Language language;
+
+    Problems(ProblemPages pages, Language language) {
+        this.pages = pages;
+        this.language = language;
+    }
+
+    @ServerExceptionMapper
+    public Response expected(WebApplicationException e) {
+        if (e.getResponse().getStatus() >= 500) LOG.error("a request failed", e);
+        return e.getResponse();
+    }
+
+    /** The log gets the whole story; what a client typed is never part of our messages. */
+    @ServerExceptionMapper
+    public Response unexpected(Throwable e) {
+        if (isUnreadableForm(e)) return Response.status(400).build();
+        LOG.error("a request failed", e);
+        return Response.serverError().build();
+    }
+
+    /** A form whose escapes cannot be decoded is the sender's fault; the framework throws it like one of ours. */
+    private static boolean isUnreadableForm(Throwable e) {
+        return e instanceof IllegalArgumentException && e.getStackTrace().length > 0
+            && e.getStackTrace()[0].getClassName().startsWith("org.jboss.resteasy.reactive.");
+    }
+
+    /** Fills in what has a bad status and nothing to read. */
+    @ServerResponseFilter(priority = 100)
+    public void fill(ContainerRequestContext request, ContainerResponseContext response) {
+        int status = response.getStatus();
+        if (status < 400 || response.hasEntity() || request.getMethod().equals("HEAD")) return;
+        if (ProblemPages.wantsDocument(request.getHeaderString(HttpHeaders.ACCEPT)))
+            response.setEntity(pages.document(status, language.locale()), null, MediaType.valueOf(ProblemPages.JSON));
+        else
+            response.setEntity(pages.page(status, language.locale()), null, MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"));
+    }
+}

@@ -1,0 +1,56 @@
+package foretress.salon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
+import io.restassured.specification.RequestSpecification;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@QuarkusTest
+@DisplayName("B16: no form that is not from our own page changes anything; every changing route of the table is tried")
+class ForgeryTest {
+    static Stream<String> changingPaths() {
+        return Rights.table().stream().map(Right::route).filter(route -> !route.startsWith("GET ")).peek(route ->
+            assertThat(route).startsWith("POST ")).map(route -> route.substring(5).replaceAll("\\{[^}]+}", UUID.randomUUID().toString()));
+    }
+
+    private static RequestSpecification form() {
+        return RestAssured.given().redirects().follow(false).header("Accept", "text/html")
+            .contentType("application/x-www-form-urlencoded; charset=UTF-8");
+    }
+
+    private static void refused(RequestSpecification request, String path) {
+        assertThat(request.post(path).statusCode()).as(path).isIn(400, 403);
+    }
+
+    @ParameterizedTest @MethodSource("changingPaths")
+    void withoutAToken(String path) {
+        refused(form().formParam("login", "petra"), path);
+    }
+
+    @ParameterizedTest @MethodSource("changingPaths")
+    void withAMadeUpToken(String path) {
+        refused(form().cookie("csrf-token", "bWFkZS11cC1vbmU").formParam("csrf-token", "YW5vdGhlci1vbmU"), path);
+    }
+
+    @ParameterizedTest @MethodSource("changingPaths")
+    void withATokenButFromAnotherSite(String path) {
+        var token = RestAssured.get("/sign-in").cookie("csrf-token");
+        refused(form().header("Sec-Fetch-Site", "cross-site").cookie("csrf-token", token).formParam("csrf-token", token), path);
+        refused(form().header("Sec-Fetch-Site", "same-site").cookie("csrf-token", token).formParam("csrf-token", token), path);
+        refused(form().header("Origin", "https://elsewhere.example").cookie("csrf-token", token).formParam("csrf-token", token), path);
+    }
+
+    @ParameterizedTest @MethodSource("changingPaths")
+    void asPlainTextOrJson(String path) {
+        var token = RestAssured.get("/sign-in").cookie("csrf-token");
+        for (var type : new String[] { "text/plain", "application/json" })
+            assertThat(RestAssured.given().header("Accept", "text/html").contentType(type).cookie("csrf-token", token)
+                .body("csrf-token=" + token).post(path).statusCode()).as(path + " " + type).isIn(400, 403, 415);
+    }
+}

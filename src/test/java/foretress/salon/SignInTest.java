@@ -1,0 +1,190 @@
+package foretress.salon;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.endsWith;
+import static org.hamcrest.Matchers.notNullValue;
+
+import foretress.MovedClock;
+import foretress.Visitor;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.time.Duration;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+@DisplayName("B8–B11, B13, B14: staff sign in, and nobody else")
+class SignInTest {
+    private static final String PASSWORD = "kettle orbit walnut 7";
+
+    @Inject Passwords passwords;
+    @Inject MovedClock clock;
+    private final String login = "petra-" + UUID.randomUUID();
+
+    @BeforeEach void somebodyWorksHere() {
+        QuarkusTransaction.requiringNew().run(() -> {
+            var staff = new Staff("Petra Lind", login, Role.STYLIST, clock.instant());
+            staff.passwordHash = passwords.hash(PASSWORD).toString();
+            staff.persist();
+        });
+    }
+
+    @AfterEach void backToNow() {
+        clock.reset();
+    }
+
+    private Visitor visitor() {
+        return new Visitor();
+    }
+
+    private Response signIn(Visitor visitor, String login, String password) {
+        visitor.get("/sign-in");
+        return visitor.post("/sign-in", Map.of("login", login, "password", password));
+    }
+
+    private Visitor signedIn() {
+        var visitor = visitor();
+        signIn(visitor, login, PASSWORD).then().statusCode(303).header("Location", endsWith("/day"));
+        return visitor;
+    }
+
+    private void assertSignedIn(Visitor visitor, boolean expected) {
+        assertThat(visitor.get("/password").statusCode()).isEqualTo(expected ? 200 : 303);
+    }
+
+    @Test void theRightPasswordLetsIn() {
+        assertSignedIn(signedIn(), true);
+    }
+
+    @Test void theLoginIsReadWithoutCaseThePasswordIsNot() {
+        signIn(visitor(), login.toUpperCase(), PASSWORD).then().statusCode(303);
+        signIn(visitor(), login, PASSWORD.toUpperCase()).then().statusCode(422);
+    }
+
+    @Test void aWrongPasswordKeepsTheLoginAndSaysWhatToDo() {
+        signIn(visitor(), login, "wrong").then().statusCode(422).body(containsString("Please look again"))
+            .body(containsString("value=\"" + login + "\"")).body(containsString("do not belong together"));
+    }
+
+    @Test void anUnknownLoginIsAnsweredLikeAWrongPassword() {
+        var known = signIn(visitor(), login, "wrong password here").asString().replace(login, "X");
+        var other = "nobody-" + UUID.randomUUID();
+        var unknown = signIn(visitor(), other, "wrong password here").asString().replace(other, "X");
+        assertThat(withoutToken(unknown)).isEqualTo(withoutToken(known));
+    }
+
+    private static String withoutToken(String page) {
+        return page.replaceAll("name=\"csrf-token\" value=\"[^\"]*\"", "");
+    }
+
+    @Test void somebodyWhoLeftIsANobody() {
+        var visitor = signedIn();
+        QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().active = false);
+        assertSignedIn(visitor, false);
+        signIn(visitor(), login, PASSWORD).then().statusCode(422);
+    }
+
+    @Test void theCookieIsForThisServerAndNoScript() {
+        var visitor = visitor();
+        assertThat(signIn(visitor, login, PASSWORD).headers().getValues("Set-Cookie")).filteredOn(c -> c.startsWith("staff="))
+            .singleElement().asString().contains("HttpOnly", "SameSite=Lax", "Path=/");
+    }
+
+    @Test void aMadeUpOrAlteredCookieLetsNobodyIn() {
+        var visitor = signedIn();
+        var cookie = visitor.cookie("staff");
+        visitor.cookie("staff", (cookie.charAt(4) == 'A' ? "B" : "A") + cookie.substring(1));
+        assertSignedIn(visitor, false);
+    }
+
+    @Test void signingOutEndsTheSessionForACopiedCookieToo() {
+        var visitor = signedIn();
+        var copy = visitor.cookie("staff");
+        visitor.get("/password");
+        visitor.post("/sign-out", Map.of()).then().statusCode(303);
+        visitor.cookie("staff", copy);
+        assertSignedIn(visitor, false);
+    }
+
+    @Test void aScreenLeftAloneHalfAnHourIsSignedOut() {
+        var visitor = signedIn();
+        clock.move(Duration.ofMinutes(29));
+        assertSignedIn(visitor, true);
+        clock.move(Duration.ofMinutes(29));
+        assertSignedIn(visitor, true);
+        clock.move(Duration.ofMinutes(31));
+        assertSignedIn(visitor, false);
+    }
+
+    @Test void nobodyStaysLongerThanTwelveHours() {
+        var visitor = signedIn();
+        for (int i = 0; i < 28; i++) {
+            clock.move(Duration.ofMinutes(25));
+            assertSignedIn(visitor, true);
+        }
+        clock.move(Duration.ofMinutes(25));
+        assertSignedIn(visitor, false);
+    }
+
+    @Test void aChangedPasswordEndsAllOtherSessions() {
+        var elsewhere = signedIn();
+        var here = signedIn();
+        here.get("/password");
+        here.post("/password", Map.of("current", PASSWORD, "password", "lantern gravel ocean 4", "password-again", "lantern gravel ocean 4"))
+            .then().statusCode(303);
+        assertSignedIn(here, true);
+        assertSignedIn(elsewhere, false);
+        signIn(visitor(), login, PASSWORD).then().statusCode(422);
+        signIn(visitor(), login, "lantern gravel ocean 4").then().statusCode(303);
+    }
+
+    @Test void tooManyTriesWaitLongerAndLongerAndOthersDoNot() {
+        for (int i = 0; i < Brake.FREE_TRIES; i++) signIn(visitor(), login, "wrong").then().statusCode(422);
+        signIn(visitor(), login, PASSWORD).then().statusCode(429).header("Retry-After", notNullValue())
+            .body(containsString("seconds, then try again"));
+        clock.move(Duration.ofSeconds(2));
+        signIn(visitor(), login, PASSWORD).then().statusCode(303);
+    }
+
+    @Test void aHashMadeWithLessEffortIsMadeAgain() {
+        QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().passwordHash = OldHash.of(PASSWORD));
+        signIn(visitor(), login, PASSWORD).then().statusCode(303);
+        var now = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin(login).orElseThrow().passwordHash);
+        assertThat(PasswordHash.parse(now).isOutdated()).isFalse();
+        signIn(visitor(), login, PASSWORD).then().statusCode(303);
+    }
+
+    @Test void afterSigningInOneIsWhereOneWanted() {
+        var visitor = visitor();
+        visitor.get("/password").then().statusCode(303).header("Location", endsWith("/sign-in?to=%2Fpassword"));
+        visitor.get("/sign-in?to=%2Fpassword");
+        visitor.post("/sign-in", Map.of("login", login, "password", PASSWORD, "to", "/password")).then()
+            .header("Location", endsWith("/password"));
+    }
+
+    @Test void andNeverSentElsewhere() {
+        for (var to : new String[] { "https://elsewhere.example", "//elsewhere.example", "/\\elsewhere.example", "javascript:alert(1)" }) {
+            var visitor = visitor();
+            visitor.get("/sign-in");
+            visitor.post("/sign-in", Map.of("login", login, "password", PASSWORD, "to", to)).then().header("Location", endsWith("/day"));
+        }
+    }
+
+    @Test void aStylistMayNotDecideWhoWorksHere() {
+        signedIn().get("/staff").then().statusCode(403);
+    }
+
+    @Test void aProgramWithoutASessionIsTold() {
+        given().redirects().follow(false).accept("application/json").get("/staff").then().statusCode(406)
+            .contentType("application/problem+json");
+        given().redirects().follow(false).accept("*/*").get("/staff").then().statusCode(303);
+    }
+}
