@@ -28,6 +28,26 @@ public final class Rights {
         // intake
 
         // invitation
+        anybody("GET /i/{token}"),
+        anybody("POST /i/{token}"),
+        anybody("GET /i/{token}/birth-date"),
+        anybody("POST /i/{token}/birth-date"),
+        guest("GET /answers/stop"),
+        guest("POST /answers/stop/forget"),
+        guest("GET /code"),
+        guest("POST /code"),
+        guest("POST /code/mail"),
+        staff("GET /desk/visits/{id}", STYLIST, DESK, OWNER),
+        staff("POST /desk/visits/{id}/birth-date", STYLIST, DESK, OWNER),
+        staff("POST /desk/visits/{id}/cancel", STYLIST, DESK, OWNER),
+        staff("POST /desk/visits/{id}/code", STYLIST, DESK, OWNER),
+        staff("POST /desk/visits/{id}/link", STYLIST, DESK, OWNER),
+        staff("GET /desk/visits/{id}/link/{key}", STYLIST, DESK, OWNER),
+        staff("POST /desk/visits/{id}/link/{key}/mail", STYLIST, DESK, OWNER),
+        staff("POST /desk/visits/{id}/mail", STYLIST, DESK, OWNER),
+        staff("POST /desk/visits/{id}/revoke", STYLIST, DESK, OWNER),
+        staff("GET /desk/visits/{id}/slip/{key}", STYLIST, DESK, OWNER),
+        staff("POST /desk/visits/{id}/unlock", STYLIST, DESK, OWNER),
 
         // salon
         anybody("GET /"),
@@ -45,6 +65,13 @@ public final class Rights {
         staff("POST /staff/{id}/code", OWNER),
 
         // visit
+        staff("GET /desk", STYLIST, DESK, OWNER),
+        staff("GET /desk/clients", STYLIST, DESK, OWNER),
+        staff("GET /desk/clients/{id}", STYLIST, DESK, OWNER),
+        staff("POST /desk/clients/{id}", STYLIST, DESK, OWNER),
+        staff("GET /desk/new-visit", STYLIST, DESK, OWNER),
+        staff("POST /desk/new-visit", STYLIST, DESK, OWNER),
+        staff("POST /desk/tasks/{id}/done", STYLIST, DESK, OWNER),
 
         // web
         anybody("GET /language"),

@@ -54,6 +54,17 @@ public class Client extends PanacheEntityBase {
         return Optional.ofNullable(phone);
     }
 
+    /** The phone number as a {@code tel:} link dials it (RFC 3966): digits and a leading plus. */
+    public String dial() {
+        return dial(phone().orElse(""));
+    }
+
+    static String dial(String phone) {
+        var digits = new StringBuilder();
+        phone.codePoints().filter(Character::isDigit).forEach(c -> digits.append(Character.digit(c, 10)));
+        return (phone.strip().startsWith("+") ? "+" : "") + digits;
+    }
+
     /** A date the client gave at the door stands on file as unconfirmed until the desk has asked. */
     public void bornOn(LocalDate day, boolean confirmed) {
         birthDate = day;
@@ -63,6 +74,15 @@ public class Client extends PanacheEntityBase {
     public void reachedAt(Optional<String> newEmail, Optional<String> newPhone) {
         email = newEmail.orElse(null);
         phone = newPhone.orElse(null);
+    }
+
+    /** Takes over what the desk knows; a date from the desk is confirmed, none leaves none. */
+    void is(Clients.Person person) {
+        givenName = person.givenName();
+        familyName = person.familyName();
+        bornOn(person.birthDate().orElse(null), person.birthDate().isPresent());
+        reachedAt(person.email(), person.phone());
+        language = person.language();
     }
 
     @PrePersist

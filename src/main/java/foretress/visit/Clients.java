@@ -2,6 +2,7 @@ package foretress.visit;
 
 import io.quarkus.panache.common.Parameters;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.OptimisticLockException;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -26,14 +27,22 @@ public class Clients {
     public Client add(Person person) {
         var client = new Client();
         client.id = UUID.randomUUID();
-        client.givenName = person.givenName();
-        client.familyName = person.familyName();
-        person.birthDate().ifPresent(day -> client.bornOn(day, true));
-        client.reachedAt(person.email(), person.phone());
-        client.language = person.language();
+        client.is(person);
         client.createdAt = clock.instant();
         client.persist();
         return client;
+    }
+
+    /**
+     * Corrects what is on file; a birth date typed at the desk counts as confirmed.
+     *
+     * @throws OptimisticLockException when the client is no longer as the form showed them
+     */
+    @Transactional
+    public void correct(UUID id, Person person, int version) {
+        Client client = find(id).orElseThrow(() -> new OptimisticLockException("gone: " + id));
+        if (client.version != version) throw new OptimisticLockException("changed meanwhile: " + id);
+        client.is(person);
     }
 
     public Optional<Client> find(UUID id) {

@@ -41,6 +41,12 @@ public class Visits {
         return visit;
     }
 
+    /** @throws IllegalStateException when the visit took place or was withdrawn from */
+    @Transactional
+    public void callOff(UUID id) {
+        find(id).ifPresent(visit -> visit.moveTo(State.CANCELLED));
+    }
+
     public Optional<Visit> bySubmission(String submission) {
         return Visit.find("submission", submission).firstResultOptional();
     }

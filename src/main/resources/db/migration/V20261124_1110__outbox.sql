@@ -9,7 +9,6 @@ create table outbox (
     made_at timestamp with time zone not null,
     due_at timestamp with time zone not null,
     tries integer not null,
-    claimed_by varchar(36),
     sent_at timestamp with time zone,
     given_up_at timestamp with time zone
 );

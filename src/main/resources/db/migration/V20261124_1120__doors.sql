@@ -6,6 +6,7 @@ create table invitation (
     issued_at timestamp with time zone not null,
     expires_at timestamp with time zone not null,
     revoked_at timestamp with time zone,
+    way varchar(16) not null,
     wrong_tries integer not null,
     locked_at timestamp with time zone,
     constraint invitation_token_once unique (token_hash)

@@ -1,0 +1,59 @@
+package foretress.invitation;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Table;
+import foretress.visit.Visit;
+import java.time.Instant;
+import java.util.UUID;
+
+/** One browser let in by birth date. Its cookie names it; only the hash of the cookie is kept. */
+@Entity
+@Table(name = "door")
+public class Door extends PanacheEntityBase {
+    @Id
+    public UUID id;
+    @ManyToOne(fetch = FetchType.EAGER, optional = false)
+    @JoinColumn(name = "invitation_id")
+    Invitation invitation;
+    @ManyToOne(fetch = FetchType.EAGER, optional = false)
+    @JoinColumn(name = "visit_id")
+    public Visit visit;
+    @Column(name = "cookie_hash")
+    String cookieHash;
+    public String language;
+    @Column(name = "opened_at")
+    Instant openedAt;
+    /** Whether the first answers came through this door. */
+    boolean began;
+    @Column(name = "proved_by_code")
+    boolean provedByCode;
+    @Column(name = "closed_at")
+    Instant closedAt;
+
+    protected Door() {}
+
+    Door(Invitation invitation, Token cookie, String language, Instant now) {
+        this.id = UUID.randomUUID();
+        this.invitation = invitation;
+        this.visit = invitation.visit;
+        this.cookieHash = cookie.hash();
+        this.language = language;
+        this.openedAt = now;
+    }
+
+    /** Open until closed, the link's last day, or the end of the visit; a newer link does not shut it. */
+    boolean isOpen(Instant now) {
+        return closedAt == null && now.isBefore(invitation.expiresAt) && visit.state.isAhead();
+    }
+
+    /** Whether this browser may see this visit's answers: there are none yet, it gave them, or a code was shown. */
+    boolean seesThisVisit() {
+        return began || provedByCode || !visit.state.hasAnswers();
+    }
+}

@@ -1,0 +1,49 @@
+package foretress.invitation;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.UUID;
+
+/** A one-use code that shows a second browser what the first one answered. */
+@Entity
+@Table(name = "door_code")
+class DoorCode extends PanacheEntityBase {
+    static final Duration LIFE = Duration.ofMinutes(15);
+    static final int TRIES = 5;
+
+    @Id
+    UUID id;
+    @Column(name = "visit_id")
+    UUID visitId;
+    @Column(name = "code_hash")
+    String codeHash;
+    boolean mailed;
+    @Column(name = "made_at")
+    Instant madeAt;
+    @Column(name = "expires_at")
+    Instant expiresAt;
+    int tries;
+    @Column(name = "used_at")
+    Instant usedAt;
+
+    protected DoorCode() {}
+
+    DoorCode(UUID visitId, String code, boolean mailed, Instant now) {
+        this.id = UUID.randomUUID();
+        this.visitId = visitId;
+        this.codeHash = hash(id, code);
+        this.mailed = mailed;
+        this.madeAt = now;
+        this.expiresAt = now.plus(LIFE);
+    }
+
+    /** Bound to the row, so that equal codes of two visits do not look alike. */
+    static String hash(UUID id, String code) {
+        return Token.hash(id + ":" + code);
+    }
+}

@@ -1,0 +1,143 @@
+package foretress.invitation;
+
+import foretress.visit.MonthChoice;
+import foretress.web.Caller;
+import foretress.web.Form;
+import foretress.web.Language;
+import foretress.web.Mistakes;
+import foretress.web.Offered;
+import foretress.web.PublicAddress;
+import foretress.web.Supported;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.ClientErrorException;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.NewCookie;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** The door behind a link: blank until the birth date was given. Looking at it changes nothing. */
+@Path("/i/{token}")
+public class DoorPages {
+    @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record Welcome(List<Offered> offered) implements TemplateInstance {}
+
+    @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record BirthDate(BirthDateField typed, List<MonthChoice> months, Mistakes mistakes) implements TemplateInstance {}
+
+    @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record Locked() implements TemplateInstance {}
+
+    @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record NoSuchLink() implements TemplateInstance {}
+
+    private final Invitations invitations;
+    private final Brake brake;
+    private final Caller caller;
+    private final Language language;
+    private final PublicAddress address;
+    private final DoorWords words;
+    private final Clock clock;
+
+    DoorPages(Invitations invitations, Brake brake, Caller caller, Language language,
+              PublicAddress address, DoorWords words, Clock clock) {
+        this.invitations = invitations;
+        this.brake = brake;
+        this.caller = caller;
+        this.language = language;
+        this.address = address;
+        this.words = words;
+        this.clock = clock;
+    }
+
+    @GET
+    public Response welcome(@RestPath String token) {
+        return invitations.behind(token).map(found -> page(200, new Welcome(Offered.all(language.getTag()))))
+            .orElseGet(DoorPages::nothing);
+    }
+
+    /** Keeps the language and goes on; the link is good for as long as before. */
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response start(@RestPath String token, MultivaluedMap<String, String> posted) {
+        slowDown();
+        if (invitations.behind(token).isEmpty()) return nothing();
+        String chosen = Supported.match(new Form(posted).one("language")).orElse(language.getTag());
+        return Response.seeOther(URI.create("/i/" + token + "/birth-date")).cookie(spoken(chosen)).build();
+    }
+
+    @GET
+    @Path("/birth-date")
+    public Response birthDate(@RestPath String token) {
+        return invitations.behind(token).map(found -> ask(200, BirthDateField.blank(), new Mistakes()))
+            .orElseGet(DoorPages::nothing);
+    }
+
+    @POST
+    @Path("/birth-date")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response knock(@RestPath String token, MultivaluedMap<String, String> posted) {
+        slowDown();
+        if (invitations.behind(token).isEmpty()) return nothing();
+        var form = new Form(posted);
+        var typed = new BirthDateField(form.one("day"), form.one("month"), form.one("year"));
+        // The latest day anywhere on earth, so that nobody born today is told that today is ahead.
+        var read = typed.read(LocalDate.ofInstant(clock.instant(), ZoneOffset.MAX));
+        return read.date().map(date -> answer(typed, invitations.knock(token, date, language.getTag())))
+            .orElseGet(() -> again(typed, read.mistake().orElseThrow()));
+    }
+
+    private Response answer(BirthDateField typed, Invitations.Knock knock) {
+        if (knock instanceof Invitations.Knock.LetIn in)
+            return Response.seeOther(URI.create("/answers")).cookie(door(in), spoken(language.getTag())).build();
+        if (knock instanceof Invitations.Knock.Wrong)
+            return ask(422, typed, new Mistakes().add("day", words.noMatch()));
+        if (knock instanceof Invitations.Knock.Locked) return page(423, new Locked());
+        return nothing();
+    }
+
+    private Response again(BirthDateField typed, BirthDateField.Mistake mistake) {
+        return ask(422, typed, new Mistakes().add(mistake.field(), words.of(mistake)));
+    }
+
+    private Response ask(int status, BirthDateField typed, Mistakes mistakes) {
+        return page(status, new BirthDate(typed, MonthChoice.all(typed.month(), language.locale()), mistakes));
+    }
+
+    private void slowDown() {
+        if (!brake.lets(caller.address())) throw new ClientErrorException("too many knocks", 429);
+    }
+
+    private NewCookie door(Invitations.Knock.LetIn in) {
+        long seconds = clock.instant().until(in.until(), ChronoUnit.SECONDS);
+        return cookie(address.cookieName(GuestFilter.COOKIE), in.cookie().reveal(), (int) seconds);
+    }
+
+    private NewCookie spoken(String tag) {
+        return cookie(Language.COOKIE, tag, 60 * 60 * 24 * 90);
+    }
+
+    private NewCookie cookie(String name, String value, int seconds) {
+        return new NewCookie.Builder(name).value(value).path("/").httpOnly(true).secure(address.secure())
+            .sameSite(NewCookie.SameSite.LAX).maxAge(seconds).build();
+    }
+
+    private static Response nothing() {
+        return page(404, new NoSuchLink());
+    }
+
+    private static Response page(int status, TemplateInstance page) {
+        return Response.status(status).entity(page).build();
+    }
+}

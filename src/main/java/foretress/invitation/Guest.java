@@ -1,0 +1,81 @@
+package foretress.invitation;
+
+import foretress.visit.Client;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Named;
+import jakarta.persistence.OptimisticLockException;
+import jakarta.transaction.Transactional;
+import java.util.Optional;
+import java.util.UUID;
+
+/** The client behind this request, known by the cookie of a door; {@link GuestFilter} fills it in. */
+@Named("guest")
+@RequestScoped
+public class Guest {
+    private Door door;
+
+    void cameThrough(Door opened) {
+        door = opened;
+    }
+
+    public boolean present() {
+        return door != null;
+    }
+
+    private Door door() {
+        return Optional.ofNullable(door).orElseThrow(() -> new IllegalStateException("Nobody came through a door"));
+    }
+
+    public UUID doorId() {
+        return door().id;
+    }
+
+    public UUID invitationId() {
+        return door().invitation.id;
+    }
+
+    public UUID visitId() {
+        return door().visit.id;
+    }
+
+    /** The visit as it stands in the store now. */
+    public Visit visit() {
+        return Visit.findById(visitId());
+    }
+
+    public Client client() {
+        return visit().client;
+    }
+
+    public String language() {
+        return door().language;
+    }
+
+    /** Whether this browser may see the answers of this visit; pages under /answers are reached only then. */
+    public boolean seesThisVisit() {
+        return door().seesThisVisit();
+    }
+
+    /** Whether it may see what was answered for earlier visits: only after a one-use code. */
+    public boolean seesEarlierVisits() {
+        return door().provedByCode;
+    }
+
+    /**
+     * Marks this browser as the one the first answers came through and the visit as being answered. Call it in the
+     * transaction that keeps the first thing the client says.
+     *
+     * @throws OptimisticLockException when another browser began meanwhile
+     */
+    @Transactional
+    public void begin() {
+        Door here = Door.findById(doorId());
+        if (here.visit.state == State.INVITED) {
+            here.visit.moveTo(State.ANSWERING);
+            here.began = true;
+        }
+        if (!here.seesThisVisit()) throw new OptimisticLockException("Another browser began this visit");
+    }
+}

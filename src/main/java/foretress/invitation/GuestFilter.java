@@ -1,0 +1,59 @@
+package foretress.invitation;
+
+import foretress.salon.GuestDoor;
+import foretress.web.Language;
+import foretress.web.PublicAddress;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.Optional;
+
+/** Knows a client by the cookie of a door. Without one the way is the link; a second browser shows a code first. */
+@ApplicationScoped
+public class GuestFilter implements GuestDoor {
+    static final String COOKIE = "door";
+    static final String CODE = "/code";
+
+    @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record UseYourLink() implements TemplateInstance {}
+
+    private final Doors doors;
+    private final Guest guest;
+    private final Language language;
+    private final PublicAddress address;
+
+    GuestFilter(Doors doors, Guest guest, Language language, PublicAddress address) {
+        this.doors = doors;
+        this.guest = guest;
+        this.language = language;
+        this.address = address;
+    }
+
+    @Override
+    public Optional<Response> turnAway(ContainerRequestContext request) {
+        Optional<Door> door = cookie(request).flatMap(doors::openedBy);
+        if (door.isEmpty()) return Optional.of(useYourLink());
+        guest.cameThrough(door.get());
+        if (request.getMethod().equals("POST")) keepLanguage(door.get());
+        boolean here = request.getUriInfo().getRequestUri().getPath().startsWith(CODE);
+        return door.get().seesThisVisit() || here ? Optional.empty() : Optional.of(Response.seeOther(URI.create(CODE)).build());
+    }
+
+    private Optional<String> cookie(ContainerRequestContext request) {
+        return Optional.ofNullable(request.getCookies().get(address.cookieName(COOKIE))).map(c -> c.getValue());
+    }
+
+    /** A language changed on the way is the client's from then on: for mails, and on the consent. */
+    private void keepLanguage(Door door) {
+        if (!door.language.equals(language.getTag())) doors.speak(door.id, language.getTag());
+    }
+
+    private static Response useYourLink() {
+        return Response.status(Response.Status.FORBIDDEN).type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
+            .entity(new UseYourLink().render()).build();
+    }
+}

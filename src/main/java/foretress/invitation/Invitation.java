@@ -1,0 +1,79 @@
+package foretress.invitation;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Table;
+import foretress.visit.Visit;
+import java.time.Instant;
+import java.util.UUID;
+
+/** A link that opens one visit's door. The link itself is not kept, only the hash of its token. */
+@Entity
+@Table(name = "invitation")
+public class Invitation extends PanacheEntityBase {
+    /** How the link went out. */
+    public enum Way { MAILED, SHOWN }
+
+    /** Wrong birth dates before the link locks. */
+    static final int TRIES = 5;
+
+    @Id
+    public UUID id;
+    @ManyToOne(fetch = FetchType.EAGER, optional = false)
+    @JoinColumn(name = "visit_id")
+    public Visit visit;
+    @Column(name = "token_hash")
+    String tokenHash;
+    @Column(name = "issued_at")
+    public Instant issuedAt;
+    @Column(name = "expires_at")
+    public Instant expiresAt;
+    @Column(name = "revoked_at")
+    Instant revokedAt;
+    @Enumerated(EnumType.STRING)
+    Way way;
+    @Column(name = "wrong_tries")
+    int wrongTries;
+    @Column(name = "locked_at")
+    Instant lockedAt;
+
+    protected Invitation() {}
+
+    Invitation(Visit visit, Token token, Way way, Instant now, Instant expiry) {
+        this.id = UUID.randomUUID();
+        this.visit = visit;
+        this.tokenHash = token.hash();
+        this.way = way;
+        this.issuedAt = now;
+        this.expiresAt = expiry;
+    }
+
+    /** Whether the link still leads to a door: not revoked, not expired, and the visit still ahead. */
+    boolean isLive(Instant now) {
+        return revokedAt == null && now.isBefore(expiresAt) && visit.state.isAhead();
+    }
+
+    boolean isLocked() {
+        return lockedAt != null;
+    }
+
+    /** Counts a wrong birth date; true when this was the one that locks the link. */
+    boolean countWrong(Instant now) {
+        wrongTries++;
+        if (wrongTries < TRIES) return false;
+        lockedAt = now;
+        return true;
+    }
+
+    void unlock() {
+        wrongTries = 0;
+        lockedAt = null;
+    }
+}

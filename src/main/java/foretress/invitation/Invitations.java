@@ -1,0 +1,172 @@
+package foretress.invitation;
+
+import foretress.ledger.Ledger;
+import foretress.visit.State;
+import foretress.visit.Task;
+import foretress.visit.Tasks;
+import foretress.visit.Visit;
+import foretress.web.PublicAddress;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+
+/** Issues links, revokes them, and judges who knocks with one. */
+@ApplicationScoped
+public class Invitations {
+    /** A second mail asked for within this time is the same tap again. */
+    private static final Duration SAME_TAP = Duration.ofSeconds(30);
+
+    private final Tasks tasks;
+    private final Ledger ledger;
+    private final PublicAddress address;
+    private final Clock clock;
+    private final int daysAfter;
+
+    Invitations(Tasks tasks, Ledger ledger, PublicAddress address, Clock clock,
+                @ConfigProperty(name = "foretress.link.days-after-visit", defaultValue = "1") int daysAfter) {
+        this.tasks = tasks;
+        this.ledger = ledger;
+        this.address = address;
+        this.clock = clock;
+        this.daysAfter = daysAfter;
+    }
+
+    /**
+     * A fresh link for the visit; it replaces every earlier one. Browsers already let in stay in.
+     *
+     * @throws IllegalStateException when the visit is over or called off
+     */
+    @Transactional
+    public Token issue(UUID visitId, Invitation.Way way, String actor) {
+        Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+        if (!visit.state.isAhead()) throw new IllegalStateException("No link for a visit that is " + visit.state);
+        retire(visitId);
+        Token token = Token.fresh();
+        new Invitation(visit, token, way, clock.instant(), expiry(visit)).persist();
+        if (visit.state == State.BOOKED) visit.moveTo(State.INVITED);
+        ledger.note(actor, "link issued", visitId.toString());
+        return token;
+    }
+
+    /** A fresh link as text, to put before the client; it replaces every earlier one. */
+    @Transactional
+    public String issueLink(UUID visitId, String actor) {
+        return address.link("/i/" + issue(visitId, Invitation.Way.SHOWN, actor).reveal());
+    }
+
+    /** The end of the visit's day as the salon counts days, and the policy's days after it. */
+    private Instant expiry(Visit visit) {
+        return visit.startsThere().toLocalDate().plusDays(1L + daysAfter).atStartOfDay(visit.zone()).toInstant();
+    }
+
+    private void retire(UUID visitId) {
+        Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null", clock.instant(), visitId);
+    }
+
+    /** No link opens from now on and every browser let in before is out. */
+    @Transactional
+    public void revoke(UUID visitId, String actor) {
+        retire(visitId);
+        Door.update("closedAt = ?1 where visit.id = ?2 and closedAt is null", clock.instant(), visitId);
+        ledger.note(actor, "link revoked", visitId.toString());
+    }
+
+    /** The newest link of the visit, dead or alive. */
+    public Optional<Invitation> latest(UUID visitId) {
+        return Invitation.find("visit.id = ?1 order by issuedAt desc", visitId).firstResultOptional();
+    }
+
+    /** What has become of the newest link; empty when none was ever made. */
+    Optional<LinkState> state(UUID visitId) {
+        return latest(visitId).map(invitation -> new LinkState(stateOf(invitation), invitation.issuedAt, invitation.expiresAt));
+    }
+
+    private LinkState.State stateOf(Invitation invitation) {
+        if (!invitation.visit.state.isAhead()) return LinkState.State.OVER;
+        if (invitation.revokedAt != null) return LinkState.State.REVOKED;
+        if (!clock.instant().isBefore(invitation.expiresAt)) return LinkState.State.EXPIRED;
+        return invitation.isLocked() ? LinkState.State.LOCKED : LinkState.State.LIVE;
+    }
+
+    public Optional<Invitation> live(UUID visitId) {
+        return latest(visitId).filter(invitation -> invitation.isLive(clock.instant()));
+    }
+
+    /** Whether the link was mailed so short a time ago that this is a second tap on the same button. */
+    public boolean wasJustMailed(UUID visitId) {
+        return live(visitId).filter(invitation -> invitation.way == Invitation.Way.MAILED)
+            .filter(invitation -> invitation.issuedAt.plus(SAME_TAP).isAfter(clock.instant())).isPresent();
+    }
+
+    /** The live invitation behind what was presented. A wrong, old, revoked or foreign token are all nothing. */
+    public Optional<Invitation> behind(String token) {
+        return Invitation.<Invitation>find("tokenHash", Token.hash(token)).firstResultOptional()
+            .filter(invitation -> invitation.isLive(clock.instant()));
+    }
+
+    /** What a knock led to. */
+    public sealed interface Knock {
+        record NoSuchLink() implements Knock {}
+        record Wrong() implements Knock {}
+        record Locked() implements Knock {}
+        record LetIn(Token cookie, Instant until) implements Knock {}
+    }
+
+    /**
+     * Judges a birth date. The link's row is held while judging, so that of many tries at once no more than
+     * {@link Invitation#TRIES} are judged. No date on file: the client's is taken and the desk is asked to confirm it.
+     */
+    @Transactional
+    public Knock knock(String token, LocalDate birthDate, String language) {
+        return held("tokenHash", Token.hash(token))
+            .map(invitation -> judge(invitation, birthDate, language))
+            .orElseGet(Knock.NoSuchLink::new);
+    }
+
+    /** Read and locked in one go: a row read before would be judged by what it was then. */
+    private Optional<Invitation> held(String by, Object value) {
+        return Invitation.<Invitation>find(by, value).withLock(LockModeType.PESSIMISTIC_WRITE).firstResultOptional()
+            .filter(invitation -> invitation.isLive(clock.instant()));
+    }
+
+    private Knock judge(Invitation invitation, LocalDate birthDate, String language) {
+        if (invitation.isLocked()) return new Knock.Locked();
+        if (isRight(invitation.visit, birthDate)) return letIn(invitation, language);
+        ledger.note("client", "birth date refused", invitation.visit.id.toString());
+        if (!invitation.countWrong(clock.instant())) return new Knock.Wrong();
+        tasks.promise(invitation.visit, Task.Kind.UNLOCK_LINK, Optional.empty(), clock.instant());
+        return new Knock.Locked();
+    }
+
+    private boolean isRight(Visit visit, LocalDate birthDate) {
+        if (visit.client.birthDate().isEmpty()) {
+            visit.client.bornOn(birthDate, false);
+            tasks.promise(visit, Task.Kind.CONFIRM_BIRTH_DATE, Optional.empty(), visit.startsAt);
+        }
+        return visit.client.birthDate().filter(birthDate::equals).isPresent();
+    }
+
+    private Knock letIn(Invitation invitation, String language) {
+        invitation.unlock();
+        invitation.visit.client.language = language;
+        Token cookie = Token.fresh();
+        new Door(invitation, cookie, language, clock.instant()).persist();
+        ledger.note("client", "let in by birth date", invitation.visit.id.toString());
+        return new Knock.LetIn(cookie, invitation.expiresAt);
+    }
+
+    /** The desk has spoken to the client: the link takes birth dates again. */
+    @Transactional
+    public void unlock(UUID visitId, UUID staffId) {
+        held("visit.id = ?1 and revokedAt is null", visitId).ifPresent(Invitation::unlock);
+        tasks.kept(visitId, Task.Kind.UNLOCK_LINK, staffId);
+        ledger.note(staffId.toString(), "link unlocked", visitId.toString());
+    }
+}

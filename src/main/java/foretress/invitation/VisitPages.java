@@ -1,0 +1,150 @@
+package foretress.invitation;
+
+import foretress.ledger.Ledger;
+import foretress.post.Post;
+import foretress.salon.Staff;
+import foretress.salon.Who;
+import foretress.visit.Clients;
+import foretress.visit.DeskList;
+import foretress.visit.State;
+import foretress.visit.Task;
+import foretress.visit.Tasks;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import foretress.visit.When;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.Optional;
+import java.util.UUID;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** One visit as the desk sees it: its link, how far the answers have come, and what the desk can do about either. */
+@Path("/desk/visits/{id}")
+public class VisitPages {
+    @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record VisitDesk(Visit visit, String starts, String services, String stylist, DeskList.Answered answered, When when,
+                     Link link, May may, String birthWords, String saidWords) implements TemplateInstance {}
+
+    /** What can still be done: anything about the visit, call it off, confirm the birth date the client gave. */
+    record May(boolean act, boolean callOff, boolean confirm) {
+        static May with(Visit visit) {
+            return new May(visit.state.isAhead(), visit.state.mayBecome(State.CANCELLED),
+                visit.client.birthDate().isPresent() && !visit.client.birthDateConfirmed);
+        }
+    }
+
+    /** The link's side of the page; {@code mailTo} is there when mail can go out. */
+    record Link(String words, String mailedWords, boolean live, boolean locked, boolean canSend, Optional<String> mailTo) {}
+
+    @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record ReadOut(Visit visit, String code, long minutes) implements TemplateInstance {}
+
+    private final Visits visits;
+    private final Invitations invitations;
+    private final Clients clients;
+    private final Tasks tasks;
+    private final Codes codes;
+    private final DeskList list;
+    private final Post post;
+    private final LinkWords words;
+    private final Ledger ledger;
+    private final Who who;
+
+    VisitPages(Visits visits, Invitations invitations, Clients clients, Tasks tasks, Codes codes, DeskList list,
+               Post post, LinkWords words, Ledger ledger, Who who) {
+        this.visits = visits;
+        this.invitations = invitations;
+        this.clients = clients;
+        this.tasks = tasks;
+        this.codes = codes;
+        this.list = list;
+        this.post = post;
+        this.words = words;
+        this.ledger = ledger;
+        this.who = who;
+    }
+
+    @GET
+    public TemplateInstance show(@RestPath String id, @RestQuery Optional<String> said) {
+        Visit visit = found(id);
+        When when = list.when();
+        return new VisitDesk(visit, when.day(visit.startsThere().toLocalDate()) + ", " + when.hour(visit.startsAt),
+            list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse(""), DeskList.answered(visit), when,
+            link(visit, when), May.with(visit), words.birthDate(visit.client, when), words.said(said.orElse("")));
+    }
+
+    private Link link(Visit visit, When when) {
+        Optional<LinkState> link = invitations.state(visit.id);
+        Optional<LinkState.State> state = link.map(LinkState::state);
+        boolean locked = state.filter(LinkState.State.LOCKED::equals).isPresent();
+        return new Link(words.link(link, when), words.mailed(post.latest(visit.id, LinkLetters.KIND), when),
+            locked || state.filter(LinkState.State.LIVE::equals).isPresent(), locked, post.canSend(),
+            visit.client.email().filter(any -> post.canSend()));
+    }
+
+    @POST
+    @Path("/unlock")
+    public Response unlock(@RestPath String id) {
+        Visit visit = found(id);
+        invitations.unlock(visit.id, staff());
+        return back(visit, "unlocked");
+    }
+
+    @POST
+    @Path("/revoke")
+    public Response revoke(@RestPath String id) {
+        Visit visit = found(id);
+        invitations.revoke(visit.id, staff().toString());
+        return back(visit, "revoked");
+    }
+
+    @POST
+    @Path("/birth-date")
+    public Response confirmBirthDate(@RestPath String id) {
+        Visit visit = found(id);
+        clients.confirmBirthDate(visit.client.id);
+        tasks.kept(visit.id, Task.Kind.CONFIRM_BIRTH_DATE, staff());
+        ledger.note(staff().toString(), "birth date confirmed", visit.client.id.toString());
+        return back(visit, "confirmed");
+    }
+
+    /** The one answer that is not a redirect after a good form: the code is shown here once and kept nowhere. */
+    @POST
+    @Path("/code")
+    public TemplateInstance readOut(@RestPath String id) {
+        Visit visit = found(id);
+        String code = codes.readOut(visit.id, staff().toString());
+        return new ReadOut(visit, CodeLetters.grouped(code), DoorCode.LIFE.toMinutes());
+    }
+
+    @POST
+    @Path("/cancel")
+    public Response cancel(@RestPath String id) {
+        Visit visit = found(id);
+        if (visit.state.mayBecome(State.CANCELLED)) {
+            visits.callOff(visit.id);
+            invitations.revoke(visit.id, staff().toString());
+            ledger.note(staff().toString(), "visit cancelled", visit.id.toString());
+        }
+        return back(visit, "cancelled");
+    }
+
+    private Visit found(String id) {
+        return UuidParam.of(id).flatMap(visits::find).orElseThrow(NotFoundException::new);
+    }
+
+    private UUID staff() {
+        return who.staff().id;
+    }
+
+    private static Response back(Visit visit, String said) {
+        return Response.seeOther(URI.create("/desk/visits/" + visit.id + "?said=" + said)).build();
+    }
+}

@@ -1,0 +1,43 @@
+package foretress.post;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.UUID;
+
+/** A mail on its way. The sealed body goes once it has left; the row stays. */
+@Entity
+@Table(name = "outbox")
+class Outgoing extends PanacheEntityBase {
+    @Id
+    UUID id;
+    @Column(name = "client_id")
+    UUID clientId;
+    @Column(name = "visit_id")
+    UUID visitId;
+    String kind;
+    String language;
+    @Column(columnDefinition = "text")
+    String body;
+    @Column(name = "made_at")
+    Instant madeAt;
+    @Column(name = "due_at")
+    Instant dueAt;
+    int tries;
+    @Column(name = "sent_at")
+    Instant sentAt;
+    @Column(name = "given_up_at")
+    Instant givenUpAt;
+
+    static String place(UUID id) {
+        return "outbox.body." + id;
+    }
+
+    Post.Progress progress() {
+        if (sentAt != null) return Post.Progress.SENT;
+        return givenUpAt != null ? Post.Progress.GIVEN_UP : Post.Progress.WAITING;
+    }
+}

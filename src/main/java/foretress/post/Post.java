@@ -1,0 +1,87 @@
+package foretress.post;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import foretress.vault.Vault;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+import org.eclipse.microprofile.config.Config;
+
+/** Takes letters in. A letter given inside a transaction leaves only if that transaction commits. */
+@ApplicationScoped
+public class Post {
+    /** How far a mail has come. */
+    public enum Progress { WAITING, SENT, GIVEN_UP }
+
+    /** What became of a mail, and when it was handed in. */
+    public record Trace(Progress progress, Instant handedIn) {}
+
+    private final Vault vault;
+    private final ObjectMapper json;
+    private final Clock clock;
+    private final Config config;
+
+    Post(Vault vault, ObjectMapper json, Clock clock, Config config) {
+        this.vault = vault;
+        this.json = json;
+        this.clock = clock;
+        this.config = config;
+    }
+
+    /**
+     * @param kind what sort of letter it is, for finding it again; at most 32 letters
+     * @param language BCP 47 language it is written in
+     */
+    @Transactional
+    public UUID mail(UUID clientId, UUID visitId, String kind, String language, Letter letter) {
+        var mail = new Outgoing();
+        mail.id = UUID.randomUUID();
+        mail.clientId = clientId;
+        mail.visitId = visitId;
+        mail.kind = kind;
+        mail.language = language;
+        mail.body = vault.seal(clientId, Outgoing.place(mail.id), write(letter));
+        mail.madeAt = clock.instant();
+        mail.dueAt = mail.madeAt;
+        mail.persist();
+        return mail.id;
+    }
+
+    /** The newest mail of this kind for the visit. */
+    public Optional<Trace> latest(UUID visitId, String kind) {
+        return Outgoing.<Outgoing>find("visitId = ?1 and kind = ?2 order by madeAt desc", visitId, kind)
+            .firstResultOptional().map(mail -> new Trace(mail.progress(), mail.madeAt));
+    }
+
+    /** Whether anybody has said where mail is to be handed over, or it is only shown. */
+    public boolean canSend() {
+        return isSet("quarkus.mailer.host") || config.getOptionalValue("quarkus.mailer.mock", Boolean.class).orElse(false);
+    }
+
+    /** A default counts as not set: port 25 of this very machine is nobody's choice. */
+    private boolean isSet(String name) {
+        var value = config.getConfigValue(name);
+        return value.getValue() != null && value.getSourceOrdinal() > 0;
+    }
+
+    private byte[] write(Letter letter) {
+        try {
+            return json.writeValueAsBytes(letter);
+        } catch (JsonProcessingException notALetter) {
+            throw new IllegalStateException(notALetter);
+        }
+    }
+
+    Letter open(Outgoing mail) {
+        try {
+            return json.readValue(vault.open(mail.clientId, Outgoing.place(mail.id), mail.body), Letter.class);
+        } catch (IOException altered) {
+            throw new IllegalStateException(altered);
+        }
+    }
+}

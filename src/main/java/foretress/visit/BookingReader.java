@@ -1,0 +1,143 @@
+package foretress.visit;
+
+import foretress.assessment.Service;
+import foretress.knowledge.Knowledge;
+import foretress.salon.Salon;
+import foretress.salon.Staff;
+import foretress.web.Chair;
+import foretress.web.Mistakes;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Makes sense of the desk's form, or says beside each field what to put right. */
+@ApplicationScoped
+public class BookingReader {
+    private static final int YEARS_AHEAD = 2;
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+
+    private final Knowledge knowledge;
+    private final Clients clients;
+    private final ClientReader reader;
+    private final Chair say;
+    private final Clock clock;
+
+    BookingReader(Knowledge knowledge, Clients clients, ClientReader reader, Chair say, Clock clock) {
+        this.knowledge = knowledge;
+        this.clients = clients;
+        this.reader = reader;
+        this.say = say;
+        this.clock = clock;
+    }
+
+    /** What was read: the person (only when new), and the booking once it has a client. Whole only without mistakes. */
+    record Read(Mistakes mistakes, boolean twice, Optional<Clients.Person> person, Optional<Slot> slot, UUID stylist,
+                List<Booked> services) {}
+
+    /** When, as agreed and as it is. */
+    record Slot(LocalDateTime wall, Instant at) {}
+
+    Read read(BookingForm form) {
+        var mistakes = new Mistakes();
+        Optional<Clients.Person> person = form.isForKnown() ? Optional.empty() : Optional.of(reader.read(form.person(), mistakes));
+        if (form.isForKnown()) known(form.clientId(), mistakes);
+        List<Booked> services = services(form, mistakes);
+        Optional<LocalDateTime> wall = wall(form, mistakes);
+        ZoneId zone = Salon.the().zoneId();
+        Optional<WallTime> time = wall.map(w -> WallTime.read(w, zone));
+        Optional<Instant> at = time.flatMap(t -> meant(t, form, wall.get(), mistakes));
+        boolean twice = time.filter(WallTime.Twice.class::isInstance).isPresent();
+        UUID stylist = stylist(form.stylist(), mistakes);
+        return new Read(mistakes, twice, person, at.map(instant -> new Slot(wall.get(), instant)), stylist, services);
+    }
+
+    private void known(String clientId, Mistakes mistakes) {
+        boolean found = id(clientId).flatMap(clients::find).isPresent();
+        mistakes.expect(found, "client", say.visit_client_gone());
+    }
+
+    private List<Booked> services(BookingForm form, Mistakes mistakes) {
+        List<Booked> booked = knowledge.ruleSet().services().stream()
+            .filter(service -> form.hasService(service.id()))
+            .map(service -> new Booked(service.id(), steps(service, form))).toList();
+        mistakes.expect(!booked.isEmpty(), "services", say.visit_services_missing());
+        return booked;
+    }
+
+    private static List<String> steps(Service service, BookingForm form) {
+        boolean without = form.isWithout(service.id()) && BookingForm.hasToner(service);
+        return service.stepIds().stream().filter(step -> !without || !step.equals(BookingForm.REMOVABLE)).toList();
+    }
+
+    private Optional<LocalDateTime> wall(BookingForm form, Mistakes mistakes) {
+        Optional<LocalDate> date = parsed(() -> LocalDate.parse(form.date()));
+        Optional<LocalTime> time = parsed(() -> LocalTime.parse(form.time()));
+        if (mistakes.expect(date.isPresent(), "date", say.visit_date_missing())) inReach(date.get(), mistakes);
+        mistakes.expect(time.isPresent(), "time", say.visit_time_missing());
+        return date.flatMap(d -> time.map(d::atTime));
+    }
+
+    private void inReach(LocalDate date, Mistakes mistakes) {
+        LocalDate today = today();
+        if (mistakes.expect(!date.isBefore(today), "date", say.visit_date_over(DAY.format(date))))
+            mistakes.expect(!date.isAfter(today.plusYears(YEARS_AHEAD)), "date", say.visit_date_far(DAY.format(date), YEARS_AHEAD));
+    }
+
+    private Optional<Instant> meant(WallTime time, BookingForm form, LocalDateTime wall, Mistakes mistakes) {
+        if (time instanceof WallTime.Skipped gap)
+            mistakes.add("time", say.visit_time_skipped(DAY.format(wall), TIME.format(gap.last()), TIME.format(gap.next()),
+                TIME.format(wall)));
+        Optional<Instant> at = time.at(turn(form.turn()));
+        if (time instanceof WallTime.Twice && at.isEmpty()) mistakes.add("turn", say.visit_time_twice(TIME.format(wall)));
+        return at;
+    }
+
+    private static Optional<WallTime.Turn> turn(String typed) {
+        return switch (typed) {
+            case "first" -> Optional.of(WallTime.Turn.FIRST);
+            case "second" -> Optional.of(WallTime.Turn.SECOND);
+            default -> Optional.empty();
+        };
+    }
+
+    private UUID stylist(String typed, Mistakes mistakes) {
+        Optional<UUID> found = id(typed).filter(id -> Staff.stylists().stream().anyMatch(staff -> staff.id.equals(id)));
+        mistakes.expect(found.isPresent(), "stylist", say.visit_stylist_missing());
+        return found.orElse(new UUID(0, 0));
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), Salon.the().zoneId());
+    }
+
+    static Optional<UUID> id(String typed) {
+        try {
+            return Optional.of(UUID.fromString(typed));
+        } catch (IllegalArgumentException notAnId) {
+            return Optional.empty();
+        }
+    }
+
+    private interface Parse<T> {
+        T go();
+    }
+
+    private static <T> Optional<T> parsed(Parse<T> parse) {
+        try {
+            return Optional.of(parse.go());
+        } catch (DateTimeException notOne) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package foretress.visit;
+
+import foretress.ledger.Ledger;
+import foretress.salon.Who;
+import foretress.web.Chair;
+import foretress.web.Form;
+import foretress.web.Mistakes;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** Finding a client, and putting right how to reach them. */
+@Path("/desk/clients")
+public class ClientPages {
+    @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record ClientSearch(String query, List<Client> found, When when) implements TemplateInstance {}
+
+    @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record ClientCard(Client client, ClientForm person, int version, List<MonthChoice> months,
+                      List<TongueChoice> tongues, List<DeskList.Row> visits, boolean kept, Mistakes mistakes)
+        implements TemplateInstance {}
+
+    private final Clients clients;
+    private final ClientReader reader;
+    private final DeskList list;
+    private final Ledger ledger;
+    private final Chair say;
+    private final Who who;
+
+    ClientPages(Clients clients, ClientReader reader, DeskList list, Ledger ledger, Chair say, Who who) {
+        this.clients = clients;
+        this.reader = reader;
+        this.list = list;
+        this.ledger = ledger;
+        this.say = say;
+        this.who = who;
+    }
+
+    @GET
+    public TemplateInstance search(@RestQuery Optional<String> q) {
+        String query = q.map(String::strip).orElse("");
+        return new ClientSearch(query, query.isEmpty() ? List.of() : clients.search(query), list.when());
+    }
+
+    @GET
+    @Path("/{id}")
+    public TemplateInstance card(@RestPath String id, @RestQuery Optional<String> said) {
+        Client client = found(id);
+        return page(client, ClientForm.of(client), client.version, said.filter("kept"::equals).isPresent(), new Mistakes());
+    }
+
+    @POST
+    @Path("/{id}")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response correct(@RestPath String id, MultivaluedMap<String, String> posted) {
+        Client client = found(id);
+        var form = new Form(posted);
+        var typed = ClientForm.from(form);
+        var mistakes = new Mistakes();
+        var person = reader.read(typed, mistakes);
+        if (!form.one("version").equals("" + client.version)) mistakes.add("given", say.client_changed());
+        if (!mistakes.isEmpty())
+            return Response.status(422).entity(page(client, typed, client.version, false, mistakes)).build();
+        clients.correct(client.id, person, client.version);
+        ledger.note(who.staff().id.toString(), "client corrected", client.id.toString());
+        return Response.seeOther(URI.create("/desk/clients/" + client.id + "?said=kept")).build();
+    }
+
+    private TemplateInstance page(Client client, ClientForm typed, int version, boolean kept, Mistakes mistakes) {
+        return new ClientCard(client, typed, version, MonthChoice.all(typed.birthMonth()), TongueChoice.all(typed.language()),
+            list.of(client.id), kept, mistakes);
+    }
+
+    private Client found(String id) {
+        return BookingReader.id(id).flatMap(clients::find).orElseThrow(NotFoundException::new);
+    }
+}

@@ -1,0 +1,145 @@
+package foretress.visit;
+
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.salon.Salon;
+import foretress.salon.Staff;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/** What the desk sees of the coming visits: who has answered, what is owed by when. Never why, and no standing. */
+@ApplicationScoped
+public class DeskList {
+    /** How far a visit's answers have come, as the desk may know it. */
+    public enum Answered { NO_LINK, NOT, HALF, YES, CALLED_OFF }
+
+    /** One visit in the list. */
+    public record Row(UUID id, String day, String hour, String client, String services, String stylist, Answered answered,
+                      boolean mailable, Optional<Owed> owed) {
+        public boolean isUnanswered() {
+            return answered == Answered.NO_LINK || answered == Answered.NOT || answered == Answered.HALF;
+        }
+
+        public boolean isNeverSent() {
+            return answered == Answered.NO_LINK;
+        }
+    }
+
+    /** What must be done in the salon before the visit. */
+    public record Owed(UUID visitId, String client, String what, String visitAt, Optional<String> latest, boolean over) {}
+
+    /** A promise in the list; {@code who} is blank when it is the whole desk's. */
+    public record Promise(UUID id, Task.Kind kind, UUID visitId, String client, Optional<String> phone, String who,
+                          String due, boolean over) {
+        public boolean isCall() {
+            return kind == Task.Kind.CALL;
+        }
+
+        public String dial() {
+            return phone.map(Client::dial).orElse("");
+        }
+    }
+
+    /** The visits of one day. */
+    public record Day(String name, boolean today, List<Row> rows) {}
+
+    private final Visits visits;
+    private final Tasks tasks;
+    private final Knowledge knowledge;
+    private final Clock clock;
+
+    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Clock clock) {
+        this.visits = visits;
+        this.tasks = tasks;
+        this.knowledge = knowledge;
+        this.clock = clock;
+    }
+
+    LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), Salon.the().zoneId());
+    }
+
+    /** Days with visits that are not over, from this one on, so many days ahead. */
+    List<Day> days(LocalDate from, int howMany) {
+        When when = when();
+        Map<UUID, String> names = names();
+        return starting(from, howMany).stream()
+            .collect(Collectors.groupingBy(v -> LocalDate.ofInstant(v.startsAt, when.zone()), TreeMap::new, Collectors.toList()))
+            .entrySet().stream().map(day -> new Day(when.day(day.getKey()), day.getKey().equals(when.today()),
+                day.getValue().stream().map(visit -> row(visit, when, names)).toList())).toList();
+    }
+
+    private List<Visit> starting(LocalDate from, int howMany) {
+        var zone = Salon.the().zoneId();
+        Instant start = from.atStartOfDay(zone).toInstant();
+        return visits.between(start, from.plusDays(howMany).atStartOfDay(zone).toInstant()).stream()
+            .filter(visit -> visit.state != State.CANCELLED && visit.state != State.WITHDRAWN).toList();
+    }
+
+    /** Everything that must be done in the salon before a coming visit, the most pressing first. */
+    List<Owed> owed() {
+        When when = when();
+        return visits.comingFrom(when.today(), when.zone()).stream().flatMap(visit -> owed(visit, when).stream()
+            .map(owed -> Map.entry(visit.owed().flatMap(Visit.Owed::by).orElse(visit.startsAt), owed)))
+            .sorted(Map.Entry.comparingByKey()).map(Map.Entry::getValue).toList();
+    }
+
+    List<Promise> promises() {
+        When when = when();
+        Map<UUID, String> names = names();
+        return tasks.open().stream().map(task -> new Promise(task.id, task.kind, task.visit.id,
+            task.visit.client.fullName(), task.visit.client.phone(), task.owner().map(names::get).orElse(""),
+            when.moment(task.dueAt), task.dueAt.isBefore(clock.instant()))).toList();
+    }
+
+    /** All visits of one client, the newest first. */
+    List<Row> of(UUID clientId) {
+        When when = when();
+        Map<UUID, String> names = names();
+        return visits.of(clientId).stream().map(visit -> row(visit, when, names)).toList();
+    }
+
+    private Row row(Visit visit, When when, Map<UUID, String> names) {
+        LocalDate day = LocalDate.ofInstant(visit.startsAt, when.zone());
+        return new Row(visit.id, when.day(day), when.hour(visit.startsAt), visit.client.fullName(), services(visit),
+            names.getOrDefault(visit.stylistId, ""), answered(visit), visit.client.email().isPresent(), owed(visit, when));
+    }
+
+    /** The services by name. */
+    public String services(Visit visit) {
+        Words words = knowledge.words("en");
+        return visit.services.stream().map(booked -> words.service(booked.serviceId)).collect(Collectors.joining(", "));
+    }
+
+    public static Answered answered(Visit visit) {
+        return switch (visit.state) {
+            case BOOKED -> Answered.NO_LINK;
+            case INVITED -> Answered.NOT;
+            case ANSWERING -> Answered.HALF;
+            case SIGNED, DECIDED, CLOSED -> Answered.YES;
+            case CANCELLED, WITHDRAWN -> Answered.CALLED_OFF;
+        };
+    }
+
+    private Optional<Owed> owed(Visit visit, When when) {
+        return visit.owed().map(owed -> new Owed(visit.id, visit.client.fullName(), owed.what(),
+            when.moment(visit.startsAt), owed.by().map(when::moment),
+            owed.by().filter(by -> by.isBefore(clock.instant())).isPresent()));
+    }
+
+    public When when() {
+        return When.at(clock.instant(), Salon.the().zoneId());
+    }
+
+    static Map<UUID, String> names() {
+        return Staff.all().stream().collect(Collectors.toMap(staff -> staff.id, staff -> staff.name));
+    }
+}

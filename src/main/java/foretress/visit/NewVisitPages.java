@@ -1,0 +1,100 @@
+package foretress.visit;
+
+import foretress.assessment.Service;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.salon.House;
+import foretress.salon.Staff;
+import foretress.web.Form;
+import foretress.web.Mistakes;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.persistence.PersistenceException;
+import jakarta.ws.rs.BadRequestException;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** The desk books: find the client or add one, then what, when and with whom. */
+@Path("/desk/new-visit")
+public class NewVisitPages {
+    @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record NewVisit(BookingForm form, Optional<Client> client, List<Offer> offers, List<Staff> stylists,
+                    List<MonthChoice> months, List<TongueChoice> tongues, boolean twice, Mistakes mistakes)
+        implements TemplateInstance {}
+
+    /** A service as the form offers it. */
+    public record Offer(String id, String name, boolean chosen, boolean hasToner, boolean without) {}
+
+    private final BookingReader reader;
+    private final Bookings bookings;
+    private final Clients clients;
+    private final Visits visits;
+    private final Knowledge knowledge;
+    private final House house;
+
+    NewVisitPages(BookingReader reader, Bookings bookings, Clients clients, Visits visits, Knowledge knowledge, House house) {
+        this.reader = reader;
+        this.bookings = bookings;
+        this.clients = clients;
+        this.visits = visits;
+        this.knowledge = knowledge;
+        this.house = house;
+    }
+
+    @GET
+    public TemplateInstance blank(@RestQuery Optional<String> client) {
+        var known = client.flatMap(BookingReader::id).flatMap(clients::find);
+        var form = BookingForm.blank(UUID.randomUUID().toString(), known.map(c -> c.id.toString()).orElse(""),
+            house.getLanguages().get(0));
+        return page(form, false, new Mistakes());
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response book(MultivaluedMap<String, String> posted) {
+        var form = BookingForm.from(new Form(posted));
+        if (BookingReader.id(form.submission()).isEmpty()) throw new BadRequestException("a form without its name");
+        var read = reader.read(form);
+        return read.mistakes().isEmpty() ? booked(keep(form, read))
+            : Response.status(422).entity(page(form, read.twice(), read.mistakes())).build();
+    }
+
+    /** The same form may arrive twice at the same moment; the slower one finds what the faster one made. */
+    private UUID keep(BookingForm form, BookingReader.Read read) {
+        try {
+            return bookings.keep(form, read);
+        } catch (PersistenceException | IllegalStateException perhapsTheOther) {
+            return visits.bySubmission(form.submission()).orElseThrow(() -> perhapsTheOther).id;
+        }
+    }
+
+    private static Response booked(UUID visit) {
+        return Response.seeOther(URI.create("/desk/visits/" + visit)).build();
+    }
+
+    private TemplateInstance page(BookingForm form, boolean twice, Mistakes mistakes) {
+        var client = BookingReader.id(form.clientId()).flatMap(clients::find);
+        return new NewVisit(form, client, offers(form), Staff.stylists(), MonthChoice.all(form.person().birthMonth()),
+            TongueChoice.all(form.person().language()), twice, mistakes);
+    }
+
+    private List<Offer> offers(BookingForm form) {
+        Words words = knowledge.words("en");
+        return knowledge.ruleSet().services().stream().map(service -> offer(service, words, form)).toList();
+    }
+
+    private static Offer offer(Service service, Words words, BookingForm form) {
+        return new Offer(service.id(), words.service(service.id()), form.hasService(service.id()),
+            BookingForm.hasToner(service), form.isWithout(service.id()));
+    }
+}

@@ -1,0 +1,221 @@
+package foretress.invitation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.MovedClock;
+import foretress.Walker;
+import foretress.salon.OpenSalon;
+import foretress.visit.Visit;
+import foretress.visit.VisitMaker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
+import jakarta.inject.Inject;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** B1 to B7: a link opens a blank door; a birth date opens the questions. */
+@QuarkusTest
+class DoorTest {
+    @Inject OpenSalon salon;
+    @Inject VisitMaker make;
+    @Inject Invitations invitations;
+    @Inject MovedClock clock;
+    UUID visit;
+    String link;
+
+    @BeforeEach
+    void aClientIsInvited() {
+        salon.open();
+        visit = make.visit(LocalDate.of(1990, 4, 3));
+        link = "/i/" + invitations.issue(visit, Invitation.Way.SHOWN, "server").reveal();
+    }
+
+    @AfterEach
+    void backToNow() {
+        clock.reset();
+    }
+
+    private static Map<String, String> born(String day, String month, String year) {
+        return Map.of("day", day, "month", month, "year", year);
+    }
+
+    private Walker atTheDoor() {
+        return new Walker().open(link).expect(200).send(Map.of("language", "en")).expect(200);
+    }
+
+    @Test
+    void theWelcomeSaysNothingPersonal() {
+        String page = new Walker().open(link).expect(200).page().html();
+        assertThat(page).doesNotContain("Ottilie", "Brandt", "Petra", "1990", "olour with").contains("Español", "Alder &amp; Wren");
+    }
+
+    @Test
+    void theRightBirthDateGivesACookieAndAnAddressWithoutTheToken() {
+        Walker walker = atTheDoor().send(born("3", "4", "1990"));
+        assertThat(walker.cookies()).containsKey("door");
+        assertThat(walker.at()).startsWith("/answers").doesNotContain(link.substring(3));
+        assertThat(walker.cookies().get("door")).matches("[A-Za-z0-9_-]{43}").isNotEqualTo(link.substring(3));
+    }
+
+    @Test
+    void fiftyLooksAndHeadsUseNothingUp() {
+        for (int i = 0; i < 50; i++) {
+            RestAssured.given().get(link).then().statusCode(200);
+            RestAssured.given().head(link).then().statusCode(200);
+            RestAssured.given().get(link + "/birth-date").then().statusCode(200);
+        }
+        assertThat(atTheDoor().send(born("3", "4", "1990")).cookies()).containsKey("door");
+    }
+
+    @Test
+    void theDigitsOfAnyScriptAreRead() {
+        assertThat(atTheDoor().send(born("٣", "4", "١٩٩٠")).cookies()).containsKey("door");
+    }
+
+    @Test
+    void aDateThatIsNoneIsToldBesideItsFieldAndCountsForNothing() {
+        Walker walker = atTheDoor();
+        for (int i = 0; i < 7; i++) {
+            walker.send(born("31", "4", "1990")).expect(422);
+            assertThat(walker.only("#day").attr("aria-invalid")).isEqualTo("true");
+            assertThat(walker.only("#day").val()).isEqualTo("31");
+            assertThat(walker.only(".mistakes a").attr("href")).isEqualTo("#day");
+            assertThat(walker.only(".mistakes a").text()).isEqualTo(walker.only("#day-mistake").text());
+        }
+        assertThat(walker.send(born("3", "4", "1990")).cookies()).containsKey("door");
+    }
+
+    @Test
+    void fiveWrongDatesLockTheLinkAndTheSixthIsRefusedThoughRight() {
+        Walker walker = atTheDoor();
+        for (int day = 10; day < 14; day++) walker.send(born("" + day, "4", "1990")).expect(422);
+        walker.send(born("14", "4", "1990")).expect(423);
+        Walker again = atTheDoor().send(born("3", "4", "1990")).expect(423);
+        assertThat(again.cookies()).doesNotContainKey("door");
+    }
+
+    @Test
+    void theDeskSeesTheLockAndOpensTheLinkAgain() {
+        Walker wrong = atTheDoor();
+        for (int day = 10; day < 15; day++) wrong.send(born("" + day, "4", "1990"));
+        Walker desk = salon.as("sanna").open("/desk");
+        assertThat(desk.only(toDo()).text()).contains("Link locked after five wrong birth dates", "01632 960 333");
+        desk.open("/desk/visits/" + visit).send("form[action$=unlock]", Map.of()).expect(200);
+        assertThat(desk.text()).contains("takes birth dates again").doesNotContain("Locked");
+        assertThat(desk.open("/desk").page().select(toDo())).isEmpty();
+        assertThat(atTheDoor().send(born("3", "4", "1990")).cookies()).containsKey("door");
+    }
+
+    private String toDo() {
+        return "li:has(a[href=/desk/visits/" + visit + "])";
+    }
+
+    /** B6: 100 tries at once; no more than five are judged, so the right one among the rest is no help. */
+    @Test
+    void ofAHundredTriesAtOnceAtMostFiveAreJudged() throws Exception {
+        List<Callable<Invitations.Knock>> tries = new ArrayList<>();
+        for (int i = 0; i < 100; i++) {
+            LocalDate guess = LocalDate.of(1950, 1, 1).plusDays(i);
+            tries.add(() -> invitations.knock(link.substring(3), guess, "en"));
+        }
+        var threads = Executors.newFixedThreadPool(12);
+        try {
+            int judged = 0, locked = 0;
+            for (Future<Invitations.Knock> one : threads.invokeAll(tries)) {
+                if (one.get() instanceof Invitations.Knock.Wrong) judged++;
+                if (one.get() instanceof Invitations.Knock.Locked) locked++;
+            }
+            assertThat(judged).isEqualTo(Invitation.TRIES - 1);       // the fifth locks
+            assertThat(judged + locked).isEqualTo(100);
+        } finally {
+            threads.shutdown();
+        }
+    }
+
+    /** B3: same status, same body, same length, whatever is the matter with the token. */
+    @Test
+    void wrongExpiredRevokedReplacedAndCancelledLinksLookAlike() {
+        String wrong = look("/i/" + Token.fresh().reveal());
+        String short_ = look("/i/x");
+        String fresh = "/i/" + invitations.issue(visit, Invitation.Way.SHOWN, "server").reveal();
+        String replaced = look(link);
+        invitations.revoke(visit, "server");
+        String revoked = look(fresh);
+        String late = "/i/" + invitations.issue(visit, Invitation.Way.SHOWN, "server").reveal();
+        clock.move(Duration.ofDays(60));
+        String expired = look(late);
+        assertThat(List.of(short_, replaced, revoked, expired)).containsOnly(wrong);
+    }
+
+    private static String look(String path) {
+        var response = RestAssured.given().get(path);
+        assertThat(response.statusCode()).isEqualTo(404);
+        return response.asString();
+    }
+
+    @Test
+    void withoutADateOnFileTheClientGivesItAndTheDeskConfirms() {
+        UUID unknown = make.visitOfSomebodyWithoutBirthDate();
+        String door = "/i/" + invitations.issue(unknown, Invitation.Way.SHOWN, "server").reveal();
+        Walker client = new Walker().open(door).send(Map.of()).send(born("7", "2", "1981"));
+        assertThat(client.cookies()).containsKey("door");
+        Walker desk = salon.as("sanna").open("/desk/visits/" + unknown);
+        assertThat(desk.text()).contains("The client gave 7 February 1981");
+        desk.send("form[action$=birth-date]", Map.of());
+        assertThat(desk.text()).contains("7 February 1981, confirmed").doesNotContain("The client gave");
+    }
+
+    @Test
+    void spanishIsSpokenFromTheSecondPageOnAndKeptForTheMails() {
+        Walker walker = new Walker().open(link).send(Map.of("language", "es"));
+        assertThat(walker.page().selectFirst("html").attr("lang")).isEqualTo("es");
+        assertThat(walker.text()).contains("¿Cuándo nació?", "abril");
+        walker.send(born("3", "4", "1990"));
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.language)).isEqualTo("es");
+    }
+
+    @Test
+    void aFieldSentTwiceAndAFormWithoutItsTokenAreRefused() {
+        Walker walker = atTheDoor();
+        var doubled = new ArrayList<>(walker.fields("main form"));
+        doubled.add(Map.entry("day", "3"));
+        doubled.add(Map.entry("day", "4"));
+        walker.post(link + "/birth-date", doubled).expect(400);
+        new Walker().post(link + "/birth-date", List.of(Map.entry("day", "3"))).expect(400);
+    }
+
+    @Test
+    void withoutADoorTheAnswersPointToTheLink() {
+        Walker walker = new Walker().open("/answers/stop").expect(403);
+        assertThat(walker.text()).contains("Please open your link");
+    }
+
+    @Test
+    void revokingShutsTheBrowserThatIsInAlready() {
+        Walker client = atTheDoor().send(born("3", "4", "1990")).open("/answers/stop").expect(200);
+        invitations.revoke(visit, "server");
+        client.open("/answers/stop").expect(403);
+    }
+
+    @Test
+    void aBorrowedPhoneForgets() {
+        Walker client = atTheDoor().send(born("3", "4", "1990")).open("/answers/stop");
+        String cookie = client.cookies().get("door");
+        client.send("form[action$=forget]", Map.of()).expect(200);
+        assertThat(client.response().header("Clear-Site-Data")).contains("cache");
+        assertThat(client.cookies()).doesNotContainKey("door");
+        client.cookies().put("door", cookie);
+        client.open("/answers/stop").expect(403);
+    }
+}

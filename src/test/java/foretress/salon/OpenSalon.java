@@ -1,0 +1,73 @@
+package foretress.salon;
+
+import foretress.Walker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import java.util.Map;
+import java.util.UUID;
+
+/** The salon of the tests, open: Alder & Wren with a stylist, somebody at the desk and the owner. */
+@Singleton
+public class OpenSalon {
+    private static final String PASSWORD = "kettle orbit walnut 7";
+
+    private final Passwords passwords;
+    private final Clock clock;
+
+    OpenSalon(Passwords passwords, Clock clock) {
+        this.passwords = passwords;
+        this.clock = clock;
+    }
+
+    /** Sets the salon up unless another test has done so. */
+    public void open() {
+        QuarkusTransaction.requiringNew().run(() -> {
+            if (Salon.count() == 0) salon().persist();
+            hire("Petra Lind", "petra", Role.STYLIST);
+            hire("Sanna Reed", "sanna", Role.DESK);
+            hire("Edda Wren", "edda", Role.OWNER);
+        });
+    }
+
+    private void hire(String name, String login, Role role) {
+        if (Staff.byLogin(login).isPresent()) return;
+        var staff = new Staff(name, login, role, clock.instant());
+        staff.passwordHash = passwords.hash(PASSWORD).toString();
+        staff.persist();
+    }
+
+    private static Salon salon() {
+        var salon = new Salon();
+        salon.id = UUID.randomUUID();
+        salon.name = "Alder & Wren";
+        salon.town = "Tarnbeck";
+        salon.address = "3 Millrace Lane";
+        salon.phone = "01632 960 114";
+        salon.email = "hello@alderandwren.example";
+        salon.zone = "Europe/London";
+        salon.jurisdiction = "uk";
+        salon.urgentNumber = "999";
+        salon.paperSize = Salon.PaperSize.A4;
+        salon.languages = "en,es";
+        salon.openingHours = "TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; THURSDAY 09:00-20:00; FRIDAY 09:00-18:00; SATURDAY 09:00-17:00";
+        return salon;
+    }
+
+    public Staff desk() {
+        return staff("sanna");
+    }
+
+    public Staff stylist() {
+        return staff("petra");
+    }
+
+    private static Staff staff(String login) {
+        return QuarkusTransaction.requiringNew().call(() -> Staff.byLogin(login).orElseThrow());
+    }
+
+    /** A browser in which this person has signed in: petra, sanna or edda. */
+    public Walker as(String login) {
+        return new Walker().open("/sign-in").send(Map.of("login", login, "password", PASSWORD));
+    }
+}
