@@ -48,7 +48,7 @@ final class CaseReader {
     }
 
     private Case one(String file, Yaml entry) {
-        entry.only("name", "given", "expect");
+        entry.only("name", "given", "expect", "source");
         Yaml given = entry.at("given");
         Yaml expect = entry.at("expect").only("standing", "findings", "not", "demands", "weights", "standings");
         Service service = service(given);
