@@ -1,0 +1,72 @@
+package foretress;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * What was set from outside before the server runs: system properties, then environment variables, under the names the server
+ * itself uses ({@code quarkus.http.port} is {@code QUARKUS_HTTP_PORT}).
+ */
+class Settings {
+    private final Function<String, String> properties;
+    private final Function<String, String> environment;
+
+    Settings(Function<String, String> properties, Function<String, String> environment) {
+        this.properties = properties;
+        this.environment = environment;
+    }
+
+    static Settings ofThisProcess() {
+        return new Settings(System::getProperty, System::getenv);
+    }
+
+    Optional<String> get(String name) {
+        return blankless(properties.apply(name)).or(() -> blankless(environment.apply(asVariable(name))));
+    }
+
+    private static Optional<String> blankless(String value) {
+        return Optional.ofNullable(value).map(String::strip).filter(text -> !text.isEmpty());
+    }
+
+    private static String asVariable(String name) {
+        return name.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9]", "_");
+    }
+
+    boolean demo() {
+        return get("foretress.demo").filter(value -> value.equals("1") || value.equalsIgnoreCase("true")).isPresent();
+    }
+
+    Path data() {
+        return Path.of(get("foretress.data").orElse(demo() ? "demo-data" : "data")).toAbsolutePath().normalize();
+    }
+
+    Path keys() {
+        return get("foretress.keys").map(Path::of).orElse(data().resolve("keys")).toAbsolutePath().normalize();
+    }
+
+    String host() {
+        return get("quarkus.http.host").orElse("127.0.0.1");
+    }
+
+    int port() throws Refusal {
+        return number("quarkus.http.port", 8080);
+    }
+
+    int tlsPort() throws Refusal {
+        return number("quarkus.http.ssl-port", 8443);
+    }
+
+    private int number(String name, int otherwise) throws Refusal {
+        var text = get(name).orElse(Integer.toString(otherwise));
+        if (!text.matches("[0-9]{1,5}") || Integer.parseInt(text) > 65_535)
+            throw new Refusal(Refusal.Reason.ADDRESS, "%s is set to \"%s\", which is not a port between 0 and 65535.", asVariable(name), text);
+        return Integer.parseInt(text);
+    }
+
+    boolean tls() {
+        return get("quarkus.http.ssl.certificate.files").isPresent() || get("quarkus.http.ssl.certificate.key-store-file").isPresent()
+            || get("quarkus.http.tls-configuration-name").isPresent();
+    }
+}

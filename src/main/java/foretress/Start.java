@@ -1,0 +1,24 @@
+package foretress;
+
+import io.quarkus.runtime.Quarkus;
+import io.quarkus.runtime.annotations.QuarkusMain;
+import org.eclipse.microprofile.config.ConfigProvider;
+
+/** The way in: prepares folders, keys and database, or says in one sentence why not, and runs the server. */
+@QuarkusMain
+public class Start {
+    public static void main(String... arguments) {
+        try {
+            for (var line : new Preparation(Settings.ofThisProcess(), isForPostgres(), System::setProperty).prepare()) System.out.println(line);
+        } catch (Refusal refusal) {
+            System.err.println(refusal.getMessage());
+            System.exit(refusal.reason.exitCode);
+        }
+        Quarkus.run(Ready.class, arguments);
+    }
+
+    /** Fixed when the program was built, see application.properties. */
+    private static boolean isForPostgres() {
+        return ConfigProvider.getConfig().getOptionalValue("quarkus.datasource.db-kind", String.class).filter("postgresql"::equals).isPresent();
+    }
+}
