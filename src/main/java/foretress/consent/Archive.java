@@ -4,6 +4,7 @@ import com.lowagie.text.Document;
 import com.lowagie.text.DocumentException;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfArray;
+import com.lowagie.text.pdf.PdfBoolean;
 import com.lowagie.text.pdf.PdfDate;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
@@ -14,6 +15,7 @@ import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -55,6 +57,18 @@ record Archive(String title, String author, String language, Instant made) {
         return settled(bytes.toByteArray());
     }
 
+    /** Sets the content as {@link #make} would, for counting its pages, and makes no document of it. */
+    static void rehearse(PaperSize size, BiConsumer<Document, PdfWriter> content) {
+        var document = new Document(new Rectangle(size.width, size.height));
+        try {
+            var writer = PdfWriter.getInstance(document, OutputStream.nullOutputStream());
+            document.open();
+            content.accept(document, writer);
+        } catch (DocumentException e) {
+            throw new IllegalStateException("the paper cannot be set", e);
+        }
+    }
+
     private void describe(PdfWriter writer) {
         var info = writer.getInfo();
         info.put(PdfName.TITLE, text(title));
@@ -67,7 +81,7 @@ record Archive(String title, String author, String language, Instant made) {
         var catalog = writer.getExtraCatalog();
         catalog.put(PdfName.LANG, text(language));
         var preferences = new PdfDictionary();
-        preferences.put(PdfName.DISPLAYDOCTITLE, com.lowagie.text.pdf.PdfBoolean.PDFTRUE);
+        preferences.put(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
         catalog.put(PdfName.VIEWERPREFERENCES, preferences);
         outputIntent(writer);
     }

@@ -16,9 +16,13 @@ final class Canonical {
             .replaceAll("[ \\t]+\n", "\n");
     }
 
-    /** The words of one line: line breaks and tabs would be read as structure, so they become spaces. */
+    /**
+     * The words of one line. Line breaks and tabs would be read as structure, so they become spaces; marks that turn the
+     * direction of letters could make a line read as another, so they go. Isolates, which keep to themselves, stay.
+     */
     static String line(String any) {
-        return Normalizer.normalize(any, Normalizer.Form.NFC).replaceAll("[\\p{Cntrl}\\u2028\\u2029\\s]+", " ").strip();
+        return Normalizer.normalize(any, Normalizer.Form.NFC).replaceAll("[\\u202A-\\u202E]", "")
+            .replaceAll("[\\p{Cntrl}\\u2028\\u2029\\s]+", " ").strip();
     }
 
     static String sha256(String canonical) {

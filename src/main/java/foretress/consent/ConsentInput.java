@@ -1,6 +1,7 @@
 package foretress.consent;
 
 import foretress.assessment.Weight;
+import foretress.hair.StrandDrawing;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
@@ -15,10 +16,17 @@ import java.util.UUID;
  * @param tests the tests the client is asked to agree to, in the order they are done
  * @param found what was found, heaviest first
  * @param answered every answer given, in the order the questions were asked
+ * @param strand where earlier treatments lie on the hair; empty when there is nothing to draw
  */
 public record ConsentInput(
         String language, Salon salon, Client client, Visit visit, Weight standing,
-        List<Test> tests, List<Found> found, List<Answered> answered) {
+        List<Test> tests, List<Found> found, List<Answered> answered, Optional<Strand> strand) {
+
+    /** A consent without a strand map. */
+    public ConsentInput(String language, Salon salon, Client client, Visit visit, Weight standing, List<Test> tests,
+            List<Found> found, List<Answered> answered) {
+        this(language, salon, client, visit, standing, tests, found, answered, Optional.empty());
+    }
 
     public ConsentInput {
         tests = List.copyOf(tests);
@@ -56,6 +64,17 @@ public record ConsentInput(
 
     /** One finding in the client's words. */
     public record Found(Weight weight, String text) {}
+
+    /**
+     * The strand map as a drawing and in words; what is drawn is said, so that both can be signed.
+     *
+     * @param drawing made with {@link foretress.hair.StrandLayout#PAPER}
+     */
+    public record Strand(StrandDrawing drawing, List<String> words) {
+        public Strand {
+            words = List.copyOf(words);
+        }
+    }
 
     /** One answer as the client would say it, under the topic it was asked in. */
     public record Answered(String topic, String question, String answer) {}

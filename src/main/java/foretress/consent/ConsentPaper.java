@@ -43,12 +43,12 @@ public final class ConsentPaper {
         return "consent-%s-v%d.pdf".formatted(input.visit().startsAt().toLocalDate(), how.version());
     }
 
-    /** Printed twice: only the first printing knows how many pages there are. */
+    /** Set twice: only after the first time it is known how many pages there are. */
     private byte[] print(PaperSize size) {
-        var archive = new Archive(words.title(), input.salon().name(), text.language(), how.evidence().signedAt());
-        archive.make(size, (document, writer) -> fill(new Sheet(size, words.direction(), document, writer, this::frame)));
+        Archive.rehearse(size, (document, writer) -> fill(new Sheet(size, words.direction(), document, writer, this::frame)));
         pages = sheet.pages();
-        return archive.make(size, (document, writer) -> fill(new Sheet(size, words.direction(), document, writer, this::frame)));
+        return new Archive(words.title(), input.salon().name(), text.language(), how.evidence().signedAt())
+            .make(size, (document, writer) -> fill(new Sheet(size, words.direction(), document, writer, this::frame)));
     }
 
     private void fill(Sheet fresh) {
@@ -100,10 +100,11 @@ public final class ConsentPaper {
             urgent(section);
             return;
         }
-        heading(section.heading(), 50);
+        heading(section.heading(), section.part() == Part.STRAND ? strandHeight() : 50);
         switch (section.part()) {
             case STATEMENTS -> section.lines().forEach(line -> statement((Line.Statement) line));
             case FOUND -> table(() -> section.lines().forEach(line -> finding((Line.Finding) line)));
+            case STRAND -> strand(section.lines());
             case TESTS -> section.lines().forEach(line -> limits((Line.Pair) line));
             case ANSWERED -> table(() -> section.lines().forEach(this::answer));
             default -> section.lines().forEach(line -> paragraph(line.plain()));
@@ -163,7 +164,18 @@ public final class ConsentPaper {
         var cells = new Cell[] {
             Cell.of(20, 92, Face.STRONG, TEXT, TEXT_LEADING, finding.word()),
             Cell.of(115, sheet.width - 115, Face.TEXT, TEXT, TEXT_LEADING, finding.text())};
-        ruled(cells, () -> WeightShapes.draw(sheet.ink, finding.weight(), sheet.left(0, 13), sheet.cursor() + 0.6f, 14));
+        ruled(cells, () -> WeightShapes.draw(sheet.ink, finding.weight(), sheet.left(0, 13), sheet.cursor() + 0.6f, 14,
+            sheet.direction == Direction.RIGHT_TO_LEFT));
+    }
+
+    private float strandHeight() {
+        return input.strand().map(strand -> StrandPainter.height(sheet, strand.drawing()) + 20).orElse(0f);
+    }
+
+    private void strand(List<Line> words) {
+        input.strand().ifPresent(strand -> StrandPainter.draw(sheet, strand.drawing()));
+        sheet.down(6);
+        words.forEach(line -> sheet.row(Cell.of(0, sheet.width, Face.TEXT, 9.5f, 13, line.plain())));
     }
 
     private void ruled(Cell[] cells, Runnable beside) {

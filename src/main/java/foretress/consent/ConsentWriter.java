@@ -14,11 +14,15 @@ import java.util.stream.Stream;
 
 /** Puts one visit's particulars, findings and answers into the sentences of a consent. */
 final class ConsentWriter {
+    /** Asking a doctor is owed like a test, but nobody does it to the client: it is promised, not agreed to. */
+    private static final String ADVICE = "medical-advice";
+
     private final ConsentInput input;
     private final Wording words;
     private final Locale locale;
     private final Dates dates;
     private final Direction direction;
+    private final List<ConsentInput.Test> tests;
     private final Map<String, String> places;
 
     ConsentWriter(ConsentInput input, Wording words) {
@@ -27,6 +31,7 @@ final class ConsentWriter {
         this.locale = Locale.forLanguageTag(words.language());
         this.dates = Dates.of(input.language(), words.language());
         this.direction = Direction.ofLanguage(locale);
+        this.tests = input.tests().stream().filter(test -> !test.id().equals(ADVICE)).toList();
         this.places = places();
     }
 
@@ -35,6 +40,7 @@ final class ConsentWriter {
             new Section(PARTICULARS, "", particulars()),
             section(STATEMENTS, statements()),
             section(FOUND, found()),
+            section(STRAND, strand()),
             section(TESTS, tests()),
             section(CAUTIONS, paragraphs("cautions", "instructions", "risk", "medicines", "doctor")),
             section(ANSWERED, answered()),
@@ -45,7 +51,7 @@ final class ConsentWriter {
     }
 
     private Section section(Part part, List<Line> lines) {
-        return new Section(part, say(part.id() + ".heading"), lines);
+        return new Section(part, say("headings." + part.id()), lines);
     }
 
     private List<Line> particulars() {
@@ -65,8 +71,11 @@ final class ConsentWriter {
 
     private List<Line> statements() {
         var ids = new ArrayList<>(List.of("true-answers"));
-        if (!input.tests().isEmpty()) {
+        if (!tests.isEmpty()) {
             ids.add("tests");
+        }
+        if (tests.size() < input.tests().size()) {
+            ids.add("advice");
         }
         ids.add(serviceStatement());
         ids.add("take-back");
@@ -82,7 +91,7 @@ final class ConsentWriter {
         if (input.standing() == Weight.PREVENTS) {
             return "service-prevented";
         }
-        return input.tests().isEmpty() ? "service" : "service-after-tests";
+        return tests.isEmpty() ? "service" : "service-after-tests";
     }
 
     private List<Line> found() {
@@ -96,8 +105,12 @@ final class ConsentWriter {
         return new Line.Finding(weight, words.say("weights." + weight.code().replace(' ', '-')), text);
     }
 
+    private List<Line> strand() {
+        return input.strand().stream().flatMap(strand -> strand.words().stream()).<Line>map(Line.Paragraph::new).toList();
+    }
+
     private List<Line> tests() {
-        return input.tests().stream()
+        return tests.stream()
             .<Line>map(test -> new Line.Pair(capital(test.name()), limits(test.id())))
             .toList();
     }
@@ -133,7 +146,7 @@ final class ConsentWriter {
         var salon = input.salon();
         return Map.of(
             "services", listed(visit.services()),
-            "tests", listed(input.tests().stream().map(ConsentInput.Test::name).toList()),
+            "tests", listed(tests.stream().map(ConsentInput.Test::name).toList()),
             "date", dates.day(visit.startsAt().toLocalDate()),
             "stylist", direction.isolate(visit.stylist()),
             "salon", direction.isolate(salon.name()),

@@ -24,8 +24,9 @@ enum Direction {
 
     /** The value as it may stand inside a sentence of this direction (Unicode Bidirectional Algorithm, isolates). */
     String isolate(String value) {
-        var foreign = value.codePoints().filter(Direction::strong).anyMatch(letter -> ofLetter(letter) != this);
-        return foreign ? FIRST_STRONG_ISOLATE + value + POP_ISOLATE : value;
+        var plain = value.replaceAll("[\u2066-\u2069]", "");
+        var foreign = plain.codePoints().filter(Direction::strong).anyMatch(letter -> ofLetter(letter) != this);
+        return foreign ? FIRST_STRONG_ISOLATE + plain + POP_ISOLATE : plain;
     }
 
     /** The same text for a printer that knows embeddings but not the newer isolates. */

@@ -26,6 +26,9 @@ enum Face {
     STRONG("SourceSans3-SemiBold", "Alegreya-SemiBold", "NotoNaskhArabic-Bold", "NotoSansHebrew-Bold",
         "NotoSansArmenian-Regular", "NotoSansGeorgian-Regular");
 
+    /** Naskh is drawn small in its square: beside Latin letters of the same size it looks two sizes smaller. */
+    private static final float NASKH = 1.16f;
+
     private final List<BaseFont> fonts;
 
     Face(String... names) {
@@ -40,16 +43,21 @@ enum Face {
         for (var letter : letters(text)) {
             var font = fontOf(letter, running);
             if (font != running && !run.isEmpty()) {
-                phrase.add(new Chunk(run.toString(), new Font(running, size)));
+                phrase.add(chunk(run, running, size));
                 run.setLength(0);
             }
             running = font;
             run.append(letter);
         }
         if (!run.isEmpty()) {
-            phrase.add(new Chunk(run.toString(), new Font(running, size)));
+            phrase.add(chunk(run, running, size));
         }
         return phrase;
+    }
+
+    private static Chunk chunk(StringBuilder run, BaseFont font, float size) {
+        var naskh = font.getPostscriptFontName().contains("Naskh");
+        return new Chunk(run.toString(), new Font(font, naskh ? size * NASKH : size));
     }
 
     /** What the eye sees of the text: itself, with every letter that no font has spelled out. */

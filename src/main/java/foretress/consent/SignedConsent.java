@@ -56,6 +56,11 @@ public class SignedConsent extends PanacheEntityBase {
         return Optional.ofNullable(supersedes);
     }
 
+    /** The form that made it. */
+    public UUID submission() {
+        return submission;
+    }
+
     /** Where a sealed part belongs; moved anywhere else it cannot be opened. */
     static String place(String part, UUID id) {
         return "signed_consent." + part + "." + id;

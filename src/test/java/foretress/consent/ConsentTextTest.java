@@ -29,7 +29,7 @@ class ConsentTextTest {
     @ValueSource(strings = {"en", "es"})
     @DisplayName("D10: every part is there in every language, in the same order")
     void everyPartStandsInEveryLanguage(String language) {
-        assertThat(aConsent().in(language).text().sections()).extracting(ConsentText.Section::part)
+        assertThat(aConsent().in(language).withStrand().text().sections()).extracting(ConsentText.Section::part)
             .containsExactly(Part.values());
     }
 
@@ -56,6 +56,22 @@ class ConsentTextTest {
     }
 
     @Test
+    @DisplayName("D10: an answer cannot turn the letters beside it around")
+    void marksThatTurnTheDirectionAreLeftOut() {
+        assertThat(aConsent().by("Ottilie \u202Etdnarb\u202C").text().canonical()).contains("\tOttilie tdnarb\n")
+            .doesNotContainPattern("[\u202A-\u202E]");
+    }
+
+    @Test
+    @DisplayName("D10: a name of the other direction stands in an isolate inside a sentence")
+    void aForeignNameIsIsolatedInASentence() {
+        var input = aConsent().input();
+        var visit = new ConsentInput.Visit(input.visit().id(), input.visit().startsAt(), "ليلى", input.visit().services());
+        var foreign = Evidences.with(input, "visit", visit);
+        assertThat(ConsentText.of(foreign, ConsentWords.in("en")).canonical()).contains("the talk with \u2068ليلى\u2069 before it");
+    }
+
+    @Test
     void nobodyAgreesToAServiceTheAnswersRuleOut() {
         var prevented = aConsent().standing(Weight.PREVENTS).testing().text();
         assertThat(prevented.statements()).extracting(Statement::id)
@@ -73,6 +89,13 @@ class ConsentTextTest {
     void nothingFoundIsSaidWithoutAPromise() {
         var text = aConsent().found().standing(Weight.NOTHING_FOUND).text().canonical();
         assertThat(text).contains("Nothing found\tNothing in the answers changes this service. This does not promise");
+    }
+
+    @Test
+    void askingADoctorIsPromisedNotAgreedToAsATest() {
+        var text = aConsent().testing(new ConsentInput.Test("medical-advice", "Word from a doctor")).text();
+        assertThat(text.statements()).extracting(Statement::id).containsExactly("true-answers", "advice", "service", "take-back");
+        assertThat(text.canonical()).contains("I will ask my doctor or pharmacist before the visit").doesNotContain("these tests");
     }
 
     @Test

@@ -7,11 +7,21 @@ import foretress.consent.ConsentInput.Found;
 import foretress.consent.ConsentInput.Salon;
 import foretress.consent.ConsentInput.Test;
 import foretress.consent.ConsentInput.Visit;
+import foretress.hair.HairHistory;
+import foretress.hair.HairLength;
+import foretress.hair.Residue;
+import foretress.hair.StrandDrawing;
+import foretress.hair.StrandLayout;
+import foretress.hair.StrandMap;
+import foretress.hair.StrandWords;
+import foretress.hair.Treatment;
+import foretress.hair.Zone;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.IntStream;
@@ -26,6 +36,7 @@ final class Consenting {
 
     private UUID client = CLIENT;
     private UUID visit = VISIT;
+    private boolean strand;
     private String language = "en";
     private String name = "Ottilie Brandt";
     private Weight standing = Weight.TEST_FIRST;
@@ -80,6 +91,25 @@ final class Consenting {
         return this;
     }
 
+    /** Three earlier treatments on 42 cm of hair. */
+    Consenting withStrand() {
+        strand = true;
+        return this;
+    }
+
+    private Optional<ConsentInput.Strand> strand() {
+        if (!strand) {
+            return Optional.empty();
+        }
+        var today = LocalDate.of(2026, 6, 7);
+        var map = StrandMap.of(HairHistory.of(HairLength.measured(42), List.of(
+            Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE, "Darkening lotion"),
+            Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 28), Zone.REGROWTH, "Box dye"),
+            Treatment.once(Residue.LIGHTENED, LocalDate.of(2023, 9, 1), LocalDate.of(2023, 11, 30), Zone.STRANDS, "Highlights"))), today);
+        var words = new StrandWords(Locale.forLanguageTag(language), new StrandSentences()::say);
+        return Optional.of(new ConsentInput.Strand(StrandDrawing.of(map, words, StrandLayout.PAPER), words.list(map)));
+    }
+
     Consenting answered(List<Answered> all) {
         answered = all;
         return this;
@@ -89,7 +119,7 @@ final class Consenting {
         var booked = new Visit(visit, ZonedDateTime.of(2026, 6, 11, 14, 0, 0, 0, LONDON), "Petra Lind",
             List.of("Permanent colour"));
         return new ConsentInput(language, SALON, new Client(client, name, Optional.of(LocalDate.of(1965, 3, 4))), booked,
-            standing, tests, found, answered);
+            standing, tests, found, answered, strand());
     }
 
     ConsentText text() {
