@@ -25,50 +25,50 @@ class CasesTest {
     private static final Path FOLDER = Path.of("src/test/cases");
     private static final int CASES_A_RULE = 3;
 
-    private final Knowledge knowledge = Knowledge.load();
-    private final Complaints complaints = new Complaints();
-    private final List<Case> cases = cases();
+    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Complaints COMPLAINTS = new Complaints();
+    private static final List<Case> CASES = cases();
 
-    private List<Case> cases() {
-        CaseReader reader = new CaseReader(knowledge);
+    private static List<Case> cases() {
+        CaseReader reader = new CaseReader(KNOWLEDGE);
         List<Case> read = new ArrayList<>();
         KnowledgeFiles.ofFolder(FOLDER).byPath().forEach((path, text) ->
-            Yaml.read(path, text, complaints).ifPresent(file -> file.trying(f -> read.addAll(reader.read(path, f)))));
+            Yaml.read(path, text, COMPLAINTS).ifPresent(file -> file.trying(f -> read.addAll(reader.read(path, f)))));
         return read;
     }
 
     @Test
     void theCasesCanBeRead() {
-        assertThat(complaints.all()).as("faults in " + FOLDER).isEmpty();
+        assertThat(COMPLAINTS.all()).as("faults in " + FOLDER).isEmpty();
     }
 
     @TestFactory
     Stream<DynamicNode> everyCaseComesOutAsItSays() {
-        return cases.stream().collect(Collectors.groupingBy(Case::file)).entrySet().stream().sorted(Map.Entry.comparingByKey())
+        return CASES.stream().collect(Collectors.groupingBy(Case::file)).entrySet().stream().sorted(Map.Entry.comparingByKey())
             .map(file -> dynamicContainer(file.getKey(), file.getValue().stream().map(c -> dynamicTest(c.name(), () -> holds(c)))));
     }
 
     @Test
     void everyRuleHasThreeCasesThatNameIt() {
-        Map<String, Long> named = cases.stream()
+        Map<String, Long> named = CASES.stream()
             .flatMap(c -> Stream.of(c.findings(), c.not(), List.copyOf(c.weights().keySet())).flatMap(List::stream).distinct())
             .collect(Collectors.groupingBy(id -> id, Collectors.counting()));
-        List<String> few = knowledge.ruleSet().rules().stream().map(Rule::id).filter(id -> named.getOrDefault(id, 0L) < CASES_A_RULE).toList();
+        List<String> few = KNOWLEDGE.ruleSet().rules().stream().map(Rule::id).filter(id -> named.getOrDefault(id, 0L) < CASES_A_RULE).toList();
         assertThat(few).as("rules with fewer than three cases").isEmpty();
     }
 
     @Test
     void everyRuleFiresInOneCaseAndKeepsStillInAnother() {
-        List<String> ids = knowledge.ruleSet().rules().stream().map(Rule::id).toList();
-        assertThat(cases.stream().flatMap(c -> c.findings().stream())).as("rules seen to fire").containsAll(ids);
-        assertThat(cases.stream().flatMap(c -> c.not().stream())).as("rules seen not to fire").containsAll(ids);
+        List<String> ids = KNOWLEDGE.ruleSet().rules().stream().map(Rule::id).toList();
+        assertThat(CASES.stream().flatMap(c -> c.findings().stream())).as("rules seen to fire").containsAll(ids);
+        assertThat(CASES.stream().flatMap(c -> c.not().stream())).as("rules seen not to fire").containsAll(ids);
     }
 
     private void holds(Case c) {
-        Facts facts = knowledge.factFinder().find(c.situation());
+        Facts facts = KNOWLEDGE.factFinder().find(c.situation());
         List<Service> offered = new ArrayList<>(List.of(c.service()));
-        knowledge.ruleSet().services().stream().filter(s -> !s.id().equals(c.service().id())).forEach(offered::add);
-        Assessment assessment = Assessor.assess(knowledge.ruleSet(), facts, offered);
+        KNOWLEDGE.ruleSet().services().stream().filter(s -> !s.id().equals(c.service().id())).forEach(offered::add);
+        Assessment assessment = Assessor.assess(KNOWLEDGE.ruleSet(), facts, offered);
         String told = told(c, assessment);
         Map<String, Finding> on = assessment.on(c.service()).stream().collect(Collectors.toMap(Finding::ruleId, f -> f));
         c.standing().ifPresent(weight ->
