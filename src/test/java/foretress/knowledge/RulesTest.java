@@ -1,0 +1,99 @@
+package foretress.knowledge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import foretress.assessment.FactDef;
+import foretress.assessment.Rule;
+import foretress.assessment.Service;
+import foretress.assessment.Step;
+import foretress.assessment.Weight;
+import foretress.questionnaire.Question;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What every rule and its words must keep to, whatever it is about. */
+class RulesTest {
+    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final List<String> LANGUAGES = List.of("en", "es");
+    /** We call nothing safe, and never speak of stopping, pausing or changing a medicine. */
+    private static final Map<String, Pattern> NEVER_SAID = Map.of(
+        "en", Pattern.compile("\\bsafe(ly|ty)?\\b|stop (taking|using)|(pause|skip|delay) (your|the) (medicine|tablet|cream)", Pattern.CASE_INSENSITIVE),
+        "es", Pattern.compile("\\bsegur[oa]s?\\b|deje de (tomar|usar)|suspenda|interrumpa", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
+
+    /** A service that a rule weighs on must have put every question the rule reads; else it fires for everybody who books it. */
+    @Test
+    void whateverARuleReadsIsAskedForEveryServiceItWeighsOn() {
+        List<String> holes = new ArrayList<>();
+        for (Rule rule : KNOWLEDGE.ruleSet().rules()) {
+            for (Service service : KNOWLEDGE.ruleSet().services()) {
+                if (service.steps().stream().anyMatch(step -> rule.weightOn(step) != Weight.NOTHING_FOUND)) {
+                    read(rule).filter(question -> !asked(question, service.chemistries()))
+                        .forEach(question -> holes.add("%s weighs on %s, which does not ask %s".formatted(rule.id(), service.id(), question.id())));
+                }
+            }
+        }
+        assertThat(holes).isEmpty();
+    }
+
+    @Test
+    void everyChemistryWeighedOnIsUsedByAStepOrServes() {
+        Set<String> used = KNOWLEDGE.ruleSet().steps().stream().flatMap(step -> step.uses().stream()).collect(Collectors.toSet());
+        KNOWLEDGE.ruleSet().steps().stream().map(Step::id).forEach(used::add);
+        assertThat(KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.weights().keySet().stream()).filter(key -> !used.contains(key))).isEmpty();
+    }
+
+    @Test
+    void everySourceIsCitedAndEveryFactIsRead() {
+        Set<String> cited = KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.sources().stream()).collect(Collectors.toCollection(TreeSet::new));
+        KNOWLEDGE.policies().values().forEach(policy -> {
+            cited.add(policy.source());
+            policy.warnings().forEach(warning -> cited.add(warning.source()));
+        });
+        assertThat(cited).as("sources cited").containsExactlyInAnyOrderElementsOf(KNOWLEDGE.ruleSet().sources().keySet());
+        Set<String> read = KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.when().reads().stream()).collect(Collectors.toSet());
+        assertThat(KNOWLEDGE.ruleSet().facts().stream().map(FactDef::id).filter(fact -> !read.contains(fact))).as("facts no rule reads").isEmpty();
+    }
+
+    /** A known reactor, someone too young, someone who reacted to lightener: whoever asks for a skin test leaves them out. */
+    @Test
+    void whoeverAsksForASkinTestLeavesOutWhomASalonMustNotTest() {
+        List<Rule> asking = KNOWLEDGE.ruleSet().rules().stream().filter(rule -> rule.demands().contains("skin-test")).toList();
+        assertThat(asking).isNotEmpty().allSatisfy(rule -> assertThat(rule.when().reads())
+            .contains("colour-reaction", "tattoo", "dye-allergy", "bleach-reaction", "age"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("sentences")
+    void noFindingCallsAnythingSafeOrTouchesAMedicine(String language, String rule, String sentence) {
+        assertThat(NEVER_SAID.get(language).matcher(sentence).find()).as("%s %s: %s", language, rule, sentence).isFalse();
+    }
+
+    static Stream<Arguments> sentences() {
+        return LANGUAGES.stream().flatMap(language -> KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> Stream.of(false, true).flatMap(unsure -> {
+            Words.FindingWords words = KNOWLEDGE.words(language).finding(rule.id(), unsure);
+            return Stream.of(words.title(), words.do_(), words.client()).map(sentence -> arguments(language, rule.id(), sentence));
+        }))).distinct();
+    }
+
+    private static Stream<Question> read(Rule rule) {
+        Set<String> ids = new LinkedHashSet<>();
+        rule.when().reads().forEach(id -> KNOWLEDGE.ruleSet().fact(id).orElseThrow().rows().forEach(row -> ids.addAll(row.when().keySet())));
+        return ids.stream().map(id -> KNOWLEDGE.questionnaire().question(id).orElseThrow());
+    }
+
+    private static boolean asked(Question question, Set<String> chemistries) {
+        return question.askedFor().isEmpty() || question.askedFor().stream().anyMatch(chemistries::contains);
+    }
+}
