@@ -16,6 +16,7 @@ public final class ConsentPaper {
     private static final float STATEMENT = 13;
     private static final float STATEMENT_LEADING = 17.4f;
     private static final float SMALL = 8.5f;
+    private static final float STRAND_LEADING = 13;
 
     private final ConsentInput input;
     private final ConsentText text;
@@ -162,20 +163,21 @@ public final class ConsentPaper {
 
     private void finding(Line.Finding finding) {
         var cells = new Cell[] {
-            Cell.of(20, 92, Face.STRONG, TEXT, TEXT_LEADING, finding.word()),
-            Cell.of(115, sheet.width - 115, Face.TEXT, TEXT, TEXT_LEADING, finding.text())};
+            Cell.of(20, 98, Face.STRONG, TEXT, TEXT_LEADING, finding.word()),
+            Cell.of(122, sheet.width - 122, Face.TEXT, TEXT, TEXT_LEADING, finding.text())};
         ruled(cells, () -> WeightShapes.draw(sheet.ink, finding.weight(), sheet.left(0, 13), sheet.cursor() + 0.6f, 14,
             sheet.direction == Direction.RIGHT_TO_LEFT));
     }
 
     private float strandHeight() {
-        return input.strand().map(strand -> StrandPainter.height(sheet, strand.drawing()) + 20).orElse(0f);
+        return input.strand()
+            .map(strand -> StrandPainter.height(sheet, strand.drawing()) + strand.words().size() * STRAND_LEADING).orElse(0f);
     }
 
     private void strand(List<Line> words) {
         input.strand().ifPresent(strand -> StrandPainter.draw(sheet, strand.drawing()));
         sheet.down(6);
-        words.forEach(line -> sheet.row(Cell.of(0, sheet.width, Face.TEXT, 9.5f, 13, line.plain())));
+        words.forEach(line -> sheet.row(Cell.of(0, sheet.width, Face.TEXT, 9.5f, STRAND_LEADING, line.plain())));
     }
 
     private void ruled(Cell[] cells, Runnable beside) {
@@ -188,9 +190,10 @@ public final class ConsentPaper {
     }
 
     private void limits(Line.Pair test) {
-        sheet.need(40);
+        var limits = Cell.of(0, sheet.width, Face.TEXT, TEXT, TEXT_LEADING, test.value());
+        sheet.need(TEXT_LEADING + sheet.height(limits));
         sheet.row(Cell.of(0, sheet.width, Face.STRONG, TEXT, TEXT_LEADING, test.label()));
-        sheet.row(Cell.of(0, sheet.width, Face.TEXT, TEXT, TEXT_LEADING, test.value()));
+        sheet.row(limits);
         sheet.down(5);
     }
 
@@ -241,7 +244,7 @@ public final class ConsentPaper {
         Hairline.draw(sheet.ink, sheet.left(0, 0), sheet.cursor(), sheet.width * 0.49f * (sheet.direction == Direction.RIGHT_TO_LEFT ? -1 : 1));
         sheet.down(6);
         var caption = Cell.of(0, sheet.width * 0.49f, Face.TEXT, TEXT, TEXT_LEADING, words.caption(mark));
-        if (!input.tests().isEmpty()) {
+        if (text.sections().stream().anyMatch(section -> section.part() == Part.TESTS)) {
             var owed = Cell.of(beside, sheet.width - beside, Face.TEXT, TEXT, TEXT_LEADING, words.say("owed"));
             var bottom = sheet.cursor() - sheet.height(caption);
             sheet.at(Math.min(top, bottom + sheet.height(owed)), owed);

@@ -29,7 +29,7 @@ public record ConsentText(String language, String version, String title, List<Se
 
     /** The parts in the order they are read; particulars stand under the title and have no heading of their own. */
     public enum Part {
-        PARTICULARS, STATEMENTS, FOUND, STRAND, TESTS, CAUTIONS, ANSWERED, TAKE_BACK, URGENT;
+        PARTICULARS, STATEMENTS, FOUND, TESTS, CAUTIONS, STRAND, ANSWERED, TAKE_BACK, URGENT;
 
         /** The part's name in addresses, attributes and style sheets. */
         public String id() {

@@ -40,9 +40,9 @@ final class ConsentWriter {
             new Section(PARTICULARS, "", particulars()),
             section(STATEMENTS, statements()),
             section(FOUND, found()),
-            section(STRAND, strand()),
             section(TESTS, tests()),
             section(CAUTIONS, paragraphs("cautions", "instructions", "risk", "medicines", "doctor")),
+            section(STRAND, strand()),
             section(ANSWERED, answered()),
             section(TAKE_BACK, paragraphs("take-back", "how", "then")),
             section(URGENT, paragraphs("urgent", "ambulance", "doctor", "salon")));

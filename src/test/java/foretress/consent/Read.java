@@ -5,8 +5,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -92,6 +95,49 @@ final class Read {
             }
             return out.toString();
         });
+    }
+
+    /** Where each word ends, in points from the left edge. */
+    static Map<String, Float> lineEnds(byte[] pdf) {
+        return words(pdf, letters -> (float) letters.stream().mapToDouble(letter -> letter.getX() + letter.getWidth()).max().orElse(0));
+    }
+
+    static Map<String, Float> lineStarts(byte[] pdf) {
+        return words(pdf, letters -> (float) letters.stream().mapToDouble(TextPosition::getX).min().orElse(0));
+    }
+
+    /** How far above the lower edge the lowest such word stands. */
+    static float lowest(byte[] pdf, String word) {
+        return from(pdf, document -> {
+            var lowest = new float[] {Float.MAX_VALUE};
+            read(document, (text, letters) -> {
+                if (text.contains(word)) {
+                    lowest[0] = Math.min(lowest[0], letters.get(0).getPageHeight() - letters.get(0).getY());
+                }
+            });
+            return lowest[0];
+        });
+    }
+
+    private static Map<String, Float> words(byte[] pdf, Function<List<TextPosition>, Float> where) {
+        return from(pdf, document -> {
+            var words = new HashMap<String, Float>();
+            read(document, (text, letters) -> words.put(text.strip(), where.apply(letters)));
+            return words;
+        });
+    }
+
+    private static void read(PDDocument document, BiConsumer<String, List<TextPosition>> each) {
+        try {
+            new PDFTextStripper() {
+                @Override
+                protected void writeString(String text, List<TextPosition> letters) {
+                    each.accept(text, letters);
+                }
+            }.getText(document);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Points of the page that are neither black, white nor grey. */
