@@ -1,53 +1,127 @@
 package foretress.web;
 
-import static io.restassured.RestAssured.get;
+import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import foretress.salon.Salon;
-import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.UUID;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 @QuarkusTest
 class GalleryTest {
+    private static final Path ASSETS = Path.of("src/main/resources/META-INF/resources");
+    /** Status line and headers of one answer, rounded up. */
+    private static final int HEADERS = 700;
+
     @BeforeEach
     void openTheSalon() {
-        QuarkusTransaction.requiringNew().run(() -> {
-            var salon = new Salon();
-            salon.id = UUID.randomUUID();
-            salon.name = "Alder & Wren";
-            salon.town = "Tarnbeck";
-            salon.address = "3 Millrace Lane";
-            salon.phone = "01632 960 114";
-            salon.email = "hello@alderandwren.example";
-            salon.zone = "Europe/London";
-            salon.jurisdiction = "gb";
-            salon.urgentNumber = "999";
-            salon.paperSize = Salon.PaperSize.A4;
-            salon.languages = "en,es";
-            salon.openingHours = "";
-            salon.persist();
-        });
+        GallerySalon.open();
     }
 
     @AfterEach
     void closeTheSalon() {
-        QuarkusTransaction.requiringNew().run(() -> Salon.deleteAll());
+        GallerySalon.close();
     }
 
     @ParameterizedTest
     @MethodSource("foretress.web.GalleryPages#all")
-    void everyKindOfPageCanBeMadeOfTheTags(String page) throws IOException {
-        var response = get("/gallery/" + page);
-        assertThat(response.statusCode()).as(response.asString()).isEqualTo(200);
+    void everyKindOfPageCanBeMadeOfTheTags(String name) throws IOException {
+        var html = html(name);
         Files.createDirectories(Path.of("target/gallery"));
-        Files.writeString(Path.of("target/gallery", page + ".html"), response.asString());
+        Files.writeString(Path.of("target/gallery", name + ".html"), html);
+    }
+
+    @ParameterizedTest
+    @MethodSource("foretress.web.GalleryPages#all")
+    @DisplayName("A6, A18: one h1, a title, labelled inputs, ids once, whatever is pointed at is there")
+    void pagesAreWellFormed(String name) throws IOException {
+        var page = Jsoup.parse(html(name));
+        assertThat(page.select("h1")).hasSize(1);
+        assertThat(page.title()).isNotBlank();
+        assertThat(page.select("main")).hasSize(1);
+        assertThat(page.selectFirst("html").attr("lang")).isEqualTo("en");
+        idsAreUnique(page);
+        pointersLead(page);
+        for (var input : page.select("input:not([type=hidden]), select, textarea"))
+            assertThat(input.closest("label") != null || page.selectFirst("label[for=" + input.id() + "]") != null).as("label of %s", input).isTrue();
+        for (var choice : page.select("input[type=radio], input[type=checkbox]"))
+            assertThat(choice.closest("fieldset").selectFirst("legend")).as("legend over %s", choice).isNotNull();
+        for (var form : page.select("form"))
+            assertThat(form.select("input[name=csrf-token]")).as("token of %s", form).hasSize(1);
+    }
+
+    @Test
+    @DisplayName("A24: the first page a client meets fits 14 kB on the wire, style and headers included")
+    void theDoorFitsTheFirstRoundTrip() throws IOException {
+        assertThat(wire("door")).isLessThanOrEqualTo(14 * 1024);
+    }
+
+    @ParameterizedTest
+    @MethodSource("foretress.web.GalleryPages#all")
+    @DisplayName("A24: no page takes more than 50 kB with a cold cache")
+    void noPageIsHeavy(String name) throws IOException {
+        assertThat(wire(name)).isLessThanOrEqualTo(50 * 1024);
+    }
+
+    private static String html(String name) {
+        var response = given().get("/gallery/" + name);
+        assertThat(response.statusCode()).as(response.asString()).isEqualTo(200);
+        return response.asString();
+    }
+
+    /** Bytes of a page and all it links to: text gzipped, headers added; pictures named by the style sheets and letters too. */
+    private static int wire(String name) throws IOException {
+        var html = html(name);
+        var bytes = zipped(html.getBytes()) + HEADERS;
+        for (var path : linked(Jsoup.parse(html))) bytes += weigh(path) + HEADERS;
+        return bytes;
+    }
+
+    private static Set<String> linked(Document page) {
+        var paths = new HashSet<String>();
+        for (var element : page.select("link[href], script[src], use[href]"))
+            paths.add((element.hasAttr("src") ? element.attr("src") : element.attr("href")).replaceAll("#.*", ""));
+        return paths;
+    }
+
+    private static int weigh(String path) throws IOException {
+        var content = Files.readAllBytes(ASSETS.resolve(path.substring(1)));
+        return path.endsWith(".woff2") ? content.length : zipped(content);
+    }
+
+    private static int zipped(byte[] content) throws IOException {
+        var out = new ByteArrayOutputStream();
+        try (var zip = new GZIPOutputStream(out)) {
+            zip.write(content);
+        }
+        return out.size();
+    }
+
+    private static void idsAreUnique(Document page) {
+        var ids = page.select("[id]").eachAttr("id");
+        assertThat(ids).doesNotHaveDuplicates();
+    }
+
+    private static void pointersLead(Document page) {
+        var ids = page.select("[id]").eachAttr("id");
+        Stream.of("for", "aria-describedby", "aria-labelledby").forEach(attribute -> {
+            for (var element : page.select("[" + attribute + "]"))
+                assertThat(ids).as("%s", element).contains(element.attr(attribute).split(" "));
+        });
+        for (var link : page.select(".mistakes a")) assertThat(ids).contains(link.attr("href").substring(1));
     }
 }

@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What no template and no style sheet may hold. Every file is looked at; none is listed by hand. */
 class TemplateLintTest {
     private static final Path ASSETS = Path.of("src/main/resources/META-INF/resources");
-    private static final Pattern COMMENT = Pattern.compile("(?s)\\{!.*?!}|<!--.*?-->");
+    /** Comments, and the block that names a layout class. */
+    private static final Pattern COMMENT = Pattern.compile("(?s)\\{!.*?!}|<!--.*?-->|\\{#kind}[a-z ]*\\{/kind}");
     /** An expression or section, with one level of braces inside it. */
     private static final Pattern QUTE = Pattern.compile("(?s)\\{[#/a-zA-Z@][^{}]*}");
     private static final Pattern TAG = Pattern.compile("(?s)<[^<>]*>");
