@@ -1,9 +1,20 @@
 package foretress.assessment;
 
+import java.util.List;
 import java.util.Set;
 
 /** What words that people type or copy mean; whoever assembles the knowledge hands it in. */
 public interface Lexicon {
+    /** The single names in what was typed, for several may stand on one line; each is then asked for on its own. */
+    default List<String> names(String typed) {
+        return List.of(typed);
+    }
+
+    /** Whether every name in it is recognised beyond doubt; a likely slip of the pen is recognised, but not beyond doubt. */
+    default boolean isSure(String typed) {
+        return !medicine(typed).isEmpty();
+    }
+
     /** Classes a typed medicine belongs to, for example {@code systemic-corticosteroid}; empty when the name is not recognised. */
     Set<String> medicine(String typed);
 

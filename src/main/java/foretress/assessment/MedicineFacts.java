@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What the medicines mean. How much, by which way and when last taken may not be known; then the reading is the one that
@@ -80,7 +81,7 @@ final class MedicineFacts {
     }
 
     FactValue notRecognised(FactDef def) {
-        return value(def, medicine -> lexicon.medicine(medicine.name()).isEmpty() ? Span.exactly(1) : Span.NONE);
+        return value(def, medicine -> lexicon.isSure(medicine.name()) ? Span.NONE : Span.exactly(1));
     }
 
     private boolean isOneOf(Medicine medicine, Iterable<String> wanted) {
@@ -106,10 +107,14 @@ final class MedicineFacts {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Medicines medicines) {
-            List<Span> spans = medicines.list().stream().map(meaning).toList();
+            List<Span> spans = medicines.list().stream().flatMap(this::oneByOne).map(meaning).toList();
             return FactValue.between(def, spans.stream().mapToInt(Span::best).max().orElse(0),
                 spans.stream().mapToInt(Span::worst).max().orElse(0), cause);
         }
         return asking.silent(def, question);
+    }
+
+    private Stream<Medicine> oneByOne(Medicine line) {
+        return lexicon.names(line.name()).stream().map(name -> new Medicine(name, line.dose(), line.route(), line.lastTaken()));
     }
 }

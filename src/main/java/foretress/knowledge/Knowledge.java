@@ -17,12 +17,15 @@ public final class Knowledge {
     private final RuleSet ruleSet;
     private final Map<String, Policy> policies;
     private final Map<String, Words> words;
+    private final Lexicon lexicon;
 
-    Knowledge(Questionnaire questionnaire, RuleSet ruleSet, Map<String, Policy> policies, Map<String, Words> words) {
+    Knowledge(Questionnaire questionnaire, RuleSet ruleSet, Map<String, Policy> policies, Map<String, Words> words,
+              Lexicon lexicon) {
         this.questionnaire = questionnaire;
         this.ruleSet = ruleSet;
         this.policies = Collections.unmodifiableMap(new LinkedHashMap<>(policies));
         this.words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
+        this.lexicon = lexicon;
     }
 
     /**
@@ -51,7 +54,7 @@ public final class Knowledge {
 
     /** Finds the facts these rules read. */
     public FactFinder factFinder() {
-        return new FactFinder(ruleSet, Lexicon.KNOWS_NOTHING);
+        return new FactFinder(ruleSet, lexicon);
     }
 
     /**

@@ -39,7 +39,7 @@ final class KnowledgeReader {
         all("rules").forEach(file -> file.trying(rules::read));
         RuleSet ruleSet = new RuleSet(List.copyOf(facts.facts().values()), facts.cues(), rules.rules(), List.copyOf(services.steps().values()),
             services.services(), List.copyOf(services.tests()), sources, files.hash());
-        return new Knowledge(questionnaire, ruleSet, policies(sources), words());
+        return new Knowledge(questionnaire, ruleSet, policies(sources), words(), new LexiconReader(files, complaints).read());
     }
 
     private Map<String, Policy> policies(Map<String, Source> sources) {

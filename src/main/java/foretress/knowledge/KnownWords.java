@@ -1,0 +1,52 @@
+package foretress.knowledge;
+
+import foretress.assessment.Lexicon;
+import foretress.lexicon.LabelLexicon;
+import foretress.lexicon.LabelReading;
+import foretress.lexicon.MedicineLexicon;
+import foretress.lexicon.MedicineReading;
+import foretress.lexicon.MedicineReading.Sureness;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The two lexicons behind the questions the assessment asks of them. */
+final class KnownWords implements Lexicon {
+    private final LabelLexicon labels;
+    private final MedicineLexicon medicines;
+
+    KnownWords(LabelLexicon labels, MedicineLexicon medicines) {
+        this.labels = labels;
+        this.medicines = medicines;
+    }
+
+    @Override
+    public List<String> names(String typed) {
+        return medicines.read(typed).names().stream().map(MedicineReading.Name::typed).toList();
+    }
+
+    @Override
+    public Set<String> medicine(String typed) {
+        Set<String> kinds = new TreeSet<>();
+        medicines.read(typed).names().forEach(name -> kinds.addAll(name.kinds()));
+        return kinds;
+    }
+
+    /** A slip of the pen keeps its reading, but another medicine may be meant: it is put before the stylist too. */
+    @Override
+    public boolean isSure(String typed) {
+        return medicines.read(typed).names().stream().allMatch(name -> name.sureness() == Sureness.NAME);
+    }
+
+    @Override
+    public Label label(String text) {
+        LabelReading reading = labels.read(text);
+        Set<String> risks = new TreeSet<>();
+        Set<String> classes = new TreeSet<>();
+        reading.found().forEach(found -> {
+            risks.add(found.substance().risk().code());
+            classes.add(found.substance().kind());
+        });
+        return new Label(risks, classes, !reading.unknown().isEmpty());
+    }
+}

@@ -1,0 +1,107 @@
+package foretress.lexicon;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A run of letters and digits on a label, with its place and what parts it from the token before.
+ *
+ * @param folded letters folded, trade spellings evened out: sulphate and sulfate, para and p, hydrochloride and HCl
+ * @param percent a number that is followed by a per cent sign
+ */
+record LabelToken(int from, int to, String folded, Gap before, boolean percent) {
+    private static final Map<String, String> SAME = Map.ofEntries(Map.entry("para", "p"), Map.entry("meta", "m"),
+        Map.entry("ortho", "o"), Map.entry("alpha", "a"), Map.entry("hydrochloride", "hcl"), Map.entry("dihydrochloride", "hcl"),
+        Map.entry("clorhidrato", "hcl"), Map.entry("sulfato", "sulfate"), Map.entry("aluminium", "aluminum"));
+
+    /** What stands between two tokens, from nothing that matters to the end of a sentence. */
+    enum Gap {
+        /** A blank, a hyphen, a comma between two digits: within a name. */
+        INSIDE,
+        /** A bracket, a slash, a new line: a name may run over it, an item does not. */
+        BREAK, LINE,
+        COMMA,
+        STOP
+    }
+
+    static List<LabelToken> of(String text) {
+        List<LabelToken> tokens = new ArrayList<>();
+        int end = 0;
+        int at = 0;
+        while (at < text.length()) {
+            int stop = endOfToken(text, at);
+            if (stop == at) {
+                at += Character.charCount(text.codePointAt(at));
+                continue;
+            }
+            String folded = folded(text.substring(at, stop));
+            if (!folded.isEmpty()) {
+                Gap gap = tokens.isEmpty() ? Gap.STOP : gap(text.substring(end, at), tokens.get(tokens.size() - 1).folded, folded);
+                tokens.add(new LabelToken(at, stop, folded, gap, percentAfter(text, stop, folded)));
+                end = stop;
+            }
+            at = stop;
+        }
+        return tokens;
+    }
+
+    private static int endOfToken(String text, int from) {
+        int at = from;
+        while (at < text.length() && inToken(text, at)) {
+            at += Character.charCount(text.codePointAt(at));
+        }
+        return at;
+    }
+
+    private static boolean inToken(String text, int at) {
+        int c = text.codePointAt(at);
+        int type = Character.getType(c);
+        return Character.isLetterOrDigit(c) || type == Character.NON_SPACING_MARK || type == Character.FORMAT;
+    }
+
+    static String folded(String word) {
+        String plain = Letters.folded(word).replaceAll("[^a-z0-9\\p{L}]", "").replace("sulph", "sulf")
+            .replaceAll("(?<=[a-z])1(?=[a-z])", "l").replaceAll("(?<=[a-z])0(?=[a-z])", "o");
+        return SAME.getOrDefault(plain, plain);
+    }
+
+    private static boolean percentAfter(String text, int at, String folded) {
+        int next = at;
+        while (next < text.length() && text.charAt(next) <= ' ') {
+            next++;
+        }
+        return isNumber(folded) && next < text.length() && (text.charAt(next) == '%' || text.charAt(next) == '٪' || text.charAt(next) == '％');
+    }
+
+    static boolean isNumber(String folded) {
+        return !folded.isEmpty() && folded.chars().allMatch(c -> c >= '0' && c <= '9');
+    }
+
+    private static Gap gap(String between, String before, String after) {
+        boolean locants = shortPart(before) && shortPart(after);
+        Gap gap = Gap.INSIDE;
+        for (int i = 0; i < between.length(); i++) {
+            Gap one = gap(between.charAt(i), i + 1 < between.length() ? between.charAt(i + 1) : 'x', locants, before, after);
+            gap = one.compareTo(gap) > 0 ? one : gap;
+        }
+        return between.chars().filter(c -> c == '\n').count() > 1 ? Gap.STOP : gap;
+    }
+
+    /** Numbers and single letters say where in a molecule something sits: N,N- or 2,5-. */
+    private static boolean shortPart(String folded) {
+        return folded.length() <= 1 || isNumber(folded) && folded.length() <= 2;
+    }
+
+    private static Gap gap(char c, char next, boolean locants, String before, String after) {
+        return switch (c) {
+            case ',', '،', '、', '，' -> locants ? Gap.INSIDE : Gap.COMMA;
+            case ';', '|', '•', '·', '●', '▪', '*', '؛' -> Gap.STOP;
+            case ':' -> locants ? Gap.INSIDE : Gap.STOP;
+            case '.' -> Character.isWhitespace(next) && before.length() > 2 && !isNumber(after) ? Gap.STOP : Gap.INSIDE;
+            case '\n', '\r' -> Gap.LINE;
+            case '(', ')', '[', ']', '{', '}', '/', '+', '±', '&', '"', '“', '”' -> Gap.BREAK;
+            default -> Gap.INSIDE;
+        };
+    }
+}

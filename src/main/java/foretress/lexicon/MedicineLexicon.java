@@ -1,0 +1,189 @@
+package foretress.lexicon;
+
+import foretress.lexicon.MedicineReading.Name;
+import foretress.lexicon.MedicineReading.Sureness;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Recognises medicines as people type them. A slip of the pen is forgiven within bounds: one from six letters on, two from
+ * eleven, the first letter right, no other class as near, and never where the word is, or is nearer to, another medicine's
+ * name. Whatever is not recognised says so; nothing is ever guessed away.
+ */
+public final class MedicineLexicon {
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}\\p{N}][\\p{L}\\p{M}\\p{N}'’.-]*");
+    private static final Pattern DOSE_STUCK_ON = Pattern.compile("(\\p{L}{4,})[0-9].*");
+    private static final Pattern APART = Pattern.compile("[,;/\\n\\r+&|•()]");
+    private static final int LONGEST_NAME_WORDS = 4;
+    private static final int ONE_SLIP_FROM = 6;
+    private static final int TWO_SLIPS_FROM = 11;
+
+    private final Map<String, List<MedicineRow>> byKey = new LinkedHashMap<>();
+    private final Map<Character, List<String>> alike = new HashMap<>();
+    private final Set<String> others = new HashSet<>();
+
+    /**
+     * @param otherNames medicines that look like one of the rows and are none: read as not recognised
+     */
+    public MedicineLexicon(List<MedicineRow> rows, List<String> otherNames) {
+        for (MedicineRow row : rows) {
+            add(row.name(), row, rows);
+            row.otherNames().forEach(name -> add(name, row, rows));
+        }
+        byKey.keySet().forEach(key -> alike.computeIfAbsent(key.charAt(0), c -> new ArrayList<>()).add(key));
+        otherNames.forEach(name -> others.add(key(name)));
+        others.removeAll(byKey.keySet());
+    }
+
+    /** A name that stands in several classes has all of them under each of its spellings. */
+    private void add(String name, MedicineRow row, List<MedicineRow> all) {
+        List<MedicineRow> known = byKey.computeIfAbsent(key(name), k -> new ArrayList<>());
+        all.stream().filter(other -> other.name().equals(row.name()) && !known.contains(other)).forEach(known::add);
+        if (!known.contains(row)) {
+            known.add(row);
+        }
+    }
+
+    static String key(String name) {
+        List<String> words = words(name).stream().map(Typed::folded).toList();
+        return MedicineKey.of(words);
+    }
+
+    public MedicineReading read(String typed) {
+        List<Name> names = new ArrayList<>();
+        for (String phrase : APART.split(typed)) {
+            names.addAll(phrase(phrase));
+        }
+        boolean nothing = names.isEmpty() && !typed.isBlank();
+        return new MedicineReading(nothing ? List.of(new Name(typed.strip(), Sureness.NOT_RECOGNISED, List.of())) : names);
+    }
+
+    private record Typed(int from, int to, String folded) {}
+
+    private static List<Typed> words(String phrase) {
+        List<Typed> words = new ArrayList<>();
+        Matcher word = WORD.matcher(phrase);
+        while (word.find()) {
+            String folded = Letters.folded(word.group()).replaceAll("[.'’-]+$", "");
+            Matcher dose = DOSE_STUCK_ON.matcher(folded);
+            words.add(new Typed(word.start(), word.end(), dose.matches() ? dose.group(1) : folded));
+        }
+        return words;
+    }
+
+    private List<Name> phrase(String phrase) {
+        List<Typed> words = hyphensOpened(words(phrase));
+        List<Name> names = new ArrayList<>();
+        List<Typed> unread = new ArrayList<>();
+        int at = 0;
+        while (at < words.size()) {
+            int end = longestName(words, at);
+            if (end > at) {
+                notRecognised(phrase, unread, names);
+                names.add(new Name(phrase.substring(words.get(at).from, words.get(end - 1).to), Sureness.NAME, rows(words, at, end)));
+            } else if (MedicineWords.beside(words.get(at).folded)) {
+                notRecognised(phrase, unread, names);
+            } else {
+                unread.add(words.get(at));
+            }
+            at = Math.max(at + 1, end);
+        }
+        notRecognised(phrase, unread, names);
+        return names;
+    }
+
+    /** "prednisolone-5mg" is opened at its hyphen, "5-FU" is a name as it stands. */
+    private List<Typed> hyphensOpened(List<Typed> words) {
+        List<Typed> opened = new ArrayList<>();
+        for (Typed word : words) {
+            boolean asItStands = !word.folded.contains("-") || byKey.containsKey(MedicineKey.of(List.of(word.folded)));
+            for (String part : asItStands ? List.of(word.folded) : List.of(word.folded.split("-"))) {
+                if (!part.isEmpty()) {
+                    opened.add(new Typed(word.from, word.to, part));
+                }
+            }
+        }
+        return opened;
+    }
+
+    private int longestName(List<Typed> words, int at) {
+        for (int end = Math.min(words.size(), at + LONGEST_NAME_WORDS); end > at; end--) {
+            if (!rows(words, at, end).isEmpty()) {
+                return end;
+            }
+        }
+        return at;
+    }
+
+    private List<MedicineRow> rows(List<Typed> words, int from, int to) {
+        return byKey.getOrDefault(MedicineKey.of(words.subList(from, to).stream().map(Typed::folded).toList()), List.of());
+    }
+
+    /** Each unread word is looked at for a slip; words in a row that stay unread are one name nobody recognises. */
+    private void notRecognised(String phrase, List<Typed> unread, List<Name> names) {
+        int from = -1;
+        int to = -1;
+        for (Typed word : unread) {
+            List<MedicineRow> rows = misspelt(MedicineKey.of(List.of(word.folded)));
+            if (rows.isEmpty()) {
+                from = from < 0 ? word.from : from;
+                to = word.to;
+            } else {
+                unknown(phrase, from, to, names);
+                names.add(new Name(phrase.substring(word.from, word.to), Sureness.SPELLING_SLIP, rows));
+                from = -1;
+            }
+        }
+        unknown(phrase, from, to, names);
+        unread.clear();
+    }
+
+    private static void unknown(String phrase, int from, int to, List<Name> names) {
+        if (from >= 0) {
+            names.add(new Name(phrase.substring(from, to), Sureness.NOT_RECOGNISED, List.of()));
+        }
+    }
+
+    private List<MedicineRow> misspelt(String key) {
+        int most = key.length() >= TWO_SLIPS_FROM ? 2 : key.length() >= ONE_SLIP_FROM ? 1 : 0;
+        if (most == 0 || others.contains(key)) {
+            return List.of();
+        }
+        int least = most + 1;
+        List<String> nearest = new ArrayList<>();
+        for (String known : alike.getOrDefault(key.charAt(0), List.of())) {
+            int slips = Slips.between(key, known, most);
+            if (slips < least) {
+                nearest.clear();
+                least = slips;
+            }
+            if (slips == least && slips <= most) {
+                nearest.add(known);
+            }
+        }
+        int bound = least;
+        boolean another = others.stream().anyMatch(other -> Slips.between(key, other, bound) <= bound);
+        return nearest.isEmpty() || another ? List.of() : sameForAll(nearest);
+    }
+
+    /** As near to two names of different classes, it could be either: then it is neither. */
+    private List<MedicineRow> sameForAll(List<String> keys) {
+        List<MedicineRow> first = byKey.get(keys.get(0));
+        Set<String> kinds = kinds(first);
+        boolean same = keys.stream().allMatch(key -> kinds(byKey.get(key)).equals(kinds));
+        return same ? first : List.of();
+    }
+
+    private static Set<String> kinds(List<MedicineRow> rows) {
+        Set<String> kinds = new HashSet<>();
+        rows.forEach(row -> kinds.add(row.kind()));
+        return kinds;
+    }
+}

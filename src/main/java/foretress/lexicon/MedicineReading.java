@@ -1,0 +1,42 @@
+package foretress.lexicon;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** What a typed line of medicines holds, name by name, in its order. */
+public record MedicineReading(List<Name> names) {
+
+    /** How a name was recognised; a slip wants a second look, because another medicine may be meant. */
+    public enum Sureness { NAME, SPELLING_SLIP, NOT_RECOGNISED }
+
+    /**
+     * @param typed the words as typed
+     * @param rows every class the name stands in; empty when not recognised
+     */
+    public record Name(String typed, Sureness sureness, List<MedicineRow> rows) {
+        public Name {
+            rows = List.copyOf(rows);
+        }
+
+        public Set<String> kinds() {
+            Set<String> kinds = new TreeSet<>();
+            rows.forEach(row -> kinds.add(row.kind()));
+            return kinds;
+        }
+
+        public Set<String> effects() {
+            Set<String> effects = new TreeSet<>();
+            rows.forEach(row -> effects.add(row.effect()));
+            return effects;
+        }
+    }
+
+    public MedicineReading {
+        names = List.copyOf(names);
+    }
+
+    public boolean allSure() {
+        return names.stream().allMatch(name -> name.sureness() == Sureness.NAME);
+    }
+}
