@@ -1,9 +1,10 @@
 package foretress.knowledge;
 
 import foretress.assessment.FactFinder;
-import foretress.assessment.Lexicon;
 import foretress.assessment.Policy;
 import foretress.assessment.RuleSet;
+import foretress.lexicon.LabelLexicon;
+import foretress.lexicon.MedicineLexicon;
 import foretress.questionnaire.Questionnaire;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -17,10 +18,10 @@ public final class Knowledge {
     private final RuleSet ruleSet;
     private final Map<String, Policy> policies;
     private final Map<String, Words> words;
-    private final Lexicon lexicon;
+    private final KnownWords lexicon;
 
     Knowledge(Questionnaire questionnaire, RuleSet ruleSet, Map<String, Policy> policies, Map<String, Words> words,
-              Lexicon lexicon) {
+              KnownWords lexicon) {
         this.questionnaire = questionnaire;
         this.ruleSet = ruleSet;
         this.policies = Collections.unmodifiableMap(new LinkedHashMap<>(policies));
@@ -55,6 +56,16 @@ public final class Knowledge {
     /** Finds the facts these rules read. */
     public FactFinder factFinder() {
         return new FactFinder(ruleSet, lexicon);
+    }
+
+    /** Reads ingredient lists, with the place of every name. */
+    public LabelLexicon labels() {
+        return lexicon.labels();
+    }
+
+    /** Reads typed medicines, with class, effect and reason of every name. */
+    public MedicineLexicon medicines() {
+        return lexicon.medicines();
     }
 
     /**

@@ -20,6 +20,14 @@ final class KnownWords implements Lexicon {
         this.medicines = medicines;
     }
 
+    LabelLexicon labels() {
+        return labels;
+    }
+
+    MedicineLexicon medicines() {
+        return medicines;
+    }
+
     @Override
     public List<String> names(String typed) {
         return medicines.read(typed).names().stream().map(MedicineReading.Name::typed).toList();

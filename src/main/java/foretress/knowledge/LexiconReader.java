@@ -1,6 +1,5 @@
 package foretress.knowledge;
 
-import foretress.assessment.Lexicon;
 import foretress.knowledge.Csv.Field;
 import foretress.knowledge.Csv.Row;
 import foretress.lexicon.Cas;
@@ -35,8 +34,8 @@ final class LexiconReader {
         this.complaints = complaints;
     }
 
-    /** What the lists know, in the words of those who ask; a file that is missing knows nothing. */
-    Lexicon read() {
+    /** What the lists know; a file that is missing knows nothing. */
+    KnownWords read() {
         return new KnownWords(labels(), medicines());
     }
 

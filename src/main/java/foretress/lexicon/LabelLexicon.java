@@ -287,7 +287,8 @@ public final class LabelLexicon {
         private void hennaAlone() {
             boolean listed = found.size() + unknown.size() > NO_LIST;
             Optional<Found> henna = found.stream()
-                .filter(f -> f.substance().name().startsWith("LAWSONIA") && !Letters.folded(f.written()).contains("lawsonia")).findFirst();
+                .filter(f -> f.sureness() != Sureness.CAS_NUMBER && f.substance().name().startsWith("LAWSONIA"))
+                .filter(f -> !Letters.folded(f.written()).contains("lawsonia")).findFirst();
             if (!listed && henna.isPresent()) {
                 Found f = henna.get();
                 index.named(HENNA_OF_SOME_KIND).ifPresent(s -> found.add(new Found(s, f.from(), f.to(), f.written(), f.sureness(), f.mayContain())));

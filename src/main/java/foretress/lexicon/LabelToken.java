@@ -96,9 +96,9 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent) 
     private static Gap gap(char c, char next, boolean locants, String before, String after) {
         return switch (c) {
             case ',', '،', '、', '，' -> locants ? Gap.INSIDE : Gap.COMMA;
-            case ';', '|', '•', '·', '●', '▪', '*', '؛' -> Gap.STOP;
+            case '!', '?', ';', '|', '•', '·', '●', '▪', '*', '؛' -> Gap.STOP;
             case ':' -> locants ? Gap.INSIDE : Gap.STOP;
-            case '.' -> Character.isWhitespace(next) && before.length() > 2 && !isNumber(after) ? Gap.STOP : Gap.INSIDE;
+            case '.' -> Character.isWhitespace(next) && before.length() > 2 && !before.equals("ext") && !isNumber(after) ? Gap.STOP : Gap.INSIDE;
             case '\n', '\r' -> Gap.LINE;
             case '(', ')', '[', ']', '{', '}', '/', '+', '±', '&', '"', '“', '”' -> Gap.BREAK;
             default -> Gap.INSIDE;

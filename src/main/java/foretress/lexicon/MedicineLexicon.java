@@ -3,6 +3,7 @@ package foretress.lexicon;
 import foretress.lexicon.MedicineReading.Name;
 import foretress.lexicon.MedicineReading.Sureness;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -99,18 +100,24 @@ public final class MedicineLexicon {
         return names;
     }
 
-    /** "prednisolone-5mg" is opened at its hyphen, "5-FU" is a name as it stands. */
+    /** "prednisolone-5mg" is opened at its hyphen, "5-FU" and "interferon beta-1a" are names as they stand. */
     private List<Typed> hyphensOpened(List<Typed> words) {
         List<Typed> opened = new ArrayList<>();
-        for (Typed word : words) {
-            boolean asItStands = !word.folded.contains("-") || byKey.containsKey(MedicineKey.of(List.of(word.folded)));
-            for (String part : asItStands ? List.of(word.folded) : List.of(word.folded.split("-"))) {
-                if (!part.isEmpty()) {
-                    opened.add(new Typed(word.from, word.to, part));
-                }
+        int at = 0;
+        while (at < words.size()) {
+            int end = longestName(words, at);
+            if (end == at) {
+                opened.addAll(parts(words.get(at)));
             }
+            opened.addAll(words.subList(at, end));
+            at = Math.max(at + 1, end);
         }
         return opened;
+    }
+
+    private static List<Typed> parts(Typed word) {
+        return Arrays.stream(word.folded.split("-")).filter(part -> !part.isEmpty())
+            .map(part -> new Typed(word.from, word.to, part)).toList();
     }
 
     private int longestName(List<Typed> words, int at) {

@@ -1,0 +1,177 @@
+package foretress.lexicon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.knowledge.ShippedLexicon;
+import foretress.lexicon.MedicineReading.Name;
+import foretress.lexicon.MedicineReading.Sureness;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MedicineLexiconTest {
+
+    private static MedicineReading read(String typed) {
+        return ShippedLexicon.MEDICINES.read(typed);
+    }
+
+    private static Name one(String typed) {
+        MedicineReading reading = read(typed);
+        assertThat(reading.names()).as(typed).hasSize(1);
+        return reading.names().get(0);
+    }
+
+    /** LaBerge 2011: 6.0 % of PPD patients reacted to sulfa drugs. */
+    @Test
+    void sulfamethoxazoleIsASulfonamideThatCrossReacts() {
+        assertThat(one("sulfamethoxazole").kinds()).contains("sulfonamide-antimicrobial");
+        assertThat(one("sulfamethoxazole").effects()).contains("cross-reacts-ppd");
+    }
+
+    /** LaBerge 2011: benzocaine 7.5 %; lidocaine is an amide (structure, from memory). */
+    @Test
+    void benzocaineIsFlaggedLidocaineIsNot() {
+        assertThat(one("benzocaine").effects()).contains("cross-reacts-ppd");
+        assertThat(one("lidocaine").effects()).doesNotContain("cross-reacts-ppd");
+        assertThat(one("lignocaine").kinds()).containsExactly("amide-local-anaesthetic");
+    }
+
+    /** Chemistry (from memory): iron by mouth is no metal on the hair. */
+    @Test
+    void ironTabletsAreAnIronSupplementAndNothingElse() {
+        assertThat(one("ferrous sulphate tablets").kinds()).containsExactly("iron-supplement");
+        assertThat(one("iron tablets").kinds()).containsExactly("iron-supplement");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "Prednisolone 5mg tabs | systemic-corticosteroid", "PREDNISOLONE | systemic-corticosteroid", "prednisolone5mg | systemic-corticosteroid",
+        "prednisolone-5mg | systemic-corticosteroid", "prednisolona 5 mg al día | systemic-corticosteroid", "Prednisolon Tabletten | systemic-corticosteroid",
+        "prednizolon | systemic-corticosteroid", "prednison | systemic-corticosteroid", "prednisona | systemic-corticosteroid", "steroid tablets | systemic-corticosteroid",
+        "cétirizine | antihistamine", "cetirizina | antihistamine", "Cetyryzyna | antihistamine", "hidroxizina | antihistamine", "hydroksyzyna | antihistamine",
+        "Metotrexato 15 mg semanal | cytotoxic-chemotherapy", "metotreksat | immunosuppressant", "Méthotrexate | immunosuppressant",
+        "ciclosporina | immunosuppressant", "cyklosporyna | immunosuppressant", "cyclosporine | immunosuppressant",
+        "hidroxicloroquina | immunosuppressant", "hydroksychlorochina | immunosuppressant", "ácido acetilsalicílico | antiplatelet", "acide acétylsalicylique | antiplatelet",
+        "Acetylsalicylsäure | antiplatelet", "aspirina | antiplatelet", "warfaryna | anticoagulant", "warfarina | anticoagulant",
+        "levotiroxina sódica | thyroid-drug", "Lewotyroksyna | thyroid-drug", "L-thyroxine | thyroid-drug", "levothyroxine 50 mcg every morning | thyroid-drug",
+        "salbutamol inhaler | asthma-marker", "St John's wort | photosensitiser", "5-FU | cytotoxic-chemotherapy", "insulin pen | diabetes-drug",
+        "adrenaline pen | anaphylaxis-marker", "minoxidil 5% foam | topical-scalp-treatment", "frusemide | photosensitiser", "mycophenolate mofetil | immunosuppressant",
+        "clobetasol propionate cream | topical-corticosteroid", "Clobetasolum | topical-corticosteroid", "beta blockers | beta-blocker"})
+    void spellingsOfPeople(String typed, String kind) {
+        Name name = one(typed);
+        assertThat(name.kinds()).as(typed).contains(kind);
+        assertThat(name.sureness()).as(typed).isEqualTo(Sureness.NAME);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"predinsolone, prednisolone", "prednisalone, prednisolone", "methotraxate, methotrexate", "cetrizine, cetirizine", "azathiaprine, azathioprine",
+        "hydroxycloroqine, hydroxychloroquine", "isotretinion, isotretinoin", "clobetesol, clobetasol", "adalimumb, adalimumab", "warferin, warfarin",
+        "levothyroxene, levothyroxine sodium", "salbutomol, salbutamol", "ramiprl, ramipril", "doxycyclin, doxycycline"})
+    void slipsAreForgiven(String typed, String meant) {
+        assertThat(one(typed).rows()).as(typed).extracting(MedicineRow::name).contains(meant);
+    }
+
+    /** Names that are often confused (common practice, from memory): the second must never be read as the first. */
+    @ParameterizedTest
+    @CsvSource({"hydroxyzine, hydralazine", "promethazine, promazine", "chlorpromazine, chlorpropamide", "ciclosporin, cycloserine", "penicillamine, penicillin",
+        "clomifene, clomipramine", "clotrimazole, clonazepam", "cabazitaxel, carbimazole", "metolazone, metronidazole", "lamotrigine, lamivudine",
+        "fluoxetine, fluvoxamine", "fluoxetine, duloxetine", "propranolol, propofol", "tamoxifen, tamsulosin", "azathioprine, azithromycin", "daunorubicin, dactinomycin",
+        "prednisone, primidone", "quinine, quetiapine", "cyclophosphamide, cyclopentolate", "methotrexate, metoclopramide", "tiotropium, trospium",
+        "levodopa, levomepromazine", "levothyroxine, levocarnitine", "allopurinol, haloperidol", "sulfadiazine, sulfasalazine", "clonidine, clozapine", "clonidine, clonazepam"})
+    void aLookAlikeIsNotTheMedicine(String one, String other) {
+        List<String> otherNames = read(other).names().stream().flatMap(n -> n.rows().stream()).map(MedicineRow::name).toList();
+        assertThat(otherNames).as(other).doesNotContain(one);
+        List<String> names = read(one).names().stream().flatMap(n -> n.rows().stream()).map(MedicineRow::name).toList();
+        assertThat(names).as(one).doesNotContain(other);
+    }
+
+    @Test
+    void prednisoneForPrednisoloneMattersNotForBothMeanTheSame() {
+        assertThat(one("prednisone").kinds()).isEqualTo(one("prednisolone").kinds());
+    }
+
+    @Test
+    void noListedOtherNameIsReadAsAMedicineWeKnow() throws IOException {
+        List<String> others = Files.readAllLines(Path.of("src/main/knowledge/lexicon/look-alikes.csv")).stream().skip(1)
+            .map(line -> line.split(",")[0]).toList();
+        assertThat(others).hasSizeGreaterThan(200).allSatisfy(name -> assertThat(one(name).sureness()).as(name).isEqualTo(Sureness.NOT_RECOGNISED));
+    }
+
+    @Test
+    void aSlipInAnotherMedicinesNameIsNotReadAsOneOfOurs() {
+        assertThat(one("hydralazin").sureness()).isEqualTo(Sureness.NOT_RECOGNISED);
+        assertThat(one("hydrallazine").sureness()).isEqualTo(Sureness.NOT_RECOGNISED);
+        assertThat(one("penicilin").sureness()).isEqualTo(Sureness.NOT_RECOGNISED);
+    }
+
+    @Test
+    void severalOnOneLine() {
+        MedicineReading reading = read("prednisolone 5 mg, cetirizine and zzyzxol 10mg / aspirin 75mg daily");
+        assertThat(reading.names()).extracting(Name::typed).containsExactly("prednisolone", "cetirizine", "zzyzxol", "aspirin");
+        assertThat(reading.names()).extracting(Name::sureness)
+            .containsExactly(Sureness.NAME, Sureness.NAME, Sureness.NOT_RECOGNISED, Sureness.NAME);
+        assertThat(reading.allSure()).isFalse();
+    }
+
+    @Test
+    void aSentenceIsReadToo() {
+        assertThat(read("I have been taking methotrexate once a week for my arthritis since 2020").names()).extracting(Name::typed).containsExactly("methotrexate");
+        assertThat(read("tomo metotrexato una vez por semana y ácido fólico").names()).extracting(Name::typed).containsExactly("metotrexato", "ácido fólico");
+    }
+
+    @Test
+    void aNameInSeveralClassesHasThemAll() {
+        assertThat(one("methotrexate").kinds()).contains("immunosuppressant", "cytotoxic-chemotherapy");
+        assertThat(one("hydroxychloroquine").kinds()).contains("immunosuppressant", "photosensitiser");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"zzyzxol", "tablets", "the little white ones", "5 mg", "?", "🙂", "my heart pills", "xx"})
+    void whatIsNotRecognisedSaysSo(String typed) {
+        assertThat(read(typed).allSure()).as(typed).isFalse();
+    }
+
+    @Test
+    void nothingTypedIsNoMedicine() {
+        assertThat(read("").names()).isEmpty();
+        assertThat(read("  \n").names()).isEmpty();
+    }
+
+    @Test
+    void everyShippedNameIsReadAsItselfInAnyCase() throws IOException {
+        for (String line : Files.readAllLines(Path.of("src/main/knowledge/lexicon/medicines.csv")).stream().skip(1).toList()) {
+            String name = line.split(",")[0].replace("\"", "");
+            String kind = line.split(",")[1];
+            assertThat(read(name).names()).as(name).hasSize(1).allSatisfy(n -> assertThat(n.kinds()).contains(kind));
+            assertThat(read(name.toUpperCase(Locale.ROOT)).names()).as(name).hasSize(1).allSatisfy(n -> assertThat(n.kinds()).contains(kind));
+            assertThat(one(name).sureness()).as(name).isEqualTo(Sureness.NAME);
+        }
+    }
+
+    /** Spellings that sound alike must not be two medicines that mean different things. */
+    @Test
+    void noTwoMedicinesOfDifferentClassesSoundAlike() throws IOException {
+        for (String line : Files.readAllLines(Path.of("src/main/knowledge/lexicon/medicines.csv")).stream().skip(1).toList()) {
+            String name = line.split(",")[0];
+            assertThat(one(name).rows()).as(name).extracting(MedicineRow::name).containsOnly(name);
+        }
+    }
+
+    @Test
+    void readsTheSameUnderTurkishLetters() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("tr"));
+            assertThat(one("CETIRIZINE").kinds()).contains("antihistamine");
+            assertThat(one("ISOTRETINOIN").kinds()).contains("retinoid");
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+}
