@@ -8,6 +8,7 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.UnknownHostException;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Where the server may listen. On this machine alone without conditions; beyond it only encrypted, by its own certificate or by
@@ -16,6 +17,7 @@ import java.util.Optional;
 record Address(Settings settings) {
     private static final String PUBLIC = "foretress.public-address";
     private static final String PROXIES = "foretress.trusted-proxies";
+    private static final Pattern THIS_MACHINE = Pattern.compile("localhost|127(\\.[0-9]{1,3}){3}|\\[::1]");
 
     void check() throws Refusal {
         var open = settings.get(PUBLIC);
@@ -37,7 +39,7 @@ record Address(Settings settings) {
     private void checkPublic(String address) throws Refusal {
         if (!isBare(address))
             throw new Refusal(Refusal.Reason.ADDRESS, "FORETRESS_PUBLIC_ADDRESS is \"%s\"; it must be like https://visits.example.org, without a path.", address);
-        if (!address.startsWith("https://") && !isLoopback(URI.create(address).getHost()))
+        if (!address.startsWith("https://") && !THIS_MACHINE.matcher(URI.create(address).getHost()).matches())
             throw new Refusal(Refusal.Reason.ADDRESS, "FORETRESS_PUBLIC_ADDRESS is \"%s\"; beyond this machine it must begin with https://.", address);
     }
 
@@ -52,14 +54,11 @@ record Address(Settings settings) {
     }
 
     private boolean isLoopback() throws Refusal {
-        return isLoopback(settings.host());
-    }
-
-    private static boolean isLoopback(String host) throws Refusal {
         try {
-            return InetAddress.getByName(host).isLoopbackAddress();
+            return InetAddress.getByName(settings.host()).isLoopbackAddress();
         } catch (UnknownHostException e) {
-            throw new Refusal(Refusal.Reason.ADDRESS, "There is no address \"%s\" on this machine. Set QUARKUS_HTTP_HOST to one of its own.", host);
+            throw new Refusal(Refusal.Reason.ADDRESS, "There is no address \"%s\" on this machine. Set QUARKUS_HTTP_HOST to one of its own.",
+                settings.host());
         }
     }
 
