@@ -26,15 +26,14 @@ final class KnowledgeReader {
     Knowledge read() {
         ServicesReader services = new ServicesReader();
         one("services.yaml").ifPresent(file -> file.trying(services::read));
-        Questionnaire questionnaire = new QuestionnaireReader(services.chemistries()).read(all("questionnaire"));
+        QuestionnaireReader questions = new QuestionnaireReader(services.chemistries());
+        Questionnaire questionnaire = questions.read(all("questionnaire"));
         Map<String, Source> sources = new LinkedHashMap<>();
         one("sources.yaml").ifPresent(file -> file.trying(f -> sources.putAll(SourcesReader.read(f))));
         FactsReader facts = new FactsReader(questionnaire);
-        Optional<Yaml> factsFile = one("facts.yaml");
-        factsFile.ifPresent(file -> file.trying(facts::read));
+        one("facts.yaml").ifPresent(file -> file.trying(facts::read));
         one("cues.yaml").ifPresent(file -> file.trying(facts::readCues));
-        factsFile.ifPresent(file -> facts.unread().forEach(id -> file.complain(
-            "no fact reads the question '%s'; read it, or mark it 'record: yes'".formatted(id))));
+        facts.unread().forEach(id -> questions.complain(id, "no fact reads '%s'; read it, or mark it 'record: yes'".formatted(id)));
         RulesReader rules = new RulesReader(facts.facts().values(), services, sources.keySet());
         all("rules").forEach(file -> file.trying(rules::read));
         RuleSet ruleSet = new RuleSet(List.copyOf(facts.facts().values()), facts.cues(), rules.rules(), List.copyOf(services.steps().values()),

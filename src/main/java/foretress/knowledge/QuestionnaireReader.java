@@ -25,6 +25,7 @@ final class QuestionnaireReader {
     private final Set<String> chemistries;
     private final Map<String, Question> questions = new LinkedHashMap<>();
     private final Map<String, Yaml> openings = new LinkedHashMap<>();
+    private final Map<String, Yaml> places = new LinkedHashMap<>();
     private final Set<String> topics = new HashSet<>();
 
     QuestionnaireReader(Set<String> chemistries) {
@@ -38,6 +39,11 @@ final class QuestionnaireReader {
         openings.forEach((id, when) -> refuseCircle(id, when));
         // Duplicates and circles are complained about; what is left of them must not end the reading with a second message.
         return new Questionnaire(read.stream().map(t -> new Topic(t.id(), t.questions().stream().filter(q -> questions.get(q.id()) == q).toList())).toList());
+    }
+
+    /** Complains about a question where it stands. */
+    void complain(String question, String message) {
+        places.get(question).complain(message);
     }
 
     private Topic topic(Yaml file) {
@@ -57,6 +63,7 @@ final class QuestionnaireReader {
         if (questions.putIfAbsent(question.id(), question) != null) {
             entry.at("id").complain("two questions are called '%s'".formatted(question.id()));
         }
+        places.putIfAbsent(question.id(), entry.at("id"));
         entry.maybe("when").ifPresent(when -> openings.putIfAbsent(question.id(), when));
         return question;
     }

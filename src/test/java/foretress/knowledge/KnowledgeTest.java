@@ -18,6 +18,12 @@ class KnowledgeTest {
     }
 
     @Test
+    void everyIdHasWordsInEveryLanguage() {
+        Knowledge knowledge = new KnowledgeReader(KnowledgeFiles.ofClassPath()).read();
+        assertThat(WordsCheck.missing(knowledge)).as("words to write").isEmpty();
+    }
+
+    @Test
     void theHashIsTheSameForTheSameFilesAndOtherForAnyChange() {
         KnowledgeFiles files = KnowledgeFiles.ofClassPath();
         assertThat(KnowledgeFiles.ofClassPath().hash()).isEqualTo(files.hash()).matches("[0-9a-f]{64}");
