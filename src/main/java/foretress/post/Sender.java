@@ -8,6 +8,7 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.scheduler.Scheduled;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.context.control.ActivateRequestContext;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -50,6 +51,7 @@ public class Sender {
     }
 
     /** Sends every mail that is due; how many left. */
+    @ActivateRequestContext
     public int sendDue() {
         int left = 0;
         for (UUID id : due()) if (claim(id) && deliver(id)) left++;
@@ -79,10 +81,15 @@ public class Sender {
             done(id);
             return true;
         } catch (RuntimeException notTaken) {
-            LOG.warnf("Mail %s was not taken (try %d): %s", id, mail.tries, notTaken.getClass().getSimpleName());
+            LOG.warnf("Mail %s was not taken (try %d): %s", id, mail.tries, cause(notTaken));
             again(mail);
             return false;
         }
+    }
+
+    /** The kind of failure alone: a server's answer may quote the address. */
+    private static String cause(Throwable thrown) {
+        return thrown.getCause() == null ? thrown.getClass().getSimpleName() : cause(thrown.getCause());
     }
 
     private void done(UUID id) {

@@ -17,12 +17,14 @@ public class VisitMaker {
     private final Clients clients;
     private final Visits visits;
     private final OpenSalon salon;
+    private final Tasks tasks;
     private final Clock clock;
 
-    VisitMaker(Clients clients, Visits visits, OpenSalon salon, Clock clock) {
+    VisitMaker(Clients clients, Visits visits, OpenSalon salon, Tasks tasks, Clock clock) {
         this.clients = clients;
         this.visits = visits;
         this.salon = salon;
+        this.tasks = tasks;
         this.clock = clock;
     }
 
@@ -41,6 +43,35 @@ public class VisitMaker {
             var wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(5).atTime(LocalTime.of(14, 0));
             return visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
                 salon.stylist().id, List.of(new Booked("colour-whole", List.of("colour"))))).id;
+        });
+    }
+
+    /** A day with a bit of everything on it, today, under the invented names of the demo salon. */
+    public void busyDay() {
+        at("Amal", "Rezk", "colour-wash-out", 0, 9, 0, State.SIGNED, "");
+        at("Wanda", "Kubik", "colour-whole", 0, 13, 0, State.INVITED, "");
+        UUID brandt = at("Ottilie", "Brandt", "highlights", 0, 14, 0, State.SIGNED, "incompatibility-test");
+        at("Linh", "Tran", "perm-alkaline", 0, 17, 0, State.ANSWERING, "");
+        at("Marta", "Oyelaran", "colour-roots", 2, 14, 0, State.SIGNED, "skin-test");
+        at("Teodor", "Wisk", "colour-demi", 5, 9, 30, State.BOOKED, "");
+        QuarkusTransaction.requiringNew().run(() -> {
+            Visit visit = Visit.findById(brandt);
+            tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id), clock.instant().plusSeconds(70_000));
+        });
+    }
+
+    private UUID at(String given, String family, String service, int days, int hour, int minute, State state, String owed) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            var client = clients.add(new Clients.Person(given, family, Optional.of(LocalDate.of(1984, 2, 17)),
+                Optional.of(given.toLowerCase() + "@post.example"), Optional.of("01632 960 218"), "en"));
+            var zone = Salon.the().zoneId();
+            var wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(days).atTime(hour, minute);
+            var visit = visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
+                salon.stylist().id, List.of(new Booked(service, List.of("colour")))));
+            visit.state = state;
+            if (!owed.isEmpty())
+                visit.owes(Optional.of(new Visit.Owed(owed, Optional.of(visit.startsAt.minusSeconds(48 * 3600)))));
+            return visit.id;
         });
     }
 

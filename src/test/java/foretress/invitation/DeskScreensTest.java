@@ -1,0 +1,128 @@
+package foretress.invitation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Page;
+import foretress.Browser;
+import foretress.Walker;
+import foretress.salon.OpenSalon;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import foretress.visit.VisitMaker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The desk's pages and the door in a real browser: no accessibility violation, and a picture of each in target/screens. */
+@QuarkusTest
+class DeskScreensTest {
+    @TestHTTPResource("/") URI base;
+    @Inject OpenSalon salon;
+    @Inject VisitMaker make;
+    @Inject Invitations invitations;
+    UUID visit;
+
+    @BeforeEach
+    void aDayAtTheSalon() {
+        salon.open();
+        visit = make.visit(LocalDate.of(1990, 4, 3));
+        make.busyDay();
+    }
+
+    private static void checked(Page page, String name) {
+        page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/screens", name + ".png")).setFullPage(true));
+        var found = new AxeBuilder(page).analyze().getViolations();
+        assertThat(found.stream().map(v -> v.getId() + " " + v.getNodes().stream().map(n -> n.getHtml()).toList()))
+            .as(name + " " + page.url()).isEmpty();
+        assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+            .as("sideways scrolling on " + name).isLessThanOrEqualTo(0);
+    }
+
+    @Test
+    void theDoorIsUsableByEverybodyOnAPhone() {
+        String link = "/i/" + invitations.issue(visit, Invitation.Way.SHOWN, "server").reveal();
+        try (Browser browser = Browser.open(); var phone = browser.phone(root(), true)) {
+            Page page = phone.newPage();
+            page.navigate(link);
+            checked(page, "door");
+            page.click("button[type=submit]");
+            checked(page, "birth-date");
+            page.fill("#day", "31");
+            page.selectOption("#month", "4");
+            page.fill("#year", "90");
+            page.click("button[type=submit]");
+            checked(page, "birth-date-wrong");
+            page.fill("#day", "3");
+            page.fill("#year", "1990");
+            page.click("button[type=submit]");
+            page.navigate("/answers/stop");
+            checked(page, "stop");
+            make.is(visit, State.ANSWERING);
+            page.navigate("/answers/stop");
+            checked(page, "code");
+            page.navigate("/i/nothing");
+            checked(page, "no-such-link");
+            phone.clearCookies();
+            page.navigate("/answers/stop");
+            checked(page, "use-your-link");
+        }
+    }
+
+    private String root() {
+        return base.toString().replaceAll("/$", "");
+    }
+
+    @Test
+    void theDesksPagesAreUsableByEverybodyOnATabletAndAPhone() {
+        Walker signedIn = salon.as("sanna");
+        try (Browser browser = Browser.open()) {
+            for (int width : List.of(1024, 360)) {
+                try (var tablet = browser.sized(root(), width, 768)) {
+                    tablet.addCookies(signedIn.cookies().entrySet().stream().map(c ->
+                        new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root())).toList());
+                    desk(tablet.newPage(), "-" + width);
+                }
+            }
+        }
+    }
+
+    private void desk(Page page, String width) {
+        page.navigate("/desk");
+        checked(page, "desk" + width);
+        page.navigate("/desk/new-visit");
+        checked(page, "new-visit" + width);
+        page.fill("#given", "Ottilie");
+        page.fill("#email", "ottilie.example");
+        page.fill("#birth-day", "31");
+        page.click("main button[type=submit]");
+        checked(page, "new-visit-wrong" + width);
+        page.navigate("/desk/clients?q=brandt");
+        checked(page, "clients" + width);
+        page.navigate("/desk/clients/" + client());
+        checked(page, "client" + width);
+        page.navigate("/desk/visits/" + visit);
+        checked(page, "visit" + width);
+        page.click("form[action$='/link'] button");
+        checked(page, "fresh-link" + width);
+        page.click("a[href*='/slip/']");
+        checked(page, "slip" + width);
+        make.is(visit, State.ANSWERING);
+        page.navigate("/desk/visits/" + visit);
+        checked(page, "visit-half" + width);
+        page.click("form[action$='/code'] button");
+        checked(page, "read-out" + width);
+    }
+
+    private UUID client() {
+        return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.id);
+    }
+}

@@ -1,0 +1,313 @@
+package foretress.visit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.MovedClock;
+import foretress.Walker;
+import foretress.salon.OpenSalon;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The desk books, sees who has answered and what is owed by when, and never why. */
+@QuarkusTest
+class DeskTest {
+    private static final ZoneId LONDON = ZoneId.of("Europe/London");
+
+    @Inject OpenSalon salon;
+    @Inject VisitMaker make;
+    @Inject Tasks tasks;
+    @Inject MovedClock clock;
+
+    @BeforeEach
+    void open() {
+        salon.open();
+    }
+
+    @AfterEach
+    void backToNow() {
+        clock.reset();
+    }
+
+    private Map<String, String> filled(String family, String date, String time) {
+        var fields = new HashMap<String, String>();
+        fields.put("given", "Wanda");
+        fields.put("family", family);
+        fields.put("email", "wanda@post.example");
+        fields.put("phone", "+44 1632 960 221");
+        fields.put("birth-day", "9");
+        fields.put("birth-month", "8");
+        fields.put("birth-year", "1971");
+        fields.put("date", date);
+        fields.put("time", time);
+        fields.put("stylist", salon.stylist().id.toString());
+        fields.put("service", "highlights");
+        return fields;
+    }
+
+    private LocalDate inDays(int days) {
+        return LocalDate.ofInstant(clock.instant(), LONDON).plusDays(days);
+    }
+
+    private static String someName() {
+        return "Kubik" + UUID.randomUUID().toString().substring(0, 8);
+    }
+
+    private static long visitsOf(String family) {
+        return QuarkusTransaction.requiringNew().call(() -> Visit.count("client.familyName", family));
+    }
+
+    @Test
+    void aBookedVisitStandsInTheListAndOnItsOwnPage() {
+        String name = someName();
+        Walker desk = salon.as("sanna").open("/desk/new-visit").send(filled(name, inDays(3).toString(), "13:00")).expect(200);
+        assertThat(desk.at()).matches("/desk/visits/[0-9a-f-]{36}");
+        assertThat(desk.text()).contains("Wanda " + name, "13:00", "with Petra Lind", "No link was made yet");
+        assertThat(desk.open("/desk").only("tr:contains(" + name + ")").text()).contains("13:00", "No link sent yet");
+    }
+
+    @Test
+    void theSameFormTwiceIsOneVisitAndOneClient() {
+        String name = someName();
+        Walker desk = salon.as("sanna").open("/desk/new-visit");
+        var sent = new ArrayList<>(desk.fields("main form"));
+        sent.removeIf(f -> filled(name, "", "").containsKey(f.getKey()));
+        filled(name, inDays(3).toString(), "13:00").forEach((k, v) -> sent.add(Map.entry(k, v)));
+        String first = desk.post("/desk/new-visit", sent).expect(200).at();
+        String second = desk.post("/desk/new-visit", sent).expect(200).at();
+        assertThat(second).isEqualTo(first);
+        assertThat(visitsOf(name)).isOne();
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Client.count("familyName", name))).isOne();
+    }
+
+    @Test
+    void theSameFormEightTimesAtOnceIsOneVisitAndOneClient() throws Exception {
+        String name = someName();
+        Walker desk = salon.as("sanna").open("/desk/new-visit");
+        var sent = new ArrayList<>(desk.fields("main form"));
+        sent.removeIf(f -> filled(name, "", "").containsKey(f.getKey()));
+        filled(name, inDays(3).toString(), "13:00").forEach((k, v) -> sent.add(Map.entry(k, v)));
+        var threads = Executors.newFixedThreadPool(8);
+        try {
+            List<Callable<Integer>> posts = new ArrayList<>();
+            for (int i = 0; i < 8; i++) posts.add(() -> {
+                var walker = new Walker();
+                walker.cookies().putAll(desk.cookies());
+                return walker.post("/desk/new-visit", sent).response().statusCode();
+            });
+            for (var one : threads.invokeAll(posts)) assertThat(one.get()).isEqualTo(200);
+        } finally {
+            threads.shutdown();
+        }
+        assertThat(visitsOf(name)).isOne();
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Client.count("familyName", name))).isOne();
+    }
+
+    @Test
+    void everythingTypedStaysWhenSomethingIsWrong() {
+        var wrong = filled("Kubik", "", "25:00");
+        wrong.put("email", "wanda.example");
+        wrong.put("given", "");
+        wrong.put("birth-day", "31");
+        wrong.put("birth-month", "2");
+        Walker desk = salon.as("sanna").open("/desk/new-visit").send(wrong).expect(422);
+        assertThat(desk.page().title()).startsWith("Please look again");
+        assertThat(desk.only("#family").val()).isEqualTo("Kubik");
+        assertThat(desk.only("#email").val()).isEqualTo("wanda.example");
+        assertThat(desk.only("#birth-day").val()).isEqualTo("31");
+        assertThat(desk.only("#birth-month option[selected]").text()).isEqualTo("February");
+        assertThat(desk.only("#stylist option[selected]").text()).isEqualTo("Petra Lind");
+        assertThat(desk.page().select("input[name=service][value=highlights]").hasAttr("checked")).isTrue();
+    }
+
+    /** A6: the summary's link leads to the field, and says the same words as stand beside it. */
+    @Test
+    void eachMistakeStandsInTheSummaryAndBesideItsField() {
+        var wrong = filled("", "2001-01-01", "");
+        wrong.put("given", "");
+        wrong.put("email", "wanda@");
+        wrong.put("phone", "ring me");
+        wrong.put("birth-year", "71");
+        wrong.put("stylist", "");
+        wrong.remove("service");
+        Walker desk = salon.as("sanna").open("/desk/new-visit").send(wrong).expect(422);
+        var links = desk.page().select(".mistakes a");
+        assertThat(links.eachAttr("href")).containsExactlyInAnyOrder("#given", "#family", "#birth-day", "#email", "#phone",
+            "#date", "#time", "#stylist", "#services");
+        for (var link : links) {
+            String id = link.attr("href").substring(1);
+            assertThat(desk.only("#" + id)).isNotNull();
+            assertThat(desk.only("#" + id + "-mistake").text()).isEqualTo(link.text());
+        }
+    }
+
+    /** E13: the clocks go forward at 01:00 on the last Sunday of March (IANA time zone database, Europe/London). */
+    @Test
+    void aTimeTheClockSkipsIsRefusedWithTheReason() {
+        LocalDate spring = lastSundayAhead(3);
+        Walker desk = salon.as("sanna").open("/desk/new-visit").send(filled(someName(), spring.toString(), "01:30")).expect(422);
+        assertThat(desk.only("#time-mistake").text()).contains("from 01:00 straight to 02:00", "01:30 does not exist");
+    }
+
+    @Test
+    void ofATimeThatComesTwiceThePersonSaysWhich() {
+        LocalDate autumn = lastSundayAhead(10);
+        String name = someName();
+        Walker desk = salon.as("sanna").open("/desk/new-visit").send(filled(name, autumn.toString(), "01:30")).expect(422);
+        assertThat(desk.page().select("input[name=turn]")).hasSize(2);
+        desk.send(Map.of("turn", "second")).expect(200);
+        Visit visit = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", name).firstResult());
+        assertThat(visit.startsAt).isEqualTo(autumn.atTime(1, 30).atZone(java.time.ZoneOffset.UTC).toInstant());
+    }
+
+    private LocalDate lastSundayAhead(int month) {
+        LocalDate today = inDays(0);
+        LocalDate last = lastSunday(today.getYear(), month);
+        return last.isAfter(today) ? last : lastSunday(today.getYear() + 1, month);
+    }
+
+    private static LocalDate lastSunday(int year, int month) {
+        return java.time.YearMonth.of(year, month).atEndOfMonth()
+            .with(java.time.temporal.TemporalAdjusters.previousOrSame(java.time.DayOfWeek.SUNDAY));
+    }
+
+    @Test
+    void aTonerIsTakenOutByNameAndOnlyThere() {
+        String name = someName();
+        var form = filled(name, inDays(4).toString(), "09:00");
+        form.put("without-toner", "highlights");
+        salon.as("sanna").open("/desk/new-visit").send(form).expect(200);
+        assertThat(stepsOf(name)).containsExactly("lighten");
+        String other = someName();
+        var forged = filled(other, inDays(4).toString(), "10:00");
+        forged.put("service", "colour-whole");
+        forged.put("without-toner", "colour-whole");
+        Walker desk = salon.as("sanna").open("/desk/new-visit");
+        var fields = new ArrayList<>(desk.fields("main form"));
+        fields.removeIf(f -> forged.containsKey(f.getKey()));
+        forged.forEach((k, v) -> fields.add(Map.entry(k, v)));
+        desk.post("/desk/new-visit", fields).expect(200);
+        assertThat(stepsOf(other)).containsExactly("colour");
+    }
+
+    private static List<String> stepsOf(String family) {
+        return QuarkusTransaction.requiringNew().call(() ->
+            Visit.<Visit>find("client.familyName", family).firstResult().services.get(0).stepIds());
+    }
+
+    /** B24: names of stored fields do not bind. */
+    @Test
+    void fieldsThatAreNotOnTheFormChangeNothing() {
+        String name = someName();
+        Walker desk = salon.as("sanna").open("/desk/new-visit");
+        var fields = new ArrayList<>(desk.fields("main form"));
+        var form = filled(name, inDays(3).toString(), "13:00");
+        fields.removeIf(f -> form.containsKey(f.getKey()));
+        form.forEach((k, v) -> fields.add(Map.entry(k, v)));
+        for (String stored : List.of("id", "state", "standingCode", "standing_code", "answeredAt", "signedAt", "owedWhat",
+            "birthDateConfirmed", "version", "createdAt")) fields.add(Map.entry(stored, "CLOSED"));
+        desk.post("/desk/new-visit", fields).expect(200);
+        Visit visit = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", name).firstResult());
+        assertThat(visit.state).isEqualTo(State.BOOKED);
+        assertThat(visit.standing()).isEmpty();
+        assertThat(visit.owed()).isEmpty();
+    }
+
+    @Test
+    void theDeskSeesWhatIsOwedByWhenAndNeverWhy() {
+        UUID id = make.visit(LocalDate.of(1990, 4, 3));
+        Instant latest = clock.instant().plus(Duration.ofDays(2));
+        QuarkusTransaction.requiringNew().run(() -> {
+            Visit visit = Visit.findById(id);
+            visit.state = State.SIGNED;
+            visit.answeredAt = clock.instant();
+            visit.standingCode = "test first";
+            visit.owes(Optional.of(new Visit.Owed("skin-test", Optional.of(latest))));
+        });
+        Walker desk = salon.as("sanna");
+        for (String path : List.of("/desk", "/desk/visits/" + id)) {
+            String text = desk.open(path).expect(200).page().html().toLowerCase();
+            assertThat(text).contains("skin test").doesNotContain("allerg", "reaction", "medicine", "metal", "henna",
+                "test first", "prevents", "restricts", "standing", "finding", "pregnan", "asthma", "data-weight");
+        }
+        assertThat(desk.open("/desk").only("tr:has(a[href$=" + id + "])").text()).contains("Answered", "Skin test latest");
+    }
+
+    @Test
+    void aPromisedCallStaysOpenUntilSomebodySaysTheyHaveCalled() {
+        UUID id = make.visit(LocalDate.of(1990, 4, 3));
+        QuarkusTransaction.requiringNew().run(() -> {
+            Visit visit = Visit.findById(id);
+            tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id), clock.instant().plus(Duration.ofHours(20)));
+            tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id), clock.instant().plus(Duration.ofHours(20)));
+        });
+        Walker desk = salon.as("sanna").open("/desk");
+        String here = "li:has(a[href=/desk/visits/" + id + "])";
+        assertThat(desk.only(here).text()).contains("Petra Lind promised a call", "01632 960 333", "by ");
+        desk.send(here + " form", Map.of()).expect(200);
+        assertThat(desk.page().select(here)).isEmpty();
+        Task kept = QuarkusTransaction.requiringNew().call(() -> Task.<Task>find("visit.id", id).firstResult());
+        assertThat(kept.acknowledged()).isPresent();
+    }
+
+    @Test
+    void clientsAreFoundByAnyPartWithoutAccentsAndPercentIsALetter() {
+        String name = "Núñez" + UUID.randomUUID().toString().substring(0, 6);
+        salon.as("sanna").open("/desk/new-visit").send(filled(name, inDays(3).toString(), "13:00"));
+        Walker desk = salon.as("petra").open("/desk/clients");
+        assertThat(desk.send("form[role=search]", Map.of("q", name.toLowerCase().replace('ú', 'u').replace('ñ', 'n') + " wan"))
+            .text()).contains("Wanda " + name);
+        assertThat(desk.send("form[role=search]", Map.of("q", "%")).text()).contains("Nobody on file has “%”");
+    }
+
+    @Test
+    void aClientsAddressIsCorrectedOnceAndAStaleFormIsTold() {
+        String name = someName();
+        Walker desk = salon.as("sanna").open("/desk/new-visit").send(filled(name, inDays(3).toString(), "13:00"));
+        String card = desk.only("a[href^=/desk/clients/]:contains(Change)").attr("href");
+        Walker other = salon.as("edda").open(card);
+        desk.open(card).send("form.form", Map.of("email", "new@post.example")).expect(200);
+        assertThat(desk.text()).contains("Saved");
+        other.send("form.form", Map.of("phone", "01632 960 555")).expect(422);
+        assertThat(other.text()).contains("Somebody changed this client meanwhile");
+        assertThat(other.only("#phone").val()).isEqualTo("01632 960 555");
+    }
+
+    @Test
+    void aVisitCalledOffLeavesTheListAndTakesNoLink() {
+        UUID id = make.visit(LocalDate.of(1990, 4, 3));
+        Walker desk = salon.as("sanna").open("/desk/visits/" + id).send("form[action$=cancel]", Map.of()).expect(200);
+        assertThat(desk.text()).contains("called off");
+        assertThat(desk.page().select("form[action$=/link], form[action$=/mail]")).isEmpty();
+        assertThat(desk.open("/desk").page().select("a[href$=" + id + "]")).isEmpty();
+    }
+
+    @Test
+    void foreignIdsAnswerLikeMissingOnes() {
+        Walker desk = salon.as("sanna");
+        for (String id : List.of("x", UUID.randomUUID().toString(), "1%27%20or%201=1"))
+            desk.open("/desk/visits/" + id).expect(404);
+        desk.open("/desk/clients/" + UUID.randomUUID()).expect(404);
+    }
+
+    @Test
+    void nobodySeesTheDeskWithoutSigningIn() {
+        assertThat(new Walker().open("/desk").at()).startsWith("/sign-in");
+        assertThat(new Walker().open("/desk/clients").at()).startsWith("/sign-in");
+    }
+}
