@@ -10,7 +10,7 @@ package foretress.hair;
 public record StrandLayout(double width, boolean stacked, double labelWidth, double chanceWidth) {
     public static final StrandLayout WIDE = new StrandLayout(936, false, 216, 188);
     public static final StrandLayout TABLET = new StrandLayout(640, true, 0, 0);
-    public static final StrandLayout PHONE = new StrandLayout(350, true, 0, 0);
+    public static final StrandLayout PHONE = new StrandLayout(320, true, 0, 0);
     /** The width between the margins of the consent on A4, 163 mm. */
     public static final StrandLayout PAPER = new StrandLayout(760, false, 208, 160);
 

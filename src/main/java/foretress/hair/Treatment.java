@@ -50,6 +50,11 @@ public record Treatment(String id, Residue residue, LocalDate earliest, LocalDat
         return new Treatment(id, residue, earliest, latest, zone, repeated, sure, true, label, said);
     }
 
+    /** With the words a reader sees beside its band. */
+    public Treatment labelled(String name, String words) {
+        return new Treatment(id, residue, earliest, latest, zone, repeated, sure, metalPossible, name, words);
+    }
+
     public Treatment said(String words) {
         return new Treatment(id, residue, earliest, latest, zone, repeated, sure, metalPossible, label, words);
     }
