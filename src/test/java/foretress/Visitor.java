@@ -27,6 +27,12 @@ public class Visitor {
             .formParams(fields).post(path));
     }
 
+    /** The same with one more field of a name that is there already. */
+    public Response post(String path, Map<String, String> fields, String again, String value) {
+        return kept(request().contentType("application/x-www-form-urlencoded; charset=UTF-8").formParam("csrf-token", token)
+            .formParams(fields).formParam(again, value).post(path));
+    }
+
     private Response kept(Response response) {
         response.detailedCookies().forEach(cookie -> {
             if (cookie.getMaxAge() == 0) cookies.remove(cookie.getName());

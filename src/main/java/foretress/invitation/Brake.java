@@ -1,5 +1,6 @@
 package foretress.invitation;
 
+import foretress.web.Network;
 import io.github.bucket4j.Bandwidth;
 import io.github.bucket4j.Bucket;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -35,30 +36,8 @@ public class Brake {
 
     /** Whether this knock is let through; addresses of one IPv6 /64 network count as one. */
     boolean lets(String address) {
-        return byAddress.computeIfAbsent(network(address), any -> bucket(perAddress)).tryConsume(1)
+        return byAddress.computeIfAbsent(Network.of(address), any -> bucket(perAddress)).tryConsume(1)
             && together.tryConsume(1);
-    }
-
-    static String network(String address) {
-        if (!address.contains(":")) return address;
-        String[] groups = expanded(address).split(":");
-        return String.join(":", groups[0], groups[1], groups[2], groups[3]);
-    }
-
-    /** Writes out the zeros that {@code ::} stands for, so that the first four groups can be read off. */
-    private static String expanded(String address) {
-        String bare = address.replaceAll("%.*", "");
-        int gap = bare.indexOf("::");
-        if (gap < 0) return bare;
-        String before = bare.substring(0, gap);
-        String after = bare.substring(gap + 2);
-        int missing = 8 - groups(before) - groups(after);
-        String zeros = ":0".repeat(Math.max(missing, 1)).substring(1);
-        return (before.isEmpty() ? "" : before + ":") + zeros + (after.isEmpty() ? "" : ":" + after);
-    }
-
-    private static int groups(String part) {
-        return part.isEmpty() ? 0 : part.split(":").length;
     }
 
     private static Bucket bucket(int knocks) {

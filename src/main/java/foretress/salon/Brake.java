@@ -1,6 +1,7 @@
 package foretress.salon;
 
 import foretress.web.Fold;
+import foretress.web.Network;
 import io.github.bucket4j.Bucket;
 import io.github.bucket4j.TimeMeter;
 import jakarta.inject.Singleton;
@@ -10,9 +11,10 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
- * Slows guessing down without shutting anybody out. One address may try so often in ten minutes, whoever it names; and each
+ * Slows guessing down without shutting anybody out. One network may try so often in ten minutes, whoever it names; and each
  * failure in a row for one sign-in name makes that name wait longer, from nothing to a quarter of an hour.
  * A name nobody has waits like any other. Kept in memory: a restart forgives.
  */
@@ -20,24 +22,25 @@ import java.util.concurrent.ConcurrentHashMap;
 class Brake {
     static final int FREE_TRIES = 5;
     static final Duration LONGEST_WAIT = Duration.ofMinutes(15);
-    static final int TRIES_PER_ADDRESS = 40;
     private static final Duration WINDOW = Duration.ofMinutes(10);
     private static final int MOST_KEPT = 20_000;
 
     private record Failures(int inARow, Instant next) {}
 
     private final Map<String, Failures> byLogin = new ConcurrentHashMap<>();
-    private final Map<String, Bucket> byAddress = new ConcurrentHashMap<>();
+    private final Map<String, Bucket> byNetwork = new ConcurrentHashMap<>();
+    private final int triesPerAddress;
     private final Clock clock;
 
-    Brake(Clock clock) {
+    Brake(@ConfigProperty(name = "foretress.sign-in.tries-per-address", defaultValue = "40") int triesPerAddress, Clock clock) {
+        this.triesPerAddress = triesPerAddress;
         this.clock = clock;
     }
 
     /** Takes one try: nothing when it may go ahead, else how long to wait. A try counts as failed until {@link #passed}. */
     Optional<Duration> take(String login, String address) {
         keepSmall();
-        var probe = byAddress.computeIfAbsent(address, a -> bucket()).tryConsumeAndReturnRemaining(1);
+        var probe = byNetwork.computeIfAbsent(Network.of(address), any -> bucket()).tryConsumeAndReturnRemaining(1);
         if (!probe.isConsumed()) return Optional.of(Duration.ofNanos(probe.getNanosToWaitForRefill()));
         return takeFor(Fold.fold(login));
     }
@@ -64,7 +67,7 @@ class Brake {
     }
 
     private Bucket bucket() {
-        return Bucket.builder().addLimit(limit -> limit.capacity(TRIES_PER_ADDRESS).refillGreedy(TRIES_PER_ADDRESS, WINDOW))
+        return Bucket.builder().addLimit(limit -> limit.capacity(triesPerAddress).refillGreedy(triesPerAddress, WINDOW))
             .withCustomTimePrecision(new ClockMeter(clock)).build();
     }
 
@@ -72,7 +75,11 @@ class Brake {
     private void keepSmall() {
         var now = clock.instant();
         if (byLogin.size() > MOST_KEPT) byLogin.values().removeIf(f -> f.next().isBefore(now));
-        if (byAddress.size() > MOST_KEPT) byAddress.values().removeIf(b -> b.getAvailableTokens() == TRIES_PER_ADDRESS);
+        if (byNetwork.size() > MOST_KEPT) byNetwork.values().removeIf(b -> b.getAvailableTokens() == triesPerAddress);
+    }
+
+    int kept() {
+        return byLogin.size() + byNetwork.size();
     }
 
     private record ClockMeter(Clock clock) implements TimeMeter {

@@ -31,7 +31,7 @@ class Fallback {
             context.response().reset();
             return;
         }
-        if (context.failure() != null && context.statusCode() >= 500) LOG.error("a request failed", context.failure());
+        if (context.failure() != null && context.statusCode() >= 500) LOG.error("a request failed", Told.of(context.failure()));
         answer(context, context.statusCode() < 400 ? 500 : context.statusCode());
     }
 

@@ -24,7 +24,7 @@ public class Problems {
 
     @ServerExceptionMapper
     public Response expected(WebApplicationException e) {
-        if (e.getResponse().getStatus() >= 500) LOG.error("a request failed", e);
+        if (e.getResponse().getStatus() >= 500) LOG.error("a request failed", Told.of(e));
         return e.getResponse();
     }
 
@@ -32,7 +32,7 @@ public class Problems {
     @ServerExceptionMapper
     public Response unexpected(Throwable e) {
         if (isUnreadableForm(e)) return Response.status(400).build();
-        LOG.error("a request failed", e);
+        LOG.error("a request failed", Told.of(e));
         return Response.serverError().build();
     }
 

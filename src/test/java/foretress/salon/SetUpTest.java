@@ -1,0 +1,170 @@
+package foretress.salon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.endsWith;
+
+import foretress.MovedClock;
+import foretress.Visitor;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.UUID;
+import org.jsoup.Jsoup;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+@DisplayName("B8, B13: the first owner, and everybody's first password, come through a code that works once")
+class SetUpTest {
+    private static final String PASSWORD = "kettle orbit walnut 7";
+
+    @Inject MovedClock clock;
+    @Inject OpenSalon others;
+
+    @BeforeEach void nobodyYet() {
+        QuarkusTransaction.requiringNew().run(() -> {
+            SetUpCode.deleteAll();
+            Salon.deleteAll();
+            Staff.update("role = ?1 where role = ?2", Role.STYLIST, Role.OWNER);
+        });
+    }
+
+    @AfterEach void asOtherTestsExpect() {
+        clock.reset();
+        QuarkusTransaction.requiringNew().run(() -> {
+            Salon.deleteAll();
+            Staff.update("role = ?1 where login = ?2", Role.OWNER, "edda");
+        });
+        others.open();
+    }
+
+    private String ownersPath() {
+        return "/set-up/" + QuarkusTransaction.requiringNew().call(() -> SetUpCode.forOwner(clock.instant()));
+    }
+
+    private static Map<String, String> filled() {
+        var form = new HashMap<>(Map.of("name", "Alder & Wren", "address", "3 Millrace Lane", "town", "Tarnbeck", "phone", "01632 960 114",
+            "email", "hello@alderandwren.example", "urgent-number", "999", "zone", "Europe/London", "jurisdiction", "uk", "paper-size", "A4",
+            "languages", "es"));
+        form.putAll(Map.of("hours-tuesday", "9:00-13:00, 14:00-18:00", "own-name", "Edda Wren", "login", "edda-" + UUID.randomUUID(),
+            "password", PASSWORD, "password-again", PASSWORD));
+        return form;
+    }
+
+    private static Response set(Visitor visitor, String path, Map<String, String> form) {
+        visitor.get(path).then().statusCode(200);
+        return visitor.post(path, form);
+    }
+
+    @Test void theOwnerSetsUpTheSalonAndIsIn() {
+        var visitor = new Visitor();
+        set(visitor, ownersPath(), filled()).then().statusCode(303).header("Location", endsWith("/desk"));
+        visitor.get("/staff").then().statusCode(200).body(containsString("Edda Wren"));
+        var salon = QuarkusTransaction.requiringNew().call(Salon::the);
+        assertThat(salon.name).isEqualTo("Alder & Wren");
+        assertThat(salon.zoneId().getId()).isEqualTo("Europe/London");
+        assertThat(salon.languageTags()).containsExactly("es");
+        assertThat(salon.hours().toString()).contains("TUESDAY 09:00-13:00, 14:00-18:00", "MONDAY closed");
+    }
+
+    @Test void theCodeWorksOnce() {
+        var path = ownersPath();
+        set(new Visitor(), path, filled()).then().statusCode(303);
+        new Visitor().get(path).then().statusCode(404);
+    }
+
+    @Test void lookingDoesNotUseItUp() {
+        var path = ownersPath();
+        for (int i = 0; i < 50; i++) new Visitor().get(path).then().statusCode(200);
+        set(new Visitor(), path, filled()).then().statusCode(303);
+    }
+
+    @Test void theCodeRunsOutAfterADay() {
+        var path = ownersPath();
+        clock.move(Duration.ofHours(24));
+        new Visitor().get(path).then().statusCode(404);
+    }
+
+    @Test void onlyItsHashIsKept() {
+        var code = ownersPath().substring("/set-up/".length());
+        assertThat(code).hasSize(43);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> SetUpCode.<SetUpCode>listAll().get(0).hash)).hasSize(64).doesNotContain(code);
+    }
+
+    @Test void whatIsMissingIsNamedAndTheRestIsKept() {
+        var form = filled();
+        form.putAll(Map.of("phone", "ring me", "zone", "Tarnbeck/Local", "hours-friday", "late", "password-again", "another one entirely"));
+        var page = set(new Visitor(), ownersPath(), form).then().statusCode(422).extract().asString();
+        var document = Jsoup.parse(page);
+        assertThat(document.title()).startsWith("Please look again");
+        assertThat(document.select(".mistakes a").eachAttr("href")).containsExactly("#phone", "#zone", "#hours-friday", "#password-again");
+        for (var link : document.select(".mistakes a").eachAttr("href")) assertThat(document.select(link)).as(link).hasSize(1);
+        assertThat(document.selectFirst("#name").val()).isEqualTo("Alder & Wren");
+        assertThat(document.selectFirst("#hours-friday").val()).isEqualTo("late");
+        assertThat(document.selectFirst("#password").val()).isEmpty();
+        assertThat(page).contains("Friday: “late” cannot be read");
+    }
+
+    @Test void aPasswordMadeOfTheSalonsNameIsRefused() {
+        var form = filled();
+        form.putAll(Map.of("password", "Alder & Wren, Tarnbeck", "password-again", "Alder & Wren, Tarnbeck"));
+        set(new Visitor(), ownersPath(), form).then().statusCode(422).body(containsString("anybody here could guess"));
+    }
+
+    @Test void aFieldSentTwiceIsAForgery() {
+        var visitor = new Visitor();
+        var path = ownersPath();
+        visitor.get(path);
+        visitor.post(path, filled(), "login", "another").then().statusCode(400);
+    }
+
+    @Test void aNewMemberOfStaffChoosesTheirOwnPassword() {
+        var owner = new Visitor();
+        set(owner, ownersPath(), filled()).then().statusCode(303);
+        owner.get("/staff");
+        var login = "juno-" + UUID.randomUUID();
+        var page = owner.post("/staff", Map.of("own-name", "Juno Marsh", "login", login, "role", "STYLIST")).then().statusCode(201)
+            .extract().asString();
+        var path = Jsoup.parse(page).selectFirst(".handed code").text().replaceAll("^https?://[^/]+", "");
+        var juno = new Visitor();
+        juno.get(path).then().statusCode(200).body(containsString("Hello Juno Marsh"));
+        juno.post(path, Map.of("password", PASSWORD, "password-again", PASSWORD)).then().statusCode(303).header("Location", endsWith("/day"));
+        juno.get("/password").then().statusCode(200);
+        new Visitor().get(path).then().statusCode(404);
+    }
+
+    @Test void aNewCodeEndsTheOldPasswordAndEverySession() {
+        var owner = new Visitor();
+        set(owner, ownersPath(), filled());
+        var staff = QuarkusTransaction.requiringNew().call(() -> {
+            var juno = new Staff("Juno Marsh", "juno-" + UUID.randomUUID(), Role.DESK, clock.instant());
+            juno.persist();
+            return juno;
+        });
+        var path = "/set-up/" + QuarkusTransaction.requiringNew().call(() -> SetUpCode.forStaff(Staff.byId(staff.id).orElseThrow(), clock.instant()));
+        var juno = new Visitor();
+        set(juno, path, Map.of("password", PASSWORD, "password-again", PASSWORD)).then().statusCode(303);
+        juno.get("/password").then().statusCode(200);
+        owner.get("/staff");
+        owner.post("/staff/" + staff.id + "/code", Map.of()).then().statusCode(201);
+        juno.get("/password").then().statusCode(303);
+        juno.get("/sign-in");
+        juno.post("/sign-in", Map.of("login", staff.login, "password", PASSWORD)).then().statusCode(422);
+    }
+
+    @Test void theOwnerCannotShutThemselvesOut() {
+        var owner = new Visitor();
+        var form = filled();
+        set(owner, ownersPath(), form);
+        var self = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin(form.get("login")).orElseThrow());
+        owner.get("/staff");
+        owner.post("/staff/" + self.id + "/leave", Map.of()).then().statusCode(404);
+    }
+}
