@@ -32,16 +32,18 @@ class ConditionTest {
     private static final Pattern COMPARISON = Pattern.compile("(\\w+)\\s*(==|!=|<=|>=|<|>)\\s*(\\w+)");
     private static final String[] SIGNS = {"==", "!=", "<", "<=", ">", ">="};
 
-    private final Knowledge knowledge = Knowledge.load();
-    private final Map<String, FactDef> facts = knowledge.ruleSet().facts().stream()
+    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private final Map<String, FactDef> facts = KNOWLEDGE.ruleSet().facts().stream()
         .collect(Collectors.toMap(def -> ConditionReader.written(def.id()), def -> def, (a, b) -> a, LinkedHashMap::new));
     private final ConditionReader reader = new ConditionReader(facts.values());
+    private final CelCompiler compiler = compiler();
+    private final CelRuntime runtime = CelRuntimeFactory.standardCelRuntimeBuilder().build();
     private final Random random = new Random(20261124);
 
     @Test
     void ourWalkerAgreesWithTheRuntimeOnEveryKnownFactSet() throws Exception {
         List<String> texts = new ArrayList<>(written().values());
-        for (int i = 0; i < 400; i++) {
+        for (int i = 0; i < 200; i++) {
             texts.add(invented(3));
         }
         List<Condition> ours = texts.stream().map(this::read).toList();
@@ -78,15 +80,15 @@ class ConditionTest {
     @Test
     void aConditionPrintsItselfAsTheRuleFileHasIt() {
         written().forEach((id, text) -> {
-            String ours = knowledge.ruleSet().rule(id).orElseThrow().when().toString();
+            String ours = KNOWLEDGE.ruleSet().rule(id).orElseThrow().when().toString();
             assertThat(ours).as(id).isEqualTo(text.replaceAll("\\s+", " ").strip());
         });
     }
 
     @Test
     void aPrintedConditionReadsAsItself() {
-        knowledge.ruleSet().rules().stream().map(Rule::when).forEach(when -> assertThat(read(when.toString())).isEqualTo(when));
-        for (int i = 0; i < 2_000; i++) {
+        KNOWLEDGE.ruleSet().rules().stream().map(Rule::when).forEach(when -> assertThat(read(when.toString())).isEqualTo(when));
+        for (int i = 0; i < 500; i++) {
             Condition condition = read(invented(4));
             assertThat(read(condition.toString())).isEqualTo(condition);
         }
@@ -113,10 +115,13 @@ class ConditionTest {
             List<String> classes = facts.get(m.group(1)).classes().stream().map(ConditionReader::written).toList();
             return m.group(1) + " " + m.group(2) + " " + classes.indexOf(m.group(3));
         });
+        return runtime.createProgram(compiler.compile(numbered).getAst());
+    }
+
+    private CelCompiler compiler() {
         CelCompilerBuilder builder = CelCompilerFactory.standardCelCompilerBuilder().setResultType(SimpleType.BOOL);
         facts.keySet().forEach(name -> builder.addVar(name, SimpleType.INT));
-        CelCompiler compiler = builder.build();
-        return CelRuntimeFactory.standardCelRuntimeBuilder().build().createProgram(compiler.compile(numbered).getAst());
+        return builder.build();
     }
 
     private String invented(int depth) {

@@ -1,0 +1,173 @@
+package foretress.knowledge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import foretress.assessment.FactDef;
+import foretress.assessment.FactValue;
+import foretress.assessment.Facts;
+import foretress.assessment.Rule;
+import foretress.assessment.Step;
+import foretress.assessment.Truth;
+import foretress.assessment.Weight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * The laws of findings, tried over every range of every fact a rule reads, none left out.
+ *
+ * <p>A standing is a maximum over rules. Some rules leave out whom a heavier one covers, so a rule is tried together with all
+ * rules that read no other facts than it does. Where each of these groups keeps the law, their maximum does, and with it the
+ * whole rule set over the whole space of facts.
+ */
+class LawsTest {
+    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final List<Step> STEPS = KNOWLEDGE.ruleSet().steps();
+    private static final AtomicLong TRIED = new AtomicLong();
+    private static final AtomicLong COMPARED = new AtomicLong();
+
+    /** From the best class it may have to the worst, both included. */
+    private record Range(int best, int worst) {}
+
+    @TestFactory
+    Stream<DynamicTest> aFactThatGetsWorseOrLessKnownNeverLightensAStep() {
+        return KNOWLEDGE.ruleSet().rules().stream().map(rule -> dynamicTest(rule.id(), () -> new Group(rule, KNOWLEDGE.ruleSet().rules()).holds()));
+    }
+
+    /** A trial that cannot fail proves nothing: without the rules that cover reactors, asking them for no skin test is a fault. */
+    @Test
+    void theTrialNoticesARuleThatLeavesOutWhomNoOtherCovers() {
+        Rule owed = KNOWLEDGE.ruleSet().rule("colour-owes-a-skin-test").orElseThrow();
+        assertThatThrownBy(() -> new Group(owed, List.of(owed)).holds()).isInstanceOf(AssertionError.class).hasMessageContaining("falls from test first");
+    }
+
+    @Test
+    void anUnknownReadingIsNeverHeavierThanTheKnownOneNorLighterThanRestrictsWhereItPrevents() {
+        for (Rule rule : KNOWLEDGE.ruleSet().rules()) {
+            for (Step step : STEPS) {
+                assertThat(rule.unknownWeightOn(step)).as(rule.id()).isLessThanOrEqualTo(rule.weightOn(step));
+                if (rule.weightOn(step) == Weight.PREVENTS) {
+                    assertThat(rule.unknownWeightOn(step)).as(rule.id()).isGreaterThanOrEqualTo(Weight.RESTRICTS);
+                }
+            }
+        }
+    }
+
+    @AfterAll
+    static void coverage() {
+        System.out.printf("laws: %d rules, %,d combinations of ranges, %,d pairs compared on %d steps each%n",
+            KNOWLEDGE.ruleSet().rules().size(), TRIED.get(), COMPARED.get(), STEPS.size());
+    }
+
+    /** A rule, the facts it reads, and the rules that read no others. */
+    private static final class Group {
+        private final Rule rule;
+        private final List<FactDef> facts;
+        private final List<List<Range>> ranges;
+        private final List<Rule> rules;
+
+        Group(Rule rule, List<Rule> among) {
+            Set<String> read = rule.when().reads();
+            this.rule = rule;
+            this.facts = read.stream().map(id -> KNOWLEDGE.ruleSet().fact(id).orElseThrow()).toList();
+            this.ranges = facts.stream().map(Group::rangesOf).toList();
+            this.rules = among.stream().filter(other -> read.containsAll(other.when().reads())).toList();
+        }
+
+        private static List<Range> rangesOf(FactDef def) {
+            List<Range> all = new ArrayList<>();
+            for (int best = 0; best <= def.worst(); best++) {
+                for (int worst = best; worst <= def.worst(); worst++) {
+                    all.add(new Range(best, worst));
+                }
+            }
+            return all;
+        }
+
+        void holds() {
+            int combinations = ranges.stream().mapToInt(List::size).reduce(1, Math::multiplyExact);
+            Weight[][] weights = new Weight[combinations][];
+            for (int n = 0; n < combinations; n++) {
+                weights[n] = weights(facts(n));
+            }
+            TRIED.addAndGet(combinations);
+            for (int n = 0; n < combinations; n++) {
+                for (int worse : worse(n)) {
+                    assertNotLighter(n, worse, weights);
+                }
+            }
+        }
+
+        private void assertNotLighter(int n, int worse, Weight[][] weights) {
+            COMPARED.incrementAndGet();
+            for (int s = 0; s < STEPS.size(); s++) {
+                if (weights[worse][s].compareTo(weights[n][s]) < 0) {
+                    throw new AssertionError("%s: %s falls from %s at %s to %s at %s".formatted(rule.id(), STEPS.get(s).id(),
+                        weights[n][s].code(), facts(n).byId().values(), weights[worse][s].code(), facts(worse).byId().values()));
+                }
+            }
+        }
+
+        private Weight[] weights(Facts known) {
+            List<Truth> truths = rules.stream().map(r -> r.when().of(known)).toList();
+            Weight[] weights = new Weight[STEPS.size()];
+            for (int s = 0; s < weights.length; s++) {
+                weights[s] = weight(STEPS.get(s), truths);
+            }
+            return weights;
+        }
+
+        private Weight weight(Step step, List<Truth> truths) {
+            Weight heaviest = Weight.NOTHING_FOUND;
+            for (int r = 0; r < rules.size(); r++) {
+                Weight weight = switch (truths.get(r)) {
+                    case TRUE -> rules.get(r).weightOn(step);
+                    case UNKNOWN -> rules.get(r).unknownWeightOn(step);
+                    case FALSE -> Weight.NOTHING_FOUND;
+                };
+                heaviest = heaviest.heavier(weight);
+            }
+            return heaviest;
+        }
+
+        /** The n-th combination, read as a number whose digits count the ranges of each fact. */
+        private Facts facts(int n) {
+            List<FactValue> values = new ArrayList<>();
+            int rest = n;
+            for (int f = 0; f < facts.size(); f++) {
+                Range range = ranges.get(f).get(rest % ranges.get(f).size());
+                values.add(FactValue.between(facts.get(f), range.best(), range.worst(), List.of()));
+                rest /= ranges.get(f).size();
+            }
+            return Facts.of(values);
+        }
+
+        /** The same with one fact's best or worst class one further to the worse. */
+        private List<Integer> worse(int n) {
+            List<Integer> worse = new ArrayList<>();
+            int rest = n;
+            int place = 1;
+            for (List<Range> digit : ranges) {
+                int at = rest % digit.size();
+                Range range = digit.get(at);
+                for (Range further : List.of(new Range(range.best() + 1, range.worst()), new Range(range.best(), range.worst() + 1))) {
+                    int to = digit.indexOf(further);
+                    if (to >= 0) {
+                        worse.add(n + (to - at) * place);
+                    }
+                }
+                rest /= digit.size();
+                place *= digit.size();
+            }
+            return worse;
+        }
+    }
+}
