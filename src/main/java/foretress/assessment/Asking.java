@@ -4,10 +4,12 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What one client's answers say to a look for codes, in three values. A question answered with a listed code holds; answered
@@ -16,9 +18,13 @@ import java.util.Set;
  */
 final class Asking {
     private final Situation situation;
+    private final Map<String, Boolean> closed = new HashMap<>();
+    private final Map<String, NotAsked> needs = new HashMap<>();
+    private final Map<Kind, List<Question>> byKind;
 
     Asking(Situation situation) {
         this.situation = situation;
+        this.byKind = situation.questionnaire().questions().stream().collect(Collectors.groupingBy(Question::kind));
     }
 
     /** Whether every question has one of its codes; questions not put because of the booking may be taken as answered well. */
@@ -57,7 +63,7 @@ final class Asking {
 
     /** Closed by an earlier answer that is known: it reads as its best class. */
     boolean closed(Question question) {
-        return holds(question.when(), false) == Truth.FALSE;
+        return closed.computeIfAbsent(question.id(), id -> holds(question.when(), false) == Truth.FALSE);
     }
 
     /** Neither answered nor closed. */
@@ -71,7 +77,7 @@ final class Asking {
     }
 
     NotAsked notAsked(Question question) {
-        return new NotAsked(question.id(), needs(question));
+        return needs.computeIfAbsent(question.id(), id -> new NotAsked(id, needs(question)));
     }
 
     /** Those of the questions that were not put and are still open. */
@@ -101,7 +107,7 @@ final class Asking {
     }
 
     List<Question> ofKind(Kind kind) {
-        return situation.questionnaire().questions().stream().filter(q -> q.kind() == kind).toList();
+        return byKind.getOrDefault(kind, List.of());
     }
 
     private List<Set<String>> needs(Question question) {

@@ -2,12 +2,13 @@ package foretress.assessment;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Facts and rules into findings and standings.
@@ -22,27 +23,32 @@ public final class Assessor {
     private Assessor() {}
 
     public static Assessment assess(RuleSet rules, Facts facts, List<Service> offered) {
+        List<Offer> offers = offered.stream().map(service -> new Offer(service, service.chemistries())).toList();
         List<Outcome> outcomes = rules.rules().stream().map(rule -> Outcome.of(rule, facts)).toList();
-        List<Finding> findings = outcomes.stream().flatMap(o -> o.finding(offered).stream())
+        List<Finding> findings = outcomes.stream().flatMap(outcome -> outcome.finding(offers).stream())
             .sorted(Comparator.comparing(Finding::weight).reversed()).toList();
-        List<Standing> standings = offered.stream().map(service -> standing(service, outcomes)).toList();
+        List<Standing> standings = offers.stream().map(offer -> standing(offer, outcomes)).toList();
         return new Assessment(rules.hash(), facts, findings, standings);
     }
 
-    private static Standing standing(Service service, List<Outcome> outcomes) {
-        Map<String, Weight> weights = new LinkedHashMap<>();
+    private static Standing standing(Offer offer, List<Outcome> outcomes) {
+        Map<Weight, List<String>> byWeight = new EnumMap<>(Weight.class);
         Set<String> notAsked = new LinkedHashSet<>();
         Set<String> unanswered = new LinkedHashSet<>();
         for (Outcome outcome : outcomes) {
-            weights.put(outcome.rule().id(), outcome.on(service));
-            notAsked.addAll(outcome.notAskedFor(service));
-            unanswered.addAll(outcome.unansweredFor(service));
+            byWeight.computeIfAbsent(outcome.on(offer), weight -> new ArrayList<>()).add(outcome.rule().id());
+            if (outcome.touches(offer)) {
+                outcome.notAsked().stream().filter(question -> question.putFor(offer.chemistries())).forEach(q -> notAsked.add(q.question()));
+                outcome.read().forEach(value -> unanswered.addAll(value.unanswered()));
+            }
         }
-        Weight heaviest = Weight.heaviest(weights.values());
-        List<String> deciding = heaviest == Weight.NOTHING_FOUND ? List.of()
-            : weights.keySet().stream().filter(id -> weights.get(id) == heaviest).toList();
-        return new Standing(service.id(), heaviest, deciding, notAsked.size(), unanswered.size());
+        Weight heaviest = Weight.heaviest(byWeight.keySet());
+        List<String> deciding = heaviest == Weight.NOTHING_FOUND ? List.of() : byWeight.get(heaviest);
+        return new Standing(offer.service().id(), heaviest, deciding, notAsked.size(), unanswered.size());
     }
+
+    /** A service looked at, with what it uses. */
+    private record Offer(Service service, Set<String> chemistries) {}
 
     /**
      * How one rule comes out.
@@ -50,38 +56,38 @@ public final class Assessor {
      * @param truth with everything unknown taken as unknown
      * @param asked with the questions not put taken as answered well
      */
-    private record Outcome(Rule rule, Truth truth, Truth asked, boolean failed, List<FactValue> read, List<FactValue> decided) {
+    private record Outcome(Rule rule, Truth truth, Truth asked, boolean failed, List<FactValue> read, List<FactValue> decided,
+                           List<NotAsked> notAsked) {
 
         static Outcome of(Rule rule, Facts facts) {
             try {
                 List<FactValue> read = rule.when().reads().stream().map(facts::get).toList();
+                List<NotAsked> notAsked = read.stream().flatMap(value -> value.notAsked().stream()).distinct().toList();
                 Truth truth = rule.when().of(facts);
-                List<FactValue> decided = rule.when().deciding(facts).stream().map(facts::get).toList();
-                return new Outcome(rule, truth, asked(rule, facts, read), false, read, decided);
+                Truth asked = notAsked.isEmpty() ? truth : rule.when().of(Facts.of(read.stream().map(FactValue::asAsked).toList()));
+                List<FactValue> decided = truth == Truth.FALSE ? List.of() : rule.when().deciding(facts).stream().map(facts::get).toList();
+                return new Outcome(rule, truth, asked, false, read, decided, notAsked);
             } catch (RuntimeException fault) {
-                return new Outcome(rule, Truth.TRUE, Truth.TRUE, true, List.of(), List.of());
+                return new Outcome(rule, Truth.TRUE, Truth.TRUE, true, List.of(), List.of(), List.of());
             }
-        }
-
-        private static Truth asked(Rule rule, Facts facts, List<FactValue> read) {
-            Facts asAsked = facts;
-            for (FactValue value : read) {
-                asAsked = value.notAsked().isEmpty() ? asAsked : asAsked.with(value.asAsked());
-            }
-            return rule.when().of(asAsked);
         }
 
         /** The rule fires only because questions were not put that booking this service would have put. */
-        boolean waitsFor(Service service) {
-            return truth != Truth.FALSE && asked == Truth.FALSE
-                && notAsked().allMatch(question -> question.putFor(service.chemistries()));
+        boolean waitsFor(Offer offer) {
+            return truth == Truth.UNKNOWN && asked == Truth.FALSE && notAsked.stream().allMatch(question -> question.putFor(offer.chemistries()));
         }
 
-        Stream<NotAsked> notAsked() {
-            return read.stream().flatMap(value -> value.notAsked().stream());
+        Weight on(Offer offer) {
+            Weight heaviest = Weight.NOTHING_FOUND;
+            if (truth != Truth.FALSE && !waitsFor(offer)) {
+                for (Step step : offer.service().steps()) {
+                    heaviest = heaviest.heavier(weightOn(step));
+                }
+            }
+            return heaviest;
         }
 
-        Weight weightOn(Step step) {
+        private Weight weightOn(Step step) {
             Weight full = rule.weightOn(step);
             if (failed) {
                 return full == Weight.NOTHING_FOUND ? full : Weight.COULD_NOT_BE_ASSESSED;
@@ -93,34 +99,22 @@ public final class Assessor {
             };
         }
 
-        Weight on(Service service) {
-            return waitsFor(service) ? Weight.NOTHING_FOUND : Weight.heaviest(service.steps().stream().map(this::weightOn).toList());
+        boolean touches(Offer offer) {
+            return offer.service().steps().stream().anyMatch(step -> rule.weightOn(step) != Weight.NOTHING_FOUND);
         }
 
-        boolean touches(Service service) {
-            return service.steps().stream().anyMatch(step -> rule.weightOn(step) != Weight.NOTHING_FOUND);
-        }
-
-        List<String> notAskedFor(Service service) {
-            return touches(service)
-                ? notAsked().filter(q -> q.putFor(service.chemistries())).map(NotAsked::question).toList() : List.of();
-        }
-
-        List<String> unansweredFor(Service service) {
-            return touches(service) ? read.stream().flatMap(value -> value.unanswered().stream()).toList() : List.of();
-        }
-
-        List<Finding> finding(List<Service> offered) {
+        Optional<Finding> finding(List<Offer> offers) {
             Map<String, Weight> byStep = new LinkedHashMap<>();
-            offered.stream().filter(service -> !waitsFor(service)).flatMap(service -> service.steps().stream())
-                .filter(step -> weightOn(step) != Weight.NOTHING_FOUND)
-                .forEach(step -> byStep.put(step.id(), weightOn(step)));
-            return byStep.isEmpty() ? List.of() : List.of(new Finding(rule.id(), Weight.heaviest(byStep.values()), byStep, causes(),
+            if (truth != Truth.FALSE) {
+                offers.stream().filter(offer -> !waitsFor(offer)).flatMap(offer -> offer.service().steps().stream())
+                    .filter(step -> weightOn(step) != Weight.NOTHING_FOUND).forEach(step -> byStep.put(step.id(), weightOn(step)));
+            }
+            return byStep.isEmpty() ? Optional.empty() : Optional.of(new Finding(rule.id(), Weight.heaviest(byStep.values()), byStep, causes(),
                 decided.stream().map(FactValue::fact).toList(), rule.demands(), rule.sources(), truth == Truth.UNKNOWN));
         }
 
         private List<String> causes() {
-            return new ArrayList<>(new LinkedHashSet<>(decided.stream().flatMap(value -> value.causes().stream()).toList()));
+            return decided.stream().flatMap(value -> value.causes().stream()).distinct().toList();
         }
     }
 }

@@ -2,11 +2,12 @@ package foretress.assessment;
 
 import foretress.assessment.HairTold.Done;
 import foretress.assessment.HairTold.Sureness;
-import foretress.hair.HairHistory;
 import foretress.hair.Lane;
-import foretress.hair.StrandMap;
+import foretress.hair.SafeSide;
+import foretress.hair.Treatment;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -27,7 +28,10 @@ final class HairFacts {
     private final Situation situation;
     private final Asking asking;
     private final HairTold told;
-    private final Map<Done, Lane> lanes = new HashMap<>();
+    /** Many possible treatments share one span of days, and no more than that matters here. */
+    private final Map<Days, SafeSide> seen = new HashMap<>();
+
+    private record Days(LocalDate earliest, LocalDate latest, boolean sure, boolean metalPossible) {}
 
     HairFacts(Situation situation, Asking asking, HairTold told) {
         this.situation = situation;
@@ -62,16 +66,17 @@ final class HairFacts {
     }
 
     FactValue metal(FactDef def, FactDef.Computation how) {
-        return value(def, how, done -> lane(done).metalSuspected() ? SUSPECTED : TRACE);
+        return value(def, how, done -> safe(done).metalSuspected() ? SUSPECTED : TRACE);
     }
 
     private boolean isLeft(Done done) {
-        return lane(done).safetyChance() >= Lane.SUSPECTED_FROM;
+        return safe(done).chance() >= Lane.SUSPECTED_FROM;
     }
 
-    private Lane lane(Done done) {
-        return lanes.computeIfAbsent(done,
-            d -> StrandMap.of(HairHistory.of(told.length(), List.of(d.treatment())), situation.today()).lanes().get(0));
+    private SafeSide safe(Done done) {
+        Treatment t = done.treatment();
+        return seen.computeIfAbsent(new Days(t.earliest(), t.latest(), t.sure(), t.metalPossible()),
+            days -> SafeSide.of(t, told.length(), List.of(), situation.today()));
     }
 
     private FactValue value(FactDef def, FactDef.Computation how, ToIntFunction<Done> classOf) {

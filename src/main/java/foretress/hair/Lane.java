@@ -12,17 +12,14 @@ public final class Lane {
     static final double STEP_CM = 0.25;
 
     private static final int HAIRS = 10;
-    /** On the safe side only the last year of a long span counts, so that a far past does not thin out the near one. */
-    private static final int SAFE_SPAN_DAYS = 365;
 
     private final Treatment treatment;
     private final boolean lengthKnown;
-    private final boolean lengthMeasured;
     private final double lengthCm;
     private final double nearCm;
     private final double farCm;
     private final double chanceLeft;
-    private final double safetyChance;
+    private final SafeSide safe;
     private final LocalDate grownOut;
     private final double[] chances;
     private final Optional<Range> starts;
@@ -33,12 +30,11 @@ public final class Lane {
         LocalDate latest = treatment.latest().isAfter(today) ? today : treatment.latest();
         this.treatment = treatment;
         this.lengthKnown = history.length().cm().isPresent();
-        this.lengthMeasured = history.length().measured();
         this.lengthCm = lengthCm;
         this.nearCm = Growth.safeNearEdge(Growth.monthsBetween(latest, today));
         this.farCm = far(treatment, today, touchUpMonths);
-        this.safetyChance = lengthKnown ? safety(latest, today, history) : 1;
-        this.chanceLeft = lengthKnown ? Math.min(safetyChance, reach.chanceAnyLeft()) : 1;
+        this.safe = SafeSide.of(treatment, history.length(), history.cuts(), today);
+        this.chanceLeft = lengthKnown ? Math.min(safe.chance(), reach.chanceAnyLeft()) : 1;
         this.grownOut = latest.plusDays((long) Math.ceil(Growth.lookBackMonths(lengthCm) * Growth.DAYS_A_MONTH));
         this.chances = chances(reach);
         this.starts = chances[chances.length - 1] > 0 || chanceLeft > 0 ? Optional.of(startsIn(reach)) : Optional.empty();
@@ -50,24 +46,6 @@ public final class Lane {
             return lengthCm;
         }
         return Math.min(lengthCm, Growth.FAST * (Growth.monthsBetween(t.earliest(), today) + touchUpMonths));
-    }
-
-    private double safety(LocalDate latest, LocalDate today, HairHistory history) {
-        LocalDate first = latest.minusDays(SAFE_SPAN_DAYS - 1);
-        LocalDate from = treatment.earliest().isAfter(first) && !treatment.earliest().isAfter(latest)
-            ? treatment.earliest() : treatment.earliest().isAfter(latest) ? latest : first;
-        long left = from.datesUntil(latest.plusDays(1)).filter(day -> leftAtSlowest(day, today, history)).count();
-        return (double) left / from.datesUntil(latest.plusDays(1)).count();
-    }
-
-    private boolean leftAtSlowest(LocalDate day, LocalDate today, HairHistory history) {
-        return safeEdge(day, today) < lengthCm && history.cuts().stream()
-            .filter(cut -> cut.day().isAfter(day) && !cut.day().isAfter(today))
-            .allMatch(cut -> safeEdge(day, cut.day()) < cut.toCm());
-    }
-
-    private static double safeEdge(LocalDate day, LocalDate seen) {
-        return Growth.safeNearEdge(Growth.monthsBetween(day, seen));
     }
 
     private double[] chances(Reach reach) {
@@ -124,12 +102,12 @@ public final class Lane {
      * span its last year. What decides. Without a known length it is 1.
      */
     public double safetyChance() {
-        return safetyChance;
+        return safe.chance();
     }
 
     /** Metal possible here and not ruled out: for that the client must be sure of the last use and staff have measured. */
     public boolean metalSuspected() {
-        return treatment.metalPossible() && (!treatment.sure() || !lengthMeasured || safetyChance >= SUSPECTED_FROM);
+        return safe.metalSuspected();
     }
 
     /** Nearest place, in cm from the scalp, where any of it can lie: the slow rate after the last day, less four months. */
