@@ -145,7 +145,9 @@ public final class BlankForm {
         switch (question.kind()) {
             case ONE_OF -> boxes(question);
             case SEVERAL_OF -> {
-                sheet.row(Cell.of(21, sheet.width - 21, Face.TEXT, 9.5f, 13, say("several")));
+                if (asked.words().question(question.id()).hint().isEmpty()) {
+                    sheet.row(Cell.of(21, sheet.width - 21, Face.TEXT, 9.5f, 13, say("several")));
+                }
                 boxes(question);
             }
             case SAID_DATE -> labelled(question, say("when"));
@@ -167,20 +169,20 @@ public final class BlankForm {
         return codes;
     }
 
-    /** Two columns when every option is short, else one. */
+    /** As many columns as the longest option leaves room for, three at most. */
     private void boxes(Question question) {
         var options = codes(question).stream().map(code -> asked.words().option(question.id(), code)).toList();
-        var half = (sheet.width - 21) / 2;
-        var narrow = options.stream().allMatch(option -> Face.TEXT.width(option, TEXT) < half - 26);
-        for (var i = 0; i < options.size(); i += narrow ? 2 : 1) {
-            if (narrow && i + 1 < options.size()) {
-                sheet.need(LEADING);
-                var top = sheet.cursor();
-                box(options.get(i), 21, half);
-                sheet.moveTo(top);
-                box(options.get(i + 1), 21 + half, half);
-            } else {
-                box(options.get(i), 21, narrow ? half : sheet.width - 21);
+        var longest = options.stream().map(option -> Face.TEXT.width(option, TEXT)).max(Float::compare).orElse(0f) + 26;
+        var columns = Math.max(1, Math.min(3, (int) ((sheet.width - 21) / longest)));
+        var width = (sheet.width - 21) / columns;
+        for (var first = 0; first < options.size(); first += columns) {
+            sheet.need(LEADING);
+            var top = sheet.cursor();
+            for (var i = first; i < Math.min(first + columns, options.size()); i++) {
+                if (i > first) {
+                    sheet.moveTo(top);
+                }
+                box(options.get(i), 21 + (i - first) * width, width);
             }
             sheet.down(3);
         }

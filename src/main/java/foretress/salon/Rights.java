@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
 public final class Rights {
     private static final List<Right> TABLE = List.of(
         // consent
+        staff("GET /desk/visits/{id}/paper-form", STYLIST, DESK, OWNER),
 
         // consultation
 

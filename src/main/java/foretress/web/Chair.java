@@ -57,6 +57,7 @@ public interface Chair {
     @Message String visit_desk_mail_sent(String when);
     @Message String visit_desk_mail_waiting(String when);
     @Message String visit_desk_no_phone();
+    @Message String visit_desk_paper_form();
     @Message String visit_desk_replaces();
     @Message String visit_desk_revoke();
     @Message String visit_desk_revoke_hint();
