@@ -64,9 +64,15 @@ public class LinkLetters {
     }
 
     static String starts(Visit visit) {
-        Locale locale = Locale.forLanguageTag(visit.client.language);
+        Locale locale = local(visit.client.language);
         return visit.startsThere().format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale)) + ", "
             + visit.startsThere().format(DateTimeFormatter.ofPattern("HH:mm", locale));
+    }
+
+    /** English has its dates as the salon's country writes them. */
+    private static Locale local(String language) {
+        if (!language.equals("en")) return Locale.forLanguageTag(language);
+        return Salon.the().jurisdiction.equals("us") ? Locale.US : Locale.UK;
     }
 
     static List<String> signed(Salon salon) {

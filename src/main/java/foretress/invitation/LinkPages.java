@@ -1,10 +1,12 @@
 package foretress.invitation;
 
+import foretress.post.Post;
 import foretress.salon.Who;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.visit.When;
 import foretress.web.Form;
+import foretress.web.Language;
 import foretress.web.PublicAddress;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -36,10 +38,11 @@ public class LinkPages {
     private final FreshLinks fresh;
     private final PublicAddress address;
     private final Who who;
-    private final foretress.post.Post post;
+    private final Post post;
+    private final Language language;
 
     LinkPages(Visits visits, Invitations invitations, LinkLetters letters, FreshLinks fresh, PublicAddress address,
-              Who who, foretress.post.Post post) {
+              Who who, Post post, Language language) {
         this.visits = visits;
         this.invitations = invitations;
         this.letters = letters;
@@ -47,6 +50,7 @@ public class LinkPages {
         this.address = address;
         this.who = who;
         this.post = post;
+        this.language = language;
     }
 
     /** Mails a fresh link, from the visit's page or straight from the list. */
@@ -90,10 +94,12 @@ public class LinkPages {
         }).orElseGet(() -> gone(visit));
     }
 
+    /** The slip is for the client, so it speaks the client's language. */
     @GET
     @Path("/slip/{key}")
     public Response slip(@RestPath String id, @RestPath String key) {
         Visit visit = found(id);
+        language.use(visit.client.language);
         return held(visit, key).map(token -> Response.ok(new Slip(visit, LinkLetters.starts(visit),
                 UUID.fromString(key), link(token), Qr.of(link(token)))).build())
             .orElseGet(() -> gone(visit));

@@ -13,7 +13,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -41,25 +40,29 @@ public class BookingReader {
         this.clock = clock;
     }
 
-    /** What was read: the person (only when new), and the booking once it has a client. Whole only without mistakes. */
-    record Read(Mistakes mistakes, boolean twice, Optional<Clients.Person> person, Optional<Slot> slot, UUID stylist,
-                List<Booked> services) {}
+    /** What was read: the person only when new. Whole only without mistakes. */
+    record Read(Mistakes mistakes, Optional<Clients.Person> person, Slot slot, UUID stylist, List<Booked> services) {}
 
-    /** When, as agreed and as it is. */
-    record Slot(LocalDateTime wall, Instant at) {}
+    /** When, as agreed and, unless there is a mistake, as it is; {@code twice} when the clock shows that time twice. */
+    record Slot(Optional<LocalDateTime> wall, Optional<Instant> at, boolean twice) {}
 
     Read read(BookingForm form) {
         var mistakes = new Mistakes();
-        Optional<Clients.Person> person = form.isForKnown() ? Optional.empty() : Optional.of(reader.read(form.person(), mistakes));
-        if (form.isForKnown()) known(form.clientId(), mistakes);
-        List<Booked> services = services(form, mistakes);
+        Optional<Clients.Person> person = person(form, mistakes);
+        return new Read(mistakes, person, slot(form, mistakes), stylist(form.stylist(), mistakes), services(form, mistakes));
+    }
+
+    private Optional<Clients.Person> person(BookingForm form, Mistakes mistakes) {
+        if (!form.isForKnown()) return Optional.of(reader.read(form.person(), mistakes));
+        known(form.clientId(), mistakes);
+        return Optional.empty();
+    }
+
+    private Slot slot(BookingForm form, Mistakes mistakes) {
         Optional<LocalDateTime> wall = wall(form, mistakes);
-        ZoneId zone = Salon.the().zoneId();
-        Optional<WallTime> time = wall.map(w -> WallTime.read(w, zone));
-        Optional<Instant> at = time.flatMap(t -> meant(t, form, wall.get(), mistakes));
-        boolean twice = time.filter(WallTime.Twice.class::isInstance).isPresent();
-        UUID stylist = stylist(form.stylist(), mistakes);
-        return new Read(mistakes, twice, person, at.map(instant -> new Slot(wall.get(), instant)), stylist, services);
+        Optional<WallTime> time = wall.map(w -> WallTime.read(w, Salon.the().zoneId()));
+        return new Slot(wall, time.flatMap(t -> meant(t, form, wall.get(), mistakes)),
+            time.filter(WallTime.Twice.class::isInstance).isPresent());
     }
 
     private void known(String clientId, Mistakes mistakes) {

@@ -36,9 +36,9 @@ public class ClientReader {
     Clients.Person read(ClientForm form, Mistakes mistakes) {
         name("given", form.given(), say.visit_given_missing(), mistakes);
         name("family", form.family(), say.visit_family_missing(), mistakes);
-        Optional<LocalDate> birth = birth(form, mistakes);
         mistakes.expect(isMailable(form.email()), "email", say.visit_email_wrong(form.email()));
         mistakes.expect(isCallable(form.phone()), "phone", say.visit_phone_wrong(form.phone()));
+        Optional<LocalDate> birth = birth(form, mistakes);
         return new Clients.Person(form.given(), form.family(), birth, some(form.email()), some(form.phone()),
             Supported.match(form.language()).orElse(Supported.TAGS.get(0)));
     }

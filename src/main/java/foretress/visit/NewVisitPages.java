@@ -66,7 +66,7 @@ public class NewVisitPages {
         if (BookingReader.id(form.submission()).isEmpty()) throw new BadRequestException("a form without its name");
         var read = reader.read(form);
         return read.mistakes().isEmpty() ? booked(keep(form, read))
-            : Response.status(422).entity(page(form, read.twice(), read.mistakes())).build();
+            : Response.status(422).entity(page(form, read.slot().twice(), read.mistakes())).build();
     }
 
     /** The same form may arrive twice at the same moment; the slower one finds what the faster one made. */

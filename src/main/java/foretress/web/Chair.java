@@ -189,6 +189,7 @@ public interface Chair {
     @Message String desk_link();
     @Message String desk_new();
     @Message String desk_none();
+    @Message String desk_owed_for(String when);
     @Message String desk_owed_other();
     @Message String desk_owed_reading();
     @Message String desk_owed_skin();
