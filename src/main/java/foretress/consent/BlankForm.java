@@ -9,10 +9,12 @@ import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.Topic;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The same questions on paper, with boxes to tick and lines to write on, for whoever would rather not answer on a screen. */
@@ -30,7 +32,8 @@ public final class BlankForm {
     private final Map<String, String> places;
     private Sheet sheet;
     private int pages;
-    private int number;
+    /** By question id, as printed so far. */
+    private final Map<String, Integer> numbers = new HashMap<>();
 
     private BlankForm(Asked asked) {
         this.asked = asked;
@@ -77,7 +80,7 @@ public final class BlankForm {
 
     private void fill(Sheet fresh) {
         sheet = fresh;
-        number = 0;
+        numbers.clear();
         sheet.row(Cell.of(0, sheet.width, Face.HEADING, 25, 29, say("title")));
         sheet.down(6);
         sheet.row(Cell.of(0, sheet.width, Face.TEXT, TEXT, LEADING, dates.weekday(asked.visit().startsAt()) + " · "
@@ -122,7 +125,7 @@ public final class BlankForm {
         var ask = Cell.of(21, sheet.width - 21, Face.STATEMENT, 13, 17, own.ask());
         sheet.need(sheet.height(ask) + 52);
         question.when().forEach(this::onlyIf);
-        sheet.row(Cell.of(0, 20, Face.STRONG, TEXT, 17, String.valueOf(++number)), ask);
+        sheet.row(Cell.of(0, 20, Face.STRONG, TEXT, 17, String.valueOf(numberOf(question))), ask);
         if (!own.hint().isEmpty()) {
             sheet.row(Cell.of(21, sheet.width - 21, Face.TEXT, 9.5f, 13, own.hint()));
         }
@@ -131,14 +134,19 @@ public final class BlankForm {
         sheet.down(7);
     }
 
+    private int numberOf(Question question) {
+        numbers.put(question.id(), numbers.size() + 1);
+        return numbers.size();
+    }
+
     private void onlyIf(String earlier, List<String> codes) {
-        if (asked.questionnaire().question(earlier).isEmpty()) {
+        if (!numbers.containsKey(earlier)) {
             return;
         }
         var options = codes.stream().map(code -> asked.words().option(earlier, code)).toList();
         var listed = options.stream().reduce((before, last) -> words.say("blank.or", Map.of("before", before, "last", last))).orElse("");
         sheet.row(Cell.of(21, sheet.width - 21, Face.LABEL, TEXT, 15, words.say("blank.only-if",
-            Map.of("options", listed, "question", asked.words().question(earlier).short_()))));
+            Map.of("options", listed, "number", String.valueOf(numbers.get(earlier))))));
     }
 
     private void answer(Question question) {
@@ -152,10 +160,18 @@ public final class BlankForm {
             }
             case SAID_DATE -> labelled(question, say("when"));
             case HAIR_LENGTH -> labelled(question, say("length"));
-            case TREATMENTS -> grid(TREATMENTS, "what", "date", "where", "by");
+            case TREATMENTS -> {
+                sheet.row(Cell.of(21, sheet.width - 21, Face.TEXT, 9.5f, 13, kinds(question)));
+                grid(TREATMENTS, "what", "date", "where", "by");
+            }
             case MEDICINES -> grid(MEDICINES, "medicine", "dose", "route", "last");
             case INGREDIENTS, NOTE -> lines(3);
         }
+    }
+
+    private String kinds(Question question) {
+        return question.options().stream().flatMap(code -> asked.words().find("answers.treatment." + code).stream())
+            .collect(Collectors.joining(" · "));
     }
 
     private List<String> codes(Question question) {
