@@ -1,0 +1,9 @@
+package foretress.salon;
+
+import foretress.Postgres;
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+
+@QuarkusTest
+@TestProfile(Postgres.class)
+class SetUpOnPostgresTest extends SetUpTest {}
