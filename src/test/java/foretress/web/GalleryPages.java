@@ -1,13 +1,26 @@
 package foretress.web;
 
+import foretress.hair.HairHistory;
+import foretress.hair.HairLength;
+import foretress.hair.Residue;
+import foretress.hair.StrandMap;
+import foretress.hair.StrandSvg;
+import foretress.hair.StrandWords;
+import foretress.hair.Treatment;
+import foretress.hair.Zone;
+import foretress.knowledge.Knowledge;
 import io.quarkus.arc.Arc;
 import io.quarkus.qute.Engine;
+import io.quarkus.qute.RawString;
 import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -19,6 +32,9 @@ public class GalleryPages {
     static final List<String> CLIENT = List.of("door", "question", "history", "error", "read-back", "sign", "care", "done");
     static final List<String> STAFF = List.of("sign-in", "day", "desk", "new-visit", "invite", "consultation");
     static final List<String> PAPER = List.of("slip");
+
+    /** Pages with a strand map hold three drawings and echo nothing that was typed: the application marks them @Compressed. */
+    private static final Set<String> DRAWN = Set.of("consultation");
 
     public record Mistake(String field, String text) {}
 
@@ -42,15 +58,29 @@ public class GalleryPages {
         try {
             request.put("csrf_token", "not a real one");
             Arc.container().instance(CurrentVertxRequest.class).get().setCurrent(request);
+            if (DRAWN.contains(request.pathParam("page"))) request.response().headers().remove("Content-Encoding");
             request.response().putHeader("Content-Type", "text/html; charset=utf-8").end(page(request.pathParam("page")));
         } finally {
             scope.terminate();
         }
     }
 
+    /** Two summers after a darkening lotion, with a box dye, highlights and a wash-out colour since. */
+    private static String map() {
+        var today = LocalDate.of(2026, 6, 11);
+        var history = HairHistory.of(HairLength.measured(42), List.of(
+            Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE, "Darkening lotion").said("summer 2024"),
+            Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 28), Zone.REGROWTH, "Box dye, dark brown").said("February 2025"),
+            Treatment.once(Residue.LIGHTENED, LocalDate.of(2023, 9, 1), LocalDate.of(2023, 11, 30), Zone.STRANDS, "Highlights").said("autumn 2023"),
+            Treatment.once(Residue.WASHES_OUT, LocalDate.of(2026, 5, 4), LocalDate.of(2026, 5, 4), Zone.WHOLE, "Wash-out colour").said("4 May 2026")));
+        var words = Knowledge.load().words("en");
+        return StrandSvg.figure(StrandMap.of(history, today), new StrandWords(Locale.ENGLISH, key -> words.text("strand.texts." + key)), "map");
+    }
+
     private String page(String name) {
         return engine.getTemplate("gallery/" + name + ".html").instance()
             .data("share", 0.48)
+            .data("map", new RawString(map()))
             .data("mistakes", List.of(new Mistake("year", "The year of your last perm")))
             .data("statements", List.of("What I have answered is true as far as I know.",
                 "I agree to a skin test and a test on cut hair first.",
