@@ -67,7 +67,8 @@ public record Evidence(
         }
     }
 
-    public enum Way { MAIL, CODE_ON_SCREEN, SLIP, COPIED_LINK, TABLET }
+    /** {@code SHOWN}: the link stood on the salon's screen, whether it was scanned, printed or copied from there. */
+    public enum Way { MAIL, SHOWN, TABLET }
 
     /** {@code CONFIRMED}: as on file. {@code GIVEN}: the client gave it and the desk confirms it. */
     public enum BirthDateResult { CONFIRMED, GIVEN }

@@ -52,6 +52,11 @@ public class SignedConsent extends PanacheEntityBase {
     @Column(columnDefinition = "text")
     String pdf;
 
+    /** Whether this is what came of that pressing of the button. */
+    public boolean isOf(UUID pressed) {
+        return submission.equals(pressed);
+    }
+
     public Optional<UUID> supersedes() {
         return Optional.ofNullable(supersedes);
     }

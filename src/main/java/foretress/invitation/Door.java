@@ -29,6 +29,8 @@ public class Door extends PanacheEntityBase {
     public String language;
     @Column(name = "opened_at")
     Instant openedAt;
+    /** How many birth dates it took, the right one included. */
+    int tries;
     /** Whether the first answers came through this door. */
     boolean began;
     @Column(name = "proved_by_code")
@@ -38,12 +40,13 @@ public class Door extends PanacheEntityBase {
 
     protected Door() {}
 
-    Door(Invitation invitation, Token cookie, String language, Instant now) {
+    Door(Invitation invitation, Token cookie, String language, int tries, Instant now) {
         this.id = UUID.randomUUID();
         this.invitation = invitation;
         this.visit = invitation.visit;
         this.cookieHash = cookie.hash();
         this.language = language;
+        this.tries = tries;
         this.openedAt = now;
     }
 

@@ -36,6 +36,12 @@ public class Guest {
         return door().invitation.id;
     }
 
+    /** How the client came in, for the evidence behind a signature. */
+    public Entrance entrance() {
+        Invitation came = door().invitation;
+        return new Entrance(came.id, came.way, came.issuedBy, came.issuedAt, door().openedAt, client().birthDateConfirmed, door().tries);
+    }
+
     public UUID visitId() {
         return door().visit.id;
     }

@@ -33,6 +33,9 @@ public class Invitation extends PanacheEntityBase {
     String tokenHash;
     @Column(name = "issued_at")
     public Instant issuedAt;
+    /** A staff id, or "server". */
+    @Column(name = "issued_by")
+    String issuedBy;
     @Column(name = "expires_at")
     public Instant expiresAt;
     @Column(name = "revoked_at")
@@ -46,11 +49,12 @@ public class Invitation extends PanacheEntityBase {
 
     protected Invitation() {}
 
-    Invitation(Visit visit, Token token, Way way, Instant now, Instant expiry) {
+    Invitation(Visit visit, Token token, Way way, String issuedBy, Instant now, Instant expiry) {
         this.id = UUID.randomUUID();
         this.visit = visit;
         this.tokenHash = token.hash();
         this.way = way;
+        this.issuedBy = issuedBy;
         this.issuedAt = now;
         this.expiresAt = expiry;
     }

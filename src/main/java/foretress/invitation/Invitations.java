@@ -49,7 +49,7 @@ public class Invitations {
         if (!visit.state.isAhead()) throw new IllegalStateException("No link for a visit that is " + visit.state);
         retire(visitId);
         Token token = Token.fresh();
-        new Invitation(visit, token, way, clock.instant(), expiry(visit)).persist();
+        new Invitation(visit, token, way, actor, clock.instant(), expiry(visit)).persist();
         if (visit.state == State.BOOKED) visit.moveTo(State.INVITED);
         ledger.note(actor, "link issued", visitId.toString());
         return token;
@@ -154,10 +154,11 @@ public class Invitations {
     }
 
     private Knock letIn(Invitation invitation, String language) {
+        int tries = invitation.wrongTries + 1;
         invitation.unlock();
         invitation.visit.client.language = language;
         Token cookie = Token.fresh();
-        new Door(invitation, cookie, language, clock.instant()).persist();
+        new Door(invitation, cookie, language, tries, clock.instant()).persist();
         ledger.note("client", "let in by birth date", invitation.visit.id.toString());
         return new Knock.LetIn(cookie, invitation.expiresAt);
     }
