@@ -1,0 +1,35 @@
+package foretress.intake;
+
+import foretress.invitation.Guest;
+import foretress.visit.Visit;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+
+/** The way in: on to the notice, to the first open question, to reading back, or to what was signed. */
+@Path("/answers")
+public class AnswersPages {
+    private final Guest guest;
+    private final Intake intake;
+    private final Way way;
+
+    AnswersPages(Guest guest, Intake intake, Way way) {
+        this.guest = guest;
+        this.intake = intake;
+        this.way = way;
+    }
+
+    @GET
+    @Transactional
+    public Response next() {
+        Visit visit = guest.visit();
+        if (!HealthConsent.given(visit.id)) {
+            return Response.seeOther(Way.NOTICE).build();
+        }
+        if (visit.signed().isPresent() && !visit.state.takesAnswers()) {
+            return Response.seeOther(Way.DONE).build();
+        }
+        return Response.seeOther(way.resume(visit, intake.said(visit))).build();
+    }
+}

@@ -1,0 +1,89 @@
+package foretress.intake;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import foretress.assessment.Assessment;
+import foretress.assessment.Assessor;
+import foretress.assessment.Service;
+import foretress.assessment.Situation;
+import foretress.assessment.Weight;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Answers;
+import foretress.salon.Salon;
+import foretress.vault.Vault;
+import foretress.visit.Visit;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+
+/** Makes, keeps and shows what the answers mean for the booked services and for every other one the salon offers. */
+@ApplicationScoped
+public class Assessments {
+    private final Knowledge knowledge;
+    private final BookedChemistry chemistry;
+    private final Vault vault;
+    private final ObjectMapper json;
+    private final Clock clock;
+
+    Assessments(Knowledge knowledge, BookedChemistry chemistry, Vault vault, ObjectMapper json, Clock clock) {
+        this.knowledge = knowledge;
+        this.chemistry = chemistry;
+        this.vault = vault;
+        this.json = json;
+        this.clock = clock;
+    }
+
+    /** Assesses now, without keeping. */
+    public Assessment of(Visit visit, Answers said) {
+        return Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(situation(visit, said)), looked(visit));
+    }
+
+    /** Booked services first, with their booked steps; then the others as the salon offers them. */
+    public List<Service> looked(Visit visit) {
+        List<Service> looked = new ArrayList<>(chemistry.services(visit));
+        List<String> booked = looked.stream().map(Service::id).toList();
+        knowledge.ruleSet().services().stream().filter(s -> !booked.contains(s.id())).forEach(looked::add);
+        return looked;
+    }
+
+    /** The heaviest standing of the booked services. */
+    public Weight booked(Visit visit, Assessment assessment) {
+        return Weight.heaviest(chemistry.services(visit).stream()
+            .map(s -> assessment.standing(s.id()).map(st -> st.weight()).orElse(Weight.COULD_NOT_BE_ASSESSED)).toList());
+    }
+
+    /** Assesses and keeps: facts, findings and the rules' hash, so that it can be explained years later. */
+    public Assessment renew(Visit visit, Answers said) {
+        Assessment assessment = of(visit, said);
+        KeptAssessment kept = new KeptAssessment();
+        kept.id = UUID.randomUUID();
+        kept.visitId = visit.id;
+        kept.clientId = visit.client.id;
+        kept.assessedAt = clock.instant();
+        kept.ruleSetSha256 = assessment.ruleSetHash();
+        kept.answersSha256 = Intake.hash(said);
+        kept.standing = booked(visit, assessment).code();
+        kept.body = vault.seal(visit.client.id, kept.place(), bytes(assessment));
+        kept.persist();
+        visit.standingCode = kept.standing;
+        return assessment;
+    }
+
+    /** All that is known about the client before this visit. */
+    public Situation situation(Visit visit, Answers said) {
+        return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
+            visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said,
+            knowledge.policy(Salon.the().jurisdiction), List.of(), java.util.Optional.empty());
+    }
+
+    private byte[] bytes(Assessment assessment) {
+        try {
+            return json.writeValueAsString(assessment).getBytes(StandardCharsets.UTF_8);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("an assessment has no JSON form", e);
+        }
+    }
+}

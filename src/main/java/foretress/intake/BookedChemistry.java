@@ -1,0 +1,36 @@
+package foretress.intake;
+
+import foretress.assessment.RuleSet;
+import foretress.assessment.Service;
+import foretress.knowledge.Knowledge;
+import foretress.visit.BookedService;
+import foretress.visit.Visit;
+import jakarta.inject.Singleton;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The booked services as knowledge describes them, with only the steps that stayed in. */
+@Singleton
+public class BookedChemistry {
+    private final Knowledge knowledge;
+
+    BookedChemistry(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    public List<Service> services(Visit visit) {
+        return visit.services.stream().map(this::service).toList();
+    }
+
+    public Set<String> of(Visit visit) {
+        return services(visit).stream().flatMap(s -> s.chemistries().stream()).collect(Collectors.toUnmodifiableSet());
+    }
+
+    private Service service(BookedService booked) {
+        RuleSet rules = knowledge.ruleSet();
+        return rules.service(booked.serviceId)
+            .orElseThrow(() -> new IllegalStateException("knowledge no longer has the service " + booked.serviceId))
+            .keeping(booked.stepIds());
+    }
+}

@@ -1,0 +1,58 @@
+package foretress.intake;
+
+import foretress.assessment.Rule;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Answers;
+import foretress.salon.Salon;
+import foretress.salon.Staff;
+import foretress.visit.Task;
+import foretress.visit.Tasks;
+import foretress.visit.Visit;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Optional;
+
+/** When an answer needs a person at once: the page is shown, and a call is promised by name until somebody says it was made. */
+@Singleton
+class Care {
+    static final String PAGE = "care";
+
+    private final Knowledge knowledge;
+    private final Assessments assessments;
+    private final Tasks tasks;
+    private final Clock clock;
+
+    Care(Knowledge knowledge, Assessments assessments, Tasks tasks, Clock clock) {
+        this.knowledge = knowledge;
+        this.assessments = assessments;
+        this.tasks = tasks;
+        this.clock = clock;
+    }
+
+    /** Who calls, and by when; the name is empty where the whole desk promised. */
+    record Promise(String name, Instant until) {}
+
+    /** Whether the answers call for it and the client has not been told yet; the promise is made in the same breath. */
+    boolean due(Visit visit, Answers said) {
+        if (!calls(visit, said)) {
+            return false;
+        }
+        boolean told = PageShown.of(visit.id).stream().anyMatch(p -> p.page.equals(PAGE));
+        if (!told) {
+            Instant until = NextClosing.after(clock.instant(), Salon.the());
+            tasks.promise(visit, Task.Kind.CALL, Staff.byId(visit.stylistId).filter(s -> s.active).map(s -> s.id), until);
+        }
+        return !told;
+    }
+
+    Optional<Promise> promise(Visit visit) {
+        return tasks.open(visit.id, Task.Kind.CALL)
+            .map(t -> new Promise(t.owner().flatMap(Staff::byId).map(s -> s.name).orElse(""), t.dueAt));
+    }
+
+    private boolean calls(Visit visit, Answers said) {
+        return assessments.of(visit, said).findings().stream().filter(f -> !f.onlyIfUnknown())
+            .anyMatch(f -> knowledge.ruleSet().rule(f.ruleId()).filter(Rule::calls).isPresent());
+    }
+}

@@ -1,0 +1,40 @@
+package foretress.intake;
+
+import foretress.invitation.Guest;
+import foretress.salon.House;
+import foretress.visit.Visit;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+
+/** After a severe past reaction: urgent signs first, then what happens now and who calls by when. */
+@Path("/answers/care")
+public class CarePages {
+    @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record CarePage(String promise, String visitDay) implements TemplateInstance {}
+
+    private final Guest guest;
+    private final Care care;
+    private final Speech speech;
+    private final Shown shown;
+
+    CarePages(Guest guest, Care care, Speech speech, Shown shown) {
+        this.guest = guest;
+        this.care = care;
+        this.speech = speech;
+        this.shown = shown;
+    }
+
+    @GET
+    public Response show() {
+        Visit visit = guest.visit();
+        return care.promise(visit).map(promise -> {
+            shown.page(visit.id, Care.PAGE);
+            String until = speech.dayAndTime(promise.until().atZone(visit.zone()));
+            String words = promise.name().isEmpty() ? speech.say().care_call_desk(until) : speech.say().care_call(promise.name(), until);
+            return Response.ok(new CarePage(words, speech.day(visit.startsThere()))).build();
+        }).orElseGet(() -> Response.seeOther(Way.START).build());
+    }
+}

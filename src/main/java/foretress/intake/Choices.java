@@ -1,0 +1,44 @@
+package foretress.intake;
+
+import foretress.knowledge.AnswerWords;
+import foretress.knowledge.Words;
+import foretress.questionnaire.Question;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** What can be chosen in the parts of a compound answer: dates, zones of the hair, who did it, doses. */
+public record Choices(List<Choice> precisions, List<Choice> months, List<Choice> seasons, List<Choice> agos, List<Choice> zones,
+                      List<Choice> by, List<Choice> often, List<Choice> doses, List<Choice> routes, List<Choice> last) {
+
+    public record Choice(String code, String label) {}
+
+    static Choices in(Words words, Locale locale) {
+        return new Choices(
+            of(words, "precision", "month", "season", "year", "years-ago", Question.DONT_KNOW),
+            months(locale),
+            of(words, "season", "spring", "summer", "autumn", "winter"),
+            of(words, "years-ago", "0-1", "1-2", "2-3", "3-5", "5-plus"),
+            of(words, "zone", "whole", "regrowth", "lengths-ends", "ends", "strands", Question.DONT_KNOW),
+            of(words, "by", "home", "salon", Question.DONT_KNOW),
+            of(words, "often", "once", "several", "regularly"),
+            of(words, "dose", "low", "high", Question.DONT_KNOW),
+            of(words, "route", "mouth", "skin", "scalp", "inhaled", "injection", "eye-nose", Question.DONT_KNOW),
+            of(words, "last", "now", "week", "month", "longer", Question.DONT_KNOW));
+    }
+
+    private static List<Choice> of(Words words, String group, String... codes) {
+        return Arrays.stream(codes).map(c -> new Choice(c, AnswerWords.slip(group, c, words))).toList();
+    }
+
+    private static List<Choice> months(Locale locale) {
+        return Arrays.stream(Month.values())
+            .map(m -> new Choice(Integer.toString(m.getValue()), capital(m.getDisplayName(TextStyle.FULL_STANDALONE, locale), locale))).toList();
+    }
+
+    private static String capital(String words, Locale locale) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(locale) + words.substring(1);
+    }
+}

@@ -1,0 +1,83 @@
+package foretress.intake;
+
+import foretress.assessment.Assessment;
+import foretress.assessment.Finding;
+import foretress.assessment.Service;
+import foretress.assessment.Weight;
+import foretress.consent.ConsentInput;
+import foretress.consent.ConsentInput.Answered;
+import foretress.consent.ConsentInput.Found;
+import foretress.intake.ReadBackPages.Chapter;
+import foretress.knowledge.Words;
+import foretress.questionnaire.Answers;
+import foretress.salon.Salon;
+import foretress.salon.Staff;
+import foretress.visit.Visit;
+import jakarta.enterprise.context.RequestScoped;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Gathers what the consent of this visit speaks of, in the client's own words. */
+@RequestScoped
+public class ConsentDraft {
+    private final Assessments assessments;
+    private final BookedChemistry chemistry;
+    private final Views views;
+    private final SalonWords salonWords;
+    private final Speech speech;
+
+    ConsentDraft(Assessments assessments, BookedChemistry chemistry, Views views, SalonWords salonWords, Speech speech) {
+        this.assessments = assessments;
+        this.chemistry = chemistry;
+        this.views = views;
+        this.salonWords = salonWords;
+        this.speech = speech;
+    }
+
+    public ConsentInput of(Visit visit, Answers said) {
+        Assessment assessment = assessments.of(visit, said);
+        List<Finding> findings = onBooked(visit, assessment);
+        return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()), client(visit),
+            visit(visit), assessments.booked(visit, assessment), tests(findings), found(visit, findings), answered(visit, said));
+    }
+
+    private static ConsentInput.Client client(Visit visit) {
+        return new ConsentInput.Client(visit.client.id, visit.client.fullName(), visit.client.birthDate());
+    }
+
+    private ConsentInput.Visit visit(Visit visit) {
+        List<String> services = visit.services.stream().map(s -> speech.words().service(s.serviceId)).toList();
+        String stylist = Staff.byId(visit.stylistId).map(s -> s.name).orElse("");
+        return new ConsentInput.Visit(visit.id, visit.startsThere(), stylist, services);
+    }
+
+    /** What weighs on any booked step, the heaviest first. */
+    private List<Finding> onBooked(Visit visit, Assessment assessment) {
+        return assessment.findings().stream().filter(f -> weight(visit, f) != Weight.NOTHING_FOUND)
+            .sorted((a, b) -> weight(visit, b).compareTo(weight(visit, a))).toList();
+    }
+
+    private Weight weight(Visit visit, Finding finding) {
+        Stream<Service> services = chemistry.services(visit).stream();
+        return Weight.heaviest(services.map(finding::on).toList());
+    }
+
+    private List<ConsentInput.Test> tests(List<Finding> findings) {
+        return findings.stream().flatMap(f -> f.demands().stream()).distinct()
+            .map(id -> new ConsentInput.Test(id, speech.words().test(id))).toList();
+    }
+
+    private List<Found> found(Visit visit, List<Finding> findings) {
+        Words words = speech.words();
+        return findings.stream().map(f -> new Found(weight(visit, f), words.finding(f.ruleId(), f.onlyIfUnknown()).client())).distinct().toList();
+    }
+
+    private List<Answered> answered(Visit visit, Answers said) {
+        List<Answered> all = new ArrayList<>();
+        for (Chapter chapter : views.chapters(visit, said)) {
+            chapter.lines().forEach(line -> all.add(new Answered(chapter.title(), line.label(), line.answer())));
+        }
+        return all;
+    }
+}

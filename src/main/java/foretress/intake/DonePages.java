@@ -1,0 +1,56 @@
+package foretress.intake;
+
+import foretress.consent.Consents;
+import foretress.consent.SignedConsent;
+import foretress.invitation.Guest;
+import foretress.visit.Visit;
+import foretress.web.Say;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Optional;
+
+/** After signing: what comes next. */
+@Path("/answers/done")
+public class DonePages {
+    @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record DonePage(String signedAt, String visitAt, List<String> tests, boolean mayChange) implements TemplateInstance {}
+
+    private final Guest guest;
+    private final Consents consents;
+    private final Intake intake;
+    private final Assessments assessments;
+    private final Plans plans;
+    private final Speech speech;
+
+    DonePages(Guest guest, Consents consents, Intake intake, Assessments assessments, Plans plans, Speech speech) {
+        this.guest = guest;
+        this.consents = consents;
+        this.intake = intake;
+        this.assessments = assessments;
+        this.plans = plans;
+        this.speech = speech;
+    }
+
+    @GET
+    public Response done() {
+        Visit visit = guest.visit();
+        Optional<SignedConsent> signed = consents.latest(visit.id);
+        if (signed.isEmpty()) {
+            return Response.seeOther(Way.START).build();
+        }
+        return Response.ok(new DonePage(speech.dayAndTime(signed.get().signedAt.atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
+            tests(visit), visit.state.takesAnswers())).build();
+    }
+
+    private List<String> tests(Visit visit) {
+        Say say = speech.say();
+        return plans.of(visit, assessments.of(visit, intake.said(visit))).owed().stream()
+            .map(o -> o.lastOpenStart()
+                .map(last -> say.done_test(speech.words().test(o.test()), speech.dayAndTime(last.atZone(visit.zone()))))
+                .orElseGet(() -> say.done_test_late(speech.words().test(o.test())))).toList();
+    }
+}

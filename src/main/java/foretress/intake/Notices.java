@@ -1,0 +1,70 @@
+package foretress.intake;
+
+import foretress.assessment.Policy;
+import foretress.consent.ConsentInput;
+import foretress.consent.ConsentWords;
+import foretress.consent.Notice;
+import foretress.knowledge.Knowledge;
+import foretress.ledger.Ledger;
+import foretress.salon.Salon;
+import foretress.visit.Visit;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.util.UUID;
+
+/** The notice in the client's language, and what the client said to it. */
+@ApplicationScoped
+public class Notices {
+    private final Knowledge knowledge;
+    private final SalonWords salonWords;
+    private final Ledger ledger;
+    private final Clock clock;
+
+    Notices(Knowledge knowledge, SalonWords salonWords, Ledger ledger, Clock clock) {
+        this.knowledge = knowledge;
+        this.salonWords = salonWords;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    Notice of(String language) {
+        Salon salon = Salon.the();
+        Policy policy = knowledge.policy(salon.jurisdiction);
+        ConsentInput.Salon particulars = salonWords.of(salon, language);
+        return Notice.of(language, particulars, new Notice.Terms(policy.retentionYears(), salon.jurisdiction), ConsentWords.in(language));
+    }
+
+    /** The client agrees; from here on answers are kept. */
+    @Transactional
+    public void give(UUID visitId, String language) {
+        if (!HealthConsent.given(visitId)) {
+            keep(visitId, language, HealthConsent.GIVEN);
+            ledger.note("client", "consent to hold health answers given", visitId.toString());
+        }
+    }
+
+    /** A refusal is noted without a word about health: the desk hands out the paper form. */
+    @Transactional
+    void refuse(UUID visitId, String language) {
+        if (HealthConsent.newest(visitId).filter(c -> HealthConsent.REFUSED.equals(c.said)).isEmpty()) {
+            keep(visitId, language, HealthConsent.REFUSED);
+            ledger.note("client", "consent to hold health answers refused", visitId.toString());
+        }
+    }
+
+    private void keep(UUID visitId, String language, String said) {
+        Visit visit = Visit.findById(visitId);
+        Notice notice = of(language);
+        HealthConsent consent = new HealthConsent();
+        consent.id = UUID.randomUUID();
+        consent.visitId = visitId;
+        consent.clientId = visit.client.id;
+        consent.said = said;
+        consent.saidAt = clock.instant();
+        consent.language = language;
+        consent.noticeVersion = notice.version();
+        consent.noticeSha256 = notice.sha256();
+        consent.persist();
+    }
+}

@@ -1,0 +1,73 @@
+package foretress.intake;
+
+import foretress.invitation.Guest;
+import foretress.questionnaire.Answers;
+import foretress.visit.Visit;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import org.jboss.resteasy.reactive.RestForm;
+
+/** Everything that was said, once more, each with a way to say it differently. Nothing is signed that was not read back. */
+@Path("/answers/read-back")
+public class ReadBackPages {
+    /** What was said in one topic. */
+    public record Chapter(String topic, String title, List<Line> lines) {}
+
+    public record Line(String question, String label, String answer) {}
+
+    @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record ReadBackPage(Progress progress, List<Chapter> chapters, String answers, boolean changed, String back)
+        implements TemplateInstance {}
+
+    private final Guest guest;
+    private final Intake intake;
+    private final Way way;
+    private final Views views;
+    private final Shown shown;
+
+    ReadBackPages(Guest guest, Intake intake, Way way, Views views, Shown shown) {
+        this.guest = guest;
+        this.intake = intake;
+        this.way = way;
+        this.views = views;
+        this.shown = shown;
+    }
+
+    @GET
+    @Transactional
+    public Response show() {
+        Visit visit = guest.visit();
+        Answers said = intake.said(visit);
+        if (!HealthConsent.given(visit.id) || !intake.missing(visit, said).isEmpty()) {
+            return Response.seeOther(Way.START).build();
+        }
+        shown.page(visit.id, "read-back");
+        return Response.ok(page(visit, said, false)).build();
+    }
+
+    @POST
+    @Transactional
+    public Response confirm(@RestForm String answers) {
+        Visit visit = guest.visit();
+        Answers said = intake.said(visit);
+        if (!HealthConsent.given(visit.id) || !intake.missing(visit, said).isEmpty()) {
+            return Response.seeOther(Way.START).build();
+        }
+        if (!Intake.hash(said).equals(answers)) {
+            return Response.status(422).entity(page(visit, said, true)).build();
+        }
+        intake.readBack(visit, said);
+        return Response.seeOther(Way.SIGN).build();
+    }
+
+    private ReadBackPage page(Visit visit, Answers said, boolean changed) {
+        return new ReadBackPage(way.progress(visit, said, "read-back"), views.chapters(visit, said), Intake.hash(said), changed,
+            way.before(visit, said, "read-back").map(Object::toString).orElse(""));
+    }
+}

@@ -1,0 +1,163 @@
+package foretress.intake;
+
+import foretress.consent.ConsentInput;
+import foretress.consent.ConsentText;
+import foretress.consent.ConsentText.Line.Statement;
+import foretress.consent.ConsentText.Part;
+import foretress.consent.ConsentText.Section;
+import foretress.consent.ConsentWords;
+import foretress.consent.Consents;
+import foretress.consent.Evidence;
+import foretress.consent.Mark;
+import foretress.invitation.Guest;
+import foretress.questionnaire.Answers;
+import foretress.visit.Visit;
+import foretress.web.Caller;
+import foretress.web.Form;
+import foretress.web.Mistake;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** The consent built for this visit and these answers: read, agreed to line by line, and signed by drawing or typing. */
+@Path("/answers/sign")
+public class SignPages {
+    /** A statement with its own box to tick. */
+    public record Ticked(Statement statement, boolean ticked) {}
+
+    @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record SignPage(Progress progress, ConsentText text, String heading, List<Ticked> statements, List<ConsentPart> rest, ConsentPart answered, String name,
+                    String typed, String kind, List<Mistake> mistakes, String markMistake, String agreeMistake, String submission)
+        implements TemplateInstance {}
+
+    private final Guest guest;
+    private final Intake intake;
+    private final Way way;
+    private final ConsentDraft draft;
+    private final Signing signing;
+    private final Shown shown;
+    private final Speech speech;
+    private final Caller caller;
+
+    SignPages(Guest guest, Intake intake, Way way, ConsentDraft draft, Signing signing, Shown shown, Speech speech,
+              Caller caller) {
+        this.guest = guest;
+        this.intake = intake;
+        this.way = way;
+        this.draft = draft;
+        this.signing = signing;
+        this.shown = shown;
+        this.speech = speech;
+        this.caller = caller;
+    }
+
+    @GET
+    public Response show() {
+        Visit visit = guest.visit();
+        Answers said = intake.said(visit);
+        if (!ready(visit, said)) {
+            return Response.seeOther(Way.READ_BACK).build();
+        }
+        shown.page(visit.id, "sign");
+        return Response.ok(page(visit, said, List.of(), "", "drawn", List.of(), UUID.randomUUID().toString())).build();
+    }
+
+    @POST
+    public Response sign(MultivaluedMap<String, String> posted, @HeaderParam("User-Agent") String agent) {
+        Form form = new Form(posted);
+        Visit visit = guest.visit();
+        Optional<UUID> submission = uuid(form.one("submission"));
+        if (submission.filter(s -> signing.alreadySigned(visit.id, s)).isPresent()) {
+            return Response.seeOther(Way.DONE).build();
+        }
+        Answers said = intake.said(visit);
+        if (!ready(visit, said)) {
+            return Response.seeOther(Way.READ_BACK).build();
+        }
+        List<Mistake> mistakes = new ArrayList<>();
+        Optional<Mark> mark = mark(form, mistakes);
+        ConsentInput input = draft.of(visit, said);
+        if (!asked(input).equals(form.all("agree"))) {
+            mistakes.add(0, new Mistake("statements", speech.say().sign_agree_all()));
+        }
+        if (!mistakes.isEmpty() || submission.isEmpty()) {
+            return again(visit, said, form, mistakes);
+        }
+        try {
+            signing.sign(visit, said, input, mark.orElseThrow(), new Signing.Act(submission.get(), form.one("text"), form.all("agree"),
+                guest.entrance(), Optional.of(new Evidence.Device(caller.address(), Optional.ofNullable(agent).orElse("not told")))));
+            return Response.seeOther(Way.DONE).build();
+        } catch (Consents.TextChanged changed) {
+            return again(visit, said, form, List.of(new Mistake("main", speech.say().sign_again())));
+        }
+    }
+
+    /** Nothing is signed that was not read back as it stands now. */
+    private boolean ready(Visit visit, Answers said) {
+        return HealthConsent.given(visit.id) && intake.missing(visit, said).isEmpty()
+            && ReadBack.of(visit.id, Intake.hash(said)).isPresent();
+    }
+
+    private static List<String> asked(ConsentInput input) {
+        return ConsentText.of(input, ConsentWords.in(input.language())).statements().stream().map(Statement::id).toList();
+    }
+
+    private Optional<Mark> mark(Form form, List<Mistake> mistakes) {
+        boolean drawn = form.all("mark").contains("drawn");
+        String posted = drawn ? form.one("strokes") : form.one("typed");
+        if (posted.isEmpty()) {
+            mistakes.add(new Mistake("mark", speech.say().sign_mark_missing()));
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(drawn ? new Mark.Drawn(Strokes.read(posted)) : new Mark.Typed(posted));
+        } catch (IllegalArgumentException refused) {
+            mistakes.add(new Mistake("mark", drawn ? speech.say().sign_mark_too_long() : speech.say().sign_name_too_long()));
+            return Optional.empty();
+        }
+    }
+
+    private Response again(Visit visit, Answers said, Form form, List<Mistake> mistakes) {
+        shown.page(visit.id, "sign");
+        String kind = form.all("mark").contains("drawn") ? "drawn" : "typed";
+        return Response.status(422).entity(page(visit, said, form.all("agree"), form.one("typed"), kind, mistakes,
+            uuid(form.one("submission")).orElseGet(UUID::randomUUID).toString())).build();
+    }
+
+    private SignPage page(Visit visit, Answers said, List<String> ticked, String typed, String kind, List<Mistake> mistakes,
+                          String submission) {
+        ConsentInput input = draft.of(visit, said);
+        ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
+        List<Ticked> statements = text.statements().stream().map(s -> new Ticked(s, ticked.contains(s.id()))).toList();
+        List<ConsentPart> rest = text.sections().stream().filter(s -> s.part() != Part.STATEMENTS && s.part() != Part.ANSWERED)
+            .map(ConsentPart::of).toList();
+        String heading = part(text, Part.STATEMENTS).heading();
+        return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, rest, ConsentPart.of(part(text, Part.ANSWERED)), input.client().name(), typed, kind,
+            mistakes, at(mistakes, "mark"), at(mistakes, "statements"), submission);
+    }
+
+    private static Section part(ConsentText text, Part part) {
+        return text.sections().stream().filter(s -> s.part() == part).findFirst().orElse(new Section(part, "", List.of()));
+    }
+
+    private static String at(List<Mistake> mistakes, String field) {
+        return mistakes.stream().filter(m -> m.field().equals(field)).map(Mistake::text).findFirst().orElse("");
+    }
+
+    private static Optional<UUID> uuid(String text) {
+        try {
+            return Optional.of(UUID.fromString(text));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package foretress.intake;
+
+import foretress.assessment.Assessment;
+import foretress.consent.ConsentInput;
+import foretress.consent.Consents;
+import foretress.consent.Evidence;
+import foretress.consent.Mark;
+import foretress.consent.PaperSize;
+import foretress.consent.SignedConsent;
+import foretress.invitation.Entrance;
+import foretress.invitation.Invitation;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Answers;
+import foretress.salon.Salon;
+import foretress.salon.Staff;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import jakarta.enterprise.context.RequestScoped;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.zone.ZoneRulesProvider;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Gathers the evidence, signs, and moves the visit on, all of it or nothing. */
+@RequestScoped
+public class Signing {
+    private static final String CLOCK = "the server's own clock, not compared with another";
+
+    private final Consents consents;
+    private final Assessments assessments;
+    private final Plans plans;
+    private final Knowledge knowledge;
+    private final Clock clock;
+
+    Signing(Consents consents, Assessments assessments, Plans plans, Knowledge knowledge, Clock clock) {
+        this.consents = consents;
+        this.assessments = assessments;
+        this.plans = plans;
+        this.knowledge = knowledge;
+        this.clock = clock;
+    }
+
+    /**
+     * What the client did on the page.
+     *
+     * @param textSha256 hash of the text that stood on the page
+     * @param agreed ids of the statements ticked
+     * @param entrance how the client came in
+     * @param device kept in the record only, never printed
+     */
+    public record Act(UUID submission, String textSha256, List<String> agreed, Entrance entrance, Optional<Evidence.Device> device) {}
+
+    boolean alreadySigned(UUID visitId, UUID submission) {
+        return consents.all(visitId).stream().anyMatch(c -> c.isOf(submission));
+    }
+
+    public void sign(Visit visit, Answers said, ConsentInput input, Mark mark, Act act) {
+        PaperSize size = Salon.the().paperSize == Salon.PaperSize.LETTER ? PaperSize.LETTER : PaperSize.A4;
+        consents.sign(input, mark, evidence(visit, said, input, act), size, (locked, signed) -> moveOn(locked, said, signed));
+    }
+
+    private void moveOn(Visit visit, Answers said, SignedConsent signed) {
+        Assessment assessment = assessments.renew(visit, said);
+        if (visit.state == State.ANSWERING) {
+            visit.moveTo(State.SIGNED);
+        }
+        visit.answeredAt = signed.signedAt;
+        visit.signedAt = signed.signedAt;
+        visit.owes(plans.first(visit, assessment));
+    }
+
+    private Evidence evidence(Visit visit, Answers said, ConsentInput input, Act act) {
+        Entrance entrance = act.entrance();
+        HealthConsent consent = HealthConsent.newest(visit.id).orElseThrow();
+        Instant now = clock.instant();
+        return new Evidence(act.submission(),
+            new Evidence.Invited(entrance.invitationId(), way(entrance.way()), sender(entrance.sentBy()),
+                entrance.sentAt(), entrance.openedAt()),
+            new Evidence.BirthDateCheck(entrance.birthDateOnFile() ? Evidence.BirthDateResult.CONFIRMED : Evidence.BirthDateResult.GIVEN,
+                entrance.tries(), entrance.openedAt()),
+            new Evidence.HealthConsent(consent.noticeVersion, consent.noticeSha256, consent.saidAt),
+            input.language(), act.textSha256(), Intake.hash(said), knowledge.ruleSet().hash(), pages(visit),
+            ReadBack.of(visit.id, Intake.hash(said)).orElseThrow().confirmedAt, textShown(visit), act.agreed(), now, visit.zone(),
+            ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK,
+            act.device(), Optional.empty());
+    }
+
+    private static Evidence.Way way(Invitation.Way way) {
+        return way == Invitation.Way.MAILED ? Evidence.Way.MAIL : Evidence.Way.SHOWN;
+    }
+
+    /** The person who sent the link, by name; the salon where the server sent it by itself. */
+    private static String sender(String actor) {
+        return Staff.all().stream().filter(s -> s.id.toString().equals(actor)).map(s -> s.name).findFirst().orElseGet(() -> Salon.the().name);
+    }
+
+    private static List<Evidence.PageShown> pages(Visit visit) {
+        return PageShown.of(visit.id).stream().map(p -> new Evidence.PageShown(p.page, p.firstAt, p.lastAt)).toList();
+    }
+
+    private static Instant textShown(Visit visit) {
+        return PageShown.of(visit.id).stream().filter(p -> p.page.equals("sign")).map(p -> p.lastAt).findFirst().orElseThrow();
+    }
+}

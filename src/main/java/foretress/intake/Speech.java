@@ -1,0 +1,45 @@
+package foretress.intake;
+
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.web.Language;
+import foretress.web.Say;
+import io.quarkus.qute.i18n.Localized;
+import io.quarkus.qute.i18n.MessageBundles;
+import jakarta.enterprise.context.RequestScoped;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Locale;
+
+/** The words of the client's language, for sentences made in code. */
+@RequestScoped
+class Speech {
+    private final Language language;
+    private final Knowledge knowledge;
+
+    Speech(Language language, Knowledge knowledge) {
+        this.language = language;
+        this.knowledge = knowledge;
+    }
+
+    Say say() {
+        return MessageBundles.get(Say.class, Localized.Literal.of(language.getTag()));
+    }
+
+    Words words() {
+        return knowledge.words(language.getTag());
+    }
+
+    Locale locale() {
+        return language.locale();
+    }
+
+    String day(ZonedDateTime moment) {
+        return moment.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale()));
+    }
+
+    String dayAndTime(ZonedDateTime moment) {
+        return day(moment) + ", " + moment.format(DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT));
+    }
+}

@@ -1,0 +1,115 @@
+package foretress.intake;
+
+import foretress.intake.Asked.Slip;
+import foretress.intake.ReadBackPages.Chapter;
+import foretress.intake.ReadBackPages.Line;
+import foretress.knowledge.AnswerWords;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.questionnaire.Answer;
+import foretress.questionnaire.Answers;
+import foretress.questionnaire.FormFill;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.Reading;
+import foretress.questionnaire.Topic;
+import foretress.visit.Visit;
+import foretress.web.Mistake;
+import jakarta.enterprise.context.RequestScoped;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Questions and answers in the client's words, ready for a page. */
+@RequestScoped
+class Views {
+    private final Knowledge knowledge;
+    private final Intake intake;
+    private final Speech speech;
+    private final MistakeWords mistakeWords;
+
+    Views(Knowledge knowledge, Intake intake, Speech speech, MistakeWords mistakeWords) {
+        this.knowledge = knowledge;
+        this.intake = intake;
+        this.speech = speech;
+        this.mistakeWords = mistakeWords;
+    }
+
+    Optional<Topic> topic(String id) {
+        return knowledge.questionnaire().topic(id);
+    }
+
+    String title(Topic topic) {
+        return speech.words().topic(topic.id());
+    }
+
+    /** The questions of a page: with what was just posted where there was a mistake, else with what is on file. */
+    List<Asked> asked(List<Question> put, Answers said, Optional<Reading> posted) {
+        Choices choices = Choices.in(speech.words(), speech.locale());
+        return put.stream().map(q -> asked(q, put.size() == 1, said.to(q.id()), posted, choices)).toList();
+    }
+
+    private Asked asked(Question question, boolean alone, Optional<Answer> said, Optional<Reading> posted, Choices choices) {
+        Words words = speech.words();
+        Map<String, List<String>> fields = posted.map(Reading::said)
+            .orElseGet(() -> said.map(a -> FormFill.fields(question, a)).orElse(Map.of()));
+        return new Asked(question, alone, words.question(question.id()).ask(), words.question(question.id()).hint(),
+            words.question(question.id()).why(), words.question(question.id()).short_(), slips(question, words, fields), fields,
+            entries(question, said), mistakes(question, posted), choices);
+    }
+
+    private List<Slip> slips(Question question, Words words, Map<String, List<String>> fields) {
+        List<String> codes = new ArrayList<>(question.options());
+        if (question.unsure()) {
+            codes.add(Question.DONT_KNOW);
+        }
+        if (question.personal()) {
+            codes.add(Question.RATHER_NOT_SAY);
+        }
+        List<String> chosen = fields.getOrDefault(question.id(), List.of());
+        return codes.stream().distinct().map(c -> new Slip(c, words.option(question.id(), c), chosen.contains(c))).toList();
+    }
+
+    private List<String> entries(Question question, Optional<Answer> said) {
+        Words words = speech.words();
+        if (said.isPresent() && said.get() instanceof Answer.Treatments treatments) {
+            return treatments.list().stream().map(t -> AnswerWords.say(t, words)).toList();
+        }
+        if (said.isPresent() && said.get() instanceof Answer.Medicines medicines) {
+            return medicines.list().stream().map(m -> AnswerWords.say(m, words)).toList();
+        }
+        return List.of();
+    }
+
+    private Map<String, String> mistakes(Question question, Optional<Reading> posted) {
+        Map<String, String> sentences = new LinkedHashMap<>();
+        posted.map(Reading::mistakes).orElse(List.of()).stream().filter(m -> of(question, m))
+            .forEach(m -> sentences.put(m.field(), mistakeWords.sentence(m, speech.words().question(question.id()).short_())));
+        return sentences;
+    }
+
+    private static boolean of(Question question, foretress.questionnaire.Mistake mistake) {
+        return mistake.field().equals(question.id()) || mistake.field().startsWith(question.id() + ".");
+    }
+
+    /** The list on top of a page: every mistake once, in the order of the page. */
+    List<Mistake> mistakes(List<Asked> asked, Optional<Mistake> first) {
+        List<Mistake> all = new ArrayList<>(first.stream().toList());
+        asked.forEach(a -> a.mistakes().forEach((field, text) -> all.add(new Mistake(field, text))));
+        return all;
+    }
+
+    Mistake overtaken() {
+        return new Mistake("main", speech.say().topic_overtaken());
+    }
+
+    /** Everything said, topic by topic, in the client's words. */
+    List<Chapter> chapters(Visit visit, Answers said) {
+        Words words = speech.words();
+        return intake.topics(visit, said).stream().map(topic -> new Chapter(topic.id(), title(topic),
+            intake.put(visit, topic, said).stream().filter(q -> said.to(q.id()).isPresent())
+                .map(q -> new Line(q.id(), words.question(q.id()).short_(), AnswerWords.say(q, said.to(q.id()).orElseThrow(), words)))
+                .toList())).filter(c -> !c.lines().isEmpty()).toList();
+    }
+}
