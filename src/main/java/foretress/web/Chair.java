@@ -4,14 +4,18 @@ import io.quarkus.qute.i18n.Message;
 import io.quarkus.qute.i18n.MessageBundle;
 
 /**
- * The words on the staff's screens; they stand in messages/chair.properties under the same keys.
+ * The words on the staff's screens, but for those of the consultation, which are {@link Stylist}'s (a bundle of more than
+ * three hundred messages does not start); they stand in messages/chair.properties under the same keys.
  * A key begins with its page; the rooms follow each other by the alphabet.
  */
 @MessageBundle("chair")
 public interface Chair {
-    // consultation
-
     // demo
+    @Message String demo_lead();
+    @Message String demo_mails();
+    @Message String demo_no_mails();
+    @Message String demo_staff();
+    @Message String demo_title();
 
     // invitation
     @Message String fresh_back();

@@ -1,0 +1,55 @@
+package foretress.consultation;
+
+import foretress.consultation.Reading.Chapter;
+import foretress.consultation.Reading.Line;
+import foretress.intake.Intake;
+import foretress.knowledge.AnswerWords;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.questionnaire.Answer;
+import foretress.questionnaire.Answers;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.Topic;
+import foretress.visit.Visit;
+import foretress.web.Language;
+import foretress.web.Stylist;
+import jakarta.enterprise.context.RequestScoped;
+import java.util.List;
+
+/** Every answer, by topic, in the staff's language whatever the client's was. */
+@RequestScoped
+class AnswerChapters {
+    private final Intake intake;
+    private final Knowledge knowledge;
+    private final Language language;
+    private final Stylist say;
+
+    AnswerChapters(Intake intake, Knowledge knowledge, Language language, Stylist say) {
+        this.intake = intake;
+        this.knowledge = knowledge;
+        this.language = language;
+        this.say = say;
+    }
+
+    List<Chapter> of(Visit visit, Answers said) {
+        return intake.topics(visit, said).stream().map(t -> chapter(visit, t, said)).filter(c -> !c.lines().isEmpty()).toList();
+    }
+
+    private Chapter chapter(Visit visit, Topic topic, Answers said) {
+        List<Question> put = intake.put(visit, topic, said);
+        List<Line> lines = put.stream().map(q -> line(q, said)).toList();
+        int unknown = (int) put.stream().filter(q -> said.to(q.id()).filter(Answer::unknown).isPresent()).count();
+        int open = (int) put.stream().filter(q -> said.to(q.id()).isEmpty() && q.required()).count();
+        String brief = open > 0 ? say.consultation_open(open) : unknown > 0 ? say.consultation_unknown(unknown) : "";
+        return new Chapter(words().topic(topic.id()), brief, lines);
+    }
+
+    private Line line(Question question, Answers said) {
+        return new Line(words().question(question.id()).short_(),
+            said.to(question.id()).map(a -> AnswerWords.say(question, a, words())).orElseGet(say::consultation_not_answered));
+    }
+
+    private Words words() {
+        return knowledge.words(language.getTag());
+    }
+}

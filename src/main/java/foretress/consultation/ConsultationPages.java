@@ -1,0 +1,56 @@
+package foretress.consultation;
+
+import foretress.consent.Consents;
+import foretress.consent.SignedConsent;
+import foretress.ledger.Ledger;
+import foretress.salon.Who;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Response;
+import java.util.UUID;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** What the stylist reads at the say: where the booked service stands, why, what comes first, and what else there is. */
+@Path("/visits/{id}")
+public class ConsultationPages {
+    @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record ConsultationPage(Reading reading) implements TemplateInstance {}
+
+    private final Visits visits;
+    private final Readings readings;
+    private final Consents consents;
+    private final Ledger ledger;
+    private final Who who;
+
+    ConsultationPages(Visits visits, Readings readings, Consents consents, Ledger ledger, Who who) {
+        this.visits = visits;
+        this.readings = readings;
+        this.consents = consents;
+        this.ledger = ledger;
+        this.who = who;
+    }
+
+    @GET
+    @Transactional
+    public TemplateInstance show(@RestPath UUID id) {
+        Visit visit = visits.find(id).orElseThrow(NotFoundException::new);
+        ledger.note(who.staff().id.toString(), "consultation read", id.toString());
+        return new ConsultationPage(readings.of(visit));
+    }
+
+    /** The signed consent, the very bytes that the client has. */
+    @GET
+    @Path("/consent/{version}")
+    public Response consent(@RestPath UUID id, @RestPath int version) {
+        SignedConsent signed = consents.all(id).stream().filter(c -> c.versionNo == version).findFirst().orElseThrow(NotFoundException::new);
+        ledger.note(who.staff().id.toString(), "consent read", signed.id.toString());
+        return Response.ok(consents.pdf(signed)).type("application/pdf")
+            .header("Content-Disposition", "inline; filename=\"" + signed.fileName + "\"").build();
+    }
+}

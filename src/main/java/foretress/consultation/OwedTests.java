@@ -1,0 +1,65 @@
+package foretress.consultation;
+
+import foretress.assessment.Assessment;
+import foretress.consultation.Reading.OwedTest;
+import foretress.intake.Plans;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.plan.Owed;
+import foretress.plan.TestPlan;
+import foretress.visit.Visit;
+import foretress.web.Language;
+import foretress.web.Stylist;
+import jakarta.enterprise.context.RequestScoped;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The tests that come first, in words: which, how long, and by when they must begin. */
+@RequestScoped
+class OwedTests {
+    private final Plans plans;
+    private final Knowledge knowledge;
+    private final Language language;
+    private final Stylist say;
+    private final ChairTime time;
+    private final Clock clock;
+
+    OwedTests(Plans plans, Knowledge knowledge, Language language, Stylist say, ChairTime time, Clock clock) {
+        this.plans = plans;
+        this.knowledge = knowledge;
+        this.language = language;
+        this.say = say;
+        this.time = time;
+        this.clock = clock;
+    }
+
+    List<OwedTest> of(Visit visit, Assessment assessment) {
+        TestPlan plan = plans.of(visit, assessment);
+        List<OwedTest> tests = new ArrayList<>();
+        plan.owed().forEach(o -> tests.add(new OwedTest(words().test(o.test()), say.consultation_owed_wait((int) o.takes().toHours()),
+            latest(visit, o), o.conflict().isPresent())));
+        plan.onTheDay().forEach(t -> tests.add(new OwedTest(words().test(t), "", say.consultation_owed_at_chair(), false)));
+        return tests;
+    }
+
+    private String latest(Visit visit, Owed owed) {
+        return owed.conflict().isPresent() ? say.consultation_owed_late(at(visit, owed.latestStart()))
+            : say.consultation_owed_latest(at(visit, owed.lastOpenStart().orElse(owed.latestStart())));
+    }
+
+    /** What follows for this appointment when a test no longer fits before it, and when it would. */
+    List<String> follows(Visit visit, Assessment assessment) {
+        return plans.of(visit, assessment).conflicts().stream()
+            .map(o -> say.consultation_too_soon(words().test(o.test()), (int) o.takes().toHours(), at(visit, clock.instant().plus(o.takes())))).toList();
+    }
+
+    private String at(Visit visit, Instant moment) {
+        return time.dayAndTime(moment.atZone(visit.zone()));
+    }
+
+    private Words words() {
+        return knowledge.words(language.getTag());
+    }
+}

@@ -1,0 +1,53 @@
+package foretress.consultation;
+
+import foretress.assessment.Weight;
+import java.util.List;
+
+/**
+ * One visit as the stylist reads it, in words. What is absent is an empty text, which a template reads as nothing.
+ *
+ * @param when the day and the time of the visit
+ * @param facts age, earlier visits, when the answers were signed
+ * @param answered the client has answered everything that was required
+ * @param standing the heaviest weight on the booked services
+ * @param reasons findings that restrict or more, heaviest first
+ * @param notes lighter findings
+ * @param map the strand map as SVG and list
+ * @param mapAside the hair's length and how sure it is
+ */
+public record Reading(String id, String client, String facts, String when, boolean answered, Weight standing, String standingWord,
+                      String service, List<String> follows, List<Reason> reasons, List<Reason> notes, String map, String mapAside,
+                      List<OwedTest> owed, List<Other> instead, List<Chapter> answers, List<Paper> papers) {
+
+    public String address() {
+        return "/visits/" + id;
+    }
+
+    /**
+     * A finding with why it was made.
+     *
+     * @param because the answers that decided it
+     * @param condition the rule's condition as it stands in the rule file
+     * @param sources where the rule comes from
+     */
+    public record Reason(String rule, Weight weight, String word, String title, String todo, List<String> because, boolean unsure,
+                         String condition, List<String> sources) {}
+
+    /** A test that comes first, and the latest moment it can begin. */
+    public record OwedTest(String name, String how, String latest, boolean late) {}
+
+    /** Where another service stands for this client. */
+    public record Other(String service, Weight weight, String word, String because, int notAsked) {
+        /** Nothing weighs on it, but not everything was asked: that may not be called nothing found. */
+        public boolean unsaid() {
+            return weight == Weight.NOTHING_FOUND && notAsked > 0;
+        }
+    }
+
+    public record Chapter(String title, String brief, List<Line> lines) {}
+
+    public record Line(String label, String answer) {}
+
+    /** A signed consent on file. */
+    public record Paper(int version, String label) {}
+}

@@ -1,0 +1,122 @@
+package foretress.consultation;
+
+import foretress.assessment.Assessment;
+import foretress.assessment.Finding;
+import foretress.assessment.Service;
+import foretress.assessment.Standing;
+import foretress.assessment.Weight;
+import foretress.consent.Consents;
+import foretress.consultation.Reading.Other;
+import foretress.consultation.Reading.Paper;
+import foretress.consultation.Reading.Reason;
+import foretress.intake.Assessments;
+import foretress.intake.BookedChemistry;
+import foretress.intake.Intake;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.questionnaire.Answers;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import foretress.web.Language;
+import foretress.web.Stylist;
+import jakarta.enterprise.context.RequestScoped;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Turns a visit's answers and assessment into what the stylist reads. */
+@RequestScoped
+public class Readings {
+    private final Intake intake;
+    private final Assessments assessments;
+    private final BookedChemistry chemistry;
+    private final Consents consents;
+    private final Visits visits;
+    private final Reasons reasons;
+    private final Maps maps;
+    private final OwedTests owedTests;
+    private final AnswerChapters chapters;
+    private final Knowledge knowledge;
+    private final Language language;
+    private final Stylist say;
+    private final ChairTime time;
+
+    Readings(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits, Reasons reasons,
+             Maps maps, OwedTests owedTests, AnswerChapters chapters, Knowledge knowledge, Language language, Stylist say, ChairTime time) {
+        this.intake = intake;
+        this.assessments = assessments;
+        this.chemistry = chemistry;
+        this.consents = consents;
+        this.visits = visits;
+        this.reasons = reasons;
+        this.maps = maps;
+        this.owedTests = owedTests;
+        this.chapters = chapters;
+        this.knowledge = knowledge;
+        this.language = language;
+        this.say = say;
+        this.time = time;
+    }
+
+    Reading of(Visit visit) {
+        Answers said = intake.said(visit);
+        Assessment assessment = assessments.of(visit, said);
+        boolean answered = !said.byQuestion().isEmpty() && intake.missing(visit, said).isEmpty();
+        Weight standing = assessments.booked(visit, assessment);
+        List<Reason> all = reasons.of(visit, assessment, said);
+        List<Reading.OwedTest> owed = owedTests.of(visit, assessment);
+        return new Reading(visit.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), answered,
+            standing, word(standing), services(visit), owedTests.follows(visit, assessment), heavier(all, true), heavier(all, false),
+            maps.figure(visit, said), maps.aside(visit, said), owed, instead(visit, assessment), chapters.of(visit, said), papers(visit));
+    }
+
+    private static List<Reason> heavier(List<Reason> all, boolean heavy) {
+        return all.stream().filter(r -> (r.weight().compareTo(Weight.RESTRICTS) >= 0) == heavy).toList();
+    }
+
+    private String services(Visit visit) {
+        return String.join(" + ", visit.services.stream().map(s -> words().service(s.serviceId)).toList());
+    }
+
+    private String facts(Visit visit) {
+        List<String> facts = new ArrayList<>();
+        visit.client.birthDate().ifPresent(born ->
+            facts.add(say.consultation_age(Period.between(born, visit.startsThere().toLocalDate()).getYears())));
+        facts.add(say.consultation_visit_number(visits.of(visit.client.id).size()));
+        facts.add(visit.signed().map(at -> say.consultation_signed(time.dayAndTime(at.atZone(visit.zone()))))
+            .orElseGet(say::consultation_not_signed));
+        return String.join(" · ", facts);
+    }
+
+    /** Every other service the salon offers, lightest first: from this a gentler one is proposed. */
+    private List<Other> instead(Visit visit, Assessment assessment) {
+        List<String> booked = visit.services.stream().map(s -> s.serviceId).toList();
+        return assessments.looked(visit).stream().filter(s -> !booked.contains(s.id()))
+            .map(s -> other(s, assessment)).sorted((a, b) -> a.weight().compareTo(b.weight())).toList();
+    }
+
+    private Other other(Service service, Assessment assessment) {
+        Standing standing = assessment.standing(service.id()).orElseThrow();
+        String because = assessment.on(service).stream().filter(f -> f.on(service) == standing.weight()).findFirst()
+            .map(f -> title(f)).orElse("");
+        return new Other(words().service(service.id()), standing.weight(), word(standing.weight()), because,
+            standing.notAsked() + standing.unanswered());
+    }
+
+    private String title(Finding finding) {
+        return words().finding(finding.ruleId(), finding.onlyIfUnknown()).title();
+    }
+
+    private List<Paper> papers(Visit visit) {
+        return consents.all(visit.id).stream()
+            .map(c -> new Paper(c.versionNo, say.consultation_paper(c.versionNo, time.dayAndTime(c.signedAt.atZone(visit.zone()))))).toList();
+    }
+
+    private String word(Weight weight) {
+        return WeightWord.of(weight, say);
+    }
+
+    private Words words() {
+        return knowledge.words(language.getTag());
+    }
+}

@@ -1,0 +1,80 @@
+package foretress.consultation;
+
+import foretress.assessment.Assessment;
+import foretress.assessment.Finding;
+import foretress.assessment.Rule;
+import foretress.assessment.Source;
+import foretress.assessment.Weight;
+import foretress.consultation.Reading.Reason;
+import foretress.intake.BookedChemistry;
+import foretress.knowledge.AnswerWords;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.questionnaire.Answers;
+import foretress.visit.Visit;
+import foretress.web.Language;
+import foretress.web.Stylist;
+import jakarta.enterprise.context.RequestScoped;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Findings with the answers that caused them and the source behind each. */
+@RequestScoped
+class Reasons {
+    private final BookedChemistry chemistry;
+    private final Knowledge knowledge;
+    private final Language language;
+    private final Stylist say;
+
+    Reasons(BookedChemistry chemistry, Knowledge knowledge, Language language, Stylist say) {
+        this.chemistry = chemistry;
+        this.knowledge = knowledge;
+        this.language = language;
+        this.say = say;
+    }
+
+    /** What weighs on the booked services, the heaviest first. */
+    List<Reason> of(Visit visit, Assessment assessment, Answers said) {
+        return assessment.findings().stream().map(f -> reason(visit, f, said)).filter(r -> r.weight() != Weight.NOTHING_FOUND)
+            .sorted((a, b) -> b.weight().compareTo(a.weight())).toList();
+    }
+
+    private Reason reason(Visit visit, Finding finding, Answers said) {
+        Weight weight = Weight.heaviest(chemistry.services(visit).stream().map(finding::on).toList());
+        Words.FindingWords words = words().finding(finding.ruleId(), finding.onlyIfUnknown());
+        List<String> because = finding.causes().stream().flatMap(q -> because(q, said)).toList();
+        String condition = knowledge.ruleSet().rule(finding.ruleId()).map(Rule::when).map(Object::toString).orElse("");
+        return new Reason(finding.ruleId(), weight, WeightWord.of(weight, say), words.title(), words.do_(), because,
+            finding.onlyIfUnknown(), condition, finding.sources().stream().map(this::source).toList());
+    }
+
+    private Stream<String> because(String questionId, Answers said) {
+        return knowledge.questionnaire().question(questionId).stream().map(q -> {
+            String label = words().question(questionId).short_();
+            return said.to(questionId).map(a -> label + ": " + AnswerWords.say(q, a, words()))
+                .orElseGet(() -> label + ": " + say.consultation_not_answered());
+        });
+    }
+
+    private String source(String key) {
+        Source source = knowledge.ruleSet().sources().get(key);
+        if (source == null) {
+            return key;
+        }
+        String place = source.place().map(p -> ", " + p).orElse("");
+        return source.title() + place + " (" + status(source) + ")";
+    }
+
+    private String status(Source source) {
+        return switch (source.status()) {
+            case PUBLISHED -> say.source_published();
+            case COMMON_PRACTICE -> say.source_common_practice();
+            case FROM_MEMORY -> say.source_from_memory();
+            case OWN_DECISION -> say.source_own_decision();
+        };
+    }
+
+    private Words words() {
+        return knowledge.words(language.getTag());
+    }
+}

@@ -1,0 +1,74 @@
+package foretress.web;
+
+import io.quarkus.qute.i18n.Message;
+import io.quarkus.qute.i18n.MessageBundle;
+
+/** The words on the stylist's day sheet and consultation; they stand in messages/stylist.properties under the same keys. */
+@MessageBundle("stylist")
+public interface Stylist {
+    @Message String consultation_age(int years);
+    @Message String consultation_answers();
+    @Message String consultation_because();
+    @Message String consultation_caution();
+    @Message String consultation_condition();
+    @Message String consultation_instead();
+    @Message String consultation_instead_missing(int count);
+    @Message String consultation_map();
+    @Message String consultation_no_owed();
+    @Message String consultation_no_reasons();
+    @Message String consultation_not_answered();
+    @Message String consultation_not_complete();
+    @Message String consultation_not_signed();
+    @Message String consultation_notes();
+    @Message String consultation_open(int count);
+    @Message String consultation_owed();
+    @Message String consultation_owed_late(String latest);
+    @Message String consultation_not_asked_yet();
+    @Message String consultation_owed_at_chair();
+    @Message String consultation_owed_wait(int hours);
+    @Message String consultation_too_soon(String test, int hours, String when);
+    @Message String consultation_owed_latest(String latest);
+    @Message String consultation_paper(int version, String when);
+    @Message String consultation_papers();
+    @Message String consultation_service();
+    @Message String consultation_signed(String when);
+    @Message String consultation_source();
+    @Message String consultation_standing();
+    @Message String consultation_title(String client);
+    @Message String consultation_unknown(int count);
+    @Message String consultation_unsure();
+    @Message String consultation_visit_number(int count);
+    @Message String consultation_why();
+    @Message String day_coming();
+    @Message String day_count(int visits, int unanswered);
+    @Message String day_half_answered();
+    @Message String day_i_called();
+    @Message String day_must_come();
+    @Message String day_next();
+    @Message String day_none();
+    @Message String day_not_answered();
+    @Message String day_nothing_owed();
+    @Message String day_owed();
+    @Message String day_owed_latest(String latest);
+    @Message String day_previous();
+    @Message String day_promised(String name);
+    @Message String day_promised_desk();
+    @Message String day_standing();
+    @Message String day_time();
+    @Message String day_title();
+    @Message String day_today();
+    @Message String day_to_telephone();
+    @Message String day_until(String when);
+    @Message String day_visit();
+    @Message String day_with(String stylist);
+    @Message String source_common_practice();
+    @Message String source_from_memory();
+    @Message String source_own_decision();
+    @Message String source_published();
+    @Message String weight_could_not_be_assessed();
+    @Message String weight_note();
+    @Message String weight_nothing_found();
+    @Message String weight_prevents();
+    @Message String weight_restricts();
+    @Message String weight_test_first();
+}
