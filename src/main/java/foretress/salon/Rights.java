@@ -23,10 +23,27 @@ public final class Rights {
         staff("GET /desk/visits/{id}/paper-form", STYLIST, DESK, OWNER),
 
         // consultation
+        staff("GET /day", STYLIST, OWNER),
+        staff("GET /visits/{id}", STYLIST, OWNER),
+        staff("GET /visits/{id}/consent/{version}", STYLIST, OWNER),
 
         // demo
+        anybody("GET /demo"),
 
         // intake
+        guest("GET /answers"),
+        guest("GET /answers/notice"),
+        guest("POST /answers/notice"),
+        guest("GET /answers/notice/paper"),
+        guest("GET /answers/care"),
+        guest("GET /answers/read-back"),
+        guest("POST /answers/read-back"),
+        guest("GET /answers/sign"),
+        guest("POST /answers/sign"),
+        guest("GET /answers/done"),
+        guest("GET /answers/copy"),
+        guest("GET /answers/{topic}"),
+        guest("POST /answers/{topic}"),
 
         // invitation
         anybody("GET /i/{token}"),

@@ -1,0 +1,110 @@
+package foretress.demo;
+
+import foretress.consent.ConsentInput;
+import foretress.consent.ConsentText;
+import foretress.consent.ConsentWords;
+import foretress.consent.Mark;
+import foretress.demo.Invented.Told;
+import foretress.intake.ConsentDraft;
+import foretress.intake.Intake;
+import foretress.intake.Notices;
+import foretress.intake.Shown;
+import foretress.intake.Signing;
+import foretress.invitation.Entrance;
+import foretress.invitation.Invitation;
+import foretress.questionnaire.Answer;
+import foretress.questionnaire.Answers;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.Topic;
+import foretress.salon.Staff;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import foretress.web.Language;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.RequestScoped;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Lets an invented client answer, read back and sign, through the same doors that a real one's pages use. */
+@RequestScoped
+public class DemoAnswers {
+    private final Intake intake;
+    private final Notices notices;
+    private final ConsentDraft draft;
+    private final Signing signing;
+    private final Shown shown;
+    private final Language language;
+    private final Clock clock;
+
+    DemoAnswers(Intake intake, Notices notices, ConsentDraft draft, Signing signing, Shown shown, Language language, Clock clock) {
+        this.intake = intake;
+        this.notices = notices;
+        this.draft = draft;
+        this.signing = signing;
+        this.shown = shown;
+        this.language = language;
+        this.clock = clock;
+    }
+
+    void say(UUID visitId, Invented client) {
+        language.use(client.language());
+        QuarkusTransaction.requiringNew().run(() -> begin(visitId, client));
+        for (int i = 0; i < 30 && QuarkusTransaction.requiringNew().call(() -> sayNext(visitId, client)); i++) {
+            if (client.told() == Told.HALF && i == 3) {
+                return;
+            }
+        }
+        sign(visitId, client);
+    }
+
+    private void begin(UUID visitId, Invented client) {
+        Visit visit = Visit.findById(visitId);
+        visit.moveTo(State.INVITED);
+        visit.moveTo(State.ANSWERING);
+        notices.give(visitId, client.language());
+    }
+
+    /** Answers the first topic that is open; false once there is none. */
+    private boolean sayNext(UUID visitId, Invented client) {
+        Visit visit = Visit.findById(visitId);
+        Answers said = intake.said(visit);
+        List<Question> missing = intake.missing(visit, said);
+        Optional<Topic> open = intake.topics(visit, said).stream().filter(t -> t.questions().stream().anyMatch(missing::contains)).findFirst();
+        open.ifPresent(topic -> {
+            shown.page(visitId, topic.id());
+            intake.record(visitId, topic, answered(visit, topic, said, client), client.language());
+        });
+        return open.isPresent();
+    }
+
+    private Answers answered(Visit visit, Topic topic, Answers said, Invented client) {
+        Answers all = said;
+        for (Question question : intake.put(visit, topic, said)) {
+            Optional<Answer> answer = Sayings.answer(question, client);
+            all = answer.isPresent() ? all.with(question.id(), answer.get()) : all;
+        }
+        return all;
+    }
+
+    private void sign(UUID visitId, Invented client) {
+        Visit visit = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visitId));
+        Answers said = QuarkusTransaction.requiringNew().call(() -> {
+            Answers all = intake.said(visit);
+            shown.page(visitId, "read-back");
+            intake.readBack(visit, all);
+            shown.page(visitId, "sign");
+            return all;
+        });
+        ConsentInput input = QuarkusTransaction.requiringNew().call(() -> draft.of(visit, said));
+        ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
+        signing.sign(visit, said, input, new Mark.Typed(client.name()), new Signing.Act(UUID.randomUUID(), text.sha256(),
+            text.statements().stream().map(ConsentText.Line.Statement::id).toList(), entrance(), Optional.empty()));
+    }
+
+    private Entrance entrance() {
+        String sanna = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin("sanna").orElseThrow().id.toString());
+        return new Entrance(UUID.randomUUID(), Invitation.Way.SHOWN, sanna, clock.instant(), clock.instant(), true, 1);
+    }
+}
