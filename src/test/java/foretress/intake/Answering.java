@@ -1,0 +1,124 @@
+package foretress.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.Walker;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jsoup.nodes.Element;
+
+/** A client who goes through the real pages and says "no" to everything, except where the test says otherwise. */
+final class Answering {
+    private static final List<String> AS_GOOD_AS_NO = List.of("no", "none", "never", "not-pregnant", "nothing");
+
+    private final Walker walker;
+    private final Map<String, List<String>> told;
+    private final List<String> pages = new ArrayList<>();
+
+    Answering(Walker walker, Map<String, List<String>> told) {
+        this.walker = walker;
+        this.told = told;
+    }
+
+    /** Agrees to the notice. */
+    Answering agree() {
+        walker.expect(200);
+        assertThat(walker.at()).isEqualTo("/answers/notice");
+        return send(Map.of("agree", List.of("yes"), "act", List.of("agree")));
+    }
+
+    /** Answers page after page until it is all read back. */
+    Answering all() {
+        for (int i = 0; i < 60 && !walker.at().equals("/answers/read-back"); i++) {
+            if (walker.at().equals("/answers/care")) {
+                walker.open(walker.only("a.main").attr("href"));
+            } else {
+                page();
+            }
+        }
+        assertThat(walker.at()).isEqualTo("/answers/read-back");
+        return this;
+    }
+
+    /** Answers the page that is open. */
+    Answering page() {
+        walker.expect(200);
+        pages.add(walker.at());
+        return send(filled());
+    }
+
+    Answering readBack() {
+        return send(Map.of());
+    }
+
+    /** Ticks every statement and types the name. */
+    Answering sign(String name) {
+        List<String> ids = walker.page().select("input[name=agree]").eachAttr("value");
+        return send(Map.of("agree", ids, "mark", List.of("typed"), "typed", List.of(name)));
+    }
+
+    List<String> pages() {
+        return pages;
+    }
+
+    Walker walker() {
+        return walker;
+    }
+
+    private Answering send(Map<String, List<String>> filled) {
+        List<Map.Entry<String, String>> fields = new ArrayList<>(walker.fields("main form").stream()
+            .filter(f -> !filled.containsKey(f.getKey())).toList());
+        filled.forEach((name, values) -> values.forEach(v -> fields.add(Map.entry(name, v))));
+        walker.post(walker.page().selectFirst("main form").attr("action"), fields);
+        return this;
+    }
+
+    /** Every question of the page with what is told about it, else the answer that says no. */
+    private Map<String, List<String>> filled() {
+        Map<String, List<String>> filled = new LinkedHashMap<>();
+        for (Element question : walker.page().select("[data-kind]")) {
+            switch (question.attr("data-kind")) {
+                case "ONE_OF", "SEVERAL_OF" -> choose(question, filled);
+                case "HAIR_LENGTH" -> length(question, filled);
+                case "TREATMENTS", "MEDICINES" -> list(question, filled);
+                default -> words(question, filled);
+            }
+        }
+        return filled;
+    }
+
+    private void choose(Element question, Map<String, List<String>> filled) {
+        String id = question.selectFirst("input").attr("name");
+        List<String> offered = question.select("input").eachAttr("value");
+        filled.put(id, told.getOrDefault(id, List.of(offered.stream().filter(AS_GOOD_AS_NO::contains).findFirst().orElse(offered.get(0)))));
+    }
+
+    private void length(Element question, Map<String, List<String>> filled) {
+        String id = question.selectFirst("input[name$=.cm]").attr("name").replace(".cm", "");
+        filled.put(id + ".cm", told.getOrDefault(id, List.of("40")));
+        filled.put(id + ".straight", List.of("yes"));
+    }
+
+    private void list(Element question, Map<String, List<String>> filled) {
+        String id = question.selectFirst("button[name$=.act]").attr("name").replace(".act", "");
+        Map<String, List<String>> entry = told.entrySet().stream().filter(e -> e.getKey().startsWith(id + "."))
+            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        boolean added = !question.select("button[name$=.drop]").isEmpty();
+        if (!added && entry.isEmpty()) {
+            filled.put(id, List.of("none"));
+        }
+        if (!added) {
+            filled.putAll(entry);
+        }
+        filled.put(id + ".act", List.of(added || entry.isEmpty() ? "done" : "add"));
+    }
+
+    private void words(Element question, Map<String, List<String>> filled) {
+        Set<String> names = Set.copyOf(question.select("textarea").eachAttr("name"));
+        names.forEach(n -> filled.put(n, told.getOrDefault(n, List.of(""))));
+    }
+}
