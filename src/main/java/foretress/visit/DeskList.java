@@ -19,11 +19,11 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 public class DeskList {
     /** How far a visit's answers have come, as the desk may know it. */
-    public enum Answered { NO_LINK, NOT, HALF, YES, CALLED_OFF }
+    public enum Answered { NO_LINK, NOT, HALF, YES, WITHDRAWN, CALLED_OFF }
 
     /** One visit in the list. */
     public record Row(UUID id, String day, String hour, String client, String services, String stylist, Answered answered,
-                      boolean mailable, Optional<Owed> owed) {
+                      boolean mailable, boolean over, Optional<Owed> owed) {
         public boolean isUnanswered() {
             return answered == Answered.NO_LINK || answered == Answered.NOT || answered == Answered.HALF;
         }
@@ -67,7 +67,7 @@ public class DeskList {
         return LocalDate.ofInstant(clock.instant(), Salon.the().zoneId());
     }
 
-    /** Days with visits that are not over, from this one on, so many days ahead. */
+    /** Days with visits, from this one on, so many days ahead; those called off are left out, those withdrawn from are not. */
     List<Day> days(LocalDate from, int howMany) {
         When when = when();
         Map<UUID, String> names = names();
@@ -81,7 +81,7 @@ public class DeskList {
         var zone = Salon.the().zoneId();
         Instant start = from.atStartOfDay(zone).toInstant();
         return visits.between(start, from.plusDays(howMany).atStartOfDay(zone).toInstant()).stream()
-            .filter(visit -> visit.state != State.CANCELLED && visit.state != State.WITHDRAWN).toList();
+            .filter(visit -> visit.state != State.CANCELLED).toList();
     }
 
     /** Everything that must be done in the salon before a coming visit, the most pressing first. */
@@ -110,7 +110,8 @@ public class DeskList {
     private Row row(Visit visit, When when, Map<UUID, String> names) {
         LocalDate day = LocalDate.ofInstant(visit.startsAt, when.zone());
         return new Row(visit.id, when.day(day), when.hour(visit.startsAt), visit.client.fullName(), services(visit),
-            names.getOrDefault(visit.stylistId, ""), answered(visit), visit.client.email().isPresent(), owed(visit, when));
+            names.getOrDefault(visit.stylistId, ""), answered(visit), visit.client.email().isPresent(), visit.state == State.CLOSED,
+            owed(visit, when));
     }
 
     /** The services by name. */
@@ -125,7 +126,8 @@ public class DeskList {
             case INVITED -> Answered.NOT;
             case ANSWERING -> Answered.HALF;
             case SIGNED, DECIDED, CLOSED -> Answered.YES;
-            case CANCELLED, WITHDRAWN -> Answered.CALLED_OFF;
+            case WITHDRAWN -> Answered.WITHDRAWN;
+            case CANCELLED -> Answered.CALLED_OFF;
         };
     }
 

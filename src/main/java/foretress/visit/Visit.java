@@ -74,6 +74,19 @@ public class Visit extends PanacheEntityBase {
         state = next;
     }
 
+    /**
+     * Reads the agreed wall time by today's zone rules again; of a time that comes twice the same turn is kept, and one
+     * that no longer exists moves on by the length of the gap.
+     *
+     * @return whether the visit moved
+     */
+    boolean reread() {
+        Instant now = ZonedDateTime.ofLocal(wallTime, zone(), zone().getRules().getOffset(startsAt)).toInstant();
+        boolean moved = !now.equals(startsAt);
+        startsAt = now;
+        return moved;
+    }
+
     public ZoneId zone() {
         return ZoneId.of(zone);
     }

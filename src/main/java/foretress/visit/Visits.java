@@ -72,6 +72,13 @@ public class Visits {
         return Visit.list("startsAt >= ?1 and startsAt < ?2 order by startsAt, id", from, until);
     }
 
+    /** Puts coming visits where their wall time is under the zone rules of this Java; those that moved. */
+    @Transactional
+    List<Visit> reread() {
+        List<Visit> ahead = Visit.list("startsAt > ?1", clock.instant());
+        return ahead.stream().filter(Visit::reread).toList();
+    }
+
     /** All visits of one client, newest first. */
     public List<Visit> of(UUID clientId) {
         return Visit.list("client.id = ?1 order by startsAt desc, id", clientId);

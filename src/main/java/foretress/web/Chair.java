@@ -165,6 +165,7 @@ public interface Chair {
     @Message String answered_half();
     @Message String answered_no_link();
     @Message String answered_not();
+    @Message String answered_withdrawn();
     @Message String answered_yes();
     @Message String client_changed();
     @Message String client_kept();

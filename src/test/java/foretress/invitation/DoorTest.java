@@ -209,6 +209,63 @@ class DoorTest {
     }
 
     @Test
+    void aBrowserThatWasInBeforeTheFirstAnswersAndGaveNoneShowsACodeLikeAnyOther() {
+        Walker first = atTheDoor().send(born("3", "4", "1990")).open("/answers/stop").expect(200);
+        Walker second = atTheDoor().send(born("3", "4", "1990")).open("/answers/stop").expect(200);
+        UUID door = QuarkusTransaction.requiringNew().call(() ->
+            Door.<Door>find("cookieHash", Token.hash(first.cookies().get("door"))).firstResult().id);
+        begin(door);
+        assertThat(first.open("/answers/stop").expect(200).at()).isEqualTo("/answers/stop");
+        assertThat(second.open("/answers/stop").at()).isEqualTo("/code");
+    }
+
+    @Test
+    void onlyOneOfTwoBrowsersBegins() {
+        atTheDoor().send(born("3", "4", "1990"));
+        atTheDoor().send(born("3", "4", "1990"));
+        List<UUID> both = QuarkusTransaction.requiringNew().call(() ->
+            Door.<Door>list("visit.id", visit).stream().map(door -> door.id).toList());
+        begin(both.get(0));
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> begin(both.get(1)))
+            .isInstanceOf(jakarta.persistence.OptimisticLockException.class);
+        begin(both.get(0));
+    }
+
+    @Inject Guest guest;
+
+    private void begin(UUID door) {
+        var context = io.quarkus.arc.Arc.container().requestContext();
+        context.activate();
+        try {
+            guest.cameThrough(QuarkusTransaction.requiringNew().call(() -> Door.findById(door)));
+            guest.begin();
+        } finally {
+            context.terminate();
+        }
+    }
+
+    @Test
+    void theDesksCodeWorksOnceForFiveTriesAndFifteenMinutes() {
+        make.is(visit, foretress.visit.State.ANSWERING);
+        Walker client = atTheDoor().send(born("3", "4", "1990")).open("/code").expect(200);
+        String code = codeFromTheDesk();
+        clock.move(Duration.ofMinutes(16));
+        client.send("form[action=/code]", Map.of("code", code)).expect(422);
+        String guessed = codeFromTheDesk();
+        for (int i = 0; i < 5; i++) client.send("form[action=/code]", Map.of("code", "0000000" + i)).expect(422);
+        client.send("form[action=/code]", Map.of("code", guessed)).expect(422);
+        String fresh = codeFromTheDesk();
+        client.send("form[action=/code]", Map.of("code", fresh));
+        assertThat(client.open("/answers/stop").expect(200).at()).isEqualTo("/answers/stop");
+        Walker third = atTheDoor().send(born("3", "4", "1990")).open("/code");
+        third.send("form[action=/code]", Map.of("code", fresh)).expect(422);
+    }
+
+    private String codeFromTheDesk() {
+        return salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=/code]", Map.of()).expect(200).only(".clock").text();
+    }
+
+    @Test
     void aBorrowedPhoneForgets() {
         Walker client = atTheDoor().send(born("3", "4", "1990")).open("/answers/stop");
         String cookie = client.cookies().get("door");
