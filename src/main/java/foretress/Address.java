@@ -23,6 +23,7 @@ record Address(Settings settings) {
         var open = settings.get(PUBLIC);
         if (open.isPresent()) checkPublic(open.get());
         if (!isLoopback()) checkBeyond(open);
+        if (settings.development()) return;
         checkFree(settings.port());
         if (settings.tls()) checkFree(settings.tlsPort());
     }

@@ -39,7 +39,12 @@ class Settings {
     }
 
     Path data() {
-        return Path.of(get("foretress.data").orElse(demo() ? "demo-data" : "data")).toAbsolutePath().normalize();
+        return Path.of(get("foretress.data").orElse(demo() ? "demo-data" : development() ? "dev-data" : "data")).toAbsolutePath().normalize();
+    }
+
+    /** A reload in development mode starts again while the port is still held. */
+    boolean development() {
+        return get("foretress.development").isPresent();
     }
 
     Path keys() {

@@ -1,5 +1,6 @@
 package foretress;
 
+import io.quarkus.dev.console.DevConsoleManager;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
 import org.eclipse.microprofile.config.ConfigProvider;
@@ -8,6 +9,7 @@ import org.eclipse.microprofile.config.ConfigProvider;
 @QuarkusMain
 public class Start {
     public static void main(String... arguments) {
+        if (isDevelopment()) System.setProperty("foretress.development", "true");
         try {
             for (var line : new Preparation(Settings.ofThisProcess(), isForPostgres(), System::setProperty).prepare()) System.out.println(line);
         } catch (Refusal refusal) {
@@ -15,6 +17,11 @@ public class Start {
             System.exit(refusal.reason.exitCode);
         }
         Quarkus.run(Ready.class, arguments);
+    }
+
+    /** The framework itself does not know yet that this is development mode; who reloads its classes is known already. */
+    private static boolean isDevelopment() {
+        return DevConsoleManager.getHotReplacementContext() != null;
     }
 
     /** Fixed when the program was built, see application.properties. */

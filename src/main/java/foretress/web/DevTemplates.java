@@ -35,7 +35,10 @@ class DevTemplates {
 
     private static void copyChanged() {
         try {
-            for (var folder : COPIED.entrySet()) copyChanged(folder.getKey(), folder.getValue());
+            for (var folder : COPIED.entrySet()) {
+                copyChanged(folder.getKey(), folder.getValue());
+                removeGone(folder.getKey(), folder.getValue());
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -53,5 +56,13 @@ class DevTemplates {
         Files.createDirectories(copy.getParent());
         Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
         Files.setLastModifiedTime(TOUCHED, edited);
+    }
+
+    private static void removeGone(Path from, Path to) throws IOException {
+        if (Files.notExists(to)) return;
+        try (Stream<Path> copies = Files.walk(to)) {
+            for (var copy : copies.filter(Files::isRegularFile).toList())
+                if (Files.notExists(from.resolve(to.relativize(copy)))) Files.delete(copy);
+        }
     }
 }
