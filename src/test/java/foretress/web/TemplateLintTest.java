@@ -28,7 +28,7 @@ class TemplateLintTest {
     private static final Pattern ELSEWHERE = Pattern.compile("(?i)(?:src|href|action)\\s*=\\s*[\"']?(?:https?:)?//");
     private static final Pattern SPOKEN = Pattern.compile("(?<=[\\s\"])(?:aria-label|alt|title|placeholder|summary)=\"([^\"]*)\"");
     private static final Pattern PHYSICAL = Pattern.compile(
-        "(?m)(?:^|[;{\\s])(?:(?:margin|padding|border|scroll-margin|scroll-padding)-(?:left|right)|left|right|float|(?:text-align|clear)\\s*:\\s*(?:left|right))\\b\\s*[:;}]?");
+        "(?m)(?:^|[;{\\s])(?:(?:margin|padding|border|scroll-margin|scroll-padding)-(?:left|right)|left|right|(?:text-align|clear|float)\\s*:\\s*(?:left|right))\\b\\s*[:;}]?");
 
     static Stream<Path> templates() {
         return files(Path.of("templates"), ".html");
