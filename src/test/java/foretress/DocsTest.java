@@ -1,0 +1,132 @@
+package foretress;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is written leads where it says, and no file speaks of the place it was made in. */
+class DocsTest {
+    private static final Path TOP = Path.of("");
+    private static final Path PICTURES = Path.of("docs/pictures");
+    /** Made by a run or kept by an editor: no part of the project. */
+    private static final Set<String> NOT_OURS = Set.of("target", "data", "demo-data", "dev-data", ".git", ".tools", ".idea", ".vscode");
+    private static final Pattern LINK = Pattern.compile("!?\\[[^\\]]*]\\(([^)\\s]+)\\)");
+    private static final Pattern CODE = Pattern.compile("(?ms)^```.*?^```|`[^`\n]*`");
+    private static final Pattern HEADING = Pattern.compile("(?m)^#+ (.+)$");
+    /** Put together from pieces, so that this file does not hold what it looks for. */
+    private static final Pattern FORBIDDEN = Pattern.compile("(?i)" + String.join("|",
+        "trans" + "cript", "seed " + "doc", "\\bLL" + "M\\b", "language " + "model", "clau" + "de", "chat" + "gpt", "co" + "pilot",
+        "sub" + "agent", "/wo" + "rk/", "/fa" + "rm/", "/tm" + "p/wt", "/tm" + "p/plan", "(?<![\\w.])/ho" + "me/\\w", "(?<![\\w.])/ro" + "ot/\\w"));
+
+    static Stream<Path> pages() {
+        return Stream.concat(Stream.of("README.md", "DEVELOPERS.md").map(Path::of).filter(Files::exists), files(Path.of("docs"), ".md"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void everyLinkLeadsToAFileAndAHeading(Path page) {
+        assertThat(dead(page)).filteredOn(link -> !isPicture(link)).as("%s leads nowhere with", page).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void everyPictureIsThere(Path page) {
+        Assumptions.assumeTrue(Files.isDirectory(PICTURES), "NOT TRIED: no pictures were taken yet, there is no " + PICTURES);
+        assertThat(dead(page)).filteredOn(DocsTest::isPicture).as("%s shows nothing for", page).isEmpty();
+    }
+
+    @Test
+    void noFileSpeaksOfThePlaceItWasMadeIn() {
+        assertThat(files(TOP, "").flatMap(file -> forbidden(text(file)).stream().map(word -> file + ": " + word))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { "[a](no-such.md)", "![a](no-such.png)", "[a](there.md#no-such-heading)", "[a](#no-such-heading)", "[a](../../etc/hosts)" })
+    void aDeadLinkIsFound(String planted, @TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("there.md"), "# Some heading, here\n");
+        var page = Files.writeString(folder.resolve("page.md"), planted);
+        assertThat(dead(page)).hasSize(1);
+        Files.writeString(page, "[a](there.md#some-heading-here) [b](https://example.org) `[c](code.md)`");
+        assertThat(dead(page)).isEmpty();
+    }
+
+    @Test
+    void aPlantedWordIsFound() {
+        assertThat(forbidden("see /wo" + "rk/notes and the Trans" + "cript")).hasSize(2);
+        assertThat(forbidden("homework/ and work/ and a sub-agent's desk")).isEmpty();
+    }
+
+    private static boolean isPicture(String link) {
+        return link.endsWith(".png");
+    }
+
+    private static List<String> dead(Path page) {
+        var dead = new ArrayList<String>();
+        LINK.matcher(CODE.matcher(text(page)).replaceAll("")).results().map(found -> found.group(1))
+            .filter(link -> !link.matches("[a-z]+:.*")).filter(link -> !leadsSomewhere(page, link)).forEach(dead::add);
+        return dead;
+    }
+
+    private static boolean leadsSomewhere(Path page, String link) {
+        var parts = link.split("#", 2);
+        var target = parts[0].isEmpty() ? page : page.toAbsolutePath().getParent().resolve(parts[0]).normalize();
+        boolean inside = target.toAbsolutePath().startsWith(top(page));
+        return inside && Files.exists(target) && (parts.length == 1 || anchors(target).contains(parts[1]));
+    }
+
+    /** Nothing may lead out of the project: its folder, or that of a page tried on its own. */
+    private static Path top(Path page) {
+        var here = TOP.toAbsolutePath();
+        return page.toAbsolutePath().startsWith(here) ? here : page.toAbsolutePath().getParent();
+    }
+
+    /** A heading's address: small letters, blanks as hyphens, nothing else but letters, digits, hyphens and underscores. */
+    private static List<String> anchors(Path page) {
+        return HEADING.matcher(text(page)).results()
+            .map(found -> found.group(1).strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N} _-]", "").replace(' ', '-')).toList();
+    }
+
+    private static List<String> forbidden(String text) {
+        return FORBIDDEN.matcher(text).results().map(found -> found.group()).toList();
+    }
+
+    /** Pictures and fonts hold no sentences; what is no text reads as nothing. */
+    private static String text(Path file) {
+        try {
+            var bytes = Files.readAllBytes(file);
+            return new String(bytes, StandardCharsets.ISO_8859_1).indexOf('\0') >= 0 ? "" : new String(bytes, StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Stream<Path> files(Path folder, String ending) {
+        var found = new ArrayList<Path>();
+        try (var inside = Files.list(folder)) {
+            for (var path : inside.sorted().toList()) {
+                if (NOT_OURS.contains(path.getFileName().toString())) continue;
+                if (Files.isDirectory(path)) files(path, ending).forEach(found::add);
+                else if (path.getFileName().toString().endsWith(ending)) found.add(path);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return found.stream();
+    }
+}
