@@ -2,6 +2,7 @@ package foretress.intake;
 
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
+import foretress.salon.Salon;
 import foretress.web.Language;
 import foretress.web.Say;
 import io.quarkus.qute.i18n.Localized;
@@ -36,7 +37,13 @@ class Speech {
     }
 
     String day(ZonedDateTime moment) {
-        return moment.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale()));
+        return moment.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(dates()));
+    }
+
+    /** English has its dates as the salon's country writes them. */
+    private Locale dates() {
+        if (!language.getTag().equals("en")) return locale();
+        return Salon.the().jurisdiction.equals("us") ? Locale.US : Locale.UK;
     }
 
     String dayAndTime(ZonedDateTime moment) {

@@ -14,6 +14,7 @@ public interface Stylist {
     @Message String consultation_instead();
     @Message String consultation_instead_missing(int count);
     @Message String consultation_map();
+    @Message String consultation_more(int count);
     @Message String consultation_no_owed();
     @Message String consultation_no_reasons();
     @Message String consultation_not_answered();
