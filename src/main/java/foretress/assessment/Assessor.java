@@ -27,24 +27,23 @@ public final class Assessor {
         List<Outcome> outcomes = rules.rules().stream().map(rule -> Outcome.of(rule, facts)).toList();
         List<Finding> findings = outcomes.stream().flatMap(outcome -> outcome.finding(offers).stream())
             .sorted(Comparator.comparing(Finding::weight).reversed()).toList();
-        List<Standing> standings = offers.stream().map(offer -> standing(offer, outcomes)).toList();
+        int unanswered = (int) facts.byId().values().stream().flatMap(value -> value.unanswered().stream()).distinct().count();
+        List<Standing> standings = offers.stream().map(offer -> standing(offer, outcomes, unanswered)).toList();
         return new Assessment(rules.hash(), facts, findings, standings);
     }
 
-    private static Standing standing(Offer offer, List<Outcome> outcomes) {
+    private static Standing standing(Offer offer, List<Outcome> outcomes, int unanswered) {
         Map<Weight, List<String>> byWeight = new EnumMap<>(Weight.class);
         Set<String> notAsked = new LinkedHashSet<>();
-        Set<String> unanswered = new LinkedHashSet<>();
         for (Outcome outcome : outcomes) {
             byWeight.computeIfAbsent(outcome.on(offer), weight -> new ArrayList<>()).add(outcome.rule().id());
             if (outcome.touches(offer)) {
                 outcome.notAsked().stream().filter(question -> question.putFor(offer.chemistries())).forEach(q -> notAsked.add(q.question()));
-                outcome.read().forEach(value -> unanswered.addAll(value.unanswered()));
             }
         }
         Weight heaviest = Weight.heaviest(byWeight.keySet());
         List<String> deciding = heaviest == Weight.NOTHING_FOUND ? List.of() : byWeight.get(heaviest);
-        return new Standing(offer.service().id(), heaviest, deciding, notAsked.size(), unanswered.size());
+        return new Standing(offer.service().id(), heaviest, deciding, notAsked.size(), unanswered);
     }
 
     /** A service looked at, with what it uses. */
@@ -56,8 +55,7 @@ public final class Assessor {
      * @param truth with everything unknown taken as unknown
      * @param asked with the questions not put taken as answered well
      */
-    private record Outcome(Rule rule, Truth truth, Truth asked, boolean failed, List<FactValue> read, List<FactValue> decided,
-                           List<NotAsked> notAsked) {
+    private record Outcome(Rule rule, Truth truth, Truth asked, boolean failed, List<FactValue> decided, List<NotAsked> notAsked) {
 
         static Outcome of(Rule rule, Facts facts) {
             try {
@@ -66,9 +64,9 @@ public final class Assessor {
                 Truth truth = rule.when().of(facts);
                 Truth asked = notAsked.isEmpty() ? truth : rule.when().of(Facts.of(read.stream().map(FactValue::asAsked).toList()));
                 List<FactValue> decided = truth == Truth.FALSE ? List.of() : rule.when().deciding(facts).stream().map(facts::get).toList();
-                return new Outcome(rule, truth, asked, false, read, decided, notAsked);
+                return new Outcome(rule, truth, asked, false, decided, notAsked);
             } catch (RuntimeException fault) {
-                return new Outcome(rule, Truth.TRUE, Truth.TRUE, true, List.of(), List.of(), List.of());
+                return new Outcome(rule, Truth.TRUE, Truth.TRUE, true, List.of(), List.of());
             }
         }
 

@@ -8,7 +8,7 @@ import java.util.List;
  * @param weight the heaviest weight on any of its steps
  * @param deciding ids of the rules that weigh that much
  * @param notAsked how many questions about this service were not put because another one is booked
- * @param unanswered how many required questions about it were put and not answered
+ * @param unanswered how many required questions were put and not answered, whatever they are about
  */
 public record Standing(String serviceId, Weight weight, List<String> deciding, int notAsked, int unanswered) {
     public Standing {
