@@ -2,7 +2,6 @@ package foretress.post;
 
 import foretress.salon.Salon;
 import io.quarkus.mailer.Mail;
-import io.quarkus.mailer.Mailer;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -33,13 +32,13 @@ public class Sender {
     @CheckedTemplate(basePath = "post", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record LetterPage(Letter letter, String language) implements TemplateInstance {}
 
-    private final Mailer mailer;
+    private final Handover server;
     private final Post post;
     private final ShownMails shown;
     private final Clock clock;
 
-    Sender(Mailer mailer, Post post, ShownMails shown, Clock clock) {
-        this.mailer = mailer;
+    Sender(Handover server, Post post, ShownMails shown, Clock clock) {
+        this.server = server;
         this.post = post;
         this.shown = shown;
         this.clock = clock;
@@ -76,7 +75,7 @@ public class Sender {
         Outgoing mail = QuarkusTransaction.requiringNew().call(() -> Outgoing.<Outgoing>findById(id));
         try {
             Letter letter = post.open(mail);
-            mailer.send(asMail(mail, letter));
+            server.send(asMail(mail, letter));
             shown.keep(letter, mail.language, clock.instant());
             done(id);
             return true;
