@@ -37,7 +37,7 @@ public final class Assessor {
         Set<String> notAsked = new LinkedHashSet<>();
         for (Outcome outcome : outcomes) {
             byWeight.computeIfAbsent(outcome.on(offer), weight -> new ArrayList<>()).add(outcome.rule().id());
-            if (outcome.touches(offer)) {
+            if (!outcome.notAsked().isEmpty() && outcome.touches(offer)) {
                 outcome.notAsked().stream().filter(question -> question.putFor(offer.chemistries())).forEach(q -> notAsked.add(q.question()));
             }
         }
