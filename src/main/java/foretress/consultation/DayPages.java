@@ -85,7 +85,7 @@ public class DayPages {
         Optional<Weight> standing = standing(visit);
         return new Row(visit.id.toString(), time.hour(visit.startsThere()), visit.client.fullName(), services(visit), over, unsaid(visit),
             standing, standing.map(w -> WeightWord.of(w, say)).orElse(""), stylist(visit), owed(visit),
-            visit.owed().flatMap(Visit.Owed::by).map(by -> say.day_owed_latest(at(visit, by))).orElse(""));
+            visit.owed().flatMap(Visit.Owed::by).map(by -> latest(visit, by)).orElse(""));
     }
 
     private Coming coming(Visit visit) {
@@ -98,7 +98,11 @@ public class DayPages {
         Visit.Owed owed = visit.owed().orElseThrow();
         boolean soon = owed.by().filter(by -> by.isBefore(clock.instant().plusSeconds(24 * 3600))).isPresent();
         return new MustCome(visit.client.fullName(), test(owed) + ", " + time.dayAndTime(visit.startsThere()),
-            owed.by().map(by -> say.day_owed_latest(at(visit, by))).orElse(""), soon);
+            owed.by().map(by -> latest(visit, by)).orElse(""), soon);
+    }
+
+    private String latest(Visit visit, Instant by) {
+        return by.isBefore(clock.instant()) ? say.day_owed_late(at(visit, by)) : say.day_owed_latest(at(visit, by));
     }
 
     private Promise promise(Task task) {

@@ -8,15 +8,18 @@ import java.util.List;
  *
  * @param when the day and the time of the visit
  * @param facts age, earlier visits, when the answers were signed
+ * @param begun there is an answer at all
  * @param answered the client has answered everything that was required
  * @param standing the heaviest weight on the booked services
- * @param reasons findings that restrict or more, heaviest first
+ * @param reasons the heaviest findings that restrict or more
+ * @param more the other such findings
  * @param notes lighter findings
  * @param map the strand map as SVG and list
  * @param mapAside the hair's length and how sure it is
  */
-public record Reading(String id, String client, String facts, String when, boolean answered, Weight standing, String standingWord,
-                      String service, List<String> follows, List<Reason> reasons, List<Reason> notes, String map, String mapAside,
+public record Reading(String id, String client, String facts, String when, boolean begun, boolean answered, Weight standing, String standingWord,
+                      String service, List<String> follows, List<Reason> reasons, List<Reason> more,
+                      List<Reason> notes, String map, String mapAside,
                       List<OwedTest> owed, List<Other> instead, List<Chapter> answers, List<Paper> papers) {
 
     public String address() {
@@ -26,11 +29,12 @@ public record Reading(String id, String client, String facts, String when, boole
     /**
      * A finding with why it was made.
      *
+     * @param todo what to do first, one sentence; the rest of what to do follows
      * @param because the answers that decided it
      * @param condition the rule's condition as it stands in the rule file
      * @param sources where the rule comes from
      */
-    public record Reason(String rule, Weight weight, String word, String title, String todo, List<String> because, boolean unsure,
+    public record Reason(String rule, Weight weight, String word, String title, String todo, String rest, List<String> because, boolean unsure,
                          String condition, List<String> sources) {}
 
     /** A test that comes first, and the latest moment it can begin. */

@@ -9,9 +9,12 @@ import foretress.consent.Consents;
 import foretress.consultation.Reading.Other;
 import foretress.consultation.Reading.Paper;
 import foretress.consultation.Reading.Reason;
+import foretress.hair.StrandMap;
+import foretress.hair.StrandSvg;
 import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
+import foretress.intake.StrandMaps;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
@@ -27,13 +30,16 @@ import java.util.List;
 /** Turns a visit's answers and assessment into what the stylist reads. */
 @RequestScoped
 public class Readings {
+    /** Reasons beside the standing; the others are one tap away. */
+    private static final int SHOWN = 3;
+
     private final Intake intake;
     private final Assessments assessments;
     private final BookedChemistry chemistry;
     private final Consents consents;
     private final Visits visits;
     private final Reasons reasons;
-    private final Maps maps;
+    private final StrandMaps maps;
     private final OwedTests owedTests;
     private final AnswerChapters chapters;
     private final Knowledge knowledge;
@@ -42,7 +48,7 @@ public class Readings {
     private final ChairTime time;
 
     Readings(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits, Reasons reasons,
-             Maps maps, OwedTests owedTests, AnswerChapters chapters, Knowledge knowledge, Language language, Stylist say, ChairTime time) {
+             StrandMaps maps, OwedTests owedTests, AnswerChapters chapters, Knowledge knowledge, Language language, Stylist say, ChairTime time) {
         this.intake = intake;
         this.assessments = assessments;
         this.chemistry = chemistry;
@@ -65,13 +71,22 @@ public class Readings {
         Weight standing = assessments.booked(visit, assessment);
         List<Reason> all = reasons.of(visit, assessment, said);
         List<Reading.OwedTest> owed = owedTests.of(visit, assessment);
-        return new Reading(visit.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), answered,
-            standing, word(standing), services(visit), owedTests.follows(visit, assessment), heavier(all, true), heavier(all, false),
-            maps.figure(visit, said), maps.aside(visit, said), owed, instead(visit, assessment), chapters.of(visit, said), papers(visit));
+        StrandMap map = maps.map(visit, said, words());
+        return new Reading(visit.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), !said.byQuestion().isEmpty(), answered,
+            standing, word(standing), services(visit), owedTests.follows(visit, assessment), first(heavier(all, true)), rest(heavier(all, true)), heavier(all, false),
+            StrandSvg.figure(map, maps.words(words()), "map"), maps.words(words()).length(map), owed, instead(visit, assessment), chapters.of(visit, said), papers(visit));
     }
 
     private static List<Reason> heavier(List<Reason> all, boolean heavy) {
         return all.stream().filter(r -> (r.weight().compareTo(Weight.RESTRICTS) >= 0) == heavy).toList();
+    }
+
+    private static List<Reason> first(List<Reason> reasons) {
+        return reasons.subList(0, Math.min(SHOWN, reasons.size()));
+    }
+
+    private static List<Reason> rest(List<Reason> reasons) {
+        return reasons.subList(Math.min(SHOWN, reasons.size()), reasons.size());
     }
 
     private String services(Visit visit) {

@@ -44,8 +44,13 @@ class Reasons {
         Words.FindingWords words = words().finding(finding.ruleId(), finding.onlyIfUnknown());
         List<String> because = finding.causes().stream().flatMap(q -> because(q, said)).toList();
         String condition = knowledge.ruleSet().rule(finding.ruleId()).map(Rule::when).map(Object::toString).orElse("");
-        return new Reason(finding.ruleId(), weight, WeightWord.of(weight, say), words.title(), words.do_(), because,
+        return new Reason(finding.ruleId(), weight, WeightWord.of(weight, say), words.title(), first(words.do_()), words.do_().substring(first(words.do_()).length()).strip(), because,
             finding.onlyIfUnknown(), condition, finding.sources().stream().map(this::source).toList());
+    }
+
+    private static String first(String sentences) {
+        int end = sentences.indexOf(". ");
+        return end < 0 ? sentences : sentences.substring(0, end + 1);
     }
 
     private Stream<String> because(String questionId, Answers said) {

@@ -7,6 +7,10 @@ import foretress.assessment.Weight;
 import foretress.consent.ConsentInput;
 import foretress.consent.ConsentInput.Answered;
 import foretress.consent.ConsentInput.Found;
+import foretress.hair.StrandDrawing;
+import foretress.hair.StrandLayout;
+import foretress.hair.StrandMap;
+import foretress.hair.StrandWords;
 import foretress.intake.ReadBackPages.Chapter;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
@@ -16,6 +20,7 @@ import foretress.visit.Visit;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Gathers what the consent of this visit speaks of, in the client's own words. */
@@ -23,13 +28,15 @@ import java.util.stream.Stream;
 public class ConsentDraft {
     private final Assessments assessments;
     private final BookedChemistry chemistry;
+    private final StrandMaps maps;
     private final Views views;
     private final SalonWords salonWords;
     private final Speech speech;
 
-    ConsentDraft(Assessments assessments, BookedChemistry chemistry, Views views, SalonWords salonWords, Speech speech) {
+    ConsentDraft(Assessments assessments, BookedChemistry chemistry, StrandMaps maps, Views views, SalonWords salonWords, Speech speech) {
         this.assessments = assessments;
         this.chemistry = chemistry;
+        this.maps = maps;
         this.views = views;
         this.salonWords = salonWords;
         this.speech = speech;
@@ -39,7 +46,14 @@ public class ConsentDraft {
         Assessment assessment = assessments.of(visit, said);
         List<Finding> findings = onBooked(visit, assessment);
         return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()), client(visit),
-            visit(visit), assessments.booked(visit, assessment), tests(findings), found(visit, findings), answered(visit, said));
+            visit(visit), assessments.booked(visit, assessment), tests(findings), found(visit, findings), answered(visit, said), strand(visit, said));
+    }
+
+    private Optional<ConsentInput.Strand> strand(Visit visit, Answers said) {
+        StrandMap map = maps.map(visit, said, speech.words());
+        StrandWords words = maps.words(speech.words());
+        return map.lanes().isEmpty() ? Optional.empty()
+            : Optional.of(new ConsentInput.Strand(StrandDrawing.of(map, words, StrandLayout.PAPER), words.list(map)));
     }
 
     private static ConsentInput.Client client(Visit visit) {
