@@ -1,8 +1,8 @@
 package foretress.intake;
 
+import foretress.assessment.Assessment;
 import foretress.assessment.Rule;
 import foretress.knowledge.Knowledge;
-import foretress.questionnaire.Answers;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.visit.Task;
@@ -19,13 +19,11 @@ class Care {
     static final String PAGE = "care";
 
     private final Knowledge knowledge;
-    private final Assessments assessments;
     private final Tasks tasks;
     private final Clock clock;
 
-    Care(Knowledge knowledge, Assessments assessments, Tasks tasks, Clock clock) {
+    Care(Knowledge knowledge, Tasks tasks, Clock clock) {
         this.knowledge = knowledge;
-        this.assessments = assessments;
         this.tasks = tasks;
         this.clock = clock;
     }
@@ -33,17 +31,21 @@ class Care {
     /** Who calls, and by when; the name is empty where the whole desk promised. */
     record Promise(String name, Instant until) {}
 
-    /** Whether the answers call for it and the client has not been told yet; the promise is made in the same breath. */
-    boolean due(Visit visit, Answers said) {
-        if (!calls(visit, said)) {
-            return false;
-        }
-        boolean told = PageShown.of(visit.id).stream().anyMatch(p -> p.page.equals(PAGE));
-        if (!told) {
+    /** Promises the call as soon as an answer asks for one; the promise stays until somebody says it was kept. */
+    void watch(Visit visit, Assessment assessment) {
+        if (calls(assessment) && tasks.open(visit.id, Task.Kind.CALL).isEmpty() && !told(visit)) {
             Instant until = NextClosing.after(clock.instant(), Salon.the());
             tasks.promise(visit, Task.Kind.CALL, Staff.byId(visit.stylistId).filter(s -> s.active).map(s -> s.id), until);
         }
-        return !told;
+    }
+
+    /** A call is promised and the client has not been told yet. */
+    boolean untold(Visit visit) {
+        return tasks.open(visit.id, Task.Kind.CALL).isPresent() && !told(visit);
+    }
+
+    private static boolean told(Visit visit) {
+        return PageShown.of(visit.id).stream().anyMatch(p -> p.page.equals(PAGE));
     }
 
     Optional<Promise> promise(Visit visit) {
@@ -51,8 +53,8 @@ class Care {
             .map(t -> new Promise(t.owner().flatMap(Staff::byId).map(s -> s.name).orElse(""), t.dueAt));
     }
 
-    private boolean calls(Visit visit, Answers said) {
-        return assessments.of(visit, said).findings().stream().filter(f -> !f.onlyIfUnknown())
+    private boolean calls(Assessment assessment) {
+        return assessment.findings().stream().filter(f -> !f.onlyIfUnknown())
             .anyMatch(f -> knowledge.ruleSet().rule(f.ruleId()).filter(Rule::calls).isPresent());
     }
 }

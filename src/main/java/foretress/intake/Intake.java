@@ -29,13 +29,15 @@ public class Intake {
     private final Knowledge knowledge;
     private final BookedChemistry chemistry;
     private final Assessments assessments;
+    private final Care care;
     private final Vault vault;
     private final Clock clock;
 
-    Intake(Knowledge knowledge, BookedChemistry chemistry, Assessments assessments, Vault vault, Clock clock) {
+    Intake(Knowledge knowledge, BookedChemistry chemistry, Assessments assessments, Care care, Vault vault, Clock clock) {
         this.knowledge = knowledge;
         this.chemistry = chemistry;
         this.assessments = assessments;
+        this.care = care;
         this.vault = vault;
         this.clock = clock;
     }
@@ -120,8 +122,9 @@ public class Intake {
         // What was signed stays signed for what it said; these answers want a signature of their own.
         if (visit.state == State.SIGNED) {
             visit.moveTo(State.ANSWERING);
+            visit.unsign();
         }
-        assessments.renew(visit, said(visit));
+        care.watch(visit, assessments.renew(visit, said(visit)));
     }
 
     private Answers open(KeptTopic kept) {

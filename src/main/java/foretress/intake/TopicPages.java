@@ -34,7 +34,7 @@ public class TopicPages {
     private static final Set<Kind> LISTS = Set.of(Kind.TREATMENTS, Kind.MEDICINES);
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TopicPage(Progress progress, String topic, String title, List<Asked> asked, List<Mistake> mistakes,
+    record TopicPage(Progress progress, String where, String topic, String title, List<Asked> asked, List<Mistake> mistakes,
                      String submission, int version, String back, boolean list, String doneName) implements TemplateInstance {}
 
     private final Guest guest;
@@ -94,7 +94,8 @@ public class TopicPages {
     private TopicPage page(Visit visit, Topic topic, Answers said, Optional<Reading> reading,
                            Optional<Mistake> extra, String submission) {
         List<Asked> asked = views.asked(intake.put(visit, topic, said), said, reading);
-        return new TopicPage(way.progress(visit, said, topic.id()), topic.id(), views.title(topic), asked,
+        Progress progress = way.progress(visit, said, topic.id());
+        return new TopicPage(progress, views.where(progress, topic, asked.size() > 1), topic.id(), views.title(topic), asked,
             views.mistakes(asked, extra), submission, intake.version(visit, topic), way.before(visit, said, topic.id()).map(URI::toString).orElse(""), !listed(asked).isEmpty(),
             listed(asked));
     }

@@ -44,6 +44,11 @@ class Views {
         return speech.words().topic(topic.id());
     }
 
+    /** How far it is, in words; a page whose heading is the question says its topic here too. */
+    String where(Progress progress, Topic topic, boolean titled) {
+        return titled ? speech.say().topic_step(progress.at(), progress.of()) : speech.say().topic_where(title(topic), progress.at(), progress.of());
+    }
+
     /** The questions of a page: with what was just posted where there was a mistake, else with what is on file. */
     List<Asked> asked(List<Question> put, Answers said, Optional<Reading> posted) {
         Choices choices = Choices.in(speech.words(), speech.locale());

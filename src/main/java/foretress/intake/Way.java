@@ -55,7 +55,7 @@ class Way {
     URI after(UUID visitId, Topic topic, MultivaluedMap<String, String> form) {
         Visit visit = Visit.findById(visitId);
         Answers said = intake.said(visit);
-        if (care.due(visit, said)) {
+        if (care.untold(visit)) {
             return CARE;
         }
         if (stays(form) || intake.missing(visit, said).stream().anyMatch(topic.questions()::contains)) {

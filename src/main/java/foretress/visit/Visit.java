@@ -119,6 +119,12 @@ public class Visit extends PanacheEntityBase {
         owedBy = owed.flatMap(Owed::by).orElse(null);
     }
 
+    /** An answer changed since: what was signed stays on file, and the visit waits for a signature of its own. */
+    public void unsign() {
+        answeredAt = null;
+        signedAt = null;
+    }
+
     void book(List<Booked> booked) {
         services.clear();
         for (Booked one : booked) services.add(new BookedService(this, services.size(), one));
