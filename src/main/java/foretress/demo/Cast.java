@@ -26,7 +26,7 @@ final class Cast {
         Year lastYear = Year.of(today.getYear() - 1);
         return List.of(
             client("Amal", "Rezk", "1988-09-02", "cut-and-dry", "nothing found").in(0, 9),
-            client("Ines", "Varga", "1994-01-19", "highlights", "bleached lengths").in(0, 11).with("juno")
+            client("Ines", "Varga", "1994-01-19", "highlights-regrowth", "bleached lengths, new growth only").in(0, 11).with("juno")
                 .withHair(38, treatment("bleach", new InMonth(month.minusMonths(7)), "lengths-ends", "salon")),
             client("Ottilie", "Brandt", "1965-03-04", "colour-whole", "restorer lotion two years ago on long hair").in(3, 14)
                 .says("darkening-lotion", "some-time-ago")

@@ -15,6 +15,7 @@ import io.quarkus.arc.Arc;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.time.Clock;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -76,12 +77,17 @@ public class Demo implements AtStart {
 
     private Visit booked(Invented client) {
         ZoneId zone = Salon.the().zoneId();
-        LocalDateTime wall = today().plusDays(client.days()).atTime(client.hour(), 0);
+        LocalDateTime wall = open(today().plusDays(client.days())).atTime(client.hour(), 0);
         var person = new Clients.Person(client.givenName(), client.familyName(), Optional.of(client.born()),
             Optional.of(mail(client)), Optional.of("01632 960 " + (200 + client.name().length())), client.language());
         List<String> steps = knowledge.ruleSet().service(client.service()).orElseThrow().stepIds();
         return visits.book(new Booking("demo " + client.name(), clients.add(person).id, wall, zone, wall.atZone(zone).toInstant(),
             DemoSalon.stylist(client.stylist()).id, List.of(new Booked(client.service(), steps))));
+    }
+
+    /** The salon is closed on Sundays. */
+    private static LocalDate open(LocalDate day) {
+        return day.getDayOfWeek() == DayOfWeek.SUNDAY ? day.plusDays(1) : day;
     }
 
     private static String mail(Invented client) {

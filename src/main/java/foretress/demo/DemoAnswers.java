@@ -92,6 +92,9 @@ public class DemoAnswers {
         Visit visit = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visitId));
         Answers said = QuarkusTransaction.requiringNew().call(() -> {
             Answers all = intake.said(visit);
+            if (!intake.missing(visit, all).isEmpty()) {
+                throw new IllegalStateException("%s left open: %s".formatted(client.name(), intake.missing(visit, all)));
+            }
             shown.page(visitId, "read-back");
             intake.readBack(visit, all);
             shown.page(visitId, "sign");

@@ -2,6 +2,7 @@ package foretress.demo;
 
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.SaidDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,7 +19,8 @@ final class Sayings {
             case HAIR_LENGTH -> Optional.of(new Answer.Length(USUAL_LENGTH_CM, true));
             case TREATMENTS -> Optional.of(new Answer.Treatments(List.of()));
             case MEDICINES -> Optional.of(new Answer.Medicines(List.of()));
-            case SAID_DATE, INGREDIENTS, NOTE -> Optional.empty();
+            case SAID_DATE -> Optional.of(new Answer.Said(new SaidDate.YearsAgo(1, 2)));
+            case INGREDIENTS, NOTE -> Optional.empty();
         });
     }
 

@@ -114,6 +114,7 @@ public interface Say {
     @Message String topic_everything();
     @Message String topic_next();
     @Message String topic_overtaken();
+    @Message String topic_step(int at, int of);
     @Message String topic_stop();
     @Message String topic_where(String title, int at, int of);
     @Message String topic_why();

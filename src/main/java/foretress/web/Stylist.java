@@ -20,6 +20,7 @@ public interface Stylist {
     @Message String consultation_not_answered();
     @Message String consultation_not_complete();
     @Message String consultation_not_signed();
+    @Message String consultation_not_begun();
     @Message String consultation_notes();
     @Message String consultation_open(int count);
     @Message String consultation_owed();
@@ -39,6 +40,7 @@ public interface Stylist {
     @Message String consultation_unknown(int count);
     @Message String consultation_unsure();
     @Message String consultation_visit_number(int count);
+    @Message String consultation_to_desk();
     @Message String consultation_why();
     @Message String day_coming();
     @Message String day_count(int visits, int unanswered);
@@ -50,6 +52,7 @@ public interface Stylist {
     @Message String day_not_answered();
     @Message String day_nothing_owed();
     @Message String day_owed();
+    @Message String day_owed_late(String latest);
     @Message String day_owed_latest(String latest);
     @Message String day_previous();
     @Message String day_promised(String name);
