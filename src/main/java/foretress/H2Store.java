@@ -10,24 +10,31 @@ import java.sql.SQLException;
 import java.util.Base64;
 
 /** One encrypted file in the data folder. Beside it lies a fingerprint of its key, to tell a wrong key from a damaged file. */
-record H2Store(Path folder, KeyFolder keys) implements Store {
+record H2Store(Settings settings, KeyFolder keys) implements Store {
     private static final int LOCKED = 90020;
     private static final String USER = "sa";
 
+    private Path folder() {
+        return settings.data();
+    }
+
     private Path file() {
-        return folder.resolve("foretress.mv.db");
+        return folder().resolve("foretress.mv.db");
     }
 
     private Path fingerprint() {
-        return folder.resolve("database.fingerprint");
+        return folder().resolve("database.fingerprint");
     }
 
-    @Override public boolean exists() {
+    @Override public boolean exists() throws Refusal {
+        if (settings.get("quarkus.datasource.jdbc.url").filter(url -> !url.startsWith("jdbc:h2:")).isPresent())
+            throw new Refusal(Refusal.Reason.DATABASE_UNREACHABLE, "QUARKUS_DATASOURCE_JDBC_URL names another kind of database, but this build is for "
+                + "the embedded one. Build with -Dquarkus.profile=postgres,prod for PostgreSQL.");
         return Files.exists(file());
     }
 
     private String url() {
-        return "jdbc:h2:file:" + folder.resolve("foretress") + ";CIPHER=AES;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;LOCK_TIMEOUT=10000;TRACE_LEVEL_FILE=0";
+        return "jdbc:h2:file:" + folder().resolve("foretress") + ";CIPHER=AES;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;LOCK_TIMEOUT=10000;TRACE_LEVEL_FILE=0";
     }
 
     /** The file's password, a blank, the user's: both made of the one key. */

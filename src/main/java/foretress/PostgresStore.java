@@ -20,12 +20,17 @@ record PostgresStore(Settings settings) implements Store {
 
     @Override public Connection open() throws Refusal {
         try {
-            return DriverManager.getConnection(settings.get("quarkus.datasource.jdbc.url").orElseThrow(() -> new Refusal(
-                Refusal.Reason.DATABASE_UNREACHABLE, "This build is for PostgreSQL: set QUARKUS_DATASOURCE_JDBC_URL, _USERNAME and _PASSWORD.")),
-                settings.get("quarkus.datasource.username").orElse(""), settings.get("quarkus.datasource.password").orElse(""));
+            return DriverManager.getConnection(url(), settings.get("quarkus.datasource.username").orElse(""),
+                settings.get("quarkus.datasource.password").orElse(""));
         } catch (SQLException e) {
             throw unreachable(e);
         }
+    }
+
+    private String url() throws Refusal {
+        return settings.get("quarkus.datasource.jdbc.url").filter(url -> url.startsWith("jdbc:postgresql:")).orElseThrow(() -> new Refusal(
+            Refusal.Reason.DATABASE_UNREACHABLE, "This build is for PostgreSQL: set QUARKUS_DATASOURCE_JDBC_URL to an address that begins with "
+            + "jdbc:postgresql:, and QUARKUS_DATASOURCE_USERNAME and _PASSWORD."));
     }
 
     private static Refusal unreachable(SQLException e) {

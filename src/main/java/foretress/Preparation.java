@@ -16,11 +16,11 @@ class Preparation {
     private final Store store;
     private final List<String> said = new ArrayList<>();
 
-    Preparation(Settings settings, boolean postgres, Store.Properties properties) {
+    Preparation(Settings settings, Store.Properties properties) {
         this.settings = settings;
         this.properties = properties;
         this.keys = new KeyFolder(settings.keys());
-        this.store = postgres ? new PostgresStore(settings) : new H2Store(settings.data(), keys);
+        this.store = settings.postgres() ? new PostgresStore(settings) : new H2Store(settings, keys);
     }
 
     /** @return what the person at the console should know before the server is up */

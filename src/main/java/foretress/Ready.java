@@ -16,7 +16,7 @@ public class Ready implements QuarkusApplication {
         this.address = address;
     }
 
-    @Override public int run(String... arguments) throws IOException {
+    @Override public int run(String... arguments) throws IOException, Refusal {
         Preparation.closeFiles(Settings.ofThisProcess());
         notices.lines().forEach(System.out::println);
         System.out.println("ready at " + address.base());

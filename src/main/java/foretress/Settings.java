@@ -5,33 +5,30 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
-/**
- * What was set from outside before the server runs: system properties, then environment variables, under the names the server
- * itself uses ({@code quarkus.http.port} is {@code QUARKUS_HTTP_PORT}).
- */
+/** What was set from outside, under the names the server itself uses: {@code quarkus.http.port} is {@code QUARKUS_HTTP_PORT}. */
 class Settings {
-    private final Function<String, String> properties;
-    private final Function<String, String> environment;
+    private final Function<String, String> source;
 
-    Settings(Function<String, String> properties, Function<String, String> environment) {
-        this.properties = properties;
-        this.environment = environment;
+    Settings(Function<String, String> source) {
+        this.source = source;
     }
 
-    static Settings ofThisProcess() {
-        return new Settings(System::getProperty, System::getenv);
+    static Settings ofThisProcess() throws Refusal {
+        var settings = Built.settings();
+        return new Settings(name -> settings.getOptionalValue(name, String.class).orElse(null));
     }
 
     Optional<String> get(String name) {
-        return blankless(properties.apply(name)).or(() -> blankless(environment.apply(asVariable(name))));
-    }
-
-    private static Optional<String> blankless(String value) {
-        return Optional.ofNullable(value).map(String::strip).filter(text -> !text.isEmpty());
+        return Optional.ofNullable(source.apply(name)).map(String::strip).filter(text -> !text.isEmpty());
     }
 
     private static String asVariable(String name) {
         return name.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9]", "_");
+    }
+
+    /** The program was built for PostgreSQL. */
+    boolean postgres() {
+        return get("quarkus.datasource.db-kind").filter("postgresql"::equals).isPresent();
     }
 
     boolean demo() {
@@ -66,7 +63,7 @@ class Settings {
     private int number(String name, int otherwise) throws Refusal {
         var text = get(name).orElse(Integer.toString(otherwise));
         if (!text.matches("[0-9]{1,5}") || Integer.parseInt(text) > 65_535)
-            throw new Refusal(Refusal.Reason.ADDRESS, "%s is set to \"%s\", which is not a port between 0 and 65535.", asVariable(name), text);
+            throw new Refusal(Refusal.Reason.SETTING, "%s is set to \"%s\", which is not a port between 0 and 65535.", asVariable(name), text);
         return Integer.parseInt(text);
     }
 

@@ -22,6 +22,8 @@ import java.util.concurrent.TimeUnit;
 /** The packaged program as a process of its own, as an operator starts it. */
 public class Launched implements AutoCloseable {
     public static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar").toAbsolutePath();
+    /** Built for PostgreSQL, in the phase before the tests that start it. */
+    public static final Path POSTGRES_JAR = Path.of("target/quarkus-app-postgres/quarkus-run.jar").toAbsolutePath();
     private static final long PATIENCE_SECONDS = 90;
 
     private final Process process;
@@ -52,7 +54,7 @@ public class Launched implements AutoCloseable {
         return Files.exists(JAR);
     }
 
-    /** @param environment added to a bare one; QUARKUS_HTTP_PORT is set to a free port unless it names one */
+    /** @param environment added to a bare one, in which QUARKUS_HTTP_PORT is a free port */
     public static Launched in(Path folder, Map<String, String> environment) throws IOException {
         return in(JAR, folder, environment);
     }
@@ -61,7 +63,7 @@ public class Launched implements AutoCloseable {
         var builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx300m", "-jar", jar.toString())
             .directory(folder.toFile());
         builder.environment().keySet().removeIf(name -> name.startsWith("QUARKUS_") || name.startsWith("FORETRESS_"));
-        int port = environment.containsKey("QUARKUS_HTTP_PORT") ? Integer.parseInt(environment.get("QUARKUS_HTTP_PORT")) : freePort();
+        int port = freePort();
         builder.environment().put("QUARKUS_HTTP_PORT", Integer.toString(port));
         builder.environment().putAll(environment);
         return new Launched(builder.start(), port);

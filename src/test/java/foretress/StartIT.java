@@ -196,6 +196,10 @@ class StartIT {
         }
     }
 
+    @Test void aSettingThatCannotBeRead() throws Exception {
+        refused(Map.of("QUARKUS_HTTP_PORT", "80 80"), Refusal.Reason.SETTING, "quarkus.http.port");
+    }
+
     @Test void theDemoIsNeverMixedIntoARealSalon() throws Exception {
         startedOnce();
         refused(Map.of("FORETRESS_DEMO", "1", "FORETRESS_DATA", "data"), Refusal.Reason.DEMO_MIXED, "belongs to a real salon");
