@@ -33,6 +33,7 @@ public class Consents {
      * @param along what must be true together with the signing, e.g. the visit's next state; runs in the same transaction,
      *     with the visit locked, and only for a new signing
      * @throws TextChanged when the client read another text than the one that would be signed now
+     * @throws OtherVisit when the form was made for another one
      * @throws Evidence.Missing when not every statement of the text was agreed to
      */
     public SignedConsent sign(ConsentInput input, Mark mark, Evidence evidence, PaperSize size,
@@ -100,7 +101,7 @@ public class Consents {
 
     private static SignedConsent sameVisit(SignedConsent earlier, Visit visit) {
         if (!earlier.visitId.equals(visit.id)) {
-            throw new IllegalArgumentException("this form was made for another visit");
+            throw new OtherVisit();
         }
         return earlier;
     }
@@ -159,6 +160,13 @@ public class Consents {
     public static final class TextChanged extends IllegalStateException {
         TextChanged() {
             super("something changed since this page was shown: read it once more, then sign");
+        }
+    }
+
+    /** The form was made for another visit: no browser sends that by itself. */
+    public static final class OtherVisit extends IllegalArgumentException {
+        OtherVisit() {
+            super("this form was made for another visit");
         }
     }
 

@@ -14,6 +14,7 @@ import foretress.visit.Visit;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -21,11 +22,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.UUID;
 
 /** What a client says about one visit: kept topic by topic, version by version, and read back whole. */
 @ApplicationScoped
 public class Intake {
+    private static final String CSRF = "csrf-token";
+
     private final Knowledge knowledge;
     private final BookedChemistry chemistry;
     private final Assessments assessments;
@@ -75,7 +79,7 @@ public class Intake {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
         Answers before = said(visit);
         List<Question> put = put(visit, topic, before);
-        if (KeptTopic.submitted(visit.id, page.submission()).isPresent()) {
+        if (KeptTopic.submitted(visit.id, page.pressing()).isPresent()) {
             return Kept.again();
         }
         Reading reading = new FormReader(today(visit)).read(put, page.fields(), before);
@@ -85,7 +89,7 @@ public class Intake {
         if (page.version() != version(visit, topic)) {
             return Kept.overtaken(reading);
         }
-        store(visit, topic, page.language(), page.submission(), ofTopic(topic, reading.over(before)));
+        store(visit, topic, page.language(), page.pressing(), ofTopic(topic, reading.over(before)));
         return Kept.clean(reading);
     }
 
@@ -167,10 +171,20 @@ public class Intake {
     /**
      * One posted page.
      *
-     * @param submission made with the page; the same one twice is one saving
+     * @param submission made with the page
      * @param version of the topic's answers that the page was made from
      */
-    public record Page(Map<String, List<String>> fields, String submission, int version, String language) {}
+    public record Page(Map<String, List<String>> fields, String submission, int version, String language) {
+        /**
+         * The same words sent again from the same page are one saving. Other words from it, after Back, are not: they must not
+         * be taken for what was kept already.
+         */
+        String pressing() {
+            Map<String, List<String>> said = new TreeMap<>(fields);
+            said.remove(CSRF);
+            return Hashes.sha256((submission + said).getBytes(StandardCharsets.UTF_8));
+        }
+    }
 
     /** What became of a posted page. */
     public record Kept(Outcome outcome, Optional<Reading> reading) {

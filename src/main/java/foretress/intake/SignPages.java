@@ -17,6 +17,7 @@ import foretress.web.Form;
 import foretress.web.Mistake;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
@@ -96,6 +97,8 @@ public class SignPages {
             signing.sign(visit, said, input, mark.orElseThrow(), new Signing.Act(submission.get(), form.one("text"), form.all("agree"),
                 guest.entrance(), Optional.of(new Evidence.Device(caller.address(), Optional.ofNullable(agent).orElse("not told")))));
             return Response.seeOther(Way.DONE).build();
+        } catch (Consents.OtherVisit forged) {
+            throw new BadRequestException(forged);
         } catch (Consents.TextChanged changed) {
             return again(visit, said, form, List.of(new Mistake("main", speech.say().sign_again())));
         }
@@ -112,7 +115,7 @@ public class SignPages {
     }
 
     private Optional<Mark> mark(Form form, List<Mistake> mistakes) {
-        boolean drawn = form.all("mark").contains("drawn");
+        boolean drawn = form.one("mark").equals("drawn");
         String posted = drawn ? form.one("strokes") : form.one("typed");
         if (posted.isEmpty()) {
             mistakes.add(new Mistake("mark", speech.say().sign_mark_missing()));
@@ -128,7 +131,7 @@ public class SignPages {
 
     private Response again(Visit visit, Answers said, Form form, List<Mistake> mistakes) {
         shown.page(visit.id, "sign");
-        String kind = form.all("mark").contains("drawn") ? "drawn" : "typed";
+        String kind = form.one("mark").equals("drawn") ? "drawn" : "typed";
         return Response.status(422).entity(page(visit, said, form.all("agree"), form.one("typed"), kind, mistakes,
             uuid(form.one("submission")).orElseGet(UUID::randomUUID).toString())).build();
     }

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import org.jsoup.nodes.Element;
 
 /** A client who goes through the real pages and says "no" to everything, except where the test says otherwise. */
-final class Answering {
+public final class Answering {
     private static final List<String> AS_GOOD_AS_NO = List.of("no", "none", "never", "not-pregnant", "nothing");
 
     private final Walker walker;
@@ -25,14 +25,14 @@ final class Answering {
     }
 
     /** Agrees to the notice. */
-    Answering agree() {
+    public Answering agree() {
         walker.expect(200);
         assertThat(walker.at()).isEqualTo("/answers/notice");
         return send(Map.of("agree", List.of("yes"), "act", List.of("agree")));
     }
 
     /** Answers page after page until it is all read back. */
-    Answering all() {
+    public Answering all() {
         for (int i = 0; i < 60 && !walker.at().equals("/answers/read-back"); i++) {
             if (walker.at().equals("/answers/care")) {
                 walker.open(walker.only("a.main").attr("href"));
@@ -45,18 +45,18 @@ final class Answering {
     }
 
     /** Answers the page that is open. */
-    Answering page() {
+    public Answering page() {
         walker.expect(200);
         pages.add(walker.at());
         return send(filled());
     }
 
-    Answering readBack() {
+    public Answering readBack() {
         return send(Map.of());
     }
 
     /** Ticks every statement and types the name. */
-    Answering sign(String name) {
+    public Answering sign(String name) {
         List<String> ids = walker.page().select("input[name=agree]").eachAttr("value");
         return send(Map.of("agree", ids, "mark", List.of("typed"), "typed", List.of(name)));
     }
@@ -65,11 +65,12 @@ final class Answering {
         return pages;
     }
 
-    Walker walker() {
+    public Walker walker() {
         return walker;
     }
 
-    private Answering send(Map<String, List<String>> filled) {
+    /** Sends the page's form with these fields in place of what stands in them. */
+    Answering send(Map<String, List<String>> filled) {
         List<Map.Entry<String, String>> fields = new ArrayList<>(walker.fields("main form").stream()
             .filter(f -> !filled.containsKey(f.getKey())).toList());
         filled.forEach((name, values) -> values.forEach(v -> fields.add(Map.entry(name, v))));
