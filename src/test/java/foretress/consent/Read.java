@@ -22,7 +22,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /** Reads a document back with a library that did not write it. */
-final class Read {
+public final class Read {
     private Read() {}
 
     static <T> T from(byte[] pdf, Function<PDDocument, T> what) {
@@ -34,7 +34,7 @@ final class Read {
     }
 
     /** The text page by page, without what every page carries: masthead before it, foot after it. */
-    static String body(byte[] pdf) {
+    public static String body(byte[] pdf) {
         return from(pdf, document -> {
             try {
                 return new Body().getText(document);
@@ -71,7 +71,7 @@ final class Read {
     }
 
     /** Letters only, in one spelling, so that line breaks and shaped letters do not matter. */
-    static String plain(String text) {
+    public static String plain(String text) {
         return Normalizer.normalize(text, Normalizer.Form.NFKC).replaceAll("[\\s\\p{Cf}]+", "");
     }
 

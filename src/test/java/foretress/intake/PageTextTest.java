@@ -1,0 +1,73 @@
+package foretress.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.consent.Consents;
+import foretress.consent.ConsentText.Part;
+import foretress.consent.Read;
+import foretress.salon.OpenSalon;
+import foretress.visit.VisitMaker;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class PageTextTest {
+    @Inject OpenSalon salon;
+    @Inject VisitMaker make;
+    @Inject Knocking knocking;
+    @Inject Consents consents;
+
+    @Test
+    @DisplayName("D10: what stands on the sign page is the text that is hashed and kept, word for word, and all of it is on the paper")
+    void thePageTheTextAndThePaperSayTheSame() {
+        salon.open();
+        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
+        var client = knocking.come(visit, Map.of("darkening-lotion", List.of("some-time-ago"), "colour-reaction", List.of("dont-know"))).agree().all().readBack();
+        Document page = client.walker().page();
+        client.sign("Ottilie Brandt");
+        var signed = consents.latest(visit).orElseThrow();
+        String text = consents.text(signed);
+        assertThat(page.select("html").attr("lang") + "\t" + signed.textVersion).isEqualTo(text.lines().findFirst().orElseThrow());
+        assertThat(onThePage(page)).isEqualTo(text.lines().skip(1).filter(line -> !line.isEmpty()).map(PageTextTest::oneSpace).toList());
+        onThePaper(text, Read.plain(Read.body(consents.pdf(signed))));
+    }
+
+    private static void onThePaper(String text, String paper) {
+        assertThat(text.lines().skip(1).flatMap(line -> line.lines().flatMap(l -> List.of(l.split("\t")).stream())).map(Read::plain))
+            .allSatisfy(words -> assertThat(paper).contains(words));
+    }
+
+    private static String oneSpace(String line) {
+        return line.replaceAll("[\\s\\u00A0]+", " ").strip();
+    }
+
+    /** The page's lines in the order of the text; the page shows what is to be agreed to last, beside the button. */
+    private static List<String> onThePage(Document page) {
+        var lines = new ArrayList<>(List.of(page.selectFirst("main > .lead").text()));
+        for (var part : Part.values()) {
+            if (part == Part.STATEMENTS) {
+                statements(page.selectFirst("#statements"), lines);
+            } else {
+                page.select("section[data-part=" + part.id() + "]").forEach(section -> section.children().forEach(line -> lines.add(oneSpace(line.text()))));
+            }
+        }
+        return lines;
+    }
+
+    private static void statements(Element fieldset, List<String> lines) {
+        lines.add(fieldset.selectFirst("legend").text());
+        var labels = fieldset.select("label").eachText();
+        for (int i = 0; i < labels.size(); i++) {
+            lines.add(i + 1 + " " + oneSpace(labels.get(i)));
+        }
+    }
+}
