@@ -79,6 +79,16 @@ public class Assessments {
             knowledge.policy(Salon.the().jurisdiction), List.of(), java.util.Optional.empty());
     }
 
+    /** An assessment as it was made, with the facts and findings of its day. */
+    public Assessment read(KeptAssessment kept) {
+        try {
+            byte[] plain = vault.open(kept.clientId, kept.place(), kept.body);
+            return json.readValue(new String(plain, StandardCharsets.UTF_8), Assessment.class);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("the assessment %s cannot be read".formatted(kept.id), e);
+        }
+    }
+
     private byte[] bytes(Assessment assessment) {
         try {
             return json.writeValueAsString(assessment).getBytes(StandardCharsets.UTF_8);

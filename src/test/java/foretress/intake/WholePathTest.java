@@ -4,13 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.MovedClock;
 import foretress.Walker;
+import foretress.assessment.Assessment;
+import foretress.assessment.Assessor;
 import foretress.consent.Consents;
 import foretress.invitation.Invitations;
+import foretress.knowledge.Knowledge;
 import foretress.salon.OpenSalon;
+import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -28,6 +34,8 @@ class WholePathTest {
     @Inject VisitMaker make;
     @Inject Invitations invitations;
     @Inject Consents consents;
+    @Inject Assessments assessments;
+    @Inject Knowledge knowledge;
     @Inject MovedClock clock;
     UUID visit;
 
@@ -71,6 +79,34 @@ class WholePathTest {
         assertThat(stylist.page().select(".strand-svg")).isNotEmpty();
         assertThat(stylist.open("/day").expect(200).text()).contains("Ottilie Brandt");
         assertThat(stylist.open("/visits/" + visit + "/consent/1").response().contentType()).isEqualTo("application/pdf");
+    }
+
+    @DisplayName("F20: what was found can be found again from the stored facts, with the rules of that version")
+    @Test
+    void aKeptAssessmentIsExplainedByItsOwnFacts() {
+        client(Map.of("darkening-lotion", List.of("some-time-ago"), "asthma", List.of("yes"))).agree().all().readBack().sign("Ottilie Brandt");
+        QuarkusTransaction.requiringNew().run(() -> {
+            KeptAssessment kept = KeptAssessment.newest(visit).orElseThrow();
+            Assessment then = assessments.read(kept);
+            Assessment again = Assessor.assess(knowledge.ruleSet(), then.facts(), assessments.looked(Visit.findById(visit)));
+            assertThat(kept.body).doesNotContain("metal");
+            assertThat(then.ruleSetHash()).isEqualTo(kept.ruleSetSha256).isEqualTo(knowledge.ruleSet().hash());
+            assertThat(again.findings()).isEqualTo(then.findings()).isNotEmpty();
+            assertThat(again.standings()).isEqualTo(then.standings());
+        });
+    }
+
+    @Test
+    void anAnswerChangedAfterSigningWantsASignatureOfItsOwn() {
+        Map<String, List<String>> told = new HashMap<>();
+        Answering client = client(told).agree().all().readBack().sign("Ottilie Brandt");
+        told.put("darkening-lotion", List.of("yes"));
+        client.walker().open("/answers/home-colour").expect(200);
+        client.page();
+        assertThat(client.walker().open("/answers/sign").at()).isEqualTo("/answers/read-back");
+        client.readBack().sign("Ottilie Brandt");
+        assertThat(client.walker().at()).isEqualTo("/answers/done");
+        assertThat(consents.all(visit)).extracting(c -> c.versionNo).containsExactly(2, 1);
     }
 
     @Test
