@@ -8,6 +8,7 @@ import foretress.visit.Visit;
 import foretress.visit.Visits;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import io.quarkus.vertx.http.Compressed;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
@@ -37,6 +38,7 @@ public class ConsultationPages {
     }
 
     @GET
+    @Compressed
     @Transactional
     public TemplateInstance show(@RestPath UUID id) {
         Visit visit = visits.find(id).orElseThrow(NotFoundException::new);

@@ -11,6 +11,7 @@ import foretress.web.Supported;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
+import io.quarkus.vertx.http.Compressed;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -62,6 +63,7 @@ public class DoorPages {
     }
 
     @GET
+    @Compressed
     public Response welcome(@RestPath String token) {
         return invitations.behind(token).map(found -> page(200, new Welcome(Offered.all(language.getTag()))))
             .orElseGet(DoorPages::nothing);

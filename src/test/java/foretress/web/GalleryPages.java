@@ -33,8 +33,8 @@ public class GalleryPages {
     static final List<String> STAFF = List.of("sign-in", "day", "desk", "new-visit", "invite", "consultation");
     static final List<String> PAPER = List.of("slip");
 
-    /** Pages with a strand map hold three drawings and echo nothing that was typed: the application marks them @Compressed. */
-    private static final Set<String> DRAWN = Set.of("consultation");
+    /** These echo nothing that was typed or asked for, so the application marks them @Compressed; see application.properties. */
+    private static final Set<String> COMPRESSED = Set.of("door", "consultation");
 
     public record Mistake(String field, String text) {}
 
@@ -58,7 +58,7 @@ public class GalleryPages {
         try {
             request.put("csrf_token", "not a real one");
             Arc.container().instance(CurrentVertxRequest.class).get().setCurrent(request);
-            if (DRAWN.contains(request.pathParam("page"))) request.response().headers().remove("Content-Encoding");
+            if (COMPRESSED.contains(request.pathParam("page"))) request.response().headers().remove("Content-Encoding");
             request.response().putHeader("Content-Type", "text/html; charset=utf-8").end(page(request.pathParam("page")));
         } finally {
             scope.terminate();

@@ -7,13 +7,8 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.io.IOException;
 import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashSet;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -84,27 +79,8 @@ class GalleryTest {
         return response.asString();
     }
 
-    /** Bytes of a page and of all it links to as they travel, headers included. */
     private int wire(String name) throws IOException, InterruptedException {
-        var bytes = sent("/gallery/" + name);
-        for (var path : linked(Jsoup.parse(html(name)))) bytes += sent(path);
-        return bytes;
-    }
-
-    private static Set<String> linked(Document page) {
-        var paths = new HashSet<String>();
-        for (var element : page.select("link[href], script[src], use[href]"))
-            paths.add((element.hasAttr("src") ? element.attr("src") : element.attr("href")).replaceAll("#.*", ""));
-        return paths;
-    }
-
-    private int sent(String path) throws IOException, InterruptedException {
-        var request = HttpRequest.newBuilder(base.resolve(path)).header("Accept-Encoding", "gzip").build();
-        var answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
-        assertThat(answer.statusCode()).as(path).isEqualTo(200);
-        var headers = answer.headers().map().entrySet().stream()
-            .mapToInt(h -> h.getValue().stream().mapToInt(value -> h.getKey().length() + value.length() + ": \r\n".length()).sum()).sum();
-        return "HTTP/1.1 200 OK\r\n\r\n".length() + headers + answer.body().length;
+        return Wire.bytes(base, "/gallery/" + name, html(name));
     }
 
     private static void idsAreUnique(Document page) {
