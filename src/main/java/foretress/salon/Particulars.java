@@ -5,12 +5,11 @@ import foretress.web.Form;
 import foretress.web.Mistakes;
 import foretress.web.Supported;
 import jakarta.inject.Singleton;
+import jakarta.ws.rs.core.MultivaluedHashMap;
 import java.time.DayOfWeek;
 import java.time.ZoneId;
-import java.time.format.TextStyle;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.regex.Pattern;
@@ -52,18 +51,10 @@ class Particulars {
 
     private void checkHours(Form form, DayOfWeek day, Mistakes mistakes) {
         try {
-            new OpeningHours(new EnumMap<>(Map.of(day, OpeningHours.spans(form.one(field(day))))));
+            new OpeningHours(new EnumMap<>(Map.of(day, OpeningHours.spans(form.one(DayField.field(day))))));
         } catch (IllegalArgumentException e) {
-            mistakes.add(field(day), words.set_up_hours_wrong(name(day), form.one(field(day))));
+            mistakes.add(DayField.field(day), words.set_up_hours_wrong(DayField.name(day), form.one(DayField.field(day))));
         }
-    }
-
-    static String field(DayOfWeek day) {
-        return "hours-" + day.name().toLowerCase(Locale.ROOT);
-    }
-
-    static String name(DayOfWeek day) {
-        return day.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     private static List<String> languages(Form form) {
@@ -71,9 +62,8 @@ class Particulars {
     }
 
     /** To be called on a form that was checked. */
-    Salon read(Form form) {
-        var salon = new Salon();
-        salon.id = UUID.randomUUID();
+    Salon give(Salon salon, Form form) {
+        if (salon.id == null) salon.id = UUID.randomUUID();
         salon.name = form.one("name");
         salon.address = form.one("address");
         salon.town = form.one("town");
@@ -90,7 +80,23 @@ class Particulars {
 
     private static OpeningHours hours(Form form) {
         var days = new EnumMap<DayOfWeek, List<OpeningHours.Span>>(DayOfWeek.class);
-        for (var day : DayOfWeek.values()) days.put(day, OpeningHours.spans(form.one(field(day))));
+        for (var day : DayOfWeek.values()) days.put(day, OpeningHours.spans(form.one(DayField.field(day))));
         return new OpeningHours(days);
+    }
+
+    /** The form as it would be filled in to give these particulars again. */
+    static Form written(Salon salon) {
+        var fields = new MultivaluedHashMap<String, String>();
+        Map.of("name", salon.name, "address", salon.address, "town", salon.town, "phone", salon.phone, "email", salon.email,
+            "urgent-number", salon.urgentNumber, "zone", salon.zone, "jurisdiction", salon.jurisdiction, "paper-size", salon.paperSize.name(),
+            "version", Integer.toString(salon.version)).forEach(fields::putSingle);
+        fields.put("languages", salon.languageTags());
+        for (var day : DayOfWeek.values()) fields.putSingle(DayField.field(day), salon.hours().said(day).orElse(""));
+        return new Form(fields);
+    }
+
+    static List<String> zones() {
+        return ZoneId.getAvailableZoneIds().stream().filter(id -> id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/"))
+            .sorted().toList();
     }
 }

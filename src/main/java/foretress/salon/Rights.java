@@ -76,6 +76,8 @@ public final class Rights {
         staff("POST /sign-out", STYLIST, DESK, OWNER),
         staff("GET /password", STYLIST, DESK, OWNER),
         staff("POST /password", STYLIST, DESK, OWNER),
+        staff("GET /salon", OWNER),
+        staff("POST /salon", OWNER),
         staff("GET /staff", OWNER),
         staff("POST /staff", OWNER),
         staff("POST /staff/{id}/leave", OWNER),

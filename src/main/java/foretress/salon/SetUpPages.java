@@ -21,9 +21,6 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.time.Clock;
-import java.time.DayOfWeek;
-import java.time.ZoneId;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -39,9 +36,6 @@ public class SetUpPages {
 
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record FirstPasswordPage(Staff staff, int shortest, Mistakes mistakes) implements TemplateInstance {}
-
-    /** One day's opening hours on the form. */
-    record DayField(String field, String name, String value) {}
 
     private final Particulars particulars;
     private final StaffForm staffForm;
@@ -115,7 +109,7 @@ public class SetUpPages {
 
     private Staff owner(Form form) {
         if (Staff.count("role", Role.OWNER) > 0) throw new NotFoundException();
-        particulars.read(form).persist();
+        particulars.give(new Salon(), form).persist();
         var owner = new Staff(form.one("own-name"), form.one("login"), Role.OWNER, clock.instant());
         owner.persist();
         happened.fire(new Happened(owner.id.toString(), "set up the salon", ""));
@@ -124,16 +118,6 @@ public class SetUpPages {
 
     private static TemplateInstance page(SetUpCode found, Form form, Mistakes mistakes) {
         return found.staff().<TemplateInstance>map(staff -> new FirstPasswordPage(staff, PasswordRule.SHORTEST, mistakes))
-            .orElseGet(() -> new SetUpPage(form, zones(), Offered.all("en"), days(form), PasswordRule.SHORTEST, mistakes));
-    }
-
-    private static List<DayField> days(Form form) {
-        return Arrays.stream(DayOfWeek.values())
-            .map(day -> new DayField(Particulars.field(day), Particulars.name(day), form.one(Particulars.field(day)))).toList();
-    }
-
-    private static List<String> zones() {
-        return ZoneId.getAvailableZoneIds().stream().filter(id -> id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/"))
-            .sorted().toList();
+            .orElseGet(() -> new SetUpPage(form, Particulars.zones(), Offered.all("en"), DayField.all(form), PasswordRule.SHORTEST, mistakes));
     }
 }

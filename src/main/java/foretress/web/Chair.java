@@ -94,6 +94,11 @@ public interface Chair {
     @Message String password_too_long(int longest);
     @Message String password_too_short(int shortest);
     @Message String please_look_again();
+    @Message String salon_changed();
+    @Message String salon_kept();
+    @Message String salon_link();
+    @Message String salon_submit();
+    @Message String salon_title();
     @Message String set_up_address();
     @Message String set_up_address_missing();
     @Message String set_up_closed();

@@ -204,7 +204,6 @@ public interface Say {
     @Message String page_offline();
     @Message String language_choose();
     @Message String language_title();
-    @Message String problem_call(String phone);
     @Message String problem_conflict_do();
     @Message String problem_conflict_title();
     @Message String problem_forbidden_do();

@@ -167,4 +167,19 @@ class SetUpTest {
         owner.get("/staff");
         owner.post("/staff/" + self.id + "/leave", Map.of()).then().statusCode(404);
     }
+
+    @Test void theParticularsCanBeChangedLater() {
+        var owner = new Visitor();
+        set(owner, ownersPath(), filled());
+        var page = Jsoup.parse(owner.get("/salon").asString());
+        assertThat(page.selectFirst("#phone").val()).isEqualTo("01632 960 114");
+        assertThat(page.selectFirst("#hours-tuesday").val()).isEqualTo("09:00–13:00, 14:00–18:00");
+        assertThat(page.select("option[selected]").text()).isEqualTo("Europe/London");
+        var form = filled();
+        form.putAll(Map.of("phone", "01632 960 115", "version", page.selectFirst("input[name=version]").val()));
+        owner.post("/salon", form).then().statusCode(303);
+        assertThat(QuarkusTransaction.requiringNew().call(Salon::the).phone).isEqualTo("01632 960 115");
+        owner.get("/salon");
+        owner.post("/salon", form).then().statusCode(422).body(containsString("Somebody else changed this meanwhile"));
+    }
 }

@@ -1,0 +1,71 @@
+package foretress.salon;
+
+import foretress.web.Chair;
+import foretress.web.Form;
+import foretress.web.Happened;
+import foretress.web.Mistakes;
+import foretress.web.Offered;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.event.Event;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** The salon's particulars after the set-up: a new phone number, other opening hours. What was signed keeps what it said. */
+@Path("/salon")
+@Produces(MediaType.TEXT_HTML)
+public class SalonPages {
+    @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record SalonPage(Form form, List<String> zones, List<Offered> languages, List<DayField> days, boolean kept, Mistakes mistakes)
+        implements TemplateInstance {}
+
+    private final Particulars particulars;
+    private final Who who;
+    private final Chair words;
+    private final Event<Happened> happened;
+
+    SalonPages(Particulars particulars, Who who, Chair words, Event<Happened> happened) {
+        this.particulars = particulars;
+        this.who = who;
+        this.words = words;
+        this.happened = happened;
+    }
+
+    @GET
+    public TemplateInstance show(@RestQuery String kept) {
+        return page(Particulars.written(Salon.the()), kept != null, new Mistakes());
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response change(MultivaluedMap<String, String> fields) {
+        var form = new Form(fields);
+        var mistakes = new Mistakes();
+        particulars.check(form, mistakes);
+        if (mistakes.isEmpty()) QuarkusTransaction.requiringNew().run(() -> keep(form, mistakes));
+        if (!mistakes.isEmpty()) return Response.status(422).entity(page(form, false, mistakes)).build();
+        return Response.seeOther(URI.create("/salon?kept")).build();
+    }
+
+    /** Somebody who changed it meanwhile is not overwritten unseen. */
+    private void keep(Form form, Mistakes mistakes) {
+        var salon = Salon.the();
+        if (!mistakes.expect(form.one("version").equals(Integer.toString(salon.version)), "name", words.salon_changed())) return;
+        particulars.give(salon, form);
+        happened.fire(new Happened(who.staff().id.toString(), "changed the salon's particulars", ""));
+    }
+
+    private static TemplateInstance page(Form form, boolean kept, Mistakes mistakes) {
+        return new SalonPage(form, Particulars.zones(), Offered.all("en"), DayField.all(form), kept, mistakes);
+    }
+}
