@@ -19,8 +19,12 @@ public record Service(String id, List<Step> steps) {
         return steps.stream().map(Step::id).toList();
     }
 
-    /** The same service with only these of its steps: what a stylist took out by name is gone. */
-    public Service keeping(Collection<String> stepIds) {
-        return new Service(id, steps.stream().filter(s -> stepIds.contains(s.id())).toList());
+    /**
+     * The same service with only these of its steps: what a stylist took out by name is gone. Where nothing would be left, or a
+     * step is none of its own, the booking was made under other knowledge, and nothing counts as taken out.
+     */
+    public Service keeping(Collection<String> kept) {
+        boolean ours = !kept.isEmpty() && stepIds().containsAll(kept);
+        return ours ? new Service(id, steps.stream().filter(s -> kept.contains(s.id())).toList()) : this;
     }
 }
