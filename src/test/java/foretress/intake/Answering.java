@@ -84,6 +84,7 @@ public final class Answering {
         for (Element question : walker.page().select("[data-kind]")) {
             switch (question.attr("data-kind")) {
                 case "ONE_OF", "SEVERAL_OF" -> choose(question, filled);
+                case "SAID_DATE" -> date(question, filled);
                 case "HAIR_LENGTH" -> length(question, filled);
                 case "TREATMENTS", "MEDICINES" -> list(question, filled);
                 default -> words(question, filled);
@@ -96,6 +97,11 @@ public final class Answering {
         String id = question.selectFirst("input").attr("name");
         List<String> offered = question.select("input").eachAttr("value");
         filled.put(id, told.getOrDefault(id, List.of(offered.stream().filter(AS_GOOD_AS_NO::contains).findFirst().orElse(offered.get(0)))));
+    }
+
+    private void date(Element question, Map<String, List<String>> filled) {
+        String name = question.selectFirst("input[name$=.precision]").attr("name");
+        filled.put(name, told.getOrDefault(name, List.of("dont-know")));
     }
 
     private void length(Element question, Map<String, List<String>> filled) {

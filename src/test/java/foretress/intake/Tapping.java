@@ -1,0 +1,153 @@
+package foretress.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.net.URI;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/** A client with a phone who taps through the real pages and says "no" to everything, except where the test says otherwise. */
+final class Tapping {
+    private static final List<String> AS_GOOD_AS_NO = List.of("no", "none", "never", "not-pregnant", "nothing");
+
+    private final Page page;
+    private final Map<String, List<String>> told;
+    private final Consumer<Tapping> beforeSending;
+
+    /** @param beforeSending sees every page of questions once it is filled in */
+    Tapping(Page page, Map<String, List<String>> told, Consumer<Tapping> beforeSending) {
+        this.page = page;
+        this.told = told;
+        this.beforeSending = beforeSending;
+    }
+
+    String at() {
+        return URI.create(page.url()).getPath();
+    }
+
+    Page page() {
+        return page;
+    }
+
+    Tapping enter(String link, String day, String month, String year) {
+        page.navigate(link);
+        send();
+        page.locator("#day").fill(day);
+        page.locator("#month").selectOption(month);
+        page.locator("#year").fill(year);
+        return send();
+    }
+
+    Tapping agree() {
+        assertThat(at()).isEqualTo("/answers/notice");
+        page.locator("input[name=agree]").check();
+        return send();
+    }
+
+    /** The main button of the page, by touch. */
+    Tapping send() {
+        tap(".button.main");
+        return this;
+    }
+
+    /** Waits for the page that the tap leads to, which may have the same address. */
+    private void tap(String button) {
+        page.waitForNavigation(() -> page.locator(button).tap());
+    }
+
+    Tapping all() {
+        for (int i = 0; i < 60 && !at().equals("/answers/read-back"); i++) {
+            if (at().equals("/answers/care")) {
+                beforeSending.accept(this);
+                send();
+            } else {
+                question();
+            }
+        }
+        assertThat(at()).isEqualTo("/answers/read-back");
+        return this;
+    }
+
+    private void question() {
+        Locator questions = page.locator("[data-kind]");
+        assertThat(questions.count()).as("questions on %s", at()).isPositive();
+        boolean adds = questions.all().stream().map(this::answer).reduce(false, Boolean::logicalOr);
+        beforeSending.accept(this);
+        if (adds) {
+            tap(".button.second");
+        } else {
+            send();
+        }
+    }
+
+    /** @return whether an entry was filled in that has to be added to a list */
+    private boolean answer(Locator question) {
+        switch (question.getAttribute("data-kind")) {
+            case "ONE_OF", "SEVERAL_OF" -> choose(question);
+            case "SAID_DATE" -> question.locator("input[name$='.precision'][value=dont-know]").check();
+            case "HAIR_LENGTH" -> length(question);
+            case "TREATMENTS", "MEDICINES" -> {
+                return list(question);
+            }
+            default -> {
+                // what is written freely may stay empty
+            }
+        }
+        return false;
+    }
+
+    private void choose(Locator question) {
+        String id = question.locator("input").first().getAttribute("name");
+        List<String> offered = question.locator("input").all().stream().map(i -> i.getAttribute("value")).toList();
+        String no = offered.stream().filter(AS_GOOD_AS_NO::contains).findFirst().orElse(offered.get(0));
+        told.getOrDefault(id, List.of(no)).forEach(code -> slip(question, id, code));
+    }
+
+    private static void slip(Locator question, String name, String code) {
+        question.locator("input[name='" + name + "'][value='" + code + "']").check();
+    }
+
+    private void length(Locator question) {
+        Locator number = question.locator("input[name$='.cm']");
+        String id = number.getAttribute("name").replace(".cm", "");
+        number.fill(told.getOrDefault(id, List.of("40")).get(0));
+        slip(question, id + ".straight", "yes");
+    }
+
+    private boolean list(Locator question) {
+        String id = question.locator("button[name$='.act']").first().getAttribute("name").replace(".act", "");
+        boolean added = question.locator("button[name$='.drop']").count() > 0;
+        var entry = told.entrySet().stream().filter(e -> e.getKey().startsWith(id + ".")).sorted(Map.Entry.comparingByKey(BY_NEED)).toList();
+        if (added) {
+            return false;
+        }
+        if (entry.isEmpty()) {
+            slip(question, id, "none");
+        }
+        entry.forEach(e -> fill(question, e.getKey(), e.getValue().get(0)));
+        return !entry.isEmpty();
+    }
+
+    /** How precise a date is comes first: it brings out the fields that need filling in. */
+    private static final java.util.Comparator<String> BY_NEED =
+        java.util.Comparator.<String, Boolean>comparing(name -> !name.endsWith(".precision")).thenComparing(name -> name);
+
+    private static void fill(Locator question, String name, String value) {
+        Locator field = question.locator("[name='" + name + "']");
+        if (question.locator("select[name='" + name + "']").count() > 0) {
+            field.selectOption(value);
+        } else if (question.locator("input[type=radio][name='" + name + "']").count() > 0) {
+            slip(question, name, value);
+        } else {
+            field.fill(value);
+        }
+    }
+
+    Tapping tickEveryStatement() {
+        page.locator("input[name=agree]").all().forEach(Locator::check);
+        return this;
+    }
+}
