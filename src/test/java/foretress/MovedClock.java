@@ -13,17 +13,25 @@ import java.time.ZoneOffset;
 @Singleton
 public class MovedClock extends Clock {
     private volatile Duration ahead = Duration.ZERO;
+    private volatile Instant stopped;
 
     public void move(Duration further) {
         ahead = ahead.plus(further);
     }
 
+    /** Stands still until it is reset, so that a slow machine does not use up a wait of seconds. */
+    public void stop() {
+        stopped = Instant.now();
+    }
+
     public void reset() {
         ahead = Duration.ZERO;
+        stopped = null;
     }
 
     @Override public Instant instant() {
-        return Instant.now().plus(ahead);
+        Instant still = stopped;
+        return (still == null ? Instant.now() : still).plus(ahead);
     }
 
     @Override public ZoneId getZone() {
