@@ -27,6 +27,8 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
     }
 
     @Override public boolean exists() throws Refusal {
+        if (folder().toString().contains(";"))
+            throw new Refusal(Refusal.Reason.FOLDER, "The folder %s has a semicolon in its name, which the embedded database reads as the end of it.", folder());
         if (settings.get("quarkus.datasource.jdbc.url").filter(url -> !url.startsWith("jdbc:h2:")).isPresent())
             throw new Refusal(Refusal.Reason.DATABASE_UNREACHABLE, "QUARKUS_DATASOURCE_JDBC_URL names another kind of database, but this build is for "
                 + "the embedded one. Build with -Dquarkus.profile=postgres,prod for PostgreSQL.");

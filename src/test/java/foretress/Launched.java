@@ -19,12 +19,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
-/** The packaged program as a process of its own, as an operator starts it. */
+/** The packaged program as a process of its own, as an operator starts it; with the quick compiler alone, since it never runs for long. */
 public class Launched implements AutoCloseable {
     public static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar").toAbsolutePath();
     /** Built for PostgreSQL, in the phase before the tests that start it. */
     public static final Path POSTGRES_JAR = Path.of("target/quarkus-app-postgres/quarkus-run.jar").toAbsolutePath();
-    private static final long PATIENCE_SECONDS = 90;
+    private static final long PATIENCE_SECONDS = 180;
 
     private final Process process;
     private final List<String> out = Collections.synchronizedList(new ArrayList<>());
@@ -60,7 +60,7 @@ public class Launched implements AutoCloseable {
     }
 
     public static Launched in(Path jar, Path folder, Map<String, String> environment) throws IOException {
-        var builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx300m", "-jar", jar.toString())
+        var builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx300m", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-jar", jar.toString())
             .directory(folder.toFile());
         builder.environment().keySet().removeIf(name -> name.startsWith("QUARKUS_") || name.startsWith("FORETRESS_"));
         int port = freePort();

@@ -46,6 +46,13 @@ public class SalonOwner {
         expect(303, send(get("/sign-in"), "main form", Map.of("login", LOGIN, "password", PASSWORD)));
     }
 
+    /** A wrong password, as if it came from that address; the status of the answer. */
+    public int tryToSignIn(String login, String forwardedFor) throws IOException {
+        var page = get("/sign-in");
+        return session.newRequest(base + "/sign-in").method(Connection.Method.POST).followRedirects(false).header("X-Forwarded-For", forwardedFor)
+            .data("csrf-token", page.selectFirst("input[name=csrf-token]").val()).data("login", login).data("password", "wrong").execute().statusCode();
+    }
+
     /** Comes back only when the page said that the person is taken on. */
     public void takeOn(String login) throws IOException {
         expect(201, send(get("/staff"), "form[action=/staff]", Map.of("own-name", "Juno Marsh", "login", login, "role", "DESK")));

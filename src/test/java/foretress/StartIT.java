@@ -216,6 +216,36 @@ class StartIT {
         refused(NOTHING, Refusal.Reason.FOLDER, "cannot be used");
     }
 
+    /** B28: else every try could claim to come from somewhere else, and the brake would never bite. */
+    @Test void whereARequestSaysItComesFromIsBelievedOfNamedProxiesOnly() throws Exception {
+        assertThat(isBraked(NOTHING)).isTrue();
+        assertThat(isBraked(Map.of("FORETRESS_TRUSTED_PROXIES", "192.0.2.1"))).isTrue();
+        assertThat(isBraked(Map.of("FORETRESS_TRUSTED_PROXIES", "127.0.0.1"))).isFalse();
+    }
+
+    /** Forty tries are given, and one more every fifteen seconds, which a slow machine may take. */
+    private boolean isBraked(Map<String, String> environment) throws Exception {
+        try (var launched = Launched.in(folder, environment).untilReady()) {
+            var somebody = new SalonOwner(launched);
+            for (int i = 0; i < 60; i++)
+                if (somebody.tryToSignIn("name" + i, "203.0.113." + i) == 429) return true;
+            return false;
+        }
+    }
+
+    @Test void anOwnerWhoLostThePasswordGetsALinkFromWhoeverMayStartTheProgram() throws Exception {
+        try (var launched = Launched.in(folder, NOTHING).untilReady()) {
+            new SalonOwner(launched).setUp(setUpPath(launched));
+        }
+        try (var launched = Launched.in(folder, NOTHING).untilReady()) {
+            assertThat(launched.said("/set-up/")).isEmpty();
+        }
+        try (var launched = Launched.in(folder, Map.of("FORETRESS_OWNER_LOST_PASSWORD", "true")).untilReady()) {
+            assertThat(launched.said("A new password for edda")).isPresent();
+            assertThat(launched.get(setUpPath(launched)).body()).contains("Hello Edda Wren");
+        }
+    }
+
     @Test void whatAnOperatorsToolsMightAskIsClosed() throws Exception {
         try (var launched = Launched.in(folder, NOTHING).untilReady()) {
             for (var path : new String[] { "/q/dev-ui", "/q/dev", "/q/openapi", "/q/metrics", "/q/arc", "/q/swagger-ui" })

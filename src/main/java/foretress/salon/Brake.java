@@ -24,6 +24,7 @@ class Brake {
     static final Duration LONGEST_WAIT = Duration.ofMinutes(15);
     private static final Duration WINDOW = Duration.ofMinutes(10);
     private static final int MOST_KEPT = 20_000;
+    private static final int LONGEST_LOGIN = 128;
 
     private record Failures(int inARow, Instant next) {}
 
@@ -42,7 +43,7 @@ class Brake {
         keepSmall();
         var probe = byNetwork.computeIfAbsent(Network.of(address), any -> bucket()).tryConsumeAndReturnRemaining(1);
         if (!probe.isConsumed()) return Optional.of(Duration.ofNanos(probe.getNanosToWaitForRefill()));
-        return takeFor(Fold.fold(login));
+        return takeFor(key(login));
     }
 
     private synchronized Optional<Duration> takeFor(String login) {
@@ -56,7 +57,13 @@ class Brake {
 
     /** It was the right password: the name starts afresh. */
     void passed(String login) {
-        byLogin.remove(Fold.fold(login));
+        byLogin.remove(key(login));
+    }
+
+    /** No sign-in name is longer; what is made up to be longer takes no more room. */
+    private static String key(String login) {
+        var folded = Fold.fold(login);
+        return folded.length() <= LONGEST_LOGIN ? folded : folded.substring(0, LONGEST_LOGIN);
     }
 
     /** After the free tries 1, 2, 4, ... seconds, up to the longest. */

@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThanOrEqualTo;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
 
@@ -80,6 +81,10 @@ class HeadersTest {
     @Test void aWrongMethodIsSaidCalmly() {
         given().redirects().follow(false).put("/sign-in").then().statusCode(405).contentType("text/html")
             .body(containsString("That did not work"));
+    }
+
+    @Test void nothingIsEchoed() {
+        given().header("X-Canary", "echo").request("TRACE", "/sign-in").then().statusCode(greaterThanOrEqualTo(400)).body(not(containsString("X-Canary")));
     }
 
     @Test void healthTellsNoDetail() {
