@@ -15,12 +15,14 @@ import java.util.Map;
 public final class FormFill {
     private FormFill() {}
 
-    /** Field name → values, as a browser would post them. Lists (treatments, medicines) are shown apart, not filled in. */
+    /** Field name → values, as a browser would post them. Lists (treatments, medicines) are shown apart, not filled in, unless they say none. */
     public static Map<String, List<String>> fields(Question question, Answer answer) {
         Map<String, List<String>> fields = new LinkedHashMap<>();
         String id = question.id();
         if (!answer.codes().isEmpty()) {
             fields.put(question.kind() == Question.Kind.SAID_DATE ? id + ".precision" : id, answer.codes());
+        } else if (isNone(answer)) {
+            fields.put(id, List.of(Question.NONE));
         } else if (answer instanceof Answer.Text text) {
             fields.put(id, List.of(text.text()));
         } else if (answer instanceof Answer.Length length) {
@@ -31,6 +33,11 @@ public final class FormFill {
             date(id, said.date(), fields);
         }
         return fields;
+    }
+
+    private static boolean isNone(Answer answer) {
+        return answer instanceof Answer.Treatments treatments && treatments.list().isEmpty()
+            || answer instanceof Answer.Medicines medicines && medicines.list().isEmpty();
     }
 
     private static void date(String id, SaidDate date, Map<String, List<String>> fields) {

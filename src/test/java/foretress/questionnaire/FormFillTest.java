@@ -44,6 +44,8 @@ class FormFillTest {
             Arguments.of(Kind.HAIR_LENGTH, new Length(41, true)),
             Arguments.of(Kind.HAIR_LENGTH, new Length(200, false)),
             Arguments.of(Kind.HAIR_LENGTH, Answer.DONT_KNOW),
+            Arguments.of(Kind.TREATMENTS, new Answer.Treatments(List.of())),
+            Arguments.of(Kind.MEDICINES, new Answer.Medicines(List.of())),
             Arguments.of(Kind.INGREDIENTS, new Text("Aqua,\nCI 77891")),
             Arguments.of(Kind.NOTE, new Text("«rizos» 👩🏽‍🦱")));
     }
