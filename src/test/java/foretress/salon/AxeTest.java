@@ -1,0 +1,292 @@
+package foretress.salon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.Cookie;
+import foretress.Axe;
+import foretress.Browser;
+import foretress.Walker;
+import foretress.intake.Answering;
+import foretress.intake.Knocking;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Topic;
+import foretress.visit.Visit;
+import foretress.visit.VisitMaker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URI;
+import java.net.URL;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** The pages are taken from the table of rights: a new one is opened and looked at without anybody remembering to. */
+@QuarkusTest
+@DisplayName("A1, A3: no page that anybody can reach has a machine-found failure by day or night, or scrolls sideways")
+class AxeTest {
+    /** Routes that answer with no page of their own, and why. */
+    private static final Map<String, String> NO_PAGE = Map.of(
+        "GET /", "sends on to whoever's first page",
+        "GET /answers", "sends on to the page that is next",
+        "GET /answers/copy", "the signed PDF",
+        "GET /visits/{id}/consent/{version}", "a signed PDF",
+        "GET /desk/visits/{id}/paper-form", "a PDF to print",
+        "GET /demo", "is there in the demo alone");
+    private static final List<String> GATES = List.of("colour-reaction", "tint-reaction", "black-tattoo", "bleach-reaction", "perm-reaction");
+
+    static Browser browser;
+    @TestHTTPResource("/") URL base;
+    @Inject OpenSalon salon;
+    @Inject VisitMaker make;
+    @Inject Knocking knocking;
+    @Inject Knowledge knowledge;
+    @Inject Clock clock;
+    UUID visit;
+    private final List<String> found = new ArrayList<>();
+
+    @BeforeAll
+    static void openBrowser() {
+        browser = Browser.open();
+    }
+
+    @AfterAll
+    static void closeBrowser() {
+        if (browser != null) browser.close();
+    }
+
+    @BeforeEach
+    void aClientIsInvited() {
+        salon.open();
+        visit = make.visit(LocalDate.of(1965, 3, 4));
+    }
+
+    @AfterEach
+    void nothingWasFound() {
+        assertThat(found).isEmpty();
+    }
+
+    private static List<String> pages(Right.Kind kind) {
+        return Rights.table().stream().filter(right -> right.kind() == kind).map(Right::route)
+            .filter(route -> route.startsWith("GET ") && !NO_PAGE.containsKey(route)).map(route -> route.substring(4)).toList();
+    }
+
+    /** A client who has something to tell at every gate, so that every topic is asked. */
+    private static Map<String, List<String>> everything() {
+        Map<String, List<String>> told = new HashMap<>();
+        GATES.forEach(gate -> told.put(gate, List.of("yes")));
+        told.put("colour-reaction-what", List.of("swelling", "breathing"));
+        return told;
+    }
+
+    private Answering client() {
+        return knocking.come(visit, everything()).agree();
+    }
+
+    private BrowserContext as(Walker walker, boolean client) {
+        var context = client ? browser.phone(base.toString(), true) : browser.tablet(base.toString());
+        context.addCookies(walker.cookies().entrySet().stream().map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
+        return context;
+    }
+
+    private void look(Page page, String path) {
+        assertThat(open(page, path)).as(path).isEqualTo(200);
+        assertThat(URI.create(page.url()).getPath()).as("where %s leads", path).isEqualTo(path);
+        examine(page);
+    }
+
+    /** With axe, and for anything that scrolls sideways. */
+    private void examine(Page page) {
+        found.addAll(Axe.findings(page));
+        int over = ((Number) page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth")).intValue();
+        if (over > 0) found.add(page.url() + " is " + over + " px too wide");
+    }
+
+    private static int open(Page page, String path) {
+        Response response = page.navigate(path);
+        assertThat(response.headerValue("content-type")).as(path).startsWith("text/html");
+        return response.status();
+    }
+
+    /** Presses the main button of a page on which nothing was filled in. */
+    private int lookAtMistakes(Page page, String path) {
+        open(page, path);
+        var answer = page.waitForNavigation(() -> page.locator("main .button.main").first().click());
+        if (answer.status() == 422) examine(page);
+        return answer.status();
+    }
+
+    private void lookAtStatus(Page page, String path, int status) {
+        assertThat(open(page, path)).as(path).isEqualTo(status);
+        examine(page);
+    }
+
+    @Test
+    void theClientsPages() {
+        Answering client = client().all().readBack();
+        Walker walker = client.walker();
+        client.sign("Ottilie Brandt");
+        Walker second = knocking.come(visit, Map.of()).walker();
+        try (var context = as(walker, true); var other = as(second, true)) {
+            Page page = context.newPage();
+            Page otherPage = other.newPage();
+            for (String route : pages(Right.Kind.GUEST)) {
+                paths(route, "").forEach(path -> look(path.equals("/code") ? otherPage : page, path));
+            }
+        }
+    }
+
+    /** Every topic of the questionnaire stands for the one route that shows them. */
+    private Stream<String> paths(String route, String token) {
+        if (!route.contains("{topic}")) return Stream.of(route.replace("{token}", token));
+        return knowledge.questionnaire().topics().stream().map(Topic::id).map(id -> route.replace("{topic}", id));
+    }
+
+    @Test
+    void theClientsPagesWithMistakes() {
+        Answering client = client();
+        client.walker().open("/answers/reactions");
+        client.page();
+        var topics = knowledge.questionnaire().topics().stream().map(Topic::id).filter(id -> !id.equals("reactions")).toList();
+        try (var context = as(client.walker(), true)) {
+            Page page = context.newPage();
+            long mistaken = topics.stream().filter(id -> lookAtMistakes(page, "/answers/" + id) == 422).count();
+            assertThat(mistaken).as("topics that ask again").isGreaterThanOrEqualTo(topics.size() - 2);
+            client.walker().open("/answers");
+            client.all().readBack();
+            assertThat(lookAtMistakes(page, "/answers/sign")).isEqualTo(422);
+            lookAtStatus(page, "/answers/no-such-topic", 404);
+        }
+    }
+
+    @Test
+    void aListWithSomethingOnIt() {
+        Map<String, List<String>> told = Map.of("treatments.what", List.of("box-dye"), "treatments.when.precision", List.of("dont-know"),
+            "treatments.zone", List.of("whole"), "medicines.name", List.of("prednisolone 20 mg"));
+        Answering client = knocking.come(visit, told).agree();
+        try (var context = as(client.walker(), true)) {
+            for (String topic : List.of("treatments", "medicines")) {
+                client.walker().open("/answers/" + topic);
+                client.page();
+                look(context.newPage(), "/answers/" + topic);
+            }
+        }
+    }
+
+    @Test
+    void thePagesThatAreOpenToAnybody() {
+        String token = knocking.link(visit).substring("/i/".length());
+        try (var context = browser.phone(base.toString(), true)) {
+            Page page = context.newPage();
+            for (String route : pages(Right.Kind.ANYBODY)) {
+                String code = route.contains("{code}") ? code() : "";
+                look(page, route.replace("{token}", token).replace("{code}", code));
+            }
+            lookAtMistakes(page, "/i/" + token + "/birth-date");
+            lookAtMistakes(page, "/sign-in");
+            lookAtMistakes(page, "/set-up/" + code());
+            lookAtStatus(page, "/i/" + "A".repeat(43), 404);
+            lookAtStatus(page, "/answers/reactions", 403);
+            lookAtStatus(page, "/no-such-page", 404);
+        }
+    }
+
+    private String code() {
+        return QuarkusTransaction.requiringNew().call(() -> SetUpCode.forStaff(Staff.byLogin("sanna").orElseThrow(), clock.instant()));
+    }
+
+    @Test
+    void aLockedLink() {
+        String path = knocking.link(visit) + "/birth-date";
+        try (var context = browser.phone(base.toString(), true)) {
+            Page page = context.newPage();
+            page.navigate(path);
+            for (int tries = 0; tries < 5 && page.locator("#day").count() > 0; tries++) {
+                page.locator("#day").fill("5");
+                page.locator("#month").selectOption("3");
+                page.locator("#year").fill("1965");
+                page.waitForNavigation(() -> page.locator(".button.main").click());
+                examine(page);
+            }
+            assertThat(page.locator("#day").count()).as("the door after five wrong dates").isZero();
+        }
+    }
+
+    @Test
+    void theFirstPageOfAll() {
+        String path = "/set-up/" + withoutASalon();
+        try (var context = browser.tablet(base.toString())) {
+            Page page = context.newPage();
+            look(page, path);
+            assertThat(lookAtMistakes(page, path)).isEqualTo(422);
+        } finally {
+            QuarkusTransaction.requiringNew().run(() -> Staff.update("role = ?1 where login = ?2", Role.OWNER, "edda"));
+            salon.open();
+        }
+    }
+
+    private String withoutASalon() {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            Salon.deleteAll();
+            Staff.update("role = ?1 where role = ?2", Role.STYLIST, Role.OWNER);
+            return SetUpCode.forOwner(clock.instant());
+        });
+    }
+
+    @Test
+    void theStaffsPages() {
+        client().all().readBack().sign("Ottilie Brandt");
+        UUID ahead = make.visit(LocalDate.of(1965, 3, 4));
+        Walker edda = salon.as("edda");
+        edda.open("/desk/visits/" + ahead).send("form[action$=/link]", Map.of());
+        String key = edda.at().replaceAll(".*/", "");
+        try (var context = as(edda, false)) {
+            Page page = context.newPage();
+            for (String route : pages(Right.Kind.STAFF)) {
+                look(page, route.replace("{id}", id(route, ahead)).replace("{key}", key));
+            }
+        }
+    }
+
+    private String id(String route, UUID ahead) {
+        if (route.startsWith("/desk/clients/"))
+            return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.id.toString());
+        return (route.contains("{key}") ? ahead : visit).toString();
+    }
+
+    @Test
+    void theStaffsPagesWithMistakes() {
+        try (var context = as(salon.as("edda"), false)) {
+            Page page = context.newPage();
+            for (String path : List.of("/desk/new-visit", "/password", "/staff")) {
+                assertThat(lookAtMistakes(page, path)).as(path).isEqualTo(422);
+            }
+            look(page, "/visits/" + visit);
+            lookAtStatus(page, "/visits/" + UUID.randomUUID(), 404);
+        }
+        try (var context = as(salon.as("sanna"), false)) {
+            lookAtStatus(context.newPage(), "/day", 403);
+        }
+    }
+
+    @Test
+    @DisplayName("A1: what is left out is no page")
+    void whatIsLeftOutIsNoPage() {
+        assertThat(Rights.table()).extracting(Right::route).containsAll(NO_PAGE.keySet());
+    }
+}
