@@ -130,9 +130,10 @@ class GalleryInTheBrowserTest {
     void theSummaryHasTheFocus() {
         try (var context = sized(390)) {
             var page = open(context, "error");
+            page.waitForFunction("() => document.activeElement.classList.contains('mistakes')");
             page.keyboard().press("Tab");
             page.keyboard().press("Enter");
-            assertThat(page.url()).endsWith("#year");
+            page.waitForURL(url -> url.endsWith("#year"));
             assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("year");
         }
     }
