@@ -12,6 +12,7 @@ import foretress.questionnaire.Answers;
 import foretress.salon.Salon;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
+import io.quarkus.arc.All;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -26,13 +27,15 @@ public class Assessments {
     private final BookedChemistry chemistry;
     private final Vault vault;
     private final ObjectMapper json;
+    private final List<ChairRecord> records;
     private final Clock clock;
 
-    Assessments(Knowledge knowledge, BookedChemistry chemistry, Vault vault, ObjectMapper json, Clock clock) {
+    Assessments(Knowledge knowledge, BookedChemistry chemistry, Vault vault, ObjectMapper json, @All List<ChairRecord> records, Clock clock) {
         this.knowledge = knowledge;
         this.chemistry = chemistry;
         this.vault = vault;
         this.json = json;
+        this.records = records;
         this.clock = clock;
     }
 
@@ -76,7 +79,8 @@ public class Assessments {
     public Situation situation(Visit visit, Answers said) {
         return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
             visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said,
-            knowledge.policy(Salon.the().jurisdiction), List.of(), java.util.Optional.empty());
+            knowledge.policy(Salon.the().jurisdiction), records.stream().flatMap(r -> r.tests(visit).stream()).toList(),
+            records.stream().flatMap(r -> r.measuredLengthCm(visit).stream()).findFirst());
     }
 
     /** An assessment as it was made, with the facts and findings of its day. */

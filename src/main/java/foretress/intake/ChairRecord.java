@@ -1,0 +1,17 @@
+package foretress.intake;
+
+import foretress.assessment.TestFact;
+import foretress.visit.Visit;
+import java.util.List;
+import java.util.Optional;
+
+/** What a room above keeps of tests and measurements; an assessment takes in every bean of this kind. */
+public interface ChairRecord {
+    /** Tests of this client that may bear on this visit, those of earlier visits included, as they stand for it. */
+    List<TestFact> tests(Visit visit);
+
+    /** The longest hair as staff measured it for this visit, drawn straight, in cm. */
+    default Optional<Integer> measuredLengthCm(Visit visit) {
+        return Optional.empty();
+    }
+}
