@@ -3,13 +3,13 @@ package foretress.plan;
 import foretress.assessment.Assessment;
 import foretress.assessment.Policy;
 import foretress.assessment.Service;
+import foretress.assessment.Stricter;
 import foretress.assessment.Weight;
 import foretress.plan.OpeningHours.Window;
 import foretress.plan.Owed.Conflict;
 import foretress.plan.Owed.Reason;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -34,20 +34,34 @@ public record TestPlan(Instant visit, List<Owed> owed, List<String> onTheDay) {
         onTheDay = List.copyOf(onTheDay);
     }
 
-    /** The plan for what is booked. Nobody is tested for a service that does not go ahead whatever the test says. */
     public static TestPlan of(Assessment assessment, List<Service> booked, Instant visit, Policy policy, OpeningHours hours, Instant now) {
+        return of(assessment, booked, visit, policy, Stricter.of(policy), hours, now);
+    }
+
+    /**
+     * The plan for what is booked. Nobody is tested for a service that does not go ahead whatever the test says.
+     *
+     * @param skin what leaflet and policy ask of a skin test
+     */
+    public static TestPlan of(Assessment assessment, List<Service> booked, Instant visit, Policy policy, Stricter skin, OpeningHours hours,
+            Instant now) {
         Set<String> demands = new LinkedHashSet<>();
         booked.stream().filter(service -> Weight.heaviest(assessment.on(service).stream().map(f -> f.on(service)).toList()) != Weight.PREVENTS)
             .forEach(service -> assessment.on(service).forEach(finding -> demands.addAll(finding.demands())));
-        return of(demands, visit, policy, hours, now);
+        return of(demands, visit, policy, skin, hours, now);
     }
 
     /** @param demands ids of tests */
     public static TestPlan of(Collection<String> demands, Instant visit, Policy policy, OpeningHours hours, Instant now) {
-        Map<String, Duration> waits = Map.of(SKIN_TEST, Duration.ofHours(policy.skinTestWaitHours()),
+        return of(demands, visit, policy, Stricter.of(policy), hours, now);
+    }
+
+    /** @param demands ids of tests */
+    public static TestPlan of(Collection<String> demands, Instant visit, Policy policy, Stricter skin, OpeningHours hours, Instant now) {
+        Map<String, Duration> waits = Map.of(SKIN_TEST, Duration.ofHours(skin.waitHours()),
             INCOMPATIBILITY_TEST, Duration.ofHours(policy.incompatibilityTestHours()));
         List<Owed> owed = demands.stream().filter(waits::containsKey).distinct()
-            .map(test -> owed(test, waits.get(test), visit, earliest(test, visit, policy, hours, now), hours, now))
+            .map(test -> owed(test, waits.get(test), visit, earliest(test, visit, skin, hours, now), hours, now))
             .sorted(Comparator.comparing(Owed::latestStart).thenComparing(Owed::test)).toList();
         return new TestPlan(visit, owed, demands.stream().filter(test -> !waits.containsKey(test)).distinct().toList());
     }
@@ -67,22 +81,12 @@ public record TestPlan(Instant visit, List<Owed> owed, List<String> onTheDay) {
     }
 
     /** Now, or the first moment from which a skin test is not too old on the day of the visit. */
-    private static Instant earliest(String test, Instant visit, Policy policy, OpeningHours hours, Instant now) {
-        int months = policy.skinTestValidityMonths();
-        if (!test.equals(SKIN_TEST) || months == 0) {
+    private static Instant earliest(String test, Instant visit, Stricter skin, OpeningHours hours, Instant now) {
+        if (!test.equals(SKIN_TEST)) {
             return now;
         }
-        Instant notTooOld = firstDay(visit.atZone(hours.zone()).toLocalDate(), months).atStartOfDay(hours.zone()).toInstant();
-        return notTooOld.isAfter(now) ? notTooOld : now;
-    }
-
-    /** The first day which, so many months added, reaches the day of the visit. Months differ in length, so it is searched. */
-    private static LocalDate firstDay(LocalDate visit, int months) {
-        LocalDate day = visit.minusMonths(months);
-        while (!day.minusDays(1).plusMonths(months).isBefore(visit)) {
-            day = day.minusDays(1);
-        }
-        return day;
+        return skin.firstDay(visit.atZone(hours.zone()).toLocalDate()).map(day -> day.atStartOfDay(hours.zone()).toInstant())
+            .filter(now::isBefore).orElse(now);
     }
 
     public boolean nothingToWaitFor() {
