@@ -1,6 +1,8 @@
 package foretress.assessment;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,6 +23,13 @@ import java.util.Optional;
  */
 public record TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,
                        boolean thisVisit, boolean masked, boolean overtaken) {
+    /** What each test can come to, from better to worse. */
+    public static final Map<String, List<String>> OUTCOMES = Map.of(
+        "skin-test", List.of("negative", "doubtful", "positive"),
+        "incompatibility-test", List.of("slight-lightening", "not-whole", "nothing-happened", "positive"),
+        "test-cutting", List.of("good", "poor"),
+        "elasticity-test", List.of("pass", "caution", "fail"),
+        "porosity-test", List.of("even", "porous"));
 
     /** Read by staff after the wait, of this product, for this visit, with nothing against it. */
     public static TestFact sound(String test, String outcome, LocalDate started, LocalDate read) {

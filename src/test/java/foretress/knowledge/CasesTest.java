@@ -1,15 +1,12 @@
 package foretress.knowledge;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import foretress.assessment.Assessment;
-import foretress.assessment.Assessor;
-import foretress.assessment.Facts;
-import foretress.assessment.Finding;
 import foretress.assessment.Rule;
-import foretress.assessment.Service;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,20 +62,40 @@ class CasesTest {
     }
 
     private void holds(Case c) {
-        Facts facts = KNOWLEDGE.factFinder().find(c.situation());
-        List<Service> offered = new ArrayList<>(List.of(c.service()));
-        KNOWLEDGE.ruleSet().services().stream().filter(s -> !s.id().equals(c.service().id())).forEach(offered::add);
-        Assessment assessment = Assessor.assess(KNOWLEDGE.ruleSet(), facts, offered);
-        String told = told(c, assessment);
-        Map<String, Finding> on = assessment.on(c.service()).stream().collect(Collectors.toMap(Finding::ruleId, f -> f));
-        c.standing().ifPresent(weight ->
-            assertThat(assessment.standing(c.service().id()).orElseThrow().weight()).as(told).isEqualTo(weight));
-        assertThat(on.keySet()).as(told).containsAll(c.findings());
-        assertThat(c.not().stream().filter(on::containsKey)).as(told).isEmpty();
-        assertThat(on.values().stream().flatMap(f -> f.demands().stream())).as(told).containsAll(c.demands());
-        c.weights().forEach((rule, weight) -> assertThat(on).as(told).hasEntrySatisfying(rule, f -> assertThat(f.on(c.service())).isEqualTo(weight)));
-        c.standings().forEach((service, weight) ->
-            assertThat(assessment.standing(service).orElseThrow().weight()).as(service + ": " + told).isEqualTo(weight));
+        Assessment assessment = c.assess(KNOWLEDGE);
+        assertThat(c.faults(assessment)).as(told(c, assessment)).isEmpty();
+    }
+
+    @Test
+    void aCaseThatDoesNotHoldSaysEverythingThatIsOtherwise() {
+        Case planted = Case.read(KNOWLEDGE, Map.of("planted.yaml", """
+            - name: nothing was ever done and everything is expected
+              given: { service: highlights }
+              expect: { standing: prevents, findings: [metal-meets-peroxide], demands: [incompatibility-test],
+                        weights: { metal-test-positive: prevents }, standings: { relaxer: prevents } }
+            """)).get(0);
+        assertThat(planted.faults(planted.assess(KNOWLEDGE))).hasSize(5).allMatch(fault -> fault.contains(" must be "));
+        Case other = Case.read(KNOWLEDGE, Map.of("planted.yaml", """
+            - name: a lotion that must not be found
+              given: { service: highlights, darkening-lotion: yes }
+              expect: { not: [metal-meets-peroxide] }
+            """)).get(0);
+        assertThat(other.faults(other.assess(KNOWLEDGE))).containsExactly("metal-meets-peroxide must not be found and is");
+    }
+
+    @Test
+    void aCaseThatCannotBeReadIsRefusedWithItsPlace() {
+        assertThatExceptionOfType(KnowledgeException.class).isThrownBy(() -> Case.read(KNOWLEDGE, Map.of("planted.yaml", """
+            - name: a day that never was, and words nobody knows
+              given: { service: highlights, today: 2026-02-30 }
+              expect: {}
+            - name: a treatment somewhere
+              given: { service: highlights, treatments: [{ what: restorer, when: 2024-13 }] }
+              expect: {}
+            - name: a test that came to something else
+              given: { service: highlights, tests: [{ test: skin-test, outcome: fine }] }
+              expect: {}
+            """))).satisfies(e -> assertThat(e.complaints()).hasSize(3).allMatch(c -> c.headline().startsWith("planted.yaml:")));
     }
 
     private static String told(Case c, Assessment assessment) {

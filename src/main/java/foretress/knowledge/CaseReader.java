@@ -75,7 +75,7 @@ final class CaseReader {
         boolean bornSaid = given.maybe("born").map(b -> !b.text().equals("dont-know")).orElse(true);
         return new Situation(today, day(given, "service-day").orElse(today), bornSaid ? day(given, "born").or(() -> Optional.of(BORN)) : Optional.empty(),
             service.chemistries(), knowledge.questionnaire(), answers,
-            knowledge.policy(given.maybe("jurisdiction").map(Yaml::text).orElse("uk")), tests(given, today), measured ? length : Optional.empty());
+            knowledge.policy(given.maybe("jurisdiction").map(j -> j.oneOf(knowledge.policies().keySet(), "jurisdiction")).orElse("uk")), tests(given, today), measured ? length : Optional.empty());
     }
 
     private Answers answers(Yaml given) {
@@ -111,8 +111,8 @@ final class CaseReader {
     private static Treatment treatment(Question question, Yaml entry) {
         entry.only("what", "when", "zone", "by", "often");
         List<String> kinds = new ArrayList<>(question.options());
-        return new Treatment(entry.at("what").oneOf(kinds, "treatment"), CaseDates.read(entry.at("when")), word(entry, "zone", "whole"),
-            word(entry, "by", "home"), word(entry, "often", "once"));
+        return new Treatment(entry.at("what").oneOf(kinds, "treatment"), CaseDates.read(entry.at("when")), word(entry, "zone", Treatment.ZONES, "whole"),
+            word(entry, "by", Treatment.BY, "home"), word(entry, "often", Treatment.OFTEN, "once"));
     }
 
     private static Medicine medicine(Yaml entry) {
@@ -120,8 +120,8 @@ final class CaseReader {
             return new Medicine(entry.text(), Medicine.NOT_ASKED, Medicine.NOT_ASKED, Medicine.NOT_ASKED);
         }
         entry.only("name", "dose", "route", "last");
-        return new Medicine(entry.at("name").text(), word(entry, "dose", Medicine.NOT_ASKED), word(entry, "route", Medicine.NOT_ASKED),
-            word(entry, "last", Medicine.NOT_ASKED));
+        return new Medicine(entry.at("name").text(), word(entry, "dose", Medicine.DOSES, Medicine.NOT_ASKED),
+            word(entry, "route", Medicine.ROUTES, Medicine.NOT_ASKED), word(entry, "last", Medicine.LAST_TAKEN, Medicine.NOT_ASKED));
     }
 
     private static List<TestFact> tests(Yaml given, LocalDate today) {
@@ -132,9 +132,10 @@ final class CaseReader {
         entry.only("test", "outcome", "started", "read", "wait-kept", "this-product", "this-visit", "masked", "overtaken");
         LocalDate started = day(entry, "started").orElse(today.minusDays(2));
         boolean read = entry.maybe("read").map(r -> !r.text().equals("no")).orElse(true);
-        Optional<LocalDate> readOn = read ? Optional.of(entry.maybe("read").filter(r -> !r.text().equals("yes")).map(r -> LocalDate.parse(r.text()))
+        Optional<LocalDate> readOn = read ? Optional.of(entry.maybe("read").filter(r -> !r.text().equals("yes")).map(CaseDates::day)
             .orElse(started.plusDays(2))) : Optional.empty();
-        return new TestFact(entry.at("test").text(), entry.at("outcome").text(), started, readOn, flag(entry, "wait-kept", true),
+        String test = entry.at("test").oneOf(TestFact.OUTCOMES.keySet(), "test");
+        return new TestFact(test, entry.at("outcome").oneOf(TestFact.OUTCOMES.get(test), "outcome"), started, readOn, flag(entry, "wait-kept", true),
             flag(entry, "this-product", true), flag(entry, "this-visit", true), flag(entry, "masked", false), flag(entry, "overtaken", false));
     }
 
@@ -142,12 +143,12 @@ final class CaseReader {
         return entry.maybe(name).map(Yaml::yes).orElse(otherwise);
     }
 
-    private static String word(Yaml entry, String name, String otherwise) {
-        return entry.maybe(name).map(Yaml::text).orElse(otherwise);
+    private static String word(Yaml entry, String name, List<String> known, String otherwise) {
+        return entry.maybe(name).map(w -> w.oneOf(known, name)).orElse(otherwise);
     }
 
     private static Optional<LocalDate> day(Yaml yaml, String name) {
-        return yaml.maybe(name).map(d -> LocalDate.parse(d.text()));
+        return yaml.maybe(name).map(d -> CaseDates.day(d));
     }
 
     private static List<String> ids(Yaml yaml, String name, Set<String> known) {
