@@ -1,5 +1,7 @@
 package foretress.assessment;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,10 +39,29 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
      * @param of what it looks for: treatment codes, medicine classes, label risks; empty where it needs none
      * @param recentWeeks a treatment so few weeks before the service is recent
      * @param pastMonths a medicine ended longer ago no longer counts
+     * @param overtakenBy what may have happened since a test and voids it
      */
-    public record Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths) {
+    public record Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths, List<Event> overtakenBy) {
         public Computation {
             of = List.copyOf(of);
+            overtakenBy = List.copyOf(overtakenBy);
+        }
+
+        /** Nothing overtakes it. */
+        public Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths) {
+            this(name, of, recentWeeks, pastMonths, List.of());
+        }
+    }
+
+    /**
+     * Something that voids an earlier test.
+     *
+     * @param when answers that tell of it, or may
+     * @param dated the question that tells when it happened; without one it counts when it was not told at the time of the test
+     */
+    public record Event(Map<String, List<String>> when, Optional<String> dated) {
+        public Event {
+            when = Collections.unmodifiableMap(new LinkedHashMap<>(when));
         }
     }
 

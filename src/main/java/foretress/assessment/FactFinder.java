@@ -2,6 +2,7 @@ package foretress.assessment;
 
 import foretress.assessment.FactDef.Computation;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Finds every fact of one client. A fact that cannot be found is a fault in the facts, never a good class. */
@@ -36,7 +37,7 @@ public final class FactFinder {
             hair = new HairFacts(situation, asking, new HairTold(situation, asking, rules.cues()));
             medicines = new MedicineFacts(asking, lexicon);
             labels = new LabelFacts(asking, lexicon);
-            tests = new TestFacts(situation);
+            tests = new TestFacts(situation, asking);
         }
 
         Facts all() {
@@ -77,7 +78,7 @@ public final class FactFinder {
                 case "label-metal" -> labels.metal(def);
                 case "label-dye-group" -> labels.dyeGroup(def);
                 case "label-unknown" -> labels.notRecognised(def);
-                case "skin-test" -> tests.skinTest(def, mayMask(how));
+                case "skin-test" -> tests.skinTest(def, how, maskingNow(how));
                 case "metal-test" -> tests.metalTest(def);
                 case "test-cutting" -> tests.testCutting(def);
                 case "elasticity" -> tests.elasticity(def);
@@ -87,8 +88,8 @@ public final class FactFinder {
         }
 
         /** A fact named beside the skin test voids a negative one while it may have its worst class. */
-        private boolean mayMask(Computation how) {
-            return how.of().stream().map(id -> rules.fact(id).orElseThrow()).anyMatch(def -> value(def).worst() == def.worst());
+        private List<String> maskingNow(Computation how) {
+            return how.of().stream().filter(id -> value(rules.fact(id).orElseThrow()).mayBeWorst()).toList();
         }
     }
 }

@@ -63,6 +63,11 @@ public record FactValue(String fact, List<String> classes, int best, int worst, 
         return best == worst && fault.isEmpty();
     }
 
+    /** Whether it has its worst class, or may for all we know. */
+    boolean mayBeWorst() {
+        return worst == classes.size() - 1;
+    }
+
     public String bestClass() {
         return classes.get(best);
     }

@@ -28,4 +28,9 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
                      Answers answers, Policy policy, List<TestFact> tests) {
         this(today, today, birthDate, bookedChemistries, questionnaire, answers, policy, tests, Optional.empty());
     }
+
+    /** The same with other answers. */
+    public Situation saying(Answers other) {
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests, measuredLengthCm);
+    }
 }

@@ -20,9 +20,10 @@ import java.util.Optional;
  * @param thisVisit it was made for the visit now planned
  * @param masked it was begun or read under something that hides reactions, or that may
  * @param overtaken something since may have changed what it says: a sensitising event, another treatment of the hair
+ * @param leaflet what the maker of the product asks of a skin test; of leaflet and policy the stricter holds
  */
 public record TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,
-                       boolean thisVisit, boolean masked, boolean overtaken) {
+                       boolean thisVisit, boolean masked, boolean overtaken, Optional<Leaflet> leaflet) {
     /** What each test can come to, from better to worse. */
     public static final Map<String, List<String>> OUTCOMES = Map.of(
         "skin-test", List.of("negative", "doubtful", "positive"),
@@ -30,6 +31,12 @@ public record TestFact(String test, String outcome, LocalDate started, Optional<
         "test-cutting", List.of("good", "poor"),
         "elasticity-test", List.of("pass", "caution", "fail"),
         "porosity-test", List.of("even", "porous"));
+
+    /** No leaflet of the product is on file. */
+    public TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,
+                    boolean thisVisit, boolean masked, boolean overtaken) {
+        this(test, outcome, started, read, waitKept, thisProduct, thisVisit, masked, overtaken, Optional.empty());
+    }
 
     /** Read by staff after the wait, of this product, for this visit, with nothing against it. */
     public static TestFact sound(String test, String outcome, LocalDate started, LocalDate read) {

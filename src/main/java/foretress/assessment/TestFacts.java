@@ -14,27 +14,28 @@ final class TestFacts {
     private static final int METAL_POSITIVE = 3;
 
     private final Situation situation;
+    private final Asking asking;
 
-    TestFacts(Situation situation) {
+    TestFacts(Situation situation, Asking asking) {
         this.situation = situation;
+        this.asking = asking;
     }
 
-    /** @param mayMask a medicine taken now may hide a reaction, or may for all we know */
-    FactValue skinTest(FactDef def, boolean mayMask) {
+    /**
+     * @param maskingNow facts of today that hide a reaction, or may for all we know
+     * @param how names the events that overtake a test
+     */
+    FactValue skinTest(FactDef def, FactDef.Computation how, List<String> maskingNow) {
         boolean positive = made("skin-test").anyMatch(t -> !t.outcome().equals("negative"));
-        boolean valid = !mayMask && made("skin-test").anyMatch(this::standsFor);
-        return FactValue.known(def, positive ? SKIN_POSITIVE : valid ? CLEAR : NOT_DONE, List.of());
+        List<TestStanding> standings = made("skin-test").map(t -> standing(t, how, maskingNow)).toList();
+        boolean valid = standings.stream().anyMatch(TestStanding::stands);
+        List<String> causes = standings.stream().flatMap(s -> s.by(TestStanding.Reason.OVERTAKEN).stream()).distinct().toList();
+        return FactValue.known(def, positive ? SKIN_POSITIVE : valid ? CLEAR : NOT_DONE, valid ? List.of() : causes);
     }
 
-    /** Negative, read by staff after the wait, of this product, not masked, not overtaken, and not too old on the day. */
-    private boolean standsFor(TestFact test) {
-        return test.outcome().equals("negative") && test.read().isPresent() && test.waitKept() && test.thisProduct()
-            && !test.masked() && !test.overtaken() && recentEnough(test);
-    }
-
-    private boolean recentEnough(TestFact test) {
-        int months = situation.policy().skinTestValidityMonths();
-        return months == 0 ? test.thisVisit() : !situation.serviceDay().isAfter(test.started().plusMonths(months));
+    private TestStanding standing(TestFact test, FactDef.Computation how, List<String> maskingNow) {
+        return TestStanding.of(test, situation.policy(), situation.serviceDay(), maskingNow,
+            SkinTestDoubts.dated(how, test.started(), situation, asking));
     }
 
     /** A positive one stands until that hair is cut off, whatever a later one says; so does one in which nothing happened. */

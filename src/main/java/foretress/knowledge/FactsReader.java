@@ -4,6 +4,7 @@ import foretress.assessment.Computations;
 import foretress.assessment.Cue;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactDef.Computation;
+import foretress.assessment.FactDef.Event;
 import foretress.assessment.FactDef.Row;
 import foretress.assessment.Figure;
 import foretress.questionnaire.Question;
@@ -62,7 +63,7 @@ final class FactsReader {
     }
 
     private FactDef fact(Yaml entry) {
-        entry.only("id", "classes", "rows", "computed", "of", "recent-weeks", "past-months");
+        entry.only("id", "classes", "rows", "computed", "of", "recent-weeks", "past-months", "overtaken-by");
         String id = name(entry.at("id"));
         List<String> classes = classes(entry.at("classes"));
         if (entry.maybe("rows").isEmpty() && entry.maybe("computed").isEmpty()) {
@@ -125,7 +126,22 @@ final class FactsReader {
         if (NEEDS_OF.contains(name.text()) && entry.maybe("of").isEmpty()) {
             throw name.refuse("say what to look for: 'of: [...]'");
         }
-        return new Computation(name.text(), of(entry, name), figure(entry, "recent-weeks"), figure(entry, "past-months"));
+        return new Computation(name.text(), of(entry, name), figure(entry, "recent-weeks"), figure(entry, "past-months"),
+            entry.maybe("overtaken-by").map(list -> list.each(this::event)).orElse(List.of()));
+    }
+
+    private Event event(Yaml entry) {
+        entry.only("when", "dated");
+        return new Event(when(entry.at("when")), entry.maybe("dated").map(this::date));
+    }
+
+    private String date(Yaml name) {
+        String id = name.oneOf(questions.keySet(), "question");
+        if (questions.get(id).kind() != Kind.SAID_DATE) {
+            throw name.refuse("'%s' asks for no date".formatted(id));
+        }
+        read.add(id);
+        return id;
     }
 
     private List<String> of(Yaml entry, Yaml name) {

@@ -3,6 +3,7 @@ package foretress.knowledge;
 import foretress.assessment.FactFinder;
 import foretress.assessment.Policy;
 import foretress.assessment.RuleSet;
+import foretress.assessment.SkinTestDoubts;
 import foretress.lexicon.LabelLexicon;
 import foretress.lexicon.MedicineLexicon;
 import foretress.questionnaire.Questionnaire;
@@ -56,6 +57,11 @@ public final class Knowledge {
     /** Finds the facts these rules read. */
     public FactFinder factFinder() {
         return new FactFinder(ruleSet, lexicon);
+    }
+
+    /** Says what makes a negative skin test worthless. */
+    public SkinTestDoubts skinTestDoubts() {
+        return new SkinTestDoubts(ruleSet, lexicon);
     }
 
     /** Reads ingredient lists, with the place of every name. */
