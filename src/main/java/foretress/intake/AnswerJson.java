@@ -105,12 +105,21 @@ public final class AnswerJson {
     private static ObjectNode treatment(Treatment t) {
         ObjectNode node = NODE.objectNode();
         node.put("what", t.what()).set("when", date(t.when()));
-        return node.put("zone", t.zone()).put("by", t.by()).put("often", t.often());
+        node.put("zone", t.zone()).put("by", t.by()).put("often", t.often());
+        // Answers from before these two were asked keep their bytes, and with them their hash.
+        if (!t.every().equals(Treatment.DONT_KNOW)) {
+            node.put("every", t.every());
+        }
+        if (!(t.since() instanceof SaidDate.NotKnown)) {
+            node.set("since", date(t.since()));
+        }
+        return node;
     }
 
     private static Treatment treatment(JsonNode n) {
         return new Treatment(n.get("what").asText(), date(n.get("when")), n.get("zone").asText(), n.get("by").asText(),
-            n.get("often").asText());
+            n.get("often").asText(), n.path("every").asText(Treatment.DONT_KNOW),
+            n.has("since") ? date(n.get("since")) : new SaidDate.NotKnown());
     }
 
     private static ObjectNode medicine(Medicine m) {

@@ -39,6 +39,7 @@ class MistakeWords {
             case "length-out-of-range" -> say.mistake_length_out_of_range(arg(mistake, 0), arg(mistake, 1), arg(mistake, 2), arg(mistake, 3));
             case "too-long" -> say.mistake_too_long(arg(mistake, 0), arg(mistake, 1));
             case "too-many" -> say.mistake_too_many(arg(mistake, 0));
+            case "first-after-last" -> say.mistake_first_after_last();
             default -> throw new IllegalStateException("no words for the mistake " + mistake.code());
         };
     }

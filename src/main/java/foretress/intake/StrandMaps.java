@@ -34,7 +34,7 @@ public class StrandMaps {
         List<Treatment> drawn = new ArrayList<>();
         for (Treatment treatment : history.treatments()) {
             // What the client listed comes first and in order; what only a cue betrays follows, at a time nobody said.
-            String where = drawn.size() < listed.size() ? where(listed.get(drawn.size()), words) : "";
+            String where = drawn.size() < listed.size() ? AnswerWords.whereAndWhen(listed.get(drawn.size()), words) : "";
             drawn.add(treatment.labelled(AnswerWords.slip("treatment", treatment.id(), words), where));
         }
         return StrandMap.of(new HairHistory(history.length(), drawn, history.cuts(), history.growth()), visit.startsThere().toLocalDate());
@@ -47,9 +47,5 @@ public class StrandMaps {
     private static List<foretress.questionnaire.Treatment> listed(Answers said) {
         return said.byQuestion().values().stream()
             .flatMap(a -> a instanceof Answer.Treatments t ? t.list().stream() : Stream.empty()).toList();
-    }
-
-    private static String where(foretress.questionnaire.Treatment treatment, Words words) {
-        return AnswerWords.text("zone", treatment.zone(), words) + ", " + AnswerWords.say(treatment.when(), words);
     }
 }

@@ -20,8 +20,10 @@ import foretress.questionnaire.SaidDate.YearsAgo;
 import foretress.questionnaire.Treatment;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -61,11 +63,29 @@ public final class AnswerWords {
         return entries.isEmpty() ? words.text("answers." + none) : joined("entry-joint", entries.stream(), words);
     }
 
-    /** One earlier treatment: what, when, where on the hair, by whom, how often. */
+    /** One earlier treatment: what, when, where on the hair, by whom, how often and how far apart, since when. */
     public static String say(Treatment treatment, Words words) {
-        Stream<String> often = Treatment.DONT_KNOW.equals(treatment.often()) ? Stream.empty() : Stream.of(text("often", treatment.often(), words));
-        return joined("list-joint", Stream.concat(Stream.of(text("treatment", treatment.what(), words), say(treatment.when(), words),
-            text("zone", treatment.zone(), words), text("by", treatment.by(), words)), often), words);
+        List<String> parts = new ArrayList<>(List.of(text("treatment", treatment.what(), words), say(treatment.when(), words),
+            text("zone", treatment.zone(), words), text("by", treatment.by(), words)));
+        known("often", treatment.often(), words).ifPresent(parts::add);
+        known("every", treatment.every(), words).ifPresent(parts::add);
+        if (!(treatment.since() instanceof SaidDate.NotKnown)) {
+            parts.add(words.text("answers.first-time").replace("{date}", say(treatment.since(), words)));
+        }
+        return joined("list-joint", parts.stream(), words);
+    }
+
+    private static Optional<String> known(String group, String code, Words words) {
+        return Treatment.DONT_KNOW.equals(code) ? Optional.empty() : Optional.of(text(group, code, words));
+    }
+
+    /** Where on the hair and when, for the line beside a band: "the new growth, every 6 weeks, summer 2024 to March 2026". */
+    public static String whereAndWhen(Treatment treatment, Words words) {
+        String last = say(treatment.when(), words);
+        String when = treatment.since() instanceof SaidDate.NotKnown ? last
+            : words.text("answers.from-to").replace("{first}", say(treatment.since(), words)).replace("{last}", last);
+        return joined("list-joint", Stream.of(Optional.of(text("zone", treatment.zone(), words)),
+            known("every", treatment.every(), words), Optional.of(when)).flatMap(Optional::stream), words);
     }
 
     /** One medicine: as typed, then dose, way and last time as far as they were asked. */
@@ -115,7 +135,7 @@ public final class AnswerWords {
     /**
      * A part of an answer in the middle of a sentence.
      *
-     * @param group treatment, zone, by, often, dose, route, last, season, years-ago or precision
+     * @param group treatment, zone, by, often, every, dose, route, last, season, years-ago or precision
      * @return the code itself where there are no words for it, as in an old record
      */
     public static String text(String group, String code, Words words) {

@@ -9,6 +9,7 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.Treatment;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -109,10 +110,12 @@ final class CaseReader {
     }
 
     private static Treatment treatment(Question question, Yaml entry) {
-        entry.only("what", "when", "zone", "by", "often");
+        entry.only("what", "when", "zone", "by", "often", "every", "since");
         List<String> kinds = new ArrayList<>(question.options());
         return new Treatment(entry.at("what").oneOf(kinds, "treatment"), CaseDates.read(entry.at("when")), word(entry, "zone", Treatment.ZONES, "whole"),
-            word(entry, "by", Treatment.BY, "home"), word(entry, "often", Treatment.OFTEN, "once"));
+            word(entry, "by", Treatment.BY, "home"), word(entry, "often", Treatment.OFTEN, "once"),
+            word(entry, "every", Treatment.EVERY, Treatment.DONT_KNOW),
+            entry.maybe("since").map(CaseDates::read).orElse(new SaidDate.NotKnown()));
     }
 
     private static Medicine medicine(Yaml entry) {

@@ -39,6 +39,10 @@ final class DateReader {
         this.today = today;
     }
 
+    LocalDate today() {
+        return today;
+    }
+
     boolean blank() {
         return form.blank(name + ".precision", name + ".day", name + ".month", name + ".season", name + ".year", name + ".ago");
     }

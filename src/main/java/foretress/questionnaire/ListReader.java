@@ -44,10 +44,11 @@ final class ListReader<T> {
     static ListReader<Treatment> treatments(Form form, Question question, Optional<Answer> earlier, LocalDate today) {
         String name = question.id();
         DateReader when = new DateReader(form, name + ".when", today);
+        DateReader since = new DateReader(form, name + ".since", today);
         return new ListReader<>(form, question, earlier.map(a -> a instanceof Treatments t ? t.list() : List.<Treatment>of()).orElse(List.of()),
             name + ".what",
-            () -> when.blank() && form.blank(name + ".what", name + ".zone", name + ".by", name + ".often"),
-            () -> treatment(form, question, when), Treatments::new);
+            () -> when.blank() && since.blank() && form.blank(name + ".what", name + ".zone", name + ".by", name + ".often", name + ".every"),
+            () -> treatment(form, question, when, since), Treatments::new);
     }
 
     static ListReader<Medicine> medicines(Form form, Question question, Optional<Answer> earlier) {
@@ -57,7 +58,7 @@ final class ListReader<T> {
             name + ".name", () -> form.blank(name + ".name"), () -> medicine(form, name), Medicines::new);
     }
 
-    private static Optional<Treatment> treatment(Form form, Question question, DateReader reader) {
+    private static Optional<Treatment> treatment(Form form, Question question, DateReader reader, DateReader first) {
         String name = question.id();
         Optional<String> what = needed(form, name + ".what", form.code(name + ".what", question.options()));
         Optional<SaidDate> when = reader.blank() ? form.wrong(name + ".when.precision", "required") : reader.read();
@@ -65,7 +66,21 @@ final class ListReader<T> {
         Optional<String> by = orElse(form, name + ".by", Treatment.BY, Treatment.DONT_KNOW);
         Optional<String> often = orElse(form, name + ".often", Treatment.OFTEN, Treatment.DONT_KNOW);
         boolean whole = what.isPresent() && when.isPresent() && zone.isPresent() && by.isPresent() && often.isPresent();
-        return whole ? Optional.of(new Treatment(what.get(), when.get(), zone.get(), by.get(), often.get())) : Optional.empty();
+        return whole ? repeated(form, name, new Treatment(what.get(), when.get(), zone.get(), by.get(), often.get()), first) : Optional.empty();
+    }
+
+    /** How far apart and since when, where it was done more than once. Without a script both stand on the page in any case. */
+    private static Optional<Treatment> repeated(Form form, String name, Treatment last, DateReader first) {
+        if (!last.repeated()) {
+            return Optional.of(last);
+        }
+        Optional<String> every = orElse(form, name + ".every", Treatment.EVERY, Treatment.DONT_KNOW);
+        Optional<SaidDate> since = first.blank() ? Optional.of(new SaidDate.NotKnown()) : first.read();
+        if (since.isPresent() && since.get().surelyAfter(last.when(), first.today())) {
+            return form.wrong(name + ".since.precision", "first-after-last");
+        }
+        return every.flatMap(apart -> since.map(from ->
+            new Treatment(last.what(), last.when(), last.zone(), last.by(), last.often(), apart, from)));
     }
 
     private static Optional<Medicine> medicine(Form form, String name) {

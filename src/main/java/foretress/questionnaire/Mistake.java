@@ -25,6 +25,7 @@ import java.util.Set;
  * <tr><td>length-out-of-range</td><td>as typed, least, most, unit (cm or in)</td></tr>
  * <tr><td>too-long</td><td>most letters, how many there are</td></tr>
  * <tr><td>too-many</td><td>most entries</td></tr>
+ * <tr><td>first-after-last</td><td>– (a treatment first done after it was last done)</td></tr>
  * </table>
  *
  * @param field name of the form field to look at again
@@ -33,7 +34,8 @@ public record Mistake(String field, String code, List<String> args) {
     /** Every code there is, so that the pages can be held to have words for each. */
     public static final Set<String> CODES = Set.of("required", "not-offered", "doubled", "none-and-others",
         "not-a-year", "year-in-future", "year-too-early", "year-missing", "month-missing", "day-missing", "season-missing", "ago-missing",
-        "not-a-month", "month-in-future", "not-a-day", "day-in-future", "not-a-length", "length-out-of-range", "too-long", "too-many");
+        "not-a-month", "month-in-future", "not-a-day", "day-in-future", "not-a-length", "length-out-of-range", "too-long", "too-many",
+        "first-after-last");
 
     public Mistake {
         if (!CODES.contains(code)) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.time.Year;
 import java.time.YearMonth;
+import java.util.Arrays;
 
 /** A date as precise as one can say it: a day, a month, a season, a year, some years ago, longer ago, or not known. */
 public sealed interface SaidDate {
@@ -104,6 +105,12 @@ public sealed interface SaidDate {
         public Span span(LocalDate today, Hemisphere hemisphere) {
             return new Span(today.minusYears(LongerThan.AS_FAR_AS_HAIR_REACHES_YEARS), today);
         }
+    }
+
+    /** Not one day the words can mean, on either half of the earth, is as early as the latest the other can mean. */
+    default boolean surelyAfter(SaidDate other, LocalDate today) {
+        return Arrays.stream(Hemisphere.values())
+            .allMatch(half -> span(today, half).earliest().isAfter(other.span(today, half).latest()));
     }
 
     /** The earliest day the words can mean lies in the future: nothing said can be right. */

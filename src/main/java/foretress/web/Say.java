@@ -56,6 +56,7 @@ public interface Say {
     @Message String mistake_day_in_future(String day, String month, String year);
     @Message String mistake_day_missing();
     @Message String mistake_doubled(String question);
+    @Message String mistake_first_after_last();
     @Message String mistake_length_out_of_range(String typed, String least, String most, String unit);
     @Message String mistake_month_in_future(String month, String year);
     @Message String mistake_month_missing();
@@ -119,6 +120,8 @@ public interface Say {
     @Message String topic_where(String title, int at, int of);
     @Message String topic_why();
     @Message String treatments_by();
+    @Message String treatments_every();
+    @Message String treatments_first();
     @Message String treatments_none();
     @Message String treatments_often();
     @Message String treatments_what();

@@ -78,6 +78,16 @@ class AnswerWordsTest {
     }
 
     @Test
+    void aRepeatedTreatmentSaysHowFarApartAndSinceWhen() {
+        Treatment dye = new Treatment("box-dye", new InMonth(YearMonth.of(2025, 3)), "regrowth", "home", "regularly", "6-weeks", new YearsAgo(2, 3));
+        assertThat(AnswerWords.say(dye, KNOWLEDGE.words("en"))).isEqualTo("Box colour, March 2025, the new growth, at home, regularly, "
+            + "about every 6 weeks, first time: two to three years ago");
+        assertThat(AnswerWords.whereAndWhen(dye, KNOWLEDGE.words("en")))
+            .isEqualTo("the new growth, about every 6 weeks, two to three years ago to March 2025");
+        assertThat(AnswerWords.whereAndWhen(LOTION, KNOWLEDGE.words("en"))).isEqualTo("all of it, summer 2024");
+    }
+
+    @Test
     void severalTreatmentsAreParted() {
         assertThat(say("treatments", new Treatments(List.of(LOTION, LOTION)), "en"))
             .isEqualTo("Darkening lotion, summer 2024, all of it, at home; Darkening lotion, summer 2024, all of it, at home");
@@ -138,6 +148,7 @@ class AnswerWordsTest {
             Words words = KNOWLEDGE.words(language);
             assertAll(words, "treatment", question("treatments").options());
             assertAll(words, "zone", Treatment.ZONES);
+            assertAll(words, "every", Treatment.EVERY);
             assertAll(words, "by", Treatment.BY);
             assertAll(words, "often", Treatment.OFTEN.stream().filter(c -> !c.equals(Treatment.DONT_KNOW)).toList());
             assertAll(words, "dose", asked(Medicine.DOSES));

@@ -8,11 +8,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.questionnaire.Answer.Treatments;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
 import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.Season;
+import foretress.questionnaire.SaidDate.YearsAgo;
 import java.time.Year;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -41,6 +44,43 @@ class ReadingTreatmentsTest {
             "done.when.year", "2024", "done.zone", "whole", "done.by", "home", "done.often", "regularly");
         assertSays(reading, new Treatments(List.of(lotion)));
         assertThat(reading.adding()).isTrue();
+    }
+
+    @Test
+    void everySixWeeksForTwoYearsIsARepeatedTreatmentWithItsFirstAndLastTime() {
+        Reading reading = read(done, "done.act", "add", "done.what", "restorer", "done.when.precision", "month", "done.when.month", "2",
+            "done.when.year", "2026", "done.zone", "regrowth", "done.often", "regularly", "done.every", "6-weeks",
+            "done.since.precision", "years-ago", "done.since.ago", "2-3");
+        assertSays(reading, new Treatments(List.of(new Treatment("restorer", new InMonth(YearMonth.of(2026, 2)), "regrowth", "dont-know",
+            "regularly", "6-weeks", new YearsAgo(2, 3)))));
+    }
+
+    /** Without a script the fields of a repeated treatment stand on the page of one done once. */
+    @Test
+    void whatIsDoneOnceIsNeitherApartNorSince() {
+        Reading reading = read(done, permAnd("done.act", "add", "done.often", "once", "done.every", "yearly", "done.since.precision", "year",
+            "done.since.year", "2025"));
+        assertSays(reading, new Treatments(List.of(new Treatment("perm", new InYear(Year.of(2023)), "lengths-ends", "dont-know", "once"))));
+    }
+
+    @Test
+    void aFirstTimeAfterTheLastIsAskedAgain() {
+        Reading reading = read(done, one, permAnd("done.act", "add", "done.often", "several", "done.since.precision", "year", "done.since.year", "2024"));
+        assertThat(reading.mistakes()).containsExactly(new Mistake("done.since.precision", "first-after-last", List.of()));
+        assertThat(reading.over(one)).isEqualTo(one);
+    }
+
+    @Test
+    void aFirstTimeThatCanBeBeforeTheLastIsTaken() {
+        Reading reading = read(done, permAnd("done.act", "add", "done.often", "several", "done.since.precision", "season",
+            "done.since.season", "winter", "done.since.year", "2023"));
+        assertThat(reading.clean()).isTrue();
+    }
+
+    @Test
+    void aDateAloneIsNoEntryToBeLeftOutInSilence() {
+        assertThat(read(done, one, "done.act", "done", "done.since.precision", "year", "done.since.year", "2020").mistakes())
+            .extracting(Mistake::field).contains("done.what");
     }
 
     @Test
@@ -119,13 +159,19 @@ class ReadingTreatmentsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"done.what, bath", "done.zone, moon", "done.by, robot", "done.often, always"})
+    @CsvSource({"done.what, bath", "done.zone, moon", "done.by, robot", "done.every, blue-moon"})
     void forgedCodesOfAnEntryAreRefused(String field, String code) {
-        List<String> fields = new ArrayList<>(List.of(permAnd("done.act", "add", "done.by", "home", "done.often", "once")));
+        List<String> fields = new ArrayList<>(List.of(permAnd("done.act", "add", "done.by", "home", "done.often", "several", "done.every", "yearly")));
         fields.set(fields.indexOf(field) + 1, code);
         Reading reading = read(done, one, fields.toArray(String[]::new));
         assertThat(reading.mistakes()).containsExactly(new Mistake(field, "not-offered", List.of(code)));
         assertThat(reading.over(one)).isEqualTo(one);
+    }
+
+    @Test
+    void aForgedOftenIsRefused() {
+        assertThat(read(done, one, permAnd("done.act", "add", "done.often", "always")).mistakes())
+            .containsExactly(new Mistake("done.often", "not-offered", List.of("always")));
     }
 
     @Test
