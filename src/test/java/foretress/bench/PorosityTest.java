@@ -1,0 +1,56 @@
+package foretress.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.bench.Porosity.Feel;
+import foretress.bench.Porosity.Look;
+import foretress.bench.Porosity.Reading;
+import foretress.bench.Porosity.Touch;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+class PorosityTest {
+    private static final Feel EVEN = new Feel(Touch.SMOOTH, Look.SHINES);
+    private static final Feel ROUGH = new Feel(Touch.RUFFLED, Look.SHINES);
+    private static final Feel UNCLEAR = new Feel(Touch.CANNOT_TELL, Look.SHINES);
+
+    @Test
+    void roughEndsMakeTheHairPorous() {
+        Porosity hair = new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN, Part.ENDS, ROUGH));
+        assertThat(hair.at(Part.ROOTS)).contains(Reading.EVEN);
+        assertThat(hair.at(Part.ENDS)).contains(Reading.POROUS);
+        assertThat(hair.result()).contains(Reading.POROUS);
+    }
+
+    @Test
+    void evenNeedsEveryPart() {
+        assertThat(new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN)).result()).isEmpty();
+        assertThat(new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN, Part.ENDS, EVEN)).result()).contains(Reading.EVEN);
+    }
+
+    @Test
+    void cannotTellIsNeverEven() {
+        Porosity hair = new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, UNCLEAR, Part.ENDS, EVEN));
+        assertThat(hair.result()).isEmpty();
+        assertThat(hair.unread()).containsExactly(Part.MID_LENGTHS);
+    }
+
+    @Test
+    void onePorousPartIsEnoughThoughNothingElseWasTried() {
+        assertThat(new Porosity(Map.of(Part.ENDS, ROUGH)).result()).contains(Reading.POROUS);
+        assertThat(new Porosity(Map.of()).result()).isEqualTo(Optional.empty());
+    }
+
+    @Property(tries = 500)
+    void aRougherTouchNeverReadsBetter(@ForAll Look roots, @ForAll Look ends, @ForAll Touch before) {
+        Map<Part, Feel> parts = new EnumMap<>(Map.of(Part.ROOTS, new Feel(Touch.SMOOTH, roots), Part.MID_LENGTHS, EVEN, Part.ENDS, new Feel(before, ends)));
+        Optional<Reading> was = new Porosity(parts).result();
+        parts.put(Part.ENDS, new Feel(Touch.RUFFLED, ends));
+        assertThat(new Porosity(parts).result()).contains(Reading.POROUS);
+        assertThat(was).isIn(Optional.empty(), Optional.of(Reading.EVEN), Optional.of(Reading.POROUS));
+    }
+}
