@@ -2,6 +2,7 @@ package foretress.consent;
 
 import foretress.assessment.Service;
 import foretress.knowledge.Knowledge;
+import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.visit.BookedService;
@@ -20,10 +21,12 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/desk/visits/{id}/paper-form")
 public class BlankFormPages {
     private final Knowledge knowledge;
+    private final Menu menu;
     private final Clock clock;
 
-    BlankFormPages(Knowledge knowledge, Clock clock) {
+    BlankFormPages(Knowledge knowledge, Menu menu, Clock clock) {
         this.knowledge = knowledge;
+        this.menu = menu;
         this.clock = clock;
     }
 
@@ -49,7 +52,7 @@ public class BlankFormPages {
         var terms = new Notice.Terms(knowledge.policy(salon.jurisdiction).retentionYears(), salon.jurisdiction);
         var notice = Notice.of(words.language(), particulars, terms, ConsentWords.in(words.language()));
         var booked = new ConsentInput.Visit(visit.id, visit.startsThere(), Staff.byId(visit.stylistId).map(staff -> staff.name).orElse(""),
-            visit.services.stream().map(service -> words.service(service.serviceId)).toList());
+            visit.services.stream().map(service -> menu.name(service.serviceId, words)).toList());
         return new BlankForm.Asked(visit.client.language, particulars, visit.client.fullName(), booked, notice,
             knowledge.questionnaire(), words, chemistries(visit));
     }
@@ -59,7 +62,7 @@ public class BlankFormPages {
     }
 
     private Service service(BookedService booked) {
-        return knowledge.ruleSet().service(booked.serviceId)
+        return menu.service(booked.serviceId)
             .orElseThrow(() -> new IllegalStateException("knowledge no longer has the service " + booked.serviceId))
             .keeping(booked.stepIds());
     }

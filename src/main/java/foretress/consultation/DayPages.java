@@ -1,6 +1,7 @@
 package foretress.consultation;
 
 import foretress.assessment.Weight;
+import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.visit.State;
 import foretress.visit.Task;
@@ -48,15 +49,17 @@ public class DayPages {
     private final Visits visits;
     private final Tasks tasks;
     private final Knowledge knowledge;
+    private final Menu menu;
     private final Language language;
     private final Stylist say;
     private final ChairTime time;
     private final Clock clock;
 
-    DayPages(Visits visits, Tasks tasks, Knowledge knowledge, Language language, Stylist say, ChairTime time, Clock clock) {
+    DayPages(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Language language, Stylist say, ChairTime time, Clock clock) {
         this.visits = visits;
         this.tasks = tasks;
         this.knowledge = knowledge;
+        this.menu = menu;
         this.language = language;
         this.say = say;
         this.time = time;
@@ -128,7 +131,7 @@ public class DayPages {
     }
 
     private String services(Visit visit) {
-        return String.join(", ", visit.services.stream().map(s -> knowledge.words(language.getTag()).service(s.serviceId)).toList());
+        return String.join(", ", visit.services.stream().map(s -> menu.name(s.serviceId, knowledge.words(language.getTag()))).toList());
     }
 
     private String stylist(Visit visit) {

@@ -17,6 +17,7 @@ import foretress.intake.Intake;
 import foretress.intake.StrandMaps;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
+import foretress.salon.Menu;
 import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
@@ -43,12 +44,13 @@ public class Readings {
     private final OwedTests owedTests;
     private final AnswerChapters chapters;
     private final Knowledge knowledge;
+    private final Menu menu;
     private final Language language;
     private final Stylist say;
     private final ChairTime time;
 
     Readings(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits, Reasons reasons,
-             StrandMaps maps, OwedTests owedTests, AnswerChapters chapters, Knowledge knowledge, Language language, Stylist say, ChairTime time) {
+             StrandMaps maps, OwedTests owedTests, AnswerChapters chapters, Knowledge knowledge, Menu menu, Language language, Stylist say, ChairTime time) {
         this.intake = intake;
         this.assessments = assessments;
         this.chemistry = chemistry;
@@ -59,6 +61,7 @@ public class Readings {
         this.owedTests = owedTests;
         this.chapters = chapters;
         this.knowledge = knowledge;
+        this.menu = menu;
         this.language = language;
         this.say = say;
         this.time = time;
@@ -90,7 +93,7 @@ public class Readings {
     }
 
     private String services(Visit visit) {
-        return String.join(" + ", visit.services.stream().map(s -> words().service(s.serviceId)).toList());
+        return String.join(" + ", visit.services.stream().map(s -> menu.name(s.serviceId, words())).toList());
     }
 
     private String facts(Visit visit) {
@@ -114,7 +117,7 @@ public class Readings {
         Standing standing = assessment.standing(service.id()).orElseThrow();
         String because = assessment.on(service).stream().filter(f -> f.on(service) == standing.weight()).findFirst()
             .map(f -> title(f)).orElse("");
-        return new Other(words().service(service.id()), standing.weight(), word(standing.weight()), because,
+        return new Other(menu.name(service.id(), words()), standing.weight(), word(standing.weight()), because,
             standing.notAsked() + standing.unanswered());
     }
 

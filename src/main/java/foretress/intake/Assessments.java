@@ -9,7 +9,8 @@ import foretress.assessment.Situation;
 import foretress.assessment.Weight;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answers;
-import foretress.salon.Salon;
+import foretress.salon.Menu;
+import foretress.salon.Policies;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
 import io.quarkus.arc.All;
@@ -25,14 +26,19 @@ import java.util.UUID;
 public class Assessments {
     private final Knowledge knowledge;
     private final BookedChemistry chemistry;
+    private final Menu menu;
+    private final Policies policies;
     private final Vault vault;
     private final ObjectMapper json;
     private final List<ChairRecord> records;
     private final Clock clock;
 
-    Assessments(Knowledge knowledge, BookedChemistry chemistry, Vault vault, ObjectMapper json, @All List<ChairRecord> records, Clock clock) {
+    Assessments(Knowledge knowledge, BookedChemistry chemistry, Menu menu, Policies policies, Vault vault, ObjectMapper json,
+                @All List<ChairRecord> records, Clock clock) {
         this.knowledge = knowledge;
         this.chemistry = chemistry;
+        this.menu = menu;
+        this.policies = policies;
         this.vault = vault;
         this.json = json;
         this.records = records;
@@ -48,7 +54,7 @@ public class Assessments {
     public List<Service> looked(Visit visit) {
         List<Service> looked = new ArrayList<>(chemistry.services(visit));
         List<String> booked = looked.stream().map(Service::id).toList();
-        knowledge.ruleSet().services().stream().filter(s -> !booked.contains(s.id())).forEach(looked::add);
+        menu.offered().stream().filter(s -> !booked.contains(s.id())).forEach(looked::add);
         return looked;
     }
 
@@ -79,7 +85,7 @@ public class Assessments {
     public Situation situation(Visit visit, Answers said) {
         return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
             visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said,
-            knowledge.policy(Salon.the().jurisdiction), records.stream().flatMap(r -> r.tests(visit).stream()).toList(),
+            policies.effective(), records.stream().flatMap(r -> r.tests(visit).stream()).toList(),
             records.stream().flatMap(r -> r.measuredLengthCm(visit).stream()).findFirst());
     }
 

@@ -1,8 +1,7 @@
 package foretress.intake;
 
-import foretress.assessment.RuleSet;
 import foretress.assessment.Service;
-import foretress.knowledge.Knowledge;
+import foretress.salon.Menu;
 import foretress.visit.BookedService;
 import foretress.visit.Visit;
 import jakarta.inject.Singleton;
@@ -13,10 +12,10 @@ import java.util.stream.Collectors;
 /** The booked services as knowledge describes them, with only the steps that stayed in. */
 @Singleton
 public class BookedChemistry {
-    private final Knowledge knowledge;
+    private final Menu menu;
 
-    BookedChemistry(Knowledge knowledge) {
-        this.knowledge = knowledge;
+    BookedChemistry(Menu menu) {
+        this.menu = menu;
     }
 
     public List<Service> services(Visit visit) {
@@ -28,9 +27,8 @@ public class BookedChemistry {
     }
 
     private Service service(BookedService booked) {
-        RuleSet rules = knowledge.ruleSet();
-        return rules.service(booked.serviceId)
-            .orElseThrow(() -> new IllegalStateException("knowledge no longer has the service " + booked.serviceId))
+        return menu.service(booked.serviceId)
+            .orElseThrow(() -> new IllegalStateException("nobody knows the service any more: " + booked.serviceId))
             .keeping(booked.stepIds());
     }
 }

@@ -14,6 +14,7 @@ import foretress.hair.StrandWords;
 import foretress.intake.ReadBackPages.Chapter;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
+import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.visit.Visit;
@@ -31,14 +32,17 @@ public class ConsentDraft {
     private final StrandMaps maps;
     private final Views views;
     private final SalonWords salonWords;
+    private final Menu menu;
     private final Speech speech;
 
-    ConsentDraft(Assessments assessments, BookedChemistry chemistry, StrandMaps maps, Views views, SalonWords salonWords, Speech speech) {
+    ConsentDraft(Assessments assessments, BookedChemistry chemistry, StrandMaps maps, Views views, SalonWords salonWords, Menu menu,
+                 Speech speech) {
         this.assessments = assessments;
         this.chemistry = chemistry;
         this.maps = maps;
         this.views = views;
         this.salonWords = salonWords;
+        this.menu = menu;
         this.speech = speech;
     }
 
@@ -61,7 +65,7 @@ public class ConsentDraft {
     }
 
     private ConsentInput.Visit visit(Visit visit) {
-        List<String> services = visit.services.stream().map(s -> speech.words().service(s.serviceId)).toList();
+        List<String> services = visit.services.stream().map(s -> menu.name(s.serviceId, speech.words())).toList();
         String stylist = Staff.byId(visit.stylistId).map(s -> s.name).orElse("");
         return new ConsentInput.Visit(visit.id, visit.startsThere(), stylist, services);
     }

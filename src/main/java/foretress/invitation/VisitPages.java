@@ -6,6 +6,7 @@ import foretress.salon.Staff;
 import foretress.salon.Who;
 import foretress.visit.Clients;
 import foretress.visit.DeskList;
+import foretress.visit.PlannedProducts;
 import foretress.visit.State;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
@@ -30,7 +31,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 public class VisitPages {
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record VisitDesk(Visit visit, String starts, String services, String stylist, DeskList.Answered answered, When when,
-                     Link link, May may, String birthWords, String saidWords) implements TemplateInstance {}
+                     Link link, May may, Optional<PlannedProducts.Planned> product, String birthWords, String saidWords) implements TemplateInstance {}
 
     /** What can still be done: anything about the visit, call it off, confirm the birth date the client gave. */
     record May(boolean act, boolean callOff, boolean confirm) {
@@ -52,19 +53,21 @@ public class VisitPages {
     private final Tasks tasks;
     private final Codes codes;
     private final DeskList list;
+    private final PlannedProducts planned;
     private final Post post;
     private final LinkWords words;
     private final Ledger ledger;
     private final Who who;
 
     VisitPages(Visits visits, Invitations invitations, Clients clients, Tasks tasks, Codes codes, DeskList list,
-               Post post, LinkWords words, Ledger ledger, Who who) {
+               PlannedProducts planned, Post post, LinkWords words, Ledger ledger, Who who) {
         this.visits = visits;
         this.invitations = invitations;
         this.clients = clients;
         this.tasks = tasks;
         this.codes = codes;
         this.list = list;
+        this.planned = planned;
         this.post = post;
         this.words = words;
         this.ledger = ledger;
@@ -77,7 +80,7 @@ public class VisitPages {
         When when = list.when();
         return new VisitDesk(visit, when.day(visit.startsThere().toLocalDate()) + ", " + when.hour(visit.startsAt),
             list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse(""), DeskList.answered(visit), when,
-            link(visit, when), May.with(visit), words.birthDate(visit.client, when), words.said(said.orElse("")));
+            link(visit, when), May.with(visit), planned.of(visit.id), words.birthDate(visit.client, when), words.said(said.orElse("")));
     }
 
     private Link link(Visit visit, When when) {

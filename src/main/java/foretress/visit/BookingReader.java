@@ -1,7 +1,7 @@
 package foretress.visit;
 
 import foretress.assessment.Service;
-import foretress.knowledge.Knowledge;
+import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.web.Chair;
@@ -26,14 +26,14 @@ public class BookingReader {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
-    private final Knowledge knowledge;
+    private final Menu menu;
     private final Clients clients;
     private final ClientReader reader;
     private final Chair say;
     private final Clock clock;
 
-    BookingReader(Knowledge knowledge, Clients clients, ClientReader reader, Chair say, Clock clock) {
-        this.knowledge = knowledge;
+    BookingReader(Menu menu, Clients clients, ClientReader reader, Chair say, Clock clock) {
+        this.menu = menu;
         this.clients = clients;
         this.reader = reader;
         this.say = say;
@@ -71,7 +71,7 @@ public class BookingReader {
     }
 
     private List<Booked> services(BookingForm form, Mistakes mistakes) {
-        List<Booked> booked = knowledge.ruleSet().services().stream()
+        List<Booked> booked = menu.offered().stream()
             .filter(service -> form.hasService(service.id()))
             .map(service -> new Booked(service.id(), steps(service, form))).toList();
         mistakes.expect(!booked.isEmpty(), "services", say.visit_services_missing());

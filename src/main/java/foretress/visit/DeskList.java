@@ -2,6 +2,7 @@ package foretress.visit;
 
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
+import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -54,12 +55,14 @@ public class DeskList {
     private final Visits visits;
     private final Tasks tasks;
     private final Knowledge knowledge;
+    private final Menu menu;
     private final Clock clock;
 
-    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Clock clock) {
+    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Clock clock) {
         this.visits = visits;
         this.tasks = tasks;
         this.knowledge = knowledge;
+        this.menu = menu;
         this.clock = clock;
     }
 
@@ -117,7 +120,7 @@ public class DeskList {
     /** The services by name. */
     public String services(Visit visit) {
         Words words = knowledge.words("en");
-        return visit.services.stream().map(booked -> words.service(booked.serviceId)).collect(Collectors.joining(", "));
+        return visit.services.stream().map(booked -> menu.name(booked.serviceId, words)).collect(Collectors.joining(", "));
     }
 
     public static Answered answered(Visit visit) {

@@ -4,6 +4,7 @@ import foretress.assessment.Service;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.salon.House;
+import foretress.salon.Menu;
 import foretress.salon.Staff;
 import foretress.web.Form;
 import foretress.web.Mistakes;
@@ -41,14 +42,17 @@ public class NewVisitPages {
     private final Visits visits;
     private final Knowledge knowledge;
     private final House house;
+    private final Menu menu;
 
-    NewVisitPages(BookingReader reader, Bookings bookings, Clients clients, Visits visits, Knowledge knowledge, House house) {
+    NewVisitPages(BookingReader reader, Bookings bookings, Clients clients, Visits visits, Knowledge knowledge, House house,
+                  Menu menu) {
         this.reader = reader;
         this.bookings = bookings;
         this.clients = clients;
         this.visits = visits;
         this.knowledge = knowledge;
         this.house = house;
+        this.menu = menu;
     }
 
     @GET
@@ -90,11 +94,11 @@ public class NewVisitPages {
 
     private List<Offer> offers(BookingForm form) {
         Words words = knowledge.words("en");
-        return knowledge.ruleSet().services().stream().map(service -> offer(service, words, form)).toList();
+        return menu.offered().stream().map(service -> offer(service, words, form)).toList();
     }
 
-    private static Offer offer(Service service, Words words, BookingForm form) {
-        return new Offer(service.id(), words.service(service.id()), form.hasService(service.id()),
+    private Offer offer(Service service, Words words, BookingForm form) {
+        return new Offer(service.id(), menu.name(service.id(), words), form.hasService(service.id()),
             BookingForm.hasToner(service), form.isWithout(service.id()));
     }
 }

@@ -96,7 +96,6 @@ public interface Chair {
     @Message String please_look_again();
     @Message String salon_changed();
     @Message String salon_kept();
-    @Message String salon_link();
     @Message String salon_submit();
     @Message String salon_title();
     @Message String set_up_address();

@@ -53,6 +53,7 @@ class AxeTest {
     static Browser browser;
     @TestHTTPResource("/") URL base;
     @Inject OpenSalon salon;
+    @Inject ProductLines lines;
     @Inject VisitMaker make;
     @Inject Knocking knocking;
     @Inject Knowledge knowledge;
@@ -264,16 +265,21 @@ class AxeTest {
     }
 
     private String id(String route, UUID ahead) {
+        if (route.startsWith("/products/")) return line();
         if (route.startsWith("/desk/clients/"))
             return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.id.toString());
         return (route.contains("{key}") ? ahead : visit).toString();
+    }
+
+    private String line() {
+        return QuarkusTransaction.requiringNew().call(() -> lines.all().stream().findFirst().orElseGet(() -> lines.add(salon.stylist().id, ExampleLine::fill)).lineId.toString());
     }
 
     @Test
     void theStaffsPagesWithMistakes() {
         try (var context = as(salon.as("edda"), false)) {
             Page page = context.newPage();
-            for (String path : List.of("/desk/new-visit", "/password", "/staff")) {
+            for (String path : List.of("/desk/new-visit", "/password", "/staff", "/products", "/services", "/desk/visits/" + visit + "/product")) {
                 assertThat(lookAtMistakes(page, path)).as(path).isEqualTo(422);
             }
             look(page, "/visits/" + visit);

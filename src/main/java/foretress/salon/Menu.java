@@ -1,0 +1,136 @@
+package foretress.salon;
+
+import foretress.assessment.RuleSet;
+import foretress.assessment.Service;
+import foretress.assessment.Step;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.web.Fold;
+import foretress.web.Happened;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/**
+ * What this salon offers: the known services except those it took out, and those it made of known steps. Rules look at steps,
+ * so a service of the salon's own is judged by the same rules as any other.
+ */
+@ApplicationScoped
+public class Menu {
+    private static final String OWN = "own-";
+
+    private final Knowledge knowledge;
+    private final Event<Happened> happened;
+    private final Clock clock;
+
+    Menu(Knowledge knowledge, Event<Happened> happened, Clock clock) {
+        this.knowledge = knowledge;
+        this.happened = happened;
+        this.clock = clock;
+    }
+
+    /** A service on the owner's page. */
+    public record Line(Service service, boolean own, boolean retired) {}
+
+    /** Every service there is, offered or not: the known ones in their order, then the salon's own. */
+    public List<Line> all() {
+        Map<String, MenuItem> items = MenuItem.all().stream().collect(Collectors.toMap(item -> item.serviceId, item -> item));
+        List<Line> lines = new ArrayList<>(knowledge.ruleSet().services().stream()
+            .map(service -> new Line(service, false, Optional.ofNullable(items.get(service.id())).filter(item -> item.retired).isPresent())).toList());
+        MenuItem.all().stream().filter(item -> item.own)
+            .forEach(item -> made(item).ifPresent(service -> lines.add(new Line(service, true, item.retired))));
+        return lines;
+    }
+
+    public List<Service> offered() {
+        return all().stream().filter(line -> !line.retired()).map(Line::service).toList();
+    }
+
+    /** A service by its id, also one that is no longer offered: it may be booked still. */
+    public Optional<Service> service(String id) {
+        return knowledge.ruleSet().service(id).or(() -> MenuItem.<MenuItem>findByIdOptional(id).flatMap(this::made));
+    }
+
+    /** Empty when a step of it is no longer known. */
+    private Optional<Service> made(MenuItem item) {
+        RuleSet rules = knowledge.ruleSet();
+        List<Step> steps = item.stepIds().stream().flatMap(step -> rules.step(step).stream()).toList();
+        return steps.size() == item.stepIds().size() && !steps.isEmpty() ? Optional.of(new Service(item.serviceId, steps)) : Optional.empty();
+    }
+
+    /** The service's name for a reader of these words; what the salon has no name for in a language is called as in its own. */
+    public String name(String id, Words words) {
+        return id.startsWith(OWN) ? called(id, words.language()).orElseGet(() -> words.service(id)) : words.service(id);
+    }
+
+    private static Optional<String> called(String id, String language) {
+        List<MenuName> names = MenuName.of(id);
+        String salons = Salon.the().languageTags().get(0);
+        return in(names, language).or(() -> in(names, salons)).or(() -> names.stream().findFirst()).map(name -> name.name);
+    }
+
+    private static Optional<MenuName> in(List<MenuName> names, String language) {
+        return names.stream().filter(name -> name.language.equals(language)).findFirst();
+    }
+
+    /** Whether a service in use is called like that in any of these languages. */
+    boolean isTaken(String name, List<String> languages) {
+        return languages.stream().map(knowledge::words).anyMatch(words ->
+            offered().stream().anyMatch(service -> Fold.fold(name(service.id(), words)).equals(Fold.fold(name))));
+    }
+
+    /**
+     * A service of the salon's own.
+     *
+     * @param steps ids of known steps; they are worked in the order knowledge lists them
+     * @param names by language tag, at least one
+     */
+    @Transactional
+    public String add(List<String> steps, Map<String, String> names, String actor) {
+        var item = new MenuItem();
+        item.serviceId = OWN + UUID.randomUUID().toString().substring(0, 13);
+        item.own = true;
+        item.stepIds = knowledge.ruleSet().steps().stream().map(Step::id).filter(steps::contains).collect(Collectors.joining(" "));
+        item.madeAt = clock.instant();
+        if (item.stepIds.isEmpty() || names.isEmpty()) throw new IllegalArgumentException("a service has a name and at least one step");
+        item.persist();
+        names.forEach((language, name) -> called(item, language, name));
+        happened.fire(new Happened(actor, "service added", item.serviceId));
+        return item.serviceId;
+    }
+
+    private static void called(MenuItem item, String language, String name) {
+        var row = new MenuName();
+        row.id = UUID.randomUUID();
+        row.serviceId = item.serviceId;
+        row.language = language;
+        row.name = name;
+        row.persist();
+    }
+
+    /** Takes a service out of what is offered, or puts it back; false when there is none of that id. */
+    @Transactional
+    public boolean turn(String id, boolean retired, String actor) {
+        if (service(id).isEmpty()) return false;
+        MenuItem item = MenuItem.<MenuItem>findByIdOptional(id).orElseGet(() -> known(id));
+        item.retired = retired;
+        happened.fire(new Happened(actor, retired ? "service no longer offered" : "service offered again", id));
+        return true;
+    }
+
+    private MenuItem known(String id) {
+        var item = new MenuItem();
+        item.serviceId = id;
+        item.stepIds = "";
+        item.madeAt = clock.instant();
+        item.persist();
+        return item;
+    }
+}

@@ -1,0 +1,117 @@
+package foretress.salon;
+
+import foretress.assessment.Policy;
+import foretress.assessment.Source;
+import foretress.knowledge.Knowledge;
+import foretress.web.Form;
+import foretress.web.Mistakes;
+import foretress.web.SkinWords;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedHashMap;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** The owner makes the salon's rules stricter than its law; a laxer figure is refused with the law's own and where it stands. */
+@Path("/policy")
+@Produces(MediaType.TEXT_HTML)
+public class PolicyPages {
+    private static final Pattern NUMBER = Pattern.compile("[0-9]{1,4}");
+
+    @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record PolicyPage(List<Field> fields, String source, boolean kept, Mistakes mistakes) implements TemplateInstance {}
+
+    /** One figure: the law's in words, and what the owner put in. */
+    public record Field(String name, String label, String law, String value) {}
+
+    private final Policies policies;
+    private final Knowledge knowledge;
+    private final SkinWords words;
+    private final Who who;
+
+    PolicyPages(Policies policies, Knowledge knowledge, SkinWords words, Who who) {
+        this.policies = policies;
+        this.knowledge = knowledge;
+        this.words = words;
+        this.who = who;
+    }
+
+    @GET
+    public TemplateInstance show(@RestQuery String kept) {
+        var fields = new MultivaluedHashMap<String, String>();
+        policies.own().forEach((name, figure) -> fields.putSingle(name, figure.toString()));
+        return page(new Form(fields), kept != null, new Mistakes());
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response change(MultivaluedMap<String, String> fields) {
+        var form = new Form(fields);
+        var mistakes = new Mistakes();
+        Map<Setting, Optional<Integer>> read = read(form, mistakes);
+        if (!mistakes.isEmpty()) return Response.status(422).entity(page(form, false, mistakes)).build();
+        QuarkusTransaction.requiringNew().run(() -> read.forEach((setting, figure) -> policies.set(setting, figure, who.staff().id)));
+        return Response.seeOther(URI.create("/policy?kept")).build();
+    }
+
+    private Map<Setting, Optional<Integer>> read(Form form, Mistakes mistakes) {
+        Map<Setting, Optional<Integer>> read = new EnumMap<>(Setting.class);
+        Arrays.stream(Setting.values()).forEach(setting -> read.put(setting, figure(setting, form.one(setting.figure()), mistakes)));
+        return read;
+    }
+
+    private Optional<Integer> figure(Setting setting, String typed, Mistakes mistakes) {
+        if (typed.isEmpty()) return Optional.empty();
+        boolean number = NUMBER.matcher(typed).matches() && Integer.parseInt(typed) <= setting.most();
+        if (!mistakes.expect(number, setting.figure(), words.policy_not_a_figure(label(setting), setting.most()))) return Optional.empty();
+        int figure = Integer.parseInt(typed);
+        int law = policies.law().figure(setting.figure());
+        mistakes.expect(!setting.laxerThan(figure, law), setting.figure(), words.policy_laxer(label(setting), typed, said(setting, law), source()));
+        return Optional.of(figure);
+    }
+
+    private TemplateInstance page(Form form, boolean kept, Mistakes mistakes) {
+        Policy law = policies.law();
+        List<Field> fields = Arrays.stream(Setting.values()).map(setting -> new Field(setting.figure(), label(setting),
+            said(setting, law.figure(setting.figure())), form.one(setting.figure()))).toList();
+        return new PolicyPage(fields, source(), kept, mistakes);
+    }
+
+    private String label(Setting setting) {
+        return switch (setting) {
+            case SKIN_TEST_WAIT_HOURS -> words.policy_skin_test_wait_hours();
+            case SKIN_TEST_VALIDITY_MONTHS -> words.policy_skin_test_validity_months();
+            case INCOMPATIBILITY_TEST_HOURS -> words.policy_incompatibility_test_hours();
+            case MINIMUM_AGE -> words.policy_minimum_age();
+            case PERMED_HAIR_WEEKS -> words.policy_permed_hair_weeks();
+            case CHEMOTHERAPY_MONTHS -> words.policy_chemotherapy_months();
+            case RADIOTHERAPY_WEEKS -> words.policy_radiotherapy_weeks();
+        };
+    }
+
+    private String said(Setting setting, int figure) {
+        if (setting == Setting.SKIN_TEST_VALIDITY_MONTHS && figure == 0) return words.policy_each_application();
+        return setting.isMoreStricter() ? words.policy_at_least(figure) : words.policy_at_most(figure);
+    }
+
+    /** Where the law's figures stand, as printed. */
+    private String source() {
+        Source source = knowledge.ruleSet().sources().get(policies.law().source());
+        return source.title() + source.place().map(place -> ", " + place).orElse("");
+    }
+}

@@ -1,0 +1,122 @@
+package foretress.salon;
+
+import foretress.web.Form;
+import foretress.web.Mistakes;
+import foretress.web.SkinWords;
+import jakarta.inject.Singleton;
+import jakarta.ws.rs.core.MultivaluedHashMap;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** A product line as the owner puts it in, read off the maker's leaflet. */
+@Singleton
+class ProductForm {
+    /** Chemistries a line can be for, as knowledge names them. */
+    static final List<String> KINDS = List.of("oxidative-dye", "direct-dye", "plant-dye", "persulfate", "thio", "gmtg", "hydroxide",
+        "remover", "keratin");
+    private static final int LONGEST_NAME = 100;
+    private static final int LONGEST_TEXT = 2000;
+    private static final int MOST_HOURS = 336;
+    private static final int MOST_MINUTES = 4320;
+    private static final int MOST_COUNT = 366;
+
+    private final SkinWords words;
+
+    ProductForm(SkinWords words) {
+        this.words = words;
+    }
+
+    void check(Form form, Mistakes mistakes) {
+        String name = form.one("line-name");
+        mistakes.expect(!name.isEmpty() && name.length() <= LONGEST_NAME, "line-name", words.products_name_missing());
+        mistakes.expect(KINDS.contains(form.one("kind")), "kind", words.products_kind_missing());
+        mistakes.expect(number(form, "wait-hours", MOST_HOURS).isPresent(), "wait-hours", words.products_wait_wrong(MOST_HOURS));
+        checkValidity(form, mistakes);
+        mistakes.expect(one(form, "mixing", ProductLine.Mixing.values()), "mixing", words.products_mixing_missing());
+        mistakes.expect(one(form, "site", ProductLine.Site.values()), "site", words.products_site_missing());
+        mistakes.expect(number(form, "leave-on", MOST_MINUTES).isPresent(), "leave-on", words.products_leave_on_wrong(MOST_MINUTES));
+        mistakes.expect(form.one("leaflet-date").isEmpty() || date(form).isPresent(), "leaflet-date", words.products_date_wrong());
+        mistakes.expect(one(form, "para-group", ProductLine.ParaGroup.values()), "para-group", words.products_para_missing());
+        mistakes.expect(form.one("other-dyes").length() <= LONGEST_TEXT, "other-dyes", words.products_text_long());
+        mistakes.expect(form.one("shades").length() <= LONGEST_TEXT, "shades", words.products_text_long());
+    }
+
+    private void checkValidity(Form form, Mistakes mistakes) {
+        boolean known = one(form, "validity", ProductLine.Stands.values());
+        mistakes.expect(known, "validity", words.products_validity_missing());
+        if (known && counts(form))
+            mistakes.expect(number(form, "validity-count", MOST_COUNT).filter(count -> count > 0).isPresent(), "validity-count",
+                words.products_count_wrong());
+    }
+
+    private static boolean counts(Form form) {
+        return form.is("validity", "DAYS") || form.is("validity", "MONTHS");
+    }
+
+    /** Blank counts as none, which is written as 0. */
+    private static Optional<Integer> number(Form form, String field, int most) {
+        try {
+            String typed = form.one(field);
+            return Optional.of(typed.isEmpty() ? 0 : Integer.parseInt(typed)).filter(value -> value >= 0 && value <= most);
+        } catch (NumberFormatException notANumber) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<LocalDate> date(Form form) {
+        try {
+            return Optional.of(LocalDate.parse(form.one("leaflet-date")));
+        } catch (DateTimeParseException notADay) {
+            return Optional.empty();
+        }
+    }
+
+    private static boolean one(Form form, String field, Enum<?>[] known) {
+        return Arrays.stream(known).map(Enum::name).anyMatch(form.one(field)::equals);
+    }
+
+    /** To be called on a form that was checked. */
+    void give(ProductLine line, Form form) {
+        line.name = form.one("line-name");
+        line.kind = form.one("kind");
+        line.waitHours = number(form, "wait-hours", MOST_HOURS).orElseThrow();
+        line.validity = ProductLine.Stands.valueOf(form.one("validity"));
+        line.validityCount = counts(form) ? number(form, "validity-count", MOST_COUNT).orElseThrow() : 0;
+        line.mixing = ProductLine.Mixing.valueOf(form.one("mixing"));
+        line.site = ProductLine.Site.valueOf(form.one("site"));
+        line.leaveOnMinutes = number(form, "leave-on", MOST_MINUTES).orElseThrow();
+        line.leafletDate = date(form).orElse(null);
+        line.paraGroup = ProductLine.ParaGroup.valueOf(form.one("para-group"));
+        line.otherDyes = form.one("other-dyes");
+        line.shades = form.one("shades");
+    }
+
+    /** The form as it would be filled in to give this version again. */
+    static Form written(ProductLine line) {
+        var fields = new MultivaluedHashMap<String, String>();
+        fields.putSingle("version", Integer.toString(line.versionNo));
+        fields.putSingle("line-name", line.name);
+        fields.putSingle("kind", line.kind);
+        fields.putSingle("wait-hours", Integer.toString(line.waitHours));
+        fields.putSingle("validity", line.validity.name());
+        fields.putSingle("validity-count", line.validityCount == 0 ? "" : Integer.toString(line.validityCount));
+        fields.putSingle("mixing", line.mixing.name());
+        fields.putSingle("site", line.site.name());
+        fields.putSingle("leave-on", Integer.toString(line.leaveOnMinutes));
+        fields.putSingle("leaflet-date", line.leafletDate().map(LocalDate::toString).orElse(""));
+        fields.putSingle("para-group", line.paraGroup.name());
+        fields.putSingle("other-dyes", line.otherDyes);
+        fields.putSingle("shades", line.shades);
+        return new Form(fields);
+    }
+
+    /** A fresh form: what a leaflet usually says is for the leaflet to say, so nothing is chosen beforehand. */
+    static Form blank() {
+        var fields = new MultivaluedHashMap<String, String>();
+        fields.putSingle("version", "0");
+        return new Form(fields);
+    }
+}

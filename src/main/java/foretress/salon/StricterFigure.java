@@ -1,0 +1,19 @@
+package foretress.salon;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.UUID;
+
+/** A figure of the policy as the salon sets it. It only ever counts where it is stricter than the law's. */
+@Entity
+@Table(name = "stricter_figure")
+class StricterFigure extends PanacheEntityBase {
+    @Id String name;
+    int figure;
+    @Column(name = "set_at") Instant setAt;
+    @Column(name = "set_by") UUID setBy;
+}

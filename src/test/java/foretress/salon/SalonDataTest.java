@@ -1,0 +1,174 @@
+package foretress.salon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.Walker;
+import foretress.knowledge.Knowledge;
+import foretress.visit.VisitMaker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+@DisplayName("The owner's product lines, services and policy")
+class SalonDataTest {
+    @Inject OpenSalon salon;
+    @Inject VisitMaker make;
+    @Inject ProductLines lines;
+    @Inject Policies policies;
+    @Inject Menu menu;
+    @Inject Knowledge knowledge;
+
+    @BeforeEach
+    void open() {
+        salon.open();
+    }
+
+    @AfterEach
+    void asItWas() {
+        QuarkusTransaction.requiringNew().run(() -> {
+            StricterFigure.deleteAll();
+            MenuName.deleteAll();
+            MenuItem.deleteAll();
+        });
+    }
+
+    private static Map<String, String> leaflet(String name) {
+        return new HashMap<>(Map.of("line-name", name, "kind", "oxidative-dye", "mixing", "MIXED", "site", "BEHIND_EAR", "leave-on", "45",
+            "wait-hours", "48", "validity", "MONTHS", "validity-count", "3", "para-group", "YES", "shades", "2-0\n4-0"));
+    }
+
+    private ProductLine only(String name) {
+        return QuarkusTransaction.requiringNew().call(() -> lines.all().stream().filter(line -> line.name.equals(name)).findFirst().orElseThrow());
+    }
+
+    @Test
+    void aLineIsAddedWithWhatItsLeafletAsks() {
+        salon.as("edda").open("/products").send("#add", leaflet("Larkmoss")).expect(200);
+        ProductLine line = only("Larkmoss");
+        assertThat(line.leaflet().waitHours()).isEqualTo(48);
+        assertThat(line.leaflet().validity().lastDay(LocalDate.of(2026, 1, 31))).contains(LocalDate.of(2026, 4, 30));
+        assertThat(line.shades()).containsExactly("2-0", "4-0");
+    }
+
+    @Test
+    void aLeafletLeftHalfBlankIsAskedForAgainAndNothingTypedIsLost() {
+        Walker edda = salon.as("edda").open("/products").send("#add", Map.of("line-name", "Rushlight", "wait-hours", "two days")).expect(422);
+        assertThat(edda.page().select(".mistakes li").eachText()).hasSizeGreaterThan(5);
+        assertThat(edda.page().selectFirst("[name=line-name]").val()).isEqualTo("Rushlight");
+        assertThat(edda.page().selectFirst("[name=wait-hours]").val()).isEqualTo("two days");
+    }
+
+    @Test
+    void aChangeIsANewVersionAndTheOldOneStaysReadable() {
+        salon.as("edda").open("/products").send("#add", leaflet("Fernroot"));
+        ProductLine first = only("Fernroot");
+        salon.as("edda").open("/products/" + first.lineId).send("#change", Map.of("wait-hours", "72")).expect(200);
+        List<ProductLine> versions = QuarkusTransaction.requiringNew().call(() -> lines.versions(first.lineId));
+        assertThat(versions).extracting(line -> line.waitHours).containsExactly(72, 48);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> lines.version(first.id).orElseThrow().waitHours)).isEqualTo(48);
+    }
+
+    @Test
+    void whoChangesALineThatSomebodyElseChangedIsTold() {
+        salon.as("edda").open("/products").send("#add", leaflet("Sorrel"));
+        UUID line = only("Sorrel").lineId;
+        Walker slow = salon.as("edda").open("/products/" + line);
+        salon.as("edda").open("/products/" + line).send("#change", Map.of("wait-hours", "72"));
+        slow.send("#change", Map.of("wait-hours", "24")).expect(422);
+        assertThat(only("Sorrel").waitHours).isEqualTo(72);
+    }
+
+    @Test
+    void aLineOutOfUseIsNoLongerOfferedForAVisit() {
+        salon.as("edda").open("/products").send("#add", leaflet("Weldbright"));
+        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
+        Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/product");
+        assertThat(sanna.text()).contains("Weldbright");
+        sanna.send(Map.of("line", only("Weldbright").lineId.toString(), "shade", "2-0")).expect(200);
+        assertThat(sanna.text()).contains("Weldbright, 2-0");
+        salon.as("edda").open("/products").send("form[action$=" + only("Weldbright").lineId + "/retire]", Map.of());
+        assertThat(salon.as("sanna").open("/desk/visits/" + visit + "/product").text()).doesNotContain("Weldbright");
+    }
+
+    @Test
+    void aVisitsProductNeedsALineAndAShade() {
+        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
+        Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/product").send(Map.of("shade", "")).expect(422);
+        assertThat(sanna.page().select(".mistakes li")).hasSize(2);
+    }
+
+    /** Regulation (EC) 1223/2009 and the federation's rule in the policy: 48 hours, six months, sixteen years. */
+    @Test
+    void aLaxerFigureIsRefusedWithTheLawsOwnAndItsSource() {
+        Walker edda = salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "24", "minimum-age", "18")).expect(422);
+        assertThat(edda.page().select(".mistakes li")).hasSize(1);
+        assertThat(edda.only(".mistakes li").text()).contains("24 is laxer", "at least 48",
+            knowledge.ruleSet().sources().get(knowledge.policy("uk").source()).title());
+        assertThat(edda.page().selectFirst("[name=minimum-age]").val()).isEqualTo("18");
+        assertThat(effective("minimum-age")).as("nothing was kept").isEqualTo(16);
+    }
+
+    @Test
+    void aStricterFigureHoldsAndABlankOneIsTheLaws() {
+        salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "72", "skin-test-validity-months", "0")).expect(200);
+        assertThat(effective("skin-test-wait-hours")).isEqualTo(72);
+        assertThat(effective("skin-test-validity-months")).isZero();
+        assertThat(effective("minimum-age")).isEqualTo(16);
+        salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "", "skin-test-validity-months", "")).expect(200);
+        assertThat(effective("skin-test-wait-hours")).isEqualTo(48);
+        assertThat(effective("skin-test-validity-months")).isEqualTo(6);
+    }
+
+    private int effective(String figure) {
+        return QuarkusTransaction.requiringNew().call(() -> policies.effective().figure(figure));
+    }
+
+    @Test
+    void aServiceOfTheSalonsOwnIsBookedAndNamedInEveryLanguage() {
+        Walker edda = salon.as("edda").open("/services");
+        var fields = new ArrayList<>(edda.fields("#add"));
+        fields.removeIf(field -> field.getKey().startsWith("name-"));
+        fields.addAll(List.of(Map.entry("name-en", "Moss gloss"), Map.entry("name-es", "Brillo de musgo"), Map.entry("step", "tone"),
+            Map.entry("step", "lighten")));
+        edda.post("/services", fields).expect(200);
+        String id = QuarkusTransaction.requiringNew().call(() -> menu.offered().get(menu.offered().size() - 1).id());
+        assertThat(QuarkusTransaction.requiringNew().call(() -> menu.service(id).orElseThrow().stepIds())).containsExactly("lighten", "tone");
+        assertThat(QuarkusTransaction.requiringNew().call(() -> menu.name(id, knowledge.words("es")))).isEqualTo("Brillo de musgo");
+        assertThat(salon.as("sanna").open("/desk/new-visit").page().select("input[name=service]").eachAttr("value")).contains(id);
+    }
+
+    @Test
+    void aServiceWithoutStepsOrNameIsAskedForAgain() {
+        Walker edda = salon.as("edda").open("/services").send("#add", Map.of()).expect(422);
+        assertThat(edda.page().select(".mistakes li")).hasSize(2);
+    }
+
+    @Test
+    void aServiceTakenOffTheListIsNotBookedAnyMoreButWhatIsBookedKeepsItsName() {
+        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
+        salon.as("edda").open("/services").send("form[action$=/services/colour-whole/retire]", Map.of()).expect(200);
+        assertThat(salon.as("sanna").open("/desk/new-visit").page().select("input[name=service]").eachAttr("value")).doesNotContain("colour-whole");
+        assertThat(salon.as("sanna").open("/desk/visits/" + visit).text()).contains("Permanent colour, whole hair");
+        salon.as("edda").open("/services").send("form[action$=/services/colour-whole/return]", Map.of());
+        assertThat(salon.as("sanna").open("/desk/new-visit").page().select("input[name=service]").eachAttr("value")).contains("colour-whole");
+    }
+
+    @Test
+    void onlyTheOwnerSeesThesePages() {
+        for (String path : List.of("/products", "/services", "/policy")) {
+            salon.as("petra").open(path).expect(403);
+            salon.as("sanna").open(path).expect(403);
+        }
+    }
+}
