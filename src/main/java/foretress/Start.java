@@ -1,13 +1,19 @@
 package foretress;
 
+import foretress.api.Command;
 import io.quarkus.dev.console.DevConsoleManager;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 
-/** The way in: prepares folders, keys and database, or says in one sentence why not, and runs the server. */
+/** The way in: runs a command if one is given; else prepares folders, keys and database, or says in one sentence why not, and runs the server. */
 @QuarkusMain
 public class Start {
     public static void main(String... arguments) {
+        if (arguments.length > 0) System.exit(command(arguments));
         if (isDevelopment()) System.setProperty("foretress.development", "true");
         try {
             for (var line : new Preparation(Settings.ofThisProcess(), System::setProperty).prepare()) System.out.println(line);
@@ -16,6 +22,13 @@ public class Start {
             System.exit(refusal.reason.exitCode);
         }
         Quarkus.run(Ready.class, arguments);
+    }
+
+    /** Whatever follows the jar's name is a command, which needs no server, folders or keys. */
+    private static int command(String... arguments) {
+        var out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        var err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        return Command.run(arguments, System.in, out, err);
     }
 
     /** The framework itself does not know yet that this is development mode; who reloads its classes is known already. */

@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.assessment.HairTold;
+import foretress.assessment.Situation;
 import foretress.hair.HairHistory;
 import foretress.hair.StrandMap;
 import foretress.hair.StrandWords;
@@ -29,18 +30,23 @@ public class StrandMaps {
     }
 
     public StrandMap map(Visit visit, Answers said, Words words) {
-        HairHistory history = HairTold.of(assessments.situation(visit, said), knowledge.ruleSet().cues()).history();
-        List<foretress.questionnaire.Treatment> listed = listed(said);
+        return map(assessments.situation(visit, said), knowledge, words);
+    }
+
+    /** The map on the day of the service. */
+    public static StrandMap map(Situation situation, Knowledge knowledge, Words words) {
+        HairHistory history = HairTold.of(situation, knowledge.ruleSet().cues()).history();
+        List<foretress.questionnaire.Treatment> listed = listed(situation.answers());
         List<Treatment> drawn = new ArrayList<>();
         for (Treatment treatment : history.treatments()) {
             // What the client listed comes first and in order; what only a cue betrays follows, at a time nobody said.
             String where = drawn.size() < listed.size() ? AnswerWords.whereAndWhen(listed.get(drawn.size()), words) : "";
             drawn.add(treatment.labelled(AnswerWords.slip("treatment", treatment.id(), words), where));
         }
-        return StrandMap.of(new HairHistory(history.length(), drawn, history.cuts(), history.growth()), visit.startsThere().toLocalDate());
+        return StrandMap.of(new HairHistory(history.length(), drawn, history.cuts(), history.growth()), situation.serviceDay());
     }
 
-    public StrandWords words(Words words) {
+    public static StrandWords words(Words words) {
         return new StrandWords(Locale.forLanguageTag(words.language()), key -> words.text("strand.texts." + key));
     }
 

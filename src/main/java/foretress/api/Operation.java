@@ -1,0 +1,39 @@
+package foretress.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * One thing a program can ask for. The server, the command line and the document are all made of it.
+ *
+ * @param id as the command line calls it, for example {@code read-label}
+ * @param path below {@code /api/v1}
+ * @param scope what a token must be for; none when any token will do
+ * @param summary one line
+ * @param description what it does, what it does not, and what to be careful with
+ * @param request what the body must look like; none for one without a body
+ * @param response what the answer looks like
+ * @param examples names of the worked examples, files under {@code api/examples}
+ * @param work from a body that has its shape to the answer; may still refuse it
+ */
+record Operation(String id, String path, Optional<Scope> scope, String summary, String description, Optional<Shape> request, Shape response,
+                 List<String> examples, Function<JsonNode, JsonNode> work) {
+
+    /**
+     * @param body already JSON
+     * @throws Refused naming every field that is not as documented
+     */
+    JsonNode answer(JsonNode body) {
+        check(body);
+        return work.apply(body);
+    }
+
+    /** @throws Refused naming every field that has not its shape */
+    void check(JsonNode body) {
+        Faults faults = new Faults();
+        request.ifPresent(shape -> shape.check(body, "", faults));
+        faults.orThrow();
+    }
+}
