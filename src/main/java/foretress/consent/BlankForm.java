@@ -162,7 +162,7 @@ public final class BlankForm {
             case HAIR_LENGTH -> labelled(question, say("length"));
             case TREATMENTS -> {
                 sheet.row(Cell.of(21, sheet.width - 21, Face.TEXT, 9.5f, 13, kinds(question)));
-                grid(TREATMENTS, "what", "date", "where", "by");
+                grid(TREATMENTS, "what", "date", "where", "by", "again");
             }
             case MEDICINES -> grid(MEDICINES, "medicine", "dose", "route", "last");
             case INGREDIENTS, NOTE -> lines(3);

@@ -41,9 +41,6 @@ public record Growth(double lowest, double highest) {
         Group.ofMicrometresADay(280, 50), Group.ofMicrometresADay(367, 56), Group.ofMicrometresADay(411, 53),
         Group.ofMicrometresADay(256, 44));
 
-    private static final int TABLE_STEPS = 2_000;
-    private static final double[] TABLE = table();
-
     public Growth {
         if (!(SLOW <= lowest && lowest <= highest && highest <= FAST)) {
             throw new IllegalArgumentException("growth of %s to %s cm a month is outside %s to %s"
@@ -102,29 +99,16 @@ public record Growth(double lowest, double highest) {
 
     /** Chance that the rate is at most this many cm a month. */
     public double chanceAtMost(double rate) {
-        if (rate >= highest) {
-            return 1;
-        }
-        if (rate < lowest) {
-            return 0;
-        }
-        double below = mixture(lowest);
-        return (mixture(rate) - below) / (mixture(highest) - below);
+        return rate >= highest ? 1 : rate <= lowest ? 0 : Rates.of(this).g(1 / rate);
     }
 
-    /** Read between the lines of a table: a map asks some hundred thousand times. Off by less than a millionth. */
+    /** The published distribution, cut off at its two bounds. */
+    static double published(double rate) {
+        double below = mixture(SLOW);
+        return Math.max(0, Math.min(1, (mixture(rate) - below) / (mixture(FAST) - below)));
+    }
+
     private static double mixture(double rate) {
-        double place = (rate - SLOW) / (FAST - SLOW) * TABLE_STEPS;
-        int below = Math.min((int) place, TABLE_STEPS - 1);
-        return TABLE[below] + (place - below) * (TABLE[below + 1] - TABLE[below]);
-    }
-
-    private static double[] table() {
-        double[] table = new double[TABLE_STEPS + 1];
-        for (int i = 0; i <= TABLE_STEPS; i++) {
-            double rate = SLOW + (FAST - SLOW) * i / TABLE_STEPS;
-            table[i] = GROUPS.stream().mapToDouble(g -> Normal.below((rate - g.mean) / g.deviation)).average().orElseThrow();
-        }
-        return table;
+        return GROUPS.stream().mapToDouble(g -> Normal.below((rate - g.mean) / g.deviation)).average().orElseThrow();
     }
 }

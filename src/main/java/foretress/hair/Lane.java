@@ -12,6 +12,9 @@ public final class Lane {
     static final double STEP_CM = 0.25;
 
     private static final int HAIRS = 10;
+    private static final double[] NOT_YET = {};
+    /** 300 cm halved so often are less than a tenth of a millimetre. */
+    private static final int BISECTIONS = 16;
 
     private final Treatment treatment;
     private final boolean lengthKnown;
@@ -21,12 +24,14 @@ public final class Lane {
     private final double chanceLeft;
     private final SafeSide safe;
     private final LocalDate grownOut;
-    private final double[] chances;
+    private final Reach reach;
     private final Optional<Range> starts;
     private final Optional<Range> reaches;
+    /** Made when a picture first asks for it. */
+    private volatile double[] chances = NOT_YET;
 
     Lane(Treatment treatment, LocalDate today, HairHistory history, double lengthCm, double touchUpMonths) {
-        Reach reach = new Reach(treatment, today, history, lengthCm, touchUpMonths);
+        this.reach = Reach.of(treatment, today, history, lengthCm, touchUpMonths);
         LocalDate latest = treatment.latest().isAfter(today) ? today : treatment.latest();
         this.treatment = treatment;
         this.lengthKnown = history.length().cm().isPresent();
@@ -36,19 +41,28 @@ public final class Lane {
         this.safe = SafeSide.of(treatment, history.length(), history.cuts(), today);
         this.chanceLeft = lengthKnown ? Math.min(safe.chance(), reach.chanceAnyLeft()) : 1;
         this.grownOut = latest.plusDays((long) Math.ceil(Growth.lookBackMonths(lengthCm) * Growth.DAYS_A_MONTH));
-        this.chances = chances(reach);
-        this.starts = chances[chances.length - 1] > 0 || chanceLeft > 0 ? Optional.of(startsIn(reach)) : Optional.empty();
-        this.reaches = starts.map(s -> reachesIn(reach, s));
+        this.starts = chanceLeft > 0 || reach.chanceAt(lengthCm) > 0 ? Optional.of(startsIn()) : Optional.empty();
+        this.reaches = starts.map(this::reachesIn);
     }
 
     private double far(Treatment t, LocalDate today, double touchUpMonths) {
-        if (t.zone() != Zone.REGROWTH || t.repeated()) {
+        if (Cover.toTheTip(t)) {
             return lengthCm;
         }
-        return Math.min(lengthCm, Growth.FAST * (Growth.monthsBetween(t.earliest(), today) + touchUpMonths));
+        LocalDate first = t.series().map(Series::firstEarliest).orElse(t.earliest());
+        return Math.min(lengthCm, Growth.FAST * (Growth.monthsBetween(first, today) + touchUpMonths));
     }
 
-    private double[] chances(Reach reach) {
+    private double[] chances() {
+        double[] made = chances;
+        if (made.length == 0) {
+            made = made();
+            chances = made;
+        }
+        return made;
+    }
+
+    private double[] made() {
         double[] found = new double[(int) Math.ceil(lengthCm / STEP_CM) + 1];
         for (int i = 0; i < found.length; i++) {
             found[i] = Math.min(1, reach.chanceAt(Math.min(lengthCm, i * STEP_CM)));
@@ -57,12 +71,15 @@ public final class Lane {
     }
 
     /** Near edge, given that it is still on the hair. */
-    private Range startsIn(Reach reach) {
+    private Range startsIn() {
         double all = reach.chanceNearBy(lengthCm);
         return new Range(place(cm -> reach.chanceNearBy(cm) >= 0.1 * all), place(cm -> reach.chanceNearBy(cm) >= 0.9 * all));
     }
 
-    private Range reachesIn(Reach reach, Range starts) {
+    private Range reachesIn(Range starts) {
+        if (Cover.toTheTip(treatment)) {
+            return new Range(lengthCm, lengthCm);
+        }
         double from = place(cm -> reach.chanceFarBy(cm) >= 0.1);
         return new Range(Math.max(from, starts.fromCm()), Math.max(place(cm -> reach.chanceFarBy(cm) >= 0.9), starts.toCm()));
     }
@@ -74,7 +91,7 @@ public final class Lane {
     private double place(Reached reached) {
         double low = 0;
         double high = lengthCm;
-        for (int i = 0; i < 30; i++) {
+        for (int i = 0; i < BISECTIONS; i++) {
             double middle = (low + high) / 2;
             if (reached.by(middle)) {
                 high = middle;
@@ -98,8 +115,8 @@ public final class Lane {
     }
 
     /**
-     * The same on the safe side, never less than {@link #chanceLeft()}: the slowest growth, four months of rest, and of a long
-     * span its last year. What decides. Without a known length it is 1.
+     * The same on the safe side, never less than {@link #chanceLeft()}: the slowest growth, four months of rest, the last day it
+     * can have been. What decides. Without a known length it is 1.
      */
     public double safetyChance() {
         return safe.chance();
@@ -146,10 +163,11 @@ public final class Lane {
         if (cm < 0 || cm > lengthCm) {
             return 0;
         }
+        double[] at = chances();
         double step = cm / STEP_CM;
-        int below = Math.min((int) step, chances.length - 1);
-        int above = Math.min(below + 1, chances.length - 1);
-        return chances[below] + (step - below) * (chances[above] - chances[below]);
+        int below = Math.min((int) step, at.length - 1);
+        int above = Math.min(below + 1, at.length - 1);
+        return at[below] + (step - below) * (at[above] - at[below]);
     }
 
     /** Of ten treated hairs, how many carry it at this place: at least one wherever there is any chance. */

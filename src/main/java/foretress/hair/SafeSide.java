@@ -4,28 +4,22 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * How likely any of a treatment is left at the slowest growth, with four months of rest. Of a long span only the last year
- * counts, so that a far past does not thin out the near one. What decides; a picture needs more, see {@link Lane}.
+ * How likely any of a treatment is left at the slowest growth, with four months of rest, done on the last day it can have been.
+ * What decides; a picture needs more, see {@link Lane}. At one rate, one rest and one day there is no chance in between: 1 or
+ * 0. The last day, because a date told less precisely must never leave less of the treatment than any day it can mean; and the
+ * published bound, because one measured season does not speak for the years before it.
  *
- * @param chance 0 to 1; 1 when the length is not known
+ * @param chance 1 or 0; 1 when the length is not known
  * @param metalSuspected metal is possible and not ruled out: for that the client must be sure of the last use and staff have
  *     measured
  */
 public record SafeSide(double chance, boolean metalSuspected) {
-    private static final int SPAN_DAYS = 365;
 
     public static SafeSide of(Treatment treatment, HairLength length, List<Cut> cuts, LocalDate today) {
-        double chance = length.cm().isPresent() ? chance(treatment, length.cm().getAsDouble(), cuts, today) : 1;
+        LocalDate latest = treatment.latest().isAfter(today) ? today : treatment.latest();
+        double chance = length.cm().isEmpty() || left(latest, length.cm().getAsDouble(), cuts, today) ? 1 : 0;
         boolean ruledOut = treatment.sure() && length.measured() && chance < Lane.SUSPECTED_FROM;
         return new SafeSide(chance, treatment.metalPossible() && !ruledOut);
-    }
-
-    private static double chance(Treatment treatment, double lengthCm, List<Cut> cuts, LocalDate today) {
-        LocalDate latest = treatment.latest().isAfter(today) ? today : treatment.latest();
-        LocalDate first = latest.minusDays(SPAN_DAYS - 1);
-        LocalDate from = !treatment.earliest().isAfter(first) ? first : treatment.earliest().isAfter(latest) ? latest : treatment.earliest();
-        long left = from.datesUntil(latest.plusDays(1)).filter(day -> left(day, lengthCm, cuts, today)).count();
-        return (double) left / from.datesUntil(latest.plusDays(1)).count();
     }
 
     private static boolean left(LocalDate day, double lengthCm, List<Cut> cuts, LocalDate today) {

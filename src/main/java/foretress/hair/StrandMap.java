@@ -36,10 +36,15 @@ public record StrandMap(LocalDate today, double lengthCm, boolean lengthKnown, b
 
     /** New growth reaches back to the treatment before, when that is longer ago than people usually wait. */
     private static double touchUpMonths(Treatment t, HairHistory history) {
+        if (Cover.toTheTip(t)) {
+            return 0;
+        }
+        LocalDate first = t.series().map(Series::firstLatest).orElse(t.latest());
+        double apart = t.series().map(Series::monthsApart).orElse(Cover.USUAL_TOUCH_UP_MONTHS);
         double sinceLast = history.treatments().stream()
-            .filter(other -> other.latest().isBefore(t.latest()))
-            .mapToDouble(other -> Growth.monthsBetween(other.latest(), t.latest())).min().orElse(0);
-        return Math.max(Reach.USUAL_TOUCH_UP_MONTHS, sinceLast);
+            .filter(other -> other.latest().isBefore(first))
+            .mapToDouble(other -> Growth.monthsBetween(other.latest(), first)).min().orElse(0);
+        return Math.max(Math.max(Cover.USUAL_TOUCH_UP_MONTHS, apart), sinceLast);
     }
 
     /** Length to cut to so that no lane suspected of metal has any left; empty when none is, or no hair would be left. */

@@ -2,6 +2,7 @@ package foretress.hair;
 
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * One earlier treatment, or the last of a series of them.
@@ -10,13 +11,15 @@ import java.util.Objects;
  * @param earliest first day the (last) use can have been, included
  * @param latest last day it can have been, included; a day after today counts as today
  * @param repeated used before that day too, again and again
+ * @param series since when and how far apart; empty when done once, and when nobody can say: then it reaches to the tip
  * @param sure the client is sure there was no later use; false whenever the date is not known
  * @param metalPossible it may have left metal, whatever else it is (henna of a kind nobody knows)
  * @param label the first line beside its band, in the reader's language
  * @param said the second line: where and when, as the client said it; may be empty
  */
 public record Treatment(String id, Residue residue, LocalDate earliest, LocalDate latest, Zone zone,
-                        boolean repeated, boolean sure, boolean metalPossible, String label, String said) {
+                        boolean repeated, Optional<Series> series, boolean sure, boolean metalPossible, String label,
+                        String said) {
 
     public Treatment {
         Objects.requireNonNull(id);
@@ -27,35 +30,50 @@ public record Treatment(String id, Residue residue, LocalDate earliest, LocalDat
         if (latest.isBefore(earliest)) {
             throw new IllegalArgumentException("%s: its last day %s is before its first %s".formatted(label, latest, earliest));
         }
+        if (series.isPresent() && (!repeated || series.get().firstEarliest().isAfter(latest))) {
+            throw new IllegalArgumentException("%s: first done after it was last done, or done but once".formatted(label));
+        }
+    }
+
+    /** Whose first time nobody knows, if it was repeated. */
+    public Treatment(String id, Residue residue, LocalDate earliest, LocalDate latest, Zone zone, boolean repeated, boolean sure,
+                     boolean metalPossible, String label, String said) {
+        this(id, residue, earliest, latest, zone, repeated, Optional.empty(), sure, metalPossible, label, said);
     }
 
     /** Done once, its date a sure one. */
     public static Treatment once(Residue residue, LocalDate earliest, LocalDate latest, Zone zone, String label) {
-        return new Treatment(label, residue, earliest, latest, zone, false, true, residue.mayHoldMetal(), label, "");
+        return new Treatment(label, residue, earliest, latest, zone, false, Optional.empty(), true, residue.mayHoldMetal(), label, "");
     }
 
     public Treatment withId(String other) {
-        return new Treatment(other, residue, earliest, latest, zone, repeated, sure, metalPossible, label, said);
+        return new Treatment(other, residue, earliest, latest, zone, repeated, series, sure, metalPossible, label, said);
     }
 
     public Treatment againAndAgain() {
-        return new Treatment(id, residue, earliest, latest, zone, true, sure, metalPossible, label, said);
+        return new Treatment(id, residue, earliest, latest, zone, true, series, sure, metalPossible, label, said);
+    }
+
+    /** Again and again, since a first time as uncertain as any date. */
+    public Treatment since(LocalDate firstEarliest, LocalDate firstLatest, double monthsApart) {
+        return new Treatment(id, residue, earliest, latest, zone, true, Optional.of(new Series(firstEarliest, firstLatest, monthsApart)), sure,
+            metalPossible, label, said);
     }
 
     public Treatment unsure() {
-        return new Treatment(id, residue, earliest, latest, zone, repeated, false, metalPossible, label, said);
+        return new Treatment(id, residue, earliest, latest, zone, repeated, series, false, metalPossible, label, said);
     }
 
     public Treatment maybeMetal() {
-        return new Treatment(id, residue, earliest, latest, zone, repeated, sure, true, label, said);
+        return new Treatment(id, residue, earliest, latest, zone, repeated, series, sure, true, label, said);
     }
 
     /** With the words a reader sees beside its band. */
     public Treatment labelled(String name, String words) {
-        return new Treatment(id, residue, earliest, latest, zone, repeated, sure, metalPossible, name, words);
+        return new Treatment(id, residue, earliest, latest, zone, repeated, series, sure, metalPossible, name, words);
     }
 
     public Treatment said(String words) {
-        return new Treatment(id, residue, earliest, latest, zone, repeated, sure, metalPossible, label, words);
+        return new Treatment(id, residue, earliest, latest, zone, repeated, series, sure, metalPossible, label, words);
     }
 }

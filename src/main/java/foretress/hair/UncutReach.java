@@ -1,0 +1,55 @@
+package foretress.hair;
+
+import java.util.List;
+
+/**
+ * Without a known cut the two edges follow from one rate and one rest, and the near one never passes the far one. So the
+ * chance to lie at a place is the chance of the near edge within it less that of the far edge, both closed forms of
+ * {@link Grown}, whatever ties the first day to the last.
+ */
+final class UncutReach extends Reach {
+    private final Grown near;
+    private final List<Grown> far;
+
+    UncutReach(Rates rates, Span last, Span first, List<Cover> covers, double lengthCm) {
+        super(covers, lengthCm);
+        near = new Grown(rates, last.newest(), last.oldest(), 0);
+        far = covers.stream().filter(Cover::ends)
+            .map(c -> new Grown(rates, first.newest(), first.oldest(), c.growthMonths())).toList();
+    }
+
+    @Override
+    double chanceAt(double cm) {
+        return cm > lengthCm ? 0 : Math.max(0, chanceNearBy(cm) - grownBy(cm));
+    }
+
+    @Override
+    double chanceNearBy(double cm) {
+        double sum = 0;
+        for (Cover cover : covers) {
+            sum += near.chanceWithin(cover.scalpAt(cm, lengthCm));
+            if (cover.ends()) {
+                return sum;
+            }
+        }
+        return sum / covers.size();
+    }
+
+    @Override
+    double chanceFarBy(double cm) {
+        return cm >= lengthCm ? 1 : grownBy(cm);
+    }
+
+    private double grownBy(double cm) {
+        double sum = 0;
+        for (Grown one : far) {
+            sum += one.chanceWithin(cm);
+        }
+        return far.isEmpty() ? 0 : sum / far.size();
+    }
+
+    @Override
+    double chanceAnyLeft() {
+        return near.chanceWithin(lengthCm, LONG_REST_MONTHS);
+    }
+}
