@@ -76,7 +76,7 @@ final class HairFacts {
     private SafeSide safe(Done done) {
         Treatment t = done.treatment();
         return seen.computeIfAbsent(new Days(t.earliest(), t.latest(), t.sure(), t.metalPossible()),
-            days -> SafeSide.of(t, told.length(), List.of(), situation.today()));
+            days -> SafeSide.of(t, told.length(), situation.cuts(), situation.today()));
     }
 
     private FactValue value(FactDef def, FactDef.Computation how, ToIntFunction<Done> classOf) {

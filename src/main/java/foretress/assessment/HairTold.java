@@ -1,14 +1,17 @@
 package foretress.assessment;
 
+import foretress.hair.Growth;
 import foretress.hair.HairHistory;
 import foretress.hair.HairLength;
 import foretress.hair.Residue;
+import foretress.hair.Series;
 import foretress.hair.Treatment;
 import foretress.hair.Zone;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.SaidDate;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -31,6 +34,10 @@ public final class HairTold {
     private static final Set<String> MAY_HOLD_METAL = Set.of("restorer", "henna-unknown", "henna-black", Question.DONT_KNOW);
     private static final Map<String, Zone> ZONES = Map.of("whole", Zone.WHOLE, "regrowth", Zone.REGROWTH,
         "lengths-ends", Zone.LENGTHS_ENDS, "ends", Zone.ENDS, "strands", Zone.STRANDS);
+    /** The longest pause each saying allows, in months; one not known is the longest of all. */
+    private static final Map<String, Double> MONTHS_APART = Map.of("weekly", weeks(1), "4-weeks", weeks(5), "6-weeks", weeks(7),
+        "8-weeks", weeks(10), "12-weeks", weeks(16), "few-a-year", 6.0, "yearly", 18.0);
+    private static final double LONGEST_APART = 18;
     /** The shortest length the hair model takes; a shaved head is no more than that. */
     private static final double SHORTEST_CM = 0.5;
 
@@ -72,7 +79,8 @@ public final class HairTold {
 
     /** The treatments that certainly happened, for drawing; their labels are codes. */
     public HairHistory history() {
-        return HairHistory.of(length(), done.stream().filter(d -> d.sureness() == Sureness.SURE).map(Done::treatment).toList());
+        List<Treatment> sure = done.stream().filter(d -> d.sureness() == Sureness.SURE).map(Done::treatment).toList();
+        return new HairHistory(length(), sure, situation.cuts(), situation.growth());
     }
 
     /** A measurement by staff outranks what the client said; a length not drawn straight is not known. */
@@ -142,7 +150,21 @@ public final class HairTold {
         SaidDate.Span span = t.when().span(situation.today(), situation.policy().hemisphere());
         boolean sure = !(t.when() instanceof SaidDate.NotKnown);
         return new Treatment(what, residue(what), span.earliest(), span.latest(), ZONES.getOrDefault(t.zone(), Zone.NOT_KNOWN),
-            !t.often().equals("once"), sure, MAY_HOLD_METAL.contains(what), what, "");
+            t.repeated(), series(t, span), sure, MAY_HOLD_METAL.contains(what), what, "");
+    }
+
+    /** None when nobody knows the first time, or when it cannot be before the last: then all that was further out counts as treated. */
+    private Optional<Series> series(foretress.questionnaire.Treatment t, SaidDate.Span last) {
+        SaidDate.Span first = t.since().span(situation.today(), situation.policy().hemisphere());
+        if (!t.repeated() || t.since() instanceof SaidDate.NotKnown || first.earliest().isAfter(last.latest())) {
+            return Optional.empty();
+        }
+        LocalDate firstLatest = first.latest().isAfter(last.latest()) ? last.latest() : first.latest();
+        return Optional.of(new Series(first.earliest(), firstLatest, MONTHS_APART.getOrDefault(t.every(), LONGEST_APART)));
+    }
+
+    private static double weeks(int weeks) {
+        return weeks * 7 / Growth.DAYS_A_MONTH;
     }
 
     private static Residue residue(String what) {

@@ -1,5 +1,7 @@
 package foretress.assessment;
 
+import foretress.hair.Cut;
+import foretress.hair.Growth;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Questionnaire;
 import java.time.LocalDate;
@@ -14,13 +16,22 @@ import java.util.Set;
  * @param serviceDay the day of the visit, in the salon's zone
  * @param bookedChemistries of the booked steps
  * @param measuredLengthCm the longest hair as staff measured it, drawn straight, in cm
+ * @param cuts cuts to a length that staff recorded; what a client remembers of one shortens nothing
+ * @param growth how fast this client's hair grows; {@link Growth#PUBLISHED} unless staff measured the band under a dated colour
  */
 public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate, Set<String> bookedChemistries,
                         Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests,
-                        Optional<Integer> measuredLengthCm) {
+                        Optional<Integer> measuredLengthCm, List<Cut> cuts, Growth growth) {
     public Situation {
         bookedChemistries = Set.copyOf(bookedChemistries);
         tests = List.copyOf(tests);
+        cuts = List.copyOf(cuts);
+    }
+
+    /** No cut is on record and nobody measured how fast the hair grows. */
+    public Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate, Set<String> bookedChemistries,
+                     Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests, Optional<Integer> measuredLengthCm) {
+        this(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, List.of(), Growth.PUBLISHED);
     }
 
     /** The visit is today and staff have not measured the hair. */
@@ -31,6 +42,16 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
 
     /** The same with other answers. */
     public Situation saying(Answers other) {
-        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests, measuredLengthCm);
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests, measuredLengthCm, cuts, growth);
+    }
+
+    /** The same with cuts that staff recorded. */
+    public Situation cut(List<Cut> recorded) {
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, recorded, growth);
+    }
+
+    /** The same with a measured growth. */
+    public Situation growing(Growth measured) {
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, cuts, measured);
     }
 }

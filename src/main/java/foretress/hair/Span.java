@@ -14,6 +14,11 @@ record Span(double newest, double oldest) {
         return new Span(newest, open ? Math.max(newest, Math.min(oldest, Growth.lookBackMonths(lengthCm))) : oldest);
     }
 
+    /** The same, or so much longer ago that neither end lies after the other's. */
+    Span before(Span other) {
+        return new Span(Math.max(newest, other.newest), Math.max(oldest, other.oldest));
+    }
+
     /** The middle of the i-th of so many equal parts, from the oldest on. */
     double part(int i, int parts) {
         return oldest - (i + 0.5) * (oldest - newest) / parts;

@@ -7,6 +7,7 @@ import foretress.assessment.Assessor;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
 import foretress.assessment.Weight;
+import foretress.hair.Growth;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answers;
 import foretress.salon.Menu;
@@ -86,7 +87,9 @@ public class Assessments {
         return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
             visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said,
             policies.effective(), records.stream().flatMap(r -> r.tests(visit).stream()).toList(),
-            records.stream().flatMap(r -> r.measuredLengthCm(visit).stream()).findFirst());
+            records.stream().flatMap(r -> r.measuredLengthCm(visit).stream()).findFirst(),
+            records.stream().flatMap(r -> r.cuts(visit).stream()).toList(),
+            records.stream().flatMap(r -> r.growth(visit).stream()).findFirst().orElse(Growth.PUBLISHED));
     }
 
     /** An assessment as it was made, with the facts and findings of its day. */

@@ -1,6 +1,8 @@
 package foretress.intake;
 
 import foretress.assessment.TestFact;
+import foretress.hair.Cut;
+import foretress.hair.Growth;
 import foretress.visit.Visit;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +14,16 @@ public interface ChairRecord {
 
     /** The longest hair as staff measured it for this visit, drawn straight, in cm. */
     default Optional<Integer> measuredLengthCm(Visit visit) {
+        return Optional.empty();
+    }
+
+    /** Cuts to a length that staff recorded for this client. */
+    default List<Cut> cuts(Visit visit) {
+        return List.of();
+    }
+
+    /** How fast this client's hair grows, where staff measured the band of new growth under a dated colour. */
+    default Optional<Growth> growth(Visit visit) {
         return Optional.empty();
     }
 }

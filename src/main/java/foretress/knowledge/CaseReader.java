@@ -5,6 +5,7 @@ import foretress.assessment.Situation;
 import foretress.assessment.Step;
 import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
+import foretress.hair.Cut;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Medicine;
@@ -26,7 +27,7 @@ import java.util.stream.Collectors;
 /** Reads the cases of one file; complains about them as about knowledge. */
 final class CaseReader {
     private static final Set<String> OWN = Set.of("today", "service-day", "born", "jurisdiction", "service", "steps", "without", "measured",
-        "drawn-straight", "tests", "unanswered");
+        "drawn-straight", "tests", "unanswered", "cuts");
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
     private static final LocalDate BORN = LocalDate.of(1990, 1, 1);
 
@@ -76,7 +77,16 @@ final class CaseReader {
         boolean bornSaid = given.maybe("born").map(b -> !b.text().equals("dont-know")).orElse(true);
         return new Situation(today, day(given, "service-day").orElse(today), bornSaid ? day(given, "born").or(() -> Optional.of(BORN)) : Optional.empty(),
             service.chemistries(), knowledge.questionnaire(), answers,
-            knowledge.policy(given.maybe("jurisdiction").map(j -> j.oneOf(knowledge.policies().keySet(), "jurisdiction")).orElse("uk")), tests(given, today), measured ? length : Optional.empty());
+            knowledge.policy(given.maybe("jurisdiction").map(j -> j.oneOf(knowledge.policies().keySet(), "jurisdiction")).orElse("uk")), tests(given, today), measured ? length : Optional.empty()).cut(cuts(given));
+    }
+
+    private static List<Cut> cuts(Yaml given) {
+        return given.maybe("cuts").map(list -> list.listOrOne().stream().map(CaseReader::cut).toList()).orElse(List.of());
+    }
+
+    private static Cut cut(Yaml entry) {
+        entry.only("day", "to");
+        return new Cut(LocalDate.parse(entry.at("day").text()), entry.at("to").number(0, Answer.Length.LONGEST_CM));
     }
 
     private Answers answers(Yaml given) {
