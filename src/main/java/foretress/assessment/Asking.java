@@ -97,6 +97,10 @@ final class Asking {
             notAsked(List.of(question)), unanswered(List.of(question)), Optional.empty());
     }
 
+    Policy policy() {
+        return situation.policy();
+    }
+
     Optional<Answer> answer(Question question) {
         return situation.answers().to(question.id());
     }

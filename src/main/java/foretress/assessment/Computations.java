@@ -2,6 +2,7 @@ package foretress.assessment;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The computations a fact can ask for, and what they tell apart, better to worse. The names of the classes are knowledge's
@@ -25,11 +26,18 @@ public final class Computations {
         Map.entry("label-metal", List.of("none", "traces, as in pigments", "a metal that stays in the hair")),
         Map.entry("label-dye-group", List.of("no dye", "another dye", "a dye of the PPD group")),
         Map.entry("label-unknown", List.of("none", "a word we do not know")),
+        Map.entry("policy-allows", List.of("the policy's figure is 1 or more", "it is 0")),
+        Map.entry("letter-or-test", List.of("a dermatologist's letter names this very product", "the test is negative and valid",
+            "neither", "the test is positive")),
         Map.entry("skin-test", List.of("negative and valid", "not done or not valid", "positive")),
         Map.entry("metal-test", List.of("slight lightening on every tuft", "not done, or not on every stretch", "nothing at all happened", "positive")),
         Map.entry("test-cutting", List.of("good", "not done", "poor")),
         Map.entry("elasticity", List.of("pass", "not done", "caution", "fail")),
         Map.entry("porosity", List.of("even", "not done", "porous")));
+
+    /** What staff recorded or the policy sets has one class, never a range: a test that is not known to be done is not done. */
+    public static final Set<String> ALWAYS_KNOWN = Set.of("skin-test", "letter-or-test", "metal-test", "test-cutting", "elasticity", "porosity",
+        "policy-allows", "hair-length");
 
     /** Whether a fact with so many classes can hold what this computation tells apart. */
     public static boolean fits(String name, int classes) {

@@ -25,10 +25,20 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
      * Holds when every named question was answered with one of the codes.
      *
      * @param ordinal the class it gives, counted from the best
+     * @param policy it holds only where the policy sets each of these figures at least so high
      */
-    public record Row(int ordinal, Map<String, List<String>> when) {
+    public record Row(int ordinal, Map<String, List<String>> when, Map<String, Integer> policy) {
         public Row {
             when = Map.copyOf(when);
+            policy = Map.copyOf(policy);
+        }
+
+        public Row(int ordinal, Map<String, List<String>> when) {
+            this(ordinal, when, Map.of());
+        }
+
+        boolean under(Policy set) {
+            return policy.entrySet().stream().allMatch(figure -> set.figure(figure.getKey()) >= figure.getValue());
         }
     }
 

@@ -70,10 +70,12 @@ public final class FactFinder {
                 case "metal" -> hair.metal(def, how);
                 case "left" -> hair.left(def, how);
                 case "kind-left" -> hair.kindLeft(def, how);
+                case "policy-allows" -> policyAllows(def, how);
+                case "letter-or-test" -> tests.letterOr(def, value(rules.fact(how.of().get(0)).orElseThrow()));
                 case "medicine" -> medicines.taken(def, how);
                 case "steroid-tablets" -> medicines.steroidTablets(def);
                 case "skin-steroid" -> medicines.skinSteroid(def);
-                case "chemotherapy" -> medicines.chemotherapy(def);
+                case "chemotherapy" -> hair.notRegrown(def, medicines.chemotherapy(def).heavier(rows.find(def)));
                 case "unknown-medicine" -> medicines.notRecognised(def);
                 case "label-metal" -> labels.metal(def);
                 case "label-dye-group" -> labels.dyeGroup(def);
@@ -85,6 +87,11 @@ public final class FactFinder {
                 case "porosity" -> tests.porosity(def);
                 default -> throw new IllegalArgumentException("there is no computation " + how.name());
             };
+        }
+
+        private FactValue policyAllows(FactDef def, Computation how) {
+            boolean all = how.of().stream().allMatch(figure -> asking.policy().figure(figure) > 0);
+            return FactValue.known(def, all ? 0 : def.worst(), List.of());
         }
 
         /** A fact named beside the skin test voids a negative one while it may have its worst class. */

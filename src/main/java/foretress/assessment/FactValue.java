@@ -55,6 +55,12 @@ public record FactValue(String fact, List<String> classes, int best, int worst, 
             decided, joined(notAsked, other.notAsked), joined(unanswered, other.unanswered), fault.or(() -> other.fault));
     }
 
+    /** The same with one class read as a worse one wherever it may be meant. */
+    FactValue raised(int from, int to) {
+        return new FactValue(fact, classes, best == from ? to : best, worst == from ? to : worst, worstAsked == from ? to : worstAsked, causes,
+            notAsked, unanswered, fault);
+    }
+
     private static <T> List<T> joined(List<T> some, List<T> more) {
         return Stream.concat(some.stream(), more.stream()).distinct().toList();
     }

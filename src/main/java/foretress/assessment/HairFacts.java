@@ -24,6 +24,8 @@ final class HairFacts {
     private static final int RECENT = 2;
     private static final int TRACE = 1;
     private static final int SUSPECTED = 2;
+    private static final int OVER = 1;
+    private static final int IN_WINDOW = 2;
 
     private final Situation situation;
     private final Asking asking;
@@ -67,6 +69,13 @@ final class HairFacts {
 
     FactValue metal(FactDef def, FactDef.Computation how) {
         return value(def, how, done -> safe(done).metalSuspected() ? SUSPECTED : TRACE);
+    }
+
+    /** Where the policy asks for so many cm of new hair after chemotherapy, hair that is shorter is still in its window. */
+    FactValue notRegrown(FactDef def, FactValue chemotherapy) {
+        int asked = situation.policy().figure("chemotherapy-regrown-cm");
+        boolean regrown = told.length().cm().orElse(0) >= asked;
+        return regrown ? chemotherapy : chemotherapy.raised(OVER, IN_WINDOW);
     }
 
     private boolean isLeft(Done done) {

@@ -21,6 +21,9 @@ final class MedicineFacts {
     private static final Set<String> OVER_A_WEEK_AGO = Set.of("month", "longer");
     private static final Set<String> SKIN_CLASSES = Set.of("topical-corticosteroid", "topical-calcineurin-or-jak");
 
+    /** What a client who says "a low dose" has been told it means, in mg of prednisone a day. */
+    private static final int LOW_DOSE_MG = 10;
+
     private final Asking asking;
     private final Lexicon lexicon;
 
@@ -44,14 +47,17 @@ final class MedicineFacts {
     }
 
     FactValue taken(FactDef def, FactDef.Computation how) {
-        return value(def, medicine -> isOneOf(medicine, how.of()) ? Span.exactly(1).ifLongAgo(medicine) : Span.NONE);
+        boolean longAgoCounts = how.pastMonths().map(months -> months.in(asking.policy()) > 1).orElse(true);
+        Span longAgo = longAgoCounts ? new Span(0, 1) : Span.NONE;
+        return value(def, medicine -> !isOneOf(medicine, how.of()) ? Span.NONE : medicine.lastTaken().equals("longer") ? longAgo : Span.exactly(1));
     }
 
-    /** A low dose is at most 10 mg of prednisone a day, or as much of another (Levian 2021). */
+    /** A low dose is at most 10 mg of prednisone a day, or as much of another (Levian 2021); a policy may call less than that low. */
     FactValue steroidTablets(FactDef def) {
+        boolean lowIsLow = asking.policy().figure("steroid-low-dose-mg") >= LOW_DOSE_MG;
         return value(def, medicine -> {
             boolean through = isOneOf(medicine, List.of("systemic-corticosteroid")) && !NOT_THROUGH_THE_BODY.contains(medicine.route());
-            return through ? Span.exactly(medicine.dose().equals("low") ? 1 : 2).ifLongAgo(medicine) : Span.NONE;
+            return through ? Span.exactly(lowIsLow && medicine.dose().equals("low") ? 1 : 2).ifLongAgo(medicine) : Span.NONE;
         });
     }
 

@@ -1,6 +1,7 @@
 package foretress.assessment;
 
 import foretress.questionnaire.SaidDate.Hemisphere;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,6 +57,13 @@ public record Policy(String jurisdiction, Map<String, Integer> figures, String e
     /** Years documents are kept. */
     public int retentionYears() {
         return figure("retention-years");
+    }
+
+    /** The same with one figure changed. */
+    public Policy with(String name, int value) {
+        Map<String, Integer> changed = new HashMap<>(figures);
+        changed.put(name, value);
+        return new Policy(jurisdiction, changed, emergencyNumber, paper, hemisphere, warnings, source);
     }
 
     public int figure(String name) {

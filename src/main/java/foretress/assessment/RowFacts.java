@@ -19,7 +19,7 @@ final class RowFacts {
         int best = 0;
         int worst = 0;
         int worstAsked = 0;
-        for (FactDef.Row row : def.rows()) {
+        for (FactDef.Row row : rows(def)) {
             Truth holds = asking.holds(row.when(), false);
             best = holds == Truth.TRUE ? Math.max(best, row.ordinal()) : best;
             worst = holds == Truth.FALSE ? worst : Math.max(worst, row.ordinal());
@@ -33,12 +33,16 @@ final class RowFacts {
     /** The questions of the rows that give the worst class, or of all rows when none does. */
     private List<String> causes(FactDef def, int worst) {
         Set<String> causes = new LinkedHashSet<>();
-        for (FactDef.Row row : def.rows()) {
+        for (FactDef.Row row : rows(def)) {
             if (worst == 0 || row.ordinal() == worst && asking.holds(row.when(), false) != Truth.FALSE) {
                 row.when().keySet().stream().filter(this::shown).forEach(causes::add);
             }
         }
         return List.copyOf(causes);
+    }
+
+    private List<FactDef.Row> rows(FactDef def) {
+        return def.rows().stream().filter(row -> row.under(asking.policy())).toList();
     }
 
     private boolean shown(String id) {

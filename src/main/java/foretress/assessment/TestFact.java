@@ -9,10 +9,12 @@ import java.util.Optional;
  * A test that was made, as the facts need it. Whether it stands is asked field by field, so that each reason it may not is
  * somebody's to give.
  *
- * @param test id: {@code skin-test}, {@code incompatibility-test}, {@code test-cutting}, {@code elasticity-test}, {@code porosity-test}
+ * @param test id: {@code skin-test}, {@code incompatibility-test}, {@code test-cutting}, {@code elasticity-test}, {@code porosity-test},
+ *     {@code dermatologist-letter}
  * @param outcome skin-test: negative, doubtful, positive; incompatibility-test: slight-lightening, not-whole (a stretch without
  *     its own tuft, or a control that cannot be read), nothing-happened, positive; test-cutting: good, poor;
  *     elasticity-test: pass, caution, fail; porosity-test: even, porous
+ *     dermatologist-letter: names-product (a dye without peroxide and without any of the group), advises-against
  * @param started the day it was begun
  * @param read the day a member of staff read it; empty while nobody has
  * @param waitKept it was read after the wait that policy and leaflet ask
@@ -30,7 +32,8 @@ public record TestFact(String test, String outcome, LocalDate started, Optional<
         "incompatibility-test", List.of("slight-lightening", "not-whole", "nothing-happened", "positive"),
         "test-cutting", List.of("good", "poor"),
         "elasticity-test", List.of("pass", "caution", "fail"),
-        "porosity-test", List.of("even", "porous"));
+        "porosity-test", List.of("even", "porous"),
+        "dermatologist-letter", List.of("names-product", "advises-against"));
 
     /** No leaflet of the product is on file. */
     public TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,

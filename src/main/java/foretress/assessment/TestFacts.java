@@ -38,6 +38,15 @@ final class TestFacts {
             SkinTestDoubts.dated(how, test.started(), situation, asking));
     }
 
+    /** A recorded letter that names the product now planned, unless the policy takes none or the test is positive; else the test. */
+    FactValue letterOr(FactDef def, FactValue skinTest) {
+        boolean named = situation.policy().figure("letter-counts") > 0
+            && made("dermatologist-letter").anyMatch(t -> t.outcome().equals("names-product") && t.read().isPresent() && t.thisProduct());
+        boolean revoked = made("dermatologist-letter").anyMatch(t -> !t.outcome().equals("names-product"));
+        boolean counts = named && !revoked && skinTest.worst() < SKIN_POSITIVE;
+        return FactValue.known(def, counts ? CLEAR : skinTest.worst() + 1, skinTest.causes());
+    }
+
     /** A positive one stands until that hair is cut off, whatever a later one says; so does one in which nothing happened. */
     FactValue metalTest(FactDef def) {
         int worst = made("incompatibility-test").mapToInt(TestFacts::metal).max().orElse(NOT_DONE);

@@ -26,15 +26,16 @@ final class FactsReader {
         "import", "in", "let", "loop", "namespace", "null", "package", "return", "true", "var", "void", "while");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
     private static final Set<String> FROM_TREATMENTS = Set.of("left", "kind-left", "metal");
-    private static final Set<String> NEEDS_OF = Set.of("left", "kind-left", "metal", "medicine");
+    private static final Set<String> NEEDS_OF = Set.of("left", "kind-left", "metal", "medicine", "policy-allows", "letter-or-test");
+    private static final Set<String> FROM_FACTS = Set.of("skin-test", "letter-or-test");
 
     private final Map<String, Question> questions = new LinkedHashMap<>();
     private final Set<String> treatments = new LinkedHashSet<>();
     private final Set<String> read = new LinkedHashSet<>();
     private final Map<String, FactDef> facts = new LinkedHashMap<>();
     private final List<Cue> cues = new ArrayList<>();
-    /** Facts that void a negative skin test; held against the facts once all are read. */
-    private final List<Yaml> voiding = new ArrayList<>();
+    /** Facts that a computation reads; held against the facts once all are read. */
+    private final List<Yaml> named = new ArrayList<>();
 
     FactsReader(Questionnaire questionnaire) {
         for (Question question : questionnaire.questions()) {
@@ -48,7 +49,7 @@ final class FactsReader {
 
     void read(Yaml file) {
         file.each(this::fact);
-        voiding.forEach(list -> list.each(id -> id.oneOf(facts.keySet(), "fact")));
+        named.forEach(list -> list.each(id -> id.oneOf(facts.keySet(), "fact")));
     }
 
     void readCues(Yaml file) {
@@ -101,12 +102,19 @@ final class FactsReader {
     }
 
     private Row row(Yaml entry, List<String> classes) {
-        entry.only("class", "when");
+        entry.only("class", "when", "policy");
         int ordinal = classes.indexOf(entry.at("class").oneOf(classes, "class of this fact called"));
         if (ordinal == 0) {
             entry.at("class").complain("the best class needs no row: it is what is left when no other row holds");
         }
-        return new Row(ordinal, when(entry.at("when")));
+        return new Row(ordinal, when(entry.at("when")), entry.maybe("policy").map(FactsReader::atLeast).orElse(Map.of()));
+    }
+
+    private static Map<String, Integer> atLeast(Yaml figures) {
+        Map<String, Integer> read = new LinkedHashMap<>();
+        figures.pairs().forEach(pair -> pair.getKey().trying(
+            name -> read.put(name.oneOf(PolicyReader.FIGURES, "figure of a policy called"), pair.getValue().number(1, 1000))));
+        return read;
     }
 
     private Map<String, List<String>> when(Yaml when) {
@@ -149,8 +157,11 @@ final class FactsReader {
         if (list.isPresent() && FROM_TREATMENTS.contains(name.text())) {
             return list.get().each(code -> code.oneOf(treatments, "treatment"));
         }
-        if (list.isPresent() && name.text().equals("skin-test")) {
-            voiding.add(list.get());
+        if (list.isPresent() && name.text().equals("policy-allows")) {
+            return list.get().each(figure -> figure.oneOf(PolicyReader.FIGURES, "figure of a policy called"));
+        }
+        if (list.isPresent() && FROM_FACTS.contains(name.text())) {
+            named.add(list.get());
         }
         return list.map(l -> l.each(Ids::read)).orElse(List.of());
     }

@@ -13,8 +13,9 @@ import java.util.stream.Stream;
 final class PolicyReader {
     /** Every policy sets all of these; whole numbers, the unit in the name. */
     static final List<String> FIGURES = List.of("label-age", "minimum-age", "skin-test-wait-hours", "skin-test-validity-months",
-        "incompatibility-test-hours", "permed-hair-weeks", "chemotherapy-months", "radiotherapy-weeks", "retention-years",
-        "minor-retention-age");
+        "incompatibility-test-hours", "permed-hair-weeks", "relaxer-weeks", "keratin-weeks", "perm-allergen-months", "chemotherapy-months",
+        "chemotherapy-regrown-cm", "radiotherapy-weeks", "retinoid-months", "steroid-low-dose-mg", "sting-is-a-reaction", "letter-counts",
+        "lash-tint-allowed", "retention-years", "minor-retention-age");
     private static final int MOST = 1000;
     private static final Map<String, Hemisphere> HALVES = Map.of("north", Hemisphere.NORTH, "south", Hemisphere.SOUTH);
 
