@@ -20,7 +20,35 @@ import java.util.UUID;
  */
 public record ConsentInput(
         String language, Salon salon, Client client, Visit visit, Weight standing,
-        List<Test> tests, List<Found> found, List<Answered> answered, Optional<Strand> strand) {
+        List<Test> tests, List<Found> found, List<Answered> answered, Optional<Strand> strand, Purpose purpose) {
+
+    /** What is agreed to. */
+    public enum Purpose {
+        SERVICE("service"), SKIN_TEST("skin-test");
+
+        private final String code;
+
+        Purpose(String code) {
+            this.code = code;
+        }
+
+        /** As stored. */
+        public String code() {
+            return code;
+        }
+    }
+
+    /** A consent before a service. */
+    public ConsentInput(String language, Salon salon, Client client, Visit visit, Weight standing, List<Test> tests,
+            List<Found> found, List<Answered> answered, Optional<Strand> strand) {
+        this(language, salon, client, visit, standing, tests, found, answered, strand, Purpose.SERVICE);
+    }
+
+    /** A consent before a skin test: the product and the place on the skin stand in the test's name. */
+    public static ConsentInput ofSkinTest(String language, Salon salon, Client client, Visit visit, Test test) {
+        return new ConsentInput(language, salon, client, visit, Weight.TEST_FIRST, List.of(test), List.of(), List.of(), Optional.empty(),
+            Purpose.SKIN_TEST);
+    }
 
     /** A consent without a strand map. */
     public ConsentInput(String language, Salon salon, Client client, Visit visit, Weight standing, List<Test> tests,

@@ -41,7 +41,8 @@ public final class ConsentPaper {
 
     /** The name to save the document under; it tells the visit's day and nothing about health. */
     public static String fileName(ConsentInput input, HowSigned how) {
-        return "consent-%s-v%d.pdf".formatted(input.visit().startsAt().toLocalDate(), how.version());
+        var what = input.purpose() == ConsentInput.Purpose.SERVICE ? "consent" : "consent-chair";
+        return "%s-%s-v%d.pdf".formatted(what, input.visit().startsAt().toLocalDate(), how.version());
     }
 
     /** Set twice: only after the first time it is known how many pages there are. */
@@ -56,12 +57,17 @@ public final class ConsentPaper {
         sheet = fresh;
         title();
         for (var section : text.sections()) {
-            if (section.part() == Part.TAKE_BACK) {
+            if (section.part() == afterSigning()) {
                 signature();
                 howSigned();
             }
             section(section);
         }
+    }
+
+    /** The part in front of which the client signs. */
+    private Part afterSigning() {
+        return input.purpose() == ConsentInput.Purpose.SERVICE ? Part.TAKE_BACK : Part.URGENT;
     }
 
     // Every page: masthead, punch marks, foot.
@@ -244,7 +250,7 @@ public final class ConsentPaper {
         Hairline.draw(sheet.ink, sheet.left(0, 0), sheet.cursor(), sheet.width * 0.49f * (sheet.direction == Direction.RIGHT_TO_LEFT ? -1 : 1));
         sheet.down(6);
         var caption = Cell.of(0, sheet.width * 0.49f, Face.TEXT, TEXT, TEXT_LEADING, words.caption(mark));
-        if (text.sections().stream().anyMatch(section -> section.part() == Part.TESTS)) {
+        if (input.purpose() == ConsentInput.Purpose.SERVICE && text.sections().stream().anyMatch(section -> section.part() == Part.TESTS)) {
             var owed = Cell.of(beside, sheet.width - beside, Face.TEXT, TEXT, TEXT_LEADING, words.say("owed"));
             var bottom = sheet.cursor() - sheet.height(caption);
             sheet.at(Math.min(top, bottom + sheet.height(owed)), owed);

@@ -104,7 +104,8 @@ public record ConsentText(String language, String version, String title, List<Se
     }
 
     public static ConsentText of(ConsentInput input, Wording words) {
-        return new ConsentWriter(input, words).write();
+        var writer = new ConsentWriter(input, words);
+        return input.purpose() == ConsentInput.Purpose.SKIN_TEST ? writer.writeSkinTest() : writer.write();
     }
 
     /** What the client agrees to one by one. */

@@ -50,6 +50,23 @@ final class ConsentWriter {
             parts.filter(section -> !section.lines().isEmpty()).toList());
     }
 
+    /** What is signed before the product touches the skin. */
+    ConsentText writeSkinTest() {
+        var parts = Stream.of(
+            new Section(PARTICULARS, "", particulars()),
+            section(STATEMENTS, numbered("skin-test.statements", List.of("test", "never-reacted", "wash-off", "take-back"))),
+            section(TESTS, tests()),
+            section(CAUTIONS, paragraphs("skin-test.cautions", "alone", "look", "medicines", "doctor")),
+            section(URGENT, paragraphs("urgent", "ambulance", "doctor", "salon")));
+        return new ConsentText(words.language(), words.say("skin-test.version"), say("skin-test.title"), parts.toList());
+    }
+
+    private List<Line> numbered(String part, List<String> ids) {
+        var lines = new ArrayList<Line>();
+        ids.forEach(id -> lines.add(new Line.Statement(lines.size() + 1, id, say(part + "." + id))));
+        return lines;
+    }
+
     private Section section(Part part, List<Line> lines) {
         return new Section(part, say("headings." + part.id()), lines);
     }
@@ -79,11 +96,7 @@ final class ConsentWriter {
         }
         ids.add(serviceStatement());
         ids.add("take-back");
-        var lines = new ArrayList<Line>();
-        for (var id : ids) {
-            lines.add(new Line.Statement(lines.size() + 1, id, say("statements." + id)));
-        }
-        return lines;
+        return numbered("statements", ids);
     }
 
     /** Nobody is asked to agree to a service that their own answers rule out. */

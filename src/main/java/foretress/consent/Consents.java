@@ -62,9 +62,13 @@ public class Consents {
         return all(visitId).stream().findFirst();
     }
 
-    /** Every signing of the visit, newest first. */
+    /** Every signing of the visit before its service, newest first. */
     public List<SignedConsent> all(UUID visitId) {
-        return SignedConsent.ofVisit(visitId);
+        return all(visitId, ConsentInput.Purpose.SERVICE);
+    }
+
+    public List<SignedConsent> all(UUID visitId, ConsentInput.Purpose purpose) {
+        return SignedConsent.ofVisit(visitId, purpose);
     }
 
     /**
@@ -107,7 +111,7 @@ public class Consents {
     }
 
     private SignedConsent keep(ConsentInput input, ConsentText text, Mark mark, Evidence evidence, PaperSize size) {
-        var before = latest(input.visit().id());
+        var before = all(input.visit().id(), input.purpose()).stream().findFirst();
         var how = new HowSigned(UUID.randomUUID(), before.map(one -> one.versionNo).orElse(0) + 1,
             before.map(one -> new HowSigned.Superseded(one.id, one.versionNo, one.signedAt)), evidence);
         var pdf = ConsentPaper.print(input, text, mark, how, size);
@@ -117,7 +121,7 @@ public class Consents {
         fresh.evidence = seal(fresh, "evidence", new KeptEvidence(how, mark, fresh.pdfSha256).bytes());
         fresh.pdf = seal(fresh, "pdf", pdf);
         fresh.persist();
-        ledger.note("client", "consent signed", fresh.id.toString());
+        ledger.note("client", input.purpose() == ConsentInput.Purpose.SERVICE ? "consent signed" : "consent to a skin test signed", fresh.id.toString());
         return fresh;
     }
 
@@ -125,6 +129,7 @@ public class Consents {
         var evidence = how.evidence();
         var row = new SignedConsent();
         row.id = how.document();
+        row.purpose = input.purpose().code();
         row.visitId = input.visit().id();
         row.clientId = input.client().id();
         row.versionNo = how.version();

@@ -41,7 +41,7 @@ final class PaperWords {
     }
 
     String title() {
-        return say("document-title");
+        return say(input.purpose() == ConsentInput.Purpose.SERVICE ? "document-title" : "skin-test-title");
     }
 
     String address() {
@@ -75,7 +75,8 @@ final class PaperWords {
 
     String story(Mark mark) {
         var checked = how.evidence().birthDate().result().name().toLowerCase(Locale.ROOT);
-        var keys = List.of("link", checked, "notice", "read", mark.kind(), "limits");
+        var keys = input.purpose() == ConsentInput.Purpose.SERVICE ? List.of("link", checked, "notice", "read", mark.kind(), "limits")
+            : List.of("chair", "notice", "read-chair", mark.kind(), "limits");
         var all = new HashMap<>(places);
         all.putAll(moments());
         return String.join(" ", keys.stream().map(key -> words.say("paper.how." + key, all)).toList());

@@ -22,7 +22,10 @@ public class SignedConsent extends PanacheEntityBase {
     public UUID visitId;
     @Column(name = "client_id")
     public UUID clientId;
-    /** 1 for the visit's first signing. */
+    /** What it is for, as {@link ConsentInput.Purpose} codes it. */
+    @Column(length = 16)
+    public String purpose;
+    /** 1 for the visit's first signing of this purpose. */
     @Column(name = "version_no")
     public int versionNo;
     UUID supersedes;
@@ -76,7 +79,7 @@ public class SignedConsent extends PanacheEntityBase {
     }
 
     /** Newest first. */
-    static List<SignedConsent> ofVisit(UUID visitId) {
-        return list("visitId = ?1 order by versionNo desc", visitId);
+    static List<SignedConsent> ofVisit(UUID visitId, ConsentInput.Purpose purpose) {
+        return list("visitId = ?1 and purpose = ?2 order by versionNo desc", visitId, purpose.code());
     }
 }

@@ -20,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 
 /** Makes, keeps and shows what the answers mean for the booked services and for every other one the salon offers. */
@@ -80,6 +81,12 @@ public class Assessments {
         kept.persist();
         visit.standingCode = kept.standing;
         return assessment;
+    }
+
+    /** What the answers alone tell, without tests and measurements: for those who keep these. */
+    public Situation told(Visit visit, Answers said) {
+        return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
+            visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said, policies.effective(), List.of(), Optional.empty());
     }
 
     /** All that is known about the client before this visit. */

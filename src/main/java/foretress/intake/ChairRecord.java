@@ -4,6 +4,7 @@ import foretress.assessment.TestFact;
 import foretress.hair.Cut;
 import foretress.hair.Growth;
 import foretress.visit.Visit;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,6 +12,13 @@ import java.util.Optional;
 public interface ChairRecord {
     /** Tests of this client that may bear on this visit, those of earlier visits included, as they stand for it. */
     List<TestFact> tests(Visit visit);
+
+    /** A test that was begun for this visit and waits to be read. */
+    record Running(String test, Instant readableFrom) {}
+
+    default List<Running> running(Visit visit) {
+        return List.of();
+    }
 
     /** The longest hair as staff measured it for this visit, drawn straight, in cm. */
     default Optional<Integer> measuredLengthCm(Visit visit) {

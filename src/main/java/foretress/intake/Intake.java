@@ -16,6 +16,7 @@ import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -51,6 +52,17 @@ public class Intake {
         Answers all = Answers.NONE;
         for (KeptTopic kept : KeptTopic.newest(visit.id)) {
             all = all.and(open(kept));
+        }
+        return stillOpen(visit, all);
+    }
+
+    /** The answers as they stood at that moment. */
+    public Answers saidBy(Visit visit, Instant moment) {
+        Map<String, Answers> byTopic = new LinkedHashMap<>();
+        KeptTopic.savedBy(visit.id, moment).forEach(kept -> byTopic.put(kept.topic, open(kept)));
+        Answers all = Answers.NONE;
+        for (Answers own : byTopic.values()) {
+            all = all.and(own);
         }
         return stillOpen(visit, all);
     }

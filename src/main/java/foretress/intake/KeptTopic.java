@@ -39,6 +39,11 @@ class KeptTopic extends PanacheEntityBase {
             + " (select max(k.version) from KeptTopic k where k.visitId = t.visitId and k.topic = t.topic)", visitId);
     }
 
+    /** Every version of every topic saved by then, the oldest first. */
+    static List<KeptTopic> savedBy(UUID visitId, Instant moment) {
+        return list("visitId = ?1 and savedAt <= ?2 order by topic, version", visitId, moment);
+    }
+
     static Optional<KeptTopic> submitted(UUID visitId, String submission) {
         return find("visitId = ?1 and submission = ?2", visitId, submission).firstResultOptional();
     }

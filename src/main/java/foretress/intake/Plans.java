@@ -11,32 +11,53 @@ import foretress.salon.Policies;
 import foretress.salon.Salon;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
+import io.quarkus.arc.All;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The tests a visit still owes, fitted between now and the visit inside the salon's opening hours. */
 @Singleton
 public class Plans {
+    /** What the client comes in for once a test is running: that somebody looks at it. */
+    public static final String READING = "reading";
+
     private final Policies policies;
     private final PlannedProducts planned;
     private final BookedChemistry chemistry;
+    private final List<ChairRecord> records;
     private final Clock clock;
 
-    Plans(Policies policies, PlannedProducts planned, BookedChemistry chemistry, Clock clock) {
+    Plans(Policies policies, PlannedProducts planned, BookedChemistry chemistry, @All List<ChairRecord> records, Clock clock) {
         this.policies = policies;
         this.planned = planned;
         this.chemistry = chemistry;
+        this.records = records;
         this.clock = clock;
     }
 
+    /** What must still be begun; a test that is running is not in it. */
     public TestPlan of(Visit visit, Assessment assessment) {
+        TestPlan plan = whole(visit, assessment);
+        Set<String> begun = running(visit).stream().map(ChairRecord.Running::test).collect(Collectors.toSet());
+        return new TestPlan(plan.visit(), plan.owed().stream().filter(o -> !begun.contains(o.test())).toList(),
+            plan.onTheDay().stream().filter(test -> !begun.contains(test)).toList());
+    }
+
+    /** Tests that were begun for the visit and wait to be read, the next first. */
+    public List<ChairRecord.Running> running(Visit visit) {
+        return records.stream().flatMap(r -> r.running(visit).stream()).sorted(Comparator.comparing(ChairRecord.Running::readableFrom)).toList();
+    }
+
+    private TestPlan whole(Visit visit, Assessment assessment) {
         Salon salon = Salon.the();
         Policy policy = policies.effective();
         return TestPlan.of(assessment, chemistry.services(visit), visit.startsAt, policy, terms(visit, policy), hours(salon), clock.instant());
@@ -52,9 +73,10 @@ public class Plans {
     }
 
     /** What the desk must call the client in for, and by when; never why. */
-    Optional<Visit.Owed> first(Visit visit, Assessment assessment) {
+    public Optional<Visit.Owed> first(Visit visit, Assessment assessment) {
         List<Owed> owed = of(visit, assessment).owed();
-        return owed.stream().findFirst().map(o -> new Visit.Owed(o.test(), Optional.of(o.lastOpenStart().orElse(o.latestStart()))));
+        return owed.stream().findFirst().map(o -> new Visit.Owed(o.test(), Optional.of(o.lastOpenStart().orElse(o.latestStart()))))
+            .or(() -> running(visit).stream().findFirst().map(r -> new Visit.Owed(READING, Optional.of(visit.startsAt))));
     }
 
     public static OpeningHours hours(Salon salon) {

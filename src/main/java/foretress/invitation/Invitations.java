@@ -61,6 +61,12 @@ public class Invitations {
         return address.link("/i/" + issue(visitId, Invitation.Way.SHOWN, actor).reveal());
     }
 
+    /** The same, for a mail. */
+    @Transactional
+    public String mailedLink(UUID visitId, String actor) {
+        return address.link("/i/" + issue(visitId, Invitation.Way.MAILED, actor).reveal());
+    }
+
     /** The end of the visit's day as the salon counts days, and the policy's days after it. */
     private Instant expiry(Visit visit) {
         return visit.startsThere().toLocalDate().plusDays(1L + daysAfter).atStartOfDay(visit.zone()).toInstant();

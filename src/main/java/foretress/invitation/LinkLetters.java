@@ -63,7 +63,8 @@ public class LinkLetters {
             List.of(say.mail_link_birth_date(), say.mail_link_not_you()), signed(salon));
     }
 
-    static String starts(Visit visit) {
+    /** The visit's start in the client's language. */
+    public static String starts(Visit visit) {
         Locale locale = local(visit.client.language);
         return visit.startsThere().format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale)) + ", "
             + visit.startsThere().format(DateTimeFormatter.ofPattern("HH:mm", locale));

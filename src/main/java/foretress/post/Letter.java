@@ -11,10 +11,19 @@ import java.util.Optional;
  * @param link what to open, if anything
  * @param after what stands below the link
  * @param from the lines at the foot: who writes, and where they are
+ * @param file to go with it, if any
  */
 public record Letter(String to, String subject, List<String> paragraphs, Optional<Link> link, List<String> after,
-                     List<String> from) {
+                     List<String> from, Optional<Attached> file) {
     public record Link(String words, String address) {}
+
+    /** @param type its media type with parameters */
+    public record Attached(String name, String type, String text) {}
+
+    /** A letter without a file. */
+    public Letter(String to, String subject, List<String> paragraphs, Optional<Link> link, List<String> after, List<String> from) {
+        this(to, subject, paragraphs, link, after, from, Optional.empty());
+    }
 
     public Letter {
         if (to.chars().anyMatch(Character::isISOControl) || subject.chars().anyMatch(Character::isISOControl))
@@ -22,6 +31,7 @@ public record Letter(String to, String subject, List<String> paragraphs, Optiona
         paragraphs = List.copyOf(paragraphs);
         after = List.copyOf(after);
         from = List.copyOf(from);
+        file = file == null ? Optional.empty() : file;      // letters kept before there were files
     }
 
     /** The whole letter in plain text; a reader who sees nothing else misses nothing. */

@@ -8,6 +8,7 @@ import io.quarkus.qute.TemplateInstance;
 import io.quarkus.scheduler.Scheduled;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -112,6 +113,7 @@ public class Sender {
             .addHeader("Message-ID", "<" + outgoing.id + "@" + domain() + ">")
             .addHeader("Content-Language", outgoing.language)
             .addHeader("Auto-Submitted", "auto-generated");
+        letter.file().ifPresent(file -> mail.addAttachment(file.name(), file.text().getBytes(StandardCharsets.UTF_8), file.type()));
         salon().ifPresent(salon -> mail.setFrom(sender(salon)));
         return mail;
     }

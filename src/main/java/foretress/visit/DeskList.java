@@ -44,6 +44,11 @@ public class DeskList {
             return kind == Task.Kind.CALL;
         }
 
+        /** Whether somebody says it is done by the button; the others are closed by doing them. */
+        public boolean isSaidDone() {
+            return kind == Task.Kind.CALL || kind == Task.Kind.SPEAK_AT_ONCE;
+        }
+
         public String dial() {
             return phone.map(Client::dial).orElse("");
         }

@@ -23,6 +23,8 @@ public class Task extends PanacheEntityBase {
     public enum Kind {
         /** Telephone the client. */
         CALL,
+        /** The client has told of something that cannot wait: speak to them at once. */
+        SPEAK_AT_ONCE,
         /** Too many wrong birth dates: speak to the client, then open the link again. */
         UNLOCK_LINK,
         /** The client gave the birth date: ask and confirm it. */

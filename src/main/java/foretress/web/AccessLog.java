@@ -15,7 +15,7 @@ import org.jboss.logging.Logger;
 @Singleton
 class AccessLog {
     static final Logger LOG = Logger.getLogger("foretress.access");
-    private static final Pattern SECRET = Pattern.compile("^(/(?:i|set-up)/)[^/]+");
+    private static final Pattern SECRET = Pattern.compile("^(/(?:i|a|set-up)/)[^/]+");
     private static final Pattern UNPRINTABLE = Pattern.compile("[^!-~]");
     private static final int LONGEST = 200;
     private static final int FIRST = 20_000;

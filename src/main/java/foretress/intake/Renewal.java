@@ -1,0 +1,42 @@
+package foretress.intake;
+
+import foretress.assessment.Assessment;
+import foretress.questionnaire.Answers;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.util.UUID;
+
+/** Assesses anew what something outside the answers has changed: a test, a measurement, a product. */
+@ApplicationScoped
+public class Renewal {
+    private final Visits visits;
+    private final Intake intake;
+    private final Assessments assessments;
+    private final Plans plans;
+
+    Renewal(Visits visits, Intake intake, Assessments assessments, Plans plans) {
+        this.visits = visits;
+        this.intake = intake;
+        this.assessments = assessments;
+        this.plans = plans;
+    }
+
+    /** The visit's standing and what it owes, at once. A visit without answers has neither. */
+    @Transactional
+    public void of(UUID visitId) {
+        Visit visit = Visit.findById(visitId);
+        Answers said = intake.said(visit);
+        if (!said.byQuestion().isEmpty()) {
+            Assessment assessment = assessments.renew(visit, said);
+            visit.owes(plans.first(visit, assessment));
+        }
+    }
+
+    /** Every visit of the client at which something is still to happen. */
+    @Transactional
+    public void ofClient(UUID clientId) {
+        visits.of(clientId).stream().filter(visit -> visit.state.isAhead()).map(visit -> visit.id).toList().forEach(this::of);
+    }
+}
