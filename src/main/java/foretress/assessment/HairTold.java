@@ -61,6 +61,7 @@ public final class HairTold {
         this.situation = situation;
         this.asking = asking;
         this.cues = cues;
+        situation.known().forEach(this::known);
         asking.ofKind(Kind.TREATMENTS).forEach(this::listed);
         cues.forEach(this::betrayed);
     }
@@ -93,6 +94,12 @@ public final class HairTold {
         return asking.ofKind(Kind.HAIR_LENGTH).stream().flatMap(q -> asking.answer(q).stream())
             .filter(a -> a instanceof Answer.Length length && length.drawnStraight())
             .map(a -> HairLength.said(Math.max(SHORTEST_CM, ((Answer.Length) a).lengthCm()))).findFirst();
+    }
+
+    /** Done in this salon: it is certain, and comes first. It never explains away a cue, which may speak of something done at home. */
+    private void known(foretress.questionnaire.Treatment t) {
+        List<String> causes = asking.ofKind(Kind.TREATMENTS).stream().map(Question::id).toList();
+        done.add(new Done(t.what(), treatment(t, t.what()), Sureness.SURE, causes));
     }
 
     private void listed(Question question) {

@@ -4,6 +4,7 @@ import foretress.hair.Cut;
 import foretress.hair.Growth;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Questionnaire;
+import foretress.questionnaire.Treatment;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -18,20 +19,22 @@ import java.util.Set;
  * @param measuredLengthCm the longest hair as staff measured it, drawn straight, in cm
  * @param cuts cuts to a length that staff recorded; what a client remembers of one shortens nothing
  * @param growth how fast this client's hair grows; {@link Growth#PUBLISHED} unless staff measured the band under a dated colour
+ * @param known treatments the salon did itself and has on the record card, whatever the client lists
  */
 public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate, Set<String> bookedChemistries,
                         Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests,
-                        Optional<Integer> measuredLengthCm, List<Cut> cuts, Growth growth) {
+                        Optional<Integer> measuredLengthCm, List<Cut> cuts, Growth growth, List<Treatment> known) {
     public Situation {
         bookedChemistries = Set.copyOf(bookedChemistries);
         tests = List.copyOf(tests);
         cuts = List.copyOf(cuts);
+        known = List.copyOf(known);
     }
 
-    /** No cut is on record and nobody measured how fast the hair grows. */
+    /** Nothing was done here before, no cut is on record and nobody measured how fast the hair grows. */
     public Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate, Set<String> bookedChemistries,
                      Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests, Optional<Integer> measuredLengthCm) {
-        this(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, List.of(), Growth.PUBLISHED);
+        this(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, List.of(), Growth.PUBLISHED, List.of());
     }
 
     /** The visit is today and staff have not measured the hair. */
@@ -42,16 +45,16 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
 
     /** The same with other answers. */
     public Situation saying(Answers other) {
-        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests, measuredLengthCm, cuts, growth);
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests, measuredLengthCm, cuts, growth, known);
     }
 
     /** The same with cuts that staff recorded. */
     public Situation cut(List<Cut> recorded) {
-        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, recorded, growth);
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, recorded, growth, known);
     }
 
     /** The same with a measured growth. */
     public Situation growing(Growth measured) {
-        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, cuts, measured);
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, cuts, measured, known);
     }
 }

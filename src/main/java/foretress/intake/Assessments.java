@@ -10,6 +10,7 @@ import foretress.assessment.Weight;
 import foretress.hair.Growth;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answers;
+import foretress.questionnaire.Treatment;
 import foretress.salon.Menu;
 import foretress.salon.Policies;
 import foretress.vault.Vault;
@@ -76,7 +77,7 @@ public class Assessments {
         kept.assessedAt = clock.instant();
         kept.ruleSetSha256 = assessment.ruleSetHash();
         kept.answersSha256 = Intake.hash(said);
-        kept.standing = booked(visit, assessment).code();
+        kept.standing = booked(visit, assessment).heavier(earlier(visit, assessment)).code();
         kept.body = vault.seal(visit.client.id, kept.place(), bytes(assessment));
         kept.persist();
         visit.standingCode = kept.standing;
@@ -89,6 +90,18 @@ public class Assessments {
             visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said, policies.effective(), List.of(), Optional.empty());
     }
 
+    /** What findings of earlier visits that still stand weigh on what is booked. */
+    private Weight earlier(Visit visit, Assessment assessment) {
+        List<Service> booked = chemistry.services(visit);
+        return Weight.heaviest(records.stream().flatMap(r -> r.earlier(visit, assessment).stream())
+            .flatMap(f -> booked.stream().map(f::on)).toList());
+    }
+
+    /** What this salon did to the client's hair before. */
+    public List<Treatment> done(Visit visit) {
+        return records.stream().flatMap(r -> r.treatments(visit).stream()).toList();
+    }
+
     /** All that is known about the client before this visit. */
     public Situation situation(Visit visit, Answers said) {
         return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
@@ -96,7 +109,7 @@ public class Assessments {
             policies.effective(), records.stream().flatMap(r -> r.tests(visit).stream()).toList(),
             records.stream().flatMap(r -> r.measuredLengthCm(visit).stream()).findFirst(),
             records.stream().flatMap(r -> r.cuts(visit).stream()).toList(),
-            records.stream().flatMap(r -> r.growth(visit).stream()).findFirst().orElse(Growth.PUBLISHED));
+            records.stream().flatMap(r -> r.growth(visit).stream()).findFirst().orElse(Growth.PUBLISHED), done(visit));
     }
 
     /** An assessment as it was made, with the facts and findings of its day. */

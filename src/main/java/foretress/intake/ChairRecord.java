@@ -1,8 +1,11 @@
 package foretress.intake;
 
+import foretress.assessment.Assessment;
+import foretress.assessment.Finding;
 import foretress.assessment.TestFact;
 import foretress.hair.Cut;
 import foretress.hair.Growth;
+import foretress.questionnaire.Treatment;
 import foretress.visit.Visit;
 import java.time.Instant;
 import java.util.List;
@@ -33,5 +36,15 @@ public interface ChairRecord {
     /** How fast this client's hair grows, where staff measured the band of new growth under a dated colour. */
     default Optional<Growth> growth(Visit visit) {
         return Optional.empty();
+    }
+
+    /** What was done to this client's hair here at earlier visits: it need not be asked again. */
+    default List<Treatment> treatments(Visit visit) {
+        return List.of();
+    }
+
+    /** Findings of earlier visits that stand although today's answers do not make them; they weigh beside today's. */
+    default List<Finding> earlier(Visit visit, Assessment now) {
+        return List.of();
     }
 }

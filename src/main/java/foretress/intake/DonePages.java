@@ -10,6 +10,8 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,7 +19,7 @@ import java.util.Optional;
 @Path("/answers/done")
 public class DonePages {
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DonePage(String signedAt, String visitAt, List<String> tests, boolean mayChange) implements TemplateInstance {}
+    record DonePage(String signedAt, String visitAt, List<String> tests, boolean mayChange, String postponed, String handBack) implements TemplateInstance {}
 
     private final Guest guest;
     private final Consents consents;
@@ -43,7 +45,21 @@ public class DonePages {
             return Response.seeOther(Way.START).build();
         }
         return Response.ok(new DonePage(speech.dayAndTime(signed.get().signedAt.atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
-            tests(visit), visit.state.takesAnswers())).build();
+            tests(visit), visit.state.takesAnswers(), postponed(visit), handBack(visit))).build();
+    }
+
+    /** What the client may know of a decision: that the visit is put off, never why; that is said face to face. */
+    private String postponed(Visit visit) {
+        if (!visit.postponed) {
+            return "";
+        }
+        return visit.postponedUntil().map(day -> speech.say().done_postponed_until(speech.day(day.atStartOfDay(visit.zone()))))
+            .orElseGet(speech.say()::done_postponed);
+    }
+
+    /** Where staff sign in again on the tablet they handed over; blank on the client's own phone. */
+    private String handBack(Visit visit) {
+        return guest.isOnHandedTablet() ? "/sign-in?to=" + URLEncoder.encode("/visits/" + visit.id + "/decision", StandardCharsets.UTF_8) : "";
     }
 
     private List<String> tests(Visit visit) {

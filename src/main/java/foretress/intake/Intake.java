@@ -25,11 +25,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** What a client says about one visit: kept topic by topic, version by version, and read back whole. */
 @ApplicationScoped
 public class Intake {
     private static final String CSRF = "csrf-token";
+    private static final Set<Question.Kind> LISTS = Set.of(Question.Kind.TREATMENTS, Question.Kind.MEDICINES);
 
     private final Knowledge knowledge;
     private final BookedChemistry chemistry;
@@ -101,15 +103,50 @@ public class Intake {
         if (page.version() != version(visit, topic)) {
             return Kept.overtaken(reading);
         }
-        store(visit, topic, page.language(), page.pressing(), ofTopic(topic, reading.over(before)));
+        store(visit, topic, Telling.byClient(page, put), ofTopic(topic, reading.over(before)));
         return Kept.clean(reading);
+    }
+
+    /**
+     * The same, put by a member of staff at the chair: only these questions of the topic, the others stay as they were said.
+     * A question in {@code same} keeps what was said before, and counts as asked.
+     */
+    @Transactional
+    public Kept askAgain(UUID visitId, Topic topic, Page page, List<Question> due, List<String> same, UUID staffId) {
+        Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+        Answers before = said(visit);
+        if (KeptTopic.submitted(visit.id, page.pressing()).isPresent()) {
+            return Kept.again();
+        }
+        List<Question> anew = due.stream().filter(q -> !same.contains(q.id()) || before.to(q.id()).isEmpty()).toList();
+        Reading reading = new FormReader(today(visit)).read(anew, page.fields(), before);
+        if (!reading.clean()) {
+            return Kept.mistaken(reading);
+        }
+        if (page.version() != version(visit, topic)) {
+            return Kept.overtaken(reading);
+        }
+        // A list that is still growing has not been answered yet.
+        List<Question> asked = due.stream().filter(q -> !reading.adding() || !LISTS.contains(q.kind())).toList();
+        store(visit, topic, Telling.byStaff(page, asked, staffId), ofTopic(topic, reading.over(before)));
+        return Kept.clean(reading);
+    }
+
+    /** When each question was last put, whatever was answered, by question id. */
+    public Map<String, Instant> askedAt(Visit visit) {
+        Map<String, Instant> at = new LinkedHashMap<>();
+        for (KeptTopic kept : KeptTopic.all(visit.id)) {
+            questionnaire().topic(kept.topic).stream().flatMap(t -> t.questions().stream()).filter(q -> kept.put(q.id()))
+                .forEach(q -> at.put(q.id(), kept.savedAt));
+        }
+        return at;
     }
 
     /** Keeps a topic's answers that did not come from a page: read from paper, or invented for the demo. */
     @Transactional
     public void record(UUID visitId, Topic topic, Answers answers, String language) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        store(visit, topic, language, UUID.randomUUID().toString(), ofTopic(topic, answers));
+        store(visit, topic, new Telling(language, UUID.randomUUID().toString(), topic.questions(), Optional.empty()), ofTopic(topic, answers));
     }
 
     /** The client has read exactly these answers back. */
@@ -123,24 +160,39 @@ public class Intake {
         read.persist();
     }
 
-    private void store(Visit visit, Topic topic, String language, String submission, Answers own) {
+    /** How a version came about: in which language, by which press of a button, with which questions put, and by whom. */
+    private record Telling(String language, String submission, List<Question> put, Optional<UUID> staff) {
+        static Telling byClient(Page page, List<Question> put) {
+            return new Telling(page.language(), page.pressing(), put, Optional.empty());
+        }
+
+        static Telling byStaff(Page page, List<Question> put, UUID staff) {
+            return new Telling(page.language(), page.pressing(), put, Optional.of(staff));
+        }
+    }
+
+    private void store(Visit visit, Topic topic, Telling telling, Answers own) {
+        Answers before = said(visit);
         KeptTopic kept = new KeptTopic();
         kept.id = UUID.randomUUID();
         kept.visitId = visit.id;
         kept.clientId = visit.client.id;
         kept.topic = topic.id();
         kept.version = version(visit, topic) + 1;
-        kept.language = language;
+        kept.language = telling.language();
         kept.savedAt = clock.instant();
-        kept.submission = submission;
+        kept.submission = telling.submission();
+        kept.asked = telling.put().stream().map(Question::id).collect(Collectors.joining(" "));
+        kept.askedBy = telling.staff().orElse(null);
         kept.body = vault.seal(visit.client.id, kept.place(), AnswerJson.write(own));
         kept.persist();
-        // What was signed stays signed for what it said; these answers want a signature of their own.
-        if (visit.state == State.SIGNED) {
+        Answers now = said(visit);
+        // What was signed stays signed for what it said; other answers want a signature of their own.
+        if (visit.state == State.SIGNED && !hash(before).equals(hash(now))) {
             visit.moveTo(State.ANSWERING);
             visit.unsign();
         }
-        care.watch(visit, assessments.renew(visit, said(visit)));
+        care.watch(visit, assessments.renew(visit, now));
     }
 
     private Answers open(KeptTopic kept) {
@@ -168,11 +220,12 @@ public class Intake {
     }
 
     /** Names exactly these answers. */
-    static String hash(Answers said) {
+    public static String hash(Answers said) {
         return Hashes.sha256(AnswerJson.write(said));
     }
 
-    LocalDate today(Visit visit) {
+    /** The day it is where the salon is. */
+    public LocalDate today(Visit visit) {
         return clock.instant().atZone(visit.zone()).toLocalDate();
     }
 

@@ -6,6 +6,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -31,6 +32,16 @@ public class KeptAssessment extends PanacheEntityBase {
 
     String place() {
         return "assessment.body." + id;
+    }
+
+    /** The assessment made when the client signed, or the first one after it. */
+    public static Optional<KeptAssessment> madeAt(UUID visitId, Instant signed) {
+        return find("visitId = ?1 and assessedAt >= ?2 order by assessedAt", visitId, signed).firstResultOptional();
+    }
+
+    /** Every assessment of the visit, oldest first. */
+    public static List<KeptAssessment> all(UUID visitId) {
+        return list("visitId = ?1 order by assessedAt", visitId);
     }
 
     public static Optional<KeptAssessment> newest(UUID visitId) {

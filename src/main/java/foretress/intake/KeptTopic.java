@@ -26,6 +26,12 @@ class KeptTopic extends PanacheEntityBase {
     @Column(name = "saved_at")
     public Instant savedAt;
     public String submission;
+    /** Ids of the questions that were put, with spaces between; absent in old rows, where the whole topic was. */
+    @Column(columnDefinition = "text")
+    String asked;
+    /** The member of staff who put them; absent where the client answered alone. */
+    @Column(name = "asked_by")
+    UUID askedBy;
     @Column(columnDefinition = "text")
     public String body;
 
@@ -42,6 +48,20 @@ class KeptTopic extends PanacheEntityBase {
     /** Every version of every topic saved by then, the oldest first. */
     static List<KeptTopic> savedBy(UUID visitId, Instant moment) {
         return list("visitId = ?1 and savedAt <= ?2 order by topic, version", visitId, moment);
+    }
+
+    /** Whether this version put that question. */
+    boolean put(String question) {
+        return asked == null || List.of(asked.split(" ")).contains(question);
+    }
+
+    Optional<UUID> askedBy() {
+        return Optional.ofNullable(askedBy);
+    }
+
+    /** Every version of every topic, oldest first. */
+    static List<KeptTopic> all(UUID visitId) {
+        return list("visitId = ?1 order by savedAt, version", visitId);
     }
 
     static Optional<KeptTopic> submitted(UUID visitId, String submission) {

@@ -35,6 +35,11 @@ public class Notices {
         return Notice.of(language, particulars, new Notice.Terms(policy.retentionYears(), salon.jurisdiction), ConsentWords.in(language));
     }
 
+    /** Whether the client agreed that the salon holds their answers for this visit. */
+    public boolean given(UUID visitId) {
+        return HealthConsent.given(visitId);
+    }
+
     /** The client agrees; from here on answers are kept. */
     @Transactional
     public void give(UUID visitId, String language) {

@@ -63,7 +63,7 @@ public class Signing {
 
     private void moveOn(Visit visit, Answers said, SignedConsent signed) {
         Assessment assessment = assessments.renew(visit, said);
-        if (visit.state == State.ANSWERING) {
+        if (visit.state == State.ANSWERING || visit.state == State.DECIDED) {
             visit.moveTo(State.SIGNED);
         }
         visit.answeredAt = signed.signedAt;

@@ -36,10 +36,11 @@ public class StrandMaps {
     /** The map on the day of the service. */
     public static StrandMap map(Situation situation, Knowledge knowledge, Words words) {
         HairHistory history = HairTold.of(situation, knowledge.ruleSet().cues()).history();
-        List<foretress.questionnaire.Treatment> listed = listed(situation.answers());
+        List<foretress.questionnaire.Treatment> listed = new ArrayList<>(situation.known());
+        listed.addAll(listed(situation.answers()));
         List<Treatment> drawn = new ArrayList<>();
         for (Treatment treatment : history.treatments()) {
-            // What the client listed comes first and in order; what only a cue betrays follows, at a time nobody said.
+            // What was done here comes first, then what the client listed, in order; what only a cue betrays follows, at a time nobody said.
             String where = drawn.size() < listed.size() ? AnswerWords.whereAndWhen(listed.get(drawn.size()), words) : "";
             drawn.add(treatment.labelled(AnswerWords.slip("treatment", treatment.id(), words), where));
         }

@@ -23,7 +23,7 @@ import java.util.Optional;
 
 /** Questions and answers in the client's words, ready for a page. */
 @RequestScoped
-class Views {
+public class Views {
     private final Knowledge knowledge;
     private final Intake intake;
     private final Speech speech;
@@ -36,11 +36,11 @@ class Views {
         this.mistakeWords = mistakeWords;
     }
 
-    Optional<Topic> topic(String id) {
+    public Optional<Topic> topic(String id) {
         return knowledge.questionnaire().topic(id);
     }
 
-    String title(Topic topic) {
+    public String title(Topic topic) {
         return speech.words().topic(topic.id());
     }
 
@@ -50,7 +50,7 @@ class Views {
     }
 
     /** The questions of a page: with what was just posted where there was a mistake, else with what is on file. */
-    List<Asked> asked(List<Question> put, Answers said, Optional<Reading> posted) {
+    public List<Asked> asked(List<Question> put, Answers said, Optional<Reading> posted) {
         Choices choices = Choices.in(speech.words(), speech.locale());
         return put.stream().map(q -> asked(q, put.size() == 1, said.to(q.id()), posted, choices)).toList();
     }
@@ -99,13 +99,13 @@ class Views {
     }
 
     /** The list on top of a page: every mistake once, in the order of the page. */
-    List<Mistake> mistakes(List<Asked> asked, Optional<Mistake> first) {
+    public List<Mistake> mistakes(List<Asked> asked, Optional<Mistake> first) {
         List<Mistake> all = new ArrayList<>(first.stream().toList());
         asked.forEach(a -> a.mistakes().forEach((field, text) -> all.add(new Mistake(field, text))));
         return all;
     }
 
-    Mistake overtaken() {
+    public Mistake overtaken() {
         return new Mistake("main", speech.say().topic_overtaken());
     }
 

@@ -64,6 +64,11 @@ public class Guest {
         return door().seesThisVisit();
     }
 
+    /** Whether this is the salon's own tablet, to be given back. */
+    public boolean isOnHandedTablet() {
+        return door().invitation.handed;
+    }
+
     /** Whether it may see what was answered for earlier visits: only after a one-use code. */
     public boolean seesEarlierVisits() {
         return door().provedByCode;

@@ -7,9 +7,12 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.core.Cookie;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
+import java.util.Map;
 import java.util.Optional;
 
 /** Knows a client by the cookie of a door. Without one the way is the link; a second browser shows a code first. */
@@ -45,6 +48,14 @@ public class GuestFilter implements GuestDoor {
 
     private Optional<String> cookie(ContainerRequestContext request) {
         return Optional.ofNullable(request.getCookies().get(address.cookieName(COOKIE))).map(c -> c.getValue());
+    }
+
+    @Override
+    public Optional<NewCookie> staffCameBack(Map<String, Cookie> cookies) {
+        Optional<Cookie> cookie = Optional.ofNullable(cookies.get(address.cookieName(COOKIE)));
+        cookie.map(Cookie::getValue).flatMap(doors::openedBy).ifPresent(door -> doors.close(door.id));
+        return cookie.map(c -> new NewCookie.Builder(c.getName()).value("").path("/").httpOnly(true).secure(address.secure())
+            .sameSite(NewCookie.SameSite.LAX).maxAge(0).build());
     }
 
     /** A language changed on the way is the client's from then on: for mails, and on the consent. */

@@ -40,6 +40,8 @@ public class Invitation extends PanacheEntityBase {
     public Instant expiresAt;
     @Column(name = "revoked_at")
     Instant revokedAt;
+    /** Opened on the salon's own tablet, which a member of staff hands to the client. */
+    boolean handed;
     @Enumerated(EnumType.STRING)
     Way way;
     @Column(name = "wrong_tries")

@@ -67,6 +67,19 @@ public class Invitations {
         return address.link("/i/" + issue(visitId, Invitation.Way.MAILED, actor).reveal());
     }
 
+    /**
+     * A fresh link for the salon's own tablet, put into the client's hands. Who hands it over vouches for the person as for one
+     * to whom a code is read out; the birth date is still asked.
+     */
+    @Transactional
+    public String handOver(UUID visitId, String actor) {
+        Token token = issue(visitId, Invitation.Way.SHOWN, actor);
+        Invitation handed = latest(visitId).orElseThrow();
+        handed.handed = true;
+        ledger.note(actor, "tablet handed to the client", visitId.toString());
+        return "/i/" + token.reveal();
+    }
+
     /** The end of the visit's day as the salon counts days, and the policy's days after it. */
     private Instant expiry(Visit visit) {
         return visit.startsThere().toLocalDate().plusDays(1L + daysAfter).atStartOfDay(visit.zone()).toInstant();
@@ -164,7 +177,9 @@ public class Invitations {
         invitation.unlock();
         invitation.visit.client.language = language;
         Token cookie = Token.fresh();
-        new Door(invitation, cookie, language, tries, clock.instant()).persist();
+        Door door = new Door(invitation, cookie, language, tries, clock.instant());
+        door.provedByCode = invitation.handed;
+        door.persist();
         ledger.note("client", "let in by birth date", invitation.visit.id.toString());
         return new Knock.LetIn(cookie, invitation.expiresAt);
     }

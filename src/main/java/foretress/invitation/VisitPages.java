@@ -31,7 +31,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 public class VisitPages {
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record VisitDesk(Visit visit, String starts, String services, String stylist, DeskList.Answered answered, When when,
-                     Link link, May may, Optional<PlannedProducts.Planned> product, String birthWords, String saidWords) implements TemplateInstance {}
+                     Link link, May may, Optional<PlannedProducts.Planned> product, String birthWords, String saidWords, String postponed) implements TemplateInstance {}
 
     /** What can still be done: anything about the visit, call it off, confirm the birth date the client gave. */
     record May(boolean act, boolean callOff, boolean confirm) {
@@ -80,7 +80,7 @@ public class VisitPages {
         When when = list.when();
         return new VisitDesk(visit, when.day(visit.startsThere().toLocalDate()) + ", " + when.hour(visit.startsAt),
             list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse(""), DeskList.answered(visit), when,
-            link(visit, when), May.with(visit), planned.of(visit.id), words.birthDate(visit.client, when), words.said(said.orElse("")));
+            link(visit, when), May.with(visit), planned.of(visit.id), words.birthDate(visit.client, when), words.said(said.orElse("")), list.postponed(visit, when));
     }
 
     private Link link(Visit visit, When when) {

@@ -26,6 +26,14 @@ public final class Rights {
         staff("GET /day", STYLIST, OWNER),
         staff("GET /visits/{id}", STYLIST, OWNER),
         staff("GET /visits/{id}/consent/{version}", STYLIST, OWNER),
+        staff("GET /visits/{id}/today", STYLIST, OWNER),
+        staff("POST /visits/{id}/today", STYLIST, OWNER),
+        staff("GET /visits/{id}/decision", STYLIST, OWNER),
+        staff("POST /visits/{id}/decision", STYLIST, OWNER),
+        staff("POST /visits/{id}/decision/services", STYLIST, OWNER),
+        staff("POST /visits/{id}/hand-over", STYLIST, OWNER),
+        staff("GET /visits/{id}/closing", STYLIST, OWNER),
+        staff("POST /visits/{id}/closing", STYLIST, OWNER),
 
         // demo
         anybody("GET /demo"),

@@ -57,8 +57,9 @@ public class Sessions {
             .map(held -> cookie(new SessionCookie.Held(held.session(), now)));
     }
 
+    /** Ends this sign-in on this device. */
     @Transactional
-    NewCookie end(Who who) {
+    public NewCookie end(Who who) {
         who.session().ifPresent(id -> Session.deleteById(id));
         return builder("").maxAge(0).expiry(new Date(0)).build();
     }

@@ -7,11 +7,13 @@ import foretress.web.LocalPath;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.inject.Instance;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
@@ -32,13 +34,15 @@ public class SignInPages {
     private final Who who;
     private final Language language;
     private final Chair words;
+    private final Instance<GuestDoor> guests;
 
-    SignInPages(SignIn signIn, Sessions sessions, Who who, Language language, Chair words) {
+    SignInPages(SignIn signIn, Sessions sessions, Who who, Language language, Chair words, Instance<GuestDoor> guests) {
         this.signIn = signIn;
         this.sessions = sessions;
         this.who = who;
         this.language = language;
         this.words = words;
+        this.guests = guests;
     }
 
     /** The bare address leads staff on to their day; a client's link never does. */
@@ -57,17 +61,19 @@ public class SignInPages {
     @POST
     @Path("sign-in")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    public Response enter(MultivaluedMap<String, String> fields) {
+    public Response enter(MultivaluedMap<String, String> fields, @Context HttpHeaders headers) {
         language.use("en");
         var form = new Form(fields);
         var outcome = signIn.attempt(form.one("login"), form.exact("password"));
         if (outcome.pause().isPresent()) return wait(form, outcome.pause().get());
-        return outcome.staff().map(staff -> welcome(staff, form)).orElseGet(() -> again(form));
+        return outcome.staff().map(staff -> welcome(staff, form, headers)).orElseGet(() -> again(form));
     }
 
-    private Response welcome(Staff staff, Form form) {
+    private Response welcome(Staff staff, Form form, HttpHeaders headers) {
         var to = LocalPath.of(form.one("to")).orElse(landing(staff));
-        return Response.seeOther(URI.create(to)).cookie(sessions.begin(staff)).build();
+        var response = Response.seeOther(URI.create(to)).cookie(sessions.begin(staff));
+        guests.stream().flatMap(door -> door.staffCameBack(headers.getCookies()).stream()).forEach(response::cookie);
+        return response.build();
     }
 
     private static String landing(Staff staff) {

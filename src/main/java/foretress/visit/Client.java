@@ -35,6 +35,13 @@ public class Client extends PanacheEntityBase {
     public String language;
     @Column(name = "created_at")
     public Instant createdAt;
+    /** The record of the same person that holds instead of this one. */
+    @Column(name = "merged_into")
+    UUID mergedInto;
+    @Column(name = "merged_at")
+    Instant mergedAt;
+    @Column(name = "merged_by")
+    UUID mergedBy;
     @Version
     public int version;
 
@@ -74,6 +81,23 @@ public class Client extends PanacheEntityBase {
     public void reachedAt(Optional<String> newEmail, Optional<String> newPhone) {
         email = newEmail.orElse(null);
         phone = newPhone.orElse(null);
+    }
+
+    /** The record that holds instead of this one since somebody found that both are one person. */
+    public Optional<UUID> mergedInto() {
+        return Optional.ofNullable(mergedInto);
+    }
+
+    void mergeInto(UUID other, UUID staff, Instant now) {
+        mergedInto = other;
+        mergedBy = staff;
+        mergedAt = now;
+    }
+
+    /** Fills what is not known here from another record of the same person; what is known stays. */
+    void takeOver(Client other) {
+        if (birthDate == null) bornOn(other.birthDate, other.birthDateConfirmed);
+        reachedAt(email().or(other::email), phone().or(other::phone));
     }
 
     /** Takes over what the desk knows; a date from the desk is confirmed, none leaves none. */

@@ -16,6 +16,8 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
@@ -24,8 +26,10 @@ import org.jboss.resteasy.reactive.RestQuery;
 /** Finding a client, and putting right how to reach them. */
 @Path("/desk/clients")
 public class ClientPages {
+    private static final int LONGEST_QUERY = 100;
+
     @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ClientSearch(String query, List<Client> found, When when) implements TemplateInstance {}
+    record ClientSearch(String query, Clients.Found found, String earlier, String later, When when) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record ClientCard(Client client, ClientForm person, int version, List<MonthChoice> months,
@@ -49,9 +53,15 @@ public class ClientPages {
     }
 
     @GET
-    public TemplateInstance search(@RestQuery Optional<String> q) {
-        String query = q.map(String::strip).orElse("");
-        return new ClientSearch(query, query.isEmpty() ? List.of() : clients.search(query), list.when());
+    public TemplateInstance search(@RestQuery Optional<String> q, @RestQuery Optional<String> page) {
+        String query = q.map(String::strip).filter(words -> words.length() <= LONGEST_QUERY).orElse("");
+        int at = page.filter(number -> number.matches("[1-9][0-9]{0,4}")).map(Integer::parseInt).orElse(0);
+        var found = query.isEmpty() ? new Clients.Found(List.of(), 0, false) : clients.search(query, at);
+        return new ClientSearch(query, found, at > 0 ? address(query, at - 1) : "", found.more() ? address(query, at + 1) : "", list.when());
+    }
+
+    private static String address(String query, int page) {
+        return "/desk/clients?q=" + URLEncoder.encode(query, StandardCharsets.UTF_8) + (page > 0 ? "&page=" + page : "");
     }
 
     @GET
@@ -84,6 +94,6 @@ public class ClientPages {
     }
 
     private Client found(String id) {
-        return BookingReader.id(id).flatMap(clients::find).orElseThrow(NotFoundException::new);
+        return BookingReader.id(id).flatMap(clients::current).orElseThrow(NotFoundException::new);
     }
 }

@@ -2,17 +2,21 @@ package foretress.visit;
 
 import io.quarkus.panache.common.Parameters;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.OptimisticLockException;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-/** Adds clients and finds them by any part of name, address or phone. */
+/** Adds clients, finds them by name, e-mail or phone, and makes one of two records of the same person. */
 @ApplicationScoped
 public class Clients {
+    private static final int PAGE = 25;
+
     private final Clock clock;
 
     Clients(Clock clock) {
@@ -30,6 +34,7 @@ public class Clients {
         client.is(person);
         client.createdAt = clock.instant();
         client.persist();
+        index(client);
         return client;
     }
 
@@ -43,22 +48,89 @@ public class Clients {
         Client client = find(id).orElseThrow(() -> new OptimisticLockException("gone: " + id));
         if (client.version != version) throw new OptimisticLockException("changed meanwhile: " + id);
         client.is(person);
+        index(client);
+    }
+
+    /** Writes anew the words by which this client is found. */
+    static void index(Client client) {
+        ClientWord.delete("clientId", client.id);
+        SearchWords.of(client).forEach(word -> new ClientWord(client.id, word).persist());
     }
 
     public Optional<Client> find(UUID id) {
         return Client.findByIdOptional(id);
     }
 
-    /** Clients in whom every word of the query occurs, at most 50, by family name. */
-    public List<Client> search(String query) {
-        var where = new StringBuilder("1 = 1");
-        var words = new Parameters();
-        for (String word : Folded.of(query).split(" ")) {
-            String name = "w" + words.map().size();
-            where.append(" and search like :").append(name).append(" escape '!'");
-            words.and(name, "%" + word.replaceAll("[!%_]", "!$0") + "%");
+    /** The record that holds for this person now: itself, or the one it was merged into. */
+    public Optional<Client> current(UUID id) {
+        return find(id).flatMap(client -> client.mergedInto().map(this::current).orElse(Optional.of(client)));
+    }
+
+    /** This client's id and those of every record that was merged into it: what is stored may stand under any of them. */
+    public List<UUID> everyId(UUID id) {
+        List<UUID> all = new ArrayList<>(List.of(id));
+        for (int i = 0; i < all.size(); i++)
+            Client.<Client>list("mergedInto = ?1 order by id", all.get(i)).forEach(merged -> all.add(merged.id));
+        return List.copyOf(all);
+    }
+
+    /** Some of the clients found, by family name. */
+    public record Found(List<Client> clients, int page, boolean more) {
+        public Found {
+            clients = List.copyOf(clients);
         }
-        return Client.find(where + " order by familyName, givenName, id", words).page(0, 50).list();
+    }
+
+    /** Clients with a word beginning with each word of the query; pages count from 0. */
+    public Found search(String query, int page) {
+        List<String> asked = SearchWords.asked(query);
+        if (asked.isEmpty()) return new Found(List.of(), 0, false);
+        var where = new StringBuilder("mergedInto is null");
+        var words = new Parameters();
+        for (String word : asked) {
+            int n = words.map().size();
+            where.append(" and id in (select w.clientId from ClientWord w where ").append(narrowed(word, n)).append("w.word like :w")
+                .append(n).append(" escape '!')");
+            words.and("w" + n, word.replaceAll("[!%_]", "!$0") + "%");
+            if (narrows(word) > 0) words.and("f" + n, ClientWord.first(narrows(word), word));
+        }
+        List<Client> found = Client.<Client>find(where + " order by familyName, givenName, id", words)
+            .range(page * PAGE, (page + 1) * PAGE).list();
+        return new Found(found.subList(0, Math.min(PAGE, found.size())), page, found.size() > PAGE);
+    }
+
+    private static String narrowed(String word, int n) {
+        return narrows(word) == 0 ? "" : "w.first" + narrows(word) + " = :f" + n + " and ";
+    }
+
+    /** How many letters from the start are looked up in the index; none for a single letter. */
+    private static int narrows(String word) {
+        int letters = word.codePointCount(0, word.length());
+        return letters >= 4 ? 4 : letters >= 2 ? 2 : 0;
+    }
+
+    /** How many clients are on file, those merged away not counted. */
+    public long count() {
+        return Client.count("mergedInto is null");
+    }
+
+    /**
+     * Makes one record of two. The visits of the one that goes away are from now on the other's; what was sealed for it stays
+     * under its own id and key. What the one that stays does not know (birth date, e-mail, phone) it takes over.
+     *
+     * @throws IllegalArgumentException when both are the same, or either was merged before
+     */
+    @Transactional
+    public void merge(UUID keep, UUID away, UUID staff) {
+        Client kept = Client.findById(keep, LockModeType.PESSIMISTIC_WRITE);
+        Client gone = Client.findById(away, LockModeType.PESSIMISTIC_WRITE);
+        if (keep.equals(away) || kept.mergedInto().isPresent() || gone.mergedInto().isPresent())
+            throw new IllegalArgumentException("not two clients: " + keep + ", " + away);
+        kept.takeOver(gone);
+        gone.mergeInto(keep, staff, clock.instant());
+        Visit.update("client = ?1 where client = ?2", kept, gone);
+        ClientWord.delete("clientId", away);
+        index(kept);
     }
 
     /** The desk has asked the client: the date the client gave at the door is right. */

@@ -5,6 +5,7 @@ import foretress.knowledge.Words;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
+import foretress.web.Chair;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
@@ -24,7 +25,7 @@ public class DeskList {
 
     /** One visit in the list. */
     public record Row(UUID id, String day, String hour, String client, String services, String stylist, Answered answered,
-                      boolean mailable, boolean over, Optional<Owed> owed) {
+                      boolean mailable, boolean over, Optional<Owed> owed, String postponed) {
         public boolean isUnanswered() {
             return answered == Answered.NO_LINK || answered == Answered.NOT || answered == Answered.HALF;
         }
@@ -61,13 +62,15 @@ public class DeskList {
     private final Tasks tasks;
     private final Knowledge knowledge;
     private final Menu menu;
+    private final Chair say;
     private final Clock clock;
 
-    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Clock clock) {
+    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Chair say, Clock clock) {
         this.visits = visits;
         this.tasks = tasks;
         this.knowledge = knowledge;
         this.menu = menu;
+        this.say = say;
         this.clock = clock;
     }
 
@@ -119,7 +122,13 @@ public class DeskList {
         LocalDate day = LocalDate.ofInstant(visit.startsAt, when.zone());
         return new Row(visit.id, when.day(day), when.hour(visit.startsAt), visit.client.fullName(), services(visit),
             names.getOrDefault(visit.stylistId, ""), answered(visit), visit.client.email().isPresent(), visit.state == State.CLOSED,
-            owed(visit, when));
+            owed(visit, when), postponed(visit, when));
+    }
+
+    /** What desk and client may know of a decision; blank while the visit takes place as booked. */
+    public String postponed(Visit visit, When when) {
+        if (!visit.postponed) return "";
+        return visit.postponedUntil().map(day -> say.desk_postponed_until(when.date(day))).orElseGet(say::desk_postponed);
     }
 
     /** The services by name. */

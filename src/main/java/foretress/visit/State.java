@@ -9,14 +9,15 @@ public enum State {
 
     /**
      * The states that may follow this one. Answers may be changed until the decision, so a signed visit goes back to
-     * answering; a decision reopened by a fresh signature goes back to signed. Consent can be withdrawn once it was
+     * answering; a decision reopened by a fresh signature goes back to signed. A visit can be put off or declined before
+     * anything is signed. Consent can be withdrawn once it was
      * given, also after the visit is closed; a visit that took place can no longer be cancelled.
      */
     public Set<State> next() {
         return switch (this) {
             case BOOKED -> EnumSet.of(INVITED, CANCELLED);
             case INVITED -> EnumSet.of(ANSWERING, CANCELLED);
-            case ANSWERING -> EnumSet.of(SIGNED, CANCELLED, WITHDRAWN);
+            case ANSWERING -> EnumSet.of(SIGNED, DECIDED, CANCELLED, WITHDRAWN);
             case SIGNED -> EnumSet.of(ANSWERING, DECIDED, CANCELLED, WITHDRAWN);
             case DECIDED -> EnumSet.of(SIGNED, CLOSED, CANCELLED, WITHDRAWN);
             case CLOSED -> EnumSet.of(WITHDRAWN);

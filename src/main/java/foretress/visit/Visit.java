@@ -15,6 +15,7 @@ import jakarta.persistence.OrderBy;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -60,6 +61,10 @@ public class Visit extends PanacheEntityBase {
     /** Code of what the client must come in for; never why. */
     @Column(name = "owed_what")
     public String owedWhat;
+    /** It does not take place as booked; desk and client see this and no reason. */
+    public boolean postponed;
+    @Column(name = "postponed_until")
+    LocalDate postponedUntil;
     @Version
     public int version;
 
@@ -123,6 +128,28 @@ public class Visit extends PanacheEntityBase {
     public void unsign() {
         answeredAt = null;
         signedAt = null;
+    }
+
+    /** Puts it off, with or without a day before which it cannot be; whatever was owed for it is owed no more. */
+    public void postpone(Optional<LocalDate> until) {
+        postponed = true;
+        postponedUntil = until.orElse(null);
+        owes(Optional.empty());
+    }
+
+    /** It takes place after all. */
+    public void keepDate() {
+        postponed = false;
+        postponedUntil = null;
+    }
+
+    public Optional<LocalDate> postponedUntil() {
+        return Optional.ofNullable(postponedUntil);
+    }
+
+    /** Plans other services, or the same with other steps, in place of those booked; the keeper of what was booked is the caller. */
+    public void plan(List<Booked> planned) {
+        book(planned);
     }
 
     void book(List<Booked> booked) {

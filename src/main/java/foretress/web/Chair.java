@@ -178,7 +178,9 @@ public interface Chair {
     @Message String client_visits();
     @Message String client_visits_none();
     @Message String clients_born();
+    @Message String clients_earlier();
     @Message String clients_hint();
+    @Message String clients_later();
     @Message String clients_new();
     @Message String clients_none(String query);
     @Message String clients_open();
@@ -187,6 +189,8 @@ public interface Chair {
     @Message String clients_title();
     @Message String desk_called();
     @Message String desk_clients();
+    @Message String desk_postponed();
+    @Message String desk_postponed_until(String day);
     @Message String desk_come_in();
     @Message String desk_come_in_none();
     @Message String desk_count(int visits, int open);

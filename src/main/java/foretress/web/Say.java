@@ -25,6 +25,10 @@ public interface Say {
     @Message String care_visit_stays(String day);
     @Message String done_again();
     @Message String done_copy();
+    @Message String done_hand_back();
+    @Message String done_hand_back_text();
+    @Message String done_postponed();
+    @Message String done_postponed_until(String day);
     @Message String done_lead(String salon);
     @Message String done_signed(String when);
     @Message String done_stylist();

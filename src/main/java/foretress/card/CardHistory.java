@@ -1,0 +1,44 @@
+package foretress.card;
+
+import foretress.assessment.Assessment;
+import foretress.assessment.Finding;
+import foretress.assessment.TestFact;
+import foretress.intake.ChairRecord;
+import foretress.questionnaire.Treatment;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import jakarta.inject.Singleton;
+import java.util.List;
+
+/** What the record card tells an assessment of a later visit: what was done here, and what was found and still stands. */
+@Singleton
+public class CardHistory implements ChairRecord {
+    private final Visits visits;
+    private final Closings closings;
+    private final EarlierFindings earlier;
+
+    CardHistory(Visits visits, Closings closings, EarlierFindings earlier) {
+        this.visits = visits;
+        this.closings = closings;
+        this.earlier = earlier;
+    }
+
+    /** Tests are kept by the rooms that make them. */
+    @Override
+    public List<TestFact> tests(Visit visit) {
+        return List.of();
+    }
+
+    /** Newest first. */
+    @Override
+    public List<Treatment> treatments(Visit visit) {
+        return visits.of(visit.client.id).stream().filter(other -> !other.id.equals(visit.id))
+            .flatMap(other -> closings.of(other.id).stream().flatMap(kept -> closings.read(kept).done().stream()
+                .flatMap(done -> DoneHere.of(done, kept.closedAt.atZone(other.zone()).toLocalDate()).stream()))).toList();
+    }
+
+    @Override
+    public List<Finding> earlier(Visit visit, Assessment now) {
+        return earlier.of(visit, now).stream().map(EarlierFindings.Earlier::finding).toList();
+    }
+}

@@ -1,0 +1,66 @@
+package foretress.card;
+
+import foretress.assessment.Assessment;
+import foretress.assessment.Finding;
+import foretress.assessment.Weight;
+import foretress.intake.Assessments;
+import foretress.intake.KeptAssessment;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Question;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import jakarta.inject.Singleton;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * What was found at another visit from an answer that stays good for good, and is not found now: a reaction somebody had does
+ * not go away because a later form says no, or because two records became one. The heavier finding stands and says when.
+ */
+@Singleton
+public class EarlierFindings {
+    private final Visits visits;
+    private final Knowledge knowledge;
+    private final Assessments assessments;
+
+    EarlierFindings(Visits visits, Knowledge knowledge, Assessments assessments) {
+        this.visits = visits;
+        this.knowledge = knowledge;
+        this.assessments = assessments;
+    }
+
+    /** A finding and the visit it was made for. */
+    public record Earlier(Finding finding, Visit visit) {}
+
+    /** By rule, the most recent visit's; only what weighs more than now on some step. */
+    public List<Earlier> of(Visit visit, Assessment now) {
+        Map<String, Earlier> byRule = new LinkedHashMap<>();
+        for (Visit other : visits.of(visit.client.id)) {
+            if (!other.id.equals(visit.id) && other.state != State.WITHDRAWN) {
+                lasting(other).filter(f -> weighsMore(f, now)).forEach(f -> byRule.merge(f.ruleId(), new Earlier(f, other), EarlierFindings::heavier));
+            }
+        }
+        return List.copyOf(byRule.values());
+    }
+
+    private Stream<Finding> lasting(Visit other) {
+        return KeptAssessment.newest(other.id).map(kept -> assessments.read(kept)).stream()
+            .flatMap(then -> then.findings().stream()).filter(f -> !f.onlyIfUnknown() && f.causes().stream().anyMatch(this::staysGood));
+    }
+
+    private boolean staysGood(String question) {
+        return knowledge.questionnaire().question(question).filter(q -> q.keeps() == Question.Keeps.FOR_GOOD).isPresent();
+    }
+
+    private static boolean weighsMore(Finding then, Assessment now) {
+        Map<String, Weight> today = now.finding(then.ruleId()).map(Finding::byStep).orElse(Map.of());
+        return then.byStep().entrySet().stream().anyMatch(e -> e.getValue().compareTo(today.getOrDefault(e.getKey(), Weight.NOTHING_FOUND)) > 0);
+    }
+
+    private static Earlier heavier(Earlier newer, Earlier older) {
+        return older.finding().weight().compareTo(newer.finding().weight()) > 0 ? older : newer;
+    }
+}

@@ -1,0 +1,84 @@
+package foretress.card;
+
+import foretress.assessment.Finding;
+import foretress.assessment.Rule;
+import foretress.assessment.Service;
+import foretress.assessment.Weight;
+import foretress.intake.Intake;
+import foretress.intake.ShelfLife;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Question;
+import foretress.visit.Visit;
+import jakarta.inject.Singleton;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What stands between a visit and a decision that lets a service go ahead. */
+@Singleton
+public class Gate {
+    private final Intake intake;
+    private final ShelfLife shelfLife;
+    private final Signature signature;
+    private final EarlierFindings earlier;
+    private final Knowledge knowledge;
+
+    Gate(Intake intake, ShelfLife shelfLife, Signature signature, EarlierFindings earlier, Knowledge knowledge) {
+        this.intake = intake;
+        this.shelfLife = shelfLife;
+        this.signature = signature;
+        this.earlier = earlier;
+        this.knowledge = knowledge;
+    }
+
+    /**
+     * A finding that weighs on a service.
+     *
+     * @param lasting nobody can go against it
+     * @param foundOn the day of the earlier visit it was found at; empty when today's answers or tests make it
+     */
+    public record Weighing(Finding finding, Weight weight, boolean lasting, Optional<LocalDate> foundOn) {
+        /** It must be met, or gone against by the owner, before the service can go ahead. */
+        public boolean inTheWay() {
+            return weight.compareTo(Weight.TEST_FIRST) >= 0;
+        }
+    }
+
+    /**
+     * What holds for the whole visit.
+     *
+     * @param missing required questions without an answer
+     * @param due questions to ask again on the day
+     */
+    public record Open(List<Question> missing, List<Question> due, Signature.Holds signature) {
+        public boolean none() {
+            return missing.isEmpty() && due.isEmpty() && signature.holds();
+        }
+    }
+
+    public Open open(Visit visit, Assessed.Now now) {
+        return new Open(intake.missing(visit, now.said()), shelfLife.due(visit, now.said()), signature.of(visit, now));
+    }
+
+    /** Every finding on this service, the heaviest first: today's and those of earlier visits that still stand. */
+    public List<Weighing> on(Visit visit, Assessed.Now now, Service service) {
+        Stream<Weighing> today = now.assessment().findings().stream().map(f -> weighing(f, service, Optional.empty()));
+        Stream<Weighing> before = earlier.of(visit, now.assessment()).stream()
+            .map(e -> weighing(e.finding(), service, Optional.of(e.visit().startsThere().toLocalDate())));
+        return Stream.concat(today, before).filter(w -> w.weight() != Weight.NOTHING_FOUND)
+            .sorted(Comparator.comparing(Weighing::weight).reversed()).toList();
+    }
+
+    private Weighing weighing(Finding finding, Service service, Optional<LocalDate> foundOn) {
+        Weight weight = finding.on(service);
+        // A rule that knowledge no longer has cannot be asked; the safe side is that it lasts.
+        boolean lasting = knowledge.ruleSet().rule(finding.ruleId()).map(Rule::lasting).orElse(true);
+        return new Weighing(finding, weight, lasting && weight.compareTo(Weight.TEST_FIRST) >= 0, foundOn);
+    }
+
+    public static Weight standing(List<Weighing> on) {
+        return Weight.heaviest(on.stream().map(Weighing::weight).toList());
+    }
+}
