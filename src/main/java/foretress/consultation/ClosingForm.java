@@ -13,6 +13,17 @@ public record ClosingForm(String submission, List<String> done, List<Used> used,
     static final int LONGEST_FIELD = 100;
     static final int LONGEST_NOTE = 1000;
 
+    /** One product of the form and its place. */
+    public record Row(int place, Used used) {
+        public String name(String part) {
+            return part + "-" + place;
+        }
+    }
+
+    public List<Row> rows() {
+        return IntStream.range(0, used.size()).mapToObj(i -> new Row(i, used.get(i))).toList();
+    }
+
     public boolean isDone(String service) {
         return done.contains(service);
     }

@@ -67,7 +67,12 @@ public class DecisionShown {
      * @param other what else weighs on it
      */
     public record Planned(int place, String id, String service, String booked, Weight standing, String word, List<Weighs> inTheWay, List<Weighs> other,
-                          boolean hasToner, boolean withoutToner, List<Slip> verdicts, One filled) {}
+                          boolean hasToner, boolean withoutToner, List<Slip> verdicts, One filled) {
+        /** The name of this service's field of that kind. */
+        public String name(String part) {
+            return part + "-" + place;
+        }
+    }
 
     /** A verdict that can be chosen. */
     public record Slip(String code, String label, String hint, boolean chosen) {}
