@@ -78,6 +78,11 @@ final class Sheet {
         }
     }
 
+    /** What fits on one page. */
+    float tallest() {
+        return top - BOTTOM;
+    }
+
     /** A new page unless this much room is left on this one. */
     void need(float points) {
         if (cursor - points < BOTTOM && cursor < top) {

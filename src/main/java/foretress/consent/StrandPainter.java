@@ -19,6 +19,7 @@ import java.util.List;
 final class StrandPainter {
     private static final float TINT = 0.87f;
     private static final float SOLID = 0.35f;
+    private static final float HEADING = 60;
 
     private final Sheet sheet;
     private final PdfContentByte ink;
@@ -29,13 +30,18 @@ final class StrandPainter {
     private StrandPainter(Sheet sheet, StrandDrawing drawing) {
         this.sheet = sheet;
         this.ink = sheet.ink;
-        this.scale = sheet.width / (float) drawing.width();
+        this.scale = scale(sheet, drawing);
         this.x = sheet.left(0, sheet.width);
         this.y = sheet.cursor();
     }
 
     static float height(Sheet sheet, StrandDrawing drawing) {
-        return (float) drawing.height() * sheet.width / (float) drawing.width();
+        return (float) drawing.height() * scale(sheet, drawing);
+    }
+
+    /** As wide as the type area; smaller only where very many lanes would run off the page. */
+    private static float scale(Sheet sheet, StrandDrawing drawing) {
+        return Math.min(sheet.width / (float) drawing.width(), (sheet.tallest() - HEADING) / (float) drawing.height());
     }
 
     /** Draws the map across the type area, the cursor going under it. */

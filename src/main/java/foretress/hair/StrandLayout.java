@@ -12,7 +12,7 @@ public record StrandLayout(double width, boolean stacked, double labelWidth, dou
     public static final StrandLayout TABLET = new StrandLayout(640, true, 0, 0);
     public static final StrandLayout PHONE = new StrandLayout(320, true, 0, 0);
     /** The width between the margins of the consent on A4, 163 mm. */
-    public static final StrandLayout PAPER = new StrandLayout(760, false, 208, 160);
+    public static final StrandLayout PAPER = new StrandLayout(760, false, 204, 194);
 
     private static final double BULB_ROOM = 16;
     private static final double TIP_ROOM = 2;

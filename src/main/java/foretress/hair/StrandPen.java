@@ -21,6 +21,12 @@ final class StrandPen {
     private static final double NAME = 15;
     private static final double SMALL = 14;
     private static final int ROOMY_LANES = 6;
+    private static final int MOST_LINES = 4;
+    /** More lanes than this on paper get a line of words each: the page has an end, and the list below says all of it. */
+    private static final int FULL_PAPER_LANES = 12;
+    private static final double LINE = 17.5;
+    private static final double STACKED_LINE = 19;
+    private static final double STACKED_MIDDLE = 66;
 
     private final StrandMap map;
     private final StrandWords words;
@@ -28,7 +34,11 @@ final class StrandPen {
     private final CmRule rule;
     private final double laneHeight;
     private final double top;
+    private final List<Placed> placed = new ArrayList<>();
     private final List<Shape> shapes = new ArrayList<>();
+
+    /** A lane with its words broken into lines, and where it begins. */
+    private record Placed(Lane lane, List<String> said, List<String> end, double y, double height, double middle) {}
 
     StrandPen(StrandMap map, StrandWords words, StrandLayout layout) {
         this.map = map;
@@ -39,10 +49,38 @@ final class StrandPen {
             !layout.stacked() || map.lengthCm() < SHORTEST_SCALE_CM - 2);
         this.laneHeight = map.lanes().isEmpty() ? 34 : layout.stacked() ? 84 : map.lanes().size() <= ROOMY_LANES ? 42 : 38;
         this.top = TOP + (layout.stacked() && !map.lengthKnown() ? 20 : 0);
+        map.lanes().forEach(lane -> placed.add(placed(lane, bottom())));
+    }
+
+    private double bottom() {
+        return placed.isEmpty() ? top : placed.get(placed.size() - 1).y + placed.get(placed.size() - 1).height;
+    }
+
+    private Placed placed(Lane lane, double y) {
+        String said = lane.treatment().said();
+        String end = words.end(map, lane);
+        return layout.stacked() ? stacked(lane, said, end, y) : beside(lane, said, end, y);
+    }
+
+    private Placed beside(Lane lane, String said, String end, double y) {
+        double room = layout.labelWidth() - 26;
+        double endRoom = layout.width() - chanceX();
+        int most = layout.equals(StrandLayout.PAPER) && map.lanes().size() > FULL_PAPER_LANES ? 1 : MOST_LINES;
+        List<String> first = TextWidth.wrapped(said, room, room, most, SMALL);
+        List<String> second = TextWidth.wrapped(end, endRoom, endRoom, most, SMALL);
+        double height = laneHeight + Math.max(0, Math.max(first.size(), second.size()) - 1) * LINE;
+        return new Placed(lane, first, second, y, height, y + height / 2);
+    }
+
+    private Placed stacked(Lane lane, String said, String end, double y) {
+        double room = layout.width() - TextWidth.of(end, SMALL, false) - 12;
+        List<String> first = TextWidth.wrapped(said, room, layout.width(), MOST_LINES, SMALL);
+        double more = Math.max(0, first.size() - 1) * STACKED_LINE;
+        return new Placed(lane, first, List.of(end), y, laneHeight + more, y + STACKED_MIDDLE + more);
     }
 
     StrandDrawing draw() {
-        double bottom = top + Math.max(1, map.lanes().size()) * laneHeight;
+        double bottom = placed.isEmpty() ? top + laneHeight : bottom();
         grid(bottom);
         hairline(top);
         lanes();
@@ -64,11 +102,9 @@ final class StrandPen {
         if (map.lanes().isEmpty()) {
             noTreatment();
         }
-        double y = top;
-        for (Lane lane : map.lanes()) {
-            lane(lane, y);
-            y += laneHeight;
-            hairline(y);
+        for (Placed lane : placed) {
+            lane(lane);
+            hairline(lane.y + lane.height);
         }
     }
 
@@ -81,47 +117,45 @@ final class StrandPen {
         hairline(top + laneHeight);
     }
 
-    private void lane(Lane lane, double y) {
-        double middle = middle(y);
+    private void lane(Placed at) {
         if (layout.stacked()) {
-            rule.numbered().forEach(cm -> line(Ink.FAINT, 1, rule.x(cm), middle - 16, rule.x(cm), y + laneHeight));
-            stackedWords(lane, y);
+            rule.numbered().forEach(cm -> line(Ink.FAINT, 1, rule.x(cm), at.middle - 16, rule.x(cm), at.y + at.height));
+            stackedWords(at);
         } else {
-            besideWords(lane, middle);
+            besideWords(at);
         }
-        axis(middle);
-        Point origin = new Point(layout.rootX(), middle);
-        new BandOutline(lane, map.lengthCm(), layout.rootX(), rule.pxACm(), middle).outlines()
-            .forEach(edge -> shapes.add(new Band(edge, origin, lane.treatment().residue())));
-    }
-
-    private double middle(double laneY) {
-        return layout.stacked() ? laneY + 66 : laneY + laneHeight / 2;
+        axis(at.middle);
+        Point origin = new Point(layout.rootX(), at.middle);
+        new BandOutline(at.lane, map.lengthCm(), layout.rootX(), rule.pxACm(), at.middle).outlines()
+            .forEach(edge -> shapes.add(new Band(edge, origin, at.lane.treatment().residue())));
     }
 
     private void axis(double y) {
         line(Ink.HAIRLINE, 1.2, layout.rootX(), y, rule.x(map.lengthCm()), y);
     }
 
-    private void besideWords(Lane lane, double middle) {
-        double room = layout.labelWidth() - 26;
-        pair(0, middle, room, lane.treatment().label(), lane.treatment().said());
+    private void besideWords(Placed at) {
+        block(0, at.middle, layout.labelWidth() - 26, at.lane.treatment().label(), at.said);
         double x = chanceX();
-        pair(x, middle, layout.width() - x, words.chance(map, lane), words.end(map, lane));
+        block(x, at.middle, layout.width() - x, words.chance(map, at.lane), at.end);
     }
 
-    /** Two lines about the middle, or the first alone upon it. */
-    private void pair(double x, double middle, double room, String first, String second) {
-        double drop = second.isEmpty() ? 5 : -3.5;
-        text(x, middle + drop, TextWidth.fitted(first, room, NAME, true), NAME, true, Anchor.START, Ink.TEXT);
-        if (!second.isEmpty()) {
-            text(x, middle + 14, TextWidth.fitted(second, room, SMALL, false), SMALL, false, Anchor.START, Ink.QUIET);
+    /** A bold line and what belongs to it, about the middle. */
+    private void block(double x, double middle, double room, String first, List<String> lines) {
+        double y = middle + 5 - lines.size() * LINE / 2;
+        text(x, y, TextWidth.fitted(first, room, NAME, true), NAME, true, Anchor.START, Ink.TEXT);
+        for (String line : lines) {
+            y += LINE;
+            text(x, y, line, SMALL, false, Anchor.START, Ink.QUIET);
         }
     }
 
-    private void stackedWords(Lane lane, double y) {
-        ends(y + 20, lane.treatment().label(), words.chance(map, lane), NAME, true, Ink.TEXT);
-        ends(y + 39, lane.treatment().said(), words.end(map, lane), SMALL, false, Ink.QUIET);
+    private void stackedWords(Placed at) {
+        ends(at.y + 20, at.lane.treatment().label(), words.chance(map, at.lane), NAME, true, Ink.TEXT);
+        ends(at.y + 39, at.said.isEmpty() ? "" : at.said.get(0), at.end.get(0), SMALL, false, Ink.QUIET);
+        for (int i = 1; i < at.said.size(); i++) {
+            text(0, at.y + 39 + i * STACKED_LINE, at.said.get(i), SMALL, false, Anchor.START, Ink.QUIET);
+        }
     }
 
     private void ends(double y, String start, String end, double size, boolean bold, Ink ink) {
@@ -140,10 +174,7 @@ final class StrandPen {
             double x = rule.x(cm);
             if (layout.stacked()) {
                 dashed(x, 4, HAIR_Y + 14);
-                for (int i = 0; i < map.lanes().size(); i++) {
-                    double middle = middle(top + i * laneHeight);
-                    dashed(x, middle - 16, middle + 18);
-                }
+                placed.forEach(at -> dashed(x, at.middle - 16, at.middle + 18));
             } else {
                 dashed(x, 4, bottom);
             }
@@ -196,8 +227,10 @@ final class StrandPen {
                 || !cutWordsAfter(rule.x(cm), words.cut(cm))).orElse(true);
         if (above) {
             quiet(endsX(), HAIR_Y - 14, endsWord(), Anchor.END);
-        } else {
+        } else if (endsX() + 10 + TextWidth.of(endsWord(), SMALL, false) < layout.width()) {
             quiet(endsX() + 10, HAIR_Y + 7, endsWord(), Anchor.START);
+        } else {
+            quiet(endsX(), HAIR_Y + 24, endsWord(), Anchor.END);
         }
     }
 

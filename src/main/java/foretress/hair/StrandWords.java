@@ -63,6 +63,10 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
         if (chance >= 0.9995) {
             return say("strand-certain");
         }
+        if (!lane.treatment().sure() && chance > 0) {
+            // Of a time nobody knows every day would count alike: a figure of ours, not of the client's.
+            return say("strand-not-known");
+        }
         if (chance >= 0.005) {
             return say("strand-in-hundred", number(Math.min(99, Math.round(100 * chance))));
         }

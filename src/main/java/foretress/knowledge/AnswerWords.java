@@ -75,6 +75,11 @@ public final class AnswerWords {
         return joined("list-joint", parts.stream(), words);
     }
 
+    private static Optional<String> again(Treatment treatment, Words words) {
+        Optional<String> every = known("every", treatment.every(), words);
+        return every.isPresent() || !treatment.repeated() ? every : known("often", treatment.often(), words);
+    }
+
     private static Optional<String> known(String group, String code, Words words) {
         return Treatment.DONT_KNOW.equals(code) ? Optional.empty() : Optional.of(text(group, code, words));
     }
@@ -85,7 +90,7 @@ public final class AnswerWords {
         String when = treatment.since() instanceof SaidDate.NotKnown ? last
             : words.text("answers.from-to").replace("{first}", say(treatment.since(), words)).replace("{last}", last);
         return joined("list-joint", Stream.of(Optional.of(text("zone", treatment.zone(), words)),
-            known("every", treatment.every(), words), Optional.of(when)).flatMap(Optional::stream), words);
+            again(treatment, words), Optional.of(when)).flatMap(Optional::stream), words);
     }
 
     /** One medicine: as typed, then dose, way and last time as far as they were asked. */

@@ -71,6 +71,25 @@ class ConsentPaperTest {
             .contains(text.sha256(), "cd".repeat(32), "ef".repeat(32), Consenting.DOCUMENT.toString());
     }
 
+    /** A history may hold forty entries; the drawing shrinks to the page, and the list under it says all of them in full. */
+    @ParameterizedTest
+    @ValueSource(ints = {12, 13, 30, 40})
+    void aLongHistoryStaysOnThePaper(int treatments) throws IOException {
+        var pdf = shown("treatments-" + treatments, aConsent().withTreatments(treatments).paper());
+        var printed = new StringBuilder();
+        try (var document = org.apache.pdfbox.Loader.loadPDF(pdf)) {
+            new org.apache.pdfbox.text.PDFTextStripper() {
+                @Override
+                protected void writeString(String text, List<org.apache.pdfbox.text.TextPosition> at) {
+                    at.forEach(letter -> assertThat(letter.getYDirAdj()).as(text).isBetween(0f, letter.getPageHeight() - 20));
+                    printed.append(text).append(' ');
+                }
+            }.getText(document);
+        }
+        var plain = Read.plain(printed.toString());
+        IntStream.range(0, treatments).forEach(i -> assertThat(plain.split(Read.plain("Colour " + i + ", the new growth, about every 6 weeks"), -1)).hasSize(2));
+    }
+
     private static String heading(ConsentText text, Part part) {
         return text.sections().stream().filter(section -> section.part() == part).findFirst().orElseThrow().heading();
     }

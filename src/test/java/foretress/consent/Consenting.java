@@ -36,6 +36,7 @@ final class Consenting {
 
     private UUID client = CLIENT;
     private UUID visit = VISIT;
+    private int treatments;
     private boolean strand;
     private String language = "en";
     private String name = "Ottilie Brandt";
@@ -97,6 +98,18 @@ final class Consenting {
         return this;
     }
 
+    /** As many touch-ups as a list can hold. */
+    Consenting withTreatments(int count) {
+        treatments = count;
+        return withStrand();
+    }
+
+    private Treatment touchUp(int i) {
+        var day = LocalDate.of(2026, 5, 1).minusDays(40L * i);
+        return Treatment.once(Residue.values()[i % Residue.values().length], day, day, Zone.REGROWTH, "Colour " + i)
+            .since(day.minusYears(3), day.minusYears(2), 1.6).said("the new growth, about every 6 weeks, two to three years ago to " + day);
+    }
+
     private Optional<ConsentInput.Strand> strand() {
         if (!strand) {
             return Optional.empty();
@@ -106,6 +119,9 @@ final class Consenting {
             Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE, "Darkening lotion"),
             Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 28), Zone.REGROWTH, "Box dye"),
             Treatment.once(Residue.LIGHTENED, LocalDate.of(2023, 9, 1), LocalDate.of(2023, 11, 30), Zone.STRANDS, "Highlights"))), today);
+        if (treatments > 0) {
+            map = StrandMap.of(HairHistory.of(HairLength.measured(42), IntStream.range(0, treatments).mapToObj(this::touchUp).toList()), today);
+        }
         var words = new StrandWords(Locale.forLanguageTag(language), new StrandSentences()::say);
         return Optional.of(new ConsentInput.Strand(StrandDrawing.of(map, words, StrandLayout.PAPER), words.list(map)));
     }

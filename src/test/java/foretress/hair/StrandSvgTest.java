@@ -102,6 +102,47 @@ class StrandSvgTest {
         assertThat(words.chance(sure, sure.lanes().get(0))).isEqualTo("none left");
     }
 
+    private static final Treatment TOUCHED_UP = StrandSample.ago(Residue.OXIDATIVE, 2, Zone.REGROWTH)
+        .since(StrandSample.TODAY.minusYears(3), StrandSample.TODAY.minusYears(2), 1.6)
+        .labelled("Box colour", "the new growth, about every 6 weeks, two to three years ago to April 2026");
+
+    /** Every word beside a band, over however many lines, and nothing of it cut off. */
+    @Test
+    void sinceWhenAndHowFarApartStandBesideTheBandAndInTheList() throws IOException {
+        StrandMap map = StrandSample.map(HairLength.measured(60), TOUCHED_UP);
+        StrandWords words = StrandSample.words("en");
+        assertThat(words.list(map)).anyMatch(line -> line.startsWith("Box colour, " + TOUCHED_UP.said() + "; chance any is left: certain"));
+        for (StrandLayout layout : new StrandLayout[] {StrandLayout.WIDE, StrandLayout.TABLET, StrandLayout.PHONE, StrandLayout.PAPER}) {
+            String drawn = StrandDrawing.of(map, words, layout).shapes().stream()
+                .flatMap(s -> s instanceof StrandDrawing.Text t && t.ink() == StrandDrawing.Ink.QUIET ? java.util.stream.Stream.of(t.text()) : java.util.stream.Stream.of())
+                .collect(java.util.stream.Collectors.joining(" "));
+            assertThat(drawn).as("%s", layout).contains("two to three years", "April", "2026").doesNotContain("…");
+        }
+    }
+
+    @Test
+    void noBandMeetsTheWordsAboveItOrTheLaneBelow() throws IOException {
+        StrandMap map = StrandSample.map(HairLength.measured(60), TOUCHED_UP, LOTION, TOUCHED_UP);
+        StrandDrawing drawing = StrandDrawing.of(map, StrandSample.words("en"), StrandLayout.PHONE);
+        var texts = drawing.shapes().stream().filter(StrandDrawing.Text.class::isInstance).map(StrandDrawing.Text.class::cast).toList();
+        drawing.shapes().stream().filter(StrandDrawing.Band.class::isInstance).map(StrandDrawing.Band.class::cast).forEach(band -> {
+            double top = band.points().stream().mapToDouble(StrandDrawing.Point::y).min().orElseThrow();
+            double bottom = band.points().stream().mapToDouble(StrandDrawing.Point::y).max().orElseThrow();
+            assertThat(texts).noneMatch(t -> t.at().y() > top && t.at().y() - t.size() < bottom);
+        });
+    }
+
+    /** A day nobody knows gives no figure: each day the same chance would be our word, not the client's. */
+    @Test
+    void aTimeNobodyKnowsIsNoNumber() throws IOException {
+        Treatment ever = Treatment.once(Residue.METAL, StrandSample.TODAY.minusYears(35), StrandSample.TODAY, Zone.NOT_KNOWN, "Lotion").unsure();
+        StrandMap map = StrandSample.map(HairLength.measured(42), ever);
+        StrandWords words = StrandSample.words("en");
+        assertThat(map.lanes().get(0).chanceLeft()).isBetween(0.2, 0.9);
+        assertThat(words.chance(map, map.lanes().get(0))).isEqualTo("not known");
+        assertThat(words.list(map).get(1)).contains("chance any is left: not known");
+    }
+
     @Test
     void rightToLeftIsTheMirrorImage() throws IOException {
         StrandMap map = StrandSample.many(40, 5);
