@@ -55,6 +55,11 @@ final class KnownWords implements Lexicon {
             risks.add(found.substance().risk().code());
             classes.add(found.substance().kind());
         });
-        return new Label(risks, classes, !reading.unknown().isEmpty());
+        // A damaged word that could be one of several counts as each of them.
+        reading.unknown().forEach(unknown -> unknown.near().forEach(substance -> {
+            risks.add(substance.risk().code());
+            classes.add(substance.kind());
+        }));
+        return new Label(risks, classes, !reading.allSure());
     }
 }

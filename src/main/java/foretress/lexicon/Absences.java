@@ -11,6 +11,8 @@ import java.util.List;
  */
 final class Absences {
     private static final int LONGEST_LIST = 6;
+    /** No claim is looked for further than this many words, so that the work stays in step with the text. */
+    private static final int FARTHEST = 40;
 
     private final List<LabelToken> tokens;
     private final BitSet absent = new BitSet();
@@ -63,7 +65,7 @@ final class Absences {
         int stop = from + 1;
         int commas = 0;
         boolean closed = false;
-        while (stop < tokens.size() && inSentence(stop)) {
+        while (stop < tokens.size() && stop < from + FARTHEST && inSentence(stop)) {
             boolean comma = tokens.get(stop).before() == Gap.COMMA;
             commas += comma ? 1 : 0;
             boolean and = LabelWords.AND.contains(tokens.get(stop).folded());
@@ -75,7 +77,7 @@ final class Absences {
 
     private int endOfFirst(int from) {
         int stop = from + 1;
-        while (stop < tokens.size() && inSentence(stop) && tokens.get(stop).before() != Gap.COMMA) {
+        while (stop < tokens.size() && stop < from + FARTHEST && inSentence(stop) && tokens.get(stop).before() != Gap.COMMA) {
             stop++;
         }
         return Math.min(stop, tokens.size());

@@ -61,6 +61,10 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent) 
     }
 
     static String folded(String word) {
+        if (word.chars().allMatch(c -> c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z') && !word.toLowerCase(java.util.Locale.ROOT).contains("sulph")) {
+            String plain = word.toLowerCase(java.util.Locale.ROOT);
+            return SAME.getOrDefault(plain, plain);
+        }
         String plain = Letters.folded(word).replaceAll("[^a-z0-9\\p{L}]", "").replace("sulph", "sulf")
             .replaceAll("(?<=[a-z])1(?=[a-z])", "l").replaceAll("(?<=[a-z])0(?=[a-z])", "o");
         return SAME.getOrDefault(plain, plain);

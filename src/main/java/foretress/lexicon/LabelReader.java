@@ -1,0 +1,252 @@
+package foretress.lexicon;
+
+import foretress.lexicon.LabelReading.Beside;
+import foretress.lexicon.LabelReading.Claim;
+import foretress.lexicon.LabelReading.Found;
+import foretress.lexicon.LabelReading.Reason;
+import foretress.lexicon.LabelReading.Sureness;
+import foretress.lexicon.LabelReading.Unknown;
+import foretress.lexicon.LabelToken.Gap;
+import foretress.lexicon.Pieces.Piece;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** One reading of one text: numbers first, then each stretch between separators, then an account of every word that is left. */
+final class LabelReader {
+    private static final Pattern CAS = Pattern.compile("(?<![\\p{L}0-9-])[1-9lI][0-9OolI]{1,6}-[0-9OolI]{2}-[0-9OolI](?![\\p{L}0-9-])");
+    private static final String HENNA_OF_SOME_KIND = "hennakindnotstated";
+    private static final int NO_LIST = 2;
+
+    private final String text;
+    private final LabelIndex index;
+    private final List<LabelToken> tokens;
+    private final BitSet absent;
+    private final BitSet shade = new BitSet();
+    private final BitSet used = new BitSet();
+    private final List<Found> found = new ArrayList<>();
+    private final List<Unknown> unknown = new ArrayList<>();
+    private final List<Claim> claims = new ArrayList<>();
+    private final List<Beside> beside = new ArrayList<>();
+    private final int mayContainFrom;
+
+    LabelReader(String text, LabelIndex index) {
+        this.text = text;
+        this.index = index;
+        this.tokens = LabelToken.of(text);
+        this.absent = Absences.of(tokens);
+        this.mayContainFrom = mayContainFrom();
+    }
+
+    LabelReading read() {
+        numbers();
+        shades();
+        stretches();
+        hennaAlone();
+        found.sort((a, b) -> Integer.compare(a.from(), b.from()));
+        unknown.sort((a, b) -> Integer.compare(a.from(), b.from()));
+        return new LabelReading(found, unknown, claims, beside);
+    }
+
+    private int mayContainFrom() {
+        int sign = Math.max(text.indexOf("+/-"), Math.max(text.indexOf("+/−"), text.indexOf('±')));
+        int from = sign < 0 ? Integer.MAX_VALUE : sign;
+        for (int i = 0; i < tokens.size(); i++) {
+            int at = i;
+            if (LabelWords.MAY_CONTAIN.stream().anyMatch(words -> LabelWords.startsHere(tokens, at, words))) {
+                return Math.min(from, tokens.get(i).from());
+            }
+        }
+        return from;
+    }
+
+    private void numbers() {
+        Matcher cas = CAS.matcher(text.replaceAll("[‐‑‒–−]", "-"));
+        while (cas.find()) {
+            BitSet inside = tokensBetween(cas.start(), cas.end());
+            String digits = cas.group().replace('O', '0').replace('o', '0').replace('l', '1').replace('I', '1');
+            boolean clean = digits.equals(cas.group());
+            Optional<Substance> substance = Cas.valid(digits) ? index.numbered(digits) : Optional.empty();
+            if (substance.isPresent()) {
+                keep(substance.get(), cas.start(), cas.end(), clean ? Sureness.CAS_NUMBER : Sureness.SPELLING_SLIP, inside.intersects(absent));
+            } else if (clean) {
+                unknown.add(new Unknown(cas.start(), cas.end(), written(cas.start(), cas.end()), List.of()));
+            }
+            if (clean || substance.isPresent()) {
+                used.or(inside);
+            }
+        }
+    }
+
+    private BitSet tokensBetween(int from, int to) {
+        BitSet inside = new BitSet();
+        for (int i = firstTokenFrom(from); i < tokens.size() && tokens.get(i).to() <= to; i++) {
+            inside.set(i);
+        }
+        return inside;
+    }
+
+    private int firstTokenFrom(int from) {
+        int low = 0;
+        int high = tokens.size();
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (tokens.get(middle).from() < from) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** "Shade: Copper" names no metal. Only words that are names of shades as well as of substances are meant. */
+    private void shades() {
+        boolean named = false;
+        for (int i = 0; i < tokens.size(); i++) {
+            String word = tokens.get(i).folded();
+            boolean goesOn = tokens.get(i).before() == Gap.INSIDE || LabelWords.SHADE.contains(tokens.get(Math.max(0, i - 1)).folded());
+            named = LabelWords.SHADE.contains(word) || named && goesOn;
+            boolean last = i + 1 == tokens.size() || tokens.get(i + 1).before() != Gap.INSIDE;
+            if (named && last && LabelWords.ALONE_ONLY.contains(word)) {
+                shade.set(i);
+                used.set(i);
+            }
+        }
+    }
+
+    private void stretches() {
+        int at = 0;
+        while (at < tokens.size()) {
+            int end = at + 1;
+            while (end < tokens.size() && sameStretch(end)) {
+                end++;
+            }
+            if (used.get(at)) {
+                passed(at, end, shade.get(at) ? Reason.SHADE : Reason.AMOUNT);
+            } else {
+                stretch(at, end);
+            }
+            at = end;
+        }
+    }
+
+    private boolean sameStretch(int at) {
+        Gap gap = tokens.get(at).before();
+        return gap != Gap.COMMA && gap != Gap.STOP && used.get(at) == used.get(at - 1) && absent.get(at) == absent.get(at - 1);
+    }
+
+    private void stretch(int from, int to) {
+        Pieces pieces = new Pieces(tokens, from, to, index, absent);
+        List<Piece> all = absent.get(from) ? pieces.exact() : pieces.best();
+        List<Piece> run = new ArrayList<>();
+        for (Piece piece : all) {
+            if (piece.substance().isPresent() || !run.isEmpty() && !joins(piece)) {
+                unread(run, pieces);
+            }
+            if (piece.substance().isPresent()) {
+                keep(piece);
+            } else {
+                run.add(piece);
+            }
+        }
+        unread(run, pieces);
+    }
+
+    private boolean joins(Piece piece) {
+        return tokens.get(piece.fromToken()).before() == Gap.INSIDE && !absent.get(piece.fromToken());
+    }
+
+    private void keep(Piece piece) {
+        int after = piece.toToken();
+        boolean claimed = absent.get(piece.fromToken()) || piece.free() || Absences.saidFreeAfter(tokens, after);
+        if (Absences.saidFreeAfter(tokens, after)) {
+            used.set(after);
+        }
+        keep(piece.substance().get(), piece.from(), piece.to(), piece.slips() ? Sureness.SPELLING_SLIP : Sureness.NAME, claimed);
+    }
+
+    private void keep(Substance substance, int from, int to, Sureness sureness, boolean claimed) {
+        if (claimed) {
+            claims.add(new Claim(substance, from, to, written(from, to)));
+        } else {
+            found.add(new Found(substance, from, to, written(from, to), sureness, from >= mayContainFrom));
+        }
+    }
+
+    /** Words in a row that name nothing known: what is no mere connecting word or amount is one unknown, the rest is set beside. */
+    private void unread(List<Piece> run, Pieces pieces) {
+        int at = 0;
+        while (at < run.size()) {
+            int token = run.get(at).fromToken();
+            if (absent.get(token) || used.get(token) || pieces.saysNothing(token) && !begins(run, at, pieces)) {
+                passed(token, token + 1, absent.get(token) || used.get(token) ? Reason.CLAIM : amount(token) ? Reason.AMOUNT : Reason.CONNECTING);
+                at++;
+                continue;
+            }
+            int end = at + 1;
+            while (end < run.size() && !used.get(run.get(end).fromToken()) && partOfUnknown(run.get(end).fromToken(), pieces)) {
+                end++;
+            }
+            unknownRun(token, run.get(end - 1).fromToken() + 1, pieces);
+            at = end;
+        }
+        run.clear();
+    }
+
+    /** The number of an unknown name ("2-ethyl…") belongs to it; a percentage does not. */
+    private boolean begins(List<Piece> run, int at, Pieces pieces) {
+        return amount(run.get(at).fromToken()) && at + 1 < run.size() && partOfUnknown(run.get(at).fromToken(), pieces)
+            && partOfUnknown(run.get(at + 1).fromToken(), pieces);
+    }
+
+    private boolean partOfUnknown(int token, Pieces pieces) {
+        return !pieces.saysNothing(token) || amount(token) && !tokens.get(token).percent();
+    }
+
+    private boolean amount(int token) {
+        return LabelToken.isNumber(tokens.get(token).folded());
+    }
+
+    private void unknownRun(int from, int to, Pieces pieces) {
+        boolean onlyNumbers = tokens.subList(from, to).stream().allMatch(t -> LabelToken.isNumber(t.folded()) || t.folded().length() < 2);
+        Set<Substance> near = pieces.near(from, to);
+        if (onlyNumbers && near.isEmpty()) {
+            passed(from, to, Reason.AMOUNT);
+        } else {
+            int start = tokens.get(from).from();
+            int end = tokens.get(to - 1).to();
+            unknown.add(new Unknown(start, end, written(start, end), List.copyOf(new LinkedHashSet<>(near))));
+        }
+    }
+
+    private void passed(int from, int to, Reason reason) {
+        boolean read = from < to && used.get(from) && !shade.get(from) && reason == Reason.AMOUNT;
+        if (!read) {
+            int start = tokens.get(from).from();
+            int end = tokens.get(to - 1).to();
+            beside.add(new Beside(start, end, written(start, end), reason));
+        }
+    }
+
+    private String written(int from, int to) {
+        return text.substring(from, to);
+    }
+
+    /** "Henna" and no list of what is in it: it may hold metal salts, so it counts as a kind nobody stated. */
+    private void hennaAlone() {
+        boolean listed = found.size() + unknown.size() > NO_LIST;
+        Optional<Found> henna = found.stream()
+            .filter(f -> f.sureness() != Sureness.CAS_NUMBER && f.substance().name().startsWith("LAWSONIA"))
+            .filter(f -> !Letters.folded(f.written()).contains("lawsonia")).findFirst();
+        if (!listed && henna.isPresent()) {
+            Found f = henna.get();
+            index.named(HENNA_OF_SOME_KIND).ifPresent(s -> found.add(new Found(s, f.from(), f.to(), f.written(), f.sureness(), f.mayContain())));
+        }
+    }
+}

@@ -1,0 +1,321 @@
+package foretress.lexicon;
+
+import foretress.lexicon.LabelIndex.Likeness;
+import foretress.lexicon.LabelToken.Gap;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * One stretch of a label between two separators, cut into names. Where the plain names leave words unread, all ways to cut it are
+ * weighed against each other, damaged spellings and lost separators among them, and the cheapest wins: unread letters cost most,
+ * then slips, then many pieces.
+ */
+final class Pieces {
+    private static final int UNREAD_LETTER = 8;
+    private static final int UNREAD_NUMBER = 1;
+    private static final int NAME = 3;
+    private static final int DAMAGED = 6;
+    private static final int A_LOOK_ALIKE = 3;
+    private static final int LOST_SEPARATOR = 10;
+    private static final int SHORTEST_WITHOUT_SEPARATOR = 4;
+
+    private final List<LabelToken> tokens;
+    private final int from;
+    private final int to;
+    private final LabelIndex index;
+    private final BitSet absent;
+    private final BitSet read = new BitSet();
+    private final StringBuilder letters = new StringBuilder();
+    /** For each place in the letters, the token it lies in. */
+    private final int[] tokenAt;
+    private final int[] startOf;
+    private final Map<Long, List<Substance>> near = new HashMap<>();
+
+    /**
+     * @param from first character in the text
+     * @param toToken one past the last token it touches
+     * @param slips damaged, or not parted from its neighbour
+     * @param free says itself that the substance is not in it ("ammoniakfrei")
+     */
+    record Piece(int fromToken, int toToken, int from, int to, Optional<Substance> substance, boolean slips, boolean free) {}
+
+    Pieces(List<LabelToken> tokens, int from, int to, LabelIndex index, BitSet absent) {
+        this.tokens = tokens;
+        this.from = from;
+        this.to = to;
+        this.index = index;
+        this.absent = absent;
+        this.startOf = new int[to - from + 1];
+        for (int i = from; i < to; i++) {
+            startOf[i - from] = letters.length();
+            letters.append(tokens.get(i).folded());
+        }
+        startOf[to - from] = letters.length();
+        this.tokenAt = new int[letters.length() + 1];
+        for (int i = from; i < to; i++) {
+            java.util.Arrays.fill(tokenAt, startOf[i - from], startOf[i - from + 1], i);
+        }
+        tokenAt[letters.length()] = to;
+    }
+
+    /** The longest plain names from left to right; every other word is a piece without a substance. */
+    List<Piece> exact() {
+        // Twice: a word that counts only among known ones finds out in the second round which are.
+        greedy();
+        return greedy();
+    }
+
+    private List<Piece> greedy() {
+        List<Piece> pieces = new ArrayList<>();
+        int at = from;
+        while (at < to) {
+            Piece piece = longest(at);
+            if (piece.substance().isPresent()) {
+                read.set(piece.fromToken(), piece.toToken());
+            }
+            pieces.add(piece);
+            at = piece.toToken();
+        }
+        return pieces;
+    }
+
+    private Piece longest(int at) {
+        Piece best = new Piece(at, at + 1, tokens.get(at).from(), tokens.get(at).to(), Optional.empty(), false, false);
+        for (int end = at + 1; end <= to && end <= at + index.mostTokens() && start(end) - start(at) <= index.longestKey(); end++) {
+            Optional<Substance> named = named(at, end);
+            if (named.isPresent()) {
+                best = new Piece(at, end, tokens.get(at).from(), tokens.get(end - 1).to(), named, false, false);
+            }
+        }
+        return best.substance().isPresent() ? best : saidFree(at).orElse(best);
+    }
+
+    private Optional<Piece> saidFree(int at) {
+        String word = tokens.get(at).folded();
+        return LabelWords.FREE_WITHIN.stream().filter(free -> word.length() > free.length() && word.endsWith(free))
+            .flatMap(free -> index.named(word.substring(0, word.length() - free.length())).stream())
+            .map(s -> new Piece(at, at + 1, tokens.get(at).from(), tokens.get(at).to(), Optional.of(s), false, true)).findFirst();
+    }
+
+    private int start(int token) {
+        return startOf[token - from];
+    }
+
+    private Optional<Substance> named(int at, int end) {
+        String key = letters.substring(start(at), start(end));
+        boolean fiveDigits = end == at + 1 && key.length() == 5 && LabelToken.isNumber(key);
+        Optional<Substance> substance = index.named(fiveDigits ? "ci" + key : key);
+        if (substance.isEmpty() && end == at + 2 && isSalt(tokens.get(end - 1))) {
+            return index.named(tokens.get(at).folded() + "compound");
+        }
+        return substance.filter(s -> !LabelWords.countsOnlyAlone(key) || alone(at, end));
+    }
+
+    private static boolean isSalt(LabelToken token) {
+        String word = token.folded();
+        return word.length() > 4 && token.before() == Gap.INSIDE && (word.endsWith("ate") || word.endsWith("ide") || word.endsWith("ite"));
+    }
+
+    /** Between separators or known names, amounts and connecting words left aside. */
+    private boolean alone(int at, int end) {
+        return edgeBefore(at) && (Absences.saidFreeAfter(tokens, end) || edgeAfter(end));
+    }
+
+    private boolean edgeBefore(int at) {
+        for (int i = at; i > 0; i--) {
+            if (tokens.get(i).before() != Gap.INSIDE || read.get(i - 1)) {
+                return true;
+            }
+            if (!saysNothing(i - 1) && !absent.get(i - 1)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean edgeAfter(int at) {
+        for (int i = at; i < tokens.size(); i++) {
+            if (tokens.get(i).before() != Gap.INSIDE || read.get(i)) {
+                return true;
+            }
+            if (!saysNothing(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    boolean saysNothing(int at) {
+        LabelToken token = tokens.get(at);
+        return token.percent() || LabelToken.isNumber(token.folded()) || LabelWords.CONNECTING.contains(token.folded()) && !partOfName(at);
+    }
+
+    /** The o of o-aminophenol is no "or". */
+    private boolean partOfName(int at) {
+        return tokens.get(at).folded().length() == 1 && at + 1 < tokens.size() && tokens.get(at + 1).before() == Gap.INSIDE
+            && tokens.get(at + 1).from() == tokens.get(at).to() + 1;
+    }
+
+    /** The cheapest cut; the plain names alone where they leave nothing unread. */
+    List<Piece> best() {
+        List<Piece> plain = exact();
+        BitSet holes = holes(plain);
+        return holes.isEmpty() ? plain : cheapest(holes);
+    }
+
+    private BitSet holes(List<Piece> plain) {
+        BitSet holes = new BitSet();
+        plain.stream().filter(p -> p.substance().isEmpty() && !saysNothing(p.fromToken())).forEach(p -> holes.set(p.fromToken()));
+        return holes;
+    }
+
+    /** One step of a cut: where it came from, and what it read there. */
+    private record Step(int cost, int before, Piece piece) {}
+
+    private List<Piece> cheapest(BitSet holes) {
+        TreeSet<Integer> borders = borders(holes);
+        Map<Integer, Step> steps = new HashMap<>();
+        steps.put(0, new Step(0, -1, null));
+        for (int at : borders) {
+            if (steps.containsKey(at)) {
+                for (int end : borders.tailSet(at, false)) {
+                    if (end - at > index.longestKey() + LookAlikes.SLIP || tokenAt[end] - tokenAt[at] > index.mostTokens()) {
+                        break;
+                    }
+                    step(at, end, holes, steps);
+                }
+            }
+        }
+        List<Piece> pieces = new ArrayList<>();
+        for (Step step = steps.get(letters.length()); step.piece != null; step = steps.get(step.before)) {
+            pieces.add(step.piece);
+        }
+        Collections.reverse(pieces);
+        return pieces;
+    }
+
+    private void step(int at, int end, BitSet holes, Map<Integer, Step> steps) {
+        boolean whole = isTokenStart(at) && isTokenStart(end);
+        int lost = (isTokenStart(at) ? 0 : LOST_SEPARATOR) + (isTokenStart(end) ? 0 : LOST_SEPARATOR);
+        int cost = steps.get(at).cost + lost;
+        Optional<Substance> named = whole ? named(tokenAt[at], tokenAt[end]) : index.named(letters.substring(at, end)).filter(s -> fit(at, end));
+        if (named.isPresent()) {
+            offer(steps, end, new Step(cost + NAME, at, piece(at, end, named, lost > 0)));
+            return;
+        }
+        int last = tokenAt[end - 1];
+        if (whole && last == tokenAt[at]) {
+            Optional<Piece> free = saidFree(last);
+            offer(steps, end, new Step(cost + (free.isPresent() ? NAME : unread(last)), at, free.orElseGet(() -> piece(at, end, Optional.empty(), false))));
+        }
+        if (holes.get(tokenAt[at], last + 1).isEmpty()) {
+            return;
+        }
+        Likeness alike = index.alike(letters.substring(at, end), whole && alone(tokenAt[at], last + 1));
+        if (alike.substance().isPresent()) {
+            offer(steps, end, new Step(cost + DAMAGED + A_LOOK_ALIKE * alike.distance(), at, piece(at, end, alike.substance(), true)));
+        } else if (!alike.near().isEmpty()) {
+            near.put((long) at << 32 | end, alike.near());
+        }
+    }
+
+    private boolean fit(int at, int end) {
+        return end - at >= SHORTEST_WITHOUT_SEPARATOR && !LabelWords.ALONE_ONLY.contains(letters.substring(at, end));
+    }
+
+    private boolean isTokenStart(int at) {
+        return at == letters.length() || at == start(tokenAt[at]);
+    }
+
+    private int unread(int token) {
+        return saysNothing(token) ? UNREAD_NUMBER : UNREAD_LETTER * tokens.get(token).folded().length();
+    }
+
+    private static void offer(Map<Integer, Step> steps, int end, Step step) {
+        steps.merge(end, step, (old, one) -> one.cost < old.cost ? one : old);
+    }
+
+    private Piece piece(int at, int end, Optional<Substance> substance, boolean slips) {
+        return new Piece(tokenAt[at], tokenAt[end - 1] + 1, place(at, false), place(end - 1, true), substance, slips, false);
+    }
+
+    /** The character of the text where this letter stands, or the one after it. */
+    private int place(int letter, boolean after) {
+        LabelToken token = tokens.get(tokenAt[letter]);
+        int inside = letter - start(tokenAt[letter]);
+        if (after) {
+            return inside + 1 == token.folded().length() ? token.to() : token.from() + inside + 1;
+        }
+        return token.from() + inside;
+    }
+
+    /** Where a piece may begin or end: between words, and within an unread word where a known name begins or ends at its edge. */
+    private TreeSet<Integer> borders(BitSet holes) {
+        TreeSet<Integer> borders = new TreeSet<>();
+        for (int i = from; i <= to; i++) {
+            borders.add(start(i));
+        }
+        for (int token = holes.nextSetBit(0); token >= 0; token = holes.nextSetBit(token + 1)) {
+            LabelToken hole = tokens.get(token);
+            if (hole.folded().length() == hole.to() - hole.from()) {
+                within(token, borders);
+            }
+        }
+        return borders;
+    }
+
+    private void within(int token, TreeSet<Integer> borders) {
+        int last = start(token + 1);
+        TreeSet<Integer> open = new TreeSet<>(startsAround(token));
+        while (!open.isEmpty()) {
+            int at = open.pollFirst();
+            for (int end = Math.max(start(token) + 1, at + SHORTEST_WITHOUT_SEPARATOR); end < last && end - at <= index.longestKey(); end++) {
+                if (index.named(letters.substring(at, end)).isPresent() && fit(at, end) && borders.add(end)) {
+                    open.add(end);
+                }
+            }
+        }
+        for (int end : endsAround(token)) {
+            for (int at = Math.min(last - 1, end - SHORTEST_WITHOUT_SEPARATOR); at > start(token) && end - at <= index.longestKey(); at--) {
+                if (index.named(letters.substring(at, end)).isPresent() && fit(at, end)) {
+                    borders.add(at);
+                }
+            }
+        }
+    }
+
+    private List<Integer> startsAround(int token) {
+        List<Integer> starts = new ArrayList<>();
+        for (int i = Math.max(from, token - 3); i <= token; i++) {
+            starts.add(start(i));
+        }
+        return starts;
+    }
+
+    private List<Integer> endsAround(int token) {
+        List<Integer> ends = new ArrayList<>();
+        for (int i = token + 1; i <= Math.min(to, token + 4); i++) {
+            ends.add(start(i));
+        }
+        return ends;
+    }
+
+    /** What the words in a row might be, taken together or in part, where they could be several. */
+    Set<Substance> near(int fromToken, int toToken) {
+        Set<Substance> all = new LinkedHashSet<>();
+        near.forEach((span, substances) -> {
+            if ((int) (span >> 32) >= start(fromToken) && span.intValue() <= start(toToken)) {
+                all.addAll(substances);
+            }
+        });
+        return all;
+    }
+}
