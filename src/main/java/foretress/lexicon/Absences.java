@@ -13,6 +13,9 @@ final class Absences {
     private static final int LONGEST_LIST = 6;
     /** No claim is looked for further than this many words, so that the work stays in step with the text. */
     private static final int FARTHEST = 40;
+    private static final int LONGEST_OPENING = 3;
+    private static final int SHORT_WORD = 3;
+    private static final int LONGEST_WORD = 9;
 
     private final List<LabelToken> tokens;
     private final BitSet absent = new BitSet();
@@ -41,6 +44,45 @@ final class Absences {
                 return;
             }
         }
+        damagedOpening(at);
+    }
+
+    /** A damaged opening counts where the word that denies is whole, or is a long one: "cotnains no", "witout", "freee from", but never "ein" for "kein". */
+    private void damagedOpening(int at) {
+        StringBuilder said = new StringBuilder();
+        for (int end = at + 1; end <= tokens.size() && end <= at + LONGEST_OPENING && said.length() < LONGEST_WORD; end++) {
+            if (end > at + 1 && tokens.get(end - 1).before().compareTo(Gap.LINE) > 0) {
+                return;
+            }
+            said.append(tokens.get(end - 1).folded());
+            String word = said.toString();
+            if (LabelWords.LONG_WITHOUT.stream().anyMatch(without -> word.startsWith(without) || LookAlikes.oneSlip(word, without))) {
+                mark(at, end(end));
+                return;
+            }
+        }
+        for (List<String> opening : LabelWords.SPELT_WITHOUT) {
+            if (at + opening.size() <= tokens.size() && likeOpening(at, opening) && opens(at, opening)) {
+                mark(at, end(at + opening.size()));
+                return;
+            }
+        }
+    }
+
+    /** The long words may have a slip, the short ones, which deny, have none. */
+    private boolean likeOpening(int at, List<String> opening) {
+        for (int i = 0; i < opening.size(); i++) {
+            if (i > 0 && tokens.get(at + i).before() != Gap.INSIDE || !like(tokens.get(at + i).folded(), opening.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean like(String word, String right) {
+        return word.equals(right) || right.length() >= LabelWords.SPELT && LookAlikes.oneSlip(word, right)
+            || right.length() > SHORT_WORD && Math.abs(word.length() - right.length()) <= 1 && word.charAt(0) == right.charAt(0)
+                && LookAlikes.between(word, right, 1) <= 1;
     }
 
     private static boolean isZero(String digits) {
@@ -57,7 +99,8 @@ final class Absences {
     private boolean opens(int at, List<String> opening) {
         boolean bareNo = opening.equals(List.of("no"));
         int next = at + opening.size();
-        boolean word = next < tokens.size() && !LabelToken.isNumber(tokens.get(next).folded()) && tokens.get(next).before() == Gap.INSIDE;
+        boolean word = next < tokens.size() && !LabelToken.isNumber(tokens.get(next).folded())
+            && (tokens.get(next).before() == Gap.INSIDE || tokens.get(next).before() == Gap.LINE && !bareNo);
         return word && (!bareNo || tokens.get(at).before() != Gap.INSIDE);
     }
 
@@ -84,16 +127,26 @@ final class Absences {
     }
 
     private boolean inSentence(int at) {
-        return tokens.get(at).before() != Gap.STOP && tokens.get(at).before() != Gap.LINE;
+        // A line that ends in "and" goes on.
+        boolean goesOn = tokens.get(at).before() == Gap.LINE && LabelWords.AND.contains(tokens.get(at - 1).folded());
+        return goesOn || tokens.get(at).before() != Gap.STOP && tokens.get(at).before() != Gap.LINE;
     }
 
     private void mark(int from, int to) {
         absent.set(from, Math.max(from, to));
     }
 
+    /** "-free" itself may have a slip where a hyphen joins it to the name. */
+    private static boolean saysFree(List<LabelToken> tokens, int at) {
+        String word = tokens.get(at).folded();
+        boolean joined = at > 0 && tokens.get(at).from() == tokens.get(at - 1).to() + 1 && tokens.get(at).hyphenBefore();
+        return LabelWords.FREE_AFTER.contains(word) || joined && word.startsWith("f")
+            && LabelWords.FREE_WITHIN.stream().anyMatch(free -> LookAlikes.oneSlip(word, free));
+    }
+
     /** "PPD-free": the word right after says so, unless it goes on with "of" or "from" about something else. */
     static boolean saidFreeAfter(List<LabelToken> tokens, int after) {
-        if (after >= tokens.size() || tokens.get(after).before() != Gap.INSIDE || !LabelWords.FREE_AFTER.contains(tokens.get(after).folded())) {
+        if (after >= tokens.size() || tokens.get(after).before() != Gap.INSIDE || !saysFree(tokens, after)) {
             return false;
         }
         boolean goesOn = after + 1 < tokens.size() && tokens.get(after + 1).before() == Gap.INSIDE

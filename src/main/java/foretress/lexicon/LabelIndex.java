@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** All spellings of all substances, by their folded letters and digits alone, and by likeness. */
 final class LabelIndex {
@@ -15,17 +17,23 @@ final class LabelIndex {
     /** With so few letters left one slip is forgiven only where the name stands alone and its first letter is right. */
     private static final int SHORT = 9;
     private static final int SHORTEST = 4;
+    private static final int SHORTEST_DAMAGED = 3;
+    private static final int COLOUR_INDEX_DIGITS = 5;
     /** Another substance as near as this, in look-alikes, and it may be either. */
     private static final int MARGIN = 3;
 
     private final Map<String, Substance> byKey = new HashMap<>();
     private final Map<String, Substance> byCas = new HashMap<>();
-    private final Map<Integer, List<Spelling>> byLength = new HashMap<>();
+    private final List<List<Spelling>> byLength = new ArrayList<>();
     private final Runnable compared;
     private int longestKey;
     private int mostTokens;
 
-    private record Spelling(String key, int shapes, boolean placeFirst, Substance substance) {}
+    /**
+     * @param placeFirst begins with a place on the ring (p-, m-, o-)
+     * @param onlyAlone counts only between separators or known names
+     */
+    private record Spelling(String key, int shapes, boolean placeFirst, boolean onlyAlone, boolean base, Substance substance) {}
 
     /**
      * What a damaged spelling may be.
@@ -99,7 +107,11 @@ final class LabelIndex {
     private void addSpelling(String key, Substance substance) {
         boolean placeFirst = key.length() > 1 && "pmo".indexOf(key.charAt(0)) >= 0
             && substance.name().toLowerCase(java.util.Locale.ROOT).startsWith(key.charAt(0) + "-");
-        byLength.computeIfAbsent(key.length(), l -> new ArrayList<>()).add(new Spelling(key, LookAlikes.shapes(key), placeFirst, substance));
+        while (byLength.size() <= key.length()) {
+            byLength.add(new ArrayList<>());
+        }
+        byLength.get(key.length()).add(new Spelling(key, LookAlikes.shapes(key), placeFirst, LabelWords.countsOnlyAlone(key),
+            substance.kind().equals("base"), substance));
     }
 
     int longestKey() {
@@ -120,24 +132,63 @@ final class LabelIndex {
 
     /**
      * The substance this is a damaged spelling of, if it can be no other: all digits alike, no more slips than its length allows,
-     * and no other substance, and no neighbour of it in chemistry, about as near.
+     * no other substance about as near, and no neighbour of it in chemistry nearer.
      *
      * @param alone whether it stands between separators; short names are looked for only there
      */
     Likeness alike(String key, boolean alone) {
-        int most = most(key.length());
+        Optional<Substance> number = doubledDigit(key);
+        if (number.isPresent()) {
+            return new Likeness(number, 1, List.of(number.get()));
+        }
+        int most = key.length() < (alone ? SHORTEST_DAMAGED : SHORT) ? 0 : Math.max(LookAlikes.SLIP, most(key.length()));
         if (most == 0 || key.length() > longestKey + SLIPS_FROM.length) {
             return Likeness.NONE;
         }
         Map<String, Near> nearest = new LinkedHashMap<>();
         int slips = most / LookAlikes.SLIP + 1;
         int shapes = LookAlikes.shapes(key);
-        for (int length = key.length() - slips; length <= key.length() + slips; length++) {
-            for (Spelling known : byLength.getOrDefault(length, List.of())) {
-                compare(key, shapes, alone, known).ifPresent(near -> nearest.merge(known.substance().name(), near, Near::nearer));
+        for (int length = Math.max(SHORTEST, key.length() - slips); length <= key.length() + slips && length < byLength.size(); length++) {
+            for (Spelling known : byLength.get(length)) {
+                compared.run();
+                int bound = most(Math.min(key.length(), length), known);
+                if (Integer.bitCount(known.shapes ^ shapes) <= 2 * (bound / LookAlikes.SLIP)) {
+                    compare(key, alone, known, bound, nearest);
+                }
             }
         }
         return nearest.isEmpty() ? Likeness.NONE : judged(key, nearest.values().stream().sorted(Comparator.comparingInt(Near::distance)).toList());
+    }
+
+    private static void compare(String key, boolean alone, Spelling known, int most, Map<String, Near> nearest) {
+        boolean little = Math.min(key.length(), known.key.length()) < SHORT || known.onlyAlone;
+        if (most == 0 || saidFree(key, known.key) || little && !(alone && key.charAt(0) == known.key.charAt(0))) {
+            return;
+        }
+        int distance = LookAlikes.between(key, known.key, most);
+        if (distance <= most) {
+            nearest.merge(known.substance.name(), new Near(known, distance), Near::nearer);
+        }
+    }
+
+    /** "Parabenfree" is no misspelt paraben. */
+    private static boolean saidFree(String key, String known) {
+        return LabelWords.FREE_DAMAGED.stream().anyMatch(free -> key.endsWith(free) && !known.endsWith(free));
+    }
+
+    /** A Colour Index number has five digits; one of six that has a digit twice and is a known one without it is that one. */
+    private Optional<Substance> doubledDigit(String key) {
+        String digits = key.startsWith("ci") ? key.substring(2) : key;
+        if (digits.length() != COLOUR_INDEX_DIGITS + 1 || !LabelToken.isNumber(digits)) {
+            return Optional.empty();
+        }
+        Set<Substance> all = new LinkedHashSet<>();
+        for (int i = 1; i < digits.length(); i++) {
+            if (digits.charAt(i) == digits.charAt(i - 1)) {
+                named("ci" + digits.substring(0, i) + digits.substring(i + 1)).ifPresent(all::add);
+            }
+        }
+        return all.size() == 1 ? all.stream().findFirst() : Optional.empty();
     }
 
     private record Near(Spelling spelling, int distance) {
@@ -146,19 +197,10 @@ final class LabelIndex {
         }
     }
 
-    private Optional<Near> compare(String key, int shapes, boolean alone, Spelling known) {
-        compared.run();
-        int shorter = Math.min(key.length(), known.key.length());
-        int most = most(shorter);
-        if (Integer.bitCount(known.shapes ^ shapes) > 2 * (most / LookAlikes.SLIP)) {
-            return Optional.empty();
-        }
-        boolean little = shorter < SHORT || LabelWords.countsOnlyAlone(known.key);
-        if (most == 0 || little && !(alone && key.charAt(0) == known.key.charAt(0))) {
-            return Optional.empty();
-        }
-        int distance = LookAlikes.between(key, known.key, most);
-        return distance > most ? Optional.empty() : Optional.of(new Near(known, distance));
+    /** Four letters are enough for a harmless base: a slip in it is put before the stylist all the same. */
+    private static int most(int letters, Spelling known) {
+        boolean base = known.base && letters < SLIPS_FROM[0] && letters >= SHORTEST_DAMAGED;
+        return base ? LookAlikes.SLIP : most(letters);
     }
 
     private static int most(int letters) {
@@ -173,7 +215,7 @@ final class LabelIndex {
         Near best = nearest.get(0);
         List<Substance> near = nearest.stream().filter(n -> n.distance < best.distance + MARGIN).map(n -> n.spelling.substance).toList();
         boolean another = near.size() > 1 || Neighbours.of(best.spelling.key, best.spelling.placeFirst).stream()
-            .anyMatch(other -> LookAlikes.between(key, other, best.distance + MARGIN) < best.distance + MARGIN);
+            .anyMatch(other -> LookAlikes.between(key, other, best.distance) < best.distance);
         return new Likeness(another ? Optional.empty() : Optional.of(best.spelling.substance), best.distance, near);
     }
 }

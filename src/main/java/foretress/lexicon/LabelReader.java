@@ -152,7 +152,9 @@ final class LabelReader {
             if (piece.substance().isPresent()) {
                 keep(piece);
             } else {
-                run.add(piece);
+                for (int token = piece.fromToken(); token < piece.toToken(); token++) {
+                    run.add(new Piece(token, token + 1, tokens.get(token).from(), tokens.get(token).to(), Optional.empty(), false, false));
+                }
             }
         }
         unread(run, pieces);

@@ -2,18 +2,24 @@ package foretress.lexicon;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * A run of letters and digits on a label, with its place and what parts it from the token before.
  *
  * @param folded letters folded, trade spellings evened out: sulphate and sulfate, para and p, hydrochloride and HCl
+ * @param hyphenBefore a hyphen stands right before it
+ * @param plain as written
  * @param percent a number that is followed by a per cent sign
  */
-record LabelToken(int from, int to, String folded, Gap before, boolean percent) {
+record LabelToken(int from, int to, String folded, Gap before, boolean percent, boolean hyphenBefore, String plain) {
     private static final Map<String, String> SAME = Map.ofEntries(Map.entry("para", "p"), Map.entry("meta", "m"),
         Map.entry("ortho", "o"), Map.entry("alpha", "a"), Map.entry("hydrochloride", "hcl"), Map.entry("dihydrochloride", "hcl"),
         Map.entry("clorhidrato", "hcl"), Map.entry("sulfato", "sulfate"), Map.entry("aluminium", "aluminum"));
+
+    private static final Pattern NO_LETTER = Pattern.compile("[^a-z0-9\\p{L}]");
 
     /** What stands between two tokens, from nothing that matters to the end of a sentence. */
     enum Gap {
@@ -38,7 +44,7 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent) 
             String folded = folded(text.substring(at, stop));
             if (!folded.isEmpty()) {
                 Gap gap = tokens.isEmpty() ? Gap.STOP : gap(text.substring(end, at), tokens.get(tokens.size() - 1).folded, folded);
-                tokens.add(new LabelToken(at, stop, folded, gap, percentAfter(text, stop, folded)));
+                tokens.add(new LabelToken(at, stop, folded, gap, percentAfter(text, stop, folded), at > 0 && "-‐‑–".indexOf(text.charAt(at - 1)) >= 0, text.substring(at, stop)));
                 end = stop;
             }
             at = stop;
@@ -61,13 +67,36 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent) 
     }
 
     static String folded(String word) {
-        if (word.chars().allMatch(c -> c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z') && !word.toLowerCase(java.util.Locale.ROOT).contains("sulph")) {
-            String plain = word.toLowerCase(java.util.Locale.ROOT);
-            return SAME.getOrDefault(plain, plain);
+        StringBuilder plain = new StringBuilder(word.length());
+        String lower = isAscii(word) ? word.toLowerCase(Locale.ROOT) : NO_LETTER.matcher(Letters.folded(word)).replaceAll("");
+        for (int i = 0; i < lower.length(); i++) {
+            boolean between = i > 0 && i + 1 < lower.length() && isLetter(plain.charAt(plain.length() - 1)) && isLetter(lower.charAt(i + 1));
+            char c = lower.charAt(i);
+            plain.append(between && c == '1' ? 'l' : between && c == '0' ? 'o' : c);
         }
-        String plain = Letters.folded(word).replaceAll("[^a-z0-9\\p{L}]", "").replace("sulph", "sulf")
-            .replaceAll("(?<=[a-z])1(?=[a-z])", "l").replaceAll("(?<=[a-z])0(?=[a-z])", "o");
-        return SAME.getOrDefault(plain, plain);
+        int sulph = plain.indexOf("sulph");
+        while (sulph >= 0) {
+            plain.replace(sulph, sulph + 5, "sulf");
+            sulph = plain.indexOf("sulph");
+        }
+        return SAME.getOrDefault(plain.toString(), plain.toString());
+    }
+
+    private static boolean isAscii(String word) {
+        return word.chars().allMatch(c -> c < 128);
+    }
+
+    private static boolean isLetter(char c) {
+        return c >= 'a' && c <= 'z';
+    }
+
+    /** How many characters as written stand for the first so many folded ones. */
+    int written(int letters) {
+        int characters = 0;
+        while (characters < plain.length() && folded(plain.substring(0, characters)).length() < letters) {
+            characters++;
+        }
+        return characters;
     }
 
     private static boolean percentAfter(String text, int at, String folded) {
@@ -83,6 +112,9 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent) 
     }
 
     private static Gap gap(String between, String before, String after) {
+        if (between.equals("-\n") || between.equals("-\r\n") || between.equals("\u00ad\n")) {
+            return Gap.INSIDE;
+        }
         boolean locants = shortPart(before) && shortPart(after);
         Gap gap = Gap.INSIDE;
         for (int i = 0; i < between.length(); i++) {

@@ -17,10 +17,14 @@ final class LabelWords {
     static final Set<String> FREE_AFTER = Set.of("free", "frei", "libre");
     /** "Ammoniakfrei": the same in one word. */
     static final List<String> FREE_WITHIN = List.of("frei", "free");
+    static final List<String> FREE_DAMAGED = List.of("frei", "free", "fee", "fre");
     static final Set<String> OF = Set.of("of", "from", "de", "d", "von");
 
     /** After these, to the end of the line, stands the name of a shade. */
     static final Set<String> SHADE = Set.of("shade", "shades", "colour", "color", "nuance", "farbton", "farbe", "ton", "tono", "teinte", "coloris", "odcien", "kolor");
+
+    /** Words that deny by themselves and are like no other. */
+    static final List<String> LONG_WITHOUT = List.of("without", "exempt", "exempte");
 
     /** What opens a claim that something is not in the product; the longer openings first. */
     static final List<List<String>> WITHOUT = List.of(List.of("does", "not", "contain"), List.of("do", "not", "contain"), List.of("no", "contiene"),
@@ -29,6 +33,11 @@ final class LabelWords {
         List.of("ohne"), List.of("bez"), List.of("nie", "zawiera"), List.of("wolny", "od"),
         List.of("wolne", "od"), List.of("enthalt", "kein"), List.of("enthalt", "keine"), List.of("enthalt", "keinen"), List.of("ne", "contient", "pas"),
         List.of("ne", "contient", "ni"), List.of("libres", "de"), List.of("exento", "de"), List.of("exenta", "de"), List.of("exempte", "de"), List.of("no"));
+
+    /** Openings with a word long enough to be known with a slip in it. */
+    static final int SPELT = 7;
+    static final List<List<String>> SPELT_WITHOUT = WITHOUT.stream()
+        .filter(opening -> opening.stream().anyMatch(word -> word.length() > 3)).toList();
 
     static final List<List<String>> MAY_CONTAIN = List.of(List.of("may", "contain"), List.of("puede", "contener"),
         List.of("peut", "contenir"), List.of("kann", "enthalten"), List.of("moze", "zawierac"));

@@ -26,6 +26,14 @@ final class LookAlikes {
         return Math.abs(written.length() - known.length()) > most ? most + 1 : new LookAlikes(written, known, most).distance();
     }
 
+    /** Whether at most one slip parts the two, and one look-alike besides. */
+    static boolean oneSlip(String written, String known) {
+        boolean likely = Math.abs(written.length() - known.length()) <= 2
+            && (written.charAt(0) == known.charAt(0) || written.charAt(written.length() - 1) == known.charAt(known.length() - 1));
+        return likely && Integer.bitCount(shapes(written) ^ shapes(known)) <= 2
+            && between(written, known, SLIP + 1) <= SLIP + 1;
+    }
+
     private int distance() {
         int[] before = new int[known.length() + 1];
         int[] last = new int[known.length() + 1];

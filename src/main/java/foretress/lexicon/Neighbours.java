@@ -17,6 +17,8 @@ final class Neighbours {
         List.of("perchlorate", "chlorate", "chlorite", "chloride"), List.of("bromate", "bromide"), List.of("iodate", "iodide"),
         List.of("nitrate", "nitrite", "nitride"), List.of("pyrophosphate", "phosphate", "phosphite"), List.of("bicarbonate", "carbonate"),
         List.of("peroxide", "hydroxide", "dioxide", "oxide"), List.of("acetate", "acetyl"),
+        List.of("acetate", "lactate", "citrate", "tartrate", "gluconate", "oxalate", "malate", "maleate", "formate", "benzoate", "stearate", "oleate", "palmitate",
+            "laurate", "nitrate", "subnitrate", "sulfate", "carbonate", "subcarbonate", "phosphate", "chloride", "bromide", "iodide", "oxide", "sulfide", "borate"),
         List.of("tetrasodium", "trisodium", "disodium", "sodium", "dipotassium", "potassium", "diammonium", "ammonium", "calcium", "magnesium", "lithium",
             "barium", "strontium", "aluminum", "zinc"),
         List.of("tetraamino", "triamino", "diamino", "amino"), List.of("trihydroxy", "dihydroxy", "hydroxy"),

@@ -25,6 +25,8 @@ final class Pieces {
     private static final int DAMAGED = 6;
     private static final int A_LOOK_ALIKE = 3;
     private static final int LOST_SEPARATOR = 10;
+    private static final int EITHER = 4;
+    private static final int SOME_COMPOUND = 31;
     private static final int SHORTEST_WITHOUT_SEPARATOR = 4;
 
     private final List<LabelToken> tokens;
@@ -68,9 +70,7 @@ final class Pieces {
 
     /** The longest plain names from left to right; every other word is a piece without a substance. */
     List<Piece> exact() {
-        // Twice: a word that counts only among known ones finds out in the second round which are.
-        greedy();
-        return greedy();
+        return fitting(greedy());
     }
 
     private List<Piece> greedy() {
@@ -78,17 +78,42 @@ final class Pieces {
         int at = from;
         while (at < to) {
             Piece piece = longest(at);
-            if (piece.substance().isPresent()) {
-                read.set(piece.fromToken(), piece.toToken());
-            }
             pieces.add(piece);
             at = piece.toToken();
         }
         return pieces;
     }
 
+    /** Without the names that count only alone, or beside known ones, and do not stand so. */
+    private List<Piece> fitting(List<Piece> pieces) {
+        read.clear();
+        pieces.stream().filter(p -> p.substance().isPresent()).forEach(p -> read.set(p.fromToken(), p.toToken()));
+        List<Piece> fitting = new ArrayList<>();
+        for (Piece piece : pieces) {
+            if (piece.substance().isPresent() && onlyAlone(piece) && !alone(piece.fromToken(), piece.toToken())) {
+                for (int token = piece.fromToken(); token < piece.toToken(); token++) {
+                    read.clear(token);
+                    fitting.add(unread(token, Optional.empty()));
+                }
+            } else {
+                fitting.add(piece);
+            }
+        }
+        return fitting;
+    }
+
+    private boolean onlyAlone(Piece piece) {
+        boolean oneWord = piece.toToken() == piece.fromToken() + 1;
+        String key = oneWord ? tokens.get(piece.fromToken()).folded() : letters.substring(start(piece.fromToken()), start(piece.toToken()));
+        return !piece.free() && (LabelWords.countsOnlyAlone(key) || oneWord && piece.substance().get().kind().equals("base"));
+    }
+
+    private Piece unread(int token, Optional<Substance> substance) {
+        return new Piece(token, token + 1, tokens.get(token).from(), tokens.get(token).to(), substance, false, false);
+    }
+
     private Piece longest(int at) {
-        Piece best = new Piece(at, at + 1, tokens.get(at).from(), tokens.get(at).to(), Optional.empty(), false, false);
+        Piece best = unread(at, Optional.empty());
         for (int end = at + 1; end <= to && end <= at + index.mostTokens() && start(end) - start(at) <= index.longestKey(); end++) {
             Optional<Substance> named = named(at, end);
             if (named.isPresent()) {
@@ -112,11 +137,12 @@ final class Pieces {
     private Optional<Substance> named(int at, int end) {
         String key = letters.substring(start(at), start(end));
         boolean fiveDigits = end == at + 1 && key.length() == 5 && LabelToken.isNumber(key);
-        Optional<Substance> substance = index.named(fiveDigits ? "ci" + key : key);
-        if (substance.isEmpty() && end == at + 2 && isSalt(tokens.get(end - 1))) {
-            return index.named(tokens.get(at).folded() + "compound");
-        }
-        return substance.filter(s -> !LabelWords.countsOnlyAlone(key) || alone(at, end));
+        return index.named(fiveDigits ? "ci" + key : key);
+    }
+
+    /** "Lead stearate": a salt of a metal that is not known by itself. */
+    private Optional<Substance> compound(int at, int end) {
+        return end == at + 2 && isSalt(tokens.get(end - 1)) ? index.named(tokens.get(at).folded() + "compound") : Optional.empty();
     }
 
     private static boolean isSalt(LabelToken token) {
@@ -168,7 +194,7 @@ final class Pieces {
     List<Piece> best() {
         List<Piece> plain = exact();
         BitSet holes = holes(plain);
-        return holes.isEmpty() ? plain : cheapest(holes);
+        return holes.isEmpty() ? plain : fitting(cheapest(holes));
     }
 
     private BitSet holes(List<Piece> plain) {
@@ -219,11 +245,16 @@ final class Pieces {
         if (holes.get(tokenAt[at], last + 1).isEmpty()) {
             return;
         }
+        Optional<Substance> compound = whole ? compound(tokenAt[at], last + 1) : Optional.empty();
+        compound.ifPresent(s -> offer(steps, end, new Step(cost + SOME_COMPOUND, at, piece(at, end, compound, false))));
         Likeness alike = index.alike(letters.substring(at, end), whole && alone(tokenAt[at], last + 1));
         if (alike.substance().isPresent()) {
             offer(steps, end, new Step(cost + DAMAGED + A_LOOK_ALIKE * alike.distance(), at, piece(at, end, alike.substance(), true)));
         } else if (!alike.near().isEmpty()) {
             near.put((long) at << 32 | end, alike.near());
+            if (whole && compound.isEmpty()) {
+                offer(steps, end, new Step(cost + EITHER + DAMAGED + A_LOOK_ALIKE * alike.distance(), at, piece(at, end, Optional.empty(), false)));
+            }
         }
     }
 
@@ -250,11 +281,8 @@ final class Pieces {
     /** The character of the text where this letter stands, or the one after it. */
     private int place(int letter, boolean after) {
         LabelToken token = tokens.get(tokenAt[letter]);
-        int inside = letter - start(tokenAt[letter]);
-        if (after) {
-            return inside + 1 == token.folded().length() ? token.to() : token.from() + inside + 1;
-        }
-        return token.from() + inside;
+        int inside = letter - start(tokenAt[letter]) + (after ? 1 : 0);
+        return after && inside == token.folded().length() ? token.to() : token.from() + token.written(inside);
     }
 
     /** Where a piece may begin or end: between words, and within an unread word where a known name begins or ends at its edge. */
@@ -264,10 +292,7 @@ final class Pieces {
             borders.add(start(i));
         }
         for (int token = holes.nextSetBit(0); token >= 0; token = holes.nextSetBit(token + 1)) {
-            LabelToken hole = tokens.get(token);
-            if (hole.folded().length() == hole.to() - hole.from()) {
-                within(token, borders);
-            }
+            within(token, borders);
         }
         return borders;
     }

@@ -41,7 +41,7 @@ class CasTest {
 
     @Test
     void everyNumberShippedPasses() {
-        assertThat(ShippedLexicon.SUBSTANCES.stream().filter(s -> s.cas().isPresent()).count()).isEqualTo(297);
+        assertThat(ShippedLexicon.SUBSTANCES.stream().filter(s -> s.cas().isPresent()).count()).isGreaterThanOrEqualTo(360);
     }
 
     @Test
