@@ -1,5 +1,6 @@
 package foretress.demo;
 
+import static foretress.demo.Invented.again;
 import static foretress.demo.Invented.client;
 import static foretress.demo.Invented.treatment;
 
@@ -45,7 +46,8 @@ final class Cast {
                 .says("black-tattoo", "yes").says("black-tattoo-reaction", "yes").says("black-tattoo-what", "blisters")
                 .says("black-tattoo-soon", "two-days"),
             client("Bea", "Holm", "1972-10-10", "colour-roots", "a medicine that hides reactions").in(6, 11)
-                .takes(new Medicine("prednisolone 20 mg", "high", "mouth", "now")),
+                .takes(new Medicine("prednisolone 20 mg", "high", "mouth", "now"))
+                .withHair(36, again(treatment("salon-colour", new InMonth(month.minusMonths(2)), "regrowth", "salon"), "6-weeks", new YearsAgo(3, 5))),
             client("Jon", "Abbot", "1990-03-28", "colour-whole", "too soon for the test").in(1, 10),
             client("Pia", "Nord", today.minusYears(15).minusMonths(3).toString(), "fashion-colour", "under age").in(3, 16).with("juno"),
             client("Lucía", "Ferrer", "1969-05-21", "highlights", "answers in Spanish: try this one").in(5, 15).speaking("es").has(Told.NOTHING),

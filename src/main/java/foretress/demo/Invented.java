@@ -61,6 +61,10 @@ record Invented(String givenName, String familyName, LocalDate born, String lang
         return new Treatment(what, when, zone, by, "once");
     }
 
+    static Treatment again(Treatment last, String every, SaidDate since) {
+        return new Treatment(last.what(), last.when(), last.zone(), last.by(), "regularly", every, since);
+    }
+
     String name() {
         return givenName + " " + familyName;
     }
