@@ -4,12 +4,12 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * What one client's answers say to a look for codes, in three values. A question answered with a listed code holds; answered
@@ -18,13 +18,70 @@ import java.util.stream.Collectors;
  */
 final class Asking {
     private final Situation situation;
-    private final Map<String, Boolean> closed = new HashMap<>();
-    private final Map<String, NotAsked> needs = new HashMap<>();
-    private final Map<Kind, List<Question>> byKind;
+    private final Map<String, Asked> asked = new HashMap<>();
+    private final Map<Kind, List<Question>> byKind = new EnumMap<>(Kind.class);
 
     Asking(Situation situation) {
         this.situation = situation;
-        this.byKind = situation.questionnaire().questions().stream().collect(Collectors.groupingBy(Question::kind));
+        for (Question question : situation.questionnaire().questions()) {
+            byKind.computeIfAbsent(question.kind(), kind -> new ArrayList<>(2)).add(question);
+        }
+    }
+
+    /** One question as it stands for this client; what is looked at again and again is found once. */
+    private final class Asked {
+        private final Question question;
+        private final Optional<Answer> answer;
+        private final List<String> codes;
+        private final boolean unknown;
+        private final Truth opened;
+        private final Truth openedIfWell;
+        private final boolean put;
+
+        Asked(Question question) {
+            this.question = question;
+            this.answer = situation.answers().to(question.id());
+            this.codes = answer.map(Answer::codes).orElse(List.of());
+            this.unknown = answer.filter(Answer::unknown).isPresent();
+            this.opened = holds(question.when(), false);
+            this.openedIfWell = holds(question.when(), true);
+            this.put = forSome(question) && question.when().keySet().stream().allMatch(opener -> asked(opener).put);
+        }
+
+        private boolean forSome(Question question) {
+            return question.askedFor().isEmpty() || question.askedFor().stream().anyMatch(situation.bookedChemistries()::contains);
+        }
+
+        Truth says(List<String> wanted, int atLeast, boolean notPutIsWell) {
+            Truth open = notPutIsWell ? openedIfWell : opened;
+            if (open == Truth.FALSE) {
+                return Truth.FALSE;
+            }
+            if (answer.isEmpty()) {
+                return notPutIsWell && !put ? Truth.FALSE : Truth.UNKNOWN;
+            }
+            return open.and(matches(wanted, atLeast));
+        }
+
+        private Truth matches(List<String> wanted, int atLeast) {
+            int found = 0;
+            for (String code : codes) {
+                found += wanted.contains(code) ? 1 : 0;
+            }
+            if (found >= (unknown ? 1 : atLeast)) {
+                return Truth.TRUE;
+            }
+            return unknown ? Truth.UNKNOWN : Truth.FALSE;
+        }
+    }
+
+    private Asked asked(String id) {
+        Asked known = asked.get(id);
+        if (known == null) {
+            known = new Asked(question(id));
+            asked.put(id, known);
+        }
+        return known;
     }
 
     /** Whether every question has one of its codes; questions not put because of the booking may be taken as answered well. */
@@ -36,58 +93,56 @@ final class Asking {
     Truth holds(Map<String, List<String>> when, int atLeast, boolean notPutIsWell) {
         Truth truth = Truth.TRUE;
         for (Map.Entry<String, List<String>> entry : when.entrySet()) {
-            truth = truth.and(says(question(entry.getKey()), entry.getValue(), atLeast, notPutIsWell));
+            truth = truth.and(asked(entry.getKey()).says(entry.getValue(), atLeast, notPutIsWell));
+            if (truth == Truth.FALSE) {
+                return truth;
+            }
         }
         return truth;
     }
 
-    private Truth says(Question question, List<String> codes, int atLeast, boolean notPutIsWell) {
-        Truth opened = holds(question.when(), notPutIsWell);
-        if (opened == Truth.FALSE) {
-            return Truth.FALSE;
-        }
-        Optional<Answer> answer = answer(question);
-        if (answer.isEmpty()) {
-            return notPutIsWell && !put(question) ? Truth.FALSE : Truth.UNKNOWN;
-        }
-        return opened.and(matches(answer.get(), codes, atLeast));
-    }
-
-    private static Truth matches(Answer answer, List<String> codes, int atLeast) {
-        long found = answer.codes().stream().filter(codes::contains).count();
-        if (found >= Math.min(atLeast, answer.unknown() ? 1 : atLeast)) {
-            return Truth.TRUE;
-        }
-        return answer.unknown() ? Truth.UNKNOWN : Truth.FALSE;
-    }
-
     /** Closed by an earlier answer that is known: it reads as its best class. */
     boolean closed(Question question) {
-        return closed.computeIfAbsent(question.id(), id -> holds(question.when(), false) == Truth.FALSE);
+        return asked(question.id()).opened == Truth.FALSE;
     }
 
     /** Neither answered nor closed. */
     boolean open(Question question) {
-        return answer(question).isEmpty() && !closed(question);
+        Asked here = asked(question.id());
+        return here.answer.isEmpty() && here.opened != Truth.FALSE;
     }
 
     /** Whether the booked service has the question put, its openers included. */
     boolean put(Question question) {
-        return notAsked(question).putFor(situation.bookedChemistries());
-    }
-
-    NotAsked notAsked(Question question) {
-        return needs.computeIfAbsent(question.id(), id -> new NotAsked(id, needs(question)));
+        return asked(question.id()).put;
     }
 
     /** Those of the questions that were not put and are still open. */
     List<NotAsked> notAsked(List<Question> questions) {
-        return questions.stream().filter(q -> open(q) && !put(q)).map(this::notAsked).toList();
+        List<NotAsked> notAsked = List.of();
+        for (Question question : questions) {
+            if (open(question) && !put(question)) {
+                notAsked = with(notAsked, new NotAsked(question.id(), needs(question)));
+            }
+        }
+        return notAsked;
     }
 
     /** Those of the questions that were put, are required and have no answer. */
     List<String> unanswered(List<Question> questions) {
-        return questions.stream().filter(q -> q.required() && open(q) && put(q)).map(Question::id).toList();
+        List<String> unanswered = List.of();
+        for (Question question : questions) {
+            if (question.required() && open(question) && put(question)) {
+                unanswered = with(unanswered, question.id());
+            }
+        }
+        return unanswered;
+    }
+
+    private static <T> List<T> with(List<T> some, T one) {
+        List<T> more = new ArrayList<>(some);
+        more.add(one);
+        return more;
     }
 
     /** The whole range of a fact that hangs on a question nobody answered, or answered with not knowing. */
@@ -102,7 +157,7 @@ final class Asking {
     }
 
     Optional<Answer> answer(Question question) {
-        return situation.answers().to(question.id());
+        return asked(question.id()).answer;
     }
 
     Question question(String id) {

@@ -2,13 +2,14 @@ package foretress.assessment;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Facts and rules into findings and standings.
@@ -23,96 +24,168 @@ public final class Assessor {
     private Assessor() {}
 
     public static Assessment assess(RuleSet rules, Facts facts, List<Service> offered) {
-        List<Offer> offers = offered.stream().map(service -> new Offer(service, service.chemistries())).toList();
-        List<Outcome> outcomes = rules.rules().stream().map(rule -> Outcome.of(rule, facts)).toList();
-        List<Finding> findings = outcomes.stream().flatMap(outcome -> outcome.finding(offers).stream())
-            .sorted(Comparator.comparing(Finding::weight).reversed()).toList();
-        int unanswered = (int) facts.byId().values().stream().flatMap(value -> value.unanswered().stream()).distinct().count();
+        List<Offer> offers = offered.stream().map(service -> Offer.of(rules, service)).toList();
+        List<Outcome> outcomes = outcomes(rules, facts);
+        List<Finding> findings = new ArrayList<>();
+        for (Outcome outcome : outcomes) {
+            outcome.finding(offers).ifPresent(findings::add);
+        }
+        findings.sort(Comparator.comparing(Finding::weight).reversed());
+        int unanswered = unanswered(facts);
         List<Standing> standings = offers.stream().map(offer -> standing(offer, outcomes, unanswered)).toList();
         return new Assessment(rules.hash(), facts, findings, standings);
     }
 
+    /** Of the rules that fire, or that would weigh on a service once its own questions were put. */
+    private static List<Outcome> outcomes(RuleSet rules, Facts facts) {
+        List<Outcome> outcomes = new ArrayList<>();
+        for (int number = 0; number < rules.rules().size(); number++) {
+            Outcome outcome = Outcome.of(number, rules, facts);
+            if (outcome.truth() != Truth.FALSE || !outcome.notAsked().isEmpty()) {
+                outcomes.add(outcome);
+            }
+        }
+        return outcomes;
+    }
+
+    private static int unanswered(Facts facts) {
+        Set<String> unanswered = new HashSet<>();
+        facts.byId().values().forEach(value -> unanswered.addAll(value.unanswered()));
+        return unanswered.size();
+    }
+
     private static Standing standing(Offer offer, List<Outcome> outcomes, int unanswered) {
-        Map<Weight, List<String>> byWeight = new EnumMap<>(Weight.class);
+        Weight heaviest = Weight.NOTHING_FOUND;
+        List<String> deciding = new ArrayList<>();
         Set<String> notAsked = new LinkedHashSet<>();
         for (Outcome outcome : outcomes) {
-            byWeight.computeIfAbsent(outcome.on(offer), weight -> new ArrayList<>()).add(outcome.rule().id());
+            Weight weight = outcome.on(offer);
+            if (weight.compareTo(heaviest) > 0) {
+                heaviest = weight;
+                deciding.clear();
+            }
+            if (weight == heaviest && weight != Weight.NOTHING_FOUND) {
+                deciding.add(outcome.rule().id());
+            }
             if (!outcome.notAsked().isEmpty() && outcome.touches(offer)) {
                 outcome.notAsked().stream().filter(question -> question.putFor(offer.chemistries())).forEach(q -> notAsked.add(q.question()));
             }
         }
-        Weight heaviest = Weight.heaviest(byWeight.keySet());
-        List<String> deciding = heaviest == Weight.NOTHING_FOUND ? List.of() : byWeight.get(heaviest);
         return new Standing(offer.service().id(), heaviest, deciding, notAsked.size(), unanswered);
     }
 
-    /** A service looked at, with what it uses. */
-    private record Offer(Service service, Set<String> chemistries) {}
+    /** A service looked at, with what it uses and what each rule weighs on its steps. */
+    private record Offer(Service service, Set<String> chemistries, List<Weighed> steps) {
+        static Offer of(RuleSet rules, Service service) {
+            return new Offer(service, service.chemistries(), service.steps().stream().map(step -> new Weighed(step.id(),
+                rules.weights(step, Truth.TRUE), rules.weights(step, Truth.UNKNOWN))).toList());
+        }
+    }
+
+    /** What every rule weighs on one step, by the rule's number: when it surely holds, and when it may. */
+    private record Weighed(String step, Weight[] surely, Weight[] perhaps) {}
 
     /**
      * How one rule comes out.
      *
+     * @param number of the rule in its set
      * @param truth with everything unknown taken as unknown
      * @param asked with the questions not put taken as answered well
      */
-    private record Outcome(Rule rule, Truth truth, Truth asked, boolean failed, List<FactValue> decided, List<NotAsked> notAsked) {
+    private record Outcome(int number, Rule rule, Facts facts, Truth truth, Truth asked, boolean failed, List<NotAsked> notAsked) {
 
-        static Outcome of(Rule rule, Facts facts) {
+        static Outcome of(int number, RuleSet rules, Facts facts) {
+            Rule rule = rules.rules().get(number);
+            List<String> reads = rules.reads(number);
             try {
-                List<FactValue> read = rule.when().reads().stream().map(facts::get).toList();
-                List<NotAsked> notAsked = read.stream().flatMap(value -> value.notAsked().stream()).distinct().toList();
                 Truth truth = rule.when().of(facts);
-                Truth asked = notAsked.isEmpty() ? truth : rule.when().of(Facts.of(read.stream().map(FactValue::asAsked).toList()));
-                List<FactValue> decided = truth == Truth.FALSE ? List.of() : rule.when().deciding(facts).stream().map(facts::get).toList();
-                return new Outcome(rule, truth, asked, false, decided, notAsked);
+                List<NotAsked> notAsked = notAsked(reads, facts);
+                Truth asked = notAsked.isEmpty() ? truth : rule.when().of(Facts.of(reads.stream().map(id -> facts.get(id).asAsked()).toList()));
+                return new Outcome(number, rule, facts, truth, asked, false, notAsked);
             } catch (RuntimeException fault) {
-                return new Outcome(rule, Truth.TRUE, Truth.TRUE, true, List.of(), List.of());
+                return new Outcome(number, rule, facts, Truth.TRUE, Truth.TRUE, true, List.of());
             }
+        }
+
+        private static List<NotAsked> notAsked(List<String> reads, Facts facts) {
+            List<NotAsked> all = List.of();
+            for (String id : reads) {
+                List<NotAsked> some = facts.get(id).notAsked();
+                if (!some.isEmpty()) {
+                    all = Stream.concat(all.stream(), some.stream()).distinct().toList();
+                }
+            }
+            return all;
         }
 
         /** The rule fires only because questions were not put that booking this service would have put. */
         boolean waitsFor(Offer offer) {
-            return truth == Truth.UNKNOWN && asked == Truth.FALSE && notAsked.stream().allMatch(question -> question.putFor(offer.chemistries()));
+            return !notAsked.isEmpty() && truth == Truth.UNKNOWN && asked == Truth.FALSE
+                && notAsked.stream().allMatch(question -> question.putFor(offer.chemistries()));
         }
 
         Weight on(Offer offer) {
             Weight heaviest = Weight.NOTHING_FOUND;
             if (truth != Truth.FALSE && !waitsFor(offer)) {
-                for (Step step : offer.service().steps()) {
-                    heaviest = heaviest.heavier(weightOn(step));
+                for (Weighed step : offer.steps()) {
+                    heaviest = heaviest.heavier(on(step));
                 }
             }
             return heaviest;
         }
 
-        private Weight weightOn(Step step) {
-            Weight full = rule.weightOn(step);
+        private Weight on(Weighed step) {
+            Weight full = step.surely()[number];
             if (failed) {
                 return full == Weight.NOTHING_FOUND ? full : Weight.COULD_NOT_BE_ASSESSED;
             }
             return switch (truth) {
                 case TRUE -> full;
-                case UNKNOWN -> rule.unknownWeightOn(step);
+                case UNKNOWN -> step.perhaps()[number];
                 case FALSE -> Weight.NOTHING_FOUND;
             };
         }
 
         boolean touches(Offer offer) {
-            return offer.service().steps().stream().anyMatch(step -> rule.weightOn(step) != Weight.NOTHING_FOUND);
+            return offer.steps().stream().anyMatch(step -> step.surely()[number] != Weight.NOTHING_FOUND);
         }
 
         Optional<Finding> finding(List<Offer> offers) {
-            Map<String, Weight> byStep = new LinkedHashMap<>();
-            if (truth != Truth.FALSE) {
-                offers.stream().filter(offer -> !waitsFor(offer)).flatMap(offer -> offer.service().steps().stream())
-                    .filter(step -> weightOn(step) != Weight.NOTHING_FOUND).forEach(step -> byStep.put(step.id(), weightOn(step)));
+            if (truth == Truth.FALSE) {
+                return Optional.empty();
             }
-            return byStep.isEmpty() ? Optional.empty() : Optional.of(new Finding(rule.id(), Weight.heaviest(byStep.values()), byStep, causes(),
+            Map<String, Weight> byStep = byStep(offers);
+            if (byStep.isEmpty()) {
+                return Optional.empty();
+            }
+            List<FactValue> decided = failed ? List.of() : rule.when().deciding(facts).stream().map(facts::get).toList();
+            return Optional.of(new Finding(rule.id(), Weight.heaviest(byStep.values()), byStep, causes(decided),
                 decided.stream().map(FactValue::fact).toList(), rule.demands(), rule.sources(), truth == Truth.UNKNOWN));
         }
 
-        private List<String> causes() {
-            return decided.stream().flatMap(value -> value.causes().stream()).distinct().toList();
+        private Map<String, Weight> byStep(List<Offer> offers) {
+            Map<String, Weight> byStep = new LinkedHashMap<>();
+            for (Offer offer : offers) {
+                if (!waitsFor(offer)) {
+                    weigh(offer, byStep);
+                }
+            }
+            return byStep;
+        }
+
+        private void weigh(Offer offer, Map<String, Weight> byStep) {
+            for (Weighed step : offer.steps()) {
+                Weight weight = on(step);
+                if (weight != Weight.NOTHING_FOUND) {
+                    byStep.putIfAbsent(step.step(), weight);
+                }
+            }
+        }
+
+        private static List<String> causes(List<FactValue> decided) {
+            Set<String> causes = new LinkedHashSet<>();
+            decided.forEach(value -> causes.addAll(value.causes()));
+            return List.copyOf(causes);
         }
     }
 }

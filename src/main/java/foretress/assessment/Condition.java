@@ -54,6 +54,9 @@ public sealed interface Condition {
         @Override
         public Truth of(Facts facts) {
             FactValue value = facts.get(fact);
+            if (value.best() == value.worst()) {
+                return op.holds(value.best(), ordinal) ? Truth.TRUE : Truth.FALSE;
+            }
             boolean some = false;
             boolean all = true;
             for (int reading = value.best(); reading <= value.worst(); reading++) {

@@ -1,6 +1,7 @@
 package foretress.assessment;
 
 import foretress.assessment.FactDef.Computation;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,10 +10,17 @@ import java.util.Map;
 public final class FactFinder {
     private final RuleSet rules;
     private final Lexicon lexicon;
+    /** By fact: the questions its rows look at, in order. */
+    private final Map<String, List<String>> read = new HashMap<>();
 
     public FactFinder(RuleSet rules, Lexicon lexicon) {
         this.rules = rules;
         this.lexicon = lexicon;
+        rules.facts().forEach(def -> read.put(def.id(), read(def)));
+    }
+
+    private static List<String> read(FactDef def) {
+        return def.rows().stream().flatMap(row -> row.when().keySet().stream()).distinct().toList();
     }
 
     public Facts find(Situation situation) {
@@ -56,8 +64,8 @@ public final class FactFinder {
 
         private FactValue found(FactDef def) {
             try {
-                FactValue fromRows = rows.find(def);
-                return def.computation().map(how -> computed(def, how).heavier(fromRows)).orElse(fromRows);
+                FactValue fromRows = rows.find(def, read.get(def.id()));
+                return def.computation().map(how -> computed(def, how)).map(value -> def.rows().isEmpty() ? value : value.heavier(fromRows)).orElse(fromRows);
             } catch (RuntimeException fault) {
                 return FactValue.faulty(def, String.valueOf(fault.getMessage()));
             }
@@ -75,7 +83,7 @@ public final class FactFinder {
                 case "medicine" -> medicines.taken(def, how);
                 case "steroid-tablets" -> medicines.steroidTablets(def);
                 case "skin-steroid" -> medicines.skinSteroid(def);
-                case "chemotherapy" -> hair.notRegrown(def, medicines.chemotherapy(def).heavier(rows.find(def)));
+                case "chemotherapy" -> hair.notRegrown(def, medicines.chemotherapy(def).heavier(rows.find(def, read.get(def.id()))));
                 case "unknown-medicine" -> medicines.notRecognised(def);
                 case "label-metal" -> labels.metal(def);
                 case "label-dye-group" -> labels.dyeGroup(def);

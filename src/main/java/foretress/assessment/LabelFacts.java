@@ -3,8 +3,10 @@ package foretress.assessment;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
-import java.util.Optional;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 
 /**
@@ -14,6 +16,7 @@ import java.util.function.ToIntFunction;
 final class LabelFacts {
     private final Asking asking;
     private final Lexicon lexicon;
+    private final Map<String, Lexicon.Label> labels = new HashMap<>();
 
     LabelFacts(Asking asking, Lexicon lexicon) {
         this.asking = asking;
@@ -45,7 +48,7 @@ final class LabelFacts {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Text text && !text.text().isBlank()) {
-            return FactValue.known(def, meaning.applyAsInt(lexicon.label(text.text())), cause);
+            return FactValue.known(def, meaning.applyAsInt(labels.computeIfAbsent(text.text(), lexicon::label)), cause);
         }
         boolean mayBeLeftOut = !question.required() && answer.isEmpty();
         boolean empty = answer.isPresent() && answer.get() instanceof Answer.Text;

@@ -4,11 +4,13 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * What the medicines mean. How much, by which way and when last taken may not be known; then the reading is the one that
@@ -26,6 +28,10 @@ final class MedicineFacts {
 
     private final Asking asking;
     private final Lexicon lexicon;
+    /** What the lexicon says is asked once a name: many facts look at the same medicines. */
+    private final Map<Answer.Medicines, List<Medicine>> single = new IdentityHashMap<>();
+    private final Map<String, Set<String>> classes = new HashMap<>();
+    private final Map<String, Boolean> sure = new HashMap<>();
 
     /** From the best to the worst class one medicine can mean. */
     private record Span(int best, int worst) {
@@ -33,6 +39,10 @@ final class MedicineFacts {
 
         static Span exactly(int ordinal) {
             return new Span(ordinal, ordinal);
+        }
+
+        Span heavier(Span other) {
+            return new Span(Math.max(best, other.best), Math.max(worst, other.worst));
         }
 
         /** Last taken longer than a month ago: how long ago is not known, so it may count and may not. */
@@ -73,7 +83,7 @@ final class MedicineFacts {
     /** Some of these are also taken, in small amounts, for other illnesses: then it may be chemotherapy and may not. */
     FactValue chemotherapy(FactDef def) {
         return value(def, medicine -> {
-            Set<String> classes = lexicon.medicine(medicine.name());
+            Set<String> classes = classes(medicine);
             if (!classes.contains("cytotoxic-chemotherapy")) {
                 return Span.NONE;
             }
@@ -87,11 +97,15 @@ final class MedicineFacts {
     }
 
     FactValue notRecognised(FactDef def) {
-        return value(def, medicine -> lexicon.isSure(medicine.name()) ? Span.NONE : Span.exactly(1));
+        return value(def, medicine -> sure.computeIfAbsent(medicine.name(), lexicon::isSure) ? Span.NONE : Span.exactly(1));
+    }
+
+    private Set<String> classes(Medicine medicine) {
+        return classes.computeIfAbsent(medicine.name(), lexicon::medicine);
     }
 
     private boolean isOneOf(Medicine medicine, Iterable<String> wanted) {
-        Set<String> classes = lexicon.medicine(medicine.name());
+        Set<String> classes = classes(medicine);
         for (String one : wanted) {
             if (classes.contains(one)) {
                 return true;
@@ -113,14 +127,17 @@ final class MedicineFacts {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Medicines medicines) {
-            List<Span> spans = medicines.list().stream().flatMap(this::oneByOne).map(meaning).toList();
-            return FactValue.between(def, spans.stream().mapToInt(Span::best).max().orElse(0),
-                spans.stream().mapToInt(Span::worst).max().orElse(0), cause);
+            Span span = Span.NONE;
+            for (Medicine medicine : single.computeIfAbsent(medicines, this::oneByOne)) {
+                span = span.heavier(meaning.apply(medicine));
+            }
+            return FactValue.between(def, span.best(), span.worst(), cause);
         }
         return asking.silent(def, question);
     }
 
-    private Stream<Medicine> oneByOne(Medicine line) {
-        return lexicon.names(line.name()).stream().map(name -> new Medicine(name, line.dose(), line.route(), line.lastTaken()));
+    private List<Medicine> oneByOne(Answer.Medicines medicines) {
+        return medicines.list().stream().flatMap(line -> lexicon.names(line.name()).stream()
+            .map(name -> new Medicine(name, line.dose(), line.route(), line.lastTaken()))).toList();
     }
 }

@@ -1,7 +1,6 @@
 package foretress.assessment;
 
 import foretress.questionnaire.Question;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -15,44 +14,45 @@ final class RowFacts {
         this.asking = asking;
     }
 
-    FactValue find(FactDef def) {
+    /** @param read the questions its rows look at */
+    FactValue find(FactDef def, List<String> read) {
         int best = 0;
         int worst = 0;
         int worstAsked = 0;
-        for (FactDef.Row row : rows(def)) {
+        for (FactDef.Row row : def.rows()) {
+            if (!row.under(asking.policy())) {
+                continue;
+            }
             Truth holds = asking.holds(row.when(), false);
-            best = holds == Truth.TRUE ? Math.max(best, row.ordinal()) : best;
-            worst = holds == Truth.FALSE ? worst : Math.max(worst, row.ordinal());
-            worstAsked = asking.holds(row.when(), true) == Truth.FALSE ? worstAsked : Math.max(worstAsked, row.ordinal());
+            if (holds == Truth.TRUE) {
+                best = Math.max(best, row.ordinal());
+            }
+            if (holds != Truth.FALSE) {
+                worst = Math.max(worst, row.ordinal());
+                worstAsked = asking.holds(row.when(), true) == Truth.FALSE ? worstAsked : Math.max(worstAsked, row.ordinal());
+            }
         }
-        List<Question> read = read(def);
-        return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(def, worst), asking.notAsked(read),
-            asking.unanswered(read), Optional.empty());
+        List<Question> questions = read.stream().map(asking::question).toList();
+        return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(def, worst, read), asking.notAsked(questions),
+            asking.unanswered(questions), Optional.empty());
     }
 
     /** The questions of the rows that give the worst class, or of all rows when none does. */
-    private List<String> causes(FactDef def, int worst) {
+    private List<String> causes(FactDef def, int worst, List<String> read) {
+        if (worst == 0) {
+            return read.stream().filter(this::shown).toList();
+        }
         Set<String> causes = new LinkedHashSet<>();
-        for (FactDef.Row row : rows(def)) {
-            if (worst == 0 || row.ordinal() == worst && asking.holds(row.when(), false) != Truth.FALSE) {
+        for (FactDef.Row row : def.rows()) {
+            if (row.ordinal() == worst && row.under(asking.policy()) && asking.holds(row.when(), false) != Truth.FALSE) {
                 row.when().keySet().stream().filter(this::shown).forEach(causes::add);
             }
         }
         return List.copyOf(causes);
     }
 
-    private List<FactDef.Row> rows(FactDef def) {
-        return def.rows().stream().filter(row -> row.under(asking.policy())).toList();
-    }
-
     private boolean shown(String id) {
         Question question = asking.question(id);
         return asking.answer(question).isPresent() || asking.put(question) && !asking.closed(question);
-    }
-
-    private List<Question> read(FactDef def) {
-        Set<String> read = new LinkedHashSet<>();
-        def.rows().forEach(row -> read.addAll(row.when().keySet()));
-        return new ArrayList<>(read.stream().map(asking::question).toList());
     }
 }
