@@ -1,13 +1,10 @@
 package foretress.knowledge;
 
 import foretress.assessment.Rule;
-import foretress.assessment.Source;
 import foretress.assessment.Weight;
 import foretress.knowledge.Words.FindingWords;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -34,7 +31,6 @@ final class RulesReference {
         line("");
         line("There are %d rules over %d facts.".formatted(knowledge.ruleSet().rules().size(), knowledge.ruleSet().facts().size()));
         knowledge.ruleSet().rules().forEach(this::rule);
-        sources();
         return page.toString();
     }
 
@@ -61,29 +57,8 @@ final class RulesReference {
             () -> new TreeMap<Weight, List<String>>(Comparator.reverseOrder()), Collectors.mapping(Map.Entry::getKey, Collectors.toList())));
     }
 
-    private void sources() {
-        line("");
-        line("## Sources");
-        new TreeMap<>(knowledge.ruleSet().sources()).forEach(this::source);
-    }
-
-    private void source(String key, Source source) {
-        line("");
-        line("### " + key);
-        line("");
-        line("%s. *%s*".formatted(source.title(), source.status().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
-        Map<String, String> more = new LinkedHashMap<>();
-        source.place().ifPresent(place -> more.put("where", place));
-        source.link().ifPresent(link -> more.put("link", link));
-        source.read().ifPresent(read -> more.put("read", read));
-        if (!more.isEmpty()) {
-            line("");
-        }
-        more.forEach((name, value) -> line("- %s: %s".formatted(name, value)));
-    }
-
     private static String link(String key) {
-        return "[%s](#%s)".formatted(key, key);
+        return "[%s](sources.md#%s)".formatted(key, key);
     }
 
     private void line(String line) {
