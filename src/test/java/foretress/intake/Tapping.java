@@ -131,9 +131,10 @@ final class Tapping {
         return !entry.isEmpty();
     }
 
-    /** How precise a date is comes first: it brings out the fields that need filling in. */
+    /** Often comes first, then how precise a date is: they bring out the fields that need filling in. */
     private static final java.util.Comparator<String> BY_NEED =
-        java.util.Comparator.<String, Boolean>comparing(name -> !name.endsWith(".precision")).thenComparing(name -> name);
+        java.util.Comparator.<String, Boolean>comparing(name -> !name.endsWith(".often")).thenComparing(name -> !name.endsWith(".precision"))
+            .thenComparing(name -> name);
 
     private static void fill(Locator question, String name, String value) {
         Locator field = question.locator("[name='" + name + "']");

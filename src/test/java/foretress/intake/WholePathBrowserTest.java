@@ -78,6 +78,9 @@ class WholePathBrowserTest {
         told.put("treatments.zone", List.of("whole"));
         told.put("treatments.by", List.of("home"));
         told.put("treatments.often", List.of("regularly"));
+        told.put("treatments.every", List.of("6-weeks"));
+        told.put("treatments.since.precision", List.of("years-ago"));
+        told.put("treatments.since.ago", List.of("3-5"));
         return told;
     }
 
