@@ -51,7 +51,8 @@ final class Assess {
         List<String> booked = offered.stream().map(Service::id).toList();
         knowledge.ruleSet().services().stream().filter(s -> !booked.contains(s.id())).forEach(offered::add);
         Assessment assessment = Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(read.situation()), offered);
-        TestPlan plan = TestPlan.of(assessment, read.booked(), read.visit(), read.situation().policy(), read.hours(), read.now());
+        TestPlan plan = TestPlan.of(assessment, read.booked(), read.visit(), read.situation().policy(), read.skinTest(), read.hours(),
+            read.asked());
         ObjectNode answer = told(assessment, offered, booked, read.words());
         ArrayNode open = answer.putArray("unanswered");
         knowledge.questionnaire().missing(read.situation().bookedChemistries(), read.situation().answers()).stream().map(Question::id).forEach(open::add);

@@ -2,10 +2,13 @@ package foretress.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import foretress.api.Shape.Fields;
+import foretress.assessment.Leaflet;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
 import foretress.assessment.Step;
+import foretress.assessment.Stricter;
 import foretress.assessment.TestFact;
+import foretress.assessment.Validity;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.plan.OpeningHours;
@@ -45,9 +48,12 @@ final class ClientBody {
 
     /**
      * @param booked with the steps that stayed in
+     * @param asked the moment at which the answers are read
+     * @param skinTest what law and leaflet ask of a skin test for this visit
      * @param hours of the salon, in its zone
      */
-    record Read(Situation situation, List<Service> booked, Instant now, Instant visit, OpeningHours hours, Words words) {}
+    record Read(Situation situation, List<Service> booked, Instant asked, Instant visit, Stricter skinTest, OpeningHours hours,
+                Words words) {}
 
     Fields shape() {
         return Shape.object().need("now", Times.instant().saying("The moment at which the answers are read."))
@@ -60,6 +66,7 @@ final class ClientBody {
             .may("born", Times.day().saying("Day of birth. Left out, the age counts as not known."))
             .may("measuredLengthCm", measured())
             .may("tests", Shape.list(test(), 0, MOST_TESTS).saying("Tests that were made. Nothing here has a default: what a test is worth hangs on every field."))
+            .may("leaflet", leaflet().saying("What the leaflet of the product now planned asks of a skin test. Of leaflet and law the stricter holds."))
             .need("answers", answers.shape())
             .may("language", language());
     }
@@ -107,7 +114,31 @@ final class ClientBody {
             .need("thisVisit", Shape.flag().saying("It was made for the visit now planned."))
             .need("masked", Shape.flag().saying("It was begun or read under something that hides reactions, or may."))
             .need("overtaken", Shape.flag().saying("Something since may have changed what it says."))
+            .may("leaflet", leaflet().saying("What the leaflet of the product it was made with asks."))
             .named("TestMade");
+    }
+
+    private static Shape leaflet() {
+        Shape validity = Shape.either().or("months", Shape.object().need("months", Shape.whole(1, 120)))
+            .or("days", Shape.object().need("days", Shape.whole(1, 3650)))
+            .or("forEachApplication", Shape.object().need("forEachApplication", Shape.code(List.of("yes"))))
+            .or("unsaid", Shape.object().need("unsaid", Shape.code(List.of("yes"))));
+        return Shape.object().need("waitHours", Shape.whole(0, 1000).saying("From applying to reading; 0 when it names none."))
+            .need("valid", validity.saying("How long a negative test stands.")).named("Leaflet");
+    }
+
+    private static Optional<Leaflet> leaflet(JsonNode body) {
+        return body.has("leaflet") ? Optional.of(new Leaflet(body.at("/leaflet/waitHours").intValue(), validity(body.at("/leaflet/valid")))) : Optional.empty();
+    }
+
+    private static Validity validity(JsonNode valid) {
+        if (valid.has("months")) {
+            return new Validity.Months(valid.get("months").intValue());
+        }
+        if (valid.has("days")) {
+            return new Validity.Days(valid.get("days").intValue());
+        }
+        return valid.has("forEachApplication") ? new Validity.EachApplication() : new Validity.Unsaid();
     }
 
     /** @throws Refused naming what cannot be */
@@ -130,7 +161,7 @@ final class ClientBody {
         faults.orThrow();
         Situation situation = new Situation(today, day, born, chemistries, knowledge.questionnaire(), said,
             knowledge.policy(body.get("jurisdiction").textValue()), tests, length(body));
-        return new Read(situation, booked, now, visit, hours, words(body));
+        return new Read(situation, booked, now, visit, Stricter.of(situation.policy(), leaflet(body)), hours, words(body));
     }
 
     static Optional<Integer> length(JsonNode body) {
@@ -204,7 +235,7 @@ final class ClientBody {
         faults.expect(!started.isAfter(today), place + "/started", "it was started after the day on which the answers are read, %s", today);
         read.ifPresent(r -> faults.expect(!r.isBefore(started) && !r.isAfter(today), place + "/read", "it is read between its start and %s", today));
         return new TestFact(id, outcome, started, read, is(test, "waitKept"), is(test, "thisProduct"), is(test, "thisVisit"), is(test, "masked"),
-            is(test, "overtaken"));
+            is(test, "overtaken"), leaflet(test));
     }
 
     private static boolean is(JsonNode test, String field) {

@@ -64,7 +64,9 @@ final class CodedAnswers {
 
     private static Shape treatment(Question question) {
         return Shape.object().need("what", Shape.code(question.options())).need("when", date()).may("zone", Shape.code(Treatment.ZONES))
-            .may("by", Shape.code(Treatment.BY)).may("often", Shape.code(Treatment.OFTEN)).named("Treatment");
+            .may("by", Shape.code(Treatment.BY)).may("often", Shape.code(Treatment.OFTEN))
+            .may("every", Shape.code(Treatment.EVERY).saying("How far apart, where it was done more than once."))
+            .may("since", date().saying("When it was first done, where it was done more than once.")).named("Treatment");
     }
 
     private static Shape medicine() {
@@ -105,6 +107,7 @@ final class CodedAnswers {
             ObjectNode treatment = (ObjectNode) answer.get("treatments").get(i);
             List.of("zone", "by", "often").forEach(name -> otherwise(treatment, name, Question.DONT_KNOW));
             span(treatment.get("when"), place + "/treatments/" + i + "/when", faults);
+            span(treatment.path("since"), place + "/treatments/" + i + "/since", faults);
         }
         answer.path("medicines").forEach(medicine ->
             List.of("dose", "route", "lastTaken").forEach(name -> otherwise((ObjectNode) medicine, name, Medicine.NOT_ASKED)));
@@ -125,7 +128,11 @@ final class CodedAnswers {
             past(said.date(), place + "/date", today, faults);
         } else if (answer instanceof Answer.Treatments treatments) {
             for (int i = 0; i < treatments.list().size(); i++) {
-                past(treatments.list().get(i).when(), place + "/treatments/" + i + "/when", today, faults);
+                Treatment treatment = treatments.list().get(i);
+                String at = place + "/treatments/" + i;
+                past(treatment.when(), at + "/when", today, faults);
+                past(treatment.since(), at + "/since", today, faults);
+                faults.expect(!treatment.since().surelyAfter(treatment.when(), today), at + "/since", "it was first done after it was last done");
             }
         }
     }

@@ -2,6 +2,7 @@ package foretress.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import foretress.knowledge.Knowledge;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Everything a program can ask for, made of one version of the knowledge. */
@@ -17,8 +18,11 @@ final class Operations {
         this.knowledge = knowledge;
         this.assess = new Assess(knowledge, client);
         this.strandMap = new DrawStrandMap(knowledge, client, answers);
-        this.all = List.of(assess.operation(), new ReadLabel(knowledge).operation(), new ReadMedicines(knowledge).operation(), strandMap.operation(),
-            new AskQuestionnaire(knowledge).operation());
+        List<Operation> made = new ArrayList<>(List.of(assess.operation(), strandMap.operation(), new ReadLabel(knowledge).operation(),
+            new ReadMedicines(knowledge).operation()));
+        made.addAll(AtTheBench.operations());
+        made.add(new AskQuestionnaire(knowledge).operation());
+        this.all = List.copyOf(made);
     }
 
     Knowledge knowledge() {

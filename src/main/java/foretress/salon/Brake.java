@@ -3,7 +3,6 @@ package foretress.salon;
 import foretress.web.Fold;
 import foretress.web.Network;
 import io.github.bucket4j.Bucket;
-import io.github.bucket4j.TimeMeter;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.Duration;
@@ -87,16 +86,5 @@ class Brake {
 
     int kept() {
         return byLogin.size() + byNetwork.size();
-    }
-
-    private record ClockMeter(Clock clock) implements TimeMeter {
-        @Override public long currentTimeNanos() {
-            var now = clock.instant();
-            return Math.addExact(Math.multiplyExact(now.getEpochSecond(), 1_000_000_000L), now.getNano());
-        }
-
-        @Override public boolean isWallClockBased() {
-            return true;
-        }
     }
 }

@@ -2,6 +2,7 @@ package foretress.salon;
 
 import static foretress.salon.Right.anybody;
 import static foretress.salon.Right.guest;
+import static foretress.salon.Right.program;
 import static foretress.salon.Right.staff;
 import static foretress.salon.Role.DESK;
 import static foretress.salon.Role.OWNER;
@@ -19,6 +20,22 @@ import java.util.stream.Collectors;
  */
 public final class Rights {
     private static final List<Right> TABLE = List.of(
+        // api
+        program("POST /api/v1/assess", "assess"),
+        program("POST /api/v1/strand-map", "assess"),
+        program("POST /api/v1/read-label", "read"),
+        program("POST /api/v1/read-medicines", "read"),
+        program("POST /api/v1/bench/dilution", "bench"),
+        program("POST /api/v1/bench/elasticity", "bench"),
+        program("POST /api/v1/bench/incompatibility", "bench"),
+        program("POST /api/v1/bench/porosity", "bench"),
+        program("GET /api/v1/questionnaire", ""),
+        program("GET /api/v1/openapi", ""),
+        staff("GET /programs", OWNER),
+        staff("POST /programs", OWNER),
+        staff("GET /programs/openapi", OWNER),
+        staff("POST /programs/{id}/revoke", OWNER),
+
         // consent
         staff("GET /desk/visits/{id}/paper-form", STYLIST, DESK, OWNER),
 

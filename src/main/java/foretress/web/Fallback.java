@@ -39,7 +39,9 @@ class Fallback {
         var accept = context.request().getHeader(HttpHeaders.ACCEPT);
         var locale = locale(context);
         context.response().setStatusCode(status);
-        if (ProblemPages.wantsDocument(accept)) end(context, ProblemPages.JSON, pages.document(status, locale));
+        var path = String.valueOf(context.request().path());
+        if (ApiProblem.isFor(path)) end(context, ProblemPages.JSON, ApiProblem.of(status, path).document());
+        else if (ProblemPages.wantsDocument(accept)) end(context, ProblemPages.JSON, pages.document(status, locale));
         else end(context, "text/html;charset=UTF-8", page(status, locale));
     }
 

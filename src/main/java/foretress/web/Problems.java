@@ -47,7 +47,9 @@ public class Problems {
     public void fill(ContainerRequestContext request, ContainerResponseContext response) {
         int status = response.getStatus();
         if (status < 400 || response.hasEntity() || request.getMethod().equals("HEAD")) return;
-        if (ProblemPages.wantsDocument(request.getHeaderString(HttpHeaders.ACCEPT)))
+        var path = request.getUriInfo().getRequestUri().getPath();
+        if (ApiProblem.isFor(path)) response.setEntity(ApiProblem.of(status, path).document(), null, MediaType.valueOf(ProblemPages.JSON));
+        else if (ProblemPages.wantsDocument(request.getHeaderString(HttpHeaders.ACCEPT)))
             response.setEntity(pages.document(status, language.locale()), null, MediaType.valueOf(ProblemPages.JSON));
         else
             response.setEntity(pages.page(status, language.locale()), null, MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"));

@@ -47,6 +47,7 @@ class AxeTest {
         "GET /answers/copy", "the signed PDF",
         "GET /visits/{id}/consent/{version}", "a signed PDF",
         "GET /desk/visits/{id}/paper-form", "a PDF to print",
+        "GET /programs/openapi", "a document for programs",
         "GET /demo", "is there in the demo alone");
     private static final List<String> GATES = List.of("colour-reaction", "tint-reaction", "black-tattoo", "bleach-reaction", "perm-reaction");
 
@@ -279,7 +280,7 @@ class AxeTest {
     void theStaffsPagesWithMistakes() {
         try (var context = as(salon.as("edda"), false)) {
             Page page = context.newPage();
-            for (String path : List.of("/desk/new-visit", "/password", "/staff", "/products", "/services", "/desk/visits/" + visit + "/product")) {
+            for (String path : List.of("/desk/new-visit", "/password", "/staff", "/programs", "/products", "/services", "/desk/visits/" + visit + "/product")) {
                 assertThat(lookAtMistakes(page, path)).as(path).isEqualTo(422);
             }
             look(page, "/visits/" + visit);

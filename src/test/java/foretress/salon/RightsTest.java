@@ -51,6 +51,16 @@ class RightsTest {
             .allSatisfy(right -> assertThat(right.roles()).as(right.route()).isNotEmpty());
     }
 
+    @Test void everythingBelowTheApiIsForProgramsAndNothingElseIs() {
+        assertThat(Rights.table()).allSatisfy(right ->
+            assertThat(right.kind() == Right.Kind.PROGRAM).as(right.route()).isEqualTo(right.route().contains(" /api/")));
+    }
+
+    @Test void onlyTheOwnerLetsProgramsIn() {
+        assertThat(Rights.table()).filteredOn(right -> right.route().contains("/programs")).isNotEmpty()
+            .allSatisfy(right -> assertThat(right.roles()).as(right.route()).containsExactly(Role.OWNER));
+    }
+
     @Test void onlyTheOwnerDecidesWhoWorksHere() {
         assertThat(Rights.table()).filteredOn(right -> right.route().contains("/staff"))
             .allSatisfy(right -> assertThat(right.roles()).as(right.route()).containsExactly(Role.OWNER));

@@ -1,0 +1,56 @@
+package foretress.api;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** What lets one program in, for one purpose and for a time. Of the token itself only the hash is kept. */
+@Entity
+@Table(name = "program_token")
+class ProgramToken extends PanacheEntityBase {
+    @Id UUID id;
+    @Column(columnDefinition = "text") String name;
+    /** Codes of {@link Scope}, parted by a blank. */
+    @Column(columnDefinition = "text") String scopes;
+    @Column(name = "token_sha256", length = 64) String tokenSha256;
+    @Column(name = "made_by") UUID madeBy;
+    @Column(name = "made_at") Instant madeAt;
+    @Column(name = "expires_at") Instant expiresAt;
+    @Column(name = "revoked_at") Instant revokedAt;
+    /** Only the day: enough to see that nobody uses it any more. */
+    @Column(name = "last_used_on") LocalDate lastUsedOn;
+    @Version int version;
+
+    static Optional<ProgramToken> byHash(String sha256) {
+        return find("tokenSha256", sha256).firstResultOptional();
+    }
+
+    static List<ProgramToken> all() {
+        return list("order by madeAt desc, name");
+    }
+
+    boolean isAlive(Instant now) {
+        return revokedAt == null && now.isBefore(expiresAt);
+    }
+
+    boolean isFor(String scope) {
+        return scope.isEmpty() || Arrays.asList(scopes.split(" ")).contains(scope);
+    }
+
+    Optional<LocalDate> lastUsedOn() {
+        return Optional.ofNullable(lastUsedOn);
+    }
+
+    boolean isRevoked() {
+        return revokedAt != null;
+    }
+}
