@@ -40,10 +40,12 @@ final class ClientBody {
 
     private final Knowledge knowledge;
     private final CodedAnswers answers;
+    private final StaffsHair hair;
 
-    ClientBody(Knowledge knowledge, CodedAnswers answers) {
+    ClientBody(Knowledge knowledge, CodedAnswers answers, StaffsHair hair) {
         this.knowledge = knowledge;
         this.answers = answers;
+        this.hair = hair;
     }
 
     /**
@@ -56,7 +58,7 @@ final class ClientBody {
                 Words words) {}
 
     Fields shape() {
-        return Shape.object().need("now", Times.instant().saying("The moment at which the answers are read."))
+        Fields visit = Shape.object().need("now", Times.instant().saying("The moment at which the answers are read."))
             .need("visit", Times.instant().saying("When the visit begins: not before the day of 'now', at most two years after it."))
             .need("zone", Times.zone().saying("The salon's time zone: days are days there, opening hours are its wall time."))
             .need("openingHours", week().saying("When the salon is open, in wall time; a day that is left out is closed."))
@@ -64,11 +66,11 @@ final class ClientBody {
             .need("jurisdiction", jurisdiction())
             .need("booked", Shape.list(booking(), 1, MOST_SERVICES).saying("What is booked. 'without' names steps that are taken out."))
             .may("born", Times.day().saying("Day of birth. Left out, the age counts as not known."))
-            .may("measuredLengthCm", measured())
             .may("tests", Shape.list(test(), 0, MOST_TESTS).saying("Tests that were made. Nothing here has a default: what a test is worth hangs on every field."))
             .may("leaflet", leaflet().saying("What the leaflet of the product now planned asks of a skin test. Of leaflet and law the stricter holds."))
             .need("answers", answers.shape())
             .may("language", language());
+        return hair.shape(visit);
     }
 
     Shape jurisdiction() {
@@ -77,10 +79,6 @@ final class ClientBody {
 
     Shape language() {
         return Shape.code(knowledge.languages()).saying("Of the words in the answer; English when left out.");
-    }
-
-    static Shape measured() {
-        return Shape.whole(0, 200).saying("The longest hair as staff measured it, drawn straight. It outranks what the client said.");
     }
 
     private static Shape week() {
@@ -158,14 +156,10 @@ final class ClientBody {
         born.ifPresent(b -> faults.expect(!b.isAfter(today), "/born", "nobody is born after the day on which the answers are read, %s", today));
         List<TestFact> tests = tests(body.path("tests"), today, faults);
         Answers said = answers.read(body.get("answers"), "/answers", today, faults);
+        Situation situation = hair.known(new Situation(today, day, born, chemistries, knowledge.questionnaire(), said,
+            knowledge.policy(body.get("jurisdiction").textValue()), tests, Optional.empty()), body, faults);
         faults.orThrow();
-        Situation situation = new Situation(today, day, born, chemistries, knowledge.questionnaire(), said,
-            knowledge.policy(body.get("jurisdiction").textValue()), tests, length(body));
         return new Read(situation, booked, now, visit, Stricter.of(situation.policy(), leaflet(body)), hours, words(body));
-    }
-
-    static Optional<Integer> length(JsonNode body) {
-        return body.has("measuredLengthCm") ? Optional.of(body.get("measuredLengthCm").intValue()) : Optional.empty();
     }
 
     Words words(JsonNode body) {

@@ -1,6 +1,7 @@
 package foretress.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import foretress.api.Shape.Either;
 import foretress.api.Shape.Fields;
@@ -27,9 +28,11 @@ final class CodedAnswers {
     private static final int LONGEST_NAME = 200;
     private static final int MOST_YEARS = 120;
 
+    private final Questionnaire questionnaire;
     private final Shape shape;
 
     CodedAnswers(Questionnaire questionnaire) {
+        this.questionnaire = questionnaire;
         Fields all = Shape.object();
         for (Question question : questionnaire.questions()) {
             all = all.may(question.id(), answer(question));
@@ -85,6 +88,26 @@ final class CodedAnswers {
             .or("from", Shape.object().need("from", years).need("to", years))
             .or("longerThan", Shape.object().need("longerThan", years))
             .or("not", Shape.object().need("not", Shape.code(List.of("known")))).named("SaidDate");
+    }
+
+    /** Treatments the salon did itself, in the same form as those a client lists. */
+    Shape treatments() {
+        Question listing = listing();
+        return Shape.list(treatment(listing), 0, MOST_ENTRIES);
+    }
+
+    private Question listing() {
+        return questionnaire.questions().stream().filter(q -> q.kind() == Question.Kind.TREATMENTS).findFirst().orElseThrow();
+    }
+
+    List<Treatment> treatments(JsonNode list, String pointer, LocalDate today, Faults faults) {
+        ObjectNode wrapped = JsonNodeFactory.instance.objectNode();
+        wrapped.putObject(listing().id()).set("treatments", list);
+        Faults inside = new Faults();
+        Answers read = read(wrapped, "", today, inside);
+        String around = "/" + listing().id() + "/treatments";
+        inside.list().forEach(fault -> faults.add(pointer + fault.pointer().substring(around.length()), "%s", fault.detail()));
+        return read.to(listing().id()).map(a -> ((Answer.Treatments) a).list()).orElse(List.of());
     }
 
     /** What the form alone cannot tell: dates that lie ahead, a span the wrong way round, "none" beside something else. */

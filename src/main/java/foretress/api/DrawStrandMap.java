@@ -34,25 +34,27 @@ final class DrawStrandMap {
     private final Knowledge knowledge;
     private final ClientBody client;
     private final CodedAnswers answers;
+    private final StaffsHair hair;
 
-    DrawStrandMap(Knowledge knowledge, ClientBody client, CodedAnswers answers) {
+    DrawStrandMap(Knowledge knowledge, ClientBody client, CodedAnswers answers, StaffsHair hair) {
         this.knowledge = knowledge;
         this.client = client;
         this.answers = answers;
+        this.hair = hair;
     }
 
     private record Drawn(StrandMap map, Words words) {}
 
     Operation operation() {
-        Shape request = Shape.object().need("today", Times.day().saying("The day the hair is looked at; answers are read on it."))
-            .need("jurisdiction", client.jurisdiction()).may("measuredLengthCm", ClientBody.measured()).need("answers", answers.shape())
+        Shape.Fields asked = Shape.object().need("today", Times.day().saying("The day the hair is looked at; answers are read on it."))
+            .need("jurisdiction", client.jurisdiction()).need("answers", answers.shape())
             .may("language", client.language())
             .may("layout", Shape.code(List.of("wide", "tablet", "phone")).saying("How wide the drawing is; wide when left out. For SVG only."));
         return new Operation("strand-map", "strand-map", Optional.of(Scope.ASSESS), "What earlier treatments left on the hair, and where",
             "The hair's length and its treatments in, as coded answers (all other answers but the cues of a darkening lotion change nothing); for each treatment the "
                 + "chance that any is left, where it lies, what length of cut ends it and when it has grown out. Sent with 'Accept: image/svg+xml' it answers the drawing. "
                 + "Chances are over the growth rates that were published; what decides is the safe side.",
-            Optional.of(request), response(), List.of("restorer-two-summers-ago"), this::told);
+            Optional.of(hair.shape(asked)), response(), List.of("restorer-two-summers-ago"), this::told);
     }
 
     private JsonNode told(JsonNode body) {
@@ -79,10 +81,10 @@ final class DrawStrandMap {
         Faults faults = new Faults();
         LocalDate today = LocalDate.parse(body.get("today").textValue());
         Answers said = answers.read(body.get("answers"), "/answers", today, faults);
-        faults.orThrow();
         Set<String> all = knowledge.ruleSet().steps().stream().flatMap(step -> step.uses().stream()).collect(Collectors.toSet());
-        Situation situation = new Situation(today, today, Optional.empty(), all, knowledge.questionnaire(), said,
-            knowledge.policy(body.get("jurisdiction").textValue()), List.of(), ClientBody.length(body));
+        Situation situation = hair.known(new Situation(today, today, Optional.empty(), all, knowledge.questionnaire(), said,
+            knowledge.policy(body.get("jurisdiction").textValue()), List.of(), Optional.empty()), body, faults);
+        faults.orThrow();
         Words words = client.words(body);
         return new Drawn(StrandMaps.map(situation, knowledge, words), words);
     }

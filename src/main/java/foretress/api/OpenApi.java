@@ -28,6 +28,7 @@ final class OpenApi {
 
     private final Operations operations;
     private final Map<String, ObjectNode> schemas = new TreeMap<>();
+    private String json = "";
 
     OpenApi(Operations operations) {
         this.operations = operations;
@@ -117,9 +118,17 @@ final class OpenApi {
             .need("instance", Shape.text()).may("errors", Shape.list(error, 1, Faults.MOST)).describe(schemas);
     }
 
-    String json() {
+    /** The document; made once, since nothing in it changes while the program runs. */
+    synchronized String json() {
+        if (json.isEmpty()) {
+            json = printed(document());
+        }
+        return json;
+    }
+
+    private static String printed(ObjectNode document) {
         try {
-            return Bodies.JSON.writerWithDefaultPrettyPrinter().writeValueAsString(document());
+            return Bodies.JSON.writerWithDefaultPrettyPrinter().writeValueAsString(document);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
         }

@@ -14,10 +14,11 @@ final class Operations {
 
     Operations(Knowledge knowledge) {
         CodedAnswers answers = new CodedAnswers(knowledge.questionnaire());
-        ClientBody client = new ClientBody(knowledge, answers);
+        StaffsHair hair = new StaffsHair(answers);
+        ClientBody client = new ClientBody(knowledge, answers, hair);
         this.knowledge = knowledge;
         this.assess = new Assess(knowledge, client);
-        this.strandMap = new DrawStrandMap(knowledge, client, answers);
+        this.strandMap = new DrawStrandMap(knowledge, client, answers, hair);
         List<Operation> made = new ArrayList<>(List.of(assess.operation(), strandMap.operation(), new ReadLabel(knowledge).operation(),
             new ReadMedicines(knowledge).operation()));
         made.addAll(AtTheBench.operations());

@@ -13,7 +13,12 @@ import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.time.Duration;
+import java.util.EnumMap;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +33,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @QuarkusTest
 class OperationsApiTest {
     private static final String PROBLEM = "application/problem+json";
+    private static final Map<Scope, String> OTHERS = new EnumMap<>(Scope.class);
     private static String everything;
 
     @Inject Programs programs;
@@ -136,8 +142,6 @@ class OperationsApiTest {
             RestAssured.given().contentType("application/json").header("Authorization", "Basic " + everything), asOwner);
     }
 
-    private static final Map<Scope, String> OTHERS = new java.util.EnumMap<>(Scope.class);
-
     private String otherwise(Scope scope) {
         return OTHERS.computeIfAbsent(scope, s -> programs.token(365,
             Arrays.stream(Scope.values()).filter(o -> o != s).map(Scope::code).toArray(String[]::new)));
@@ -210,10 +214,14 @@ class OperationsApiTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"text/plain", "application/xml", "application/x-www-form-urlencoded", "multipart/form-data; boundary=x"})
-    void whatIsNotSentAsJson(String type) {
-        Response answer = RestAssured.given().header("Authorization", "Bearer " + everything).contentType(type).body("--x--")
-            .post("/api/v1/read-label");
-        problem(answer, 415);
+    void whatIsNotSentAsJson(String type) throws Exception {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(RestAssured.baseURI + ":" + RestAssured.port + "/api/v1/read-label"))
+            .header("Authorization", "Bearer " + everything).POST(HttpRequest.BodyPublishers.ofString("{\"text\":\"Aqua\"}"));
+        if (!type.isEmpty()) request.header("Content-Type", type);
+        HttpResponse<String> answer = HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
+        assertThat(answer.statusCode()).isEqualTo(415);
+        assertThat(answer.headers().firstValue("Content-Type").orElseThrow()).startsWith(PROBLEM);
+        assertThat(Bodies.JSON.readTree(answer.body()).get("detail").asText()).contains("application/json");
     }
 
     @ParameterizedTest

@@ -197,6 +197,14 @@ class OperationsTest {
         assertThat(svg).startsWith("<svg").endsWith("</svg>").contains("Darkening lotion").doesNotContain("<script", "style=");
     }
 
+    @Test
+    void whatStaffKnowOfTheHairCounts() {
+        JsonNode cut = OPERATIONS.operation("strand-map").answer(changed("restorer-two-summers-ago", "/cuts", "[{'day':'2026-06-09','toCm':5}]"));
+        assertThat(cut.at("/lanes/1/chanceLeft").asDouble()).as("two summers of growth lie beyond 5 cm").isZero();
+        JsonNode done = OPERATIONS.operation("strand-map").answer(changed("restorer-two-summers-ago", "/doneHere", "[{'what':'perm','when':{'day':'2026-01-15'}}]"));
+        assertThat(done.get("lanes").findValuesAsText("what")).contains("perm", "box-dye", "restorer");
+    }
+
     /** 40 volumes are 12 % (Regulation 1223/2009, Annex III entry 12, counts so): half of each makes 6 %. */
     @Test
     void theBenchAnswers() {
@@ -249,6 +257,9 @@ class OperationsTest {
         "restorer-lotion | /text | '' | /text",
         "restorer-lotion | /text | ['a'] | /text",
         "restorer-two-summers-ago | /today | '2026-13-01' | /today",
+        "restorer-two-summers-ago | /cuts | [{'day':'2026-06-11','toCm':20}] | /cuts/0/day",
+        "restorer-two-summers-ago | /growth | {'newGrowthCm':3,'coloured':'2026-05-01','read':'2026-04-01'} | /growth/read",
+        "restorer-two-summers-ago | /doneHere | [{'what':'bleach','when':{'year':2027}}] | /doneHere/0/when",
         "restorer-two-summers-ago | /layout | 'poster' | /layout",
         "twenty-volumes-from-forty | /wanted | {'percent': 30} | /wanted",
         "twenty-volumes-from-forty | /wantedMl | 0 | /wantedMl",
