@@ -11,7 +11,7 @@ public record ConsentPart(String id, String heading, List<Shown> lines) {
     /** @param kind paragraph, topic, pair, finding or statement */
     public record Shown(String kind, String label, String text, Weight weight) {}
 
-    static ConsentPart of(Section section) {
+    public static ConsentPart of(Section section) {
         return new ConsentPart(section.part().id(), section.heading(), section.lines().stream().map(ConsentPart::shown).toList());
     }
 

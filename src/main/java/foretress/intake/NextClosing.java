@@ -9,13 +9,13 @@ import java.time.ZoneId;
 import java.util.List;
 
 /** By when a promise to call can be kept: the first closing time that leaves two hours of opening before it. */
-final class NextClosing {
+public final class NextClosing {
     private static final Duration TIME_TO_CALL = Duration.ofHours(2);
     private static final int LOOK_AHEAD_DAYS = 21;
 
     private NextClosing() {}
 
-    static Instant after(Instant now, Salon salon) {
+    public static Instant after(Instant now, Salon salon) {
         ZoneId zone = salon.zoneId();
         LocalDate today = now.atZone(zone).toLocalDate();
         for (int i = 0; i <= LOOK_AHEAD_DAYS; i++) {

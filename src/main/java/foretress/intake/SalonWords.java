@@ -12,9 +12,9 @@ import java.util.Locale;
 
 /** The salon as its clients read it, opening hours in words. */
 @Singleton
-class SalonWords {
+public class SalonWords {
 
-    ConsentInput.Salon of(Salon salon, String language) {
+    public ConsentInput.Salon of(Salon salon, String language) {
         return new ConsentInput.Salon(salon.name, salon.address, salon.town, salon.phone, salon.email,
             opening(salon.hours(), Locale.forLanguageTag(language)), salon.urgentNumber);
     }

@@ -9,13 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Reads the drawn mark as the page posts it: a list of strokes, each a list of points [x, y] from 0 to 1. */
-final class Strokes {
+public final class Strokes {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private Strokes() {}
 
     /** @throws IllegalArgumentException when it is not such a list, or a point lies outside the box */
-    static List<Stroke> read(String posted) {
+    public static List<Stroke> read(String posted) {
         try {
             JsonNode root = JSON.readTree(posted);
             if (!root.isArray()) {

@@ -67,6 +67,7 @@ public final class Rights {
         guest("POST /answers/sign"),
         guest("GET /answers/done"),
         guest("GET /answers/copy"),
+        guest("GET /answers/short-visit"),
         guest("GET /answers/{topic}"),
         guest("POST /answers/{topic}"),
 
@@ -120,6 +121,27 @@ public final class Rights {
         staff("POST /staff/{id}/leave", OWNER),
         staff("POST /staff/{id}/return", OWNER),
         staff("POST /staff/{id}/code", OWNER),
+
+        // skintest
+        anybody("GET /a/{token}"),
+        anybody("GET /a/{token}/look"),
+        anybody("POST /a/{token}/look"),
+        anybody("POST /a/{token}/photo"),
+        anybody("GET /a/{token}/told"),
+        staff("GET /desk/visits/{id}/test-visit", STYLIST, DESK, OWNER),
+        staff("POST /desk/visits/{id}/test-visit", STYLIST, DESK, OWNER),
+        staff("POST /desk/visits/{id}/test-visit/cancel", STYLIST, DESK, OWNER),
+        staff("GET /visits/{id}/skin-test", STYLIST, OWNER),
+        staff("GET /visits/{id}/skin-test/consent", STYLIST, OWNER),
+        staff("POST /visits/{id}/skin-test/consent", STYLIST, OWNER),
+        staff("GET /visits/{id}/skin-test/consent/{version}", STYLIST, OWNER),
+        staff("POST /visits/{id}/skin-test/entries/{entry}/error", OWNER),
+        staff("GET /visits/{id}/skin-test/photos/{photo}", STYLIST, OWNER),
+        staff("GET /visits/{id}/skin-test/record", STYLIST, OWNER),
+        staff("POST /visits/{id}/skin-test/record", STYLIST, OWNER),
+        staff("POST /visits/{id}/skin-test/tests/{test}/link", STYLIST, OWNER),
+        staff("GET /visits/{id}/skin-test/tests/{test}/read", STYLIST, OWNER),
+        staff("POST /visits/{id}/skin-test/tests/{test}/read", STYLIST, OWNER),
 
         // visit
         staff("GET /desk", STYLIST, DESK, OWNER),

@@ -47,7 +47,7 @@ public class DeskList {
 
         /** Whether somebody says it is done by the button; the others are closed by doing them. */
         public boolean isSaidDone() {
-            return kind == Task.Kind.CALL || kind == Task.Kind.SPEAK_AT_ONCE;
+            return kind == Task.Kind.CALL || kind == Task.Kind.SPEAK_AT_ONCE || kind == Task.Kind.ASK_AFTER;
         }
 
         public String dial() {

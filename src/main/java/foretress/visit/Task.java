@@ -25,6 +25,8 @@ public class Task extends PanacheEntityBase {
         CALL,
         /** The client has told of something that cannot wait: speak to them at once. */
         SPEAK_AT_ONCE,
+        /** Nobody has heard from the client in time: ask after them. */
+        ASK_AFTER,
         /** Too many wrong birth dates: speak to the client, then open the link again. */
         UNLOCK_LINK,
         /** The client gave the birth date: ask and confirm it. */

@@ -1,0 +1,38 @@
+package foretress.skintest;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.UUID;
+
+/** A link on which a client tells how the skin looks. 256 random bits; only the hash is kept. */
+@Entity
+@Table(name = "aftercare_link")
+class AftercareLink extends PanacheEntityBase {
+    @Id UUID id;
+    @Column(name = "test_id") UUID testId;
+    @Column(name = "token_hash", length = 64) String tokenHash;
+    @Column(name = "made_at") Instant madeAt;
+    @Column(name = "expires_at") Instant expiresAt;
+
+    static String hash(String presented) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(presented.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException everyPlatformHasIt) {
+            throw new IllegalStateException(everyPlatformHasIt);
+        }
+    }
+
+    /** The live link behind what was presented. */
+    static Optional<AftercareLink> behind(String token, Instant now) {
+        return AftercareLink.<AftercareLink>find("tokenHash", hash(token)).firstResultOptional().filter(link -> now.isBefore(link.expiresAt));
+    }
+}

@@ -1,0 +1,24 @@
+package foretress.skintest;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Which product and shade a signed consent to a skin test is for. It serves one test. */
+@Entity(name = "SkinTestAgreed")
+@Table(name = "skin_test_agreed")
+class Agreed extends PanacheEntityBase {
+    @Id @Column(name = "consent_id") UUID consentId;
+    @Column(name = "visit_id") UUID visitId;
+    @Column(name = "line_id") UUID lineId;
+    String shade;
+    @Column(name = "used_by") UUID usedBy;
+
+    static Optional<Agreed> open(UUID visitId, UUID lineId, String shade) {
+        return find("visitId = ?1 and lineId = ?2 and shade = ?3 and usedBy is null", visitId, lineId, shade).firstResultOptional();
+    }
+}

@@ -1,0 +1,70 @@
+package foretress.skintest;
+
+import foretress.assessment.Stricter;
+import foretress.intake.Plans;
+import foretress.intake.Renewal;
+import foretress.ledger.Ledger;
+import foretress.vault.Durable;
+import foretress.visit.PlannedProducts;
+import foretress.visit.Visit;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.UUID;
+
+/** Records that a test was put on. Once it returns, it is on the device. */
+@Singleton
+class Applications {
+    private final Plans plans;
+    private final Renewal renewal;
+    private final Sealing sealing;
+    private final Ledger ledger;
+    private final Durable durable;
+    private final Clock clock;
+
+    Applications(Plans plans, Renewal renewal, Sealing sealing, Ledger ledger, Durable durable, Clock clock) {
+        this.plans = plans;
+        this.renewal = renewal;
+        this.sealing = sealing;
+        this.ledger = ledger;
+        this.durable = durable;
+        this.clock = clock;
+    }
+
+    /**
+     * The same form twice is one test.
+     *
+     * @throws IllegalStateException when no consent to a test with this product is open
+     */
+    UUID record(UUID submission, UUID visitId, PlannedProducts.Planned product, Made made, UUID staff) {
+        UUID test = QuarkusTransaction.requiringNew().call(() -> SkinTest.submitted(submission).map(earlier -> earlier.id)
+            .orElseGet(() -> keep(submission, Visit.findById(visitId), product, made, staff)));
+        durable.force();
+        return test;
+    }
+
+    private UUID keep(UUID submission, Visit visit, PlannedProducts.Planned product, Made made, UUID staff) {
+        Agreed agreed = Agreed.open(visit.id, product.line().lineId, product.shade())
+            .orElseThrow(() -> new IllegalStateException("nobody agreed to a test with this product"));
+        Instant now = clock.instant();
+        Stricter terms = plans.skinTest(visit);
+        var test = new SkinTest();
+        test.id = UUID.randomUUID();
+        test.submission = submission;
+        test.clientId = visit.client.id;
+        test.visitId = visit.id;
+        test.lineVersion = product.line().id;
+        test.consentId = agreed.consentId;
+        test.appliedAt = now;
+        test.appliedBy = staff;
+        test.readableFrom = now.plus(Duration.ofHours(terms.waitHours()));
+        test.body = sealing.seal(test.clientId, test.place(), made);
+        test.persist();
+        agreed.usedBy = test.id;
+        ledger.note(staff.toString(), "skin test applied", test.id.toString());
+        renewal.of(visit.id);
+        return test.id;
+    }
+}

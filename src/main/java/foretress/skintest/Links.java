@@ -1,0 +1,55 @@
+package foretress.skintest;
+
+import foretress.ledger.Ledger;
+import foretress.salon.Policies;
+import foretress.visit.Visit;
+import foretress.web.PublicAddress;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.Base64;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Aftercare links: made, and recognised again. */
+@ApplicationScoped
+class Links {
+    private static final SecureRandom RANDOM = new SecureRandom();
+    private static final int BYTES = 32;
+
+    private final Policies policies;
+    private final PublicAddress address;
+    private final Ledger ledger;
+    private final Clock clock;
+
+    Links(Policies policies, PublicAddress address, Ledger ledger, Clock clock) {
+        this.policies = policies;
+        this.address = address;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /** A further link to the test; earlier ones stay good until what was signed is no longer kept. */
+    @Transactional
+    String make(UUID testId, String actor) {
+        SkinTest test = SkinTest.byId(testId).orElseThrow();
+        Visit visit = Visit.findById(test.visitId);
+        byte[] bytes = new byte[BYTES];
+        RANDOM.nextBytes(bytes);
+        String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+        var link = new AftercareLink();
+        link.id = UUID.randomUUID();
+        link.testId = test.id;
+        link.tokenHash = AftercareLink.hash(token);
+        link.madeAt = clock.instant();
+        link.expiresAt = visit.startsThere().plusYears(policies.effective().retentionYears()).toInstant();
+        link.persist();
+        ledger.note(actor, "aftercare link made", test.id.toString());
+        return address.link("/a/" + token);
+    }
+
+    Optional<SkinTest> behind(String token) {
+        return AftercareLink.behind(token, clock.instant()).flatMap(link -> SkinTest.byId(link.testId));
+    }
+}

@@ -1,0 +1,128 @@
+package foretress.skintest;
+
+import foretress.intake.NextClosing;
+import foretress.intake.Renewal;
+import foretress.ledger.Ledger;
+import foretress.salon.Salon;
+import foretress.salon.Staff;
+import foretress.vault.Durable;
+import foretress.visit.State;
+import foretress.visit.Task;
+import foretress.visit.Tasks;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * Keeps what the client tells and what staff read, and what follows from it at once: a reaction stops every visit ahead and is
+ * somebody's by name until they have spoken to the client. Once a method returns, it is on the device.
+ */
+@Singleton
+class Looks {
+    private final Renewal renewal;
+    private final Visits visits;
+    private final Tasks tasks;
+    private final Sealing sealing;
+    private final Ledger ledger;
+    private final Durable durable;
+    private final Clock clock;
+
+    Looks(Renewal renewal, Visits visits, Tasks tasks, Sealing sealing, Ledger ledger, Durable durable, Clock clock) {
+        this.renewal = renewal;
+        this.visits = visits;
+        this.tasks = tasks;
+        this.sealing = sealing;
+        this.ledger = ledger;
+        this.durable = durable;
+        this.clock = clock;
+    }
+
+    /** What the client says; the same form twice is one report. */
+    UUID report(UUID submission, UUID testId, Look look) {
+        return keep(submission, testId, look, Optional.empty());
+    }
+
+    /** What a member of staff sees. */
+    UUID read(UUID submission, UUID testId, Look look, UUID staff) {
+        return keep(submission, testId, look, Optional.of(staff));
+    }
+
+    private UUID keep(UUID submission, UUID testId, Look look, Optional<UUID> staff) {
+        UUID kept = QuarkusTransaction.requiringNew().call(() -> Entry.submitted(submission).map(earlier -> earlier.id)
+            .orElseGet(() -> fresh(submission, SkinTest.byId(testId).orElseThrow(), look, staff)));
+        durable.force();
+        return kept;
+    }
+
+    private UUID fresh(UUID submission, SkinTest test, Look look, Optional<UUID> staff) {
+        var entry = new Entry();
+        entry.id = UUID.randomUUID();
+        entry.submission = submission;
+        entry.testId = test.id;
+        entry.clientId = test.clientId;
+        entry.kind = staff.isPresent() ? Entry.Kind.READING : Entry.Kind.REPORT;
+        entry.madeAt = clock.instant();
+        entry.madeBy = staff.orElse(null);
+        entry.body = sealing.seal(entry.clientId, entry.place(), look);
+        entry.persist();
+        ledger.note(staff.map(UUID::toString).orElse("client"), staff.isPresent() ? "skin test read" : "skin test reported on", test.id.toString());
+        follow(test, look, staff);
+        return entry.id;
+    }
+
+    private void follow(SkinTest test, Look look, Optional<UUID> staff) {
+        Visit visit = Visit.findById(test.visitId);
+        tasks.kept(visit.id, Task.Kind.ASK_AFTER, staff.orElse(visit.stylistId));
+        if (!look.nothing()) stop(test);
+        if (!look.nothing() && staff.isEmpty()) promise(visit, look);
+        renewal.ofClient(test.clientId);
+    }
+
+    /** A decision that was made before the reaction was known has to be made again. */
+    private void stop(SkinTest test) {
+        visits.of(test.clientId).stream().filter(visit -> visit.state == State.DECIDED).forEach(visit -> visit.moveTo(State.SIGNED));
+    }
+
+    private void promise(Visit visit, Look look) {
+        Instant now = clock.instant();
+        tasks.promise(visit, Task.Kind.SPEAK_AT_ONCE, Staff.byId(visit.stylistId).filter(one -> one.active).map(one -> one.id),
+            look.urgent() ? now : NextClosing.after(now, Salon.the()));
+    }
+
+    /** The owner marks a slip of the finger. It stays on file with the reason, and counts no more. */
+    boolean inError(UUID entryId, String reason, UUID owner) {
+        boolean marked = QuarkusTransaction.requiringNew().call(() -> Entry.byId(entryId).filter(Entry::counts).map(entry -> mark(entry, reason, owner)).isPresent());
+        if (marked) durable.force();
+        return marked;
+    }
+
+    private Entry mark(Entry entry, String reason, UUID owner) {
+        entry.errorAt = clock.instant();
+        entry.errorBy = owner;
+        entry.errorReason = sealing.sealWords(entry.clientId, entry.reasonPlace(), reason);
+        entry.persist();
+        ledger.note(owner.toString(), "skin test entry marked as entered in error", entry.id.toString());
+        renewal.ofClient(entry.clientId);
+        return entry;
+    }
+
+    /** A picture with a report. */
+    void photo(Entry entry, byte[] jpeg) {
+        QuarkusTransaction.requiringNew().run(() -> {
+            var photo = new Photo();
+            photo.id = UUID.randomUUID();
+            photo.entryId = entry.id;
+            photo.clientId = entry.clientId;
+            photo.madeAt = clock.instant();
+            photo.body = sealing.sealBytes(photo.clientId, photo.place(), jpeg);
+            photo.persist();
+            ledger.note("client", "photo of a skin test sent", entry.testId.toString());
+        });
+        durable.force();
+    }
+}

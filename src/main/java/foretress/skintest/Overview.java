@@ -1,0 +1,36 @@
+package foretress.skintest;
+
+import java.util.List;
+
+/**
+ * Everything about a visit's skin test on one page, in words.
+ *
+ * @param missing what has to be put right first, each with the way to it
+ * @param refused a test must not be made at all; then {@code because} says why and {@code instead} what comes instead
+ * @param signed a consent for the planned product is open, so the test can be recorded
+ * @param visitAt the short visit as booked, empty when none is
+ */
+record Overview(String id, String client, String when, String product, List<Step> missing, boolean refused, List<Because> because,
+                boolean signed, String visitAt, boolean tufts, List<One> tests, List<Paper> papers) {
+
+    public record Step(String words, String link, String act) {}
+
+    public record Because(foretress.assessment.Weight weight, String word, String title, String todo) {}
+
+    /**
+     * One test.
+     *
+     * @param applied who and when, in words
+     * @param stands what the test comes to for this visit, in words
+     * @param doubts why it does not lift the demand, in words
+     * @param earliest from when it may be read
+     */
+    public record One(String id, String product, String how, String applied, String earliest, boolean readable, boolean reacted, String stands,
+                      List<String> doubts, List<Line> lines, boolean here) {}
+
+    /** One look at it. */
+    public record Line(String entry, String when, String who, String signs, String words, String result, boolean reacted, String error,
+                       List<String> photos) {}
+
+    public record Paper(int version, String words) {}
+}

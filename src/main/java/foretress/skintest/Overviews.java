@@ -1,0 +1,192 @@
+package foretress.skintest;
+
+import foretress.assessment.Finding;
+import foretress.assessment.TestStanding;
+import foretress.assessment.Weight;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.salon.ProductLine;
+import foretress.salon.ProductLines;
+import foretress.salon.Staff;
+import foretress.visit.PlannedProducts;
+import foretress.visit.Visit;
+import foretress.visit.When;
+import foretress.web.SkinWords;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/** Puts a visit's skin test into the words of the stylist's page. */
+@Singleton
+class Overviews {
+    private final Tests tests;
+    private final SkinTestGate gate;
+    private final SkinTestRecord record;
+    private final SkinTests kept;
+    private final TestConsent consent;
+    private final PlannedProducts planned;
+    private final ProductLines lines;
+    private final Sealing sealing;
+    private final Knowledge knowledge;
+    private final SkinWords say;
+    private final Clock clock;
+
+    Overviews(Tests tests, SkinTestGate gate, SkinTestRecord record, SkinTests kept, TestConsent consent, PlannedProducts planned,
+              ProductLines lines, Sealing sealing, Knowledge knowledge, SkinWords say, Clock clock) {
+        this.tests = tests;
+        this.gate = gate;
+        this.record = record;
+        this.kept = kept;
+        this.consent = consent;
+        this.planned = planned;
+        this.lines = lines;
+        this.sealing = sealing;
+        this.knowledge = knowledge;
+        this.say = say;
+        this.clock = clock;
+    }
+
+    Overview of(Visit visit) {
+        SkinTestGate.State state = gate.of(visit);
+        Optional<PlannedProducts.Planned> product = planned.of(visit.id);
+        Optional<TestVisit> shortVisit = TestVisit.standing(visit.id);
+        return new Overview(visit.id.toString(), visit.client.fullName(), moment(visit.startsAt, visit),
+            product.map(one -> one.line().name + ", " + one.shade()).orElse(""), missing(visit, state), state.refused(), because(state),
+            state.missing().isEmpty() && product.filter(one -> consent.signed(visit, one)).isPresent(),
+            shortVisit.map(one -> moment(one.startsAt, visit)).orElse(""), shortVisit.filter(one -> one.tufts).isPresent(),
+            tests.ofClient(visit.client.id).stream().map(told -> one(told, visit)).toList(), papers(visit));
+    }
+
+    private List<Overview.Step> missing(Visit visit, SkinTestGate.State state) {
+        return state.missing().stream().filter(what -> what != SkinTestGate.Missing.MUST_NOT).map(what -> switch (what) {
+            case OVER -> new Overview.Step(say.test_visit_over(), "", "");
+            case ANSWERS -> new Overview.Step(say.test_needs_answers(), "/desk/visits/" + visit.id, say.test_to_link());
+            case SIGNATURE -> new Overview.Step(say.test_needs_signature(), "/desk/visits/" + visit.id, say.test_to_link());
+            default -> new Overview.Step(say.test_needs_product(), "/desk/visits/" + visit.id + "/product", say.planned_change());
+        }).toList();
+    }
+
+    private List<Overview.Because> because(SkinTestGate.State state) {
+        return state.because().stream().map(this::because).toList();
+    }
+
+    private Overview.Because because(Finding finding) {
+        Words.FindingWords words = words().finding(finding.ruleId(), finding.onlyIfUnknown());
+        return new Overview.Because(finding.weight(), word(finding.weight()), words.title(), words.do_());
+    }
+
+    private String word(Weight weight) {
+        return weight == Weight.PREVENTS ? say.test_prevents() : weight == Weight.TEST_FIRST ? say.test_first() : say.test_restricts();
+    }
+
+    private Overview.One one(Told told, Visit visit) {
+        SkinTest test = told.test();
+        ProductLine line = lines.version(test.lineVersion).orElseThrow();
+        TestStanding standing = record.standing(told, visit);
+        return new Overview.One(test.id.toString(), line.name + ", " + told.made().shade(), how(told), say.test_applied(name(test.appliedBy), moment(test.appliedAt, visit)),
+            moment(test.readableFrom, visit), !clock.instant().isBefore(test.readableFrom), told.reacted(), stands(told, standing, visit), doubts(standing),
+            told.seen().stream().map(seen -> line(seen, visit)).toList(), test.visitId.equals(visit.id));
+    }
+
+    private String how(Told told) {
+        Made made = told.made();
+        String site = switch (made.site()) {
+            case "BEHIND_EAR" -> say.products_site_behind_ear();
+            case "INNER_ELBOW" -> say.products_site_inner_elbow();
+            default -> say.products_site_other();
+        };
+        String mixing = made.mixing().equals("MIXED") ? say.products_mixed() : say.products_neat();
+        return say.test_how(made.batch(), mixing, site + (made.siteWords().isEmpty() ? "" : ", " + made.siteWords()));
+    }
+
+    private String stands(Told told, TestStanding standing, Visit visit) {
+        if (told.reacted()) return told.result().orElseThrow().equals("doubtful") ? say.test_result_doubtful() : say.test_result_positive();
+        if (standing.stands()) return kept.kept(told, visit).validUntil().map(last -> say.test_stands_until(date(last))).orElseGet(say::test_stands);
+        return told.result().isPresent() ? say.test_read_not_enough() : say.test_not_read();
+    }
+
+    private static String date(LocalDate last) {
+        return last.format(DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH));
+    }
+
+    private List<String> doubts(TestStanding standing) {
+        return standing.reasons().stream().map(this::doubt).toList();
+    }
+
+    String doubt(TestStanding.Reason reason) {
+        return switch (reason) {
+            case NOT_NEGATIVE -> say.doubt_not_negative();
+            case NOT_READ -> say.doubt_not_read();
+            case READ_TOO_EARLY -> say.doubt_too_early();
+            case OTHER_PRODUCT -> say.doubt_other_product();
+            case OTHER_VISIT -> say.doubt_other_visit();
+            case OUT_OF_DATE -> say.doubt_out_of_date();
+            case MASKED -> say.doubt_masked();
+            case MASKED_NOW -> say.doubt_masked_now();
+            case OVERTAKEN -> say.doubt_overtaken();
+        };
+    }
+
+    private Overview.Line line(Told.Seen seen, Visit visit) {
+        Entry entry = seen.entry();
+        String who = seen.byStaff() ? name(entry.madeBy) : say.test_by_client();
+        String signs = seen.look().signs().stream().map(this::sign).collect(Collectors.joining(", "));
+        String error = entry.counts() ? "" : say.test_error_said(name(entry.errorBy), moment(entry.errorAt, visit),
+            sealing.words(entry.clientId, entry.reasonPlace(), entry.errorReason));
+        return new Overview.Line(entry.id.toString(), moment(entry.madeAt, visit), who, signs, seen.look().words(), began(seen.look().began()),
+            !seen.look().nothing(), error, Photo.ofEntry(entry.id).stream().map(photo -> photo.id.toString()).toList());
+    }
+
+    String sign(String code) {
+        return switch (Sign.of(code).orElseThrow()) {
+            case NONE -> say.sign_none();
+            case REDNESS -> say.sign_redness();
+            case SWELLING -> say.sign_swelling();
+            case BURNING -> say.sign_burning();
+            case BLISTERS -> say.sign_blisters();
+            case ITCH -> say.sign_itch();
+            case ELSEWHERE -> say.sign_elsewhere();
+            case FACE -> say.sign_face();
+            case BREATHING -> say.sign_breathing();
+            case FAINT -> say.sign_faint();
+        };
+    }
+
+    private String began(String code) {
+        return switch (code) {
+            case "within-two-hours" -> say.began_within_two_hours();
+            case "same-day" -> say.began_same_day();
+            case "next-days" -> say.began_next_days();
+            case "within-a-week" -> say.began_within_a_week();
+            case "later" -> say.began_later();
+            case "unknown" -> say.began_unknown();
+            default -> "";
+        };
+    }
+
+    private List<Overview.Paper> papers(Visit visit) {
+        List<Overview.Paper> papers = new ArrayList<>();
+        consent.papers(visit.id).forEach(paper -> papers.add(new Overview.Paper(paper.versionNo, say.test_paper(paper.versionNo, moment(paper.signedAt, visit)))));
+        return papers;
+    }
+
+    private String moment(Instant at, Visit visit) {
+        return When.at(clock.instant(), visit.zone()).moment(at);
+    }
+
+    private static String name(UUID staff) {
+        return Staff.byId(staff).map(one -> one.name).orElse("");
+    }
+
+    private Words words() {
+        return knowledge.words("en");
+    }
+}

@@ -1,0 +1,62 @@
+package foretress.skintest;
+
+import foretress.assessment.Assessment;
+import foretress.assessment.Finding;
+import foretress.intake.Assessments;
+import foretress.intake.Intake;
+import foretress.questionnaire.Answers;
+import foretress.visit.PlannedProducts;
+import foretress.visit.Visit;
+import jakarta.inject.Singleton;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What must be so before a test is put on: answers, a signature, a product; and nobody whom a salon must not test. */
+@Singleton
+class SkinTestGate {
+    /** What is in the way of a test, the first to be put right in front. */
+    enum Missing { OVER, ANSWERS, MUST_NOT, SIGNATURE, PRODUCT }
+
+    /** @param because what is known to stand against a test */
+    record State(List<Missing> missing, List<Finding> because) {
+        State {
+            missing = List.copyOf(missing);
+            because = List.copyOf(because);
+        }
+
+        boolean refused() {
+            return missing.contains(Missing.MUST_NOT);
+        }
+    }
+
+    private final Intake intake;
+    private final Assessments assessments;
+    private final MayTest mayTest;
+    private final TestConsent consent;
+    private final PlannedProducts planned;
+
+    SkinTestGate(Intake intake, Assessments assessments, MayTest mayTest, TestConsent consent, PlannedProducts planned) {
+        this.intake = intake;
+        this.assessments = assessments;
+        this.mayTest = mayTest;
+        this.consent = consent;
+        this.planned = planned;
+    }
+
+    boolean open(Visit visit) {
+        return of(visit).missing().isEmpty();
+    }
+
+    State of(Visit visit) {
+        if (!visit.state.isAhead()) return new State(List.of(Missing.OVER), List.of());
+        Answers said = intake.said(visit);
+        if (said.byQuestion().isEmpty() || !intake.missing(visit, said).isEmpty()) return new State(List.of(Missing.ANSWERS), List.of());
+        Assessment assessment = assessments.of(visit, said);
+        if (mayTest.mustNot(assessment)) return new State(List.of(Missing.MUST_NOT), mayTest.against(assessment));
+        return new State(Stream.of(Missing.SIGNATURE, Missing.PRODUCT).filter(one -> lacks(visit, one)).toList(), List.of());
+    }
+
+    private boolean lacks(Visit visit, Missing what) {
+        return what == Missing.SIGNATURE ? !consent.possible(visit) : planned.of(visit.id).isEmpty();
+    }
+}

@@ -1,0 +1,278 @@
+package foretress.skintest;
+
+import foretress.intake.Plans;
+import foretress.invitation.Qr;
+import foretress.ledger.Ledger;
+import foretress.salon.ProductLine;
+import foretress.salon.Who;
+import foretress.visit.PlannedProducts;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import foretress.visit.When;
+import foretress.web.Form;
+import foretress.web.Mistakes;
+import foretress.web.SkinWords;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.BadRequestException;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedHashMap;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** The stylist's side of a skin test: may it be made, how it was made, how the spot looks. */
+@Path("/visits/{id}/skin-test")
+public class SkinTestPages {
+    private static final int LONGEST = 1000;
+    private static final int LONGEST_BATCH = 60;
+    private static final List<String> MEDICINES = List.of(Made.NO_MEDICINES, "taken", "unknown");
+    private static final List<String> SITES = Arrays.stream(ProductLine.Site.values()).map(Enum::name).toList();
+
+    @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record OverviewPage(Overview view, String said, Mistakes mistakes, String reason, String entry) implements TemplateInstance {}
+
+    @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record RecordPage(String id, String client, ProductLine line, String shade, int waitHours, String readable, List<String> masking, Form form,
+                      String submission, Mistakes mistakes) implements TemplateInstance {}
+
+    @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record ReadPage(String id, String client, Overview.One test, List<Choice> signs, Form form, String submission, Mistakes mistakes)
+        implements TemplateInstance {}
+
+    @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record LinkPage(String id, String client, String link, Qr qr) implements TemplateInstance {}
+
+    public record Choice(String code, String words, boolean chosen) {}
+
+    private final Visits visits;
+    private final PlannedProducts planned;
+    private final SkinTestGate gate;
+    private final TestConsent consent;
+    private final SkinTestRecord record;
+    private final Applications applications;
+    private final Looks looks;
+    private final Tests tests;
+    private final Overviews overviews;
+    private final Links links;
+    private final Letters letters;
+    private final Sealing sealing;
+    private final Plans plans;
+    private final MaskingWords maskingWords;
+    private final SkinWords say;
+    private final Ledger ledger;
+    private final Who who;
+    private final Clock clock;
+
+    SkinTestPages(Visits visits, PlannedProducts planned, SkinTestGate gate, TestConsent consent, SkinTestRecord record, Applications applications,
+                  Looks looks, Tests tests, Overviews overviews, Links links, Letters letters, Sealing sealing, Plans plans, MaskingWords maskingWords,
+                  SkinWords say, Ledger ledger, Who who, Clock clock) {
+        this.visits = visits;
+        this.planned = planned;
+        this.gate = gate;
+        this.consent = consent;
+        this.record = record;
+        this.applications = applications;
+        this.looks = looks;
+        this.tests = tests;
+        this.overviews = overviews;
+        this.links = links;
+        this.letters = letters;
+        this.sealing = sealing;
+        this.plans = plans;
+        this.maskingWords = maskingWords;
+        this.say = say;
+        this.ledger = ledger;
+        this.who = who;
+        this.clock = clock;
+    }
+
+    @GET
+    public TemplateInstance show(@RestPath UUID id, @RestQuery Optional<String> said) {
+        Visit visit = found(id);
+        ledger.note(staff().toString(), "skin test page read", id.toString());
+        return new OverviewPage(overviews.of(visit), said.orElse(""), new Mistakes(), "", "");
+    }
+
+    // Putting it on.
+
+    @GET
+    @Path("/record")
+    public Response record(@RestPath UUID id) {
+        Visit visit = found(id);
+        if (!ready(visit)) return back(visit, "");
+        var fields = new MultivaluedHashMap<String, String>();
+        fields.putSingle("site", product(visit).line().site.name());
+        return Response.ok(recordPage(visit, new Form(fields), UUID.randomUUID().toString(), new Mistakes())).build();
+    }
+
+    @POST
+    @Path("/record")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response keep(@RestPath UUID id, MultivaluedMap<String, String> posted) {
+        Visit visit = found(id);
+        var form = new Form(posted);
+        UUID submission = Ids.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
+        if (SkinTest.submitted(submission).isPresent()) return back(visit, "recorded");
+        if (!ready(visit)) return back(visit, "not-recorded");
+        var mistakes = new Mistakes();
+        check(form, product(visit).line(), mistakes);
+        if (!mistakes.isEmpty()) return Response.status(422).entity(recordPage(visit, form, submission.toString(), mistakes)).build();
+        UUID test = applications.record(submission, visit.id, product(visit), made(visit, form), staff());
+        letters.page(test, false, staff().toString());
+        return back(visit, "recorded");
+    }
+
+    private void check(Form form, ProductLine line, Mistakes mistakes) {
+        String batch = form.one("batch");
+        mistakes.expect(!batch.isEmpty() && batch.length() <= LONGEST_BATCH, "batch", say.record_batch_missing());
+        mistakes.expect(form.one("mixing").equals(line.mixing.name()), "mixing", line.mixing == ProductLine.Mixing.MIXED ? say.record_not_mixed()
+            : say.record_not_neat());
+        mistakes.expect(SITES.contains(form.one("site")), "site", say.products_site_missing());
+        boolean said = !form.one("site").equals("OTHER") || !form.one("site-words").isEmpty();
+        mistakes.expect(said && form.one("site-words").length() <= LONGEST_BATCH, "site-words", say.record_site_words_missing());
+        mistakes.expect(MEDICINES.contains(form.one("medicines")), "medicines", say.record_medicines_missing());
+        mistakes.expect(form.ticked("whole"), "whole", say.record_not_whole());
+    }
+
+    private Made made(Visit visit, Form form) {
+        return new Made(product(visit).shade(), form.one("batch"), form.one("mixing"), form.one("site"), form.one("site-words"),
+            record.masking(visit), form.one("medicines"));
+    }
+
+    private RecordPage recordPage(Visit visit, Form form, String submission, Mistakes mistakes) {
+        PlannedProducts.Planned product = product(visit);
+        int wait = plans.skinTest(visit).waitHours();
+        return new RecordPage(visit.id.toString(), visit.client.fullName(), product.line(), product.shade(), wait,
+            moment(clock.instant().plusSeconds(wait * 3600L), visit), maskingWords.of(record.masking(visit)), form, submission, mistakes);
+    }
+
+    private boolean ready(Visit visit) {
+        return gate.open(visit) && consent.signed(visit, product(visit));
+    }
+
+    // Looking at it.
+
+    @GET
+    @Path("/tests/{test}/read")
+    public TemplateInstance look(@RestPath UUID id, @RestPath UUID test) {
+        return readPage(found(id), told(id, test), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes());
+    }
+
+    @POST
+    @Path("/tests/{test}/read")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response read(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
+        Visit visit = found(id);
+        Told told = told(id, test);
+        var form = new Form(posted);
+        UUID submission = Ids.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
+        if (Entry.submitted(submission).isPresent()) return back(visit, "read");
+        var mistakes = new Mistakes();
+        Look look = looked(visit, form, mistakes);
+        if (mistakes.isEmpty()) notTooEarly(told, look, visit, mistakes);
+        if (!mistakes.isEmpty()) return Response.status(422).entity(readPage(visit, told, form, submission.toString(), mistakes)).build();
+        looks.read(submission, told.test().id, look, staff());
+        return back(visit, look.nothing() ? "read" : "reacted");
+    }
+
+    private Look looked(Visit visit, Form form, Mistakes mistakes) {
+        List<String> signs = form.all("sign");
+        boolean known = !signs.isEmpty() && signs.stream().allMatch(code -> Sign.of(code).isPresent());
+        mistakes.expect(known, "signs", say.read_signs_missing());
+        mistakes.expect(signs.size() < 2 || !signs.contains(Sign.NONE.code()), "signs", say.read_none_and_more());
+        mistakes.expect(form.one("words").length() <= LONGEST, "words", say.read_words_long());
+        mistakes.expect(form.ticked("spot"), "spot", say.read_spot_missing());
+        return new Look(signs, "", form.one("words"), record.masking(visit), form.ticked("mixing"));
+    }
+
+    /** A reaction is a reaction at any hour; nothing seen means nothing before the wait is over. */
+    private void notTooEarly(Told told, Look look, Visit visit, Mistakes mistakes) {
+        Instant from = told.test().readableFrom;
+        mistakes.expect(!look.nothing() || !clock.instant().isBefore(from), "signs", say.read_too_early(moment(from, visit)));
+    }
+
+    private ReadPage readPage(Visit visit, Told told, Form form, String submission, Mistakes mistakes) {
+        Overview.One one = overviews.of(visit).tests().stream().filter(test -> test.id().equals(told.test().id.toString())).findFirst().orElseThrow();
+        List<Choice> signs = new ArrayList<>();
+        List.of(Sign.NONE, Sign.FAINT, Sign.REDNESS, Sign.SWELLING, Sign.BURNING, Sign.BLISTERS, Sign.ITCH, Sign.ELSEWHERE, Sign.FACE, Sign.BREATHING)
+            .forEach(sign -> signs.add(new Choice(sign.code(), overviews.sign(sign.code()), form.is("sign", sign.code()))));
+        return new ReadPage(visit.id.toString(), visit.client.fullName(), one, signs, form, submission, mistakes);
+    }
+
+    // The client's link, a slip of the finger, a picture.
+
+    /** The one answer that is no redirect after a good form: the link is shown here once and kept nowhere. */
+    @POST
+    @Path("/tests/{test}/link")
+    public TemplateInstance link(@RestPath UUID id, @RestPath UUID test) {
+        Visit visit = found(id);
+        String link = links.make(told(id, test).test().id, staff().toString());
+        return new LinkPage(visit.id.toString(), visit.client.fullName(), link, Qr.of(link));
+    }
+
+    @POST
+    @Path("/entries/{entry}/error")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response error(@RestPath UUID id, @RestPath UUID entry, MultivaluedMap<String, String> posted) {
+        Visit visit = found(id);
+        Entry meant = entry(visit, entry);
+        String reason = new Form(posted).one("reason");
+        var mistakes = new Mistakes();
+        mistakes.expect(!reason.isEmpty() && reason.length() <= LONGEST, "reason-" + entry, say.test_error_reason_missing());
+        if (!mistakes.isEmpty()) return Response.status(422).entity(new OverviewPage(overviews.of(visit), "", mistakes, reason, entry.toString())).build();
+        looks.inError(meant.id, reason, staff());
+        return back(visit, "error");
+    }
+
+    @GET
+    @Path("/photos/{photo}")
+    public Response photo(@RestPath UUID id, @RestPath UUID photo) {
+        Photo kept = Photo.<Photo>findByIdOptional(photo).filter(one -> one.clientId.equals(found(id).client.id)).orElseThrow(NotFoundException::new);
+        ledger.note(staff().toString(), "photo of a skin test read", kept.id.toString());
+        return Response.ok(sealing.bytes(kept)).type("image/jpeg").header("Cache-Control", "no-store").build();
+    }
+
+    private Entry entry(Visit visit, UUID id) {
+        return Entry.byId(id).filter(one -> one.clientId.equals(visit.client.id)).orElseThrow(NotFoundException::new);
+    }
+
+    /** A test of this visit's client, whichever visit it was made for. */
+    private Told told(UUID visit, UUID test) {
+        return tests.find(test).filter(one -> one.test().clientId.equals(found(visit).client.id)).orElseThrow(NotFoundException::new);
+    }
+
+    private PlannedProducts.Planned product(Visit visit) {
+        return planned.of(visit.id).orElseThrow(NotFoundException::new);
+    }
+
+    private String moment(Instant at, Visit visit) {
+        return When.at(clock.instant(), visit.zone()).moment(at);
+    }
+
+    private Visit found(UUID id) {
+        return visits.find(id).orElseThrow(NotFoundException::new);
+    }
+
+    private UUID staff() {
+        return who.staff().id;
+    }
+
+    private static Response back(Visit visit, String said) {
+        return Response.seeOther(URI.create("/visits/" + visit.id + "/skin-test" + (said.isEmpty() ? "" : "?said=" + said))).build();
+    }
+}

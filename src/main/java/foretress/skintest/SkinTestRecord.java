@@ -1,0 +1,99 @@
+package foretress.skintest;
+
+import foretress.assessment.SkinTestDoubts;
+import foretress.assessment.Situation;
+import foretress.assessment.Stricter;
+import foretress.assessment.TestFact;
+import foretress.assessment.TestStanding;
+import foretress.intake.Assessments;
+import foretress.intake.ChairRecord;
+import foretress.intake.Intake;
+import foretress.knowledge.Knowledge;
+import foretress.plan.TestPlan;
+import foretress.questionnaire.Answers;
+import foretress.salon.Policies;
+import foretress.salon.ProductLine;
+import foretress.salon.ProductLines;
+import foretress.visit.PlannedProducts;
+import foretress.visit.Visit;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** What the skin tests of a client say for one visit; every assessment takes it in. */
+@ApplicationScoped
+public class SkinTestRecord implements ChairRecord {
+    private final Tests tests;
+    private final ProductLines lines;
+    private final PlannedProducts planned;
+    private final Policies policies;
+    private final Knowledge knowledge;
+    private final Intake intake;
+    private final Assessments assessments;
+
+    SkinTestRecord(Tests tests, ProductLines lines, PlannedProducts planned, Policies policies, Knowledge knowledge, Intake intake,
+                   Assessments assessments) {
+        this.tests = tests;
+        this.lines = lines;
+        this.planned = planned;
+        this.policies = policies;
+        this.knowledge = knowledge;
+        this.intake = intake;
+        this.assessments = assessments;
+    }
+
+    @Override
+    public List<TestFact> tests(Visit visit) {
+        return tests.ofClient(visit.client.id).stream().map(told -> fact(told, visit)).toList();
+    }
+
+    /** Tests for this visit in which nothing was found yet and that nobody has read after the wait. */
+    @Override
+    public List<Running> running(Visit visit) {
+        return tests.ofVisit(visit.client.id, visit.id).stream().filter(told -> !told.reacted() && told.readNegative(told.test().readableFrom).isEmpty())
+            .map(told -> new Running(TestPlan.SKIN_TEST, told.test().readableFrom)).toList();
+    }
+
+    TestFact fact(Told told, Visit visit) {
+        Optional<PlannedProducts.Planned> now = planned.of(visit.id);
+        ProductLine used = lines.version(told.test().lineVersion).orElseThrow();
+        boolean same = now.filter(product -> Sameness.covers(used, told.made().shade(), product)).isPresent();
+        ProductLine leaflet = now.map(PlannedProducts.Planned::line).filter(line -> same).orElse(used);
+        Instant readable = told.test().appliedAt.plus(Duration.ofHours(Stricter.of(policies.effective(), Optional.of(leaflet.leaflet())).waitHours()));
+        Optional<Told.Seen> read = told.readNegative(readable);
+        LocalDate started = told.test().appliedAt.atZone(visit.zone()).toLocalDate();
+        return new TestFact(TestPlan.SKIN_TEST, told.result().orElse("negative"), started, readOn(told, read, visit), read.isPresent(), same,
+            told.test().visitId.equals(visit.id), told.masked(), overtaken(told, started, visit), Optional.of(leaflet.leaflet()));
+    }
+
+    private static Optional<LocalDate> readOn(Told told, Optional<Told.Seen> read, Visit visit) {
+        return read.or(() -> told.counting().stream().filter(Told.Seen::byStaff).findFirst())
+            .map(one -> one.entry().madeAt.atZone(visit.zone()).toLocalDate());
+    }
+
+    private boolean overtaken(Told told, LocalDate started, Visit visit) {
+        Answers then = intake.saidBy(Visit.findById(told.test().visitId), told.test().appliedAt);
+        return !doubts().since(started, then, situation(visit)).isEmpty();
+    }
+
+    /** Everything that speaks against the test for that visit. */
+    TestStanding standing(Told told, Visit visit) {
+        return doubts().standing(fact(told, visit), situation(visit));
+    }
+
+    /** Facts that may hide a reaction now, by what was answered. */
+    List<String> masking(Visit visit) {
+        return doubts().masking(situation(visit));
+    }
+
+    private Situation situation(Visit visit) {
+        return assessments.told(visit, intake.said(visit));
+    }
+
+    private SkinTestDoubts doubts() {
+        return knowledge.skinTestDoubts();
+    }
+}

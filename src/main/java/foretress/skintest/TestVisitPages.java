@@ -1,0 +1,115 @@
+package foretress.skintest;
+
+import foretress.salon.Who;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import foretress.visit.When;
+import foretress.web.Form;
+import foretress.web.Mistakes;
+import foretress.web.SkinWords;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** The desk, or the stylist, books the short visit before the service. It says when, and that it is due; never why. */
+@Path("/desk/visits/{id}/test-visit")
+public class TestVisitPages {
+    @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record TestVisitPage(String id, String client, String starts, String booked, boolean needed, String conflict, List<Day> days, String said,
+                         boolean mailable, Mistakes mistakes) implements TemplateInstance {}
+
+    public record Day(String name, List<Moment> moments) {}
+
+    public record Moment(String value, String hour, boolean latest, boolean chosen) {}
+
+    private final Visits visits;
+    private final TestVisits testVisits;
+    private final SkinWords say;
+    private final Who who;
+    private final Clock clock;
+
+    TestVisitPages(Visits visits, TestVisits testVisits, SkinWords say, Who who, Clock clock) {
+        this.visits = visits;
+        this.testVisits = testVisits;
+        this.say = say;
+        this.who = who;
+        this.clock = clock;
+    }
+
+    @GET
+    public TemplateInstance show(@RestPath String id, @RestQuery Optional<String> said) {
+        return page(found(id), said.orElse(""), new Mistakes());
+    }
+
+    @POST
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response book(@RestPath String id, MultivaluedMap<String, String> posted) {
+        Visit visit = found(id);
+        var mistakes = new Mistakes();
+        Optional<Instant> start = moment(new Form(posted).one("start"));
+        mistakes.expect(start.isPresent(), "start", say.visit_choose());
+        if (mistakes.isEmpty()) mistakes.expect(testVisits.book(visit.id, start.orElseThrow(), who.staff().id), "start", say.visit_gone());
+        if (!mistakes.isEmpty()) return Response.status(422).entity(page(visit, "", mistakes)).build();
+        return back(visit, "booked");
+    }
+
+    @POST
+    @Path("/cancel")
+    public Response cancel(@RestPath String id) {
+        Visit visit = found(id);
+        testVisits.cancel(visit.id, who.staff().id);
+        return back(visit, "cancelled");
+    }
+
+    private TemplateInstance page(Visit visit, String said, Mistakes mistakes) {
+        When when = When.at(clock.instant(), visit.zone());
+        TestVisits.Offered offered = testVisits.offered(visit);
+        Optional<Instant> booked = TestVisit.standing(visit.id).map(one -> one.startsAt);
+        String conflict = offered.conflict().map(found -> say.visit_conflict((int) found.visitIn().toHours(), (int) found.needs().toHours())).orElse("");
+        return new TestVisitPage(visit.id.toString(), visit.client.fullName(), when.moment(visit.startsAt), booked.map(when::moment).orElse(""),
+            offered.needed(), conflict, days(offered.offers().starts(), when, booked), said, visit.client.email().isPresent(), mistakes);
+    }
+
+    private static List<Day> days(List<Instant> starts, When when, Optional<Instant> booked) {
+        List<Day> days = new ArrayList<>();
+        for (Instant start : starts) {
+            String name = when.day(start.atZone(when.zone()).toLocalDate());
+            if (days.isEmpty() || !days.get(days.size() - 1).name().equals(name)) days.add(new Day(name, new ArrayList<>()));
+            days.get(days.size() - 1).moments().add(new Moment(start.toString(), when.hour(start), start.equals(starts.get(0)),
+                booked.filter(start::equals).isPresent()));
+        }
+        return days;
+    }
+
+    private static Optional<Instant> moment(String posted) {
+        try {
+            return Optional.of(Instant.parse(posted));
+        } catch (DateTimeException notOne) {
+            return Optional.empty();
+        }
+    }
+
+    private Visit found(String id) {
+        return Ids.of(id).flatMap(visits::find).orElseThrow(NotFoundException::new);
+    }
+
+    private static Response back(Visit visit, String said) {
+        return Response.seeOther(URI.create("/desk/visits/" + visit.id + "/test-visit?said=" + said)).build();
+    }
+}

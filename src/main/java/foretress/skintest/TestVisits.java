@@ -1,0 +1,120 @@
+package foretress.skintest;
+
+import foretress.intake.Assessments;
+import foretress.intake.Intake;
+import foretress.intake.Plans;
+import foretress.ledger.Ledger;
+import foretress.plan.Offers;
+import foretress.plan.Owed;
+import foretress.plan.TestPlan;
+import foretress.questionnaire.Answers;
+import foretress.salon.Salon;
+import foretress.visit.Visit;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.inject.Singleton;
+import jakarta.persistence.LockModeType;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Books the short visit at which tests are put on. Whoever has to be tested for metal too has it all in one. */
+@Singleton
+class TestVisits {
+    private static final int MOST_OFFERED = 60;
+
+    private final Plans plans;
+    private final Assessments assessments;
+    private final Intake intake;
+    private final Letters letters;
+    private final Ledger ledger;
+    private final Clock clock;
+
+    TestVisits(Plans plans, Assessments assessments, Intake intake, Letters letters, Ledger ledger, Clock clock) {
+        this.plans = plans;
+        this.assessments = assessments;
+        this.intake = intake;
+        this.letters = letters;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /**
+     * What can be offered.
+     *
+     * @param needed something that needs time is owed
+     * @param tufts hair for the metal test is cut at the same visit
+     * @param conflict there is no time left for one of the tests
+     */
+    record Offered(boolean needed, boolean tufts, Optional<Owed.Conflict> conflict, Offers offers) {}
+
+    Offered offered(Visit visit) {
+        Answers said = intake.said(visit);
+        if (said.byQuestion().isEmpty()) return new Offered(false, false, Optional.empty(), new Offers(List.of()));
+        List<Owed> owed = plans.of(visit, assessments.of(visit, said)).owed();
+        List<Owed> possible = owed.stream().filter(test -> test.conflict().isEmpty()).toList();
+        boolean tufts = possible.stream().anyMatch(test -> test.test().equals(TestPlan.INCOMPATIBILITY_TEST));
+        Optional<Owed.Conflict> conflict = owed.stream().flatMap(test -> test.conflict().stream()).findFirst();
+        return new Offered(!owed.isEmpty(), tufts, conflict, conflict.isPresent() && possible.isEmpty() ? new Offers(List.of()) : moments(possible));
+    }
+
+    private static Offers moments(List<Owed> owed) {
+        if (owed.isEmpty()) return new Offers(List.of());
+        Instant earliest = owed.stream().map(Owed::earliestStart).max(Comparator.naturalOrder()).orElseThrow();
+        Instant latest = owed.stream().map(Owed::latestStart).min(Comparator.naturalOrder()).orElseThrow();
+        return Offers.between(earliest, latest, Plans.hours(Salon.the()), MOST_OFFERED);
+    }
+
+    /**
+     * Books, or moves what is booked; the same moment again changes nothing and mails nothing.
+     *
+     * @return false when that moment is not offered
+     */
+    boolean book(UUID visitId, Instant start, UUID staff) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+            Offered offered = offered(visit);
+            Optional<TestVisit> standing = TestVisit.standing(visitId);
+            if (standing.filter(one -> one.startsAt.equals(start)).isPresent()) return true;
+            if (!offered.offers().offer(start)) return false;
+            TestVisit planned = standing.map(this::moved).orElseGet(() -> fresh(visit));
+            planned.startsAt = start;
+            planned.tufts = offered.tufts();
+            planned.bookedBy = staff;
+            planned.bookedAt = clock.instant();
+            planned.persist();
+            ledger.note(staff.toString(), "short visit booked", visitId.toString());
+            letters.visit(planned, CalendarFile.What.BOOKED, staff.toString());
+            return true;
+        });
+    }
+
+    private TestVisit moved(TestVisit standing) {
+        standing.sequenceNo++;
+        return standing;
+    }
+
+    private static TestVisit fresh(Visit visit) {
+        var planned = new TestVisit();
+        planned.id = UUID.randomUUID();
+        planned.visitId = visit.id;
+        planned.clientId = visit.client.id;
+        planned.openAs = visit.id;
+        return planned;
+    }
+
+    void cancel(UUID visitId, UUID staff) {
+        QuarkusTransaction.requiringNew().run(() -> {
+            Visit.<Visit>findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+            TestVisit.standing(visitId).ifPresent(planned -> {
+                planned.sequenceNo++;
+                planned.cancelledAt = clock.instant();
+                planned.openAs = null;
+                ledger.note(staff.toString(), "short visit called off", visitId.toString());
+                letters.visit(planned, CalendarFile.What.CANCELLED, staff.toString());
+            });
+        });
+    }
+}

@@ -1,0 +1,50 @@
+package foretress.skintest;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** A test with everything that was told and read of it, opened. */
+record Told(SkinTest test, Made made, List<Seen> seen) {
+    private static final List<String> BY_WEIGHT = List.of("negative", "doubtful", "positive");
+
+    /** One look that counts, and when it was. */
+    record Seen(Entry entry, Look look) {
+        boolean byStaff() {
+            return entry.kind == Entry.Kind.READING;
+        }
+    }
+
+    Told {
+        seen = List.copyOf(seen);
+    }
+
+    List<Seen> counting() {
+        return seen.stream().filter(one -> one.entry().counts()).toList();
+    }
+
+    /** The heaviest that was told or read stands. A client's "nothing" is no result. */
+    Optional<String> result() {
+        return counting().stream().filter(one -> one.byStaff() || !one.look().nothing()).map(one -> one.look().result())
+            .max(Comparator.comparing(BY_WEIGHT::indexOf));
+    }
+
+    boolean reacted() {
+        return result().filter(result -> !result.equals("negative")).isPresent();
+    }
+
+    /** The first reading by staff after the wait in which nothing was seen. */
+    Optional<Seen> readNegative(Instant from) {
+        return counting().stream().filter(one -> one.byStaff() && one.look().nothing() && !one.entry().madeAt.isBefore(from)).findFirst();
+    }
+
+    boolean anythingTold() {
+        return !counting().isEmpty();
+    }
+
+    /** Begun or read under something that may hide a reaction. */
+    boolean masked() {
+        return made.masked() || counting().stream().anyMatch(one -> one.byStaff() && !one.look().masking().isEmpty());
+    }
+}
