@@ -9,6 +9,8 @@ import foretress.visit.Tasks;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.Language;
+import foretress.intake.Plans;
+import foretress.web.SkinWords;
 import foretress.web.Stylist;
 import foretress.knowledge.Knowledge;
 import foretress.salon.OpeningHours;
@@ -52,16 +54,18 @@ public class DayPages {
     private final Menu menu;
     private final Language language;
     private final Stylist say;
+    private final SkinWords skin;
     private final ChairTime time;
     private final Clock clock;
 
-    DayPages(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Language language, Stylist say, ChairTime time, Clock clock) {
+    DayPages(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Language language, Stylist say, SkinWords skin, ChairTime time, Clock clock) {
         this.visits = visits;
         this.tasks = tasks;
         this.knowledge = knowledge;
         this.menu = menu;
         this.language = language;
         this.say = say;
+        this.skin = skin;
         this.time = time;
         this.clock = clock;
     }
@@ -80,7 +84,7 @@ public class DayPages {
             day.equals(today) ? share(salon, day) : day.isBefore(today) ? 1 : 0, day.equals(today), "/day?date=" + day.minusDays(1),
             "/day?date=" + day.plusDays(1), onDay.stream().map(this::row).toList(), coming.stream().map(this::coming).toList(),
             coming.stream().filter(v -> v.owed().isPresent()).map(this::mustCome).toList(), tasks.open().stream()
-                .filter(t -> t.kind == Task.Kind.CALL).map(this::promise).toList());
+                .filter(t -> t.kind == Task.Kind.CALL || t.kind == Task.Kind.SPEAK_AT_ONCE || t.kind == Task.Kind.ASK_AFTER).map(this::promise).toList());
     }
 
     private Row row(Visit visit) {
@@ -109,7 +113,8 @@ public class DayPages {
     }
 
     private Promise promise(Task task) {
-        String who = task.owner().flatMap(Staff::byId).map(s -> say.day_promised(s.name)).orElseGet(say::day_promised_desk);
+        String name = task.owner().flatMap(Staff::byId).map(s -> s.name).orElse("");
+        String who = task.kind == Task.Kind.SPEAK_AT_ONCE ? skin.day_speak(name) : task.kind == Task.Kind.ASK_AFTER ? skin.day_ask() : task.owner().flatMap(Staff::byId).map(s -> say.day_promised(s.name)).orElseGet(say::day_promised_desk);
         return new Promise(task.id.toString(), task.visit.client.fullName(), who, say.day_until(at(task.visit, task.dueAt)));
     }
 
@@ -127,7 +132,7 @@ public class DayPages {
     }
 
     private String test(Visit.Owed owed) {
-        return knowledge.words(language.getTag()).test(owed.what());
+        return owed.what().equals(Plans.READING) ? skin.day_reading() : knowledge.words(language.getTag()).test(owed.what());
     }
 
     private String services(Visit visit) {

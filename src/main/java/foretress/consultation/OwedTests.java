@@ -9,6 +9,7 @@ import foretress.plan.Owed;
 import foretress.plan.TestPlan;
 import foretress.visit.Visit;
 import foretress.web.Language;
+import foretress.web.SkinWords;
 import foretress.web.Stylist;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
@@ -23,14 +24,16 @@ class OwedTests {
     private final Knowledge knowledge;
     private final Language language;
     private final Stylist say;
+    private final SkinWords skin;
     private final ChairTime time;
     private final Clock clock;
 
-    OwedTests(Plans plans, Knowledge knowledge, Language language, Stylist say, ChairTime time, Clock clock) {
+    OwedTests(Plans plans, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time, Clock clock) {
         this.plans = plans;
         this.knowledge = knowledge;
         this.language = language;
         this.say = say;
+        this.skin = skin;
         this.time = time;
         this.clock = clock;
     }
@@ -38,6 +41,7 @@ class OwedTests {
     List<OwedTest> of(Visit visit, Assessment assessment) {
         TestPlan plan = plans.of(visit, assessment);
         List<OwedTest> tests = new ArrayList<>();
+        plans.running(visit).forEach(r -> tests.add(new OwedTest(words().test(r.test()), "", skin.day_running(at(visit, r.readableFrom())), false)));
         plan.owed().forEach(o -> tests.add(new OwedTest(words().test(o.test()), say.consultation_owed_wait((int) o.takes().toHours()),
             latest(visit, o), o.conflict().isPresent())));
         plan.onTheDay().forEach(t -> tests.add(new OwedTest(words().test(t), "", say.consultation_owed_at_chair(), false)));

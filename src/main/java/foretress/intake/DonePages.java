@@ -5,6 +5,7 @@ import foretress.consent.SignedConsent;
 import foretress.invitation.Guest;
 import foretress.visit.Visit;
 import foretress.web.Say;
+import io.quarkus.arc.All;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
@@ -19,21 +20,23 @@ import java.util.Optional;
 @Path("/answers/done")
 public class DonePages {
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DonePage(String signedAt, String visitAt, List<String> tests, boolean mayChange, String postponed, String handBack) implements TemplateInstance {}
+    record DonePage(String signedAt, String visitAt, List<NextStep.Step> steps, List<String> tests, boolean mayChange, String postponed, String handBack) implements TemplateInstance {}
 
     private final Guest guest;
     private final Consents consents;
     private final Intake intake;
     private final Assessments assessments;
     private final Plans plans;
+    private final List<NextStep> next;
     private final Speech speech;
 
-    DonePages(Guest guest, Consents consents, Intake intake, Assessments assessments, Plans plans, Speech speech) {
+    DonePages(Guest guest, Consents consents, Intake intake, Assessments assessments, Plans plans, @All List<NextStep> next, Speech speech) {
         this.guest = guest;
         this.consents = consents;
         this.intake = intake;
         this.assessments = assessments;
         this.plans = plans;
+        this.next = next;
         this.speech = speech;
     }
 
@@ -45,7 +48,7 @@ public class DonePages {
             return Response.seeOther(Way.START).build();
         }
         return Response.ok(new DonePage(speech.dayAndTime(signed.get().signedAt.atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
-            tests(visit), visit.state.takesAnswers(), postponed(visit), handBack(visit))).build();
+            next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), visit.state.takesAnswers(), postponed(visit), handBack(visit))).build();
     }
 
     /** What the client may know of a decision: that the visit is put off, never why; that is said face to face. */

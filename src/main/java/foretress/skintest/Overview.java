@@ -30,7 +30,12 @@ record Overview(String id, String client, String when, String product, List<Step
 
     /** One look at it. */
     public record Line(String entry, String when, String who, String signs, String words, String result, boolean reacted, String error,
-                       List<String> photos) {}
+                       List<String> photos) {
+        /** Where a mistake in the owner's reason is shown. */
+        public String field() {
+            return "reason-" + entry;
+        }
+    }
 
     public record Paper(int version, String words) {}
 }

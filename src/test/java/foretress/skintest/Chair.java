@@ -1,0 +1,98 @@
+package foretress.skintest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.MovedClock;
+import foretress.Walker;
+import foretress.intake.Knocking;
+import foretress.salon.ExampleLine;
+import foretress.salon.OpenSalon;
+import foretress.salon.ProductLine;
+import foretress.salon.ProductLines;
+import foretress.visit.Visit;
+import foretress.visit.VisitMaker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.inject.Singleton;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/** A visit on its way to a skin test, step by step through the real pages. */
+@Singleton
+public class Chair {
+    private final OpenSalon salon;
+    private final VisitMaker make;
+    private final Knocking knocking;
+    private final ProductLines lines;
+
+    Chair(OpenSalon salon, VisitMaker make, Knocking knocking, ProductLines lines) {
+        this.salon = salon;
+        this.make = make;
+        this.knocking = knocking;
+        this.lines = lines;
+    }
+
+    /** Ottilie Brandt, who said no to everything but this, has signed for permanent colour in five days. */
+    UUID signed(Map<String, List<String>> told) {
+        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
+        knocking.come(visit, told).agree().all().readBack().sign("Ottilie Brandt");
+        return visit;
+    }
+
+    /** The same, with the product named. */
+    UUID planned(Map<String, List<String>> told) {
+        UUID visit = signed(told);
+        name(visit, "4-0");
+        return visit;
+    }
+
+    void name(UUID visit, String shade) {
+        ProductLine line = QuarkusTransaction.requiringNew().call(() -> lines.inUse().stream().filter(one -> one.name.equals("Larkmoss Deep")).findFirst()
+            .orElseGet(() -> lines.add(salon.stylist().id, ExampleLine::fill)));
+        salon.as("petra").open("/desk/visits/" + visit + "/product").send(Map.of("line", line.lineId.toString(), "shade", shade)).expect(200);
+    }
+
+    /** The client signs on the tablet that Petra hands over. */
+    Walker agreed(UUID visit) {
+        Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test/consent").expect(200);
+        List<Map.Entry<String, String>> fields = new ArrayList<>(petra.fields("main form").stream()
+            .filter(field -> !List.of("agree", "mark", "typed").contains(field.getKey())).toList());
+        petra.page().select("input[name=agree]").eachAttr("value").forEach(id -> fields.add(Map.entry("agree", id)));
+        fields.add(Map.entry("mark", "typed"));
+        fields.add(Map.entry("typed", "Ottilie Brandt"));
+        petra.post("/visits/" + visit + "/skin-test/consent", fields).expect(200);
+        assertThat(petra.at()).isEqualTo("/visits/" + visit + "/skin-test/record");
+        return petra;
+    }
+
+    static Map<String, String> wellMade() {
+        return new java.util.HashMap<>(Map.of("batch", "LM-0417", "mixing", "MIXED", "site", "BEHIND_EAR", "medicines", "none", "whole", "yes"));
+    }
+
+    /** Petra has put the test on; its id. */
+    UUID applied(UUID visit) {
+        agreed(visit).send(wellMade()).expect(200);
+        return newest(visit);
+    }
+
+    UUID newest(UUID visit) {
+        return QuarkusTransaction.requiringNew().call(() -> SkinTest.ofClient(Visit.<Visit>findById(visit).client.id).get(0).id);
+    }
+
+    /** Petra reads the spot; the page that answers. */
+    Walker read(UUID visit, UUID test, Map<String, String> seen) {
+        return salon.as("petra").open("/visits/" + visit + "/skin-test/tests/" + test + "/read").send(seen);
+    }
+
+    /** The client's own page. */
+    String link(UUID visit, UUID test) {
+        Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test").send("form[action$=" + test + "/link]", Map.of()).expect(200);
+        return petra.only("#link").val().replaceAll("^https?://[^/]+", "");
+    }
+
+    String standing(UUID visit) {
+        return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).standing().orElse(""));
+    }
+}
