@@ -26,6 +26,10 @@ public record Reading(String id, String client, String facts, String when, boole
         return "/visits/" + id;
     }
 
+    public String bench() {
+        return address() + "/bench";
+    }
+
     /**
      * A finding with why it was made.
      *

@@ -1,0 +1,91 @@
+package foretress.card;
+
+import foretress.bench.Run;
+import foretress.web.AtStart;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.runtime.ShutdownEvent;
+import io.quarkus.scheduler.Scheduled;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import java.time.Instant;
+import org.jboss.logging.Logger;
+
+/**
+ * How long the server has run in all, start after start, by a counter that no setting of the wall clock moves. Timers are
+ * differences of two readings.
+ *
+ * <p>It is written down every few seconds while a timer runs, and at every start of one. What ran between the last writing and a
+ * crash is lost, and so is the time until the next start: a dish waits that much longer, never shorter.
+ */
+@Singleton
+public class BenchTestTime implements AtStart {
+    private static final Logger LOG = Logger.getLogger(BenchTestTime.class);
+    private static final long SELDOM_NANOS = 300_000_000_000L;
+
+    private final BenchTestNanos nanos;
+    private final Clock clock;
+    private Run base = Run.NONE;
+    private long from;
+    private long keptAt;
+
+    BenchTestTime(BenchTestNanos nanos, Clock clock) {
+        this.nanos = nanos;
+        this.clock = clock;
+        this.from = nanos.read();
+    }
+
+    /** Goes on from what the last start of the server wrote down. */
+    @Override public void run() {
+        Instant now = clock.instant();
+        Run kept = QuarkusTransaction.requiringNew().call(() -> BenchTestClock.kept()
+            .map(row -> row.run().rested(now.toEpochMilli() - row.wall.toEpochMilli())).orElse(Run.NONE));
+        begin(kept);
+        keep();
+    }
+
+    private synchronized void begin(Run kept) {
+        base = kept;
+        from = nanos.read();
+    }
+
+    public synchronized Run reading() {
+        return base.on(nanos.read() - from);
+    }
+
+    /** Writes the counter down, in a transaction of its own; what it says then. */
+    Run keep() {
+        Run now = reading();
+        QuarkusTransaction.requiringNew().run(() -> write(now));
+        keptAt = nanos.read();
+        return now;
+    }
+
+    private void write(Run now) {
+        BenchTestClock row = BenchTestClock.kept().orElseGet(BenchTestClock::new);
+        boolean isNew = row.id != BenchTestClock.ONLY;
+        row.id = BenchTestClock.ONLY;
+        row.ranMillis = now.ranMillis();
+        row.steadyMillis = now.steadyMillis();
+        row.wall = clock.instant();
+        if (isNew) {
+            row.persist();
+        }
+    }
+
+    @Scheduled(every = "${foretress.bench.every:5s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
+    void beat() {
+        boolean running = QuarkusTransaction.requiringNew().call(() -> !BenchTest.running().isEmpty());
+        if (running || nanos.read() - keptAt > SELDOM_NANOS) {
+            keep();
+        }
+    }
+
+    void lastBeat(@Observes ShutdownEvent event) {
+        try {
+            keep();
+        } catch (RuntimeException gone) {
+            LOG.debug("the store is closed already; timers lose a few seconds");
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package foretress.consultation;
+
+import foretress.card.BenchTest;
+import foretress.card.BenchTestKind;
+import foretress.card.BenchTests;
+import foretress.salon.Staff;
+import foretress.salon.Who;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.ws.rs.ClientErrorException;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.UUID;
+
+/** Who stands at the bench, at whose, and before which test. */
+@RequestScoped
+class BenchDoor {
+    private final Visits visits;
+    private final BenchTests tests;
+    private final Who who;
+
+    BenchDoor(Visits visits, BenchTests tests, Who who) {
+        this.visits = visits;
+        this.tests = tests;
+        this.who = who;
+    }
+
+    Visit visit(UUID id) {
+        return visits.find(id).orElseThrow(NotFoundException::new);
+    }
+
+    /** A visit at which something may still be tried. */
+    Visit ahead(UUID id) {
+        Visit visit = visit(id);
+        if (!visit.state.isAhead()) {
+            throw new ClientErrorException(Response.Status.CONFLICT);
+        }
+        return visit;
+    }
+
+    BenchTest test(UUID visitId, UUID testId, BenchTestKind kind) {
+        return tests.find(visitId, testId, kind).orElseThrow(NotFoundException::new);
+    }
+
+    BenchTest test(UUID visitId, UUID testId) {
+        return tests.find(visitId, testId).orElseThrow(NotFoundException::new);
+    }
+
+    UUID staff() {
+        return who.staff().id;
+    }
+
+    /** Whoever made it, and the owner, may say that it was entered in error. */
+    boolean mayStrike(BenchTest test) {
+        return who.isOwner() || test.madeBy.equals(staff());
+    }
+
+    static String name(UUID staffId) {
+        return Staff.byId(staffId).map(s -> s.name).orElse("");
+    }
+
+    static String at(Visit visit) {
+        return "/visits/" + visit.id + "/bench";
+    }
+
+    static String at(BenchTest test) {
+        return "/visits/" + test.visitId + "/bench/" + test.kind.code() + "/" + test.id;
+    }
+
+    static Response go(String path) {
+        return Response.seeOther(URI.create(path)).build();
+    }
+}

@@ -1,0 +1,53 @@
+package foretress.consultation;
+
+import foretress.assessment.Weight;
+import foretress.web.Mistakes;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An incompatibility test as its page shows it.
+ *
+ * @param step 2 mix, 3 watch, 4 look again
+ * @param bath what to take, a line each; empty until it is worked out
+ * @param alarm what to do now that something reacted; empty while nothing did
+ * @param canEnd it has run its time and every tuft is read, or something reacted
+ */
+public record BenchMetalView(BenchHead head, String action, int step, List<String> bath, Mix mix, List<Tuft> tufts, Optional<BenchTimer> clock,
+                             BenchStrand strand, List<String> warmth, String alarm, String toRead, boolean canEnd, List<Outcome> outcomes, Result result,
+                             NextDay nextDay, List<BenchChange> changes, BenchTail tail, boolean open, String submission, String version, String news,
+                             Mistakes mistakes) {
+    public String live() {
+        return action + "/live";
+    }
+
+    /** What was typed about the bottle. */
+    public record Mix(String recipe, String strength, String unit, String ml) {}
+
+    /** @param said what its state is, in words; empty while unread */
+    public record Tuft(String letter, String name, String place, boolean control, String said, List<Sign> signs) {
+        public String lookField() {
+            return "look-" + letter;
+        }
+
+        public String label() {
+            return letter + " · " + name;
+        }
+    }
+
+    /** @param at minutes and seconds after the start; empty while it was not seen */
+    public record Sign(String value, String word, String at, boolean alarming) {}
+
+    /** @param holds it is what the test says now */
+    public record Outcome(Weight weight, String word, String text, boolean holds) {}
+
+    /** @param read the test says something */
+    public record Result(boolean read, Weight weight, String word, List<String> gaps, String ended) {}
+
+    /**
+     * @param due the second look is still to come
+     * @param from from when on it counts
+     * @param done what it showed; empty while nobody looked
+     */
+    public record NextDay(boolean due, boolean early, String from, String done) {}
+}

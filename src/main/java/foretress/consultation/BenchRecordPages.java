@@ -1,0 +1,115 @@
+package foretress.consultation;
+
+import foretress.card.BenchTest;
+import foretress.card.BenchTestKind;
+import foretress.card.BenchTestPhoto;
+import foretress.card.BenchTests;
+import foretress.ledger.Ledger;
+import foretress.vault.Durable;
+import foretress.visit.Visit;
+import foretress.web.BenchWords;
+import foretress.web.Form;
+import foretress.web.Mistakes;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.ForbiddenException;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.Optional;
+import java.util.UUID;
+import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.multipart.FileUpload;
+
+/** What can be done with a test whatever its kind: strike it out, add a photo, look at one. */
+@Path("/visits/{id}/bench/tests/{test}")
+public class BenchRecordPages {
+    private static final int LONGEST_REASON = 500;
+
+    @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record BenchAgain(BenchHead head, String name, String back, BenchTail tail, String typed, Mistakes mistakes) implements TemplateInstance {}
+
+    private final BenchDoor door;
+    private final BenchTests tests;
+    private final BenchTails tails;
+    private final Durable durable;
+    private final Ledger ledger;
+    private final BenchSay words;
+    private final BenchWords say;
+    private final ChairTime time;
+
+    BenchRecordPages(BenchDoor door, BenchTests tests, BenchTails tails, Durable durable, Ledger ledger, BenchSay words, BenchWords say, ChairTime time) {
+        this.door = door;
+        this.tests = tests;
+        this.tails = tails;
+        this.durable = durable;
+        this.ledger = ledger;
+        this.words = words;
+        this.say = say;
+        this.time = time;
+    }
+
+    @POST
+    @Path("/strike")
+    public Response strike(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
+        Visit visit = door.visit(id);
+        BenchTest found = door.test(id, test);
+        if (!door.mayStrike(found)) {
+            throw new ForbiddenException("only who made it, or the owner");
+        }
+        String why = new Form(posted).one("why");
+        Mistakes mistakes = new Mistakes();
+        mistakes.expect(!why.isEmpty(), "why", say.strike_why_missing());
+        mistakes.expect(why.length() <= LONGEST_REASON, "why", say.strike_why_long(LONGEST_REASON));
+        if (!mistakes.isEmpty()) {
+            return again(visit, found, why, mistakes);
+        }
+        tests.strike(found, why, door.staff());
+        durable.force();
+        return back(found);
+    }
+
+    @POST
+    @Path("/photo")
+    public Response photo(@RestPath UUID id, @RestPath UUID test, @RestForm("photo") FileUpload photo) throws IOException {
+        Visit visit = door.ahead(id);
+        BenchTest found = door.test(id, test);
+        byte[] bytes = photo == null ? new byte[0] : Files.readAllBytes(photo.uploadedFile());
+        Optional<String> type = BenchPicture.type(bytes);
+        Mistakes mistakes = new Mistakes();
+        mistakes.expect(type.isPresent(), "photo", say.photo_not());
+        mistakes.expect(bytes.length <= BenchPicture.MOST_BYTES, "photo", say.photo_large(BenchPicture.MOST_BYTES / 1_000_000));
+        if (mistakes.isEmpty()) {
+            mistakes.expect(tests.add(found, type.orElseThrow(), bytes, door.staff()), "photo", say.photo_enough(BenchTests.MOST_PHOTOS));
+        }
+        return mistakes.isEmpty() ? back(found) : again(visit, found, "", mistakes);
+    }
+
+    @GET
+    @Path("/photo/{photo}")
+    public Response look(@RestPath UUID id, @RestPath UUID test, @RestPath UUID photo) {
+        BenchTest found = door.test(id, test);
+        BenchTestPhoto kept = tests.photo(found, photo).orElseThrow(NotFoundException::new);
+        ledger.note(door.staff().toString(), "bench photo seen", kept.id.toString());
+        return Response.ok(tests.bytes(kept)).type(kept.mediaType).build();
+    }
+
+    private Response again(Visit visit, BenchTest test, String typed, Mistakes mistakes) {
+        return Response.status(422).entity(new BenchAgain(BenchHead.of(visit, time), words.kind(test.kind), address(test), tails.of(visit, test),
+            typed, mistakes)).build();
+    }
+
+    private static Response back(BenchTest test) {
+        return BenchDoor.go(address(test));
+    }
+
+    private static String address(BenchTest test) {
+        return test.kind == BenchTestKind.LENGTH ? "/visits/" + test.visitId + "/bench" : BenchDoor.at(test);
+    }
+}
