@@ -8,7 +8,8 @@ import foretress.assessment.Computations;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactFinder;
 import foretress.assessment.FactValue;
-import foretress.assessment.Finding;
+import foretress.assessment.Facts;
+import foretress.assessment.Lexicon;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
 import foretress.assessment.Standing;
@@ -16,18 +17,20 @@ import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question.Status;
-import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.LongAdder;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -35,181 +38,135 @@ import org.junit.jupiter.api.Test;
  * tried exhaustively elsewhere; this is whether it all fits together. {@code -Dclients=1000000} tries more.
  */
 class WholeClientsTest {
-    private static final int CLIENTS = Integer.getInteger("clients", 1_000);
-    private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
+    private static final int CLIENTS = Integer.getInteger("clients", 5_000);
+    private static final LocalDate TODAY = RandomClients.TODAY;
     private static final Set<String> METAL_MUST_NOT_MEET = Set.of("peroxide", "thio", "hydroxide", "remover");
-    private static final List<String> TYPED = List.of("prednisolone", "cetirizine", "methotrexate", "isotretinoin", "sulfamethoxazole", "nothing I know");
+    private static final TestFact POSITIVE = TestFact.sound("incompatibility-test", "positive", TODAY.minusDays(3), TODAY.minusDays(2));
 
     private static final Knowledge KNOWLEDGE = Knowledge.load();
-    private static final FactFinder FACTS = KNOWLEDGE.factFinder();
+    private static final FactFinder FACTS = new FactFinder(KNOWLEDGE.ruleSet(), new Remembering(new KnownWords(KNOWLEDGE.labels(), KNOWLEDGE.medicines())));
     private static final BaseClient BASE = new BaseClient(KNOWLEDGE);
-
-    private final Random random = new Random(20261124);
+    private static final List<Question> UNSURE = KNOWLEDGE.questionnaire().questions().stream().filter(Question::unsure).toList();
+    private static final List<String> NOES = List.of("no", "never", "none");
+    private static final Map<Kind, Answer> LISTS = Map.of(Kind.HAIR_LENGTH, new Answer.Length(BaseClient.LENGTH_CM, true),
+        Kind.TREATMENTS, new Answer.Treatments(List.of()), Kind.MEDICINES, new Answer.Medicines(List.of()));
+    private static final LongAdder ASSESSED = new LongAdder();
 
     @Test
     void notKnowingIsNeverLighterThanNo() {
-        int telling = 0;
-        for (int i = 0; i < CLIENTS; i++) {
-            Client client = almostWell();
-            Question question = pick(KNOWLEDGE.questionnaire().questions().stream().filter(Question::unsure).toList());
-            Answers no = BASE.complete(client.answers.without(question.id()), client.service.chemistries(), Set.of());
-            Answers unsure = BASE.complete(client.answers.with(question.id(), Answer.DONT_KNOW), client.service.chemistries(), Set.of());
-            telling += standing(client, no).compareTo(standing(client, unsure)) < 0 ? 1 : 0;
-            assertThat(standing(client, unsure)).as("%s not known, %s", question.id(), client).isGreaterThanOrEqualTo(standing(client, no));
-        }
-        assertThat(telling).as("clients for whom it makes a difference").isGreaterThan(CLIENTS / 50);
+        LongAdder telling = new LongAdder();
+        everyClient(number -> {
+            RandomClients invented = new RandomClients(number);
+            WholeClient client = invented.almostWell();
+            Question question = invented.pick(UNSURE);
+            Weight no = standing(client, complete(client.answers().without(question.id()), client.service()));
+            Weight unsure = standing(client, complete(client.answers().with(question.id(), Answer.DONT_KNOW), client.service()));
+            telling.add(no.compareTo(unsure) < 0 ? 1 : 0);
+            holds(unsure.atLeast(no), question.id() + " not known", client);
+        });
+        assertThat(telling.sum()).as("clients for whom it makes a difference").isGreaterThan(CLIENTS / 50);
     }
 
     @Test
     void notAnsweringIsNeverLighterThanNoAndNeverNothingFound() {
-        for (int i = 0; i < CLIENTS; i++) {
-            Client client = almostWell();
-            Answers whole = BASE.complete(client.answers, client.service.chemistries(), Set.of());
-            List<Question> put = put(whole, client.service).stream().filter(Question::required).toList();
-            if (put.isEmpty()) {
-                continue;
+        everyClient(number -> {
+            RandomClients invented = new RandomClients(number);
+            WholeClient client = invented.almostWell();
+            Answers whole = complete(client.answers(), client.service());
+            List<Question> put = put(whole, client.service()).stream().filter(Question::required).toList();
+            if (!put.isEmpty()) {
+                Question question = invented.pick(put);
+                Answers no = complete(whole.without(question.id()), client.service());
+                Standing silent = booked(client, no.without(question.id()));
+                holds(silent.weight().atLeast(standing(client, no)), question.id() + " not answered", client);
+                holds(!(silent.nothingFound() && read(question)), question.id() + " not answered reads as nothing found", client);
             }
-            Question question = pick(put);
-            Answers no = BASE.complete(whole.without(question.id()), client.service.chemistries(), Set.of());
-            Answers silent = no.without(question.id());
-            assertThat(standing(client, silent)).as("%s not answered, %s", question.id(), client).isGreaterThanOrEqualTo(standing(client, no));
-            assertThat(booked(client, silent).nothingFound() && read(question)).as("%s not answered, %s", question.id(), client).isFalse();
-        }
+        });
     }
 
     /** Laid down in the EU's label warning: whoever reacted to hair colour or a black tattoo is not to be coloured, so nor tested. */
     @Test
     void nobodyWhoSurelyReactedIsSentToASkinTest() {
-        int reacted = 0;
-        for (int i = 0; i < CLIENTS; i++) {
-            Client client = client();
-            Assessment assessment = assess(client, client.answers);
+        LongAdder reacted = new LongAdder();
+        everyClient(number -> {
+            WholeClient client = new RandomClients(number).client();
+            Assessment assessment = assess(client, client.answers());
             boolean surely = surely(assessment, "colour-reaction", "delayed") || surely(assessment, "tattoo", "reacted")
                 || surely(assessment, "dye-allergy", "confirmed");
-            reacted += surely ? 1 : 0;
-            assertThat(surely && demands(assessment, client.service).contains("skin-test")).as(client.toString()).isFalse();
-        }
-        assertThat(reacted).as("clients who reacted").isGreaterThan(CLIENTS / 10);
+            reacted.add(surely ? 1 : 0);
+            holds(!(surely && demands(assessment, client.service()).contains("skin-test")), "sent to a skin test", client);
+        });
+        assertThat(reacted.sum()).as("clients who reacted").isGreaterThan(CLIENTS / 10);
     }
 
     @Test
-    void metalThatMayBeThereAndWhatItMustNotMeetAlwaysDemandATest() {
-        int met = 0;
-        for (int i = 0; i < CLIENTS; i++) {
-            Client client = client();
-            Assessment assessment = assess(client, client.answers);
+    void metalThatMayBeThereAndWhatItMustNotMeetAlwaysDemandATestAndAPositiveOnePrevents() {
+        LongAdder met = new LongAdder();
+        everyClient(number -> {
+            WholeClient client = new RandomClients(number).client();
+            if (client.service().chemistries().stream().noneMatch(METAL_MUST_NOT_MEET::contains)) {
+                return;
+            }
+            Assessment assessment = assess(client, client.answers());
             FactValue metal = assessment.facts().get("metal");
-            boolean meets = client.service.chemistries().stream().anyMatch(METAL_MUST_NOT_MEET::contains);
-            boolean untested = assessment.facts().get("metal-test").worstClass().equals("not-done");
-            if (meets && untested && metal.worst() == metal.classes().size() - 1) {
-                met++;
-                assertThat(demands(assessment, client.service)).as(client.toString()).contains("incompatibility-test");
-                assertThat(booked(client, client.answers).weight()).as(client.toString()).isGreaterThanOrEqualTo(Weight.TEST_FIRST);
+            if (assessment.facts().get("metal-test").worstClass().equals("not-done") && metal.worst() == metal.classes().size() - 1) {
+                met.increment();
+                holds(demands(assessment, client.service()).contains("incompatibility-test"), "no metal test is asked for", client);
+                holds(assessment.standings().get(0).weight().atLeast(Weight.TEST_FIRST), "lighter than a test first", client);
             }
-        }
-        assertThat(met).as("clients with metal").isGreaterThan(CLIENTS / 10);
-    }
-
-    @Test
-    void aPositiveTestPreventsWhateverElseIsSaid() {
-        for (int i = 0; i < CLIENTS; i++) {
-            Client client = client();
-            TestFact positive = TestFact.sound("incompatibility-test", "positive", TODAY.minusDays(3), TODAY.minusDays(2));
-            Client tested = new Client(client.service, client.answers, List.of(positive), client.measured, client.born);
-            if (client.service.chemistries().stream().anyMatch(METAL_MUST_NOT_MEET::contains)) {
-                assertThat(booked(tested, tested.answers).weight()).as(tested.toString()).isEqualTo(Weight.PREVENTS);
-            }
-        }
+            holds(standing(client.tested(POSITIVE), client.answers()) == Weight.PREVENTS, "a positive metal test does not prevent", client);
+        });
+        assertThat(met.sum()).as("clients with metal").isGreaterThan(CLIENTS / 10);
     }
 
     @Test
     void theSameClientIsAlwaysAssessedAlikeAndEveryFactIsFound() {
-        for (int i = 0; i < CLIENTS / 10; i++) {
-            Client client = client();
-            Assessment assessment = assess(client, client.answers);
-            assertThat(assess(client, client.answers)).isEqualTo(assessment);
-            assertThat(assessment.facts().byId().values()).as(client.toString()).allMatch(value -> value.fault().isEmpty());
-            assertThat(KNOWLEDGE.ruleSet().facts()).filteredOn(WholeClientsTest::alwaysKnown)
-                .allMatch(def -> assessment.facts().get(def.id()).isKnown());
-            assertThat(assessment.findings()).extracting(Finding::weight).doesNotContain(Weight.COULD_NOT_BE_ASSESSED);
+        List<FactDef> known = KNOWLEDGE.ruleSet().facts().stream().filter(WholeClientsTest::alwaysKnown).toList();
+        everyClient(number -> {
+            WholeClient client = new RandomClients(number).client();
+            Assessment assessment = assess(client, client.answers());
+            holds(number % 10 > 0 || assess(client, client.answers()).equals(assessment), "not assessed alike", client);
+            holds(assessment.facts().byId().values().stream().allMatch(value -> value.fault().isEmpty()), "a fact could not be found", client);
+            holds(known.stream().allMatch(def -> assessment.facts().get(def.id()).isKnown()), "what staff recorded is not known", client);
+            holds(assessment.findings().stream().noneMatch(f -> f.weight() == Weight.COULD_NOT_BE_ASSESSED), "could not be assessed", client);
+        });
+    }
+
+    @AfterAll
+    static void coverage() {
+        System.out.printf("whole clients: %,d for each of 5 laws, %,d assessments from answers to standing%n", CLIENTS, ASSESSED.sum());
+    }
+
+    private static void everyClient(IntConsumer law) {
+        IntStream.range(0, CLIENTS).parallel().forEach(law);
+    }
+
+    private static void holds(boolean law, String otherwise, WholeClient client) {
+        if (!law) {
+            throw new AssertionError(otherwise + ": " + client);
         }
     }
 
-    private record Client(Service service, Answers answers, List<TestFact> tests, boolean measured, Optional<LocalDate> born) {}
-
-    /** Somebody with little to say: heavy findings of other answers would hide what one answer does. */
-    private Client almostWell() {
-        Client any = client();
-        Answers few = Answers.NONE;
-        for (String question : any.answers.byQuestion().keySet().stream().sorted().toList()) {
-            few = random.nextInt(12) == 0 ? few.with(question, any.answers.to(question).orElseThrow()) : few;
-        }
-        return new Client(any.service, few, any.tests, true, Optional.of(TODAY.minusYears(40)));
-    }
-
-    private Client client() {
-        Service service = pick(KNOWLEDGE.ruleSet().services());
-        Answers answers = Answers.NONE;
+    /** As the base client completes answers; where a plain no is offered, without asking what weighs least. */
+    private static Answers complete(Answers given, Service service) {
+        Answers answers = given;
         for (Question question : KNOWLEDGE.questionnaire().questions()) {
-            boolean put = KNOWLEDGE.questionnaire().status(question, service.chemistries(), answers) == Status.ASKED;
-            Optional<Answer> said = put && random.nextInt(20) > 0 ? answer(question) : Optional.empty();
-            answers = said.isPresent() ? answers.with(question.id(), said.get()) : answers;
+            boolean put = answers.to(question.id()).isEmpty()
+                && KNOWLEDGE.questionnaire().status(question, service.chemistries(), answers) == Status.ASKED;
+            if (put && question.options().stream().noneMatch(NOES::contains) && choice(question)) {
+                return BASE.complete(answers, service.chemistries(), Set.of());
+            }
+            if (put && LISTS.containsKey(question.kind())) {
+                answers = answers.with(question.id(), LISTS.get(question.kind()));
+            }
+            Optional<String> no = put ? question.options().stream().filter(NOES::contains).findFirst() : Optional.empty();
+            answers = no.isPresent() ? answers.with(question.id(), Answer.Chosen.of(no.get())) : answers;
         }
-        Optional<LocalDate> born = random.nextInt(10) == 0 ? Optional.empty() : Optional.of(TODAY.minusYears(12 + random.nextInt(60)));
-        return new Client(service, answers, tests(), random.nextBoolean(), born);
+        return answers;
     }
 
-    private Optional<Answer> answer(Question question) {
-        if (question.unsure() && random.nextInt(8) == 0) {
-            return Optional.of(Answer.DONT_KNOW);
-        }
-        return switch (question.kind()) {
-            case ONE_OF -> Optional.of(Answer.Chosen.of(pick(question.options())));
-            case SEVERAL_OF -> Optional.of(new Answer.Chosen(several(question.options())));
-            case HAIR_LENGTH -> Optional.of(new Answer.Length(1 + random.nextInt(90), random.nextInt(4) > 0));
-            case TREATMENTS -> Optional.of(new Answer.Treatments(treatments(question)));
-            case MEDICINES -> Optional.of(new Answer.Medicines(medicines()));
-            case SAID_DATE -> Optional.of(new Answer.Said(date()));
-            case INGREDIENTS -> Optional.of(new Answer.Text(pick(List.of("aqua, glycerin", "p-phenylenediamine", "lead acetate, aqua", "gibberish"))));
-            case NOTE -> Optional.empty();
-        };
-    }
-
-    private List<String> several(List<String> options) {
-        List<String> chosen = options.stream().filter(code -> !code.equals(Question.NONE) && random.nextInt(4) == 0).toList();
-        return chosen.isEmpty() ? List.of(options.contains(Question.NONE) ? Question.NONE : options.get(0)) : chosen;
-    }
-
-    private List<Treatment> treatments(Question question) {
-        List<Treatment> list = new ArrayList<>();
-        for (int i = random.nextInt(3); i > 0; i--) {
-            list.add(new Treatment(pick(question.options()), date(), pick(List.of("whole", "regrowth", "ends", "dont-know")), "home",
-                pick(List.of("once", "regularly"))));
-        }
-        return list;
-    }
-
-    private List<Medicine> medicines() {
-        return random.nextInt(3) > 0 ? List.of()
-            : List.of(new Medicine(pick(TYPED), pick(List.of("low", "high", "dont-know")), pick(List.of("mouth", "skin")), pick(List.of("now", "longer"))));
-    }
-
-    private SaidDate date() {
-        return switch (random.nextInt(3)) {
-            case 0 -> new SaidDate.OnDay(TODAY.minusDays(random.nextInt(4000)));
-            case 1 -> new SaidDate.YearsAgo(1, 3);
-            default -> new SaidDate.NotKnown();
-        };
-    }
-
-    private List<TestFact> tests() {
-        return random.nextInt(3) > 0 ? List.of() : List.of(
-            TestFact.sound("skin-test", pick(List.of("negative", "positive")), TODAY.minusDays(5), TODAY.minusDays(3)),
-            TestFact.sound("incompatibility-test", pick(List.of("slight-lightening", "nothing-happened", "not-whole")), TODAY.minusDays(5), TODAY.minusDays(4)));
-    }
-
-    private <T> T pick(List<T> from) {
-        return from.get(random.nextInt(from.size()));
+    private static boolean choice(Question question) {
+        return question.kind() == Kind.ONE_OF || question.kind() == Kind.SEVERAL_OF;
     }
 
     private static List<Question> put(Answers answers, Service service) {
@@ -222,24 +179,28 @@ class WholeClientsTest {
         return !question.recordOnly() && question.kind() != Kind.HAIR_LENGTH;
     }
 
-    private static Assessment assess(Client client, Answers answers) {
+    private static Assessment assess(WholeClient client, Answers answers) {
+        ASSESSED.increment();
         Optional<Integer> length = answers.byQuestion().values().stream().filter(Answer.Length.class::isInstance)
-            .map(a -> ((Answer.Length) a).lengthCm()).findFirst().filter(cm -> client.measured);
-        Situation situation = new Situation(TODAY, TODAY, client.born, client.service.chemistries(), KNOWLEDGE.questionnaire(), answers,
-            KNOWLEDGE.policy("uk"), client.tests, length);
-        return Assessor.assess(KNOWLEDGE.ruleSet(), FACTS.find(situation), List.of(client.service));
+            .map(a -> ((Answer.Length) a).lengthCm()).findFirst().filter(cm -> client.measured());
+        Situation situation = new Situation(TODAY, TODAY, client.born(), client.service().chemistries(), KNOWLEDGE.questionnaire(), answers,
+            KNOWLEDGE.policy("uk"), client.tests(), length);
+        Facts facts = FACTS.find(situation);
+        return Assessor.assess(KNOWLEDGE.ruleSet(), facts, List.of(client.service()));
     }
 
-    private static Standing booked(Client client, Answers answers) {
+    private static Standing booked(WholeClient client, Answers answers) {
         return assess(client, answers).standings().get(0);
     }
 
-    private static Weight standing(Client client, Answers answers) {
+    private static Weight standing(WholeClient client, Answers answers) {
         return booked(client, answers).weight();
     }
 
-    private static List<String> demands(Assessment assessment, Service service) {
-        return assessment.on(service).stream().flatMap(finding -> finding.demands().stream()).toList();
+    private static Set<String> demands(Assessment assessment, Service service) {
+        Set<String> demands = new HashSet<>();
+        assessment.on(service).forEach(finding -> demands.addAll(finding.demands()));
+        return demands;
     }
 
     /** The laws are proved for single classes of these, so a range must never come out. */
@@ -250,5 +211,33 @@ class WholeClientsTest {
     private static boolean surely(Assessment assessment, String fact, String atLeast) {
         FactValue value = assessment.facts().get(fact);
         return value.best() >= value.classes().indexOf(atLeast);
+    }
+
+    /** A lexicon that reads the same few words once. */
+    private record Remembering(Lexicon from, Map<String, Set<String>> medicines, Map<String, List<String>> lines, Map<String, Boolean> sure,
+                               Map<String, Label> labels) implements Lexicon {
+        Remembering(Lexicon from) {
+            this(from, new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
+        }
+
+        @Override
+        public Set<String> medicine(String typed) {
+            return medicines.computeIfAbsent(typed, from::medicine);
+        }
+
+        @Override
+        public List<String> names(String typed) {
+            return lines.computeIfAbsent(typed, from::names);
+        }
+
+        @Override
+        public boolean isSure(String typed) {
+            return sure.computeIfAbsent(typed, from::isSure);
+        }
+
+        @Override
+        public Label label(String text) {
+            return labels.computeIfAbsent(text, from::label);
+        }
     }
 }
