@@ -86,7 +86,8 @@ final class Assess {
         ObjectNode services = node.putObject("services");
         offered.stream().filter(s -> finding.on(s) != Weight.NOTHING_FOUND).forEach(s -> services.put(s.id(), finding.on(s).code()));
         finding.demands().forEach(node.putArray("demands")::add);
-        finding.causes().forEach(node.putArray("causes")::add);
+        ArrayNode causes = node.putArray("causes");
+        knowledge.questionnaire().questions().stream().map(Question::id).filter(finding.causes()::contains).forEach(causes::add);
         ArrayNode facts = node.putArray("facts");
         finding.facts().stream().map(id -> assessment.facts().byId().get(id)).forEach(fact -> facts.add(NODE.objectNode().put("fact", fact.fact())
             .put("best", fact.bestClass()).put("worst", fact.worstClass())));
