@@ -17,8 +17,10 @@ import java.util.function.Function;
  * hides a reaction. Nothing here ever suggests changing a medicine.
  */
 final class MedicineFacts {
-    private static final Set<String> ON_SKIN = Set.of("skin", "scalp");
-    private static final Set<String> NOT_THROUGH_THE_BODY = Set.of("skin", "scalp", "inhaled", "eye-nose");
+    /** Away from the places where skin tests are done: inside the elbow, behind the ear, the neck. */
+    private static final String AWAY = "skin-elsewhere";
+    private static final Set<String> ON_SKIN = Set.of("skin", "scalp", AWAY);
+    private static final Set<String> NOT_THROUGH_THE_BODY = Set.of("skin", "scalp", AWAY, "inhaled", "eye-nose");
     private static final Set<String> NOT_ON_SKIN = Set.of("inhaled", "eye-nose", "mouth", "injection");
     private static final Set<String> OVER_A_WEEK_AGO = Set.of("month", "longer");
     private static final Set<String> SKIN_CLASSES = Set.of("topical-corticosteroid", "topical-calcineurin-or-jak");
@@ -62,6 +64,11 @@ final class MedicineFacts {
         return value(def, medicine -> !isOneOf(medicine, how.of()) ? Span.NONE : medicine.lastTaken().equals("longer") ? longAgo : Span.exactly(1));
     }
 
+    /** Tacrolimus on the skin works there and not through the body: it counts among the creams, not here. */
+    private boolean ointment(Medicine medicine, FactDef.Computation how) {
+        return ON_SKIN.contains(medicine.route()) && isOneOf(medicine, SKIN_CLASSES) && !isOneOf(medicine, SKIN_CLASSES.stream().filter(how.of()::contains).toList());
+    }
+
     /** A low dose is at most 10 mg of prednisone a day, or as much of another (Levian 2021); a policy may call less than that low. */
     FactValue steroidTablets(FactDef def) {
         boolean lowIsLow = asking.policy().figure("steroid-low-dose-mg") >= LOW_DOSE_MG;
@@ -76,7 +83,7 @@ final class MedicineFacts {
         return value(def, medicine -> {
             boolean cream = isOneOf(medicine, SKIN_CLASSES) && !NOT_ON_SKIN.contains(medicine.route());
             boolean onSkin = isOneOf(medicine, List.of("systemic-corticosteroid")) && ON_SKIN.contains(medicine.route());
-            return cream || onSkin ? Span.exactly(OVER_A_WEEK_AGO.contains(medicine.lastTaken()) ? 1 : 2) : Span.NONE;
+            return cream || onSkin ? Span.exactly(OVER_A_WEEK_AGO.contains(medicine.lastTaken()) || medicine.route().equals(AWAY) ? 1 : 2) : Span.NONE;
         });
     }
 
@@ -96,8 +103,9 @@ final class MedicineFacts {
         });
     }
 
+    /** Asked of the whole line, for what is said around a name ("stopped", "not on") is something to ask about too. */
     FactValue notRecognised(FactDef def) {
-        return value(def, medicine -> sure.computeIfAbsent(medicine.name(), lexicon::isSure) ? Span.NONE : Span.exactly(1));
+        return value(def, Answer.Medicines::list, line -> sure.computeIfAbsent(line.name(), lexicon::isSure) ? Span.NONE : Span.exactly(1));
     }
 
     private Set<String> classes(Medicine medicine) {
@@ -115,20 +123,24 @@ final class MedicineFacts {
     }
 
     private FactValue value(FactDef def, Function<Medicine, Span> meaning) {
+        return value(def, medicines -> single.computeIfAbsent(medicines, this::oneByOne), meaning);
+    }
+
+    private FactValue value(FactDef def, Function<Answer.Medicines, List<Medicine>> parts, Function<Medicine, Span> meaning) {
         List<Question> questions = asking.ofKind(Kind.MEDICINES);
         FactValue value = FactValue.known(def, 0, List.of());
         for (Question question : questions) {
-            value = value.heavier(asking.closed(question) ? FactValue.known(def, 0, List.of()) : said(def, question, meaning));
+            value = value.heavier(asking.closed(question) ? FactValue.known(def, 0, List.of()) : said(def, question, parts, meaning));
         }
         return value;
     }
 
-    private FactValue said(FactDef def, Question question, Function<Medicine, Span> meaning) {
+    private FactValue said(FactDef def, Question question, Function<Answer.Medicines, List<Medicine>> parts, Function<Medicine, Span> meaning) {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Medicines medicines) {
             Span span = Span.NONE;
-            for (Medicine medicine : single.computeIfAbsent(medicines, this::oneByOne)) {
+            for (Medicine medicine : parts.apply(medicines)) {
                 span = span.heavier(meaning.apply(medicine));
             }
             return FactValue.between(def, span.best(), span.worst(), cause);

@@ -26,7 +26,7 @@ public record Choices(List<Choice> precisions, List<Choice> months, List<Choice>
             of(words, "often", "once", "several", "regularly"),
             of(words, "every", "weekly", "4-weeks", "6-weeks", "8-weeks", "12-weeks", "few-a-year", "yearly", Question.DONT_KNOW),
             of(words, "dose", "low", "high", Question.DONT_KNOW),
-            of(words, "route", "mouth", "skin", "scalp", "inhaled", "injection", "eye-nose", Question.DONT_KNOW),
+            of(words, "route", "mouth", "skin", "skin-elsewhere", "scalp", "inhaled", "injection", "eye-nose", Question.DONT_KNOW),
             of(words, "last", "now", "week", "month", "longer", Question.DONT_KNOW));
     }
 

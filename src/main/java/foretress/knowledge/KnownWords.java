@@ -5,7 +5,6 @@ import foretress.lexicon.LabelLexicon;
 import foretress.lexicon.LabelReading;
 import foretress.lexicon.MedicineLexicon;
 import foretress.lexicon.MedicineReading;
-import foretress.lexicon.MedicineReading.Sureness;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -40,10 +39,10 @@ final class KnownWords implements Lexicon {
         return kinds;
     }
 
-    /** A slip of the pen keeps its reading, but another medicine may be meant: it is put before the stylist too. */
+    /** A slip of the pen keeps its reading, but another medicine may be meant: it is put before the stylist too, as is one said to be stopped. */
     @Override
     public boolean isSure(String typed) {
-        return medicines.read(typed).names().stream().allMatch(name -> name.sureness() == Sureness.NAME);
+        return medicines.read(typed).allSure();
     }
 
     @Override

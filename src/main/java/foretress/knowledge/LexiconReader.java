@@ -23,7 +23,7 @@ final class LexiconReader {
     private static final List<String> SUBSTANCE_COLUMNS =
         List.of("name", "cas", "other_names", "class", "risk", "entry", "limit", "source", "confidence");
     private static final List<String> MEDICINE_COLUMNS = List.of("name", "class", "why", "effect", "source", "confidence", "other_names");
-    private static final List<String> LOOK_ALIKE_COLUMNS = List.of("name", "source");
+    private static final List<String> LOOK_ALIKE_COLUMNS = List.of("name", "looks_like", "source");
     private static final Set<String> CONFIDENCES = Set.of("verified", "memory");
 
     private final KnowledgeFiles files;

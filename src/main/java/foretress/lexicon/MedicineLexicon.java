@@ -1,6 +1,7 @@
 package foretress.lexicon;
 
 import foretress.lexicon.MedicineReading.Name;
+import foretress.lexicon.MedicineReading.Said;
 import foretress.lexicon.MedicineReading.Sureness;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -59,11 +60,21 @@ public final class MedicineLexicon {
 
     public MedicineReading read(String typed) {
         List<Name> names = new ArrayList<>();
+        List<String> beside = new ArrayList<>();
         for (String phrase : APART.split(typed)) {
-            names.addAll(phrase(phrase));
+            phrase(phrase, names, beside);
         }
         boolean nothing = names.isEmpty() && !typed.isBlank();
-        return new MedicineReading(nothing ? List.of(new Name(typed.strip(), Sureness.NOT_RECOGNISED, List.of())) : names);
+        List<Typed> all = words(typed);
+        return nothing ? new MedicineReading(List.of(new Name(typed.strip(), Sureness.NOT_RECOGNISED, List.of(), said(all))), List.of())
+            : new MedicineReading(names, beside);
+    }
+
+    private static Said said(List<Typed> words) {
+        if (words.stream().anyMatch(word -> MedicineWords.stopped(word.folded))) {
+            return Said.STOPPED;
+        }
+        return words.stream().anyMatch(word -> MedicineWords.denied(word.folded)) ? Said.DENIED : Said.TAKEN;
     }
 
     private record Typed(int from, int to, String folded) {}
@@ -79,25 +90,25 @@ public final class MedicineLexicon {
         return words;
     }
 
-    private List<Name> phrase(String phrase) {
+    private void phrase(String phrase, List<Name> names, List<String> beside) {
         List<Typed> words = hyphensOpened(words(phrase));
-        List<Name> names = new ArrayList<>();
+        Said said = said(words);
         List<Typed> unread = new ArrayList<>();
         int at = 0;
         while (at < words.size()) {
             int end = longestName(words, at);
             if (end > at) {
-                notRecognised(phrase, unread, names);
-                names.add(new Name(phrase.substring(words.get(at).from, words.get(end - 1).to), Sureness.NAME, rows(words, at, end)));
+                notRecognised(phrase, said, unread, names);
+                names.add(new Name(phrase.substring(words.get(at).from, words.get(end - 1).to), Sureness.NAME, rows(words, at, end), said));
             } else if (MedicineWords.beside(words.get(at).folded)) {
-                notRecognised(phrase, unread, names);
+                notRecognised(phrase, said, unread, names);
+                beside.add(phrase.substring(words.get(at).from, words.get(at).to));
             } else {
                 unread.add(words.get(at));
             }
             at = Math.max(at + 1, end);
         }
-        notRecognised(phrase, unread, names);
-        return names;
+        notRecognised(phrase, said, unread, names);
     }
 
     /** "prednisolone-5mg" is opened at its hyphen, "5-FU" and "interferon beta-1a" are names as they stand. */
@@ -122,7 +133,9 @@ public final class MedicineLexicon {
 
     private int longestName(List<Typed> words, int at) {
         for (int end = Math.min(words.size(), at + LONGEST_NAME_WORDS); end > at; end--) {
-            if (!rows(words, at, end).isEmpty()) {
+            // "PAS" is a medicine and "pas" is French for not; among other words it is the latter.
+            boolean denies = end == at + 1 && words.size() > 1 && MedicineWords.denied(words.get(at).folded);
+            if (!denies && !rows(words, at, end).isEmpty()) {
                 return end;
             }
         }
@@ -134,7 +147,7 @@ public final class MedicineLexicon {
     }
 
     /** Each unread word is looked at for a slip; words in a row that stay unread are one name nobody recognises. */
-    private void notRecognised(String phrase, List<Typed> unread, List<Name> names) {
+    private void notRecognised(String phrase, Said said, List<Typed> unread, List<Name> names) {
         int from = -1;
         int to = -1;
         for (Typed word : unread) {
@@ -143,18 +156,18 @@ public final class MedicineLexicon {
                 from = from < 0 ? word.from : from;
                 to = word.to;
             } else {
-                unknown(phrase, from, to, names);
-                names.add(new Name(phrase.substring(word.from, word.to), Sureness.SPELLING_SLIP, rows));
+                unknown(phrase, said, from, to, names);
+                names.add(new Name(phrase.substring(word.from, word.to), Sureness.SPELLING_SLIP, rows, said));
                 from = -1;
             }
         }
-        unknown(phrase, from, to, names);
+        unknown(phrase, said, from, to, names);
         unread.clear();
     }
 
-    private static void unknown(String phrase, int from, int to, List<Name> names) {
+    private static void unknown(String phrase, Said said, int from, int to, List<Name> names) {
         if (from >= 0) {
-            names.add(new Name(phrase.substring(from, to), Sureness.NOT_RECOGNISED, List.of()));
+            names.add(new Name(phrase.substring(from, to), Sureness.NOT_RECOGNISED, List.of(), said));
         }
     }
 

@@ -4,8 +4,15 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** What a typed line of medicines holds, name by name, in its order. */
-public record MedicineReading(List<Name> names) {
+/**
+ * What a typed line of medicines holds, name by name, in its order.
+ *
+ * @param beside all words that name nothing: doses, forms, small words; every word of the line stands here or in a name
+ */
+public record MedicineReading(List<Name> names, List<String> beside) {
+
+    /** What the words around a name say of it. A medicine stopped or denied is kept and counts: when it was last taken is asked. */
+    public enum Said { TAKEN, STOPPED, DENIED }
 
     /** How a name was recognised; a slip wants a second look, because another medicine may be meant. */
     public enum Sureness { NAME, SPELLING_SLIP, NOT_RECOGNISED }
@@ -14,7 +21,7 @@ public record MedicineReading(List<Name> names) {
      * @param typed the words as typed
      * @param rows every class the name stands in; empty when not recognised
      */
-    public record Name(String typed, Sureness sureness, List<MedicineRow> rows) {
+    public record Name(String typed, Sureness sureness, List<MedicineRow> rows, Said said) {
         public Name {
             rows = List.copyOf(rows);
         }
@@ -34,9 +41,11 @@ public record MedicineReading(List<Name> names) {
 
     public MedicineReading {
         names = List.copyOf(names);
+        beside = List.copyOf(beside);
     }
 
+    /** Whether nothing is left to ask about the names: each recognised beyond doubt, and none said to be stopped or not taken. */
     public boolean allSure() {
-        return names.stream().allMatch(name -> name.sureness() == Sureness.NAME);
+        return names.stream().allMatch(name -> name.sureness() == Sureness.NAME && name.said() == Said.TAKEN);
     }
 }

@@ -137,6 +137,49 @@ class MedicineLexiconTest {
         assertThat(read(typed).allSure()).as(typed).isFalse();
     }
 
+    /** What is stopped or denied stays in view, as said, and still counts; no word of it vanishes. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"I stopped taking methotrexate in May | immunosuppressant | STOPPED", "not on steroids | systemic-corticosteroid | DENIED",
+        "no longer on prednisolone | systemic-corticosteroid | STOPPED", "dejé la prednisona en marzo | systemic-corticosteroid | STOPPED",
+        "j'ai arrêté le méthotrexate | immunosuppressant | STOPPED", "odstawiłam metotreksat | immunosuppressant | STOPPED",
+        "Methotrexat im Mai abgesetzt | immunosuppressant | STOPPED", "ich nehme kein Cetirizin | antihistamine | DENIED", "nie biorę cetyryzyny | antihistamine | DENIED",
+        "sin corticoides | systemic-corticosteroid | DENIED", "warfarin 3mg | anticoagulant | TAKEN"})
+    void whatIsSaidOfAMedicineIsKept(String typed, String kind, MedicineReading.Said said) {
+        assertThat(one(typed).kinds()).as(typed).contains(kind);
+        assertThat(one(typed).said()).as(typed).isEqualTo(said);
+        assertThat(read(typed).allSure()).as(typed).isEqualTo(said == MedicineReading.Said.TAKEN);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"no medicines", "none", "nothing", "ninguno", "aucun", "żadnych", "keine", "n/a"})
+    void sayingNoneInTheFieldForANameIsPutBeforeTheStylist(String typed) {
+        assertThat(read(typed).names()).as(typed).isNotEmpty();
+        assertThat(read(typed).allSure()).as(typed).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"преднизолон 5 мг", "プレドニゾロン", "泼尼松", "بريدنيزولون", "πρεδνιζολόνη"})
+    void anotherScriptIsNotRecognisedAndNotLost(String typed) {
+        assertThat(read(typed).names()).as(typed).isNotEmpty().allSatisfy(name -> assertThat(name.sureness()).isEqualTo(Sureness.NOT_RECOGNISED));
+        assertThat(typed).startsWith(read(typed).names().get(0).typed().split(" ")[0]);
+    }
+
+    /** Every listed pair, and every spelling one slip from the listed name, whichever letter it is. */
+    @Test
+    void noLookAlikeIsReadAsTheMedicineItLooksLike() throws IOException {
+        int pairs = 0;
+        for (String line : Files.readAllLines(Path.of("src/main/knowledge/lexicon/look-alikes.csv")).stream().skip(1).toList()) {
+            String name = line.split(",")[0];
+            String like = line.split(",")[1];
+            pairs += like.isEmpty() ? 0 : 1;
+            for (int i = 1; i < name.length(); i++) {
+                String lost = name.substring(0, i) + name.substring(i + 1);
+                assertThat(read(lost).names().stream().flatMap(n -> n.rows().stream()).map(MedicineRow::name)).as(lost).doesNotContain(like.isEmpty() ? "-" : like);
+            }
+        }
+        assertThat(pairs).isGreaterThan(150);
+    }
+
     @Test
     void nothingTypedIsNoMedicine() {
         assertThat(read("").names()).isEmpty();
