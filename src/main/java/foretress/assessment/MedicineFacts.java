@@ -61,7 +61,7 @@ final class MedicineFacts {
     FactValue taken(FactDef def, FactDef.Computation how) {
         boolean longAgoCounts = how.pastMonths().map(months -> months.in(asking.policy()) > 1).orElse(true);
         Span longAgo = longAgoCounts ? new Span(0, 1) : Span.NONE;
-        return value(def, medicine -> !isOneOf(medicine, how.of()) ? Span.NONE : medicine.lastTaken().equals("longer") ? longAgo : Span.exactly(1));
+        return value(def, medicine -> !isOneOf(medicine, how.of()) || ointment(medicine, how) ? Span.NONE : medicine.lastTaken().equals("longer") ? longAgo : Span.exactly(1));
     }
 
     /** Tacrolimus on the skin works there and not through the body: it counts among the creams, not here. */

@@ -157,17 +157,17 @@ final class LabelIndex {
                 }
             }
         }
-        return nearest.isEmpty() ? Likeness.NONE : judged(key, nearest.values().stream().sorted(Comparator.comparingInt(Near::distance)).toList());
+        return nearest.values().stream().noneMatch(Near::likely) ? Likeness.NONE : judged(key, nearest.values().stream().sorted(Comparator.comparingInt(Near::distance)).toList());
     }
 
     private static void compare(String key, boolean alone, Spelling known, int most, Map<String, Near> nearest) {
         boolean little = Math.min(key.length(), known.key.length()) < SHORT || known.onlyAlone;
-        if (most == 0 || saidFree(key, known.key) || little && !(alone && key.charAt(0) == known.key.charAt(0))) {
+        if (most == 0 || saidFree(key, known.key) || little && !alone) {
             return;
         }
         int distance = LookAlikes.between(key, known.key, most);
         if (distance <= most) {
-            nearest.merge(known.substance.name(), new Near(known, distance), Near::nearer);
+            nearest.merge(known.substance.name(), new Near(known, distance, !little || key.charAt(0) == known.key.charAt(0)), Near::nearer);
         }
     }
 
@@ -191,7 +191,8 @@ final class LabelIndex {
         return all.size() == 1 ? all.stream().findFirst() : Optional.empty();
     }
 
-    private record Near(Spelling spelling, int distance) {
+    /** @param likely not a short name with another first letter: that one only makes others doubtful */
+    private record Near(Spelling spelling, int distance, boolean likely) {
         Near nearer(Near other) {
             return other.distance < distance ? other : this;
         }
@@ -212,7 +213,7 @@ final class LabelIndex {
     }
 
     private static Likeness judged(String key, List<Near> nearest) {
-        Near best = nearest.get(0);
+        Near best = nearest.stream().filter(Near::likely).findFirst().orElseThrow();
         List<Substance> near = nearest.stream().filter(n -> n.distance < best.distance + MARGIN).map(n -> n.spelling.substance).toList();
         boolean another = near.size() > 1 || Neighbours.of(best.spelling.key, best.spelling.placeFirst).stream()
             .anyMatch(other -> LookAlikes.between(key, other, best.distance) < best.distance);

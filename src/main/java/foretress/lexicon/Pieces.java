@@ -93,7 +93,7 @@ final class Pieces {
             if (piece.substance().isPresent() && onlyAlone(piece) && !alone(piece.fromToken(), piece.toToken())) {
                 for (int token = piece.fromToken(); token < piece.toToken(); token++) {
                     read.clear(token);
-                    fitting.add(unread(token, Optional.empty()));
+                    fitting.add(unreadPiece(token));
                 }
             } else {
                 fitting.add(piece);
@@ -105,15 +105,16 @@ final class Pieces {
     private boolean onlyAlone(Piece piece) {
         boolean oneWord = piece.toToken() == piece.fromToken() + 1;
         String key = oneWord ? tokens.get(piece.fromToken()).folded() : letters.substring(start(piece.fromToken()), start(piece.toToken()));
-        return !piece.free() && (LabelWords.countsOnlyAlone(key) || oneWord && piece.substance().get().kind().equals("base"));
+        boolean wholeWords = piece.from() == tokens.get(piece.fromToken()).from() && piece.to() == tokens.get(piece.toToken() - 1).to();
+        return wholeWords && !piece.free() && (LabelWords.countsOnlyAlone(key) || oneWord && piece.substance().get().kind().equals("base"));
     }
 
-    private Piece unread(int token, Optional<Substance> substance) {
-        return new Piece(token, token + 1, tokens.get(token).from(), tokens.get(token).to(), substance, false, false);
+    private Piece unreadPiece(int token) {
+        return new Piece(token, token + 1, tokens.get(token).from(), tokens.get(token).to(), Optional.empty(), false, false);
     }
 
     private Piece longest(int at) {
-        Piece best = unread(at, Optional.empty());
+        Piece best = unreadPiece(at);
         for (int end = at + 1; end <= to && end <= at + index.mostTokens() && start(end) - start(at) <= index.longestKey(); end++) {
             Optional<Substance> named = named(at, end);
             if (named.isPresent()) {
@@ -212,6 +213,7 @@ final class Pieces {
         steps.put(0, new Step(0, -1, null));
         for (int at : borders) {
             if (steps.containsKey(at)) {
+                unreadWord(at, steps);
                 for (int end : borders.tailSet(at, false)) {
                     if (end - at > index.longestKey() + LookAlikes.SLIP || tokenAt[end] - tokenAt[at] > index.mostTokens()) {
                         break;
@@ -228,6 +230,16 @@ final class Pieces {
         return pieces;
     }
 
+    /** There is always a way on: the next word, however long, left unread. */
+    private void unreadWord(int at, Map<Integer, Step> steps) {
+        if (at < letters.length() && isTokenStart(at)) {
+            int token = tokenAt[at];
+            Optional<Piece> free = saidFree(token);
+            offer(steps, start(token + 1), new Step(steps.get(at).cost + (free.isPresent() ? NAME : unread(token)), at,
+                free.orElseGet(() -> unreadPiece(token))));
+        }
+    }
+
     private void step(int at, int end, BitSet holes, Map<Integer, Step> steps) {
         boolean whole = isTokenStart(at) && isTokenStart(end);
         int lost = (isTokenStart(at) ? 0 : LOST_SEPARATOR) + (isTokenStart(end) ? 0 : LOST_SEPARATOR);
@@ -238,10 +250,6 @@ final class Pieces {
             return;
         }
         int last = tokenAt[end - 1];
-        if (whole && last == tokenAt[at]) {
-            Optional<Piece> free = saidFree(last);
-            offer(steps, end, new Step(cost + (free.isPresent() ? NAME : unread(last)), at, free.orElseGet(() -> piece(at, end, Optional.empty(), false))));
-        }
         if (holes.get(tokenAt[at], last + 1).isEmpty()) {
             return;
         }

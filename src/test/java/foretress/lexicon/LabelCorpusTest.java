@@ -124,7 +124,7 @@ class LabelCorpusTest {
             A damaged word that could be one of several substances is none of them: it stays among the unknown words with all it might be,
             and the assessment reckons with the gravest. A slip in any name, harmless or not, keeps the label among those not wholly
             recognised. Weak spots: a digit that is lost or another is never guessed, so a damaged number (CI 77491, steareth-21) is
-            unknown, or another number where that exists; names of four letters are read only without slips; two names run together are
+            unknown, or another number where that exists; names of four letters are read with a slip only where they are harmless; two names run together are
             parted only where both are known. The lists were made by the makers of the reader, whose names in other languages are from
             memory; nobody else's labels were read.
             """.formatted(LABELS.size(), LABELS.stream().mapToInt(l -> l.substances().size()).sum(), String.join("\n", rows)));
