@@ -13,6 +13,7 @@ import foretress.intake.Answering;
 import foretress.intake.Knocking;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Topic;
+import foretress.skintest.Chair;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -41,21 +42,24 @@ import org.junit.jupiter.api.Test;
 @DisplayName("A1, A3: no page that anybody can reach has a machine-found failure by day or night, or scrolls sideways")
 class AxeTest {
     /** Routes that answer with no page of their own, and why. */
-    private static final Map<String, String> NO_PAGE = Map.of(
-        "GET /", "sends on to whoever's first page",
-        "GET /answers", "sends on to the page that is next",
-        "GET /answers/copy", "the signed PDF",
-        "GET /visits/{id}/consent/{version}", "a signed PDF",
-        "GET /desk/visits/{id}/paper-form", "a PDF to print",
-        "GET /programs/openapi", "a document for programs",
-        "GET /demo", "is there in the demo alone",
-        "GET /visits/{id}/bench/live", "a part of a page; the bench's own browser test looks at it");
+    private static final Map<String, String> NO_PAGE = Map.ofEntries(
+        Map.entry("GET /", "sends on to whoever's first page"),
+        Map.entry("GET /answers", "sends on to the page that is next"),
+        Map.entry("GET /answers/copy", "the signed PDF"),
+        Map.entry("GET /visits/{id}/consent/{version}", "a signed PDF"),
+        Map.entry("GET /desk/visits/{id}/paper-form", "a PDF to print"),
+        Map.entry("GET /programs/openapi", "a document for programs"),
+        Map.entry("GET /demo", "is there in the demo alone"),
+        Map.entry("GET /visits/{id}/bench/live", "a part of a page; the bench's own browser test looks at it"),
+        Map.entry("GET /visits/{id}/skin-test/consent/{version}", "a signed PDF"),
+        Map.entry("GET /visits/{id}/skin-test/photos/{photo}", "a photo"));
     private static final List<String> GATES = List.of("colour-reaction", "tint-reaction", "black-tattoo", "bleach-reaction", "perm-reaction");
 
     static Browser browser;
     @TestHTTPResource("/") URL base;
     @Inject OpenSalon salon;
     @Inject ProductLines lines;
+    @Inject Chair chair;
     @Inject VisitMaker make;
     @Inject Knocking knocking;
     @Inject Knowledge knowledge;
@@ -146,11 +150,15 @@ class AxeTest {
         Walker walker = client.walker();
         client.sign("Ottilie Brandt");
         Walker second = knocking.come(visit, Map.of()).walker();
-        try (var context = as(walker, true); var other = as(second, true)) {
+        UUID tested = make.visit(LocalDate.of(1965, 3, 4));
+        Answering awaited = knocking.come(tested, Map.of()).agree().all().readBack().sign("Ottilie Brandt");
+        chair.shortVisit(tested);
+        try (var context = as(walker, true); var other = as(second, true); var third = as(awaited.walker(), true)) {
+            look(third.newPage(), "/answers/short-visit");
             Page page = context.newPage();
             Page otherPage = other.newPage();
             for (String route : pages(Right.Kind.GUEST)) {
-                paths(route, "").forEach(path -> look(path.equals("/code") ? otherPage : page, path));
+                if (!route.equals("/answers/short-visit")) paths(route, "").forEach(path -> look(path.equals("/code") ? otherPage : page, path));
             }
         }
     }
@@ -195,19 +203,31 @@ class AxeTest {
     @Test
     void thePagesThatAreOpenToAnybody() {
         String token = knocking.link(visit).substring("/i/".length());
+        String aftercare = told();
         try (var context = browser.phone(base.toString(), true)) {
             Page page = context.newPage();
             for (String route : pages(Right.Kind.ANYBODY)) {
                 String code = route.contains("{code}") ? code() : "";
-                look(page, route.replace("{token}", token).replace("{code}", code));
+                look(page, route.replace("{token}", route.startsWith("/a/") ? aftercare : token).replace("{code}", code));
             }
             lookAtMistakes(page, "/i/" + token + "/birth-date");
             lookAtMistakes(page, "/sign-in");
             lookAtMistakes(page, "/set-up/" + code());
+            assertThat(lookAtMistakes(page, "/a/" + aftercare + "/look")).isEqualTo(422);
+            lookAtStatus(page, "/a/" + "A".repeat(43) + "/look", 404);
             lookAtStatus(page, "/i/" + "A".repeat(43), 404);
             lookAtStatus(page, "/answers/reactions", 403);
             lookAtStatus(page, "/no-such-page", 404);
         }
+    }
+
+    /** An aftercare link on which something was told. */
+    private String told() {
+        UUID tested = chair.planned(Map.of());
+        String link = chair.link(tested, chair.applied(tested));
+        Walker client = new Walker().open(link + "/look");
+        client.send(Map.of("sign", "redness", "began", "unknown")).expect(200);
+        return link.substring("/a/".length());
     }
 
     private String code() {
@@ -259,10 +279,14 @@ class AxeTest {
         Walker edda = salon.as("edda");
         edda.open("/desk/visits/" + ahead).send("form[action$=/link]", Map.of());
         String key = edda.at().replaceAll(".*/", "");
+        UUID tested = chair.planned(Map.of());
+        String test = chair.applied(tested).toString();
+        chair.agreed(tested);
         try (var context = as(edda, false)) {
             Page page = context.newPage();
             for (String route : pages(Right.Kind.STAFF)) {
-                look(page, route.replace("{id}", id(route, ahead)).replace("{key}", key).replace("{kind}", "test-cutting"));
+                look(page, route.replace("{id}", route.contains("/skin-test") ? tested.toString() : id(route, ahead)).replace("{key}", key).replace("{test}", test)
+                    .replace("{kind}", "test-cutting"));
             }
         }
     }
@@ -276,6 +300,21 @@ class AxeTest {
 
     private String line() {
         return QuarkusTransaction.requiringNew().call(() -> lines.all().stream().findFirst().orElseGet(() -> lines.add(salon.stylist().id, ExampleLine::fill)).lineId.toString());
+    }
+
+    @Test
+    void theSkinTestsPagesWithMistakes() {
+        UUID tested = chair.planned(Map.of());
+        try (var context = as(salon.as("petra"), false)) {
+            Page page = context.newPage();
+            String at = "/visits/" + tested + "/skin-test";
+            assertThat(lookAtMistakes(page, at + "/consent")).isEqualTo(422);
+            String test = chair.applied(tested).toString();
+            chair.agreed(tested);
+            assertThat(lookAtMistakes(page, at + "/record")).isEqualTo(422);
+            assertThat(lookAtMistakes(page, at + "/tests/" + test + "/read")).isEqualTo(422);
+            look(page, at);
+        }
     }
 
     @Test

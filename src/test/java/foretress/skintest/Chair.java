@@ -2,7 +2,6 @@ package foretress.skintest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import foretress.MovedClock;
 import foretress.Walker;
 import foretress.intake.Knocking;
 import foretress.salon.ExampleLine;
@@ -15,6 +14,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -35,27 +35,33 @@ public class Chair {
     }
 
     /** Ottilie Brandt, who said no to everything but this, has signed for permanent colour in five days. */
-    UUID signed(Map<String, List<String>> told) {
+    public UUID signed(Map<String, List<String>> told) {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
         knocking.come(visit, told).agree().all().readBack().sign("Ottilie Brandt");
         return visit;
     }
 
+    /** Sanna at the desk books the latest moment that is offered. */
+    public Walker shortVisit(UUID visit) {
+        Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").expect(200);
+        return sanna.send("#book", Map.of("start", sanna.page().selectFirst("#book [name=start]").val())).expect(200);
+    }
+
     /** The same, with the product named. */
-    UUID planned(Map<String, List<String>> told) {
+    public UUID planned(Map<String, List<String>> told) {
         UUID visit = signed(told);
         name(visit, "4-0");
         return visit;
     }
 
-    void name(UUID visit, String shade) {
+    public void name(UUID visit, String shade) {
         ProductLine line = QuarkusTransaction.requiringNew().call(() -> lines.inUse().stream().filter(one -> one.name.equals("Larkmoss Deep")).findFirst()
             .orElseGet(() -> lines.add(salon.stylist().id, ExampleLine::fill)));
         salon.as("petra").open("/desk/visits/" + visit + "/product").send(Map.of("line", line.lineId.toString(), "shade", shade)).expect(200);
     }
 
     /** The client signs on the tablet that Petra hands over. */
-    Walker agreed(UUID visit) {
+    public Walker agreed(UUID visit) {
         Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test/consent").expect(200);
         List<Map.Entry<String, String>> fields = new ArrayList<>(petra.fields("main form").stream()
             .filter(field -> !List.of("agree", "mark", "typed").contains(field.getKey())).toList());
@@ -68,16 +74,16 @@ public class Chair {
     }
 
     static Map<String, String> wellMade() {
-        return new java.util.HashMap<>(Map.of("batch", "LM-0417", "mixing", "MIXED", "site", "BEHIND_EAR", "medicines", "none", "whole", "yes"));
+        return new HashMap<>(Map.of("batch", "LM-0417", "mixing", "MIXED", "site", "BEHIND_EAR", "medicines", "none", "whole", "yes"));
     }
 
     /** Petra has put the test on; its id. */
-    UUID applied(UUID visit) {
+    public UUID applied(UUID visit) {
         agreed(visit).send(wellMade()).expect(200);
         return newest(visit);
     }
 
-    UUID newest(UUID visit) {
+    public UUID newest(UUID visit) {
         return QuarkusTransaction.requiringNew().call(() -> SkinTest.ofClient(Visit.<Visit>findById(visit).client.id).get(0).id);
     }
 
@@ -87,7 +93,7 @@ public class Chair {
     }
 
     /** The client's own page. */
-    String link(UUID visit, UUID test) {
+    public String link(UUID visit, UUID test) {
         Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test").send("form[action$=" + test + "/link]", Map.of()).expect(200);
         return petra.only("#link").val().replaceAll("^https?://[^/]+", "");
     }
