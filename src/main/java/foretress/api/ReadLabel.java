@@ -38,7 +38,12 @@ final class ReadLabel {
         reading.found().forEach(f -> found.add(substance(f.substance(), f.from(), f.to(), f.written()).put("sureness", code(f.sureness()))
             .put("mayContain", f.mayContain())));
         ArrayNode unknown = answer.putArray("unknown");
-        reading.unknown().forEach(u -> unknown.add(placed(u.from(), u.to(), u.written())));
+        reading.unknown().forEach(u -> {
+            ObjectNode word = placed(u.from(), u.to(), u.written());
+            ArrayNode near = word.putArray("mightBe");
+            unknown.add(word);
+            u.near().forEach(s -> near.addObject().put("name", s.name()).put("class", s.kind()).put("risk", s.risk().code()));
+        });
         ArrayNode claims = answer.putArray("claimedAbsent");
         reading.claims().forEach(c -> claims.add(substance(c.substance(), c.from(), c.to(), c.written())));
         return answer;
@@ -62,8 +67,11 @@ final class ReadLabel {
         Shape.Fields placed = Shape.object().need("from", Shape.number()).need("to", Shape.number()).need("written", Shape.text());
         Shape.Fields named = placed.need("name", Shape.text()).may("cas", Shape.text()).need("class", Shape.text())
             .need("risk", Shape.code(Arrays.stream(Substance.Risk.values()).map(Substance.Risk::code).toList()));
+        Shape near = Shape.object().need("name", Shape.text()).need("class", Shape.text())
+            .need("risk", Shape.code(Arrays.stream(Substance.Risk.values()).map(Substance.Risk::code).toList()));
+        Shape unknown = placed.need("mightBe", Shape.list(near, 0, 10_000).saying("Where a damaged word could be several substances: each is to be reckoned with."));
         Shape found = named.need("sureness", Shape.code(Arrays.stream(Sureness.values()).map(ReadLabel::code).toList())).need("mayContain", Shape.flag());
-        return Shape.object().need("found", Shape.list(found, 0, 10_000)).need("unknown", Shape.list(placed, 0, 10_000))
+        return Shape.object().need("found", Shape.list(found, 0, 10_000)).need("unknown", Shape.list(unknown, 0, 10_000))
             .need("claimedAbsent", Shape.list(named, 0, 10_000).saying("Named only to say that it is not in there: no substance of the product."))
             .named("LabelReading");
     }

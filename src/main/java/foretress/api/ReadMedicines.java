@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import foretress.knowledge.Knowledge;
+import foretress.lexicon.MedicineReading.Said;
 import foretress.lexicon.MedicineReading.Sureness;
 import java.util.Arrays;
 import java.util.List;
@@ -36,15 +37,15 @@ final class ReadMedicines {
         ObjectNode answer = NODE.objectNode();
         ArrayNode names = answer.putArray("names");
         knowledge.medicines().read(text).names().forEach(name -> {
-            ObjectNode node = names.addObject().put("typed", name.typed()).put("sureness", code(name.sureness()));
+            ObjectNode node = names.addObject().put("typed", name.typed()).put("sureness", code(name.sureness())).put("said", code(name.said()));
             ArrayNode classes = node.putArray("classes");
             name.rows().forEach(row -> classes.addObject().put("name", row.name()).put("class", row.kind()).put("effect", row.effect()).put("why", row.why()));
         });
         return answer.put("caution", CAUTION);
     }
 
-    private static String code(Sureness sureness) {
-        return sureness.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private static String code(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static Shape response() {
@@ -52,6 +53,8 @@ final class ReadMedicines {
         Shape.Fields name = Shape.object().need("typed", Shape.text())
             .need("sureness", Shape.code(Arrays.stream(Sureness.values()).map(ReadMedicines::code).toList())
                 .saying("A spelling slip wants a second look: another medicine may be meant."))
+            .need("said", Shape.code(Arrays.stream(Said.values()).map(ReadMedicines::code).toList())
+                .saying("What the words around it say. One that is stopped or denied is kept and counts: ask when it was last taken."))
             .need("classes", Shape.list(row, 0, 1_000));
         return Shape.object().need("names", Shape.list(name, 0, 10_000)).need("caution", Shape.text()).named("MedicineReading");
     }
