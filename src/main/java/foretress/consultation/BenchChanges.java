@@ -53,16 +53,17 @@ class BenchChanges {
         return without(visit, with, test).map(other -> changes(visit, assess(visit, other), assess(visit, with))).orElse(List.of());
     }
 
-    /** What this test would change if it came out so. */
-    List<BenchChange> should(Visit visit, TestFact fact) {
+    /** Where the booked services would stand, in a word, if this came out; empty while the client has said nothing. */
+    Optional<String> booked(Visit visit, TestFact fact) {
         Answers said = intake.said(visit);
         if (said.byQuestion().isEmpty()) {
-            return List.of();
+            return Optional.empty();
         }
         Situation now = assessments.situation(visit, said);
         List<TestFact> more = new ArrayList<>(now.tests());
         more.add(fact);
-        return changes(visit, assess(visit, now), assess(visit, with(now, more, now.measuredLengthCm())));
+        Weight weight = assessments.booked(visit, assess(visit, with(now, more, now.measuredLengthCm())));
+        return Optional.of(WeightWord.of(weight, say));
     }
 
     private Optional<Situation> without(Visit visit, Situation with, BenchTest test) {

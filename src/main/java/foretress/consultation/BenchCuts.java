@@ -6,6 +6,7 @@ import foretress.hair.Residue;
 import foretress.hair.StrandMap;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * Where on the strand map to cut: a tuft from every suspect stretch, where it is likeliest to be; one from the oldest ends; and
@@ -16,6 +17,7 @@ final class BenchCuts {
     static final double CONTROL_CM = 2;
     static final double SHORTEST_CM = 0.5;
     private static final double STEP_CM = 0.5;
+    private static final double NEARLY = 0.95;
     /** Two suspect stretches whose tufts lie closer than this share one. */
     private static final double SAME_CM = 2;
     private static final String LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
@@ -59,14 +61,12 @@ final class BenchCuts {
         cuts.add(new BenchCut(letter(cuts), Tuft.Kind.SUSPECT, label, round(from), round(Math.max(to, from + SHORTEST_CM)), true));
     }
 
-    /** The nearest place from which on the stretch is likeliest to carry it. */
+    /** The nearest place that is nearly as likely to carry it as the likeliest: the ends have a tuft of their own. */
     private static double likeliest(StrandMap map, Lane lane) {
         double near = Math.min(lane.nearCm(), Math.max(0, map.lengthCm() - SHORTEST_CM));
-        double best = near;
-        for (double from = near; from + TUFT_CM <= Math.min(lane.farCm(), map.lengthCm()); from += STEP_CM) {
-            best = chance(lane, from) > chance(lane, best) + 1e-9 ? from : best;
-        }
-        return best;
+        double last = Math.max(near, Math.min(lane.farCm(), map.lengthCm()) - TUFT_CM);
+        double most = DoubleStream.iterate(near, from -> from <= last, from -> from + STEP_CM).map(from -> chance(lane, from)).max().orElse(0);
+        return DoubleStream.iterate(near, from -> from <= last, from -> from + STEP_CM).filter(from -> chance(lane, from) >= NEARLY * most).findFirst().orElse(near);
     }
 
     private static double chance(Lane lane, double from) {

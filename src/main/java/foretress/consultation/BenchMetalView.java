@@ -10,10 +10,11 @@ import java.util.Optional;
  *
  * @param step 2 mix, 3 watch, 4 look again
  * @param bath what to take, a line each; empty until it is worked out
+ * @param bathNote what the recipe leaves open
  * @param alarm what to do now that something reacted; empty while nothing did
  * @param canEnd it has run its time and every tuft is read, or something reacted
  */
-public record BenchMetalView(BenchHead head, String action, int step, List<String> bath, Mix mix, List<Tuft> tufts, Optional<BenchTimer> clock,
+public record BenchMetalView(BenchHead head, String action, int step, List<String> bath, String bathNote, Mix mix, List<Tuft> tufts, Optional<BenchTimer> clock,
                              BenchStrand strand, List<String> warmth, String alarm, String toRead, boolean canEnd, List<Outcome> outcomes, Result result,
                              NextDay nextDay, List<BenchChange> changes, BenchTail tail, boolean open, String submission, String version, String news,
                              Mistakes mistakes) {
@@ -38,8 +39,11 @@ public record BenchMetalView(BenchHead head, String action, int step, List<Strin
     /** @param at minutes and seconds after the start; empty while it was not seen */
     public record Sign(String value, String word, String at, boolean alarming) {}
 
-    /** @param holds it is what the test says now */
-    public record Outcome(Weight weight, String word, String text, boolean holds) {}
+    /**
+     * @param then where the booked service would stand; empty while the client has said nothing
+     * @param holds it is what the test says now
+     */
+    public record Outcome(Weight weight, String word, String text, String then, boolean holds) {}
 
     /** @param read the test says something */
     public record Result(boolean read, Weight weight, String word, List<String> gaps, String ended) {}

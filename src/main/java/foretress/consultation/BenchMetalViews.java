@@ -1,5 +1,6 @@
 package foretress.consultation;
 
+import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
 import foretress.bench.Bath;
 import foretress.bench.MetalTest;
@@ -7,6 +8,7 @@ import foretress.bench.Seen;
 import foretress.bench.Sign;
 import foretress.bench.Tuft;
 import foretress.card.BenchTest;
+import foretress.card.BenchTestKind;
 import foretress.card.BenchTestMetal;
 import foretress.card.BenchTests;
 import foretress.knowledge.Knowledge;
@@ -18,6 +20,7 @@ import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -60,9 +63,11 @@ class BenchMetalViews {
         List<BenchMetalView.Tuft> tufts = metal.tufts().stream().map(t -> tuft(body, metal, t)).toList();
         boolean alarmed = metal.stopsNow();
         return new BenchMetalView(head, BenchDoor.at(test), step(test), body.mix().map(m -> bath(m.bath())).orElse(List.of()),
+            body.mix().filter(m -> !m.recipe().ammoniaStrengthStated()).map(m -> say.bath_unstated()).orElse(""),
             typed.orElseGet(() -> mix(body)), tufts, running ? Optional.of(overviews.timer(test)) : Optional.empty(),
             BenchStrand.of(metal.ranSeconds(), MetalTest.FULL_SECONDS, metal.seen().stream().map(s -> new BenchStrand.Seen(s.second(), s.tuft())).toList()),
-            warmth(body), alarmed && !test.struck() ? alarm(metal) : "", toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(), outcomes(metal),
+            warmth(body), alarmed && !test.struck() ? alarm(metal) : "", toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(),
+            running ? outcomes(visit, metal) : List.of(),
             result(visit, test, metal), nextDay(visit, test, body, metal), changes.of(visit, test), tail, head.ahead() && !test.struck(),
             UUID.randomUUID().toString(), version(test, metal, tail), news(metal), mistakes);
     }
@@ -82,9 +87,6 @@ class BenchMetalViews {
         lines.add(bath.peroxide().waterMl() < 0.05 ? say.bath_straight(BenchNumber.say(stock), strength)
             : say.bath_thinned(BenchNumber.say(stock), strength, BenchNumber.say(bath.peroxide().waterMl())));
         lines.add(bath.drops() > 0 ? say.bath_drops(bath.drops(), BenchNumber.say(bath.ammoniaMl())) : say.bath_ammonia(BenchNumber.say(bath.ammoniaMl())));
-        if (!bath.recipe().ammoniaStrengthStated()) {
-            lines.add(say.bath_unstated());
-        }
         return lines;
     }
 
@@ -123,11 +125,18 @@ class BenchMetalViews {
         return letters.isEmpty() || metal.stopsNow() ? "" : say.to_read(String.join(", ", letters));
     }
 
-    private List<BenchMetalView.Outcome> outcomes(MetalTest metal) {
+    private List<BenchMetalView.Outcome> outcomes(Visit visit, MetalTest metal) {
         MetalTest.Result now = metal.result();
-        return List.of(new BenchMetalView.Outcome(Weight.PREVENTS, say.outcome_reaction(), say.outcome_reaction_means(), now == MetalTest.Result.REACTION),
-            new BenchMetalView.Outcome(Weight.TEST_FIRST, say.outcome_slight(), say.outcome_slight_means(), now == MetalTest.Result.SLIGHT_LIGHTENING),
-            new BenchMetalView.Outcome(Weight.PREVENTS, say.outcome_nothing(), say.outcome_nothing_means(), now == MetalTest.Result.NOTHING_HAPPENED));
+        return List.of(outcome(visit, "positive", say.outcome_reaction_means(), now == MetalTest.Result.REACTION),
+            outcome(visit, "slight-lightening", say.outcome_slight_means(), now == MetalTest.Result.SLIGHT_LIGHTENING),
+            outcome(visit, "nothing-happened", say.outcome_nothing_means(), now == MetalTest.Result.NOTHING_HAPPENED));
+    }
+
+    /** With where the booked service would stand, the look on the next day included. */
+    private BenchMetalView.Outcome outcome(Visit visit, String code, String text, boolean holds) {
+        LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
+        String then = changes.booked(visit, TestFact.sound(BenchTestKind.METAL.code(), code, today, today)).map(say::outcome_then).orElse("");
+        return new BenchMetalView.Outcome(BenchSay.weight(code), words.outcome(code), text, then, holds);
     }
 
     private BenchMetalView.Result result(Visit visit, BenchTest test, MetalTest metal) {

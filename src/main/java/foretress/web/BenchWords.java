@@ -153,6 +153,7 @@ public interface BenchWords {
     @Message String outcome_reaction_means();
     @Message String outcome_slight();
     @Message String outcome_slight_means();
+    @Message String outcome_then(String standing);
     @Message String owed();
     @Message String part_ends();
     @Message String part_lengths();

@@ -1,0 +1,139 @@
+package foretress.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.MovedClock;
+import foretress.bench.Run;
+import foretress.salon.OpenSalon;
+import foretress.visit.VisitMaker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The server's own counter across restarts and jumps of the wall clock; no two of these figures may differ by a slow machine's seconds. */
+@QuarkusTest
+class BenchTestTimeTest {
+    private static final long SLOW_SECONDS = 90;
+
+    @Inject BenchTestTime time;
+    @Inject BenchTests tests;
+    @Inject OpenSalon salon;
+    @Inject VisitMaker make;
+    @Inject MovedClock clock;
+    @Inject MovedNanos nanos;
+
+    @BeforeEach
+    void open() {
+        salon.open();
+    }
+
+    @AfterEach
+    void putTheClockBack() {
+        clock.reset();
+    }
+
+    private BenchTest running(BenchTestKind kind, int minutes) {
+        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
+        UUID petra = salon.stylist().id;
+        BenchTest made = tests.make(visit, kind, UUID.randomUUID().toString(), new BenchTestTrial("Larkmoss 4-0", 6, minutes, Optional.empty()), petra);
+        tests.start(made, minutes * 60, petra);
+        return found(made);
+    }
+
+    private BenchTest found(BenchTest test) {
+        return QuarkusTransaction.requiringNew().call(() -> BenchTest.findById(test.id));
+    }
+
+    private void assertMinutesLeft(BenchTest test, long minutes) {
+        assertThat(tests.leftSeconds(test)).isBetween(Math.max(0, minutes * 60 - SLOW_SECONDS), minutes * 60);
+    }
+
+    /** What a start of the server does: it knows only what was written down. */
+    private void restart() {
+        time.run();
+    }
+
+    @Test
+    void aTestGoesOnAfterARestartAndTheTimeWithoutAServerDoesNotCount() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(10));
+        time.keep();
+        clock.move(Duration.ofMinutes(45));
+        restart();
+        assertMinutesLeft(test, 20);
+        nanos.move(Duration.ofMinutes(20));
+        assertThat(tests.leftSeconds(test)).isZero();
+    }
+
+    @Test
+    void whatRanSinceTheLastWritingIsLostInACrashSoTheTestTakesLonger() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(10));
+        time.keep();
+        nanos.move(Duration.ofMinutes(3));
+        restart();
+        assertMinutesLeft(test, 20);
+    }
+
+    @Test
+    void onAHeadTheTimeWithoutAServerCounts() {
+        BenchTest test = running(BenchTestKind.STRAND, 30);
+        nanos.move(Duration.ofMinutes(10));
+        clock.move(Duration.ofMinutes(10));
+        time.keep();
+        clock.move(Duration.ofMinutes(5));
+        restart();
+        assertMinutesLeft(test, 15);
+    }
+
+    @Test
+    void aWallClockPutForwardOrBackLeavesARunningClockAlone() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(5));
+        clock.move(Duration.ofHours(8));
+        assertMinutesLeft(test, 25);
+        time.keep();
+        clock.move(Duration.ofHours(-30));
+        restart();
+        assertMinutesLeft(test, 25);
+    }
+
+    @Test
+    void theNightBetweenCountsForTheLookOnTheNextDay() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        time.keep();
+        clock.move(Duration.ofHours(24));
+        restart();
+        assertThat(Duration.ofMillis(tests.sinceBegunMillis(test))).isGreaterThanOrEqualTo(Duration.ofHours(24));
+        assertMinutesLeft(test, 30);
+    }
+
+    @Test
+    void aServerThatNeverWroteStartsAtNothing() {
+        QuarkusTransaction.requiringNew().run(() -> BenchTestClock.deleteAll());
+        BenchTestTime first = new BenchTestTime(nanos, Clock.systemUTC());
+        first.run();
+        Run now = first.reading();
+        assertThat(now.ranMillis()).isLessThan(SLOW_SECONDS * 1000);
+        time.keep();
+    }
+
+    @Test
+    void aTestEndedStandsStill() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(12));
+        tests.end(test, salon.stylist().id);
+        BenchTest ended = found(test);
+        nanos.move(Duration.ofHours(1));
+        assertMinutesLeft(ended, 18);
+        assertThat(ended.state).isEqualTo(BenchTest.State.ENDED);
+    }
+}
