@@ -61,6 +61,12 @@ public record FactValue(String fact, List<String> classes, int best, int worst, 
             notAsked, unanswered, fault);
     }
 
+    /** The same, with required questions that nobody answered. */
+    FactValue leavingOpen(List<String> questions) {
+        return questions.isEmpty() ? this
+            : new FactValue(fact, classes, best, worst, worstAsked, causes, notAsked, joined(unanswered, questions), fault);
+    }
+
     private static <T> List<T> joined(List<T> some, List<T> more) {
         return Stream.concat(some.stream(), more.stream()).distinct().toList();
     }

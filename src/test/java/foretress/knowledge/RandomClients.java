@@ -75,7 +75,7 @@ final class RandomClients {
         List<Treatment> list = new ArrayList<>();
         for (int i = random.nextInt(3); i > 0; i--) {
             list.add(new Treatment(pick(question.options()), date(), pick(List.of("whole", "regrowth", "ends", "dont-know")), "home",
-                pick(List.of("once", "regularly"))));
+                pick(List.of("once", "regularly")), pick(Treatment.EVERY), date()));
         }
         return list;
     }
