@@ -43,6 +43,21 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
         this(today, today, birthDate, bookedChemistries, questionnaire, answers, policy, tests, Optional.empty());
     }
 
+    /**
+     * The same seen from another day.
+     *
+     * @param said the day the answers were given, from which "two years ago" counts
+     * @param seen the day for which the hair is looked at
+     */
+    public Situation seenOn(LocalDate said, LocalDate seen) {
+        return new Situation(said, seen, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, cuts, growth, known);
+    }
+
+    /** The same with these treatments known to the salon. */
+    public Situation knowing(List<Treatment> done) {
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, cuts, growth, done);
+    }
+
     /** The same with other answers. */
     public Situation saying(Answers other) {
         return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests, measuredLengthCm, cuts, growth, known);

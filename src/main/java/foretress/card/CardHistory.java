@@ -9,6 +9,8 @@ import foretress.visit.Visit;
 import foretress.visit.Visits;
 import jakarta.inject.Singleton;
 import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
 
 /** What the record card tells an assessment of a later visit: what was done here, and what was found and still stands. */
 @Singleton
@@ -32,9 +34,17 @@ public class CardHistory implements ChairRecord {
     /** Newest first. */
     @Override
     public List<Treatment> treatments(Visit visit) {
-        return visits.of(visit.client.id).stream().filter(other -> !other.id.equals(visit.id))
-            .flatMap(other -> closings.of(other.id).stream().flatMap(kept -> closings.read(kept).done().stream()
-                .flatMap(done -> DoneHere.of(done, kept.closedAt.atZone(other.zone()).toLocalDate()).stream()))).toList();
+        return visits.of(visit.client.id).stream().filter(other -> !other.id.equals(visit.id)).flatMap(this::done).toList();
+    }
+
+    /** Everything done to this client's hair here, newest first. */
+    List<Treatment> all(UUID clientId) {
+        return visits.of(clientId).stream().flatMap(this::done).toList();
+    }
+
+    private Stream<Treatment> done(Visit visit) {
+        return closings.of(visit.id).stream().flatMap(kept -> closings.read(kept).done().stream()
+            .flatMap(done -> DoneHere.of(done, kept.closedAt.atZone(visit.zone()).toLocalDate()).stream()));
     }
 
     @Override

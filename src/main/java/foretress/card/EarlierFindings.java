@@ -11,9 +11,11 @@ import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import jakarta.inject.Singleton;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 /**
@@ -44,6 +46,19 @@ public class EarlierFindings {
             }
         }
         return List.copyOf(byRule.values());
+    }
+
+    /** Everything of that kind found at any visit of this client, by rule the heaviest. */
+    public List<Earlier> standing(UUID clientId) {
+        return heaviest(visits.of(clientId).stream().filter(v -> v.state != State.WITHDRAWN)
+            .flatMap(v -> lasting(v).map(f -> new Earlier(f, v))).toList());
+    }
+
+    /** By rule the heaviest, the heavier rules first. */
+    static List<Earlier> heaviest(List<Earlier> all) {
+        Map<String, Earlier> byRule = new LinkedHashMap<>();
+        all.forEach(e -> byRule.merge(e.finding().ruleId(), e, EarlierFindings::heavier));
+        return byRule.values().stream().sorted(Comparator.comparing((Earlier e) -> e.finding().weight()).reversed()).toList();
     }
 
     private Stream<Finding> lasting(Visit other) {

@@ -97,6 +97,7 @@ public class ClosingPages {
     private void product(Used one, int number, Mistakes mistakes) {
         mistakes.expect(one.minutes().isEmpty() || one.minutes().matches("[1-9]\\d{0,2}") && Integer.parseInt(one.minutes()) <= 240, "minutes-" + number,
             say.close_minutes_wrong(one.minutes()));
+        mistakes.expect(one.blank() || !one.product().isBlank(), "product-" + number, say.close_product_missing());
         boolean fits = List.of(one.product(), one.shade(), one.batch(), one.strength()).stream().allMatch(t -> t.length() <= ClosingForm.LONGEST_FIELD);
         mistakes.expect(fits, "product-" + number, say.close_too_long(say.close_product_number(number + 1), ClosingForm.LONGEST_FIELD));
     }

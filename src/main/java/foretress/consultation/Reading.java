@@ -2,6 +2,8 @@ package foretress.consultation;
 
 import foretress.assessment.Weight;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One visit as the stylist reads it, in words. What is absent is an empty text, which a template reads as nothing.
@@ -17,10 +19,10 @@ import java.util.List;
  * @param map the strand map as SVG and list
  * @param mapAside the hair's length and how sure it is
  */
-public record Reading(String id, String client, String facts, String when, boolean begun, boolean answered, Weight standing, String standingWord,
+public record Reading(String id, String clientId, String client, String facts, String when, boolean begun, boolean answered, Weight standing, String standingWord,
                       String service, List<String> follows, List<Reason> reasons, List<Reason> more,
                       List<Reason> notes, String map, String mapAside,
-                      List<OwedTest> owed, List<Other> instead, List<Chapter> answers, List<Paper> papers) {
+                      List<OwedTest> owed, List<Other> instead, List<Chapter> answers, List<Paper> papers, Optional<Since> since) {
 
     public String address() {
         return "/visits/" + id;
@@ -39,7 +41,15 @@ public record Reading(String id, String client, String facts, String when, boole
      * @param sources where the rule comes from
      */
     public record Reason(String rule, Weight weight, String word, String title, String todo, String rest, List<String> because, boolean unsure,
-                         String condition, List<String> sources) {}
+                         String condition, List<String> sources) {
+        /** The same, saying first that it is an earlier visit's. */
+        Reason foundEarlier(String words) {
+            return new Reason(rule, weight, word, title, todo, rest, Stream.concat(Stream.of(words), because.stream()).toList(), unsure, condition, sources);
+        }
+    }
+
+    /** What is otherwise than at the visit before this one. */
+    public record Since(String day, List<DecisionText.Said> answers, List<DecisionText.Changed> changes) {}
 
     /** A test that comes first, and the latest moment it can begin. */
     public record OwedTest(String name, String how, String latest, boolean late) {}

@@ -5,20 +5,26 @@ import foretress.assessment.Finding;
 import foretress.assessment.Service;
 import foretress.assessment.Standing;
 import foretress.assessment.Weight;
+import foretress.card.Difference;
+import foretress.card.EarlierFindings;
+import foretress.card.EarlierFindings.Earlier;
 import foretress.consent.Consents;
 import foretress.consultation.Reading.Other;
 import foretress.consultation.Reading.Paper;
 import foretress.consultation.Reading.Reason;
+import foretress.consultation.Reading.Since;
 import foretress.hair.StrandMap;
 import foretress.hair.StrandSvg;
 import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
+import foretress.intake.KeptAssessment;
 import foretress.intake.StrandMaps;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.salon.Menu;
 import foretress.questionnaire.Answers;
+import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.Language;
@@ -27,6 +33,10 @@ import jakarta.enterprise.context.RequestScoped;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Turns a visit's answers and assessment into what the stylist reads. */
 @RequestScoped
@@ -41,6 +51,8 @@ public class Readings {
     private final Visits visits;
     private final Reasons reasons;
     private final StrandMaps maps;
+    private final EarlierFindings earlier;
+    private final DecisionText text;
     private final OwedTests owedTests;
     private final AnswerChapters chapters;
     private final Knowledge knowledge;
@@ -50,7 +62,7 @@ public class Readings {
     private final ChairTime time;
 
     Readings(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits, Reasons reasons,
-             StrandMaps maps, OwedTests owedTests, AnswerChapters chapters, Knowledge knowledge, Menu menu, Language language, Stylist say, ChairTime time) {
+             StrandMaps maps, EarlierFindings earlier, DecisionText text, OwedTests owedTests, AnswerChapters chapters, Knowledge knowledge, Menu menu, Language language, Stylist say, ChairTime time) {
         this.intake = intake;
         this.assessments = assessments;
         this.chemistry = chemistry;
@@ -58,6 +70,8 @@ public class Readings {
         this.visits = visits;
         this.reasons = reasons;
         this.maps = maps;
+        this.earlier = earlier;
+        this.text = text;
         this.owedTests = owedTests;
         this.chapters = chapters;
         this.knowledge = knowledge;
@@ -71,13 +85,33 @@ public class Readings {
         Answers said = intake.said(visit);
         Assessment assessment = assessments.of(visit, said);
         boolean answered = !said.byQuestion().isEmpty() && intake.missing(visit, said).isEmpty();
-        Weight standing = assessments.booked(visit, assessment);
-        List<Reason> all = reasons.of(visit, assessment, said);
+        List<Earlier> before = earlier.of(visit, assessment);
+        List<Reason> all = Stream.concat(reasons.of(visit, assessment, said).stream(), reasons.earlier(visit, before).stream())
+            .sorted((a, b) -> b.weight().compareTo(a.weight())).toList();
+        Weight standing = assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Reason::weight).toList()));
         List<Reading.OwedTest> owed = owedTests.of(visit, assessment);
         StrandMap map = maps.map(visit, said, words());
-        return new Reading(visit.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), !said.byQuestion().isEmpty(), answered,
+        return new Reading(visit.id.toString(), visit.client.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), !said.byQuestion().isEmpty(), answered,
             standing, word(standing), services(visit), owedTests.follows(visit, assessment), first(heavier(all, true)), rest(heavier(all, true)), heavier(all, false),
-            StrandSvg.figure(map, maps.words(words()), "map"), maps.words(words()).length(map), owed, instead(visit, assessment), chapters.of(visit, said), papers(visit));
+            StrandSvg.figure(map, maps.words(words()), "map"), maps.words(words()).length(map), owed, instead(visit, assessment, before), chapters.of(visit, said), papers(visit), since(visit, assessment, said));
+    }
+
+    /** Answers given both times that differ, and what is found otherwise; empty for a first visit. */
+    private Optional<Since> since(Visit visit, Assessment assessment, Answers said) {
+        Optional<Visit> last = visits.of(visit.client.id).stream()
+            .filter(v -> v.state == State.CLOSED && v.startsAt.isBefore(visit.startsAt)).findFirst();
+        return last.map(v -> {
+            Answers then = intake.said(v);
+            List<Difference> found = KeptAssessment.newest(v.id).map(assessments::read)
+                .map(kept -> Difference.between(kept, assessment, chemistry.services(visit))).stream().toList();
+            return new Since(time.day(v.startsThere()) + " " + v.startsThere().getYear(), text.answers(both(then, said), both(said, then)),
+                found.stream().flatMap(d -> text.changes(d).stream()).toList());
+        });
+    }
+
+    private static Answers both(Answers these, Answers others) {
+        return new Answers(these.byQuestion().entrySet().stream().filter(e -> others.to(e.getKey()).isPresent())
+            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
     }
 
     private static List<Reason> heavier(List<Reason> all, boolean heavy) {
@@ -107,18 +141,18 @@ public class Readings {
     }
 
     /** Every other service the salon offers, lightest first: from this a gentler one is proposed. */
-    private List<Other> instead(Visit visit, Assessment assessment) {
+    private List<Other> instead(Visit visit, Assessment assessment, List<Earlier> before) {
         List<String> booked = visit.services.stream().map(s -> s.serviceId).toList();
         return assessments.looked(visit).stream().filter(s -> !booked.contains(s.id()))
-            .map(s -> other(s, assessment)).sorted((a, b) -> a.weight().compareTo(b.weight())).toList();
+            .map(s -> other(s, assessment, before)).sorted((a, b) -> a.weight().compareTo(b.weight())).toList();
     }
 
-    private Other other(Service service, Assessment assessment) {
+    private Other other(Service service, Assessment assessment, List<Earlier> before) {
         Standing standing = assessment.standing(service.id()).orElseThrow();
-        String because = assessment.on(service).stream().filter(f -> f.on(service) == standing.weight()).findFirst()
-            .map(f -> title(f)).orElse("");
-        return new Other(menu.name(service.id(), words()), standing.weight(), word(standing.weight()), because,
-            standing.notAsked() + standing.unanswered());
+        List<Finding> on = Stream.concat(assessment.on(service).stream(), before.stream().map(Earlier::finding)).toList();
+        Weight weight = standing.weight().heavier(Weight.heaviest(on.stream().map(f -> f.on(service)).toList()));
+        String because = on.stream().filter(f -> weight != Weight.NOTHING_FOUND && f.on(service) == weight).findFirst().map(f -> title(f)).orElse("");
+        return new Other(menu.name(service.id(), words()), weight, word(weight), because, standing.notAsked() + standing.unanswered());
     }
 
     private String title(Finding finding) {

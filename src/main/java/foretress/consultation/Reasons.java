@@ -5,13 +5,16 @@ import foretress.assessment.Finding;
 import foretress.assessment.Rule;
 import foretress.assessment.Source;
 import foretress.assessment.Weight;
+import foretress.card.EarlierFindings.Earlier;
 import foretress.consultation.Reading.Reason;
 import foretress.intake.BookedChemistry;
+import foretress.intake.Intake;
 import foretress.knowledge.AnswerWords;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
+import foretress.web.DecisionWords;
 import foretress.web.Language;
 import foretress.web.Stylist;
 import jakarta.enterprise.context.RequestScoped;
@@ -21,22 +24,35 @@ import java.util.stream.Stream;
 /** Findings with the answers that caused them and the source behind each. */
 @RequestScoped
 class Reasons {
+    private final Intake intake;
     private final BookedChemistry chemistry;
     private final Knowledge knowledge;
     private final Language language;
     private final Stylist say;
+    private final DecisionWords decide;
+    private final ChairTime time;
 
-    Reasons(BookedChemistry chemistry, Knowledge knowledge, Language language, Stylist say) {
+    Reasons(Intake intake, BookedChemistry chemistry, Knowledge knowledge, Language language, Stylist say, DecisionWords decide, ChairTime time) {
+        this.intake = intake;
         this.chemistry = chemistry;
         this.knowledge = knowledge;
         this.language = language;
         this.say = say;
+        this.decide = decide;
+        this.time = time;
     }
 
     /** What weighs on the booked services, the heaviest first. */
     List<Reason> of(Visit visit, Assessment assessment, Answers said) {
         return assessment.findings().stream().map(f -> reason(visit, f, said)).filter(r -> r.weight() != Weight.NOTHING_FOUND)
             .sorted((a, b) -> b.weight().compareTo(a.weight())).toList();
+    }
+
+    /** What was found at other visits and still stands, with the answers of its own day. */
+    List<Reason> earlier(Visit visit, List<Earlier> earlier) {
+        return earlier.stream().map(e -> reason(visit, e.finding(), intake.said(e.visit()))
+            .foundEarlier(decide.found_on(time.day(e.visit().startsThere()) + " " + e.visit().startsThere().getYear())))
+            .filter(r -> r.weight() != Weight.NOTHING_FOUND).toList();
     }
 
     private Reason reason(Visit visit, Finding finding, Answers said) {

@@ -2,19 +2,13 @@ package foretress.consultation;
 
 import foretress.assessment.Weight;
 import foretress.web.Stylist;
+import foretress.web.WeightSaid;
 
 /** Each weight's own word, as it stands beside its shape. */
 final class WeightWord {
     private WeightWord() {}
 
     static String of(Weight weight, Stylist say) {
-        return switch (weight) {
-            case NOTHING_FOUND -> say.weight_nothing_found();
-            case NOTE -> say.weight_note();
-            case RESTRICTS -> say.weight_restricts();
-            case TEST_FIRST -> say.weight_test_first();
-            case COULD_NOT_BE_ASSESSED -> say.weight_could_not_be_assessed();
-            case PREVENTS -> say.weight_prevents();
-        };
+        return WeightSaid.of(weight, say);
     }
 }

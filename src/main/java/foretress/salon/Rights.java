@@ -36,6 +36,13 @@ public final class Rights {
         staff("GET /programs/openapi", OWNER),
         staff("POST /programs/{id}/revoke", OWNER),
 
+        // card
+        staff("GET /clients/{id}/card", STYLIST, OWNER),
+        staff("GET /clients/{id}/card/paper", STYLIST, OWNER),
+        staff("GET /clients/{id}/card/paper/{visit}", STYLIST, OWNER),
+        staff("GET /clients/{id}/merge", STYLIST, OWNER),
+        staff("POST /clients/{id}/merge", STYLIST, OWNER),
+
         // consent
         staff("GET /desk/visits/{id}/paper-form", STYLIST, DESK, OWNER),
 

@@ -35,6 +35,7 @@ public interface DecisionWords {
     @Message String close_minutes();
     @Message String close_minutes_wrong(String typed);
     @Message String close_product();
+    @Message String close_product_missing();
     @Message String close_product_number(int number);
     @Message String close_products();
     @Message String close_products_hint();
@@ -96,7 +97,8 @@ public interface DecisionWords {
     @Message String signature_never();
     @Message String signature_service();
     @Message String signature_tests();
-    @Message String sign_again();
+    @Message String since_last(String day);
+    @Message String since_last_none();
     @Message String title();
     @Message String title_of(String client);
     @Message String today_done();

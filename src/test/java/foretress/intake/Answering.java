@@ -24,6 +24,11 @@ public final class Answering {
         this.told = told;
     }
 
+    /** Goes on answering on whatever page of questions is open there. */
+    public static Answering on(Walker walker, Map<String, List<String>> told) {
+        return new Answering(walker, told);
+    }
+
     /** Agrees to the notice. */
     public Answering agree() {
         walker.expect(200);

@@ -52,7 +52,9 @@ class AxeTest {
         Map.entry("GET /demo", "is there in the demo alone"),
         Map.entry("GET /visits/{id}/bench/live", "a part of a page; the bench's own browser test looks at it"),
         Map.entry("GET /visits/{id}/skin-test/consent/{version}", "a signed PDF"),
-        Map.entry("GET /visits/{id}/skin-test/photos/{photo}", "a photo"));
+        Map.entry("GET /visits/{id}/skin-test/photos/{photo}", "a photo"),
+        Map.entry("GET /clients/{id}/card/paper", "a PDF to print"),
+        Map.entry("GET /clients/{id}/card/paper/{visit}", "a PDF to print"));
     private static final List<String> GATES = List.of("colour-reaction", "tint-reaction", "black-tattoo", "bleach-reaction", "perm-reaction");
 
     static Browser browser;
@@ -293,7 +295,7 @@ class AxeTest {
 
     private String id(String route, UUID ahead) {
         if (route.startsWith("/products/")) return line();
-        if (route.startsWith("/desk/clients/"))
+        if (route.startsWith("/desk/clients/") || route.startsWith("/clients/"))
             return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.id.toString());
         return (route.contains("{key}") ? ahead : visit).toString();
     }

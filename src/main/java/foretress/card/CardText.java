@@ -1,0 +1,147 @@
+package foretress.card;
+
+import foretress.assessment.Finding;
+import foretress.assessment.Service;
+import foretress.assessment.TestFact;
+import foretress.assessment.Weight;
+import foretress.card.CardView.Found;
+import foretress.card.CardView.TestView;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.salon.Menu;
+import foretress.salon.Salon;
+import foretress.salon.Staff;
+import foretress.visit.State;
+import foretress.visit.When;
+import foretress.web.CardWords;
+import foretress.web.Language;
+import foretress.web.Stylist;
+import foretress.web.WeightSaid;
+import jakarta.enterprise.context.RequestScoped;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+
+/** The parts of a record card in the staff's words. */
+@RequestScoped
+class CardText {
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+    private final Knowledge knowledge;
+    private final Menu menu;
+    private final Language language;
+    private final Stylist stylist;
+    private final CardWords say;
+    private final Clock clock;
+
+    CardText(Knowledge knowledge, Menu menu, Language language, Stylist stylist, CardWords say, Clock clock) {
+        this.knowledge = knowledge;
+        this.menu = menu;
+        this.language = language;
+        this.stylist = stylist;
+        this.say = say;
+        this.clock = clock;
+    }
+
+    Words words() {
+        return knowledge.words(language.getTag());
+    }
+
+    When when() {
+        return When.at(clock.instant(), Salon.the().zoneId());
+    }
+
+    LocalDate today() {
+        return when().today();
+    }
+
+    /** A moment with its year: a card is read years later. */
+    String moment(Instant at) {
+        return MOMENT.format(at.atZone(Salon.the().zoneId()));
+    }
+
+    String day(LocalDate day) {
+        return DAY.format(day);
+    }
+
+    String service(String id) {
+        return menu.name(id, words());
+    }
+
+    String staff(UUID id) {
+        return Staff.byId(id).map(s -> s.name).orElse("");
+    }
+
+    String word(Weight weight) {
+        return WeightSaid.of(weight, stylist);
+    }
+
+    Found found(Finding finding, Weight weight) {
+        return new Found(weight, word(weight), words().finding(finding.ruleId(), finding.onlyIfUnknown()).title());
+    }
+
+    /** What weighs on these services, the heaviest first. */
+    List<Found> found(List<Finding> findings, List<Service> services) {
+        return findings.stream().map(f -> found(f, Weight.heaviest(services.stream().map(f::on).toList())))
+            .filter(f -> f.weight() != Weight.NOTHING_FOUND).sorted((a, b) -> b.weight().compareTo(a.weight())).toList();
+    }
+
+    TestView test(TestFact fact) {
+        String days = say.test_started(day(fact.started())) + ", " + fact.read().map(read -> say.test_read(day(read))).orElseGet(say::test_not_read);
+        return new TestView(words().test(fact.test()), outcome(fact.outcome()), days);
+    }
+
+    String outcome(String code) {
+        return switch (code) {
+            case "caution" -> say.outcome_caution();
+            case "doubtful" -> say.outcome_doubtful();
+            case "even" -> say.outcome_even();
+            case "fail" -> say.outcome_fail();
+            case "good" -> say.outcome_good();
+            case "negative" -> say.outcome_negative();
+            case "not-whole" -> say.outcome_not_whole();
+            case "nothing-happened" -> say.outcome_nothing_happened();
+            case "pass" -> say.outcome_pass();
+            case "poor" -> say.outcome_poor();
+            case "porous" -> say.outcome_porous();
+            case "positive" -> say.outcome_positive();
+            case "slight-lightening" -> say.outcome_slight_lightening();
+            default -> code;
+        };
+    }
+
+    String state(State state) {
+        return switch (state) {
+            case BOOKED, INVITED -> say.state_booked();
+            case ANSWERING -> say.state_answering();
+            case SIGNED -> say.state_signed();
+            case DECIDED -> say.state_decided();
+            case CLOSED -> say.state_closed();
+            case CANCELLED -> say.state_cancelled();
+            case WITHDRAWN -> say.state_withdrawn();
+        };
+    }
+
+    String verdict(Verdict verdict) {
+        return switch (verdict) {
+            case PROCEED -> say.verdict_proceed();
+            case PROCEED_WITH_CHANGES -> say.verdict_proceed_with_changes();
+            case POSTPONE -> say.verdict_postpone();
+            case DECLINE -> say.verdict_decline();
+        };
+    }
+
+    String strandTest(String code) {
+        return switch (code) {
+            case "good" -> say.strand_good();
+            case "poor" -> say.strand_poor();
+            case "stopped" -> say.strand_stopped();
+            default -> say.strand_not_done();
+        };
+    }
+}

@@ -1,0 +1,172 @@
+package foretress.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.MovedClock;
+import foretress.Walker;
+import foretress.assessment.TestFact;
+import foretress.consent.ArchiveJudge;
+import foretress.consent.Read;
+import foretress.intake.Answering;
+import foretress.intake.Knocking;
+import foretress.ledger.Ledger;
+import foretress.salon.OpenSalon;
+import foretress.visit.Booked;
+import foretress.visit.Booking;
+import foretress.visit.Visit;
+import foretress.visit.VisitMaker;
+import foretress.visit.Visits;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** What stays on a client's card and what the next visit knows of it, through the real pages. */
+@QuarkusTest
+class CardTest {
+    private static final LocalDate BORN = LocalDate.of(1965, 3, 4);
+
+    @Inject OpenSalon salon;
+    @Inject VisitMaker make;
+    @Inject Knocking knocking;
+    @Inject GivenTests tests;
+    @Inject Visits visits;
+    @Inject Ledger ledger;
+    @Inject MovedClock clock;
+
+    @BeforeEach
+    void open() {
+        salon.open();
+    }
+
+    @AfterEach
+    void backToNow() {
+        clock.reset();
+    }
+
+    private void said(UUID visit, Map<String, List<String>> told) {
+        knocking.come(visit, told).agree().all().readBack().sign("Ottilie Brandt");
+    }
+
+    private UUID clientOf(UUID visit) {
+        return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.id);
+    }
+
+    /** A visit with a colour that went ahead, closed; the client's next one is booked. */
+    private UUID closed() {
+        UUID visit = make.visit(BORN);
+        said(visit, Map.of());
+        clock.move(Duration.ofDays(5));
+        LocalDate day = LocalDate.ofInstant(clock.instant(), QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).zone()));
+        tests.give(visit, TestFact.sound("skin-test", "negative", day.minusDays(3), day.minusDays(1)));
+        Walker walker = salon.as("petra").open("/visits/" + visit + "/today");
+        Answering asking = Answering.on(walker, Map.of());
+        for (int i = 0; i < 40 && !walker.page().select("main form").isEmpty(); i++) asking.page();
+        walker.open("/visits/" + visit + "/decision").send("form[action$=/hand-over]", Map.of());
+        walker.send(Map.of("language", "en")).send(Map.of("day", "4", "month", "3", "year", "1965"));
+        Answering.on(walker, Map.of()).readBack().sign("Ottilie Brandt");
+        walker.open(walker.only("a[href^=/sign-in]").attr("href")).send("main form", Map.of("login", "petra", "password", OpenSalon.PASSWORD));
+        walker.send("form[action$=/decision]", Map.of("verdict-0", "proceed-with-changes", "conditions-0", "Ends left out for ten minutes."));
+        walker.open("/visits/" + visit + "/closing").send("form[action$=/closing]", Map.of("done", "colour-whole", "product-0", "Larkmoss", "shade-0", "4-0",
+            "batch-0", "B117", "strength-0", "6 %", "minutes-0", "35", "strand", "good", "condition", "Even and soft.", "notes", "Likes it lighter."));
+        return visit;
+    }
+
+    private UUID another(UUID client) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            Visit first = Visit.<Visit>find("client.id", client).firstResult();
+            LocalDateTime wall = LocalDateTime.ofInstant(clock.instant(), first.zone()).plusDays(3).withHour(14).withMinute(0);
+            return visits.book(new Booking(UUID.randomUUID().toString(), client, wall, first.zone(), wall.atZone(first.zone()).toInstant(),
+                first.stylistId, List.of(new Booked("highlights", List.of("lighten", "tone"))))).id;
+        });
+    }
+
+    @DisplayName("what was done is on the card and on the strand map, and the next visit knows it without asking")
+    @Test
+    void whatWasDoneBecomesHistory() {
+        UUID client = clientOf(closed());
+        clock.move(Duration.ofDays(90));
+        Walker card = salon.as("petra").open("/clients/" + client + "/card").expect(200);
+        assertThat(card.text()).contains("Larkmoss, shade 4-0, batch B117, 6 %, 35 min", "Even and soft.", "Ends left out for ten minutes.", "Petra Lind",
+            "Consent 1", "Consent 2", "Skin test: nothing seen");
+        assertThat(card.page().select(".map").text()).contains("Lasting salon colour");
+        UUID next = another(client);
+        said(next, Map.of());
+        Walker stylist = salon.as("petra").open("/visits/" + next).expect(200);
+        assertThat(stylist.page().select(".map").text()).contains("Lasting salon colour");
+        assertThat(stylist.text()).contains("What changed since the visit of");
+        assertThat(salon.as("sanna").open("/clients/" + client + "/card").response().statusCode()).as("the desk").isEqualTo(403);
+    }
+
+    @DisplayName("A31, D1: the card and one visit of it print as PDF/A-2b on A4, with the client's name and no word about health in its title")
+    @Test
+    void theCardPrints() throws IOException {
+        UUID visit = closed();
+        UUID client = clientOf(visit);
+        Walker stylist = salon.as("petra");
+        byte[] whole = stylist.open("/clients/" + client + "/card/paper").expect(200).response().asByteArray();
+        byte[] one = stylist.open("/clients/" + client + "/card/paper/" + visit).expect(200).response().asByteArray();
+        Files.createDirectories(Path.of("target/pictures"));
+        Files.write(Path.of("target/pictures/card.pdf"), whole);
+        Files.write(Path.of("target/pictures/card-visit.pdf"), one);
+        assertThat(ArchiveJudge.brokenRules(whole)).isEmpty();
+        assertThat(ArchiveJudge.brokenRules(one)).isEmpty();
+        assertThat(Read.plain(Read.body(whole))).contains(Read.plain("Larkmoss, shade 4-0, batch B117, 6 %, 35 min"), Read.plain("Ends left out for ten minutes."));
+        assertThat(Read.plain(Read.body(one))).contains(Read.plain("Answers"), Read.plain("Larkmoss"));
+        assertThat(stylist.open("/clients/" + client + "/card/paper/" + make.visit(BORN)).response().statusCode()).as("another client's visit").isEqualTo(404);
+    }
+
+    @DisplayName("two records of one person become one: both histories stay, and the heavier finding stands")
+    @Test
+    void mergingKeepsBothHistoriesAndTheHeavierFinding() {
+        UUID reacted = make.visit(BORN);
+        said(reacted, Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing")));
+        UUID harmless = make.visit(BORN.plusYears(1));
+        knocking.come(harmless, BORN.plusYears(1), Map.of()).agree().all().readBack().sign("Ottilie Brandt");
+        Walker stylist = salon.as("petra").open("/visits/" + harmless).expect(200);
+        assertThat(stylist.only("h1").text()).startsWith("Test first");
+        stylist.open("/clients/" + clientOf(harmless) + "/merge?with=" + clientOf(reacted)).expect(200);
+        assertThat(stylist.text()).contains("The birth dates differ", "Both records side by side", "What stands afterwards", "Prevents");
+        String keep = clientOf(harmless).toString();
+        stylist.send("form[action$=/merge]", Map.of("keep", keep)).expect(422);
+        stylist.send("form[action$=/merge]", Map.of("keep", keep, "sure", "yes")).expect(200);
+        assertThat(stylist.text()).contains("Both records are one now.", "Made of two records");
+        assertThat(clientOf(reacted)).isEqualTo(clientOf(harmless));
+        assertThat(stylist.page().select("article.visit")).hasSize(2);
+        assertThat(stylist.text()).as("what was sealed for the other record is still read").contains("Prevents");
+        stylist.open("/visits/" + harmless).expect(200);
+        assertThat(stylist.only("h1").text()).startsWith("Prevents");
+        assertThat(stylist.text()).contains("Found at the visit of");
+        clock.move(Duration.ofDays(5));
+        Walker owner = salon.as("edda").open("/visits/" + harmless + "/decision").expect(200);
+        assertThat(owner.page().select("input[name=verdict-0]").eachAttr("value")).as("nobody can go against it").containsExactly("postpone", "decline");
+        assertThat(QuarkusTransaction.requiringNew().call(ledger::firstBroken)).isEmpty();
+    }
+
+    @Test
+    void theSameMergeSentTwiceIsOne() {
+        UUID one = clientOf(make.visit(BORN));
+        UUID other = clientOf(make.visit(BORN));
+        Walker stylist = salon.as("petra").open("/clients/" + one + "/merge?with=" + other).expect(200);
+        List<Map.Entry<String, String>> fields = new ArrayList<>(stylist.fields("form[action$=/merge]"));
+        fields.addAll(new HashMap<>(Map.of("keep", one.toString(), "sure", "yes")).entrySet());
+        stylist.post("/clients/" + one + "/merge", fields).expect(200);
+        stylist.post("/clients/" + one + "/merge", fields).expect(200);
+        assertThat(stylist.at()).isEqualTo("/clients/" + one + "/card?said=merged");
+        assertThat(stylist.open("/clients/" + other + "/card").text()).contains("Made of two records");
+    }
+}
