@@ -1,6 +1,7 @@
 package foretress.card;
 
 import foretress.bench.Run;
+import foretress.visit.Client;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Column;
@@ -119,7 +120,7 @@ public class BenchTest extends PanacheEntityBase {
     }
 
     static List<BenchTest> ofClient(UUID clientId) {
-        return list("clientId = ?1 order by madeAt desc, id", clientId);
+        return list("clientId in " + Client.SAME_PERSON + " order by madeAt desc, id", clientId);
     }
 
     static List<BenchTest> ofVisit(UUID visitId) {

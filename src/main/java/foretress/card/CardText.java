@@ -2,7 +2,7 @@ package foretress.card;
 
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
-import foretress.assessment.TestFact;
+import foretress.assessment.TestStanding;
 import foretress.assessment.Weight;
 import foretress.card.CardView.Found;
 import foretress.card.CardView.TestView;
@@ -11,10 +11,12 @@ import foretress.knowledge.Words;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
+import foretress.skintest.SkinTests;
 import foretress.visit.State;
 import foretress.visit.When;
 import foretress.web.CardWords;
 import foretress.web.Language;
+import foretress.web.SkinWords;
 import foretress.web.Stylist;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
@@ -22,9 +24,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** The parts of a record card in the staff's words. */
 @RequestScoped
@@ -36,14 +41,16 @@ class CardText {
     private final Menu menu;
     private final Language language;
     private final Stylist stylist;
+    private final SkinWords skin;
     private final CardWords say;
     private final Clock clock;
 
-    CardText(Knowledge knowledge, Menu menu, Language language, Stylist stylist, CardWords say, Clock clock) {
+    CardText(Knowledge knowledge, Menu menu, Language language, Stylist stylist, SkinWords skin, CardWords say, Clock clock) {
         this.knowledge = knowledge;
         this.menu = menu;
         this.language = language;
         this.stylist = stylist;
+        this.skin = skin;
         this.say = say;
         this.clock = clock;
     }
@@ -91,9 +98,50 @@ class CardText {
             .filter(f -> f.weight() != Weight.NOTHING_FOUND).sorted((a, b) -> b.weight().compareTo(a.weight())).toList();
     }
 
-    TestView test(TestFact fact) {
-        String days = say.test_started(day(fact.started())) + ", " + fact.read().map(read -> say.test_read(day(read))).orElseGet(say::test_not_read);
-        return new TestView(words().test(fact.test()), outcome(fact.outcome()), days);
+    /** A skin test: what staff read, how long it still counts, and everything that speaks against counting it. */
+    TestView test(SkinTests.Kept test) {
+        String days = say.test_started(moment(test.applied())) + ", " + test.read().map(read -> say.test_read(moment(read)))
+            .orElseGet(() -> say.test_due(moment(test.due())));
+        return new TestView(words().test("skin-test") + ", " + test.product(), standing(test), days);
+    }
+
+    private String standing(SkinTests.Kept test) {
+        if (test.result().isEmpty()) {
+            return say.test_not_read();
+        }
+        String result = outcome(test.result().get());
+        if (test.reacted()) {
+            return result;
+        }
+        String counts = test.voidReasons().isEmpty() ? test.validUntil().map(this::left).orElseGet(say::test_once)
+            : test.voidReasons().stream().map(this::doubt).collect(Collectors.joining(" "));
+        return result + "; " + counts;
+    }
+
+    private String left(LocalDate last) {
+        long days = ChronoUnit.DAYS.between(today(), last);
+        return days < 0 ? say.test_over(day(last)) : say.test_left(day(last), (int) days);
+    }
+
+    private String doubt(TestStanding.Reason reason) {
+        return switch (reason) {
+            case NOT_NEGATIVE -> skin.doubt_not_negative();
+            case NOT_READ -> skin.doubt_not_read();
+            case READ_TOO_EARLY -> skin.doubt_too_early();
+            case OTHER_PRODUCT -> skin.doubt_other_product();
+            case OTHER_VISIT -> skin.doubt_other_visit();
+            case OUT_OF_DATE -> skin.doubt_out_of_date();
+            case MASKED -> skin.doubt_masked();
+            case MASKED_NOW -> skin.doubt_masked_now();
+            case OVERTAKEN -> skin.doubt_overtaken();
+        };
+    }
+
+    /** Something tried at the bench; what was struck out stays and says so. */
+    TestView test(BenchTest test, Optional<String> outcome) {
+        String said = test.struck() ? say.test_struck() : outcome.map(this::outcome).orElseGet(say::test_open);
+        String name = test.kind == BenchTestKind.LENGTH ? say.test_length() : words().test(test.kind.code());
+        return new TestView(name, test.kind == BenchTestKind.LENGTH && !test.struck() ? say.test_measured() : said, say.test_started(moment(test.begun())));
     }
 
     String outcome(String code) {

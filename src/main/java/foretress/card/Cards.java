@@ -2,7 +2,6 @@ package foretress.card;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Situation;
-import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
 import foretress.card.CardView.DecisionView;
 import foretress.card.CardView.DoneView;
@@ -20,25 +19,25 @@ import foretress.hair.StrandSvg;
 import foretress.hair.StrandWords;
 import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
-import foretress.intake.ChairRecord;
 import foretress.intake.Intake;
 import foretress.intake.KeptAssessment;
 import foretress.intake.StrandMaps;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answers;
+import foretress.skintest.SkinTests;
 import foretress.visit.Client;
 import foretress.visit.Clients;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.CardWords;
-import io.quarkus.arc.All;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -54,13 +53,14 @@ class Cards {
     private final Closings closings;
     private final CardHistory history;
     private final Consents consents;
-    private final List<ChairRecord> records;
+    private final SkinTests skinTests;
+    private final BenchTests benchTests;
     private final Knowledge knowledge;
     private final CardText text;
     private final CardWords say;
 
     Cards(Clients clients, Visits visits, Intake intake, Assessments assessments, BookedChemistry chemistry, Decisions decisions, Closings closings,
-          CardHistory history, Consents consents, @All List<ChairRecord> records, Knowledge knowledge, CardText text, CardWords say) {
+          CardHistory history, Consents consents, SkinTests skinTests, BenchTests benchTests, Knowledge knowledge, CardText text, CardWords say) {
         this.clients = clients;
         this.visits = visits;
         this.intake = intake;
@@ -70,7 +70,8 @@ class Cards {
         this.closings = closings;
         this.history = history;
         this.consents = consents;
-        this.records = records;
+        this.skinTests = skinTests;
+        this.benchTests = benchTests;
         this.knowledge = knowledge;
         this.text = text;
         this.say = say;
@@ -85,7 +86,7 @@ class Cards {
         int records = clients.everyId(client.id).size();
         return new CardView(client.id.toString(), client.fullName(), particulars(client), records > 1 ? say.merged_from(records) : "",
             map.map(m -> StrandSvg.figure(m, strandWords, "map")).orElse(""), last.map(v -> say.map_aside(day(v))).orElse(""),
-            map.map(m -> strand(m, strandWords)), tests(all), all.stream().map(this::visit).toList());
+            map.map(m -> strand(m, strandWords)), tests(client.id, all), all.stream().map(this::visit).toList());
     }
 
     private static Strand strand(StrandMap map, StrandWords words) {
@@ -109,10 +110,13 @@ class Cards {
             new Line(say.file_since(), text.day(client.createdAt.atZone(text.when().zone()).toLocalDate())));
     }
 
-    /** Of all visits, each test once. */
-    private List<TestView> tests(List<Visit> all) {
-        Stream<TestFact> facts = all.stream().filter(v -> v.state != State.WITHDRAWN).flatMap(v -> records.stream().flatMap(r -> r.tests(v).stream()));
-        return facts.sorted((a, b) -> b.started().compareTo(a.started())).map(text::test).distinct().toList();
+    /** Skin tests, then what was tried at the bench, each the newest first; none made for a visit whose consent was withdrawn. */
+    private List<TestView> tests(UUID clientId, List<Visit> all) {
+        List<UUID> readable = all.stream().filter(v -> v.state != State.WITHDRAWN).map(v -> v.id).toList();
+        Stream<TestView> skin = skinTests.of(clientId).stream().filter(t -> readable.contains(t.visitId())).map(text::test);
+        Stream<TestView> bench = benchTests.of(clientId).stream().filter(t -> readable.contains(t.visitId))
+            .map(t -> text.test(t, benchTests.outcome(t)));
+        return Stream.concat(skin, bench).toList();
     }
 
     VisitView visit(Visit visit) {

@@ -4,32 +4,43 @@ import foretress.assessment.Finding;
 import foretress.assessment.Rule;
 import foretress.assessment.Service;
 import foretress.assessment.Weight;
+import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
 import foretress.intake.ShelfLife;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Question;
+import foretress.skintest.SkinTests;
 import foretress.visit.Visit;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** What stands between a visit and a decision that lets a service go ahead. */
 @Singleton
 public class Gate {
+    /** What a skin test is made for. */
+    private static final Set<String> DYES = Set.of("oxidative-dye", "direct-dye");
+
     private final Intake intake;
     private final ShelfLife shelfLife;
     private final Signature signature;
     private final EarlierFindings earlier;
+    private final SkinTests skinTests;
+    private final BookedChemistry chemistry;
     private final Knowledge knowledge;
 
-    Gate(Intake intake, ShelfLife shelfLife, Signature signature, EarlierFindings earlier, Knowledge knowledge) {
+    Gate(Intake intake, ShelfLife shelfLife, Signature signature, EarlierFindings earlier, SkinTests skinTests, BookedChemistry chemistry,
+         Knowledge knowledge) {
         this.intake = intake;
         this.shelfLife = shelfLife;
         this.signature = signature;
         this.earlier = earlier;
+        this.skinTests = skinTests;
+        this.chemistry = chemistry;
         this.knowledge = knowledge;
     }
 
@@ -51,15 +62,21 @@ public class Gate {
      *
      * @param missing required questions without an answer
      * @param due questions to ask again on the day
+     * @param look a negative skin test counts, and nobody has looked at the spot once more before mixing
      */
-    public record Open(List<Question> missing, List<Question> due, Signature.Holds signature) {
+    public record Open(List<Question> missing, List<Question> due, Signature.Holds signature, boolean look) {
         public boolean none() {
-            return missing.isEmpty() && due.isEmpty() && signature.holds();
+            return missing.isEmpty() && due.isEmpty() && signature.holds() && !look;
         }
     }
 
     public Open open(Visit visit, Assessed.Now now) {
-        return new Open(intake.missing(visit, now.said()), shelfLife.due(visit, now.said()), signature.of(visit, now));
+        return new Open(intake.missing(visit, now.said()), shelfLife.due(visit, now.said()), signature.of(visit, now), look(visit));
+    }
+
+    private boolean look(Visit visit) {
+        return chemistry.of(visit).stream().anyMatch(DYES::contains) && !skinTests.readBeforeMixing(visit.id)
+            && skinTests.of(visit.client.id).stream().anyMatch(test -> test.voidReasons().isEmpty());
     }
 
     /** Every finding on this service, the heaviest first: today's and those of earlier visits that still stand. */

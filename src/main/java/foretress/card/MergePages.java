@@ -1,6 +1,7 @@
 package foretress.card;
 
 import foretress.card.CardView.Found;
+import foretress.intake.Renewal;
 import foretress.ledger.Ledger;
 import foretress.salon.Who;
 import foretress.visit.Client;
@@ -46,15 +47,17 @@ public class MergePages {
     private final Clients clients;
     private final Visits visits;
     private final EarlierFindings earlier;
+    private final Renewal renewal;
     private final CardText text;
     private final CardWords say;
     private final Ledger ledger;
     private final Who who;
 
-    MergePages(Clients clients, Visits visits, EarlierFindings earlier, CardText text, CardWords say, Ledger ledger, Who who) {
+    MergePages(Clients clients, Visits visits, EarlierFindings earlier, Renewal renewal, CardText text, CardWords say, Ledger ledger, Who who) {
         this.clients = clients;
         this.visits = visits;
         this.earlier = earlier;
+        this.renewal = renewal;
         this.text = text;
         this.say = say;
         this.ledger = ledger;
@@ -93,6 +96,7 @@ public class MergePages {
         }
         Client gone = kept.get().id.equals(client.id) ? other : client;
         clients.merge(kept.get().id, gone.id, who.staff().id);
+        renewal.ofClient(kept.get().id);
         ledger.note(who.staff().id.toString(), "records merged, this one stays", kept.get().id.toString());
         ledger.note(who.staff().id.toString(), "records merged, this one goes into another", gone.id.toString());
         return done(kept.get());

@@ -54,9 +54,9 @@ public class DecisionShown {
     }
 
     /** What must happen before anything can go ahead. */
-    public record Before(String missing, String due, List<String> signature, List<DecisionText.Changed> changes) {
+    public record Before(String missing, String due, String look, List<String> signature, List<DecisionText.Changed> changes) {
         public boolean isNone() {
-            return missing.isEmpty() && due.isEmpty() && signature.isEmpty();
+            return missing.isEmpty() && due.isEmpty() && look.isEmpty() && signature.isEmpty();
         }
     }
 
@@ -88,7 +88,7 @@ public class DecisionShown {
         Gate.Open open = gate.open(visit, now);
         int missing = open.missing().size();
         int due = (int) open.due().stream().filter(q -> !open.missing().contains(q)).count();
-        return new Before(missing == 0 ? "" : say.missing_answers(missing), due == 0 ? "" : say.ask_now(due),
+        return new Before(missing == 0 ? "" : say.missing_answers(missing), due == 0 ? "" : say.ask_now(due), open.look() ? say.look_again() : "",
             open.signature().changed().stream().sorted().map(this::changed).toList(),
             signature.since(visit, now).map(text::changes).orElse(List.of()));
     }

@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import foretress.visit.Client;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -39,8 +40,8 @@ class SkinTest extends PanacheEntityBase {
         return findByIdOptional(id);
     }
 
-    /** The newest first. */
+    /** The newest first; those of records merged into this one are among them. */
     static List<SkinTest> ofClient(UUID clientId) {
-        return list("clientId = ?1 order by appliedAt desc, id", clientId);
+        return list("clientId in " + Client.SAME_PERSON + " order by appliedAt desc, id", clientId);
     }
 }

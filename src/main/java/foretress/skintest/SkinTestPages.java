@@ -5,6 +5,7 @@ import foretress.invitation.Qr;
 import foretress.ledger.Ledger;
 import foretress.salon.ProductLine;
 import foretress.salon.Who;
+import foretress.visit.Clients;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
@@ -60,6 +61,7 @@ public class SkinTestPages {
     public record Choice(String code, String words, boolean chosen) {}
 
     private final Visits visits;
+    private final Clients clients;
     private final PlannedProducts planned;
     private final SkinTestGate gate;
     private final TestConsent consent;
@@ -78,10 +80,11 @@ public class SkinTestPages {
     private final Who who;
     private final Clock clock;
 
-    SkinTestPages(Visits visits, PlannedProducts planned, SkinTestGate gate, TestConsent consent, SkinTestRecord record, Applications applications,
+    SkinTestPages(Visits visits, Clients clients, PlannedProducts planned, SkinTestGate gate, TestConsent consent, SkinTestRecord record, Applications applications,
                   Looks looks, Tests tests, Overviews overviews, Links links, Letters letters, Sealing sealing, Plans plans, MaskingWords maskingWords,
                   SkinWords say, Ledger ledger, Who who, Clock clock) {
         this.visits = visits;
+        this.clients = clients;
         this.planned = planned;
         this.gate = gate;
         this.consent = consent;
@@ -242,18 +245,23 @@ public class SkinTestPages {
     @GET
     @Path("/photos/{photo}")
     public Response photo(@RestPath UUID id, @RestPath UUID photo) {
-        Photo kept = Photo.<Photo>findByIdOptional(photo).filter(one -> one.clientId.equals(found(id).client.id)).orElseThrow(NotFoundException::new);
+        Photo kept = Photo.<Photo>findByIdOptional(photo).filter(one -> isOf(found(id), one.clientId)).orElseThrow(NotFoundException::new);
         ledger.note(staff().toString(), "photo of a skin test read", kept.id.toString());
         return Response.ok(sealing.bytes(kept)).type("image/jpeg").header("Cache-Control", "no-store").build();
     }
 
     private Entry entry(Visit visit, UUID id) {
-        return Entry.byId(id).filter(one -> one.clientId.equals(visit.client.id)).orElseThrow(NotFoundException::new);
+        return Entry.byId(id).filter(one -> isOf(visit, one.clientId)).orElseThrow(NotFoundException::new);
     }
 
     /** A test of this visit's client, whichever visit it was made for. */
     private Told told(UUID visit, UUID test) {
-        return tests.find(test).filter(one -> one.test().clientId.equals(found(visit).client.id)).orElseThrow(NotFoundException::new);
+        return tests.find(test).filter(one -> isOf(found(visit), one.test().clientId)).orElseThrow(NotFoundException::new);
+    }
+
+    /** Whether it was kept for this visit's client, under whichever of their records. */
+    private boolean isOf(Visit visit, UUID clientId) {
+        return clients.everyId(visit.client.id).contains(clientId);
     }
 
     private PlannedProducts.Planned product(Visit visit) {

@@ -17,6 +17,13 @@ import java.util.UUID;
 @Entity
 @Table(name = "client")
 public class Client extends PanacheEntityBase {
+    /**
+     * For a query: the ids of every record of the person whose id is {@code ?1}, whichever of their records that is. Merged
+     * records point straight to the one that holds.
+     */
+    public static final String SAME_PERSON = "(select c.id from Client c, Client me where me.id = ?1"
+        + " and (c.id = coalesce(me.mergedInto, me.id) or c.mergedInto = coalesce(me.mergedInto, me.id)))";
+
     @Id
     public UUID id;
     @Column(name = "given_name")

@@ -69,8 +69,7 @@ public class Clients {
     /** This client's id and those of every record that was merged into it: what is stored may stand under any of them. */
     public List<UUID> everyId(UUID id) {
         List<UUID> all = new ArrayList<>(List.of(id));
-        for (int i = 0; i < all.size(); i++)
-            Client.<Client>list("mergedInto = ?1 order by id", all.get(i)).forEach(merged -> all.add(merged.id));
+        Client.<Client>list("mergedInto = ?1 order by id", id).forEach(merged -> all.add(merged.id));
         return List.copyOf(all);
     }
 
@@ -129,6 +128,7 @@ public class Clients {
         kept.takeOver(gone);
         gone.mergeInto(keep, staff, clock.instant());
         Visit.update("client = ?1 where client = ?2", kept, gone);
+        Client.update("mergedInto = ?1 where mergedInto = ?2", keep, away);
         ClientWord.delete("clientId", away);
         index(kept);
     }

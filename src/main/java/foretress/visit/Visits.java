@@ -79,8 +79,8 @@ public class Visits {
         return ahead.stream().filter(Visit::reread).toList();
     }
 
-    /** All visits of one client, newest first. */
+    /** All visits of one client, newest first; the id of a record that was merged into another finds the other's. */
     public List<Visit> of(UUID clientId) {
-        return Visit.list("client.id = ?1 order by startsAt desc, id", clientId);
+        return Visit.list("client.id in " + Client.SAME_PERSON + " order by startsAt desc, id", clientId);
     }
 }

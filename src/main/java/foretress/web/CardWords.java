@@ -86,7 +86,15 @@ public interface CardWords {
     @Message String strand_not_done();
     @Message String strand_poor();
     @Message String strand_stopped();
+    @Message String test_due(String when);
+    @Message String test_left(String day, int days);
+    @Message String test_length();
+    @Message String test_measured();
     @Message String test_not_read();
+    @Message String test_once();
+    @Message String test_open();
+    @Message String test_over(String day);
+    @Message String test_struck();
     @Message String test_read(String day);
     @Message String test_started(String day);
     @Message String tests();

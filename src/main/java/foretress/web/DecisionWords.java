@@ -63,6 +63,8 @@ public interface DecisionWords {
     @Message String hand_over_text();
     @Message String instead_proposed(String service);
     @Message String link();
+    @Message String look_again();
+    @Message String look_again_link();
     @Message String missing_answers(int count);
     @Message String nobody();
     @Message String nobody_title();

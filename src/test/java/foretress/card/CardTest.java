@@ -76,6 +76,8 @@ class CardTest {
         Walker walker = salon.as("petra").open("/visits/" + visit + "/today");
         Answering asking = Answering.on(walker, Map.of());
         for (int i = 0; i < 40 && !walker.page().select("main form").isEmpty(); i++) asking.page();
+        walker.open("/visits/" + visit + "/bench/porosity-test").send(Map.of("touch-roots", "SMOOTH", "look-roots", "SHINES", "touch-mid-lengths", "SMOOTH",
+            "look-mid-lengths", "SHINES", "touch-ends", "SMOOTH", "look-ends", "SHINES")).expect(200);
         walker.open("/visits/" + visit + "/decision").send("form[action$=/hand-over]", Map.of());
         walker.send(Map.of("language", "en")).send(Map.of("day", "4", "month", "3", "year", "1965"));
         Answering.on(walker, Map.of()).readBack().sign("Ottilie Brandt");
@@ -102,7 +104,7 @@ class CardTest {
         clock.move(Duration.ofDays(90));
         Walker card = salon.as("petra").open("/clients/" + client + "/card").expect(200);
         assertThat(card.text()).contains("Larkmoss, shade 4-0, batch B117, 6 %, 35 min", "Even and soft.", "Ends left out for ten minutes.", "Petra Lind",
-            "Consent 1", "Consent 2", "Skin test: nothing seen");
+            "Consent 1", "Consent 2", "Porosity test: even");
         assertThat(card.page().select(".map").text()).contains("Lasting salon colour");
         UUID next = another(client);
         said(next, Map.of());
