@@ -28,6 +28,7 @@ public class BenchTestTime implements AtStart {
     private Run base = Run.NONE;
     private long from;
     private long keptAt;
+    private volatile boolean closing;
 
     BenchTestTime(BenchTestNanos nanos, Clock clock) {
         this.nanos = nanos;
@@ -75,6 +76,9 @@ public class BenchTestTime implements AtStart {
 
     @Scheduled(every = "${foretress.bench.every:5s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
     void beat() {
+        if (closing) {
+            return;
+        }
         boolean running = QuarkusTransaction.requiringNew().call(() -> !BenchTest.running().isEmpty());
         if (running || nanos.read() - keptAt > SELDOM_NANOS) {
             keep();
@@ -82,6 +86,7 @@ public class BenchTestTime implements AtStart {
     }
 
     void lastBeat(@Observes ShutdownEvent event) {
+        closing = true;
         try {
             keep();
         } catch (RuntimeException gone) {

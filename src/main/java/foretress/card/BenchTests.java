@@ -188,6 +188,26 @@ public class BenchTests {
         row.persistAndFlush();
     }
 
+    /** Everything that was seen, those tapped in error included. */
+    public List<BenchTestSight> sights(BenchTest test) {
+        return BenchTestSeen.of(test.id).stream().map(row -> new BenchTestSight(row.id, bodies.open(row), row.seenBy, row.seenAt,
+            row.struckAt == null ? "" : bodies.open(row.clientId, row.place("struck_why"), row.struckWhy, String.class))).toList();
+    }
+
+    /** Tapped in error: it stays to be read with the reason, and says nothing any more. */
+    @Transactional
+    public void strike(BenchTest found, UUID sight, String why, UUID by) {
+        BenchTest test = locked(found);
+        BenchTestSeen row = BenchTestSeen.findById(sight);
+        if (row != null && row.testId.equals(test.id) && row.struckAt == null) {
+            row.struckAt = clock.instant();
+            row.struckBy = by;
+            row.struckWhy = bodies.seal(row.clientId, row.place("struck_why"), why);
+            ledger.note(by.toString(), "bench test: tapped in error", test.id.toString());
+            flushed(test);
+        }
+    }
+
     /** Takes it down: its clock stands still from here on. */
     @Transactional
     public void end(BenchTest found, UUID by) {

@@ -8,6 +8,7 @@ import foretress.bench.Tuft;
 import foretress.card.BenchTest;
 import foretress.card.BenchTestKind;
 import foretress.card.BenchTestMetal;
+import foretress.card.BenchTestSight;
 import foretress.card.BenchTests;
 import foretress.hair.StrandMap;
 import foretress.hair.StrandSvg;
@@ -26,7 +27,9 @@ import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.BadRequestException;
+import jakarta.ws.rs.ForbiddenException;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MultivaluedHashMap;
@@ -227,6 +230,29 @@ public class BenchMetalPages {
             throw new BadRequestException("no such tuft");
         }
         tests.see(found, what[0], sign(what[1]), form.one("submission") + what[0] + what[1], door.staff());
+        durable.force();
+        return back(found);
+    }
+
+    /** A tap that was none: kept with the reason, and counting for nothing. */
+    @POST
+    @Path("/{test}/not-seen")
+    public Response notSeen(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
+        Form form = new Form(posted);
+        Visit visit = door.visit(id);
+        BenchTest found = found(id, test);
+        BenchTestSight sight = tests.sights(found).stream().filter(s -> s.id().toString().equals(form.one("sight"))).findFirst().orElseThrow(NotFoundException::new);
+        if (!door.mayStrike(sight.by())) {
+            throw new ForbiddenException("only who tapped it, or the owner");
+        }
+        String why = form.one("why-" + sight.id());
+        Mistakes mistakes = new Mistakes();
+        mistakes.expect(!why.isEmpty(), "why-" + sight.id(), say.strike_why_missing());
+        mistakes.expect(why.length() <= BenchRecordPages.LONGEST_REASON, "why-" + sight.id(), say.strike_why_long(BenchRecordPages.LONGEST_REASON));
+        if (!mistakes.isEmpty()) {
+            return Response.status(422).entity(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes))).build();
+        }
+        tests.strike(found, sight.id(), why, door.staff());
         durable.force();
         return back(found);
     }

@@ -14,12 +14,19 @@ import java.util.Optional;
  * @param alarm what to do now that something reacted; empty while nothing did
  * @param canEnd it has run its time and every tuft is read, or something reacted
  */
-public record BenchMetalView(BenchHead head, String action, int step, List<String> bath, String bathNote, Mix mix, List<Tuft> tufts, Optional<BenchTimer> clock,
+public record BenchMetalView(BenchHead head, String action, int step, List<String> bath, String bathNote, Mix mix, List<Tuft> tufts, List<Sight> sights, Optional<BenchTimer> clock,
                              BenchStrand strand, List<String> warmth, String alarm, String toRead, boolean canEnd, List<Outcome> outcomes, Result result,
                              NextDay nextDay, List<BenchChange> changes, BenchTail tail, boolean open, String submission, String version, String news,
                              Mistakes mistakes) {
     public String live() {
         return action + "/live";
+    }
+
+    /** Something seen, and whether the reader may say that it was tapped in error. */
+    public record Sight(String id, String words, String struck, boolean mayStrike) {
+        public String field() {
+            return "why-" + id;
+        }
     }
 
     /** What was typed about the bottle. */

@@ -10,6 +10,7 @@ import foretress.bench.Tuft;
 import foretress.card.BenchTest;
 import foretress.card.BenchTestKind;
 import foretress.card.BenchTestMetal;
+import foretress.card.BenchTestSight;
 import foretress.card.BenchTests;
 import foretress.knowledge.Knowledge;
 import foretress.salon.Salon;
@@ -34,18 +35,20 @@ class BenchMetalViews {
     private final BenchChanges changes;
     private final BenchTails tails;
     private final BenchOverviews overviews;
+    private final BenchDoor door;
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
     private final Knowledge knowledge;
     private final Clock clock;
 
-    BenchMetalViews(BenchTests tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews, BenchSay words, BenchWords say, ChairTime time,
+    BenchMetalViews(BenchTests tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews, BenchDoor door, BenchSay words, BenchWords say, ChairTime time,
                     Knowledge knowledge, Clock clock) {
         this.tests = tests;
         this.changes = changes;
         this.tails = tails;
         this.overviews = overviews;
+        this.door = door;
         this.words = words;
         this.say = say;
         this.time = time;
@@ -64,12 +67,18 @@ class BenchMetalViews {
         boolean alarmed = metal.stopsNow();
         return new BenchMetalView(head, BenchDoor.at(test), step(test), body.mix().map(m -> bath(m.bath())).orElse(List.of()),
             body.mix().filter(m -> !m.recipe().ammoniaStrengthStated()).map(m -> say.bath_unstated()).orElse(""),
-            typed.orElseGet(() -> mix(body)), tufts, running ? Optional.of(overviews.timer(test)) : Optional.empty(),
+            typed.orElseGet(() -> mix(body)), tufts, tests.sights(test).stream().map(this::sight).toList(), running ? Optional.of(overviews.timer(test)) : Optional.empty(),
             BenchStrand.of(metal.ranSeconds(), MetalTest.FULL_SECONDS, metal.seen().stream().map(s -> new BenchStrand.Seen(s.second(), s.tuft())).toList()),
             warmth(body), alarmed && !test.struck() ? alarm(metal) : "", toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(),
             running ? outcomes(visit, metal) : List.of(),
             result(visit, test, metal), nextDay(visit, test, body, metal), changes.of(visit, test), tail, head.ahead() && !test.struck(),
             UUID.randomUUID().toString(), version(test, metal, tail), news(metal), mistakes);
+    }
+
+    private BenchMetalView.Sight sight(BenchTestSight sight) {
+        String seen = say.sight(sight.seen().tuft(), words.sign(sight.seen().sign()), BenchNumber.clock(sight.seen().second()), BenchDoor.name(sight.by()));
+        return new BenchMetalView.Sight(sight.id().toString(), seen, sight.struck() ? say.sight_struck(sight.struckWhy()) : "",
+            !sight.struck() && door.mayStrike(sight.by()));
     }
 
     private static int step(BenchTest test) {
@@ -127,15 +136,16 @@ class BenchMetalViews {
 
     private List<BenchMetalView.Outcome> outcomes(Visit visit, MetalTest metal) {
         MetalTest.Result now = metal.result();
-        return List.of(outcome(visit, "positive", say.outcome_reaction_means(), now == MetalTest.Result.REACTION),
-            outcome(visit, "slight-lightening", say.outcome_slight_means(), now == MetalTest.Result.SLIGHT_LIGHTENING),
-            outcome(visit, "nothing-happened", say.outcome_nothing_means(), now == MetalTest.Result.NOTHING_HAPPENED));
+        boolean said = now != MetalTest.Result.RUNNING && now != MetalTest.Result.NOT_WHOLE;
+        return List.of(outcome(visit, "positive", say.outcome_reaction_means(), said, now == MetalTest.Result.REACTION),
+            outcome(visit, "slight-lightening", say.outcome_slight_means(), said, now == MetalTest.Result.SLIGHT_LIGHTENING),
+            outcome(visit, "nothing-happened", say.outcome_nothing_means(), said, now == MetalTest.Result.NOTHING_HAPPENED));
     }
 
-    /** With where the booked service would stand, the look on the next day included. */
-    private BenchMetalView.Outcome outcome(Visit visit, String code, String text, boolean holds) {
+    /** With where the booked service would stand, the look on the next day included; of an outcome that did not come about, nothing. */
+    private BenchMetalView.Outcome outcome(Visit visit, String code, String text, boolean said, boolean holds) {
         LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
-        String then = changes.booked(visit, TestFact.sound(BenchTestKind.METAL.code(), code, today, today)).map(say::outcome_then).orElse("");
+        String then = said && !holds ? "" : changes.booked(visit, TestFact.sound(BenchTestKind.METAL.code(), code, today, today)).map(say::outcome_then).orElse("");
         return new BenchMetalView.Outcome(BenchSay.weight(code), words.outcome(code), text, then, holds);
     }
 
@@ -158,7 +168,7 @@ class BenchMetalViews {
     }
 
     private static String version(BenchTest test, MetalTest metal, BenchTail tail) {
-        return test.version + "-" + test.state + "-" + metal.seen().size() + "-" + metal.fullTime() + "-" + tail.photos().size() + "-" + test.struck();
+        return test.version + "-" + test.state + "-" + metal.seen().hashCode() + "-" + metal.fullTime() + "-" + tail.photos().size() + "-" + test.struck();
     }
 
     private String news(MetalTest metal) {

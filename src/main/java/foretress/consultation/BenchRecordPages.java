@@ -30,7 +30,7 @@ import org.jboss.resteasy.reactive.multipart.FileUpload;
 /** What can be done with a test whatever its kind: strike it out, add a photo, look at one. */
 @Path("/visits/{id}/bench/tests/{test}")
 public class BenchRecordPages {
-    private static final int LONGEST_REASON = 500;
+    static final int LONGEST_REASON = 500;
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record BenchAgain(BenchHead head, String name, String back, BenchTail tail, String typed, Mistakes mistakes) implements TemplateInstance {}

@@ -72,6 +72,7 @@ public final class Rights {
         staff("POST /visits/{id}/bench/incompatibility-test/{test}/mix", STYLIST, OWNER),
         staff("POST /visits/{id}/bench/incompatibility-test/{test}/start", STYLIST, OWNER),
         staff("POST /visits/{id}/bench/incompatibility-test/{test}/seen", STYLIST, OWNER),
+        staff("POST /visits/{id}/bench/incompatibility-test/{test}/not-seen", STYLIST, OWNER),
         staff("POST /visits/{id}/bench/incompatibility-test/{test}/warmth", STYLIST, OWNER),
         staff("POST /visits/{id}/bench/incompatibility-test/{test}/end", STYLIST, OWNER),
         staff("POST /visits/{id}/bench/incompatibility-test/{test}/next-day", STYLIST, OWNER),

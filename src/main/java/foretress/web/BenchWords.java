@@ -185,6 +185,10 @@ public interface BenchWords {
     @Message String result();
     @Message String running();
     @Message String seen_at(String minutes);
+    @Message String sight(String tuft, String sign, String minutes, String name);
+    @Message String sight_error();
+    @Message String sight_struck(String why);
+    @Message String sights();
     @Message String sign_apart();
     @Message String sign_at_once();
     @Message String sign_bubbles();

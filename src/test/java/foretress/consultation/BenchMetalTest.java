@@ -181,6 +181,21 @@ class BenchMetalTest {
     }
 
     @Test
+    void aTapInErrorStaysWithItsReasonAndCountsForNothing() {
+        AtTheBench bench = petra().metalRunning();
+        bench.sees("A", "BUBBLES");
+        assertThat(standing()).isEqualTo(Weight.PREVENTS);
+        String why = bench.walker().only("form[action$=/not-seen] input[name^=why-]").attr("name");
+        bench.walker().send("form[action$=/not-seen]", Map.of(why, "")).expect(422);
+        bench.walker().send("form[action$=/not-seen]", Map.of(why, "an elbow")).expect(200);
+        bench.says("Tapped in error: an elbow");
+        assertThat(bench.walker().page().select(".urgent")).isEmpty();
+        assertThat(standing()).isEqualTo(Weight.TEST_FIRST);
+        bench.sees("A", "BUBBLES");
+        assertThat(standing()).isEqualTo(Weight.PREVENTS);
+    }
+
+    @Test
     void theBathIsWorkedOutOfTheBottleOnTheShelf() {
         AtTheBench bench = petra();
         bench.walker().open("/visits/" + visit + "/bench/incompatibility-test").send("form[action$=/incompatibility-test]", Map.of());
