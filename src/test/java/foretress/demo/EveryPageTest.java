@@ -160,7 +160,7 @@ class EveryPageTest {
 
     /** Every consultation is opened, since each has other findings; of all other kinds of page the first one. */
     private static String kept(String path) {
-        return path.startsWith("/visits/") ? path : kind(path);
+        return path.matches("/visits/[^/?]+") ? path : kind(path);
     }
 
     /** Addresses that differ by what they show, not by what they are, are of one kind. */
