@@ -28,7 +28,8 @@ public class BenchTestTime implements AtStart {
     private Run base = Run.NONE;
     private long from;
     private long keptAt;
-    private volatile boolean closing;
+    /** Between the start's first writing and the end: outside it a beat would write over what the last start kept. */
+    private volatile boolean beating;
 
     BenchTestTime(BenchTestNanos nanos, Clock clock) {
         this.nanos = nanos;
@@ -43,6 +44,7 @@ public class BenchTestTime implements AtStart {
             .map(row -> row.run().rested(now.toEpochMilli() - row.wall.toEpochMilli())).orElse(Run.NONE));
         begin(kept);
         keep();
+        beating = true;
     }
 
     private synchronized void begin(Run kept) {
@@ -76,7 +78,7 @@ public class BenchTestTime implements AtStart {
 
     @Scheduled(every = "${foretress.bench.every:5s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
     void beat() {
-        if (closing) {
+        if (!beating) {
             return;
         }
         boolean running = QuarkusTransaction.requiringNew().call(() -> !BenchTest.running().isEmpty());
@@ -86,7 +88,7 @@ public class BenchTestTime implements AtStart {
     }
 
     void lastBeat(@Observes ShutdownEvent event) {
-        closing = true;
+        beating = false;
         try {
             keep();
         } catch (RuntimeException gone) {

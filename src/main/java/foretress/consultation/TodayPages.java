@@ -149,7 +149,7 @@ public class TodayPages {
     private TemplateInstance page(Visit visit, Answers said, List<Question> due, Optional<Reading> reading, List<String> same, Optional<Mistake> extra,
                                   String submission) {
         Topic topic = intake.topics(visit, said).stream().filter(t -> !in(t, due).isEmpty()).findFirst().orElseThrow();
-        List<Asked> asked = views.asked(in(topic, due), shown(topic, said), reading);
+        List<Asked> asked = views.asked(in(topic, due), shown(topic, said), reading).stream().map(Asked::underAHeading).toList();
         List<Put> put = asked.stream().map(a -> put(a, said, same)).toList();
         return new TodayPage(text.head(visit), topic.id(), views.title(topic), due.size(), put, views.mistakes(asked, extra), submission,
             intake.version(visit, topic), asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst().orElse(""));

@@ -26,6 +26,11 @@ public record Asked(Question question, boolean alone, String ask, String hint, S
     /** Answers as short as this stand beside each other. */
     private static final int SHORT_LETTERS = 14;
 
+    /** The same on a page that has a heading of its own. */
+    public Asked underAHeading() {
+        return new Asked(question, false, ask, hint, why, brief, slips, fields, entries, mistakes, choices);
+    }
+
     public String id() {
         return question.id();
     }
