@@ -74,7 +74,9 @@ final class BenchCuts {
     }
 
     private static String letter(List<BenchCut> cuts) {
-        return LETTERS.substring(cuts.size() % LETTERS.length(), cuts.size() % LETTERS.length() + 1);
+        int at = cuts.size() % LETTERS.length();
+        int round = cuts.size() / LETTERS.length();
+        return LETTERS.charAt(at) + (round == 0 ? "" : Integer.toString(round + 1));
     }
 
     /** To half a centimetre. */

@@ -70,7 +70,7 @@ class BenchOverviews {
         Weight standing = assessments.booked(visit, assessment);
         BenchHead head = BenchHead.of(visit, time);
         List<BenchTest> made = tests.of(visit.client.id);
-        List<Past> past = made.stream().map(t -> past(visit, t)).toList();
+        List<Past> past = past(visit);
         List<BenchTimer> timers = tests.running().stream().map(this::timer).toList();
         return new BenchOverview(head, begun, standing, WeightWord.of(standing, stylist), service(visit),
             begun ? owed(visit, head, assessment) : List.of(), timers, kinds(head), length(visit, made),
@@ -115,6 +115,11 @@ class BenchOverviews {
         long left = tests.leftSeconds(test);
         String client = visits.find(test.visitId).map(v -> v.client.fullName()).orElse("");
         return new BenchTimer(test.id.toString(), BenchDoor.at(test), name, client, left, BenchNumber.clock(left), say.due(name, client));
+    }
+
+    /** Every test of the client, the newest first. */
+    List<Past> past(Visit visit) {
+        return tests.of(visit.client.id).stream().map(t -> past(visit, t)).toList();
     }
 
     private Past past(Visit visit, BenchTest test) {

@@ -14,6 +14,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
 
@@ -21,17 +22,19 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/visits/{id}")
 public class ConsultationPages {
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ConsultationPage(Reading reading) implements TemplateInstance {}
+    record ConsultationPage(Reading reading, List<BenchOverview.Past> tried) implements TemplateInstance {}
 
     private final Visits visits;
     private final Readings readings;
+    private final BenchOverviews bench;
     private final Consents consents;
     private final Ledger ledger;
     private final Who who;
 
-    ConsultationPages(Visits visits, Readings readings, Consents consents, Ledger ledger, Who who) {
+    ConsultationPages(Visits visits, Readings readings, BenchOverviews bench, Consents consents, Ledger ledger, Who who) {
         this.visits = visits;
         this.readings = readings;
+        this.bench = bench;
         this.consents = consents;
         this.ledger = ledger;
         this.who = who;
@@ -43,7 +46,7 @@ public class ConsultationPages {
     public TemplateInstance show(@RestPath UUID id) {
         Visit visit = visits.find(id).orElseThrow(NotFoundException::new);
         ledger.note(who.staff().id.toString(), "consultation read", id.toString());
-        return new ConsultationPage(readings.of(visit));
+        return new ConsultationPage(readings.of(visit), bench.past(visit));
     }
 
     /** The signed consent, the very bytes that the client has. */
