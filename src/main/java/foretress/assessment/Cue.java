@@ -1,5 +1,7 @@
 package foretress.assessment;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -12,6 +14,6 @@ import java.util.Map;
 public record Cue(String what, List<String> listedAs, int atLeast, Map<String, List<String>> when) {
     public Cue {
         listedAs = List.copyOf(listedAs);
-        when = Map.copyOf(when);
+        when = Collections.unmodifiableMap(new LinkedHashMap<>(when));      // in its order, so that causes always read the same
     }
 }

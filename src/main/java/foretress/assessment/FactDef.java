@@ -29,7 +29,7 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
      */
     public record Row(int ordinal, Map<String, List<String>> when, Map<String, Integer> policy) {
         public Row {
-            when = Map.copyOf(when);
+            when = Collections.unmodifiableMap(new LinkedHashMap<>(when));      // in its order, so that causes always read the same
             policy = Map.copyOf(policy);
         }
 

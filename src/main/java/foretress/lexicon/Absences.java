@@ -3,6 +3,7 @@ package foretress.lexicon;
 import foretress.lexicon.LabelToken.Gap;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Finds the stretches of a label that claim something is not in it. In doubt a stretch ends early, so that a real ingredient is
@@ -38,7 +39,7 @@ final class Absences {
             mark(at, endOfFirst(at + 1));
             return;
         }
-        for (List<String> opening : LabelWords.WITHOUT) {
+        for (List<String> opening : LabelWords.WITHOUT_BY_FIRST.getOrDefault(tokens.get(at).folded(), List.of())) {
             if (LabelWords.startsHere(tokens, at, opening) && opens(at, opening)) {
                 mark(at, end(at + opening.size()));
                 return;
@@ -49,30 +50,50 @@ final class Absences {
 
     /** A damaged opening counts where the word that denies is whole, or is a long one: "cotnains no", "witout", "freee from", but never "ein" for "kein". */
     private void damagedOpening(int at) {
-        StringBuilder said = new StringBuilder();
-        for (int end = at + 1; end <= tokens.size() && end <= at + LONGEST_OPENING && said.length() < LONGEST_WORD; end++) {
-            if (end > at + 1 && tokens.get(end - 1).before().compareTo(Gap.LINE) > 0) {
-                return;
-            }
-            said.append(tokens.get(end - 1).folded());
-            String word = said.toString();
-            if (LabelWords.LONG_WITHOUT.stream().anyMatch(without -> word.startsWith(without) || LookAlikes.oneSlip(word, without))) {
-                mark(at, end(end));
-                return;
-            }
+        if (longOpening(at)) {
+            return;
         }
-        for (List<String> opening : LabelWords.SPELT_WITHOUT) {
-            if (at + opening.size() <= tokens.size() && likeOpening(at, opening) && opens(at, opening)) {
-                mark(at, end(at + opening.size()));
+        String first = tokens.get(at).folded();
+        for (Map.Entry<String, List<List<String>>> openings : LabelWords.SPELT_BY_FIRST.entrySet()) {
+            if (like(first, openings.getKey()) && damagedOpening(at, openings.getValue())) {
                 return;
             }
         }
     }
 
-    /** The long words may have a slip, the short ones, which deny, have none. */
+    private boolean damagedOpening(int at, List<List<String>> openings) {
+        for (List<String> opening : openings) {
+            if (at + opening.size() <= tokens.size() && likeOpening(at, opening) && opens(at, opening)) {
+                mark(at, end(at + opening.size()));
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** One word that denies, whole or with a slip, or broken into several. */
+    private boolean longOpening(int at) {
+        String said = "";
+        for (int end = at + 1; end <= tokens.size() && end <= at + LONGEST_OPENING && said.length() < LONGEST_WORD; end++) {
+            if (end > at + 1 && tokens.get(end - 1).before().compareTo(Gap.LINE) > 0) {
+                return false;
+            }
+            String word = tokens.get(end - 1).folded();
+            said = end == at + 1 ? word : said + word;
+            for (String without : LabelWords.LONG_WITHOUT) {
+                if (said.startsWith(without) || LookAlikes.oneSlip(said, without)) {
+                    mark(at, end(end));
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** The words after the first. The long ones may have a slip, the short ones, which deny, have none. */
     private boolean likeOpening(int at, List<String> opening) {
-        for (int i = 0; i < opening.size(); i++) {
-            if (i > 0 && tokens.get(at + i).before() != Gap.INSIDE || !like(tokens.get(at + i).folded(), opening.get(i))) {
+        for (int i = 1; i < opening.size(); i++) {
+            if (tokens.get(at + i).before() != Gap.INSIDE || !like(tokens.get(at + i).folded(), opening.get(i))) {
                 return false;
             }
         }
@@ -86,7 +107,7 @@ final class Absences {
     }
 
     private static boolean isZero(String digits) {
-        return digits.chars().allMatch(c -> c == '0');
+        return digits.matches("0+");
     }
 
     /** The 0 of "2.0 %". */

@@ -1,6 +1,7 @@
 package foretress.lexicon;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** All spellings of all substances, by their folded letters and digits alone, and by likeness. */
 final class LabelIndex {
@@ -24,7 +26,11 @@ final class LabelIndex {
 
     private final Map<String, Substance> byKey = new HashMap<>();
     private final Map<String, Substance> byCas = new HashMap<>();
-    private final List<List<Spelling>> byLength = new ArrayList<>();
+    private final List<SameLength> byLength = new ArrayList<>();
+    /** By spelling, of those that damaged words were held against: made when first asked for. */
+    private final Map<String, List<Letterprint>> neighbours = new ConcurrentHashMap<>();
+    private final KeyTree forwards;
+    private final KeyTree backwards;
     private final Runnable compared;
     private int longestKey;
     private int mostTokens;
@@ -33,7 +39,24 @@ final class LabelIndex {
      * @param placeFirst begins with a place on the ring (p-, m-, o-)
      * @param onlyAlone counts only between separators or known names
      */
-    private record Spelling(String key, int shapes, boolean placeFirst, boolean onlyAlone, boolean base, Substance substance) {}
+    private record Spelling(String key, boolean placeFirst, boolean onlyAlone, boolean base, Substance substance) {}
+
+    /** All spellings of one length, with what is held against a damaged one before anything else, side by side. */
+    private static final class SameLength {
+        private final List<Spelling> spellings = new ArrayList<>();
+        private long[] marks = {};
+        private int[] digits = {};
+
+        void add(Spelling spelling) {
+            Letterprint print = Letterprint.of(spelling.key);
+            int size = spellings.size();
+            marks = Arrays.copyOf(marks, size + 1);
+            digits = Arrays.copyOf(digits, size + 1);
+            marks[size] = print.marks();
+            digits[size] = print.digits();
+            spellings.add(spelling);
+        }
+    }
 
     /**
      * What a damaged spelling may be.
@@ -53,6 +76,8 @@ final class LabelIndex {
         substances.forEach(s -> add(s.name(), s));
         substances.forEach(s -> s.otherNames().forEach(name -> add(name, s)));
         byKey.forEach(this::addSpelling);
+        forwards = KeyTree.of(byKey.keySet());
+        backwards = KeyTree.backwards(byKey.keySet());
     }
 
     /** A spelling already taken by another substance goes to the one of the heavier risk. */
@@ -108,10 +133,9 @@ final class LabelIndex {
         boolean placeFirst = key.length() > 1 && "pmo".indexOf(key.charAt(0)) >= 0
             && substance.name().toLowerCase(java.util.Locale.ROOT).startsWith(key.charAt(0) + "-");
         while (byLength.size() <= key.length()) {
-            byLength.add(new ArrayList<>());
+            byLength.add(new SameLength());
         }
-        byLength.get(key.length()).add(new Spelling(key, LookAlikes.shapes(key), placeFirst, LabelWords.countsOnlyAlone(key),
-            substance.kind().equals("base"), substance));
+        byLength.get(key.length()).add(new Spelling(key, placeFirst, LabelWords.countsOnlyAlone(key), substance.kind().equals("base"), substance));
     }
 
     int longestKey() {
@@ -124,6 +148,16 @@ final class LabelIndex {
 
     Optional<Substance> named(String key) {
         return Optional.ofNullable(byKey.get(key));
+    }
+
+    /** All names, to be walked through from where one may begin. */
+    KeyTree forwards() {
+        return forwards;
+    }
+
+    /** All names, to be walked through from where one may end, towards the beginning. */
+    KeyTree backwards() {
+        return backwards;
     }
 
     Optional<Substance> numbered(String cas) {
@@ -147,22 +181,31 @@ final class LabelIndex {
         }
         Map<String, Near> nearest = new LinkedHashMap<>();
         int slips = most / LookAlikes.SLIP + 1;
-        int shapes = LookAlikes.shapes(key);
+        Letterprint print = Letterprint.of(key);
         for (int length = Math.max(SHORTEST, key.length() - slips); length <= key.length() + slips && length < byLength.size(); length++) {
-            for (Spelling known : byLength.get(length)) {
-                compared.run();
-                int bound = most(Math.min(key.length(), length), known);
-                if (Integer.bitCount(known.shapes ^ shapes) <= 2 * (bound / LookAlikes.SLIP)) {
-                    compare(key, alone, known, bound, nearest);
-                }
-            }
+            compare(key, print, alone, byLength.get(length), most(Math.min(key.length(), length)), nearest);
         }
         return nearest.values().stream().noneMatch(Near::likely) ? Likeness.NONE : judged(key, nearest.values().stream().sorted(Comparator.comparingInt(Near::distance)).toList());
     }
 
-    private static void compare(String key, boolean alone, Spelling known, int most, Map<String, Near> nearest) {
-        boolean little = Math.min(key.length(), known.key.length()) < SHORT || known.onlyAlone;
-        if (most == 0 || saidFree(key, known.key) || little && !alone) {
+    /** Most spellings are told apart by their letterprints alone. */
+    private void compare(String key, Letterprint print, boolean alone, SameLength known, int most, Map<String, Near> nearest) {
+        int atMost = Letterprint.marksChangedBy(Math.max(most, LookAlikes.SLIP) / LookAlikes.SLIP);
+        long marks = print.marks();
+        int digits = print.digits();
+        for (int i = 0; i < known.marks.length; i++) {
+            compared.run();
+            if (known.digits[i] == digits && Long.bitCount(known.marks[i] ^ marks) <= atMost) {
+                compare(key, alone, known.spellings.get(i), nearest);
+            }
+        }
+    }
+
+    private static void compare(String key, boolean alone, Spelling known, Map<String, Near> nearest) {
+        int letters = Math.min(key.length(), known.key.length());
+        int most = most(letters, known);
+        boolean little = letters < SHORT || known.onlyAlone;
+        if (most == 0 || little && !alone || saidFree(key, known.key)) {
             return;
         }
         int distance = LookAlikes.between(key, known.key, most);
@@ -212,11 +255,25 @@ final class LabelIndex {
         return letters < SHORTEST ? 0 : slips * LookAlikes.SLIP + (letters < SHORT ? 1 : 2);
     }
 
-    private static Likeness judged(String key, List<Near> nearest) {
+    private Likeness judged(String key, List<Near> nearest) {
         Near best = nearest.stream().filter(Near::likely).findFirst().orElseThrow();
         List<Substance> near = nearest.stream().filter(n -> n.distance < best.distance + MARGIN).map(n -> n.spelling.substance).toList();
-        boolean another = near.size() > 1 || Neighbours.of(best.spelling.key, best.spelling.placeFirst).stream()
-            .anyMatch(other -> LookAlikes.between(key, other, best.distance) < best.distance);
+        boolean another = near.size() > 1 || aNeighbourIsNearer(key, best);
         return new Likeness(another ? Optional.empty() : Optional.of(best.spelling.substance), best.distance, near);
+    }
+
+    private boolean aNeighbourIsNearer(String key, Near best) {
+        Letterprint print = Letterprint.of(key);
+        int nearer = best.distance - 1;
+        for (Letterprint other : neighbours.computeIfAbsent(best.spelling.key, k -> neighbours(best.spelling))) {
+            if (print.mayBeWithin(other, nearer) && LookAlikes.between(key, other.key(), nearer) <= nearer) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static List<Letterprint> neighbours(Spelling spelling) {
+        return Neighbours.of(spelling.key, spelling.placeFirst).stream().map(Letterprint::of).toList();
     }
 }

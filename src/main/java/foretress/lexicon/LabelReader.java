@@ -57,16 +57,21 @@ final class LabelReader {
         int sign = Math.max(text.indexOf("+/-"), Math.max(text.indexOf("+/−"), text.indexOf('±')));
         int from = sign < 0 ? Integer.MAX_VALUE : sign;
         for (int i = 0; i < tokens.size(); i++) {
-            int at = i;
-            if (LabelWords.MAY_CONTAIN.stream().anyMatch(words -> LabelWords.startsHere(tokens, at, words))) {
-                return Math.min(from, tokens.get(i).from());
+            for (List<String> words : LabelWords.MAY_CONTAIN) {
+                if (LabelWords.startsHere(tokens, i, words)) {
+                    return Math.min(from, tokens.get(i).from());
+                }
             }
         }
         return from;
     }
 
     private void numbers() {
-        Matcher cas = CAS.matcher(text.replaceAll("[‐‑‒–−]", "-"));
+        String hyphens = Letters.isAscii(text) ? text : text.replaceAll("[‐‑‒–−]", "-");
+        if (!mayHoldNumber(hyphens)) {
+            return;
+        }
+        Matcher cas = CAS.matcher(hyphens);
         while (cas.find()) {
             BitSet inside = tokensBetween(cas.start(), cas.end());
             String digits = cas.group().replace('O', '0').replace('o', '0').replace('l', '1').replace('I', '1');
@@ -81,6 +86,16 @@ final class LabelReader {
                 used.or(inside);
             }
         }
+    }
+
+    /** Two hyphens around two characters: without them there is no such number. */
+    private static boolean mayHoldNumber(String hyphens) {
+        for (int at = hyphens.indexOf('-'); at >= 0; at = hyphens.indexOf('-', at + 1)) {
+            if (at + 3 < hyphens.length() && hyphens.charAt(at + 3) == '-') {
+                return true;
+            }
+        }
+        return false;
     }
 
     private BitSet tokensBetween(int from, int to) {

@@ -67,23 +67,23 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
     }
 
     static String folded(String word) {
-        StringBuilder plain = new StringBuilder(word.length());
-        String lower = isAscii(word) ? word.toLowerCase(Locale.ROOT) : NO_LETTER.matcher(Letters.folded(word)).replaceAll("");
+        String lower = Letters.isAscii(word) ? word.toLowerCase(Locale.ROOT) : NO_LETTER.matcher(Letters.folded(word)).replaceAll("");
+        String plain = lower.indexOf('0') < 0 && lower.indexOf('1') < 0 ? lower : digitsAmongLetters(lower);
+        while (plain.contains("sulph")) {
+            plain = plain.replace("sulph", "sulf");
+        }
+        return SAME.getOrDefault(plain, plain);
+    }
+
+    /** A 1 or a 0 between two letters is an l or an o. */
+    private static String digitsAmongLetters(String lower) {
+        StringBuilder plain = new StringBuilder(lower.length());
         for (int i = 0; i < lower.length(); i++) {
             boolean between = i > 0 && i + 1 < lower.length() && isLetter(plain.charAt(plain.length() - 1)) && isLetter(lower.charAt(i + 1));
             char c = lower.charAt(i);
             plain.append(between && c == '1' ? 'l' : between && c == '0' ? 'o' : c);
         }
-        int sulph = plain.indexOf("sulph");
-        while (sulph >= 0) {
-            plain.replace(sulph, sulph + 5, "sulf");
-            sulph = plain.indexOf("sulph");
-        }
-        return SAME.getOrDefault(plain.toString(), plain.toString());
-    }
-
-    private static boolean isAscii(String word) {
-        return word.chars().allMatch(c -> c < 128);
+        return plain.toString();
     }
 
     private static boolean isLetter(char c) {
@@ -108,7 +108,12 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
     }
 
     static boolean isNumber(String folded) {
-        return !folded.isEmpty() && folded.chars().allMatch(c -> c >= '0' && c <= '9');
+        for (int i = 0; i < folded.length(); i++) {
+            if (folded.charAt(i) < '0' || folded.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return !folded.isEmpty();
     }
 
     private static Gap gap(String between, String before, String after) {
@@ -121,7 +126,7 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
             Gap one = gap(between.charAt(i), i + 1 < between.length() ? between.charAt(i + 1) : 'x', locants, before, after);
             gap = one.compareTo(gap) > 0 ? one : gap;
         }
-        return between.chars().filter(c -> c == '\n').count() > 1 ? Gap.STOP : gap;
+        return between.indexOf('\n') < between.lastIndexOf('\n') ? Gap.STOP : gap;
     }
 
     /** Numbers and single letters say where in a molecule something sits: N,N- or 2,5-. */

@@ -1,6 +1,9 @@
 package foretress.lexicon;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Words on a label that are no substances: connecting words, units, "free of", "may contain"; in five languages. */
@@ -34,10 +37,15 @@ final class LabelWords {
         List.of("wolne", "od"), List.of("enthalt", "kein"), List.of("enthalt", "keine"), List.of("enthalt", "keinen"), List.of("ne", "contient", "pas"),
         List.of("ne", "contient", "ni"), List.of("libres", "de"), List.of("exento", "de"), List.of("exenta", "de"), List.of("exempte", "de"), List.of("no"));
 
+    /** The same by their first words, in this order. */
+    static final Map<String, List<List<String>>> WITHOUT_BY_FIRST = byFirst(WITHOUT);
+
     /** Openings with a word long enough to be known with a slip in it. */
     static final int SPELT = 7;
     static final List<List<String>> SPELT_WITHOUT = WITHOUT.stream()
         .filter(opening -> opening.stream().anyMatch(word -> word.length() > 3)).toList();
+    /** The same by their first words, in the order in which these first come. */
+    static final Map<String, List<List<String>>> SPELT_BY_FIRST = byFirst(SPELT_WITHOUT);
 
     static final List<List<String>> MAY_CONTAIN = List.of(List.of("may", "contain"), List.of("puede", "contener"),
         List.of("peut", "contenir"), List.of("kann", "enthalten"), List.of("moze", "zawierac"));
@@ -54,6 +62,12 @@ final class LabelWords {
     private static final int SHORT = 4;
 
     private LabelWords() {
+    }
+
+    private static Map<String, List<List<String>>> byFirst(List<List<String>> openings) {
+        Map<String, List<List<String>>> byFirst = new LinkedHashMap<>();
+        openings.forEach(opening -> byFirst.computeIfAbsent(opening.get(0), first -> new ArrayList<>()).add(opening));
+        return byFirst;
     }
 
     /** Short names mean something else within longer ones (the MEA in cocamide MEA). */

@@ -8,7 +8,19 @@ final class Letters {
     private Letters() {
     }
 
+    static boolean isAscii(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) >= 128) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     static String folded(String text) {
+        if (isAscii(text)) {
+            return text.toLowerCase(Locale.ROOT);
+        }
         String plain = Normalizer.normalize(text, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
         StringBuilder out = new StringBuilder(plain.length());
         Normalizer.normalize(plain, Normalizer.Form.NFD).codePoints().filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)

@@ -30,7 +30,7 @@ final class LookAlikes {
     static boolean oneSlip(String written, String known) {
         boolean likely = Math.abs(written.length() - known.length()) <= 2
             && (written.charAt(0) == known.charAt(0) || written.charAt(written.length() - 1) == known.charAt(known.length() - 1));
-        return likely && Integer.bitCount(shapes(written) ^ shapes(known)) <= 2
+        return likely && Letterprint.of(written).mayBeWithin(Letterprint.of(known), SLIP + 1)
             && between(written, known, SLIP + 1) <= SLIP + 1;
     }
 
@@ -112,26 +112,16 @@ final class LookAlikes {
         return digit(a) || digit(b) ? NEVER : SLIP;
     }
 
-    private static boolean digit(char c) {
+    static boolean digit(char c) {
         return c >= '0' && c <= '9';
     }
 
     /** One letter for all that look like it. */
-    private static char shape(char c) {
+    static char shape(char c) {
         return switch (c) {
             case 'i', '1' -> 'l';
             case '0' -> 'o';
             default -> c;
         };
-    }
-
-    /** Which shapes occur, a bit for each; one slip changes at most two of them, a look-alike none. */
-    static int shapes(String key) {
-        int bits = 0;
-        for (int i = 0; i < key.length(); i++) {
-            char c = shape(key.charAt(i));
-            bits |= 1 << (c == 'r' || c == 'n' || c == 'm' ? 12 : c >= 'a' && c <= 'z' ? c - 'a' : digit(c) ? 17 + (c - '2') % 5 : 31);
-        }
-        return bits;
     }
 }

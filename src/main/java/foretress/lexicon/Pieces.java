@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * One stretch of a label between two separators, cut into names. Where the plain names leave words unread, all ways to cut it are
@@ -35,7 +34,7 @@ final class Pieces {
     private final LabelIndex index;
     private final BitSet absent;
     private final BitSet read = new BitSet();
-    private final StringBuilder letters = new StringBuilder();
+    private final String letters;
     /** For each place in the letters, the token it lies in. */
     private final int[] tokenAt;
     private final int[] startOf;
@@ -56,11 +55,13 @@ final class Pieces {
         this.index = index;
         this.absent = absent;
         this.startOf = new int[to - from + 1];
+        StringBuilder all = new StringBuilder();
         for (int i = from; i < to; i++) {
-            startOf[i - from] = letters.length();
-            letters.append(tokens.get(i).folded());
+            startOf[i - from] = all.length();
+            all.append(tokens.get(i).folded());
         }
-        startOf[to - from] = letters.length();
+        startOf[to - from] = all.length();
+        this.letters = all.toString();
         this.tokenAt = new int[letters.length() + 1];
         for (int i = from; i < to; i++) {
             java.util.Arrays.fill(tokenAt, startOf[i - from], startOf[i - from + 1], i);
@@ -87,7 +88,11 @@ final class Pieces {
     /** Without the names that count only alone, or beside known ones, and do not stand so. */
     private List<Piece> fitting(List<Piece> pieces) {
         read.clear();
-        pieces.stream().filter(p -> p.substance().isPresent()).forEach(p -> read.set(p.fromToken(), p.toToken()));
+        for (Piece piece : pieces) {
+            if (piece.substance().isPresent()) {
+                read.set(piece.fromToken(), piece.toToken());
+            }
+        }
         List<Piece> fitting = new ArrayList<>();
         for (Piece piece : pieces) {
             if (piece.substance().isPresent() && onlyAlone(piece) && !alone(piece.fromToken(), piece.toToken())) {
@@ -104,7 +109,7 @@ final class Pieces {
 
     private boolean onlyAlone(Piece piece) {
         boolean oneWord = piece.toToken() == piece.fromToken() + 1;
-        String key = oneWord ? tokens.get(piece.fromToken()).folded() : letters.substring(start(piece.fromToken()), start(piece.toToken()));
+        String key = letters(piece.fromToken(), piece.toToken());
         boolean wholeWords = piece.from() == tokens.get(piece.fromToken()).from() && piece.to() == tokens.get(piece.toToken() - 1).to();
         return wholeWords && !piece.free() && (LabelWords.countsOnlyAlone(key) || oneWord && piece.substance().get().kind().equals("base"));
     }
@@ -126,17 +131,26 @@ final class Pieces {
 
     private Optional<Piece> saidFree(int at) {
         String word = tokens.get(at).folded();
-        return LabelWords.FREE_WITHIN.stream().filter(free -> word.length() > free.length() && word.endsWith(free))
-            .flatMap(free -> index.named(word.substring(0, word.length() - free.length())).stream())
-            .map(s -> new Piece(at, at + 1, tokens.get(at).from(), tokens.get(at).to(), Optional.of(s), false, true)).findFirst();
+        for (String free : LabelWords.FREE_WITHIN) {
+            Optional<Substance> named = word.endsWith(free) ? index.named(word.substring(0, word.length() - free.length())) : Optional.empty();
+            if (named.isPresent()) {
+                return Optional.of(new Piece(at, at + 1, tokens.get(at).from(), tokens.get(at).to(), named, false, true));
+            }
+        }
+        return Optional.empty();
     }
 
     private int start(int token) {
         return startOf[token - from];
     }
 
+    /** Of one word, or of several in a row. */
+    private String letters(int at, int end) {
+        return end == at + 1 ? tokens.get(at).folded() : letters.substring(start(at), start(end));
+    }
+
     private Optional<Substance> named(int at, int end) {
-        String key = letters.substring(start(at), start(end));
+        String key = letters(at, end);
         boolean fiveDigits = end == at + 1 && key.length() == 5 && LabelToken.isNumber(key);
         return index.named(fiveDigits ? "ci" + key : key);
     }
@@ -208,49 +222,52 @@ final class Pieces {
     private record Step(int cost, int before, Piece piece) {}
 
     private List<Piece> cheapest(BitSet holes) {
-        TreeSet<Integer> borders = borders(holes);
-        Map<Integer, Step> steps = new HashMap<>();
-        steps.put(0, new Step(0, -1, null));
-        for (int at : borders) {
-            if (steps.containsKey(at)) {
+        BitSet borders = borders(holes);
+        Step[] steps = new Step[letters.length() + 1];
+        steps[0] = new Step(0, -1, null);
+        for (int at = 0; at >= 0; at = borders.nextSetBit(at + 1)) {
+            if (steps[at] != null) {
                 unreadWord(at, steps);
-                for (int end : borders.tailSet(at, false)) {
-                    if (end - at > index.longestKey() + LookAlikes.SLIP || tokenAt[end] - tokenAt[at] > index.mostTokens()) {
-                        break;
-                    }
+                for (int end = borders.nextSetBit(at + 1); end >= 0 && within(at, end); end = borders.nextSetBit(end + 1)) {
                     step(at, end, holes, steps);
                 }
             }
         }
         List<Piece> pieces = new ArrayList<>();
-        for (Step step = steps.get(letters.length()); step.piece != null; step = steps.get(step.before)) {
+        for (Step step = steps[letters.length()]; step.piece != null; step = steps[step.before]) {
             pieces.add(step.piece);
         }
         Collections.reverse(pieces);
         return pieces;
     }
 
+    /** No longer than any name can be, damaged or not. */
+    private boolean within(int at, int end) {
+        return end - at <= index.longestKey() + LookAlikes.SLIP && tokenAt[end] - tokenAt[at] <= index.mostTokens();
+    }
+
     /** There is always a way on: the next word, however long, left unread. */
-    private void unreadWord(int at, Map<Integer, Step> steps) {
+    private void unreadWord(int at, Step[] steps) {
         if (at < letters.length() && isTokenStart(at)) {
             int token = tokenAt[at];
             Optional<Piece> free = saidFree(token);
-            offer(steps, start(token + 1), new Step(steps.get(at).cost + (free.isPresent() ? NAME : unread(token)), at,
+            offer(steps, start(token + 1), new Step(steps[at].cost + (free.isPresent() ? NAME : unread(token)), at,
                 free.orElseGet(() -> unreadPiece(token))));
         }
     }
 
-    private void step(int at, int end, BitSet holes, Map<Integer, Step> steps) {
+    private void step(int at, int end, BitSet holes, Step[] steps) {
         boolean whole = isTokenStart(at) && isTokenStart(end);
         int lost = (isTokenStart(at) ? 0 : LOST_SEPARATOR) + (isTokenStart(end) ? 0 : LOST_SEPARATOR);
-        int cost = steps.get(at).cost + lost;
+        int cost = steps[at].cost + lost;
         Optional<Substance> named = whole ? named(tokenAt[at], tokenAt[end]) : index.named(letters.substring(at, end)).filter(s -> fit(at, end));
         if (named.isPresent()) {
             offer(steps, end, new Step(cost + NAME, at, piece(at, end, named, lost > 0)));
             return;
         }
         int last = tokenAt[end - 1];
-        if (holes.get(tokenAt[at], last + 1).isEmpty()) {
+        int hole = holes.nextSetBit(tokenAt[at]);
+        if (hole < 0 || hole > last) {
             return;
         }
         Optional<Substance> compound = whole ? compound(tokenAt[at], last + 1) : Optional.empty();
@@ -278,8 +295,10 @@ final class Pieces {
         return saysNothing(token) ? UNREAD_NUMBER : UNREAD_LETTER * tokens.get(token).folded().length();
     }
 
-    private static void offer(Map<Integer, Step> steps, int end, Step step) {
-        steps.merge(end, step, (old, one) -> one.cost < old.cost ? one : old);
+    private static void offer(Step[] steps, int end, Step step) {
+        if (steps[end] == null || step.cost < steps[end].cost) {
+            steps[end] = step;
+        }
     }
 
     private Piece piece(int at, int end, Optional<Substance> substance, boolean slips) {
@@ -294,51 +313,50 @@ final class Pieces {
     }
 
     /** Where a piece may begin or end: between words, and within an unread word where a known name begins or ends at its edge. */
-    private TreeSet<Integer> borders(BitSet holes) {
-        TreeSet<Integer> borders = new TreeSet<>();
+    private BitSet borders(BitSet holes) {
+        BitSet borders = new BitSet();
         for (int i = from; i <= to; i++) {
-            borders.add(start(i));
+            borders.set(start(i));
         }
         for (int token = holes.nextSetBit(0); token >= 0; token = holes.nextSetBit(token + 1)) {
-            within(token, borders);
+            endsWithin(token, borders);
+            startsWithin(token, borders);
         }
         return borders;
     }
 
-    private void within(int token, TreeSet<Integer> borders) {
-        int last = start(token + 1);
-        TreeSet<Integer> open = new TreeSet<>(startsAround(token));
-        while (!open.isEmpty()) {
-            int at = open.pollFirst();
-            for (int end = Math.max(start(token) + 1, at + SHORTEST_WITHOUT_SEPARATOR); end < last && end - at <= index.longestKey(); end++) {
-                if (index.named(letters.substring(at, end)).isPresent() && fit(at, end) && borders.add(end)) {
-                    open.add(end);
-                }
-            }
-        }
-        for (int end : endsAround(token)) {
-            for (int at = Math.min(last - 1, end - SHORTEST_WITHOUT_SEPARATOR); at > start(token) && end - at <= index.longestKey(); at--) {
-                if (index.named(letters.substring(at, end)).isPresent() && fit(at, end)) {
-                    borders.add(at);
-                }
-            }
-        }
-    }
-
-    private List<Integer> startsAround(int token) {
-        List<Integer> starts = new ArrayList<>();
+    /** Ends, within the word, of names that begin at its edge or at that of a word shortly before, and of those that begin where one ends. */
+    private void endsWithin(int token, BitSet borders) {
+        BitSet open = new BitSet();
         for (int i = Math.max(from, token - 3); i <= token; i++) {
-            starts.add(start(i));
+            open.set(start(i));
         }
-        return starts;
+        for (int at = open.nextSetBit(0); at >= 0; at = open.nextSetBit(at + 1)) {
+            int node = index.forwards().next(KeyTree.ROOT, letters.charAt(at));
+            for (int end = at + 1; node != KeyTree.NOWHERE && end < start(token + 1); end++) {
+                if (end > start(token) && index.forwards().isKey(node) && fit(at, end) && !borders.get(end)) {
+                    borders.set(end);
+                    open.set(end);
+                }
+                node = index.forwards().next(node, letters.charAt(end));
+            }
+        }
     }
 
-    private List<Integer> endsAround(int token) {
-        List<Integer> ends = new ArrayList<>();
+    /** Beginnings, within the word, of names that end at its edge or at that of a word shortly after. */
+    private void startsWithin(int token, BitSet borders) {
         for (int i = token + 1; i <= Math.min(to, token + 4); i++) {
-            ends.add(start(i));
+            int node = KeyTree.ROOT;
+            for (int at = start(i) - 1; at > start(token); at--) {
+                node = index.backwards().next(node, letters.charAt(at));
+                if (node == KeyTree.NOWHERE) {
+                    break;
+                }
+                if (at < start(token + 1) && index.backwards().isKey(node) && fit(at, start(i))) {
+                    borders.set(at);
+                }
+            }
         }
-        return ends;
     }
 
     /** What the words in a row might be, taken together or in part, where they could be several. */
