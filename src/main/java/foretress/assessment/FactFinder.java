@@ -90,6 +90,7 @@ public final class FactFinder {
                 case "label-dye-group" -> labels.dyeGroup(def);
                 case "label-unknown" -> labels.notRecognised(def);
                 case "skin-test" -> tests.skinTest(def, how, maskingNow(how)).leavingOpen(asking.unanswered(dates(how)));
+                case "medical-advice" -> tests.medicalAdvice(def, how.of());
                 case "metal-test" -> tests.metalTest(def);
                 case "test-cutting" -> tests.testCutting(def);
                 case "elasticity" -> tests.elasticity(def);

@@ -10,11 +10,12 @@ import java.util.Optional;
  * somebody's to give.
  *
  * @param test id: {@code skin-test}, {@code incompatibility-test}, {@code test-cutting}, {@code elasticity-test}, {@code porosity-test},
- *     {@code dermatologist-letter}
+ *     {@code dermatologist-letter}, {@code medical-advice}
  * @param outcome skin-test: negative, doubtful, positive; incompatibility-test: slight-lightening, not-whole (a stretch without
  *     its own tuft, or a control that cannot be read), nothing-happened, positive; test-cutting: good, poor;
  *     elasticity-test: pass, caution, fail; porosity-test: even, porous
- *     dermatologist-letter: names-product (a dye without peroxide and without any of the group), advises-against
+ *     dermatologist-letter: names-product (a dye without peroxide and without any of the group), advises-against;
+ *     medical-advice: with-care, advised-against
  * @param started the day it was begun
  * @param read the day a member of staff read it; empty while nobody has
  * @param waitKept it was read after the wait that policy and leaflet ask
@@ -23,9 +24,10 @@ import java.util.Optional;
  * @param masked it was begun or read under something that hides reactions, or that may
  * @param overtaken something since may have changed what it says: a sensitising event, another treatment of the hair
  * @param leaflet what the maker of the product asks of a skin test; of leaflet and policy the stricter holds
+ * @param about what a doctor's word is about, by the fact it names; empty for everything else
  */
 public record TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,
-                       boolean thisVisit, boolean masked, boolean overtaken, Optional<Leaflet> leaflet) {
+                       boolean thisVisit, boolean masked, boolean overtaken, Optional<Leaflet> leaflet, Optional<String> about) {
     /** What each test can come to, from better to worse. */
     public static final Map<String, List<String>> OUTCOMES = Map.of(
         "skin-test", List.of("negative", "doubtful", "positive"),
@@ -33,12 +35,28 @@ public record TestFact(String test, String outcome, LocalDate started, Optional<
         "test-cutting", List.of("good", "poor"),
         "elasticity-test", List.of("pass", "caution", "fail"),
         "porosity-test", List.of("even", "porous"),
-        "dermatologist-letter", List.of("names-product", "advises-against"));
+        "dermatologist-letter", List.of("names-product", "advises-against"),
+        "medical-advice", List.of("with-care", "advised-against"));
+
+    /** It is about the test itself, not about something else. */
+    public TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,
+                    boolean thisVisit, boolean masked, boolean overtaken, Optional<Leaflet> leaflet) {
+        this(test, outcome, started, read, waitKept, thisProduct, thisVisit, masked, overtaken, leaflet, Optional.empty());
+    }
 
     /** No leaflet of the product is on file. */
     public TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,
                     boolean thisVisit, boolean masked, boolean overtaken) {
         this(test, outcome, started, read, waitKept, thisProduct, thisVisit, masked, overtaken, Optional.empty());
+    }
+
+    /**
+     * A doctor's word as staff recorded it.
+     *
+     * @param overtaken the answers it is about are no longer those of the day it was given
+     */
+    public static TestFact advice(String about, String outcome, LocalDate said, boolean thisVisit, boolean overtaken) {
+        return new TestFact("medical-advice", outcome, said, Optional.of(said), true, true, thisVisit, false, overtaken, Optional.empty(), Optional.of(about));
     }
 
     /** Read by staff after the wait, of this product, for this visit, with nothing against it. */

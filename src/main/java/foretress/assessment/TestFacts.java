@@ -12,6 +12,7 @@ final class TestFacts {
     private static final int SKIN_POSITIVE = 2;
     private static final int NOTHING_HAPPENED = 2;
     private static final int METAL_POSITIVE = 3;
+    private static final int ADVISED_AGAINST = 2;
 
     private final Situation situation;
     private final Asking asking;
@@ -74,6 +75,26 @@ final class TestFacts {
 
     FactValue porosity(FactDef def) {
         return newest(def, "porosity-test", Map.of("even", 0, "porous", 2));
+    }
+
+    /**
+     * A doctor's word about one fact: of this visit's words the heaviest; without one, a "no" from an earlier visit stands as long
+     * as it is the newest. A "yes" counts for its own visit, and while the answers it is about are the same.
+     */
+    FactValue medicalAdvice(FactDef def, List<String> about) {
+        List<TestFact> words = made("medical-advice").filter(t -> t.about().filter(about::contains).isPresent()).toList();
+        List<TestFact> ours = words.stream().filter(TestFact::thisVisit).toList();
+        boolean against = ours.isEmpty() ? newestIsAgainst(words) : ours.stream().anyMatch(TestFacts::against);
+        boolean withCare = ours.stream().anyMatch(t -> !t.overtaken() && t.read().isPresent());
+        return FactValue.known(def, against ? ADVISED_AGAINST : withCare ? CLEAR : NOT_DONE, List.of());
+    }
+
+    private static boolean newestIsAgainst(List<TestFact> words) {
+        return words.stream().max(Comparator.comparing(TestFact::started).thenComparing(TestFacts::against)).filter(TestFacts::against).isPresent();
+    }
+
+    private static boolean against(TestFact word) {
+        return !word.outcome().equals("with-care");
     }
 
     /** The newest result; the worse of two made on one day. A good one that was overtaken is owed again. */

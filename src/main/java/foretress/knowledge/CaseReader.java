@@ -36,12 +36,14 @@ final class CaseReader {
     private final Map<String, Step> steps;
     private final Map<String, Service> services;
     private final Set<String> rules;
+    private final Set<String> facts;
 
     CaseReader(Knowledge knowledge) {
         this.knowledge = knowledge;
         this.base = new BaseClient(knowledge);
         this.steps = knowledge.ruleSet().steps().stream().collect(Collectors.toMap(Step::id, Function.identity()));
         this.services = knowledge.ruleSet().services().stream().collect(Collectors.toMap(Service::id, Function.identity()));
+        this.facts = knowledge.ruleSet().facts().stream().map(f -> f.id()).collect(Collectors.toSet());
         this.rules = knowledge.ruleSet().rules().stream().map(r -> r.id()).collect(Collectors.toSet());
     }
 
@@ -137,19 +139,20 @@ final class CaseReader {
             word(entry, "route", Medicine.ROUTES, Medicine.NOT_ASKED), word(entry, "last", Medicine.LAST_TAKEN, Medicine.NOT_ASKED));
     }
 
-    private static List<TestFact> tests(Yaml given, LocalDate today) {
+    private List<TestFact> tests(Yaml given, LocalDate today) {
         return given.maybe("tests").map(list -> list.listOrOne().stream().map(entry -> test(entry, today)).toList()).orElse(List.of());
     }
 
-    private static TestFact test(Yaml entry, LocalDate today) {
-        entry.only("test", "outcome", "started", "read", "wait-kept", "this-product", "this-visit", "masked", "overtaken");
+    private TestFact test(Yaml entry, LocalDate today) {
+        entry.only("test", "outcome", "started", "read", "wait-kept", "this-product", "this-visit", "masked", "overtaken", "about");
         LocalDate started = day(entry, "started").orElse(today.minusDays(2));
         boolean read = entry.maybe("read").map(r -> !r.text().equals("no")).orElse(true);
         Optional<LocalDate> readOn = read ? Optional.of(entry.maybe("read").filter(r -> !r.text().equals("yes")).map(CaseDates::day)
             .orElse(started.plusDays(2))) : Optional.empty();
         String test = entry.at("test").oneOf(TestFact.OUTCOMES.keySet(), "test");
         return new TestFact(test, entry.at("outcome").oneOf(TestFact.OUTCOMES.get(test), "outcome"), started, readOn, flag(entry, "wait-kept", true),
-            flag(entry, "this-product", true), flag(entry, "this-visit", true), flag(entry, "masked", false), flag(entry, "overtaken", false));
+            flag(entry, "this-product", true), flag(entry, "this-visit", true), flag(entry, "masked", false), flag(entry, "overtaken", false),
+            Optional.empty(), entry.maybe("about").map(fact -> fact.oneOf(facts, "fact")));
     }
 
     private static boolean flag(Yaml entry, String name, boolean otherwise) {

@@ -26,8 +26,8 @@ final class FactsReader {
         "import", "in", "let", "loop", "namespace", "null", "package", "return", "true", "var", "void", "while");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
     private static final Set<String> FROM_TREATMENTS = Set.of("left", "kind-left", "metal");
-    private static final Set<String> NEEDS_OF = Set.of("left", "kind-left", "metal", "medicine", "policy-allows", "letter-or-test");
-    private static final Set<String> FROM_FACTS = Set.of("skin-test", "letter-or-test");
+    private static final Set<String> NEEDS_OF = Set.of("left", "kind-left", "metal", "medicine", "policy-allows", "letter-or-test", "medical-advice");
+    private static final Set<String> FROM_FACTS = Set.of("skin-test", "letter-or-test", "medical-advice");
 
     private final Map<String, Question> questions = new LinkedHashMap<>();
     private final Set<String> treatments = new LinkedHashSet<>();

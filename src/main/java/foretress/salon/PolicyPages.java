@@ -36,8 +36,8 @@ public class PolicyPages {
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record PolicyPage(List<Field> fields, String source, boolean kept, Mistakes mistakes) implements TemplateInstance {}
 
-    /** One figure: the law's in words, and what the owner put in. */
-    public record Field(String name, String label, String law, String value) {}
+    /** One figure: what holds without the salon's own, in words, and what the owner put in; some are a yes (1) or a no (0). */
+    public record Field(String name, String label, String hint, String value, boolean yesOrNo) {}
 
     private final Policies policies;
     private final Knowledge knowledge;
@@ -81,14 +81,20 @@ public class PolicyPages {
         if (!mistakes.expect(number, setting.figure(), words.policy_not_a_figure(label(setting), setting.most()))) return Optional.empty();
         int figure = Integer.parseInt(typed);
         int law = policies.law().figure(setting.figure());
-        mistakes.expect(!setting.laxerThan(figure, law), setting.figure(), words.policy_laxer(label(setting), typed, said(setting, law), source()));
+        mistakes.expect(!setting.laxerThan(figure, law), setting.figure(), laxer(setting, figure, law));
         return Optional.of(figure);
+    }
+
+    private String laxer(Setting setting, int figure, int law) {
+        String typed = typed(setting, figure);
+        return setting.source().map(own -> words.policy_laxer_here(label(setting), typed, said(setting, law), printed(own)))
+            .orElseGet(() -> words.policy_laxer(label(setting), typed, said(setting, law), source()));
     }
 
     private TemplateInstance page(Form form, boolean kept, Mistakes mistakes) {
         Policy law = policies.law();
         List<Field> fields = Arrays.stream(Setting.values()).map(setting -> new Field(setting.figure(), label(setting),
-            said(setting, law.figure(setting.figure())), form.one(setting.figure()))).toList();
+            hint(setting, law.figure(setting.figure())), form.one(setting.figure()), setting.isYesOrNo())).toList();
         return new PolicyPage(fields, source(), kept, mistakes);
     }
 
@@ -101,17 +107,41 @@ public class PolicyPages {
             case PERMED_HAIR_WEEKS -> words.policy_permed_hair_weeks();
             case CHEMOTHERAPY_MONTHS -> words.policy_chemotherapy_months();
             case RADIOTHERAPY_WEEKS -> words.policy_radiotherapy_weeks();
+            case RELAXER_WEEKS -> words.policy_relaxer_weeks();
+            case KERATIN_WEEKS -> words.policy_keratin_weeks();
+            case PERM_ALLERGEN_MONTHS -> words.policy_perm_allergen_months();
+            case CHEMOTHERAPY_REGROWN_CM -> words.policy_chemotherapy_regrown_cm();
+            case RETINOID_MONTHS -> words.policy_retinoid_months();
+            case STEROID_LOW_DOSE_MG -> words.policy_steroid_low_dose_mg();
+            case STING_IS_A_REACTION -> words.policy_sting_is_a_reaction();
+            case LETTER_COUNTS -> words.policy_letter_counts();
+            case LASH_TINT_ALLOWED -> words.policy_lash_tint_allowed();
         };
     }
 
     private String said(Setting setting, int figure) {
         if (setting == Setting.SKIN_TEST_VALIDITY_MONTHS && figure == 0) return words.policy_each_application();
+        if (setting == Setting.CHEMOTHERAPY_REGROWN_CM && figure == 0) return words.policy_by_months_alone();
+        if (setting.isYesOrNo()) return typed(setting, figure);
         return setting.isMoreStricter() ? words.policy_at_least(figure) : words.policy_at_most(figure);
+    }
+
+    private String typed(Setting setting, int figure) {
+        return !setting.isYesOrNo() ? Integer.toString(figure) : figure == 1 ? words.policy_yes() : words.policy_no();
+    }
+
+    /** What holds without a figure of the salon's own, and where that comes from unless the law says it. */
+    private String hint(Setting setting, int figure) {
+        return setting.source().map(own -> words.policy_without(said(setting, figure), printed(own))).orElseGet(() -> words.policy_law(said(setting, figure)));
     }
 
     /** Where the law's figures stand, as printed. */
     private String source() {
-        Source source = knowledge.ruleSet().sources().get(policies.law().source());
+        return printed(policies.law().source());
+    }
+
+    private String printed(String key) {
+        Source source = knowledge.ruleSet().sources().get(key);
         return source.title() + source.place().map(place -> ", " + place).orElse("");
     }
 }

@@ -2,6 +2,7 @@ package foretress.salon;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /** A figure of the policy that a salon may set more strictly than its law, and which way that is. */
 public enum Setting {
@@ -18,14 +19,44 @@ public enum Setting {
     /** Months. */
     CHEMOTHERAPY_MONTHS(true, 60),
     /** Weeks. */
-    RADIOTHERAPY_WEEKS(true, 104);
+    RADIOTHERAPY_WEEKS(true, 104),
+    /** Weeks. */
+    RELAXER_WEEKS(true, 104, "overlap-practice"),
+    /** Weeks. */
+    KERATIN_WEEKS(true, 104, "keratin-practice"),
+    /** Months. */
+    PERM_ALLERGEN_MONTHS(true, 24, "gmtg-allergy"),
+    /** Centimetres of new hair; 0 goes by months alone. */
+    CHEMOTHERAPY_REGROWN_CM(true, 30, "chemo-hair"),
+    /** Months. */
+    RETINOID_MONTHS(true, 60, "retinoid-skin"),
+    /** Milligrams of prednisone a day up to which a skin test is believed. */
+    STEROID_LOW_DOSE_MG(false, 80, "patch-test-medicines"),
+    /** 1 for yes: the stricter side. */
+    STING_IS_A_REACTION(true, 1, "sting-decision"),
+    /** 0 for no: the stricter side. */
+    LETTER_COUNTS(false, 1, "dye-group-elicitation"),
+    /** 0 for no: the stricter side. */
+    LASH_TINT_ALLOWED(false, 1);
 
     private final boolean moreIsStricter;
     private final int most;
+    private final String source;
 
+    /** What the jurisdiction's own source sets. */
     Setting(boolean moreIsStricter, int most) {
+        this(moreIsStricter, most, "");
+    }
+
+    Setting(boolean moreIsStricter, int most, String source) {
         this.moreIsStricter = moreIsStricter;
         this.most = most;
+        this.source = source;
+    }
+
+    /** The key of the rule set's source for what no law sets; empty where the jurisdiction's own is meant. */
+    Optional<String> source() {
+        return Optional.of(source).filter(key -> !key.isEmpty());
     }
 
     /** The figure's name in a policy. */
@@ -36,6 +67,11 @@ public enum Setting {
     /** The largest that is not taken for a slip of the finger. */
     public int most() {
         return most;
+    }
+
+    /** It is answered with yes (1) or no (0). */
+    public boolean isYesOrNo() {
+        return most == 1;
     }
 
     public boolean isMoreStricter() {

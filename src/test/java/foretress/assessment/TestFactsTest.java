@@ -43,6 +43,36 @@ class TestFactsTest {
         return new TestFact("skin-test", outcome, started, Optional.of(started.plusDays(2)), waitKept, thisProduct, thisVisit, masked, overtaken);
     }
 
+    private static final FactDef ADVICE = computed("wound-advice", "medical-advice", List.of("scalp-wound"), "with-care", "not-asked", "advised-against");
+
+    private static String advised(TestFact... words) {
+        return noMedicines().tested(words).fact(ADVICE).worstClass();
+    }
+
+    private static TestFact word(String outcome, int day, boolean thisVisit, boolean overtaken) {
+        return TestFact.advice("scalp-wound", outcome, LocalDate.of(2026, 5, day), thisVisit, overtaken);
+    }
+
+    @Test
+    void aDoctorsYesCountsForItsVisitWhileTheAnswersAreTheSame() {
+        assertThat(advised()).isEqualTo("not-asked");
+        assertThat(advised(word("with-care", 1, true, false))).isEqualTo("with-care");
+        assertThat(advised(word("with-care", 1, true, true))).isEqualTo("not-asked");
+        assertThat(advised(word("with-care", 1, true, true), word("with-care", 2, true, false))).isEqualTo("with-care");
+        assertThat(advised(word("with-care", 1, false, false))).isEqualTo("not-asked");
+        assertThat(advised(TestFact.advice("g6pd", "with-care", LocalDate.of(2026, 5, 1), true, false))).isEqualTo("not-asked");
+    }
+
+    @Test
+    void aDoctorsNoStandsUntilANewerVisitsWord() {
+        assertThat(advised(word("advised-against", 1, true, true))).isEqualTo("advised-against");
+        assertThat(advised(word("advised-against", 1, true, false), word("with-care", 9, true, false))).isEqualTo("advised-against");
+        assertThat(advised(word("advised-against", 1, false, false))).isEqualTo("advised-against");
+        assertThat(advised(word("advised-against", 1, false, false), word("with-care", 9, false, false))).isEqualTo("not-asked");
+        assertThat(advised(word("advised-against", 9, false, false), word("with-care", 9, false, false))).isEqualTo("advised-against");
+        assertThat(advised(word("advised-against", 1, false, false), word("with-care", 9, true, false))).isEqualTo("with-care");
+    }
+
     /** Each row spoils one thing about a test that would otherwise stand. */
     @ParameterizedTest(name = "{0}")
     @CsvSource({

@@ -147,7 +147,8 @@ class MatrixTest {
     private static Assessment assess(Map<String, String> row, Service service, boolean cuttingGood) {
         List<FactValue> values = new ArrayList<>();
         for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
-            String untested = List.of("metal-test", "elasticity", "porosity", "direct-dye-cleared").contains(def.id()) ? def.classes().get(1) : def.classes().get(0);
+            boolean advice = def.computation().filter(how -> how.name().equals("medical-advice")).isPresent();
+            String untested = advice || List.of("metal-test", "elasticity", "porosity", "direct-dye-cleared").contains(def.id()) ? def.classes().get(1) : def.classes().get(0);
             String cutting = cuttingGood ? "good" : "not-done";
             String usual = def.id().equals("test-cutting") ? cutting : untested;
             values.add(FactValue.known(def, row.getOrDefault(def.id(), usual), List.of()));

@@ -18,6 +18,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @QuarkusTest
 @DisplayName("The owner's product lines, services and policy")
@@ -128,6 +130,37 @@ class SalonDataTest {
         salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "", "skin-test-validity-months", "")).expect(200);
         assertThat(effective("skin-test-wait-hours")).isEqualTo(48);
         assertThat(effective("skin-test-validity-months")).isEqualTo(6);
+    }
+
+    /** What each figure does is tried in PolicySettingsTest; here, that the owner can reach every one of them on its stricter side only. */
+    @ParameterizedTest
+    @CsvSource({"relaxer-weeks, 7, 9, overlap", "keratin-weeks, 25, 27, keratin", "perm-allergen-months, 2, 4, perm", "retinoid-months, 5, 7, retinoid",
+        "steroid-low-dose-mg, 11, 5, medicines", "chemotherapy-months, 5, 7, skin test"})
+    void aFigureThatNoLawSetsIsAlsoOnlyEverStricter(String figure, String laxer, int stricter, String source) {
+        int before = effective(figure);
+        Walker edda = salon.as("edda").open("/policy").send(Map.of(figure, laxer)).expect(422);
+        assertThat(edda.only(".mistakes li").text()).contains(laxer + " is laxer").containsIgnoringCase(source);
+        assertThat(edda.page().selectFirst("[name=" + figure + "]").val()).isEqualTo(laxer);
+        assertThat(effective(figure)).isEqualTo(before);
+        salon.as("edda").open("/policy").send(Map.of(figure, Integer.toString(stricter))).expect(200);
+        assertThat(effective(figure)).isEqualTo(stricter);
+        salon.as("edda").open("/policy").send(Map.of(figure, "")).expect(200);
+        assertThat(effective(figure)).isEqualTo(before);
+    }
+
+    @Test
+    void aYesOrNoOfThePolicyIsChosenAndOnlyTheStricterSideChangesAnything() {
+        Walker edda = salon.as("edda").open("/policy");
+        assertThat(edda.page().select("select[name=sting-is-a-reaction] option")).extracting(o -> o.text()).containsExactly("Leave as it is", "Yes", "No");
+        edda.send(Map.of("sting-is-a-reaction", "1", "letter-counts", "0", "lash-tint-allowed", "0", "chemotherapy-regrown-cm", "3")).expect(200);
+        assertThat(List.of(effective("sting-is-a-reaction"), effective("letter-counts"), effective("lash-tint-allowed"), effective("chemotherapy-regrown-cm")))
+            .containsExactly(1, 0, 0, 3);
+        assertThat(edda.page().selectFirst("select[name=letter-counts] option[selected]").val()).isEqualTo("0");
+        salon.as("edda").open("/policy").send(Map.of("sting-is-a-reaction", "", "letter-counts", "", "lash-tint-allowed", "", "chemotherapy-regrown-cm", "")).expect(200);
+        assertThat(List.of(effective("sting-is-a-reaction"), effective("letter-counts"), effective("lash-tint-allowed"), effective("chemotherapy-regrown-cm")))
+            .containsExactly(0, 1, 1, 0);
+        Walker two = salon.as("edda").open("/policy").send(Map.of("letter-counts", "2")).expect(422);
+        assertThat(two.only(".mistakes li").text()).contains("up to 1");
     }
 
     private int effective(String figure) {
