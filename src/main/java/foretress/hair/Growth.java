@@ -61,6 +61,12 @@ public record Growth(double lowest, double highest) {
         return new Growth(within((newGrowthCm - RULER_ERROR_CM) / months), within((newGrowthCm + RULER_ERROR_CM) / months));
     }
 
+    /** Whether a band read so, to ± 0.3 cm, can be hair of a published rate; otherwise the ruler or the date is wrong. */
+    public static boolean plausible(double newGrowthCm, LocalDate coloured, LocalDate read) {
+        double months = ChronoUnit.DAYS.between(coloured, read) / DAYS_A_MONTH;
+        return newGrowthCm + RULER_ERROR_CM >= SLOW * months && newGrowthCm - RULER_ERROR_CM <= FAST * months;
+    }
+
     private static double within(double rate) {
         return Math.max(SLOW, Math.min(FAST, rate));
     }

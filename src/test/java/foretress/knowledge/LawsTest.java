@@ -13,6 +13,7 @@ import foretress.assessment.Step;
 import foretress.assessment.Truth;
 import foretress.assessment.Weight;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
@@ -68,7 +69,7 @@ class LawsTest {
             KNOWLEDGE.ruleSet().rules().size(), TRIED.get(), COMPARED.get(), STEPS.size());
     }
 
-    /** A rule, the facts it reads, and the rules that read no others. */
+    /** A rule, the facts it reads, and the rules that read no others; what a doctor's word is about goes with the word. */
     private static final class Group {
         private final Rule rule;
         private final List<FactDef> facts;
@@ -76,11 +77,23 @@ class LawsTest {
         private final List<Rule> rules;
 
         Group(Rule rule, List<Rule> among) {
-            Set<String> read = rule.when().reads();
+            Set<String> read = withWords(rule.when().reads());
             this.rule = rule;
             this.facts = read.stream().map(id -> KNOWLEDGE.ruleSet().fact(id).orElseThrow()).toList();
             this.ranges = facts.stream().map(Group::rangesOf).toList();
             this.rules = among.stream().filter(other -> read.containsAll(other.when().reads())).toList();
+        }
+
+        private static Set<String> withWords(Set<String> reads) {
+            Set<String> all = new LinkedHashSet<>(reads);
+            for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
+                List<String> about = def.computation().filter(how -> how.name().equals("medical-advice")).map(how -> how.of()).orElse(List.of());
+                if (reads.contains(def.id()) || about.stream().anyMatch(reads::contains)) {
+                    all.add(def.id());
+                    all.addAll(about);
+                }
+            }
+            return all;
         }
 
         private static boolean alwaysKnown(FactDef def) {

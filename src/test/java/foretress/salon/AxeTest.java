@@ -52,6 +52,7 @@ class AxeTest {
         Map.entry("GET /demo", "is there in the demo alone"),
         Map.entry("GET /visits/{id}/bench/live", "a part of a page; the bench's own browser test looks at it"),
         Map.entry("GET /visits/{id}/skin-test/consent/{version}", "a signed PDF"),
+        Map.entry("GET /visits/{id}/noted/{note}/papers/{paper}", "a letter as a photo or a PDF"),
         Map.entry("GET /visits/{id}/skin-test/photos/{photo}", "a photo"),
         Map.entry("GET /clients/{id}/card/paper", "a PDF to print"),
         Map.entry("GET /clients/{id}/card/paper/{visit}", "a PDF to print"));
@@ -288,7 +289,7 @@ class AxeTest {
             Page page = context.newPage();
             for (String route : pages(Right.Kind.STAFF)) {
                 look(page, route.replace("{id}", route.contains("/skin-test") ? tested.toString() : id(route, ahead)).replace("{key}", key).replace("{test}", test)
-                    .replace("{kind}", "test-cutting"));
+                    .replace("{kind}", route.contains("/noted/") ? "letter" : "test-cutting"));
             }
         }
     }
