@@ -1,7 +1,11 @@
 package foretress.card;
 
 import foretress.assessment.Assessment;
+import foretress.assessment.FactDef;
+import foretress.assessment.FactValue;
+import foretress.assessment.Facts;
 import foretress.assessment.Finding;
+import foretress.assessment.Truth;
 import foretress.assessment.Weight;
 import foretress.intake.Assessments;
 import foretress.intake.KeptAssessment;
@@ -15,6 +19,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 
@@ -24,6 +30,10 @@ import java.util.stream.Stream;
  */
 @Singleton
 public class EarlierFindings {
+    /** Computations of what staff tested or wrote down, and which of their classes means that nothing was: a better one lifts. */
+    private static final Map<String, Integer> NOT_DONE = Map.of("medical-advice", 1, "skin-test", 1, "metal-test", 1, "test-cutting", 1,
+        "elasticity", 1, "letter-or-test", 2);
+
     private final Visits visits;
     private final Knowledge knowledge;
     private final Assessments assessments;
@@ -42,7 +52,7 @@ public class EarlierFindings {
         Map<String, Earlier> byRule = new LinkedHashMap<>();
         for (Visit other : visits.of(visit.client.id)) {
             if (!other.id.equals(visit.id) && other.state != State.WITHDRAWN) {
-                lasting(other).filter(f -> weighsMore(f, now)).forEach(f -> byRule.merge(f.ruleId(), new Earlier(f, other), EarlierFindings::heavier));
+                lasting(other).filter(f -> weighsMore(f, now) && !answered(f, now)).forEach(f -> byRule.merge(f.ruleId(), new Earlier(f, other), EarlierFindings::heavier));
             }
         }
         return List.copyOf(byRule.values());
@@ -68,6 +78,25 @@ public class EarlierFindings {
 
     private boolean staysGood(String question) {
         return knowledge.questionnaire().question(question).filter(q -> q.keeps() == Question.Keeps.FOR_GOOD).isPresent();
+    }
+
+    /**
+     * Today's answers make it too, and only what staff tested or wrote down lifts it: that is how it is meant to be lifted. It is
+     * asked by putting every such fact back to "not done".
+     */
+    private boolean answered(Finding then, Assessment now) {
+        return now.finding(then.ruleId()).isEmpty() && knowledge.ruleSet().rule(then.ruleId())
+            .filter(rule -> rule.when().of(undone(rule.when().reads(), now.facts())) != Truth.FALSE).isPresent();
+    }
+
+    private Facts undone(Set<String> reads, Facts facts) {
+        Facts undone = facts;
+        for (String id : reads) {
+            FactDef def = knowledge.ruleSet().fact(id).orElseThrow();
+            int notDone = def.computation().map(how -> NOT_DONE.getOrDefault(how.name(), 0)).orElse(0);
+            undone = facts.get(id).worst() < notDone ? undone.with(FactValue.known(def, notDone, List.of())) : undone;
+        }
+        return undone;
     }
 
     private static boolean weighsMore(Finding then, Assessment now) {

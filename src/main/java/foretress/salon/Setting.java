@@ -11,15 +11,15 @@ public enum Setting {
     /** Months; 0 means that a test counts for one application, which is the strictest of all. */
     SKIN_TEST_VALIDITY_MONTHS(false, 12),
     /** Hours. */
-    INCOMPATIBILITY_TEST_HOURS(true, 168),
+    INCOMPATIBILITY_TEST_HOURS(true, 168, "metallic-salts"),
     /** Years. */
     MINIMUM_AGE(true, 25),
     /** Weeks. */
-    PERMED_HAIR_WEEKS(true, 104),
+    PERMED_HAIR_WEEKS(true, 104, "overlap-practice"),
     /** Months. */
-    CHEMOTHERAPY_MONTHS(true, 60),
+    CHEMOTHERAPY_MONTHS(true, 60, "chemo-hair"),
     /** Weeks. */
-    RADIOTHERAPY_WEEKS(true, 104),
+    RADIOTHERAPY_WEEKS(true, 104, "radiotherapy-skin"),
     /** Weeks. */
     RELAXER_WEEKS(true, 104, "overlap-practice"),
     /** Weeks. */
