@@ -55,8 +55,8 @@ class NotedReading {
         mistakes.expect(line.isPresent() || !names, "line", say.letter_line_missing());
         line.filter(l -> names).ifPresent(l -> mistakes.expect(NotedFacts.mayBeOpened(l), "line", say.letter_cannot_open(l.name)));
         mistakes.expect(form.one("shade").length() <= LONGEST_SHADE, "shade", say.shade_long(LONGEST_SHADE));
-        Optional<LocalDate> written = day(form, "written", today, mistakes);
         name(form, mistakes);
+        Optional<LocalDate> written = day(form, "written", today, mistakes);
         return written.map(day -> new NotedBody.Letter(outcome, line.map(l -> l.id), line.map(l -> l.name).orElse(""), form.one("shade"), day, form.one("by")));
     }
 
@@ -76,8 +76,8 @@ class NotedReading {
         if (mistakes.expect(doctor || form.one("who").equals("pharmacist"), "who", say.word_who_missing())) {
             mistakes.expect(doctor || !outcome.equals("with-care"), "who", say.word_needs_doctor());
         }
-        Optional<LocalDate> said = day(form, "said", today, mistakes);
         name(form, mistakes);
+        Optional<LocalDate> said = day(form, "said", today, mistakes);
         return said.map(day -> new NotedBody.Word(form.one("about"), outcome, doctor, form.one("by"), day));
     }
 

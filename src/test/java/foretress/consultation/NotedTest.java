@@ -13,6 +13,7 @@ import foretress.intake.Assessments;
 import foretress.intake.Intake;
 import foretress.intake.Knocking;
 import foretress.ledger.Ledger;
+import foretress.salon.ExampleLine;
 import foretress.salon.OpenSalon;
 import foretress.salon.ProductLine;
 import foretress.salon.ProductLine.ParaGroup;
@@ -95,17 +96,11 @@ class NotedTest {
     }
 
     private static void fill(ProductLine line, String name, String kind, ParaGroup group) {
+        ExampleLine.fill(line);
         line.name = name;
         line.kind = kind;
-        line.waitHours = 48;
-        line.validity = ProductLine.Stands.MONTHS;
-        line.validityCount = 3;
-        line.mixing = ProductLine.Mixing.NEAT;
-        line.site = ProductLine.Site.BEHIND_EAR;
-        line.leaveOnMinutes = 45;
         line.paraGroup = group;
         line.otherDyes = "acid violet 43";
-        line.shades = "Plum\nRose";
     }
 
     private Walker send(String kind, Map<String, String> typed) {
@@ -132,7 +127,7 @@ class NotedTest {
     void aLetterTurnsADirectDyeWithoutPeroxideIntoRestrictsForAReactorAndNothingElse() {
         comes(REACTED);
         ProductLine rinse = line("Fernpool Rinse", "direct-dye", ParaGroup.NO);
-        plan(rinse, "Plum");
+        plan(rinse, "4-0");
         assertThat(standing("colour-direct")).isEqualTo(Weight.PREVENTS);
         Walker petra = send("letter", letter(rinse, "names-product")).expect(200);
         assertThat(petra.at()).isEqualTo(at);
@@ -141,8 +136,9 @@ class NotedTest {
         for (String other : List.of("colour-whole", "colour-roots", "colour-demi", "lash-brow-tint")) {
             assertThat(standing(other)).as(other).isEqualTo(Weight.PREVENTS);
         }
-        assertThat(petra.page().select("table tbody tr th").eachText()).isNotEmpty().allMatch(name -> name.contains("irect") || name.contains("ash-out"));
-        plan(line("Other Rinse", "direct-dye", ParaGroup.NO), "Plum");
+        assertThat(petra.page().select("table tbody tr th").eachText())
+            .containsExactlyInAnyOrder("Colour without developer", "Wash-out colour", "Fashion colour on lightened hair");
+        plan(line("Other Rinse", "direct-dye", ParaGroup.NO), "4-0");
         assertThat(standing("colour-direct")).as("a letter names one product").isEqualTo(Weight.PREVENTS);
         assertThat(salon.as("petra").open(at).text()).contains("not planned with this very product");
     }
@@ -164,9 +160,9 @@ class NotedTest {
     void anotherShadeThanTheLettersIsNotOpenedAndALetterAgainstClosesIt() {
         comes(REACTED);
         ProductLine rinse = line("Fernpool Rinse", "direct-dye", ParaGroup.NO);
-        plan(rinse, "Rose");
+        plan(rinse, "6-0");
         Map<String, String> plum = letter(rinse, "names-product");
-        plum.put("shade", "Plum");
+        plum.put("shade", "4-0");
         send("letter", plum).expect(200);
         assertThat(standing("colour-direct")).isEqualTo(Weight.PREVENTS);
         send("letter", letter(rinse, "names-product")).expect(200);
@@ -255,7 +251,7 @@ class NotedTest {
     @Test
     void whatIsMissingOrStillToComeIsSaidFieldByField() {
         comes(Map.of());
-        assertThat(send("letter", Map.of()).expect(422).page().select(".mistakes li")).hasSize(4);
+        assertThat(send("letter", Map.of()).expect(422).page().select(".mistakes li")).hasSize(3);
         assertThat(send("word", Map.of()).expect(422).page().select(".mistakes li")).hasSize(5);
         Walker petra = send("cut", Map.of("day", today().plusDays(1).toString(), "left", "400")).expect(422);
         assertThat(petra.page().select(".mistakes li").eachText()).hasSize(2).first().asString().contains("still to come");
