@@ -56,9 +56,14 @@ public record Reading(String id, String clientId, String client, String facts, S
 
     /** Where another service stands for this client. */
     public record Other(String service, Weight weight, String word, String because, int notAsked) {
-        /** Nothing weighs on it, but not everything was asked: that may not be called nothing found. */
+        /** Nothing much weighs on it, but not everything was asked: that may be called neither nothing found nor a note. */
         public boolean unsaid() {
-            return weight == Weight.NOTHING_FOUND && notAsked > 0;
+            return weight.compareTo(Weight.RESTRICTS) < 0 && notAsked > 0;
+        }
+
+        /** Lightest first; what nobody has asked about stands before what a test must clear, not among what is known to be light. */
+        Weight place() {
+            return unsaid() ? Weight.TEST_FIRST : weight;
         }
     }
 

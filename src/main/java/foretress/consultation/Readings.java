@@ -32,6 +32,7 @@ import foretress.web.Stylist;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Period;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -144,7 +145,7 @@ public class Readings {
     private List<Other> instead(Visit visit, Assessment assessment, List<Earlier> before) {
         List<String> booked = visit.services.stream().map(s -> s.serviceId).toList();
         return assessments.looked(visit).stream().filter(s -> !booked.contains(s.id()))
-            .map(s -> other(s, assessment, before)).sorted((a, b) -> a.weight().compareTo(b.weight())).toList();
+            .map(s -> other(s, assessment, before)).sorted(Comparator.comparing(Other::place).thenComparing(other -> !other.unsaid())).toList();
     }
 
     private Other other(Service service, Assessment assessment, List<Earlier> before) {
