@@ -126,7 +126,9 @@ public class BenchTests {
         bodies.keepTold(test, BenchTestFacts.treatments(intake.said(visit)).map(Treatment::toString).toList());
         test.persistAndFlush();
         ledger.note(by.toString(), "bench test made: " + kind.code(), test.id.toString());
-        renew(visit);
+        if (kind == BenchTestKind.LENGTH || fact(test).isPresent()) {
+            renew(visit);
+        }
         return test;
     }
 
@@ -150,9 +152,10 @@ public class BenchTests {
     @Transactional
     public <T> void change(BenchTest found, Class<T> type, UnaryOperator<T> change, UUID by) {
         BenchTest test = locked(found);
+        Optional<TestFact> before = fact(test);
         bodies.keep(test, change.apply(bodies.open(test, type)));
         ledger.note(by.toString(), "bench test changed", test.id.toString());
-        flushed(test);
+        flushed(test, before);
     }
 
     /** Keeps what was seen on a tuft, once: the same sign on the same tuft says nothing new, except at the end. */
@@ -165,9 +168,10 @@ public class BenchTests {
         if (test.state != BenchTest.State.RUNNING || test.struck() || sent || readings.seen(test).stream().anyMatch(s -> same(s, seen))) {
             return;
         }
+        Optional<TestFact> said = fact(test);
         keep(test, seen, submission, by);
         ledger.note(by.toString(), "bench test: something seen", test.id.toString());
-        flushed(test);
+        flushed(test, said);
     }
 
     private static boolean same(Seen one, Seen other) {
@@ -200,11 +204,12 @@ public class BenchTests {
         BenchTest test = locked(found);
         BenchTestSeen row = BenchTestSeen.findById(sight);
         if (row != null && row.testId.equals(test.id) && row.struckAt == null) {
+            Optional<TestFact> before = fact(test);
             row.struckAt = clock.instant();
             row.struckBy = by;
             row.struckWhy = bodies.seal(row.clientId, row.place("struck_why"), why);
             ledger.note(by.toString(), "bench test: tapped in error", test.id.toString());
-            flushed(test);
+            flushed(test, before);
         }
     }
 
@@ -213,6 +218,7 @@ public class BenchTests {
     public void end(BenchTest found, UUID by) {
         BenchTest test = locked(found);
         if (test.state == BenchTest.State.RUNNING) {
+            Optional<TestFact> before = fact(test);
             Run lasted = readings.ran(test);
             test.lastedRan = lasted.ranMillis();
             test.lastedSteady = lasted.steadyMillis();
@@ -220,7 +226,7 @@ public class BenchTests {
             test.endedAt = clock.instant();
             test.endedBy = by;
             ledger.note(by.toString(), "bench test ended", test.id.toString());
-            flushed(test);
+            flushed(test, before);
         }
     }
 
@@ -234,11 +240,12 @@ public class BenchTests {
     public void strike(BenchTest found, String why, UUID by) {
         BenchTest test = locked(found);
         if (!test.struck()) {
+            Optional<TestFact> before = fact(test);
             test.struckAt = clock.instant();
             test.struckBy = by;
             test.struckWhy = bodies.seal(test.clientId, test.place("struck_why"), why);
             ledger.note(by.toString(), "bench test entered in error", test.id.toString());
-            flushed(test);
+            flushed(test, before);
         }
     }
 
@@ -282,9 +289,16 @@ public class BenchTests {
         return BenchTest.findById(found.id, LockModeType.PESSIMISTIC_WRITE);
     }
 
-    private void flushed(BenchTest test) {
+    private Optional<TestFact> fact(BenchTest test) {
+        return facts.fact(Visit.findById(test.visitId), test);
+    }
+
+    /** Only what says something else than before makes a new assessment: each one puts a decision in question. */
+    private void flushed(BenchTest test, Optional<TestFact> before) {
         test.persistAndFlush();
-        renew(Visit.findById(test.visitId));
+        if (test.kind == BenchTestKind.LENGTH || !fact(test).equals(before)) {
+            renew(Visit.findById(test.visitId));
+        }
     }
 
     /** Before the client has said anything there is nothing to assess. */

@@ -181,6 +181,22 @@ class BenchMetalTest {
     }
 
     @Test
+    void whatSaysNothingNewMakesNoNewAssessment() {
+        AtTheBench bench = petra().metalRunning();
+        long before = assessed();
+        bench.sees("A", "NOTHING").sees("B", "NOTHING");
+        assertThat(assessed()).isEqualTo(before);
+        bench.sees("A", "HEAT");
+        assertThat(assessed()).isEqualTo(before + 1);
+        bench.sees("A", "BUBBLES").out();
+        assertThat(assessed()).isEqualTo(before + 1);
+    }
+
+    private long assessed() {
+        return QuarkusTransaction.requiringNew().call(() -> KeptAssessment.count("visitId", visit));
+    }
+
+    @Test
     void aTapInErrorStaysWithItsReasonAndCountsForNothing() {
         AtTheBench bench = petra().metalRunning();
         bench.sees("A", "BUBBLES");
