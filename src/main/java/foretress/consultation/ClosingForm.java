@@ -14,14 +14,15 @@ public record ClosingForm(String submission, List<String> done, List<Used> used,
     static final int LONGEST_NOTE = 1000;
 
     /** One product of the form and its place. */
-    public record Row(int place, Used used) {
+    public record Row(int place, Used used, String typed) {
         public String name(String part) {
             return part + "-" + place;
         }
     }
 
-    public List<Row> rows() {
-        return IntStream.range(0, used.size()).mapToObj(i -> new Row(i, used.get(i))).toList();
+    /** @param lines names that can be chosen; what is none of them stands as typed */
+    List<Row> rows(List<String> lines) {
+        return IntStream.range(0, used.size()).mapToObj(i -> new Row(i, used.get(i), lines.contains(used.get(i).product()) ? "" : used.get(i).product())).toList();
     }
 
     public boolean isDone(String service) {
@@ -33,7 +34,7 @@ public record ClosingForm(String submission, List<String> done, List<Used> used,
     }
 
     static ClosingForm from(Form form) {
-        return new ClosingForm(form.one("submission"), form.all("done"), IntStream.range(0, PRODUCTS).mapToObj(i -> new Used(form.one("product-" + i),
+        return new ClosingForm(form.one("submission"), form.all("done"), IntStream.range(0, PRODUCTS).mapToObj(i -> new Used(form.one("line-" + i).isEmpty() ? form.one("product-" + i) : form.one("line-" + i),
             form.one("shade-" + i), form.one("batch-" + i), form.one("strength-" + i), form.one("minutes-" + i))).toList(),
             form.one("strand"), form.one("condition"), form.one("notes"));
     }

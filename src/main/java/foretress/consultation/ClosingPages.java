@@ -5,6 +5,7 @@ import foretress.card.Closing.Used;
 import foretress.card.Closings;
 import foretress.card.Decisions;
 import foretress.card.KeptDecision;
+import foretress.salon.ProductLines;
 import foretress.salon.Who;
 import foretress.visit.Booked;
 import foretress.visit.State;
@@ -31,7 +32,7 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/visits/{id}/closing")
 public class ClosingPages {
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ClosingPage(DecisionText.Head head, boolean open, String over, List<Done> services, ClosingForm form, List<Strand> strands, Mistakes mistakes)
+    record ClosingPage(DecisionText.Head head, boolean open, String over, List<Done> services, ClosingForm form, List<ClosingForm.Row> rows, List<String> lines, List<Strand> strands, Mistakes mistakes)
         implements TemplateInstance {}
 
     /** A service decided to go ahead. */
@@ -42,14 +43,16 @@ public class ClosingPages {
     private final Visits visits;
     private final Decisions decisions;
     private final Closings closings;
+    private final ProductLines lines;
     private final DecisionText text;
     private final DecisionWords say;
     private final Who who;
 
-    ClosingPages(Visits visits, Decisions decisions, Closings closings, DecisionText text, DecisionWords say, Who who) {
+    ClosingPages(Visits visits, Decisions decisions, Closings closings, ProductLines lines, DecisionText text, DecisionWords say, Who who) {
         this.visits = visits;
         this.decisions = decisions;
         this.closings = closings;
+        this.lines = lines;
         this.text = text;
         this.say = say;
         this.who = who;
@@ -104,8 +107,9 @@ public class ClosingPages {
 
     private TemplateInstance page(Visit visit, ClosingForm form, Mistakes mistakes) {
         String over = visit.state == State.DECIDED ? "" : visit.state.isAhead() ? say.close_not_decided() : say.visit_over();
+        List<String> names = lines.inUse().stream().map(line -> line.name).toList();
         List<Done> services = ahead(visit).stream().map(b -> new Done(b.serviceId(), text.service(b.serviceId()), form.isDone(b.serviceId()))).toList();
-        return new ClosingPage(text.head(visit), over.isEmpty(), over, services, form, strands(form), mistakes);
+        return new ClosingPage(text.head(visit), over.isEmpty(), over, services, form, form.rows(names), names, strands(form), mistakes);
     }
 
     private List<Strand> strands(ClosingForm form) {

@@ -133,7 +133,7 @@ public class DecisionPages {
 
     private TemplateInstance page(Visit visit, Assessed.Now now, DecisionForm form, Mistakes mistakes, boolean recorded) {
         List<DecisionShown.Planned> planned = shown.planned(visit, now, form, who.isOwner());
-        boolean against = planned.stream().anyMatch(p -> !p.inTheWay().isEmpty());
+        boolean against = planned.stream().anyMatch(DecisionShown.Planned::mayBeGoneAgainst);
         return new DecisionPage(text.head(visit), shown.open(visit), recorded, visit.state == State.DECIDED, shown.made(visit), shown.before(visit, now),
             planned, shown.offered(), form, who.isOwner(), against, mistakes);
     }

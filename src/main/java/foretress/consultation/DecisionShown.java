@@ -68,6 +68,11 @@ public class DecisionShown {
      */
     public record Planned(int place, String id, String service, String booked, Weight standing, String word, List<Weighs> inTheWay, List<Weighs> other,
                           boolean hasToner, boolean withoutToner, List<Slip> verdicts, One filled) {
+        /** The owner may let it go ahead all the same. */
+        boolean mayBeGoneAgainst() {
+            return !inTheWay.isEmpty() && verdicts.stream().anyMatch(slip -> slip.code().equals(Verdict.PROCEED_WITH_CHANGES.code()));
+        }
+
         /** The name of this service's field of that kind. */
         public String name(String part) {
             return part + "-" + place;
@@ -133,7 +138,7 @@ public class DecisionShown {
         if (mayChange) {
             slips.add(slip(Verdict.PROCEED_WITH_CHANGES, say.verdict_proceed_with_changes_hint(), filled));
         }
-        slips.add(slip(Verdict.POSTPONE, say.until_hint(), filled));
+        slips.add(slip(Verdict.POSTPONE, say.verdict_postpone_hint(), filled));
         slips.add(slip(Verdict.DECLINE, say.verdict_decline_hint(), filled));
         return slips;
     }

@@ -50,6 +50,8 @@ final class Cast {
                 .withHair(36, again(treatment("salon-colour", new InMonth(month.minusMonths(2)), "regrowth", "salon"), "6-weeks", new YearsAgo(3, 5))),
             client("Jon", "Abbot", "1990-03-28", "colour-whole", "too soon for the test").in(1, 10),
             client("Pia", "Nord", today.minusYears(15).minusMonths(3).toString(), "fashion-colour", "under age").in(3, 16).with("juno"),
+            client("Nell", "Ashdown", "1976-05-09", "plant-colour", "a returning client: one visit closed, the next with another answer").in(-1, 16)
+                .has(Told.CLOSED),
             client("Lucía", "Ferrer", "1969-05-21", "highlights", "answers in Spanish: try this one").in(5, 15).speaking("es").has(Told.NOTHING),
             client("Carmen", "Ibarra", "1983-07-14", "colour-whole", "signed in Spanish, one thing not known").in(6, 14).speaking("es")
                 .says("black-tattoo", Answer.DONT_KNOW)

@@ -29,6 +29,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 public class Demo implements AtStart {
     private final DemoSalon salon;
     private final DemoAnswers answers;
+    private final DemoClosed closed;
     private final Clients clients;
     private final Visits visits;
     private final Invitations invitations;
@@ -37,10 +38,11 @@ public class Demo implements AtStart {
     private final Clock clock;
     private final boolean demo;
 
-    Demo(DemoSalon salon, DemoAnswers answers, Clients clients, Visits visits, Invitations invitations, Knowledge knowledge,
+    Demo(DemoSalon salon, DemoAnswers answers, DemoClosed closed, Clients clients, Visits visits, Invitations invitations, Knowledge knowledge,
          Notices notices, Clock clock, @ConfigProperty(name = "foretress.demo") Optional<Boolean> demo) {
         this.salon = salon;
         this.answers = answers;
+        this.closed = closed;
         this.clients = clients;
         this.visits = visits;
         this.invitations = invitations;
@@ -73,15 +75,30 @@ public class Demo implements AtStart {
         if (client.told() != Told.NOTHING) {
             inARequest(() -> answers.say(visit, client));
         }
+        if (client.told() == Told.CLOSED) {
+            inARequest(() -> closed.close(visit));
+            returns(visit, client.booking("colour-whole", client.visit()).in(56, 11).says("asthma", "yes").has(Told.SIGNED));
+        }
+    }
+
+    /** The same client again, eight weeks later, with an answer that is no longer what it was. */
+    private void returns(UUID before, Invented again) {
+        UUID visit = QuarkusTransaction.requiringNew().call(() ->
+            booked(again, Visit.<Visit>findById(before).client.id, "demo again " + again.name()).id);
+        inARequest(() -> answers.say(visit, again));
     }
 
     private Visit booked(Invented client) {
-        ZoneId zone = Salon.the().zoneId();
-        LocalDateTime wall = open(today().plusDays(client.days())).atTime(client.hour(), 0);
         var person = new Clients.Person(client.givenName(), client.familyName(), Optional.of(client.born()),
             Optional.of(mail(client)), Optional.of("01632 960 " + (200 + client.name().length())), client.language());
+        return booked(client, clients.add(person).id, "demo " + client.name());
+    }
+
+    private Visit booked(Invented client, UUID id, String submission) {
+        ZoneId zone = Salon.the().zoneId();
+        LocalDateTime wall = open(today().plusDays(client.days())).atTime(client.hour(), 0);
         List<String> steps = knowledge.ruleSet().service(client.service()).orElseThrow().stepIds();
-        return visits.book(new Booking("demo " + client.name(), clients.add(person).id, wall, zone, wall.atZone(zone).toInstant(),
+        return visits.book(new Booking(submission, id, wall, zone, wall.atZone(zone).toInstant(),
             DemoSalon.stylist(client.stylist()).id, List.of(new Booked(client.service(), steps))));
     }
 

@@ -19,7 +19,7 @@ import java.util.Optional;
  */
 record Invented(String givenName, String familyName, LocalDate born, String language, String service, String stylist, String visit,
                 int days, int hour, Told told, Answers says) {
-    enum Told { NOTHING, HALF, SIGNED }
+    enum Told { NOTHING, HALF, SIGNED, CLOSED }
 
     static Invented client(String givenName, String familyName, String born, String service, String visit) {
         return new Invented(givenName, familyName, LocalDate.parse(born), "en", service, "petra", visit, 1, 10, Told.SIGNED, Answers.NONE);
@@ -27,6 +27,11 @@ record Invented(String givenName, String familyName, LocalDate born, String lang
 
     Invented in(int otherDays, int otherHour) {
         return new Invented(givenName, familyName, born, language, service, stylist, visit, otherDays, otherHour, told, says);
+    }
+
+    /** The same person booking something else. */
+    Invented booking(String otherService, String otherVisit) {
+        return new Invented(givenName, familyName, born, language, otherService, stylist, otherVisit, days, hour, told, says);
     }
 
     Invented with(String otherStylist) {

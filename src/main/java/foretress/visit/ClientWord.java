@@ -21,6 +21,7 @@ class ClientWord extends PanacheEntityBase {
     UUID clientId;
     @Id
     String word;
+    String first1;
     String first2;
     String first4;
 
@@ -29,6 +30,7 @@ class ClientWord extends PanacheEntityBase {
     ClientWord(UUID clientId, String word) {
         this.clientId = clientId;
         this.word = word;
+        this.first1 = first(1, word);
         this.first2 = first(2, word);
         this.first4 = first(4, word);
     }

@@ -91,7 +91,7 @@ public class Clients {
             where.append(" and id in (select w.clientId from ClientWord w where ").append(narrowed(word, n)).append("w.word like :w")
                 .append(n).append(" escape '!')");
             words.and("w" + n, word.replaceAll("[!%_]", "!$0") + "%");
-            if (narrows(word) > 0) words.and("f" + n, ClientWord.first(narrows(word), word));
+            words.and("f" + n, ClientWord.first(narrows(word), word));
         }
         List<Client> found = Client.<Client>find(where + " order by familyName, givenName, id", words)
             .range(page * PAGE, (page + 1) * PAGE).list();
@@ -99,13 +99,13 @@ public class Clients {
     }
 
     private static String narrowed(String word, int n) {
-        return narrows(word) == 0 ? "" : "w.first" + narrows(word) + " = :f" + n + " and ";
+        return "w.first" + narrows(word) + " = :f" + n + " and ";
     }
 
-    /** How many letters from the start are looked up in the index; none for a single letter. */
+    /** How many letters from the start are looked up in the index. */
     private static int narrows(String word) {
         int letters = word.codePointCount(0, word.length());
-        return letters >= 4 ? 4 : letters >= 2 ? 2 : 0;
+        return letters >= 4 ? 4 : letters >= 2 ? 2 : 1;
     }
 
     /** How many clients are on file, those merged away not counted. */

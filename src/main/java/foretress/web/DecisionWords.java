@@ -34,6 +34,8 @@ public interface DecisionWords {
     @Message String close_batch();
     @Message String close_minutes();
     @Message String close_minutes_wrong(String typed);
+    @Message String close_line();
+    @Message String close_line_none();
     @Message String close_product();
     @Message String close_product_missing();
     @Message String close_product_number(int number);
@@ -109,6 +111,7 @@ public interface DecisionWords {
     @Message String today_later(String day);
     @Message String today_left(int count);
     @Message String today_lead(String client);
+    @Message String today_ask();
     @Message String today_next();
     @Message String today_not_begun();
     @Message String today_over();
@@ -117,7 +120,6 @@ public interface DecisionWords {
     @Message String today_to_decision();
     @Message String until();
     @Message String until_day(String day);
-    @Message String until_hint();
     @Message String until_wrong();
     @Message String verdict();
     @Message String verdict_decline();
@@ -125,6 +127,7 @@ public interface DecisionWords {
     @Message String verdict_missing(String service);
     @Message String verdict_not_now();
     @Message String verdict_postpone();
+    @Message String verdict_postpone_hint();
     @Message String verdict_proceed();
     @Message String verdict_proceed_hint();
     @Message String verdict_proceed_with_changes();

@@ -1,0 +1,225 @@
+package foretress.consultation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import foretress.Axe;
+import foretress.Browser;
+import foretress.MovedClock;
+import foretress.Pictures;
+import foretress.assessment.TestFact;
+import foretress.card.GivenTests;
+import foretress.intake.Knocking;
+import foretress.salon.OpenSalon;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import foretress.visit.VisitMaker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URL;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** The day of the visit in a real browser, as a stylist's tablet goes it and as the client holds it in between. */
+@QuarkusTest
+class DecisionBrowserTest {
+    private static final String TOO_WIDE = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
+    /** The answer that says no wherever nothing is chosen. */
+    private static final String SAY_NO = """
+        () => {
+          const boxes = [...document.querySelectorAll('main [data-kind] input[type=radio], main [data-kind] input[type=checkbox]')];
+          for (const name of new Set(boxes.map(b => b.name))) {
+            const group = boxes.filter(b => b.name === name);
+            if (group.some(b => b.checked)) continue;
+            (['none', 'no', 'never', 'not-pregnant', 'nothing'].map(v => group.find(b => b.value === v)).find(b => b) ?? group[0]).click();
+          }
+        }""";
+
+    static Browser browser;
+    @TestHTTPResource("/") URL base;
+    @Inject OpenSalon salon;
+    @Inject VisitMaker make;
+    @Inject Knocking knocking;
+    @Inject GivenTests tests;
+    @Inject MovedClock clock;
+    UUID visit;
+    private final List<String> found = new ArrayList<>();
+
+    @BeforeAll
+    static void openBrowser() {
+        browser = Browser.open();
+    }
+
+    @AfterAll
+    static void closeBrowser() {
+        if (browser != null) browser.close();
+    }
+
+    @BeforeEach
+    void aClientSigned() {
+        salon.open();
+        visit = make.visit(LocalDate.of(1965, 3, 4));
+    }
+
+    @AfterEach
+    void backToNow() {
+        clock.reset();
+        assertThat(found).isEmpty();
+    }
+
+    private void signed(Map<String, List<String>> told) {
+        knocking.come(visit, told).agree().all().readBack().sign("Ottilie Brandt");
+        clock.move(Duration.ofDays(5));
+    }
+
+    private LocalDate today() {
+        return clock.instant().atZone(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).zone())).toLocalDate();
+    }
+
+    private void signIn(Page page, String login, String to) {
+        page.navigate("/sign-in?to=" + to);
+        page.fill("[name=login]", login);
+        page.fill("[name=password]", OpenSalon.PASSWORD);
+        press(page);
+    }
+
+    private static void press(Page page) {
+        page.waitForNavigation(() -> page.locator("main .button.main").last().click());
+    }
+
+    /** One page, on a tablet and as wide as a phone: a picture, nothing for axe, nothing too wide. */
+    private void look(Page page, String name) {
+        for (int width : List.of(390, 1024)) {
+            page.setViewportSize(width, width == 390 ? 844 : 768);
+            Pictures.take(page, name + "-" + width);
+            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) found.add(name + " is too wide at " + width);
+        }
+        found.addAll(Axe.findings(page));
+    }
+
+    @Test
+    @DisplayName("A1, A3: asked again, handed over, signed, decided, closed and on the card, on one tablet")
+    void fromTheMorningToTheCard() {
+        signed(Map.of("asthma", List.of("yes")));
+        tests.give(visit, TestFact.sound("skin-test", "negative", today().minusDays(3), today().minusDays(1)));
+        String here = "/visits/" + visit;
+        try (var context = browser.tablet(base.toString())) {
+            Page page = context.newPage();
+            signIn(page, "petra", here + "/decision");
+            look(page, "decision-before");
+            page.navigate(here + "/today");
+            look(page, "today");
+            press(page);
+            assertThat(page.locator(".mistakes").count()).as("nothing was chosen beforehand").isOne();
+            look(page, "today-mistakes");
+            for (int i = 0; i < 30 && page.locator("main form").count() > 0; i++) {
+                page.evaluate(SAY_NO);
+                press(page);
+            }
+            look(page, "today-done");
+            page.navigate(here + "/decision");
+            handed(page);
+            look(page, "decision");
+            page.check("[name=verdict-0][value=proceed-with-changes]");
+            press(page);
+            assertThat(page.locator(".mistakes").textContent()).contains("Write down the changes");
+            look(page, "decision-mistakes");
+            page.fill("[name=conditions-0]", "Half the usual strength; the ends left out for the first ten minutes.");
+            press(page);
+            look(page, "decision-made");
+            closed(page, here);
+        }
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).state)).isEqualTo(State.CLOSED);
+    }
+
+    /** The tablet goes to the client, who signs, and comes back. */
+    private void handed(Page page) {
+        page.waitForNavigation(() -> page.locator("form[action$='/hand-over'] button").click());
+        press(page);
+        page.fill("#day", "4");
+        page.selectOption("#month", "3");
+        page.fill("#year", "1965");
+        press(page);
+        assertThat(page.url()).endsWith("/answers/read-back");
+        press(page);
+        page.locator("input[name=agree]").all().forEach(box -> box.check());
+        page.check("input[type=radio][name=mark][value=typed]");
+        page.fill("[name=typed]", "Ottilie Brandt");
+        press(page);
+        look(page, "handed-back");
+        page.waitForNavigation(() -> page.locator("a[href^='/sign-in']").click());
+        page.fill("[name=login]", "petra");
+        page.fill("[name=password]", OpenSalon.PASSWORD);
+        press(page);
+        assertThat(page.url()).endsWith("/decision");
+    }
+
+    private void closed(Page page, String here) {
+        page.navigate(here + "/closing");
+        look(page, "closing");
+        page.check("[name=done]");
+        page.fill("[name=product-0]", "Larkmoss");
+        page.fill("[name=shade-0]", "4-0");
+        page.fill("[name=batch-0]", "B117");
+        page.fill("[name=strength-0]", "6 %");
+        page.fill("[name=minutes-0]", "35");
+        page.check("[name=strand][value=good]");
+        page.fill("[name=condition]", "Even and soft.");
+        press(page);
+        assertThat(page.url()).contains("/card");
+        look(page, "card");
+    }
+
+    @Test
+    @DisplayName("restorer lotion, the bench sees nothing at all: declined with an alternative; the owner sees no way past it either")
+    void nothingAtAllIsDeclined() {
+        signed(Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"),
+            "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"), "treatments.zone", List.of("whole")));
+        tests.give(visit, TestFact.sound("incompatibility-test", "nothing-happened", today(), today()));
+        try (var context = browser.tablet(base.toString())) {
+            Page page = context.newPage();
+            signIn(page, "edda", "/visits/" + visit + "/decision");
+            assertThat(page.locator("main").textContent()).contains("Nobody can go against this.");
+            assertThat(page.locator("[name=verdict-0][value=proceed-with-changes]").count()).isZero();
+            look(page, "decision-nobody");
+            page.check("[name=verdict-0][value=decline]");
+            page.selectOption("[name=alternative-0]", "cut-and-dry");
+            press(page);
+            assertThat(page.locator("main").textContent()).contains("The decision is recorded.", "Proposed instead");
+        }
+    }
+
+    @Test
+    @DisplayName("A1, A3: two records of one person side by side")
+    void twoRecords() {
+        signed(Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing")));
+        UUID other = make.visit(LocalDate.of(1966, 3, 4));
+        String one = client(visit);
+        try (var context = browser.tablet(base.toString())) {
+            Page page = context.newPage();
+            signIn(page, "petra", "/clients/" + one + "/merge");
+            look(page, "merge-find");
+            page.navigate("/clients/" + one + "/merge?with=" + client(other));
+            look(page, "merge");
+            press(page);
+            assertThat(page.locator(".mistakes").count()).isOne();
+            look(page, "merge-mistakes");
+        }
+    }
+
+    private static String client(UUID visit) {
+        return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.id.toString());
+    }
+}
