@@ -8,6 +8,10 @@ import foretress.card.Decisions;
 import foretress.card.Decisions.Choice;
 import foretress.card.Decisions.Wanted;
 import foretress.card.Verdict;
+import foretress.intake.Intake;
+import foretress.intake.ShelfLife;
+import foretress.questionnaire.Answers;
+import foretress.questionnaire.Question;
 import foretress.salon.Staff;
 import foretress.visit.Booked;
 import foretress.visit.Visit;
@@ -20,11 +24,15 @@ import java.util.UUID;
 /** Takes an invented client's visit to its end, through the same doors that the stylist's pages use. */
 @RequestScoped
 public class DemoClosed {
+    private final Intake intake;
+    private final ShelfLife shelfLife;
     private final Assessed assessed;
     private final Decisions decisions;
     private final Closings closings;
 
-    DemoClosed(Assessed assessed, Decisions decisions, Closings closings) {
+    DemoClosed(Intake intake, ShelfLife shelfLife, Assessed assessed, Decisions decisions, Closings closings) {
+        this.intake = intake;
+        this.shelfLife = shelfLife;
         this.assessed = assessed;
         this.decisions = decisions;
         this.closings = closings;
@@ -32,11 +40,20 @@ public class DemoClosed {
 
     void close(UUID visitId) {
         Staff petra = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin("petra").orElseThrow());
+        QuarkusTransaction.requiringNew().run(() -> askAgain(Visit.findById(visitId)));
         UUID assessment = QuarkusTransaction.requiringNew().call(() -> assessed.now(Visit.findById(visitId)).id());
         var choice = new Choice(Verdict.PROCEED_WITH_CHANGES, Optional.empty(), "A strand first; off after 45 minutes.", Optional.empty());
         decisions.record(visitId, petra, new Wanted(UUID.randomUUID(), assessment, List.of(choice), Optional.empty()));
         List<Booked> planned = QuarkusTransaction.requiringNew().call(() -> Decisions.planned(Visit.findById(visitId)));
         closings.close(visitId, petra, UUID.randomUUID(), new Closing(planned, List.of(new Used("Fernholm plant colour", "chestnut", "P-204", "", "45")),
             "good", "Even, warm, no itch.", "Liked it; wants it lighter before summer."));
+    }
+
+    /** What has a shelf life is put once more, and nothing changed. */
+    private void askAgain(Visit visit) {
+        Answers said = intake.said(visit);
+        List<Question> due = shelfLife.due(visit, said);
+        intake.topics(visit, said).stream().filter(topic -> topic.questions().stream().anyMatch(due::contains))
+            .forEach(topic -> intake.record(visit.id, topic, said, visit.client.language));
     }
 }
