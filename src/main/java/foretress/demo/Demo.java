@@ -30,6 +30,7 @@ public class Demo implements AtStart {
     private final DemoSalon salon;
     private final DemoAnswers answers;
     private final DemoClosed closed;
+    private final DemoProducts products;
     private final Clients clients;
     private final Visits visits;
     private final Invitations invitations;
@@ -38,11 +39,12 @@ public class Demo implements AtStart {
     private final Clock clock;
     private final boolean demo;
 
-    Demo(DemoSalon salon, DemoAnswers answers, DemoClosed closed, Clients clients, Visits visits, Invitations invitations, Knowledge knowledge,
-         Notices notices, Clock clock, @ConfigProperty(name = "foretress.demo") Optional<Boolean> demo) {
+    Demo(DemoSalon salon, DemoAnswers answers, DemoClosed closed, DemoProducts products, Clients clients, Visits visits, Invitations invitations,
+         Knowledge knowledge, Notices notices, Clock clock, @ConfigProperty(name = "foretress.demo") Optional<Boolean> demo) {
         this.salon = salon;
         this.answers = answers;
         this.closed = closed;
+        this.products = products;
         this.clients = clients;
         this.visits = visits;
         this.invitations = invitations;
@@ -65,6 +67,7 @@ public class Demo implements AtStart {
         boolean fresh = QuarkusTransaction.requiringNew().call(() -> Salon.found().isEmpty());
         if (fresh) {
             salon.open();
+            QuarkusTransaction.requiringNew().run(() -> products.open(DemoSalon.stylist("edda")));
             QuarkusTransaction.requiringNew().call(() -> Cast.of(today())).forEach(this::book);
         }
         say();
@@ -72,6 +75,7 @@ public class Demo implements AtStart {
 
     private void book(Invented client) {
         UUID visit = QuarkusTransaction.requiringNew().call(() -> booked(client).id);
+        inARequest(() -> products.plan(visit, client));
         if (client.told() != Told.NOTHING) {
             inARequest(() -> answers.say(visit, client));
         }

@@ -62,6 +62,11 @@ public class ProductLine extends PanacheEntityBase {
         return shades.lines().map(String::strip).filter(shade -> !shade.isEmpty()).toList();
     }
 
+    /** @param oneALine the darkest first */
+    public void shades(String oneALine) {
+        shades = oneALine;
+    }
+
     public Leaflet leaflet() {
         return new Leaflet(waitHours, switch (validity) {
             case UNSAID -> new Validity.Unsaid();

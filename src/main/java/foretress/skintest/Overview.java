@@ -13,6 +13,15 @@ import java.util.List;
 record Overview(String id, String client, String when, String product, List<Step> missing, boolean refused, List<Because> because,
                 boolean signed, String visitAt, boolean tufts, List<One> tests, List<Paper> papers) {
 
+    public String address() {
+        return "/visits/" + id;
+    }
+
+    /** A test was made for this visit already: another one is no longer the first thing to do. */
+    public boolean again() {
+        return tests.stream().anyMatch(One::here);
+    }
+
     public record Step(String words, String link, String act) {}
 
     public record Because(foretress.assessment.Weight weight, String word, String title, String todo) {}

@@ -92,7 +92,7 @@ class Overviews {
         ProductLine line = lines.version(test.lineVersion).orElseThrow();
         TestStanding standing = record.standing(told, visit);
         return new Overview.One(test.id.toString(), line.name + ", " + told.made().shade(), how(told), say.test_applied(name(test.appliedBy), moment(test.appliedAt, visit)),
-            moment(test.readableFrom, visit), !clock.instant().isBefore(test.readableFrom), told.reacted(), stands(told, standing, visit), doubts(standing),
+            moment(test.readableFrom, visit), !clock.instant().isBefore(test.readableFrom), told.reacted(), stands(told, standing, visit), record.doubts(told, visit).stream().map(this::doubt).toList(),
             told.seen().stream().map(seen -> line(seen, visit)).toList(), test.visitId.equals(visit.id));
     }
 
@@ -115,10 +115,6 @@ class Overviews {
 
     private static String date(LocalDate last) {
         return last.format(DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH));
-    }
-
-    private List<String> doubts(TestStanding standing) {
-        return standing.reasons().stream().map(this::doubt).toList();
     }
 
     String doubt(TestStanding.Reason reason) {

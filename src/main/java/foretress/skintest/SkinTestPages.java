@@ -48,15 +48,15 @@ public class SkinTestPages {
     record OverviewPage(Overview view, String said, Mistakes mistakes, String reason, String entry) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record RecordPage(String id, String client, ProductLine line, String shade, int waitHours, String readable, List<String> masking, Form form,
+    record RecordPage(String id, String address, String client, ProductLine line, String shade, int waitHours, String readable, List<String> masking, Form form,
                       String submission, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ReadPage(String id, String client, Overview.One test, List<Choice> signs, Form form, String submission, Mistakes mistakes)
+    record ReadPage(String id, String address, String client, Overview.One test, List<Choice> signs, Form form, String submission, Mistakes mistakes)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record LinkPage(String id, String client, String link, Qr qr) implements TemplateInstance {}
+    record LinkPage(String id, String address, String client, String link, Qr qr) implements TemplateInstance {}
 
     public record Choice(String code, String words, boolean chosen) {}
 
@@ -160,7 +160,7 @@ public class SkinTestPages {
     private RecordPage recordPage(Visit visit, Form form, String submission, Mistakes mistakes) {
         PlannedProducts.Planned product = product(visit);
         int wait = plans.skinTest(visit).waitHours();
-        return new RecordPage(visit.id.toString(), visit.client.fullName(), product.line(), product.shade(), wait,
+        return new RecordPage(visit.id.toString(), address(visit), visit.client.fullName(), product.line(), product.shade(), wait,
             moment(clock.instant().plusSeconds(wait * 3600L), visit), maskingWords.of(record.masking(visit)), form, submission, mistakes);
     }
 
@@ -214,7 +214,7 @@ public class SkinTestPages {
         List<Choice> signs = new ArrayList<>();
         List.of(Sign.NONE, Sign.FAINT, Sign.REDNESS, Sign.SWELLING, Sign.BURNING, Sign.BLISTERS, Sign.ITCH, Sign.ELSEWHERE, Sign.FACE, Sign.BREATHING)
             .forEach(sign -> signs.add(new Choice(sign.code(), overviews.sign(sign.code()), form.is("sign", sign.code()))));
-        return new ReadPage(visit.id.toString(), visit.client.fullName(), one, signs, form, submission, mistakes);
+        return new ReadPage(visit.id.toString(), address(visit), visit.client.fullName(), one, signs, form, submission, mistakes);
     }
 
     // The client's link, a slip of the finger, a picture.
@@ -225,7 +225,7 @@ public class SkinTestPages {
     public TemplateInstance link(@RestPath UUID id, @RestPath UUID test) {
         Visit visit = found(id);
         String link = links.make(told(id, test).test().id, staff().toString());
-        return new LinkPage(visit.id.toString(), visit.client.fullName(), link, Qr.of(link));
+        return new LinkPage(visit.id.toString(), address(visit), visit.client.fullName(), link, Qr.of(link));
     }
 
     @POST
@@ -266,6 +266,10 @@ public class SkinTestPages {
 
     private PlannedProducts.Planned product(Visit visit) {
         return planned.of(visit.id).orElseThrow(NotFoundException::new);
+    }
+
+    private static String address(Visit visit) {
+        return "/visits/" + visit.id;
     }
 
     private String moment(Instant at, Visit visit) {

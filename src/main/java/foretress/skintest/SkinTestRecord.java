@@ -84,6 +84,12 @@ public class SkinTestRecord implements ChairRecord {
         return doubts().standing(fact(told, visit), situation(visit));
     }
 
+    /** Why it does not lift the demand, each reason once: what nobody has read was not read too early either. */
+    List<TestStanding.Reason> doubts(Told told, Visit visit) {
+        List<TestStanding.Reason> reasons = standing(told, visit).reasons();
+        return reasons.contains(TestStanding.Reason.NOT_READ) ? reasons.stream().filter(one -> one != TestStanding.Reason.READ_TOO_EARLY).toList() : reasons;
+    }
+
     /** Facts that may hide a reaction now, by what was answered. */
     List<String> masking(Visit visit) {
         return doubts().masking(situation(visit));

@@ -75,7 +75,7 @@ public class SkinTests {
         LocalDate begun = told.test().appliedAt.atZone(visit.zone()).toLocalDate();
         return new Kept(told.test().id, told.test().visitId, line.name + ", " + told.made().shade(), told.made().batch(), told.test().appliedAt,
             told.test().readableFrom, told.readNegative(told.test().readableFrom).map(one -> one.entry().madeAt), told.result(),
-            Stricter.of(policies.effective(), Optional.of(line.leaflet())).lastDay(begun), record.standing(told, visit).reasons());
+            Stricter.of(policies.effective(), Optional.of(line.leaflet())).lastDay(begun), record.doubts(told, visit));
     }
 
     /** The next visit the test may serve, else the one it was made for. */

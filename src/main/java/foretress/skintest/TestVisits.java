@@ -10,7 +10,9 @@ import foretress.plan.TestPlan;
 import foretress.questionnaire.Answers;
 import foretress.salon.Salon;
 import foretress.visit.Visit;
+import foretress.visit.Visits;
 import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
 import jakarta.persistence.LockModeType;
 import java.time.Clock;
@@ -52,7 +54,7 @@ class TestVisits {
 
     Offered offered(Visit visit) {
         Answers said = intake.said(visit);
-        if (said.byQuestion().isEmpty()) return new Offered(false, false, Optional.empty(), new Offers(List.of()));
+        if (said.byQuestion().isEmpty() || !visit.state.isAhead()) return new Offered(false, false, Optional.empty(), new Offers(List.of()));
         List<Owed> owed = plans.of(visit, assessments.of(visit, said)).owed();
         List<Owed> possible = owed.stream().filter(test -> test.conflict().isEmpty()).toList();
         boolean tufts = possible.stream().anyMatch(test -> test.test().equals(TestPlan.INCOMPATIBILITY_TEST));
@@ -108,13 +110,22 @@ class TestVisits {
     void cancel(UUID visitId, UUID staff) {
         QuarkusTransaction.requiringNew().run(() -> {
             Visit.<Visit>findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-            TestVisit.standing(visitId).ifPresent(planned -> {
-                planned.sequenceNo++;
-                planned.cancelledAt = clock.instant();
-                planned.openAs = null;
-                ledger.note(staff.toString(), "short visit called off", visitId.toString());
-                letters.visit(planned, CalendarFile.What.CANCELLED, staff.toString());
-            });
+            callOff(visitId, staff.toString());
+        });
+    }
+
+    /** Without the visit there is nothing to be tested for. */
+    void withTheVisit(@Observes Visits.CalledOff gone) {
+        callOff(gone.visitId(), "server");
+    }
+
+    private void callOff(UUID visitId, String actor) {
+        TestVisit.standing(visitId).ifPresent(planned -> {
+            planned.sequenceNo++;
+            planned.cancelledAt = clock.instant();
+            planned.openAs = null;
+            ledger.note(actor, "short visit called off", visitId.toString());
+            letters.visit(planned, CalendarFile.What.CANCELLED, actor);
         });
     }
 }

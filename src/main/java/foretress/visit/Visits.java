@@ -1,6 +1,7 @@
 package foretress.visit;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
@@ -13,9 +14,11 @@ import java.util.UUID;
 /** Books visits and finds them again. */
 @ApplicationScoped
 public class Visits {
+    private final Event<CalledOff> calledOff;
     private final Clock clock;
 
-    Visits(Clock clock) {
+    Visits(Event<CalledOff> calledOff, Clock clock) {
+        this.calledOff = calledOff;
         this.clock = clock;
     }
 
@@ -42,10 +45,16 @@ public class Visits {
         return visit;
     }
 
+    /** Told in the same transaction, to rooms above that planned something around the visit. */
+    public record CalledOff(UUID visitId) {}
+
     /** @throws IllegalStateException when the visit took place or was withdrawn from */
     @Transactional
     public void callOff(UUID id) {
-        find(id).ifPresent(visit -> visit.moveTo(State.CANCELLED));
+        find(id).ifPresent(visit -> {
+            visit.moveTo(State.CANCELLED);
+            calledOff.fire(new CalledOff(id));
+        });
     }
 
     public Optional<Visit> bySubmission(String submission) {

@@ -89,4 +89,5 @@ public interface AftercareWords {
     @Message String urgent_faint();
     @Message String urgent_hives();
     @Message String urgent_first();
+    @Message String urgent_again();
 }

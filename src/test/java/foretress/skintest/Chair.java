@@ -36,8 +36,12 @@ public class Chair {
 
     /** Ottilie Brandt, who said no to everything but this, has signed for permanent colour in five days. */
     public UUID signed(Map<String, List<String>> told) {
-        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
-        knocking.come(visit, told).agree().all().readBack().sign("Ottilie Brandt");
+        return signed(LocalDate.of(1965, 3, 4), told);
+    }
+
+    public UUID signed(LocalDate born, Map<String, List<String>> told) {
+        UUID visit = make.visit(born);
+        knocking.come(visit, born, told).agree().all().readBack().sign("Ottilie Brandt");
         return visit;
     }
 

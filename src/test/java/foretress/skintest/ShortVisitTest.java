@@ -132,6 +132,16 @@ class ShortVisitTest {
     }
 
     @Test
+    void aVisitCalledOffTakesItsShortVisitWithIt() throws Exception {
+        UUID visit = chair.planned(Map.of());
+        chair.shortVisit(visit);
+        String uid = value(event(calendar(mail())), "UID");
+        salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=" + visit + "/cancel]", Map.of());
+        Calendar off = calendar(mail());
+        assertThat(List.of(method(off), value(event(off), "UID"))).containsExactly("CANCEL", uid);
+    }
+
+    @Test
     void theSameMomentTwiceIsOneBookingAndOneMail() {
         UUID visit = chair.planned(Map.of());
         Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit");

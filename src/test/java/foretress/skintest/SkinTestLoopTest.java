@@ -8,14 +8,22 @@ import foretress.ledger.Ledger;
 import foretress.salon.OpenSalon;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
+import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -43,7 +51,7 @@ class SkinTestLoopTest {
     }
 
     private SkinTests.Kept kept(UUID visit) {
-        return QuarkusTransaction.requiringNew().call(() -> skinTests.of(foretress.visit.Visit.<foretress.visit.Visit>findById(visit).client.id).get(0));
+        return QuarkusTransaction.requiringNew().call(() -> skinTests.of(Visit.<Visit>findById(visit).client.id).get(0));
     }
 
     private boolean open(UUID visit, Task.Kind kind) {
@@ -73,7 +81,7 @@ class SkinTestLoopTest {
         assertThat(kept(visit).result()).contains("negative");
         assertThat(kept(visit).voidReasons()).isEmpty();
         assertThat(kept(visit).validUntil()).as("three months by the leaflet, not six by the policy")
-            .contains(kept(visit).applied().atZone(java.time.ZoneId.of("Europe/London")).toLocalDate().plusMonths(3));
+            .contains(kept(visit).applied().atZone(ZoneId.of("Europe/London")).toLocalDate().plusMonths(3));
         assertThat(QuarkusTransaction.requiringNew().call(() -> skinTests.readBeforeMixing(visit))).isTrue();
         assertThat(ledger.firstBroken()).isEmpty();
     }
@@ -193,6 +201,17 @@ class SkinTestLoopTest {
         assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/consent").at()).isEqualTo("/visits/" + visit + "/skin-test");
     }
 
+    /** Regulation (EC) 1223/2009, Annex III, warnings of the oxidative dyes: not intended for persons under 16. */
+    @Test
+    void whoIsUnderTheLabelsAgeCannotBeTested() {
+        LocalDate born = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC).minusYears(15);
+        UUID visit = chair.signed(born, Map.of());
+        chair.name(visit, "4-0");
+        Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test").expect(200);
+        assertThat(petra.text()).contains("No skin test for this client");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at()).isEqualTo("/visits/" + visit + "/skin-test");
+    }
+
     @Test
     void aTestMadeOtherwiseThanTheLeafletSaysIsNotTaken() {
         UUID visit = chair.planned(Map.of());
@@ -214,7 +233,7 @@ class SkinTestLoopTest {
         petra.post("/visits/" + visit + "/skin-test/record", fields).expect(200);
         petra.post("/visits/" + visit + "/skin-test/record", fields).expect(200);
         assertThat(QuarkusTransaction.requiringNew().call(() ->
-            skinTests.of(foretress.visit.Visit.<foretress.visit.Visit>findById(visit).client.id))).hasSize(1);
+            skinTests.of(Visit.<Visit>findById(visit).client.id))).hasSize(1);
         assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at()).as("a consent serves one test")
             .isEqualTo("/visits/" + visit + "/skin-test");
     }
@@ -301,10 +320,10 @@ class SkinTestLoopTest {
         UUID visit = chair.planned(Map.of());
         chair.agreed(visit);
         byte[] pdf = salon.as("petra").open("/visits/" + visit + "/skin-test/consent/1").expect(200).response().asByteArray();
-        try (var document = org.apache.pdfbox.Loader.loadPDF(pdf)) {
-            assertThat(new org.apache.pdfbox.text.PDFTextStripper().getText(document)).contains("Larkmoss Deep, 4-0", "put before the client on the salon's own tablet");
+        try (var document = Loader.loadPDF(pdf)) {
+            assertThat(new PDFTextStripper().getText(document)).contains("Larkmoss Deep, 4-0", "put before the client on the salon's own tablet");
         }
-        java.nio.file.Files.createDirectories(java.nio.file.Path.of("target/paper"));
-        java.nio.file.Files.write(java.nio.file.Path.of("target/paper/skin-test.pdf"), pdf);
+        Files.createDirectories(Path.of("target/paper"));
+        Files.write(Path.of("target/paper/skin-test.pdf"), pdf);
     }
 }
