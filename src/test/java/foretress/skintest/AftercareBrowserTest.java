@@ -125,9 +125,8 @@ class AftercareBrowserTest {
         chair.agreed(visit);
         Walker petra = salon.as("petra");
         try (var context = browser.sized(base.toString(), 390, 844); var tablet = browser.tablet(base.toString())) {
-            List<Cookie> cookies = petra.cookies().entrySet().stream().map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList();
-            context.addCookies(cookies);
-            tablet.addCookies(cookies);
+            context.addCookies(cookies(petra));
+            tablet.addCookies(cookies(petra));
             Page phone = context.newPage();
             Page wide = tablet.newPage();
             String at = "/visits/" + visit + "/skin-test";
@@ -147,9 +146,14 @@ class AftercareBrowserTest {
             Pictures.take(phone, "skin-test-consent-390");
             clock.move(Duration.ofHours(49));
             chair.read(visit, UUID.fromString(test), Map.of("sign", "none", "spot", "yes"));
+            tablet.addCookies(cookies(salon.as("petra")));
             show(wide, at, "skin-test-read");
             show(wide, "/day", "skin-test-day");
         }
+    }
+
+    private List<Cookie> cookies(Walker staff) {
+        return staff.cookies().entrySet().stream().map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList();
     }
 
     private static void show(Page page, String path, String picture) {
