@@ -42,7 +42,7 @@ final class Assess {
         return new Operation("assess", "assess", Optional.of(Scope.ASSESS), "What a client's answers mean for what is booked, and for every other service",
             "Coded answers, tests and instants in; findings with their words and sources, the standing of every service, and the plan of the tests that "
                 + "are owed out. Nothing is stored. A question that is left out is not answered, and never reads as nothing found. " + CAUTION,
-            Optional.of(client.shape()), response(), List.of("restorer-before-highlights", "nothing-to-report", "skin-test-over-the-clock-change"), this::answer);
+            Optional.of(client.shape()), response(), List.of("restorer-before-highlights", "nothing-to-report", "skin-test-over-the-clock-change", "a-doctors-word"), this::answer);
     }
 
     private JsonNode answer(JsonNode body) {

@@ -38,6 +38,8 @@ final class ClientBody {
     private static final int MOST_SERVICES = 20;
     private static final Duration FURTHEST = Duration.ofDays(731);
 
+    private static final String ADVICE = "medical-advice";
+
     private final Knowledge knowledge;
     private final CodedAnswers answers;
     private final StaffsHair hair;
@@ -100,7 +102,13 @@ final class ClientBody {
         return Shape.object().need("service", Shape.code(services)).may("without", Shape.set(Shape.code(steps), 0, steps.size())).named("Booking");
     }
 
-    private static Shape test() {
+    /** What a doctor can be asked about: the facts that the rules ask a word about. */
+    private List<String> askedAbout() {
+        return knowledge.ruleSet().facts().stream().flatMap(def -> def.computation().filter(how -> how.name().equals(ADVICE)).stream())
+            .flatMap(how -> how.of().stream()).toList();
+    }
+
+    private Shape test() {
         List<String> outcomes = TestFact.OUTCOMES.values().stream().flatMap(List::stream).distinct().sorted().toList();
         return Shape.object().need("test", Shape.code(TestFact.OUTCOMES.keySet().stream().sorted().toList()))
             .need("outcome", Shape.code(outcomes).saying(TestFact.OUTCOMES.entrySet().stream().sorted(Map.Entry.comparingByKey())
@@ -113,6 +121,7 @@ final class ClientBody {
             .need("masked", Shape.flag().saying("It was begun or read under something that hides reactions, or may."))
             .need("overtaken", Shape.flag().saying("Something since may have changed what it says."))
             .may("leaflet", leaflet().saying("What the leaflet of the product it was made with asks."))
+            .may("about", Shape.code(askedAbout()).saying("What a doctor's word is about; for medical-advice, and needed there. It lifts no other demand."))
             .named("TestMade");
     }
 
@@ -228,8 +237,9 @@ final class ClientBody {
         faults.expect(TestFact.OUTCOMES.get(id).contains(outcome), place + "/outcome", "%s comes to one of %s", id, TestFact.OUTCOMES.get(id));
         faults.expect(!started.isAfter(today), place + "/started", "it was started after the day on which the answers are read, %s", today);
         read.ifPresent(r -> faults.expect(!r.isBefore(started) && !r.isAfter(today), place + "/read", "it is read between its start and %s", today));
+        faults.expect(id.equals(ADVICE) == test.has("about"), place + "/about", "medical-advice says what it is about, and no other test does");
         return new TestFact(id, outcome, started, read, is(test, "waitKept"), is(test, "thisProduct"), is(test, "thisVisit"), is(test, "masked"),
-            is(test, "overtaken"), leaflet(test));
+            is(test, "overtaken"), leaflet(test), Optional.ofNullable(test.path("about").textValue()));
     }
 
     private static boolean is(JsonNode test, String field) {

@@ -46,6 +46,8 @@ final class ReadLabel {
         });
         ArrayNode claims = answer.putArray("claimedAbsent");
         reading.claims().forEach(c -> claims.add(substance(c.substance(), c.from(), c.to(), c.written())));
+        ArrayNode beside = answer.putArray("beside");
+        reading.beside().forEach(b -> beside.add(placed(b.from(), b.to(), b.written()).put("reason", b.reason().name().toLowerCase(Locale.ROOT))));
         return answer;
     }
 
@@ -71,8 +73,10 @@ final class ReadLabel {
             .need("risk", Shape.code(Arrays.stream(Substance.Risk.values()).map(Substance.Risk::code).toList()));
         Shape unknown = placed.need("mightBe", Shape.list(near, 0, 10_000).saying("Where a damaged word could be several substances: each is to be reckoned with."));
         Shape found = named.need("sureness", Shape.code(Arrays.stream(Sureness.values()).map(ReadLabel::code).toList())).need("mayContain", Shape.flag());
+        Shape beside = placed.need("reason", Shape.code(Arrays.stream(LabelReading.Reason.values()).map(r -> r.name().toLowerCase(Locale.ROOT)).toList()));
         return Shape.object().need("found", Shape.list(found, 0, 10_000)).need("unknown", Shape.list(unknown, 0, 10_000))
             .need("claimedAbsent", Shape.list(named, 0, 10_000).saying("Named only to say that it is not in there: no substance of the product."))
+            .need("beside", Shape.list(beside, 0, 10_000).saying("Words that name nothing in the product, so that every word of the text stands in one of the four."))
             .named("LabelReading");
     }
 }

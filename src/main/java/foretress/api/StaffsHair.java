@@ -60,6 +60,9 @@ final class StaffsHair {
         LocalDate read = LocalDate.parse(measured.get("read").textValue());
         boolean inOrder = coloured.isBefore(read) && !read.isAfter(today);
         faults.expect(inOrder, "/growth/read", "it is read after the colour and not after %s", today);
-        return inOrder ? Growth.measured(measured.get("newGrowthCm").doubleValue(), coloured, read) : Growth.PUBLISHED;
+        double cm = measured.get("newGrowthCm").doubleValue();
+        faults.expect(!inOrder || Growth.plausible(cm, coloured, read), "/growth/newGrowthCm", "no hair grows so fast or so slowly: published are %s to %s cm a month",
+            Growth.SLOW, Growth.FAST);
+        return inOrder ? Growth.measured(cm, coloured, read) : Growth.PUBLISHED;
     }
 }

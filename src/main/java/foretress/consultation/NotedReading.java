@@ -25,6 +25,8 @@ class NotedReading {
     private static final int LONGEST_SHADE = 40;
     private static final int OLDEST_YEARS = 20;
     private static final int SHORTEST_WEEKS = 8;
+    /** Own decision, in docs/why: the state of health that was asked about is that of now. */
+    private static final int YES_MONTHS = 3;
 
     private final ProductLines lines;
     private final NotedSubjects subjects;
@@ -78,6 +80,8 @@ class NotedReading {
         }
         name(form, mistakes);
         Optional<LocalDate> said = day(form, "said", today, mistakes);
+        said.filter(day -> outcome.equals("with-care") && day.isBefore(today.minusMonths(YES_MONTHS)) && mistakes.at("said").isEmpty())
+            .ifPresent(day -> mistakes.add("said", say.word_old(YES_MONTHS)));
         return said.map(day -> new NotedBody.Word(form.one("about"), outcome, doctor, form.one("by"), day));
     }
 

@@ -8,6 +8,7 @@ import io.quarkus.qute.i18n.MessageBundle;
 public interface NoteWords {
     @Message String any_product();
     @Message String back();
+    @Message String back_visit();
     @Message String by_doctor();
     @Message String by_hint();
     @Message String by_letter();
@@ -89,6 +90,7 @@ public interface NoteWords {
     @Message String word_doctor();
     @Message String word_how();
     @Message String word_needs_doctor();
+    @Message String word_old(int months);
     @Message String word_other_visit();
     @Message String word_outcome();
     @Message String word_outcome_missing();

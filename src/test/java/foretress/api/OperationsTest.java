@@ -154,6 +154,30 @@ class OperationsTest {
         assertThat(owes(sound.replace("'read':'2026-10-20',", ""))).as("nobody read it").isTrue();
     }
 
+    /** The weights are an own decision, in docs/why: yes with care leaves restricts, no prevents, and a word is about one thing. */
+    @ParameterizedTest
+    @CsvSource({"g6pd, with-care, true, restricts", "g6pd, with-care, false, test first", "g6pd, advised-against, true, prevents",
+        "g6pd, advised-against, false, prevents", "scalp-wound, with-care, true, test first"})
+    void aDoctorsWordWeighsAsItDoesAtTheChair(String about, String outcome, boolean thisVisit, String weight) {
+        JsonNode body = changed("a-doctors-word", "/tests/0/about", "'" + about + "'");
+        ((ObjectNode) body.at("/tests/0")).put("outcome", outcome).put("thisVisit", thisVisit);
+        ((ObjectNode) body).set("answers", ((ObjectNode) noToEverything()).set("g6pd", json("{'chosen':['yes']}")));
+        JsonNode finding = OPERATIONS.operation("assess").answer(body);
+        assertThat(finding.at("/findings").findValuesAsText("rule")).contains(switch (weight) {
+            case "restricts" -> "plant-colour-with-g6pd";
+            case "prevents" -> "doctor-against-plant-colour";
+            default -> "plant-colour-and-g6pd";
+        });
+        assertThat(finding.at("/standings/0/weight").asText()).isEqualTo(weight);
+    }
+
+    @Test
+    void everyWordOfALabelStandsSomewhere() {
+        JsonNode read = OPERATIONS.operation("read-label").answer(json("{'text':'Ingredients: Aqua, Glycerin 5 %, free from ammonia'}"));
+        assertThat(read.get("beside").findValuesAsText("reason")).isNotEmpty();
+        assertThat(read.get("beside").findValuesAsText("written").toString()).contains("5");
+    }
+
     /** With no to every reaction, so that only the test decides. */
     private static boolean owes(String test) {
         ObjectNode body = (ObjectNode) changed("skin-test-over-the-clock-change", "/tests", "[" + test + "]");
@@ -259,6 +283,9 @@ class OperationsTest {
         "restorer-two-summers-ago | /today | '2026-13-01' | /today",
         "restorer-two-summers-ago | /cuts | [{'day':'2026-06-11','toCm':20}] | /cuts/0/day",
         "restorer-two-summers-ago | /growth | {'newGrowthCm':3,'coloured':'2026-05-01','read':'2026-04-01'} | /growth/read",
+        "restorer-two-summers-ago | /growth | {'newGrowthCm':12,'coloured':'2026-02-01','read':'2026-05-01'} | /growth/newGrowthCm",
+        "a-doctors-word | /tests/0/about | 'scalp' | /tests/0/about",
+        "a-doctors-word | /tests/0/test | 'skin-test' | /tests/0/about",
         "restorer-two-summers-ago | /doneHere | [{'what':'bleach','when':{'year':2027}}] | /doneHere/0/when",
         "restorer-two-summers-ago | /layout | 'poster' | /layout",
         "twenty-volumes-from-forty | /wanted | {'percent': 30} | /wanted",

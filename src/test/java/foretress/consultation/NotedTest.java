@@ -187,6 +187,17 @@ class NotedTest {
     }
 
     @Test
+    void aYesOfLongAgoIsRefusedAndANoOfLongAgoIsKept() {
+        comes(WOUND);
+        Map<String, String> old = new HashMap<>(word("scalp-wound", "with-care", "doctor"));
+        old.put("said", today().minusMonths(3).minusDays(1).toString());
+        assertThat(send("word", old).expect(422).only(".mistakes li").text()).contains("more than 3 months ago");
+        old.put("outcome", "advised-against");
+        send("word", old).expect(200);
+        assertThat(standing("perm-alkaline")).isEqualTo(Weight.PREVENTS);
+    }
+
+    @Test
     void aWordIsAskedForAnewWhenTheAnswerItIsAboutWasChanged() {
         comes(WOUND);
         send("word", word("scalp-wound", "with-care", "doctor")).expect(200);
