@@ -15,6 +15,21 @@ public interface Lexicon {
         return !medicine(typed).isEmpty();
     }
 
+    /** One line as typed, with all that is asked of it. */
+    default Line line(String typed) {
+        return new Line(names(typed).stream().map(name -> new Named(name, medicine(name))).toList(), isSure(typed));
+    }
+
+    /** @param sure every name in it is recognised beyond doubt */
+    record Line(List<Named> names, boolean sure) {
+        public Line {
+            names = List.copyOf(names);
+        }
+    }
+
+    /** One name of a line, and the classes it stands in: none when it is not recognised. */
+    record Named(String typed, Set<String> classes) {}
+
     /** Classes a typed medicine belongs to, for example {@code systemic-corticosteroid}; empty when the name is not recognised. */
     Set<String> medicine(String typed);
 

@@ -4,6 +4,7 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -30,10 +31,33 @@ final class MedicineFacts {
 
     private final Asking asking;
     private final Lexicon lexicon;
-    /** What the lexicon says is asked once a name: many facts look at the same medicines. */
-    private final Map<Answer.Medicines, List<Medicine>> single = new IdentityHashMap<>();
-    private final Map<String, Set<String>> classes = new HashMap<>();
-    private final Map<String, Boolean> sure = new HashMap<>();
+    /** What the lexicon says is asked once a line: many facts look at the same medicines. */
+    private final Map<Answer.Medicines, List<Taken>> single = new IdentityHashMap<>();
+    private final Map<String, Lexicon.Line> lines = new HashMap<>();
+
+    /** One name of a line, with what the line says of it and the classes it stands in. */
+    private record Taken(Medicine line, Set<String> classes) {
+        boolean isOneOf(Iterable<String> wanted) {
+            for (String one : wanted) {
+                if (classes.contains(one)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        String route() {
+            return line.route();
+        }
+
+        String dose() {
+            return line.dose();
+        }
+
+        String lastTaken() {
+            return line.lastTaken();
+        }
+    }
 
     /** From the best to the worst class one medicine can mean. */
     private record Span(int best, int worst) {
@@ -48,7 +72,7 @@ final class MedicineFacts {
         }
 
         /** Last taken longer than a month ago: how long ago is not known, so it may count and may not. */
-        Span ifLongAgo(Medicine medicine) {
+        Span ifLongAgo(Taken medicine) {
             return medicine.lastTaken().equals("longer") ? new Span(0, worst) : this;
         }
     }
@@ -61,19 +85,19 @@ final class MedicineFacts {
     FactValue taken(FactDef def, FactDef.Computation how) {
         boolean longAgoCounts = how.pastMonths().map(months -> months.in(asking.policy()) > 1).orElse(true);
         Span longAgo = longAgoCounts ? new Span(0, 1) : Span.NONE;
-        return value(def, medicine -> !isOneOf(medicine, how.of()) || ointment(medicine, how) ? Span.NONE : medicine.lastTaken().equals("longer") ? longAgo : Span.exactly(1));
+        return value(def, medicine -> !medicine.isOneOf(how.of()) || ointment(medicine, how) ? Span.NONE : medicine.lastTaken().equals("longer") ? longAgo : Span.exactly(1));
     }
 
     /** Tacrolimus on the skin works there and not through the body: it counts among the creams, not here. */
-    private boolean ointment(Medicine medicine, FactDef.Computation how) {
-        return ON_SKIN.contains(medicine.route()) && isOneOf(medicine, SKIN_CLASSES) && !isOneOf(medicine, SKIN_CLASSES.stream().filter(how.of()::contains).toList());
+    private boolean ointment(Taken medicine, FactDef.Computation how) {
+        return ON_SKIN.contains(medicine.route()) && medicine.isOneOf(SKIN_CLASSES) && !medicine.isOneOf(SKIN_CLASSES.stream().filter(how.of()::contains).toList());
     }
 
     /** A low dose is at most 10 mg of prednisone a day, or as much of another (Levian 2021); a policy may call less than that low. */
     FactValue steroidTablets(FactDef def) {
         boolean lowIsLow = asking.policy().figure("steroid-low-dose-mg") >= LOW_DOSE_MG;
         return value(def, medicine -> {
-            boolean through = isOneOf(medicine, List.of("systemic-corticosteroid")) && !NOT_THROUGH_THE_BODY.contains(medicine.route());
+            boolean through = medicine.isOneOf(List.of("systemic-corticosteroid")) && !NOT_THROUGH_THE_BODY.contains(medicine.route());
             return through ? Span.exactly(lowIsLow && medicine.dose().equals("low") ? 1 : 2).ifLongAgo(medicine) : Span.NONE;
         });
     }
@@ -81,8 +105,8 @@ final class MedicineFacts {
     /** A test site must have been free of it for seven days (instructions of patch-test clinics). */
     FactValue skinSteroid(FactDef def) {
         return value(def, medicine -> {
-            boolean cream = isOneOf(medicine, SKIN_CLASSES) && !NOT_ON_SKIN.contains(medicine.route());
-            boolean onSkin = isOneOf(medicine, List.of("systemic-corticosteroid")) && ON_SKIN.contains(medicine.route());
+            boolean cream = medicine.isOneOf(SKIN_CLASSES) && !NOT_ON_SKIN.contains(medicine.route());
+            boolean onSkin = medicine.isOneOf(List.of("systemic-corticosteroid")) && ON_SKIN.contains(medicine.route());
             return cream || onSkin ? Span.exactly(OVER_A_WEEK_AGO.contains(medicine.lastTaken()) || medicine.route().equals(AWAY) ? 1 : 2) : Span.NONE;
         });
     }
@@ -90,8 +114,7 @@ final class MedicineFacts {
     /** Some of these are also taken, in small amounts, for other illnesses: then it may be chemotherapy and may not. */
     FactValue chemotherapy(FactDef def) {
         return value(def, medicine -> {
-            Set<String> classes = classes(medicine);
-            if (!classes.contains("cytotoxic-chemotherapy")) {
+            if (!medicine.classes().contains("cytotoxic-chemotherapy")) {
                 return Span.NONE;
             }
             Span span = switch (medicine.lastTaken()) {
@@ -99,34 +122,24 @@ final class MedicineFacts {
                 case "longer" -> new Span(1, 2);
                 default -> Span.exactly(3);
             };
-            return classes.size() > 1 ? new Span(0, span.worst()) : span;
+            return medicine.classes().size() > 1 ? new Span(0, span.worst()) : span;
         });
     }
 
     /** Asked of the whole line, for what is said around a name ("stopped", "not on") is something to ask about too. */
     FactValue notRecognised(FactDef def) {
-        return value(def, Answer.Medicines::list, line -> sure.computeIfAbsent(line.name(), lexicon::isSure) ? Span.NONE : Span.exactly(1));
+        return value(def, Answer.Medicines::list, line -> line(line).sure() ? Span.NONE : Span.exactly(1));
     }
 
-    private Set<String> classes(Medicine medicine) {
-        return classes.computeIfAbsent(medicine.name(), lexicon::medicine);
+    private Lexicon.Line line(Medicine medicine) {
+        return lines.computeIfAbsent(medicine.name(), lexicon::line);
     }
 
-    private boolean isOneOf(Medicine medicine, Iterable<String> wanted) {
-        Set<String> classes = classes(medicine);
-        for (String one : wanted) {
-            if (classes.contains(one)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private FactValue value(FactDef def, Function<Medicine, Span> meaning) {
+    private FactValue value(FactDef def, Function<Taken, Span> meaning) {
         return value(def, medicines -> single.computeIfAbsent(medicines, this::oneByOne), meaning);
     }
 
-    private FactValue value(FactDef def, Function<Answer.Medicines, List<Medicine>> parts, Function<Medicine, Span> meaning) {
+    private <T> FactValue value(FactDef def, Function<Answer.Medicines, List<T>> parts, Function<T, Span> meaning) {
         List<Question> questions = asking.ofKind(Kind.MEDICINES);
         FactValue value = FactValue.known(def, 0, List.of());
         for (Question question : questions) {
@@ -135,21 +148,24 @@ final class MedicineFacts {
         return value;
     }
 
-    private FactValue said(FactDef def, Question question, Function<Answer.Medicines, List<Medicine>> parts, Function<Medicine, Span> meaning) {
+    private <T> FactValue said(FactDef def, Question question, Function<Answer.Medicines, List<T>> parts, Function<T, Span> meaning) {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Medicines medicines) {
             Span span = Span.NONE;
-            for (Medicine medicine : parts.apply(medicines)) {
-                span = span.heavier(meaning.apply(medicine));
+            for (T part : parts.apply(medicines)) {
+                span = span.heavier(meaning.apply(part));
             }
             return FactValue.between(def, span.best(), span.worst(), cause);
         }
         return asking.silent(def, question);
     }
 
-    private List<Medicine> oneByOne(Answer.Medicines medicines) {
-        return medicines.list().stream().flatMap(line -> lexicon.names(line.name()).stream()
-            .map(name -> new Medicine(name, line.dose(), line.route(), line.lastTaken()))).toList();
+    private List<Taken> oneByOne(Answer.Medicines medicines) {
+        List<Taken> all = new ArrayList<>();
+        for (Medicine medicine : medicines.list()) {
+            line(medicine).names().forEach(name -> all.add(new Taken(medicine, name.classes())));
+        }
+        return all;
     }
 }

@@ -33,6 +33,12 @@ final class KnownWords implements Lexicon {
     }
 
     @Override
+    public Line line(String typed) {
+        MedicineReading reading = medicines.read(typed);
+        return new Line(reading.names().stream().map(name -> new Named(name.typed(), name.kinds())).toList(), reading.allSure());
+    }
+
+    @Override
     public Set<String> medicine(String typed) {
         Set<String> kinds = new TreeSet<>();
         medicines.read(typed).names().forEach(name -> kinds.addAll(name.kinds()));

@@ -2,6 +2,7 @@ package foretress.lexicon;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The sound of a medicine's name, so that its English, Spanish, French, German, Polish and Latin spellings fall together:
@@ -9,37 +10,80 @@ import java.util.Set;
  */
 final class MedicineKey {
     private static final Set<String> ACID = Set.of("acid", "acido", "acide", "saure", "saeure", "kwas", "acidum");
+    private static final Pattern ACID_ENDING = Pattern.compile("(ik|ikum|ov|ovi|ue)$");
     private static final int SHORTEST_STEM = 5;
 
     private MedicineKey() {
     }
 
+    /**
+     * One folded word as a part of a key.
+     *
+     * @param isAcid the word that says so, itself no part of a name of several words
+     * @param saysAcid ends in "-säure", which is taken off
+     */
+    record Part(String stem, boolean isAcid, boolean saysAcid) {
+        static Part of(String word) {
+            boolean saysAcid = word.endsWith("saure") && word.length() > 7;
+            String bare = saysAcid ? word.substring(0, word.length() - 5) : word;
+            return new Part(MedicineKey.stem(sound(bare)), ACID.contains(bare), saysAcid);
+        }
+
+        String acidStem() {
+            String stem = ACID_ENDING.matcher(this.stem).replaceFirst("");
+            return stem.endsWith("ik") ? stem.substring(0, stem.length() - 2) : stem;
+        }
+    }
+
     /** The key of one or more folded words that together may be a name. */
     static String of(List<String> words) {
+        return ofParts(words.stream().map(Part::of).toList());
+    }
+
+    static String ofParts(List<Part> parts) {
         StringBuilder key = new StringBuilder();
-        boolean acid = words.size() > 1 && words.stream().anyMatch(ACID::contains);
-        for (String word : words) {
-            String bare = word.endsWith("saure") && word.length() > 7 ? word.substring(0, word.length() - 5) : word;
-            acid |= !bare.equals(word);
-            if (!ACID.contains(bare) || words.size() == 1) {
-                key.append(key.length() > 0 ? "_" : "").append(acid ? acidStem(sound(bare)) : stem(sound(bare)));
+        boolean acid = parts.size() > 1 && parts.stream().anyMatch(Part::isAcid);
+        for (Part part : parts) {
+            acid |= part.saysAcid();
+            if (!part.isAcid() || parts.size() == 1) {
+                key.append(key.length() > 0 ? "_" : "").append(acid ? part.acidStem() : part.stem());
             }
         }
         return acid ? key + "_acid" : key.toString();
     }
 
+    /** The first part of a key. */
+    static String first(String key) {
+        int end = key.indexOf('_');
+        return end < 0 ? key : key.substring(0, end);
+    }
+
     static String sound(String word) {
-        return word.replaceAll("[^\\p{L}0-9]", "").replace("ae", "e").replace("oe", "e").replace("ph", "f").replace("qu", "k")
-            .replace("ch", "k").replace("x", "ks").replace("c", "k").replace("y", "i").replace("j", "i").replace("z", "s")
-            .replace("w", "v").replace("h", "").replaceAll("(.)\\1+", "$1");
+        return onceEach(lettersAndDigits(word).replace("ae", "e").replace("oe", "e").replace("ph", "f").replace("qu", "k")
+            .replace("ch", "k").replace("x", "ks").replace('c', 'k').replace('y', 'i').replace('j', 'i').replace('z', 's')
+            .replace('w', 'v').replace("h", ""));
+    }
+
+    private static String lettersAndDigits(String word) {
+        StringBuilder kept = new StringBuilder(word.length());
+        word.codePoints().filter(c -> Character.isLetter(c) || c >= '0' && c <= '9').forEach(kept::appendCodePoint);
+        return kept.toString();
+    }
+
+    /** A letter doubled is one letter. */
+    private static String onceEach(String word) {
+        StringBuilder once = new StringBuilder(word.length());
+        for (int i = 0; i < word.length(); i++) {
+            if (i == 0 || word.charAt(i) != word.charAt(i - 1)) {
+                once.append(word.charAt(i));
+            }
+        }
+        return once.toString();
     }
 
     private static String stem(String sound) {
-        String stem = sound.endsWith("um") ? sound.substring(0, sound.length() - 2) : sound.replaceFirst("[aeiou]$", "");
-        return stem.length() >= SHORTEST_STEM ? stem : sound;
-    }
-
-    private static String acidStem(String sound) {
-        return stem(sound).replaceFirst("(ik|ikum|ov|ovi|ue)$", "").replaceFirst("ik$", "");
+        boolean vowel = !sound.isEmpty() && "aeiou".indexOf(sound.charAt(sound.length() - 1)) >= 0;
+        int ending = sound.endsWith("um") ? 2 : vowel ? 1 : 0;
+        return sound.length() - ending >= SHORTEST_STEM ? sound.substring(0, sound.length() - ending) : sound;
     }
 }

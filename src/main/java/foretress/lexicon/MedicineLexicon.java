@@ -1,5 +1,6 @@
 package foretress.lexicon;
 
+import foretress.lexicon.MedicineKey.Part;
 import foretress.lexicon.MedicineReading.Name;
 import foretress.lexicon.MedicineReading.Said;
 import foretress.lexicon.MedicineReading.Sureness;
@@ -22,6 +23,7 @@ import java.util.regex.Pattern;
 public final class MedicineLexicon {
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}\\p{N}][\\p{L}\\p{M}\\p{N}'’.-]*");
     private static final Pattern DOSE_STUCK_ON = Pattern.compile("(\\p{L}{4,})[0-9].*");
+    private static final Pattern PUNCTUATION_LAST = Pattern.compile("[.'’-]+$");
     private static final Pattern APART = Pattern.compile("[,;/\\n\\r+&|•()]");
     private static final int LONGEST_NAME_WORDS = 4;
     private static final int ONE_SLIP_FROM = 6;
@@ -30,6 +32,8 @@ public final class MedicineLexicon {
     private final Map<String, List<MedicineRow>> byKey = new LinkedHashMap<>();
     private final Map<Character, List<String>> alike = new HashMap<>();
     private final Set<String> others = new HashSet<>();
+    /** How the keys of all names begin: where none begins so, no longer name need be looked for. */
+    private final Set<String> firstParts = new HashSet<>();
 
     /**
      * @param otherNames medicines that look like one of the rows and are none: read as not recognised
@@ -40,6 +44,7 @@ public final class MedicineLexicon {
             row.otherNames().forEach(name -> add(name, row, rows));
         }
         byKey.keySet().forEach(key -> alike.computeIfAbsent(key.charAt(0), c -> new ArrayList<>()).add(key));
+        byKey.keySet().forEach(key -> firstParts.add(MedicineKey.first(key)));
         otherNames.forEach(name -> others.add(key(name)));
         others.removeAll(byKey.keySet());
     }
@@ -54,8 +59,7 @@ public final class MedicineLexicon {
     }
 
     static String key(String name) {
-        List<String> words = words(name).stream().map(Typed::folded).toList();
-        return MedicineKey.of(words);
+        return MedicineKey.ofParts(words(name).stream().map(Typed::part).toList());
     }
 
     public MedicineReading read(String typed) {
@@ -77,13 +81,18 @@ public final class MedicineLexicon {
         return words.stream().anyMatch(word -> MedicineWords.denied(word.folded)) ? Said.DENIED : Said.TAKEN;
     }
 
-    private record Typed(int from, int to, String folded) {}
+    /** @param part what it would be in the key of a name */
+    private record Typed(int from, int to, String folded, Part part) {
+        Typed(int from, int to, String folded) {
+            this(from, to, folded, Part.of(folded));
+        }
+    }
 
     private static List<Typed> words(String phrase) {
         List<Typed> words = new ArrayList<>();
         Matcher word = WORD.matcher(phrase);
         while (word.find()) {
-            String folded = Letters.folded(word.group()).replaceAll("[.'’-]+$", "");
+            String folded = PUNCTUATION_LAST.matcher(Letters.folded(word.group())).replaceAll("");
             Matcher dose = DOSE_STUCK_ON.matcher(folded);
             words.add(new Typed(word.start(), word.end(), dose.matches() ? dose.group(1) : folded));
         }
@@ -127,11 +136,14 @@ public final class MedicineLexicon {
     }
 
     private static List<Typed> parts(Typed word) {
-        return Arrays.stream(word.folded.split("-")).filter(part -> !part.isEmpty())
+        return word.folded.indexOf('-') < 0 ? List.of(word) : Arrays.stream(word.folded.split("-")).filter(part -> !part.isEmpty())
             .map(part -> new Typed(word.from, word.to, part)).toList();
     }
 
     private int longestName(List<Typed> words, int at) {
+        if (!mayBegin(words, at)) {
+            return at;
+        }
         for (int end = Math.min(words.size(), at + LONGEST_NAME_WORDS); end > at; end--) {
             // "PAS" is a medicine and "pas" is French for not; among other words it is the latter.
             boolean denies = end == at + 1 && words.size() > 1 && MedicineWords.denied(words.get(at).folded);
@@ -142,8 +154,14 @@ public final class MedicineLexicon {
         return at;
     }
 
+    /** Whether any name begins with this word; the word "acid" may stand first in many. */
+    private boolean mayBegin(List<Typed> words, int at) {
+        Part part = words.get(at).part;
+        return part.isAcid() || firstParts.contains(part.stem()) || firstParts.contains(part.acidStem());
+    }
+
     private List<MedicineRow> rows(List<Typed> words, int from, int to) {
-        return byKey.getOrDefault(MedicineKey.of(words.subList(from, to).stream().map(Typed::folded).toList()), List.of());
+        return byKey.getOrDefault(MedicineKey.ofParts(words.subList(from, to).stream().map(Typed::part).toList()), List.of());
     }
 
     /** Each unread word is looked at for a slip; words in a row that stay unread are one name nobody recognises. */
@@ -151,7 +169,7 @@ public final class MedicineLexicon {
         int from = -1;
         int to = -1;
         for (Typed word : unread) {
-            List<MedicineRow> rows = misspelt(MedicineKey.of(List.of(word.folded)));
+            List<MedicineRow> rows = misspelt(MedicineKey.ofParts(List.of(word.part)));
             if (rows.isEmpty()) {
                 from = from < 0 ? word.from : from;
                 to = word.to;
@@ -188,9 +206,16 @@ public final class MedicineLexicon {
                 nearest.add(known);
             }
         }
-        int bound = least;
-        boolean another = others.stream().anyMatch(other -> Slips.between(key, other, bound) <= bound);
-        return nearest.isEmpty() || another ? List.of() : sameForAll(nearest);
+        return nearest.isEmpty() || anotherAsNear(key, least) ? List.of() : sameForAll(nearest);
+    }
+
+    private boolean anotherAsNear(String key, int slips) {
+        for (String other : others) {
+            if (Slips.between(key, other, slips) <= slips) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** As near to two names of different classes, it could be either: then it is neither. */

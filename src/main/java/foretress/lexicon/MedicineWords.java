@@ -65,6 +65,7 @@ final class MedicineWords {
     }
 
     static boolean beside(String folded) {
-        return folded.length() == 1 || stopped(folded) || denied(folded) || BESIDE.contains(folded) || DOSE.matcher(folded).matches();
+        return folded.length() == 1 || stopped(folded) || denied(folded) || BESIDE.contains(folded)
+            || Character.isDigit(folded.charAt(0)) && DOSE.matcher(folded).matches();
     }
 }
