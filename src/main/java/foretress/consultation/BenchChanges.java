@@ -16,6 +16,7 @@ import foretress.intake.Intake;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
+import foretress.salon.Menu;
 import foretress.visit.Visit;
 import foretress.web.Language;
 import foretress.web.Stylist;
@@ -31,14 +32,16 @@ class BenchChanges {
     private final Assessments assessments;
     private final BenchTests tests;
     private final Knowledge knowledge;
+    private final Menu menu;
     private final Language language;
     private final Stylist say;
 
-    BenchChanges(Intake intake, Assessments assessments, BenchTests tests, Knowledge knowledge, Language language, Stylist say) {
+    BenchChanges(Intake intake, Assessments assessments, BenchTests tests, Knowledge knowledge, Menu menu, Language language, Stylist say) {
         this.intake = intake;
         this.assessments = assessments;
         this.tests = tests;
         this.knowledge = knowledge;
+        this.menu = menu;
         this.language = language;
         this.say = say;
     }
@@ -96,7 +99,7 @@ class BenchChanges {
     }
 
     private BenchChange change(Service service, boolean booked, Weight before, Weight now, Assessment after) {
-        return new BenchChange(words().service(service.id()), booked, before, WeightWord.of(before, say), now, WeightWord.of(now, say),
+        return new BenchChange(menu.name(service.id(), words()), booked, before, WeightWord.of(before, say), now, WeightWord.of(now, say),
             after.on(service).stream().filter(f -> f.on(service) == now).findFirst().map(this::title).orElse(""));
     }
 

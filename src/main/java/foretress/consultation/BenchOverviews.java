@@ -17,6 +17,7 @@ import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.plan.TestPlan;
 import foretress.questionnaire.Answers;
+import foretress.salon.Menu;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.BenchWords;
@@ -43,11 +44,12 @@ class BenchOverviews {
     private final BenchWords say;
     private final Stylist stylist;
     private final Knowledge knowledge;
+    private final Menu menu;
     private final Language language;
     private final ChairTime time;
 
     BenchOverviews(BenchTests tests, Intake intake, Assessments assessments, Plans plans, Readings readings, Visits visits, BenchTails tails,
-                   BenchSay words, BenchWords say, Stylist stylist, Knowledge knowledge, Language language, ChairTime time) {
+                   BenchSay words, BenchWords say, Stylist stylist, Knowledge knowledge, Menu menu, Language language, ChairTime time) {
         this.tests = tests;
         this.intake = intake;
         this.assessments = assessments;
@@ -59,6 +61,7 @@ class BenchOverviews {
         this.say = say;
         this.stylist = stylist;
         this.knowledge = knowledge;
+        this.menu = menu;
         this.language = language;
         this.time = time;
     }
@@ -78,7 +81,7 @@ class BenchOverviews {
     }
 
     private String service(Visit visit) {
-        return String.join(" + ", visit.services.stream().map(s -> knowledgeWords().service(s.serviceId)).toList());
+        return String.join(" + ", visit.services.stream().map(s -> menu.name(s.serviceId, knowledgeWords())).toList());
     }
 
     private List<Owed> owed(Visit visit, BenchHead head, Assessment assessment) {

@@ -13,6 +13,7 @@ import foretress.intake.Assessments;
 import foretress.intake.Intake;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answers;
+import foretress.salon.Menu;
 import foretress.visit.Visit;
 import foretress.web.Language;
 import foretress.web.Stylist;
@@ -26,14 +27,16 @@ class NotedChanges {
     private final Assessments assessments;
     private final NotedFacts facts;
     private final Knowledge knowledge;
+    private final Menu menu;
     private final Language language;
     private final Stylist say;
 
-    NotedChanges(Intake intake, Assessments assessments, NotedFacts facts, Knowledge knowledge, Language language, Stylist say) {
+    NotedChanges(Intake intake, Assessments assessments, NotedFacts facts, Knowledge knowledge, Menu menu, Language language, Stylist say) {
         this.intake = intake;
         this.assessments = assessments;
         this.facts = facts;
         this.knowledge = knowledge;
+        this.menu = menu;
         this.language = language;
         this.say = say;
     }
@@ -63,7 +66,7 @@ class NotedChanges {
         Weight was = weight(before, service);
         Weight is = weight(after, service);
         String because = after.on(service).stream().filter(f -> f.on(service) == is).findFirst().map(this::title).orElse("");
-        return new BenchChange(knowledge.words(language.getTag()).service(service.id()), booked, was, WeightWord.of(was, say), is, WeightWord.of(is, say), because);
+        return new BenchChange(menu.name(service.id(), knowledge.words(language.getTag())), booked, was, WeightWord.of(was, say), is, WeightWord.of(is, say), because);
     }
 
     private String title(Finding finding) {

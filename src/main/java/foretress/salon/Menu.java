@@ -65,9 +65,15 @@ public class Menu {
         return steps.size() == item.stepIds().size() && !steps.isEmpty() ? Optional.of(new Service(item.serviceId, steps)) : Optional.empty();
     }
 
-    /** The service's name for a reader of these words; what the salon has no name for in a language is called as in its own. */
+    /**
+     * The service's name for a reader of these words; what the salon has no name for in a language is called as in its own. A booked
+     * service that nobody knows any more goes by its id: a list of visits must not fail over one of them.
+     */
     public String name(String id, Words words) {
-        return id.startsWith(OWN) ? called(id, words.language()).orElseGet(() -> words.service(id)) : words.service(id);
+        if (id.startsWith(OWN)) {
+            return called(id, words.language()).orElse(id);
+        }
+        return knowledge.ruleSet().service(id).map(known -> words.service(id)).orElse(id);
     }
 
     private static Optional<String> called(String id, String language) {
