@@ -1,12 +1,12 @@
 package foretress.api;
 
+import foretress.web.Zones;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Set;
 import java.util.function.Function;
@@ -15,7 +15,7 @@ import java.util.function.Function;
 final class Times {
     static final int FIRST_YEAR = 1900;
     static final int LAST_YEAR = 2199;
-    private static final Set<String> ZONES = ZoneId.getAvailableZoneIds();
+    private static final Set<String> ZONES = Zones.ids();
     private static final Instant FIRST = LocalDate.of(FIRST_YEAR, 1, 1).atStartOfDay(ZoneOffset.UTC).toInstant();
     private static final Instant LAST = LocalDate.of(LAST_YEAR, 12, 31).atStartOfDay(ZoneOffset.UTC).toInstant();
 

@@ -4,10 +4,10 @@ import foretress.web.Chair;
 import foretress.web.Form;
 import foretress.web.Mistakes;
 import foretress.web.Supported;
+import foretress.web.Zones;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import java.time.DayOfWeek;
-import java.time.ZoneId;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +37,7 @@ class Particulars {
         mistakes.expect(PHONE.matcher(form.one("phone")).matches(), "phone", words.set_up_phone_wrong());
         mistakes.expect(EMAIL.matcher(form.one("email")).matches(), "email", words.set_up_email_wrong());
         mistakes.expect(URGENT.matcher(form.one("urgent-number")).matches(), "urgent-number", words.set_up_urgent_wrong());
-        mistakes.expect(ZoneId.getAvailableZoneIds().contains(form.one("zone")), "zone", words.set_up_zone_wrong());
+        mistakes.expect(Zones.ids().contains(form.one("zone")), "zone", words.set_up_zone_wrong());
         mistakes.expect(JURISDICTIONS.contains(form.one("jurisdiction")), "jurisdiction", words.set_up_jurisdiction_missing());
         mistakes.expect(List.of("A4", "LETTER").contains(form.one("paper-size")), "paper-size", words.set_up_paper_missing());
         mistakes.expect(!languages(form).isEmpty(), "languages", words.set_up_languages_missing());
@@ -96,7 +96,7 @@ class Particulars {
     }
 
     static List<String> zones() {
-        return ZoneId.getAvailableZoneIds().stream().filter(id -> id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/"))
+        return Zones.ids().stream().filter(id -> id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/"))
             .sorted().toList();
     }
 }
