@@ -35,7 +35,16 @@ final class KnownWords implements Lexicon {
     @Override
     public Line line(String typed) {
         MedicineReading reading = medicines.read(typed);
-        return new Line(reading.names().stream().map(name -> new Named(name.typed(), name.kinds())).toList(), reading.allSure());
+        return new Line(reading.names().stream().map(name -> new Named(name.typed(), kinds(name))).toList(), reading.allSure());
+    }
+
+    /** Part of a word with a hyphen may belong to the next word ("x-steroid cream"), or not: it counts as what it is alone too. */
+    private Set<String> kinds(MedicineReading.Name name) {
+        Set<String> kinds = new TreeSet<>(name.kinds());
+        if (name.typed().indexOf('-') >= 0) {
+            kinds.addAll(medicine(name.typed()));
+        }
+        return kinds;
     }
 
     @Override
