@@ -76,7 +76,7 @@ class BenchOverviews {
         List<Past> past = past(visit);
         List<BenchTimer> timers = tests.running().stream().map(this::timer).toList();
         return new BenchOverview(head, begun, standing, WeightWord.of(standing, stylist), service(visit),
-            begun ? owed(visit, head, assessment) : List.of(), timers, kinds(head), length(visit, made),
+            owed(visit, head, begun ? assessment : assessments.atLeast(visit, said)), timers, kinds(head), length(visit, made),
             begun ? readings.of(visit).instead() : List.of(), past, version(standing, timers, past), news(past));
     }
 

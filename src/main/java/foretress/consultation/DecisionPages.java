@@ -34,7 +34,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Path("/visits/{id}/decision")
 public class DecisionPages {
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DecisionPage(DecisionText.Head head, boolean open, boolean recorded, boolean closable, List<DecisionShown.Made> made,
+    record DecisionPage(DecisionText.Head head, boolean open, String notYet, List<Reading.OwedTest> owed, boolean recorded, boolean closable, List<DecisionShown.Made> made,
                         DecisionShown.Before before, List<DecisionShown.Planned> planned, List<DecisionShown.Offer> offered, DecisionForm form,
                         boolean owner, boolean against, Mistakes mistakes) implements TemplateInstance {}
 
@@ -134,7 +134,7 @@ public class DecisionPages {
     private TemplateInstance page(Visit visit, Assessed.Now now, DecisionForm form, Mistakes mistakes, boolean recorded) {
         List<DecisionShown.Planned> planned = shown.planned(visit, now, form, who.isOwner());
         boolean against = planned.stream().anyMatch(DecisionShown.Planned::mayBeGoneAgainst);
-        return new DecisionPage(text.head(visit), shown.open(visit), recorded, visit.state == State.DECIDED, shown.made(visit), shown.before(visit, now),
+        return new DecisionPage(text.head(visit), shown.open(visit), shown.notYet(visit), shown.owedAtLeast(visit), recorded, visit.state == State.DECIDED, shown.made(visit), shown.before(visit, now),
             planned, shown.offered(), form, who.isOwner(), against, mistakes);
     }
 

@@ -37,11 +37,12 @@ public class DecisionShown {
     private final Intake intake;
     private final Menu menu;
     private final DecisionText text;
+    private final OwedTests owedTests;
     private final DecisionWords say;
     private final ChairTime time;
 
     DecisionShown(Decisions decisions, Gate gate, Signature signature, BookedChemistry chemistry, Intake intake, Menu menu,
-                  DecisionText text, DecisionWords say, ChairTime time) {
+                  DecisionText text, OwedTests owedTests, DecisionWords say, ChairTime time) {
         this.decisions = decisions;
         this.gate = gate;
         this.signature = signature;
@@ -49,6 +50,7 @@ public class DecisionShown {
         this.intake = intake;
         this.menu = menu;
         this.text = text;
+        this.owedTests = owedTests;
         this.say = say;
         this.time = time;
     }
@@ -181,6 +183,20 @@ public class DecisionShown {
     /** What weighs otherwise than on the page that was made on that assessment; nothing when it is not one of this visit's. */
     List<DecisionText.Changed> since(Visit visit, Optional<foretress.assessment.Assessment> then, Assessed.Now now) {
         return then.map(before -> text.changes(Difference.between(before, now.assessment(), chemistry.services(visit)))).orElse(List.of());
+    }
+
+    /** Nobody has begun to answer, so there is nothing to decide on yet; blank otherwise. */
+    String notYet(Visit visit) {
+        return unanswered(visit) ? say.visit_not_answered(!owedAtLeast(visit).isEmpty()) : "";
+    }
+
+    /** What comes first whatever the client will answer; empty once there are answers. */
+    List<Reading.OwedTest> owedAtLeast(Visit visit) {
+        return unanswered(visit) ? owedTests.atLeast(visit) : List.of();
+    }
+
+    private static boolean unanswered(Visit visit) {
+        return visit.state == State.BOOKED || visit.state == State.INVITED;
     }
 
     /** Whether anything can be decided: somebody began to answer, and the visit is not over. */

@@ -2,11 +2,13 @@ package foretress.consultation;
 
 import foretress.assessment.Assessment;
 import foretress.consultation.Reading.OwedTest;
+import foretress.intake.Assessments;
 import foretress.intake.Plans;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.plan.Owed;
 import foretress.plan.TestPlan;
+import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
 import foretress.web.Language;
 import foretress.web.SkinWords;
@@ -21,6 +23,7 @@ import java.util.List;
 @RequestScoped
 class OwedTests {
     private final Plans plans;
+    private final Assessments assessments;
     private final Knowledge knowledge;
     private final Language language;
     private final Stylist say;
@@ -28,8 +31,9 @@ class OwedTests {
     private final ChairTime time;
     private final Clock clock;
 
-    OwedTests(Plans plans, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time, Clock clock) {
+    OwedTests(Plans plans, Assessments assessments, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time, Clock clock) {
         this.plans = plans;
+        this.assessments = assessments;
         this.knowledge = knowledge;
         this.language = language;
         this.say = say;
@@ -46,6 +50,11 @@ class OwedTests {
             latest(visit, o), o.conflict().isPresent())));
         plan.onTheDay().forEach(t -> tests.add(new OwedTest(words().test(t), "", say.consultation_owed_at_chair(), false)));
         return tests;
+    }
+
+    /** What comes first whatever is answered. */
+    List<OwedTest> atLeast(Visit visit) {
+        return of(visit, assessments.atLeast(visit, Answers.NONE));
     }
 
     private String latest(Visit visit, Owed owed) {

@@ -53,6 +53,11 @@ public class Assessments {
         return Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(situation(visit, said)), looked(visit));
     }
 
+    /** What the visit comes to at least, whatever is still to be answered: with what is on file, and every open answer at its best. */
+    public Assessment atLeast(Visit visit, Answers said) {
+        return of(visit, knowledge.answeredWell(said, chemistry.of(visit)));
+    }
+
     /** Booked services first, with their booked steps; then the others as the salon offers them. */
     public List<Service> looked(Visit visit) {
         List<Service> looked = new ArrayList<>(chemistry.services(visit));

@@ -7,6 +7,7 @@ import foretress.plan.Owed;
 import foretress.plan.OpeningHours;
 import foretress.plan.OpeningHours.Hours;
 import foretress.plan.TestPlan;
+import foretress.questionnaire.Answers;
 import foretress.salon.Policies;
 import foretress.salon.Salon;
 import foretress.visit.PlannedProducts;
@@ -30,13 +31,16 @@ public class Plans {
     /** What the client comes in for once a test is running: that somebody looks at it. */
     public static final String READING = "reading";
 
+    private final Assessments assessments;
     private final Policies policies;
     private final PlannedProducts planned;
     private final BookedChemistry chemistry;
     private final List<ChairRecord> records;
     private final Clock clock;
 
-    Plans(Policies policies, PlannedProducts planned, BookedChemistry chemistry, @All List<ChairRecord> records, Clock clock) {
+    Plans(Assessments assessments, Policies policies, PlannedProducts planned, BookedChemistry chemistry, @All List<ChairRecord> records,
+          Clock clock) {
+        this.assessments = assessments;
         this.policies = policies;
         this.planned = planned;
         this.chemistry = chemistry;
@@ -50,6 +54,11 @@ public class Plans {
         Set<String> begun = running(visit).stream().map(ChairRecord.Running::test).collect(Collectors.toSet());
         return new TestPlan(plan.visit(), plan.owed().stream().filter(o -> !begun.contains(o.test())).toList(),
             plan.onTheDay().stream().filter(test -> !begun.contains(test)).toList());
+    }
+
+    /** What must still be begun as far as anybody knows: before the first answer, at least this. */
+    public TestPlan of(Visit visit, Answers said) {
+        return of(visit, said.byQuestion().isEmpty() ? assessments.atLeast(visit, said) : assessments.of(visit, said));
     }
 
     /** Tests that were begun for the visit and wait to be read, the next first. */

@@ -6,6 +6,7 @@ import foretress.assessment.RuleSet;
 import foretress.assessment.SkinTestDoubts;
 import foretress.lexicon.LabelLexicon;
 import foretress.lexicon.MedicineLexicon;
+import foretress.questionnaire.Answers;
 import foretress.questionnaire.Questionnaire;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -62,6 +63,14 @@ public final class Knowledge {
     /** Says what makes a negative skin test worthless. */
     public SkinTestDoubts skinTestDoubts() {
         return new SkinTestDoubts(ruleSet, lexicon);
+    }
+
+    /**
+     * These answers, and to everything else that is put the one that weighs least: nobody's answers come to less. Dates and free
+     * words are left open.
+     */
+    public Answers answeredWell(Answers said, Set<String> chemistries) {
+        return new BaseClient(this).complete(said, chemistries, Set.of());
     }
 
     /** Reads ingredient lists, with the place of every name. */

@@ -31,7 +31,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Path("/desk/visits/{id}/test-visit")
 public class TestVisitPages {
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TestVisitPage(String id, String client, String starts, String booked, boolean needed, String conflict, List<Day> days, String said,
+    record TestVisitPage(String id, String client, String starts, String booked, boolean answered, boolean needed, String conflict, List<Day> days, String said,
                          boolean mailable, Mistakes mistakes) implements TemplateInstance {}
 
     public record Day(String name, List<Moment> moments) {}
@@ -83,7 +83,7 @@ public class TestVisitPages {
         Optional<Instant> booked = TestVisit.standing(visit.id).map(one -> one.startsAt);
         String conflict = offered.conflict().map(found -> say.visit_conflict((int) found.visitIn().toHours(), (int) found.needs().toHours())).orElse("");
         return new TestVisitPage(visit.id.toString(), visit.client.fullName(), when.moment(visit.startsAt), booked.map(when::moment).orElse(""),
-            offered.needed(), conflict, days(offered.offers().starts(), when, booked), said, visit.client.email().isPresent(), mistakes);
+            offered.answered(), offered.needed(), conflict, days(offered.offers().starts(), when, booked), said, visit.client.email().isPresent(), mistakes);
     }
 
     private static List<Day> days(List<Instant> starts, When when, Optional<Instant> booked) {

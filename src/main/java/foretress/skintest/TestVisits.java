@@ -1,6 +1,5 @@
 package foretress.skintest;
 
-import foretress.intake.Assessments;
 import foretress.intake.Intake;
 import foretress.intake.Plans;
 import foretress.ledger.Ledger;
@@ -28,15 +27,13 @@ class TestVisits {
     private static final int MOST_OFFERED = 60;
 
     private final Plans plans;
-    private final Assessments assessments;
     private final Intake intake;
     private final Letters letters;
     private final Ledger ledger;
     private final Clock clock;
 
-    TestVisits(Plans plans, Assessments assessments, Intake intake, Letters letters, Ledger ledger, Clock clock) {
+    TestVisits(Plans plans, Intake intake, Letters letters, Ledger ledger, Clock clock) {
         this.plans = plans;
-        this.assessments = assessments;
         this.intake = intake;
         this.letters = letters;
         this.ledger = ledger;
@@ -46,20 +43,22 @@ class TestVisits {
     /**
      * What can be offered.
      *
+     * @param answered somebody has begun to answer; before, what is needed is what comes first at least
      * @param needed something that needs time is owed
      * @param tufts hair for the metal test is cut at the same visit
      * @param conflict there is no time left for one of the tests
      */
-    record Offered(boolean needed, boolean tufts, Optional<Owed.Conflict> conflict, Offers offers) {}
+    record Offered(boolean answered, boolean needed, boolean tufts, Optional<Owed.Conflict> conflict, Offers offers) {}
 
     Offered offered(Visit visit) {
         Answers said = intake.said(visit);
-        if (said.byQuestion().isEmpty() || !visit.state.isAhead()) return new Offered(false, false, Optional.empty(), new Offers(List.of()));
-        List<Owed> owed = plans.of(visit, assessments.of(visit, said)).owed();
+        boolean answered = !said.byQuestion().isEmpty();
+        if (!visit.state.isAhead()) return new Offered(answered, false, false, Optional.empty(), new Offers(List.of()));
+        List<Owed> owed = plans.of(visit, said).owed();
         List<Owed> possible = owed.stream().filter(test -> test.conflict().isEmpty()).toList();
         boolean tufts = possible.stream().anyMatch(test -> test.test().equals(TestPlan.INCOMPATIBILITY_TEST));
         Optional<Owed.Conflict> conflict = owed.stream().flatMap(test -> test.conflict().stream()).findFirst();
-        return new Offered(!owed.isEmpty(), tufts, conflict, conflict.isPresent() && possible.isEmpty() ? new Offers(List.of()) : moments(possible));
+        return new Offered(answered, !owed.isEmpty(), tufts, conflict, conflict.isPresent() && possible.isEmpty() ? new Offers(List.of()) : moments(possible));
     }
 
     private static Offers moments(List<Owed> owed) {

@@ -155,6 +155,8 @@ public interface BenchWords {
     @Message String outcome_slight_means();
     @Message String outcome_then(String standing);
     @Message String owed();
+    @Message String owed_at_least();
+    @Message String owed_not_known();
     @Message String part_ends();
     @Message String part_lengths();
     @Message String part_roots();

@@ -132,5 +132,6 @@ public interface DecisionWords {
     @Message String verdict_proceed_hint();
     @Message String verdict_proceed_with_changes();
     @Message String verdict_proceed_with_changes_hint();
+    @Message String visit_not_answered(boolean more);
     @Message String visit_over();
 }

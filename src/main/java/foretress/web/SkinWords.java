@@ -249,6 +249,8 @@ public interface SkinWords {
     @Message String visit_gone();
     @Message String visit_latest();
     @Message String visit_lead();
+    @Message String visit_at_least();
+    @Message String visit_none_known();
     @Message String visit_none_needed();
     @Message String visit_none_open();
     @Message String visit_no_mail();

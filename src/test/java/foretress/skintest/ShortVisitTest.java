@@ -8,6 +8,7 @@ import foretress.intake.Knocking;
 import foretress.post.Sender;
 import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
+import foretress.visit.VisitMaker;
 import io.quarkus.mailer.Mail;
 import io.quarkus.mailer.MockMailbox;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -18,6 +19,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -39,6 +41,7 @@ class ShortVisitTest {
     @Inject MockMailbox mails;
     @Inject MovedClock clock;
     @Inject Knocking knocking;
+    @Inject VisitMaker make;
 
     @BeforeEach
     void open() {
@@ -85,6 +88,19 @@ class ShortVisitTest {
 
     private Instant starts(UUID visit) {
         return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).startsAt);
+    }
+
+    @Test
+    @DisplayName("R4: a visit nobody has answered yet owes its skin test at least, on the short visit, at the bench and at the decision")
+    void notAnsweredIsNotNothingOwed() {
+        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
+        Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").expect(200);
+        assertThat(sanna.text()).contains("has not answered yet", "This much is due in any case").doesNotContain("Nothing is due");
+        assertThat(sanna.page().select("#book [name=start]")).isNotEmpty();
+        Walker petra = salon.as("petra").open("/visits/" + visit + "/bench").expect(200);
+        assertThat(petra.text()).contains("Nobody has answered yet: at least this", "Skin test").doesNotContain("No test is owed");
+        petra.open("/visits/" + visit + "/decision").expect(200);
+        assertThat(petra.text()).contains("Nobody has answered for this visit yet", "Skin test").doesNotContain("This visit is over");
     }
 
     @Test
