@@ -12,6 +12,7 @@ import foretress.intake.Plans;
 import foretress.ledger.Ledger;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Treatment;
+import foretress.picture.Redrawn;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -267,7 +268,7 @@ public class BenchTests {
 
     /** @return false when the test has as many as it may have */
     @Transactional
-    public boolean add(BenchTest found, String mediaType, byte[] bytes, UUID by) {
+    public boolean add(BenchTest found, Redrawn drawn, UUID by) {
         BenchTest test = locked(found);
         if (BenchTestPhoto.of(test.id).size() >= MOST_PHOTOS) {
             return false;
@@ -278,8 +279,9 @@ public class BenchTests {
         photo.clientId = test.clientId;
         photo.takenAt = clock.instant();
         photo.takenBy = by;
-        photo.mediaType = mediaType;
-        photo.body = vault.seal(test.clientId, photo.place(), bytes);
+        photo.mediaType = Redrawn.MEDIA_TYPE;
+        photo.kept = Keeping.REDRAWN;
+        photo.body = vault.seal(test.clientId, photo.place(), drawn.jpeg());
         photo.persist();
         ledger.note(by.toString(), "bench test photo added", test.id.toString());
         return true;

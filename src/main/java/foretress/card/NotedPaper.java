@@ -3,6 +3,8 @@ package foretress.card;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
@@ -10,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-/** The letter itself, a photo or a PDF, sealed as it came. */
+/** The letter itself, sealed: a photo drawn anew, or a PDF. */
 @Entity
 @Table(name = "noted_paper")
 public class NotedPaper extends PanacheEntityBase {
@@ -26,6 +28,8 @@ public class NotedPaper extends PanacheEntityBase {
     UUID keptBy;
     @Column(name = "media_type")
     public String mediaType;
+    @Enumerated(EnumType.STRING)
+    public Keeping kept;
     @Column(columnDefinition = "text")
     String body;
 

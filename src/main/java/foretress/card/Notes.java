@@ -4,6 +4,7 @@ import foretress.intake.Intake;
 import foretress.intake.Renewal;
 import foretress.knowledge.Knowledge;
 import foretress.ledger.Ledger;
+import foretress.picture.Paper;
 import foretress.questionnaire.Answers;
 import foretress.vault.Durable;
 import foretress.vault.Vault;
@@ -114,24 +115,25 @@ public class Notes {
     }
 
     /** @return false when the note has as many as it may have */
-    public boolean add(Noted found, String mediaType, byte[] bytes, UUID by) {
+    public boolean add(Noted found, Paper sent, UUID by) {
         boolean added = QuarkusTransaction.requiringNew().call(() -> {
             Noted note = Noted.findById(found.id, LockModeType.PESSIMISTIC_WRITE);
-            return NotedPaper.of(note.id).size() < MOST_PAPERS && keep(note, mediaType, bytes, by);
+            return NotedPaper.of(note.id).size() < MOST_PAPERS && keep(note, sent, by);
         });
         durable.force();
         return added;
     }
 
-    private boolean keep(Noted note, String mediaType, byte[] bytes, UUID by) {
+    private boolean keep(Noted note, Paper sent, UUID by) {
         NotedPaper paper = new NotedPaper();
         paper.id = UUID.randomUUID();
         paper.notedId = note.id;
         paper.clientId = note.clientId;
         paper.keptAt = clock.instant();
         paper.keptBy = by;
-        paper.mediaType = mediaType;
-        paper.body = vault.seal(note.clientId, paper.place(), bytes);
+        paper.mediaType = sent.mediaType();
+        paper.kept = Keeping.of(sent);
+        paper.body = vault.seal(note.clientId, paper.place(), sent.bytes());
         paper.persist();
         ledger.note(by.toString(), "letter kept with a note", note.id.toString());
         return true;

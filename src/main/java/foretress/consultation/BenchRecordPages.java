@@ -4,12 +4,19 @@ import foretress.card.BenchTest;
 import foretress.card.BenchTestKind;
 import foretress.card.BenchTestPhoto;
 import foretress.card.BenchTests;
+import foretress.card.Keeping;
 import foretress.ledger.Ledger;
+import foretress.picture.Redrawing;
+import foretress.picture.Redrawn;
+import foretress.picture.Taken;
 import foretress.vault.Durable;
 import foretress.visit.Visit;
 import foretress.web.BenchWords;
 import foretress.web.Form;
 import foretress.web.Mistakes;
+import foretress.web.PictureWords;
+import foretress.web.SentFile;
+import foretress.web.Upload;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.ForbiddenException;
@@ -19,9 +26,6 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
@@ -42,9 +46,10 @@ public class BenchRecordPages {
     private final Ledger ledger;
     private final BenchSay words;
     private final BenchWords say;
+    private final PictureWords pictures;
     private final ChairTime time;
 
-    BenchRecordPages(BenchDoor door, BenchTests tests, BenchTails tails, Durable durable, Ledger ledger, BenchSay words, BenchWords say, ChairTime time) {
+    BenchRecordPages(BenchDoor door, BenchTests tests, BenchTails tails, Durable durable, Ledger ledger, BenchSay words, BenchWords say, PictureWords pictures, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.tails = tails;
@@ -52,6 +57,7 @@ public class BenchRecordPages {
         this.ledger = ledger;
         this.words = words;
         this.say = say;
+        this.pictures = pictures;
         this.time = time;
     }
 
@@ -77,17 +83,13 @@ public class BenchRecordPages {
 
     @POST
     @Path("/photo")
-    public Response photo(@RestPath UUID id, @RestPath UUID test, @RestForm("photo") FileUpload photo) throws IOException {
+    public Response photo(@RestPath UUID id, @RestPath UUID test, @RestForm("photo") FileUpload photo) {
         Visit visit = door.ahead(id);
         BenchTest found = door.test(id, test);
-        byte[] bytes = photo == null ? new byte[0] : Files.readAllBytes(photo.uploadedFile());
-        Optional<String> type = BenchPicture.type(bytes);
+        Taken<Redrawn> taken = Redrawing.of(Upload.bytes(photo));
         Mistakes mistakes = new Mistakes();
-        mistakes.expect(type.isPresent(), "photo", say.photo_not());
-        mistakes.expect(bytes.length <= BenchPicture.MOST_BYTES, "photo", say.photo_large(BenchPicture.MOST_BYTES / 1_000_000));
-        if (mistakes.isEmpty()) {
-            mistakes.expect(tests.add(found, type.orElseThrow(), bytes, door.staff()), "photo", say.photo_enough(BenchTests.MOST_PHOTOS));
-        }
+        taken.refused().ifPresent(why -> mistakes.add("photo", Upload.said(why, pictures)));
+        taken.kept().ifPresent(drawn -> mistakes.expect(tests.add(found, drawn, door.staff()), "photo", say.photo_enough(BenchTests.MOST_PHOTOS)));
         return mistakes.isEmpty() ? back(found) : again(visit, found, "", mistakes);
     }
 
@@ -97,7 +99,7 @@ public class BenchRecordPages {
         BenchTest found = door.test(id, test);
         BenchTestPhoto kept = tests.photo(found, photo).orElseThrow(NotFoundException::new);
         ledger.note(door.staff().toString(), "bench photo seen", kept.id.toString());
-        return Response.ok(tests.bytes(kept)).type(kept.mediaType).build();
+        return kept.kept == Keeping.REDRAWN ? SentFile.photo(tests.bytes(kept)) : SentFile.download(tests.bytes(kept), "application/octet-stream", "photo");
     }
 
     private Response again(Visit visit, BenchTest test, String typed, Mistakes mistakes) {

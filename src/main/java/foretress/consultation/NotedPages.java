@@ -6,12 +6,18 @@ import foretress.card.NotedPaper;
 import foretress.card.Notes;
 import foretress.consultation.BenchElasticityPages.Choice;
 import foretress.ledger.Ledger;
+import foretress.picture.Paper;
+import foretress.picture.Refusal;
+import foretress.picture.Taken;
 import foretress.salon.ProductLines;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import foretress.web.Form;
 import foretress.web.Mistakes;
 import foretress.web.NoteWords;
+import foretress.web.PictureWords;
+import foretress.web.SentFile;
+import foretress.web.Upload;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.ForbiddenException;
@@ -22,8 +28,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -54,11 +58,12 @@ public class NotedPages {
     private final PlannedProducts planned;
     private final Ledger ledger;
     private final NoteWords say;
+    private final PictureWords pictures;
     private final ChairTime time;
     private final Clock clock;
 
     NotedPages(BenchDoor door, Notes notes, NotedLines lines, NotedReading reading, NotedSubjects subjects, ProductLines products, PlannedProducts planned,
-               Ledger ledger, NoteWords say, ChairTime time, Clock clock) {
+               Ledger ledger, NoteWords say, PictureWords pictures, ChairTime time, Clock clock) {
         this.door = door;
         this.notes = notes;
         this.lines = lines;
@@ -68,6 +73,7 @@ public class NotedPages {
         this.planned = planned;
         this.ledger = ledger;
         this.say = say;
+        this.pictures = pictures;
         this.time = time;
         this.clock = clock;
     }
@@ -125,15 +131,13 @@ public class NotedPages {
 
     @POST
     @Path("/{note}/paper")
-    public Response paper(@RestPath UUID id, @RestPath UUID note, @RestForm("paper") FileUpload paper) throws IOException {
+    public Response paper(@RestPath UUID id, @RestPath UUID note, @RestForm("paper") FileUpload paper) {
         Visit visit = door.ahead(id);
         Noted found = found(visit, note);
-        byte[] bytes = paper == null || paper.size() > BenchPicture.MOST_BYTES ? new byte[0] : Files.readAllBytes(paper.uploadedFile());
-        Optional<String> type = NotedLetterFile.type(bytes);
+        Taken<Paper> taken = Paper.of(Upload.bytes(paper));
         Mistakes mistakes = new Mistakes();
-        if (mistakes.expect(type.isPresent(), "paper-" + note, say.paper_not(BenchPicture.MOST_BYTES / 1_000_000))) {
-            mistakes.expect(notes.add(found, type.orElseThrow(), bytes, door.staff()), "paper-" + note, say.paper_enough(Notes.MOST_PAPERS));
-        }
+        taken.refused().ifPresent(why -> mistakes.add("paper-" + note, why == Refusal.NOT_KNOWN ? pictures.paper_not_known() : Upload.said(why, pictures)));
+        taken.kept().ifPresent(kept -> mistakes.expect(notes.add(found, kept, door.staff()), "paper-" + note, say.paper_enough(Notes.MOST_PAPERS)));
         return mistakes.isEmpty() ? BenchDoor.go(at(visit)) : Response.status(422).entity(page(visit, mistakes)).build();
     }
 
@@ -142,7 +146,11 @@ public class NotedPages {
     public Response look(@RestPath UUID id, @RestPath UUID note, @RestPath UUID paper) {
         NotedPaper kept = notes.paper(found(door.visit(id), note), paper).orElseThrow(NotFoundException::new);
         ledger.note(door.staff().toString(), "letter seen", kept.id.toString());
-        return Response.ok(notes.bytes(kept)).type(kept.mediaType).header("Content-Disposition", "inline").build();
+        return switch (kept.kept) {
+            case REDRAWN -> SentFile.photo(notes.bytes(kept));
+            case FILE -> SentFile.download(notes.bytes(kept), kept.mediaType, kept.mediaType.equals(Paper.PDF) ? "letter.pdf" : "letter");
+            case AS_SENT -> SentFile.download(notes.bytes(kept), "application/octet-stream", "letter");
+        };
     }
 
     private Noted found(Visit visit, UUID note) {

@@ -1,5 +1,8 @@
 package foretress.skintest;
 
+import foretress.picture.Redrawing;
+import foretress.picture.Redrawn;
+import foretress.picture.Taken;
 import foretress.salon.Staff;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
@@ -8,8 +11,12 @@ import foretress.web.AftercareWords;
 import foretress.web.Form;
 import foretress.web.Language;
 import foretress.web.Mistakes;
+import foretress.web.PictureWords;
+import foretress.web.Upload;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import io.quarkus.qute.i18n.Localized;
+import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -21,10 +28,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.net.URI;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -62,17 +66,15 @@ public class AftercarePages {
     private final Links links;
     private final Looks looks;
     private final Sealing sealing;
-    private final Pictures pictures;
     private final Tasks tasks;
     private final Language language;
 
     @Context HttpHeaders headers;
 
-    AftercarePages(Links links, Looks looks, Sealing sealing, Pictures pictures, Tasks tasks, Language language) {
+    AftercarePages(Links links, Looks looks, Sealing sealing, Tasks tasks, Language language) {
         this.links = links;
         this.looks = looks;
         this.sealing = sealing;
-        this.pictures = pictures;
         this.tasks = tasks;
         this.language = language;
     }
@@ -134,20 +136,16 @@ public class AftercarePages {
     private Response keep(String token, SkinTest test, Entry entry, FileUpload photo) {
         var mistakes = new Mistakes();
         if (mistakes.expect(Photo.ofEntry(entry.id).size() < MOST_PHOTOS, "photo", say().photo_enough(MOST_PHOTOS))) {
-            Optional<byte[]> jpeg = bytes(photo).flatMap(pictures::redrawn);
-            if (mistakes.expect(jpeg.isPresent(), "photo", say().photo_unreadable(Pictures.LARGEST / 1024 / 1024))) looks.photo(entry, jpeg.orElseThrow());
+            Taken<Redrawn> taken = Redrawing.of(Upload.bytes(photo));
+            taken.refused().ifPresent(why -> mistakes.add("photo", Upload.said(why, pictureWords())));
+            taken.kept().ifPresent(drawn -> looks.photo(entry, drawn));
         }
         if (!mistakes.isEmpty()) return Response.status(422).entity(toldPage(token, test, entry, mistakes)).build();
         return Response.seeOther(URI.create("/a/" + token + "/told")).build();
     }
 
-    private static Optional<byte[]> bytes(FileUpload photo) {
-        try {
-            boolean fits = photo != null && photo.size() > 0 && photo.size() <= Pictures.LARGEST;
-            return fits ? Optional.of(Files.readAllBytes(photo.uploadedFile())) : Optional.empty();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private PictureWords pictureWords() {
+        return MessageBundles.get(PictureWords.class, Localized.Literal.of(language.getTag()));
     }
 
     private TemplateInstance toldPage(String token, SkinTest test, Entry entry, Mistakes mistakes) {

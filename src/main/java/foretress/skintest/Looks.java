@@ -3,6 +3,7 @@ package foretress.skintest;
 import foretress.intake.NextClosing;
 import foretress.intake.Renewal;
 import foretress.ledger.Ledger;
+import foretress.picture.Redrawn;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.vault.Durable;
@@ -112,14 +113,14 @@ class Looks {
     }
 
     /** A picture with a report. */
-    void photo(Entry entry, byte[] jpeg) {
+    void photo(Entry entry, Redrawn drawn) {
         QuarkusTransaction.requiringNew().run(() -> {
             var photo = new Photo();
             photo.id = UUID.randomUUID();
             photo.entryId = entry.id;
             photo.clientId = entry.clientId;
             photo.madeAt = clock.instant();
-            photo.body = sealing.sealBytes(photo.clientId, photo.place(), jpeg);
+            photo.body = sealing.sealBytes(photo.clientId, photo.place(), drawn.jpeg());
             photo.persist();
             ledger.note("client", "photo of a skin test sent", entry.testId.toString());
         });

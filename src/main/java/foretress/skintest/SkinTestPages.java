@@ -12,6 +12,7 @@ import foretress.visit.Visits;
 import foretress.visit.When;
 import foretress.web.Form;
 import foretress.web.Mistakes;
+import foretress.web.SentFile;
 import foretress.web.SkinWords;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -247,7 +248,7 @@ public class SkinTestPages {
     public Response photo(@RestPath UUID id, @RestPath UUID photo) {
         Photo kept = Photo.<Photo>findByIdOptional(photo).filter(one -> isOf(found(id), one.clientId)).orElseThrow(NotFoundException::new);
         ledger.note(staff().toString(), "photo of a skin test read", kept.id.toString());
-        return Response.ok(sealing.bytes(kept)).type("image/jpeg").header("Cache-Control", "no-store").build();
+        return SentFile.photo(sealing.bytes(kept));
     }
 
     private Entry entry(Visit visit, UUID id) {

@@ -57,7 +57,6 @@ public interface AftercareWords {
     @Message String photo_hint();
     @Message String photo_kept();
     @Message String photo_label();
-    @Message String photo_unreadable(int megabytes);
     @Message String short_visit_before(String moment);
     @Message String short_visit_doctor();
     @Message String short_visit_step(String moment);

@@ -166,8 +166,6 @@ public interface BenchWords {
     @Message String photo_enough(int most);
     @Message String photo_hint();
     @Message String photo_label();
-    @Message String photo_large(int mb);
-    @Message String photo_not();
     @Message String photo_of(String when);
     @Message String porosity();
     @Message String porosity_look_missing(String part);

@@ -37,7 +37,7 @@ class Headers {
 
     private void write(RoutingContext context) {
         var headers = context.response().headers();
-        headers.set("Content-Security-Policy", POLICY);
+        if (!SentFile.SANDBOX.equals(headers.get("Content-Security-Policy"))) headers.set("Content-Security-Policy", POLICY);
         headers.set("X-Content-Type-Options", "nosniff");
         headers.set("Referrer-Policy", "no-referrer");
         headers.set("Cross-Origin-Opener-Policy", "same-origin");

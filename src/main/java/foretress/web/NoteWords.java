@@ -68,7 +68,6 @@ public interface NoteWords {
     @Message String paper_enough(int most);
     @Message String paper_hint();
     @Message String paper_label();
-    @Message String paper_not(int megabytes);
     @Message String paper_of(String when);
     @Message String planned_link();
     @Message String shade_long(int most);

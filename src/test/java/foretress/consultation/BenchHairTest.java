@@ -9,7 +9,9 @@ import foretress.card.BenchTestFacts;
 import foretress.card.BenchTestKind;
 import foretress.card.BenchTests;
 import foretress.card.MovedNanos;
+import foretress.card.OldFiles;
 import foretress.intake.Knocking;
+import foretress.picture.Photos;
 import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
@@ -17,6 +19,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
 import jakarta.inject.Inject;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -25,6 +28,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** Elasticity, porosity, trials, length, photos and striking out, over HTTP. */
@@ -35,6 +39,7 @@ class BenchHairTest {
     @Inject Knocking knocking;
     @Inject BenchTests tests;
     @Inject BenchTestFacts facts;
+    @Inject OldFiles old;
     @Inject MovedClock clock;
     @Inject MovedNanos nanos;
     UUID visit;
@@ -190,18 +195,44 @@ class BenchHairTest {
         assertThat(made().get(0).struck()).isFalse();
     }
 
+    /** Its first bytes are a PNG's, the rest is a page that runs: what an earlier version kept and served in a page. */
+    @Test
+    @DisplayName("R64: a photo kept as it was sent is drawn anew at the next start, or handed out as a download only")
+    void photosOfEarlierVersionsAreDrawnAnewOnce() {
+        Walker petra = salon.as("petra").open(bench + "/elasticity-test");
+        pull(petra, "ENDS", "50", "65", "SPRANG_BACK");
+        String action = petra.page().selectFirst("form[action$=/photo]").attr("action");
+        send(petra, action, "hair.jpg", Photos.of("jpeg", 40, 30));
+        send(petra, action, "hair.jpg", Photos.of("jpeg", 40, 30));
+        BenchTest test = made().get(0);
+        byte[] polyglot = "\u0089PNG\r\n\u001a\n<script>alert(1)</script>".getBytes(StandardCharsets.ISO_8859_1);
+        List<UUID> photos = old.makeAsSent(test.id, Photos.withExif(40, 30, 6), polyglot);
+        old.start();
+        old.start();
+        var drawn = petra.open(bench + "/tests/" + test.id + "/photo/" + photos.get(0)).expect(200).response();
+        assertThat(new String(drawn.asByteArray(), StandardCharsets.ISO_8859_1)).doesNotContain(Photos.WHERE);
+        assertThat(drawn.header("Content-Disposition")).startsWith("inline");
+        var kept = petra.open(bench + "/tests/" + test.id + "/photo/" + photos.get(1)).expect(200).response();
+        assertThat(kept.asByteArray()).isEqualTo(polyglot);
+        assertThat(kept.contentType()).isEqualTo("application/octet-stream");
+        assertThat(kept.header("Content-Disposition")).startsWith("attachment");
+        assertThat(kept.header("Content-Security-Policy")).startsWith("sandbox");
+    }
+
     @Test
     void aPhotoIsSealedAndShownAndNothingElseIsTaken() {
         Walker petra = salon.as("petra").open(bench + "/elasticity-test");
         pull(petra, "ENDS", "50", "65", "SPRANG_BACK");
         String action = petra.page().selectFirst("form[action$=/photo]").attr("action");
-        byte[] png = {(byte) 0x89, 'P', 'N', 'G', 0x0D, 0x0A, 0x1A, 0x0A, 1, 2, 3};
-        assertThat(send(petra, action, "hair.png", png)).isEqualTo(303);
+        byte[] sent = Photos.withExif(40, 30, 6);
+        assertThat(send(petra, action, "hair.png", sent)).isEqualTo(303);
         assertThat(send(petra, action, "hair.png", "<script>".getBytes())).isEqualTo(422);
         petra.open(petra.at().replaceAll("\\?.*", ""));
         String photo = petra.open(bench + "/elasticity-test/" + made().get(0).id).page().select("a[href*=/photo/]").attr("href");
-        assertThat(petra.open(photo).response().contentType()).isEqualTo("image/png");
-        assertThat(petra.response().asByteArray()).isEqualTo(png);
+        assertThat(petra.open(photo).response().contentType()).isEqualTo("image/jpeg");
+        assertThat(new String(petra.response().asByteArray(), StandardCharsets.ISO_8859_1)).doesNotContain(Photos.WHERE, "Exif");
+        assertThat(petra.response().header("Content-Security-Policy")).startsWith("sandbox");
+        assertThat(petra.response().header("X-Content-Type-Options")).isEqualTo("nosniff");
         salon.as("sanna").open(photo).expect(403);
     }
 

@@ -106,7 +106,7 @@ class AftercareBrowserTest {
         String photo = petra.page().selectFirst("a[href*=/photos/]").attr("href");
         byte[] served = petra.open(photo).expect(200).response().asByteArray();
         BufferedImage seen = ImageIO.read(new ByteArrayInputStream(served));
-        assertThat(List.of(seen.getWidth(), seen.getHeight())).as("drawn anew, no larger than needed").containsExactly(1600, 1066);
+        assertThat(List.of(seen.getWidth(), seen.getHeight())).as("drawn anew, no larger than needed").containsExactly(1500, 1000);
         salon.as("sanna").open(photo).expect(403);
         new Walker().open(photo);
         assertThat(new Walker().open(photo).response().contentType()).doesNotContain("image");

@@ -1,0 +1,91 @@
+package foretress.card;
+
+import foretress.picture.Paper;
+import foretress.picture.Redrawing;
+import foretress.picture.Redrawn;
+import foretress.vault.Vault;
+import foretress.web.AtStart;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.inject.Singleton;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import org.jboss.logging.Logger;
+
+/**
+ * Earlier versions kept photos and letters as they came, with where they were taken inside. Once, at start, each of them goes the way
+ * that every upload goes now. What cannot be drawn stays on file, and is only handed out as a download. Nothing is done twice.
+ */
+@Singleton
+class AsSent implements AtStart {
+    private static final Logger LOG = Logger.getLogger(AsSent.class);
+
+    private final Vault vault;
+
+    AsSent(Vault vault) {
+        this.vault = vault;
+    }
+
+    @Override
+    public int order() {
+        return 200;
+    }
+
+    @Override
+    public void run() {
+        int photos = all(this::onePhoto);
+        int papers = all(this::onePaper);
+        if (photos + papers > 0) {
+            LOG.infof("Kept as they had been sent until now, and looked through: %d photos of tests, %d letters", photos, papers);
+        }
+    }
+
+    /** One transaction each: a stop in between loses nothing. */
+    private static int all(BooleanSupplier one) {
+        int done = 0;
+        while (QuarkusTransaction.requiringNew().call(one::getAsBoolean)) {
+            done++;
+        }
+        return done;
+    }
+
+    private boolean onePhoto() {
+        Optional<BenchTestPhoto> next = BenchTestPhoto.<BenchTestPhoto>find("kept = ?1 order by id", Keeping.AS_SENT).page(0, 1).firstResultOptional();
+        next.ifPresent(photo -> {
+            Optional<Redrawn> drawn = opened(photo).flatMap(bytes -> Redrawing.of(bytes).kept());
+            drawn.ifPresent(fresh -> photo.body = vault.seal(photo.clientId, photo.place(), fresh.jpeg()));
+            photo.mediaType = drawn.isPresent() ? Redrawn.MEDIA_TYPE : photo.mediaType;
+            photo.kept = drawn.isPresent() ? Keeping.REDRAWN : Keeping.FILE;
+        });
+        return next.isPresent();
+    }
+
+    private boolean onePaper() {
+        Optional<NotedPaper> next = NotedPaper.<NotedPaper>find("kept = ?1 order by id", Keeping.AS_SENT).page(0, 1).firstResultOptional();
+        next.ifPresent(paper -> {
+            Optional<Paper> read = opened(paper).flatMap(bytes -> Paper.of(bytes).kept());
+            read.ifPresent(fresh -> paper.body = vault.seal(paper.clientId, paper.place(), fresh.bytes()));
+            paper.mediaType = read.map(Paper::mediaType).orElse(paper.mediaType);
+            paper.kept = read.map(Keeping::of).orElse(Keeping.FILE);
+        });
+        return next.isPresent();
+    }
+
+    private Optional<byte[]> opened(BenchTestPhoto photo) {
+        return opened(() -> vault.open(photo.clientId, photo.place(), photo.body), photo.place());
+    }
+
+    private Optional<byte[]> opened(NotedPaper paper) {
+        return opened(() -> vault.open(paper.clientId, paper.place(), paper.body), paper.place());
+    }
+
+    /** A damaged one must not keep the salon shut. */
+    private static Optional<byte[]> opened(Supplier<byte[]> sealed, String place) {
+        try {
+            return Optional.of(sealed.get());
+        } catch (RuntimeException unreadable) {
+            LOG.warnf("%s cannot be opened and stays as it is", place);
+            return Optional.empty();
+        }
+    }
+}

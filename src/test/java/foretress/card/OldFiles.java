@@ -1,0 +1,37 @@
+package foretress.card;
+
+import foretress.vault.Vault;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.inject.Inject;
+import jakarta.inject.Singleton;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+
+/** Photos as earlier versions kept them: as they had been sent. */
+@Singleton
+public class OldFiles {
+    @Inject Vault vault;
+    @Inject AsSent job;
+
+    /** @return the test's photos, each with the bytes given for it */
+    public List<UUID> makeAsSent(UUID testId, byte[]... sent) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            List<BenchTestPhoto> photos = BenchTestPhoto.of(testId);
+            List<UUID> made = new ArrayList<>();
+            for (int i = 0; i < sent.length; i++) {
+                BenchTestPhoto photo = photos.get(i);
+                photo.kept = Keeping.AS_SENT;
+                photo.mediaType = "image/png";
+                photo.body = vault.seal(photo.clientId, photo.place(), sent[i]);
+                made.add(photo.id);
+            }
+            return made;
+        });
+    }
+
+    /** What a start does with them. */
+    public void start() {
+        job.run();
+    }
+}
