@@ -100,7 +100,8 @@ final class Assess {
         Source source = knowledge.ruleSet().sources().get(id);
         ObjectNode node = NODE.objectNode().put("id", id).put("title", source.title());
         source.place().ifPresent(place -> node.put("place", place));
-        return node.put("status", source.status().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        return node.put("status", source.status().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+            .put("kind", source.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
 
     private static ObjectNode plan(TestPlan plan, Words words) {
@@ -142,7 +143,7 @@ final class Assess {
             .need("deciding", texts.saying("The rules that weigh that much.")).need("notAsked", Shape.number().saying("Questions about this service that were "
                 + "not put because another one is booked.")).need("unanswered", Shape.number().saying("Required questions that were put and not answered."));
         Fields fact = Shape.object().need("fact", Shape.text()).need("best", Shape.text()).need("worst", Shape.text());
-        Fields source = Shape.object().need("id", Shape.text()).need("title", Shape.text()).may("place", Shape.text()).need("status", Shape.text());
+        Fields source = Shape.object().need("id", Shape.text()).need("title", Shape.text()).may("place", Shape.text()).need("status", Shape.text()).need("kind", Shape.text());
         Fields finding = Shape.object().need("rule", Shape.text()).need("weight", weight).need("title", Shape.text().saying("For the stylist."))
             .need("do", Shape.text().saying("What to do, for the stylist.")).need("client", Shape.text().saying("What the client may read."))
             .need("onlyIfUnknown", Shape.flag().saying("It may hold, and is not known to.")).need("services", Shape.map(weight))

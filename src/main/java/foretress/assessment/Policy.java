@@ -5,22 +5,29 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What a jurisdiction or the salon sets.
  *
  * @param figures whole numbers by name; the name ends in their unit
+ * @param sources the key of the rule set's source for every figure
  * @param paper {@code A4} or {@code Letter}
- * @param warnings what the law has printed or said, in order
- * @param source key of the rule set's sources
+ * @param warnings what the law has printed on labels, in order
  */
-public record Policy(String jurisdiction, Map<String, Integer> figures, String emergencyNumber, String paper, Hemisphere hemisphere,
-                     List<Warning> warnings, String source) {
-    /** A warning by its id, and the key of its source. */
-    public record Warning(String id, String source) {}
+public record Policy(String jurisdiction, Map<String, Integer> figures, Map<String, String> sources, String emergencyNumber, String paper,
+                     Hemisphere hemisphere, List<Warning> warnings) {
+    /** A warning by its id, the chemistries whose labels bear it, and the key of its source. */
+    public record Warning(String id, Set<String> on, String source) {
+        public Warning {
+            on = Set.copyOf(on);
+        }
+    }
 
     public Policy {
         figures = Map.copyOf(figures);
+        sources = Map.copyOf(sources);
         warnings = List.copyOf(warnings);
     }
 
@@ -59,11 +66,32 @@ public record Policy(String jurisdiction, Map<String, Integer> figures, String e
         return figure("retention-years");
     }
 
+    /** The age in years to which a minor's documents are kept at least. */
+    public int minorRetentionAge() {
+        return figure("minor-retention-age");
+    }
+
+    /** The warnings on the labels of what a service puts on the client, by id, in order. */
+    public Stream<String> warningsOn(Set<String> chemistries) {
+        return warnings.stream().filter(warning -> warning.on().stream().anyMatch(chemistries::contains)).map(Warning::id);
+    }
+
     /** The same with one figure changed. */
     public Policy with(String name, int value) {
         Map<String, Integer> changed = new HashMap<>(figures);
         changed.put(name, value);
-        return new Policy(jurisdiction, changed, emergencyNumber, paper, hemisphere, warnings, source);
+        return with(changed);
+    }
+
+    /** The same with other figures; where they come from stays. */
+    public Policy with(Map<String, Integer> changed) {
+        return new Policy(jurisdiction, changed, sources, emergencyNumber, paper, hemisphere, warnings);
+    }
+
+    /** @throws IllegalArgumentException if the policy sets no such figure */
+    public String source(String name) {
+        return Optional.ofNullable(sources.get(name))
+            .orElseThrow(() -> new IllegalArgumentException("the policy of %s names no source of %s".formatted(jurisdiction, name)));
     }
 
     public int figure(String name) {

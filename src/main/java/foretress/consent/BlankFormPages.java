@@ -49,7 +49,7 @@ public class BlankFormPages {
     private BlankForm.Asked asked(Visit visit, Salon salon) {
         var words = knowledge.words(visit.client.language);
         var particulars = new ConsentInput.Salon(salon.name, salon.address, salon.town, salon.phone, salon.email, "", salon.urgentNumber);
-        var terms = new Notice.Terms(knowledge.policy(salon.jurisdiction).retentionYears(), salon.jurisdiction);
+        var terms = Notice.Terms.of(knowledge.policy(salon.jurisdiction));
         var notice = Notice.of(words.language(), particulars, terms, ConsentWords.in(words.language()));
         var booked = new ConsentInput.Visit(visit.id, visit.startsThere(), Staff.byId(visit.stylistId).map(staff -> staff.name).orElse(""),
             visit.services.stream().map(service -> menu.name(service.serviceId, words)).toList());

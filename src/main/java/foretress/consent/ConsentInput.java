@@ -16,11 +16,12 @@ import java.util.UUID;
  * @param tests the tests the client is asked to agree to, in the order they are done
  * @param found what was found, heaviest first
  * @param answered every answer given, in the order the questions were asked
+ * @param warnings what the law has printed on the label of what will be used, as sentences in order
  * @param strand where earlier treatments lie on the hair; empty when there is nothing to draw
  */
 public record ConsentInput(
         String language, Salon salon, Client client, Visit visit, Weight standing,
-        List<Test> tests, List<Found> found, List<Answered> answered, Optional<Strand> strand, Purpose purpose) {
+        List<Test> tests, List<Found> found, List<Answered> answered, List<String> warnings, Optional<Strand> strand, Purpose purpose) {
 
     /** What is agreed to. */
     public enum Purpose {
@@ -41,13 +42,18 @@ public record ConsentInput(
     /** A consent before a service. */
     public ConsentInput(String language, Salon salon, Client client, Visit visit, Weight standing, List<Test> tests,
             List<Found> found, List<Answered> answered, Optional<Strand> strand) {
-        this(language, salon, client, visit, standing, tests, found, answered, strand, Purpose.SERVICE);
+        this(language, salon, client, visit, standing, tests, found, answered, List.of(), strand, Purpose.SERVICE);
     }
 
     /** A consent before a skin test: the product and the place on the skin stand in the test's name. */
     public static ConsentInput ofSkinTest(String language, Salon salon, Client client, Visit visit, Test test) {
-        return new ConsentInput(language, salon, client, visit, Weight.TEST_FIRST, List.of(test), List.of(), List.of(), Optional.empty(),
-            Purpose.SKIN_TEST);
+        return new ConsentInput(language, salon, client, visit, Weight.TEST_FIRST, List.of(test), List.of(), List.of(), List.of(),
+            Optional.empty(), Purpose.SKIN_TEST);
+    }
+
+    /** The same with what stands on the label. */
+    public ConsentInput warning(List<String> sentences) {
+        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, sentences, strand, purpose);
     }
 
     /** A consent without a strand map. */
@@ -60,6 +66,7 @@ public record ConsentInput(
         tests = List.copyOf(tests);
         found = List.copyOf(found);
         answered = List.copyOf(answered);
+        warnings = List.copyOf(warnings);
     }
 
     /**

@@ -41,7 +41,7 @@ final class ConsentWriter {
             section(STATEMENTS, statements()),
             section(FOUND, found()),
             section(TESTS, tests()),
-            section(CAUTIONS, paragraphs("cautions", "instructions", "risk", "medicines", "doctor")),
+            section(CAUTIONS, cautions()),
             section(STRAND, strand()),
             section(ANSWERED, answered()),
             section(TAKE_BACK, paragraphs("take-back", "how", "then")),
@@ -116,6 +116,15 @@ final class ConsentWriter {
 
     private Line finding(Weight weight, String text) {
         return new Line.Finding(weight, words.say("weights." + weight.code().replace(' ', '-')), text);
+    }
+
+    private List<Line> cautions() {
+        var lines = new ArrayList<>(paragraphs("cautions", "instructions", "risk", "medicines", "doctor"));
+        if (!input.warnings().isEmpty()) {
+            lines.add(new Line.Topic(say("cautions.label")));
+            input.warnings().forEach(warning -> lines.add(new Line.Paragraph(warning)));
+        }
+        return lines;
     }
 
     private List<Line> strand() {

@@ -1,5 +1,6 @@
 package foretress.consent;
 
+import foretress.assessment.Policy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +16,7 @@ public record Notice(String language, String version, String heading, List<Eleme
 
     /** The elements in reading order. A missing one fails the test that lists them. */
     static final List<String> ELEMENTS = List.of(
-        "controller", "purposes", "legal-basis", "recipients", "how-long", "rights", "withdrawal", "complaint",
+        "controller", "purposes", "legal-basis", "also-kept", "recipients", "how-long", "rights", "withdrawal", "complaint",
         "must-i-answer", "who-decides");
 
     public Notice {
@@ -29,26 +30,40 @@ public record Notice(String language, String version, String heading, List<Eleme
      * What the salon's policy settles.
      *
      * @param keepYears how long answers are kept after the last visit, 1 to 30 years
-     * @param authority who hears complaints where the salon is: {@code uk}, {@code eu}, {@code us} or {@code other}
+     * @param minorAge the age in years to which a minor's are kept at least, 18 to 30
+     * @param authority who hears complaints where the salon is, and whose law speaks of rights: {@code uk}, {@code eu}, {@code us} or {@code other}
      */
-    public record Terms(int keepYears, String authority) {
+    public record Terms(int keepYears, int minorAge, String authority) {
         public Terms {
             if (keepYears < 1 || keepYears > 30) {
                 throw new IllegalArgumentException("not a time to keep records: " + keepYears + " years");
             }
+            if (minorAge < 18 || minorAge > 30) {
+                throw new IllegalArgumentException("not an age to keep a minor's records to: " + minorAge + " years");
+            }
+        }
+
+        public static Terms of(Policy policy) {
+            return new Terms(policy.retentionYears(), policy.minorRetentionAge(), policy.jurisdiction());
         }
     }
 
     public static Notice of(String language, ConsentInput.Salon salon, Terms terms, Wording words) {
         var places = Map.of(
             "salon", salon.name(), "address", salon.address() + ", " + salon.town(), "phone", salon.phone(),
-            "email", salon.email(), "years", String.valueOf(terms.keepYears()),
+            "email", salon.email(), "years", String.valueOf(terms.keepYears()), "age", String.valueOf(terms.minorAge()),
             "authority", words.say("notice.authorities." + terms.authority()));
         var elements = ELEMENTS.stream().map(id -> new Element(id,
             Canonical.line(words.say("notice." + id + ".heading", places)),
-            Canonical.line(words.say("notice." + id + ".text", places)))).toList();
+            Canonical.line(words.say(text(id, terms, words), places)))).toList();
         return new Notice(language, words.say("version"), words.say("notice.heading", places), elements,
             words.say("notice.agree", places), words.say("notice.refuse", places));
+    }
+
+    /** What the law of the place settles is said per place; the rest is the same everywhere. */
+    private static String text(String id, Terms terms, Wording words) {
+        var here = "notice." + id + "." + terms.authority();
+        return words.has(here) ? here : "notice." + id + ".text";
     }
 
     public String canonical() {

@@ -13,6 +13,7 @@ import foretress.knowledge.AnswerWords;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
+import foretress.salon.SourceKinds;
 import foretress.visit.Visit;
 import foretress.web.DecisionWords;
 import foretress.web.Language;
@@ -30,15 +31,18 @@ class Reasons {
     private final Language language;
     private final Stylist say;
     private final DecisionWords decide;
+    private final SourceKinds kinds;
     private final ChairTime time;
 
-    Reasons(Intake intake, BookedChemistry chemistry, Knowledge knowledge, Language language, Stylist say, DecisionWords decide, ChairTime time) {
+    Reasons(Intake intake, BookedChemistry chemistry, Knowledge knowledge, Language language, Stylist say, DecisionWords decide, SourceKinds kinds,
+            ChairTime time) {
         this.intake = intake;
         this.chemistry = chemistry;
         this.knowledge = knowledge;
         this.language = language;
         this.say = say;
         this.decide = decide;
+        this.kinds = kinds;
         this.time = time;
     }
 
@@ -83,7 +87,7 @@ class Reasons {
             return key;
         }
         String place = source.place().map(p -> ", " + p).orElse("");
-        return source.title() + place + " (" + status(source) + ")";
+        return source.title() + place + " (" + kinds.of(source.kind()) + ", " + status(source) + ")";
     }
 
     private String status(Source source) {

@@ -15,6 +15,7 @@ import foretress.intake.ReadBackPages.Chapter;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
 import foretress.salon.Menu;
+import foretress.salon.Policies;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.visit.Visit;
@@ -32,16 +33,18 @@ public class ConsentDraft {
     private final StrandMaps maps;
     private final Views views;
     private final SalonWords salonWords;
+    private final Policies policies;
     private final Menu menu;
     private final Speech speech;
 
-    ConsentDraft(Assessments assessments, BookedChemistry chemistry, StrandMaps maps, Views views, SalonWords salonWords, Menu menu,
-                 Speech speech) {
+    ConsentDraft(Assessments assessments, BookedChemistry chemistry, StrandMaps maps, Views views, SalonWords salonWords, Policies policies,
+                 Menu menu, Speech speech) {
         this.assessments = assessments;
         this.chemistry = chemistry;
         this.maps = maps;
         this.views = views;
         this.salonWords = salonWords;
+        this.policies = policies;
         this.menu = menu;
         this.speech = speech;
     }
@@ -50,7 +53,13 @@ public class ConsentDraft {
         Assessment assessment = assessments.of(visit, said);
         List<Finding> findings = onBooked(visit, assessment);
         return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()), client(visit),
-            visit(visit), assessments.booked(visit, assessment), tests(findings), found(visit, findings), answered(visit, said), strand(visit, said));
+            visit(visit), assessments.booked(visit, assessment), tests(findings), found(visit, findings), answered(visit, said), strand(visit, said))
+            .warning(warnings(visit));
+    }
+
+    /** What the law of the place has printed on the labels of what the booked steps put on the client. */
+    private List<String> warnings(Visit visit) {
+        return policies.place().warningsOn(chemistry.of(visit)).map(id -> speech.words().text("policy.warnings." + id)).toList();
     }
 
     private Optional<ConsentInput.Strand> strand(Visit visit, Answers said) {

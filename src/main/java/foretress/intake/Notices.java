@@ -32,7 +32,7 @@ public class Notices {
         Salon salon = Salon.the();
         Policy policy = knowledge.policy(salon.jurisdiction);
         ConsentInput.Salon particulars = salonWords.of(salon, language);
-        return Notice.of(language, particulars, new Notice.Terms(policy.retentionYears(), salon.jurisdiction), ConsentWords.in(language));
+        return Notice.of(language, particulars, Notice.Terms.of(policy), ConsentWords.in(language));
     }
 
     /** Whether the client agreed that the salon holds their answers for this visit. */

@@ -38,12 +38,12 @@ final class KnowledgeReader {
         all("rules").forEach(file -> file.trying(rules::read));
         RuleSet ruleSet = new RuleSet(List.copyOf(facts.facts().values()), facts.cues(), rules.rules(), List.copyOf(services.steps().values()),
             services.services(), List.copyOf(services.tests()), sources, files.hash());
-        return new Knowledge(questionnaire, ruleSet, policies(sources), words(), new LexiconReader(files, complaints).read());
+        return new Knowledge(questionnaire, ruleSet, policies(sources, services), words(), new LexiconReader(files, complaints).read());
     }
 
-    private Map<String, Policy> policies(Map<String, Source> sources) {
+    private Map<String, Policy> policies(Map<String, Source> sources, ServicesReader services) {
         Map<String, Policy> policies = new LinkedHashMap<>();
-        PolicyReader reader = new PolicyReader(sources.keySet());
+        PolicyReader reader = new PolicyReader(sources.keySet(), services.chemistries());
         all("policy").forEach(file -> file.trying(f -> {
             Policy policy = reader.read(f);
             if (policies.putIfAbsent(policy.jurisdiction(), policy) != null) {

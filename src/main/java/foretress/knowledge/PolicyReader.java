@@ -3,10 +3,12 @@ package foretress.knowledge;
 import foretress.assessment.Policy;
 import foretress.assessment.Policy.Warning;
 import foretress.questionnaire.SaidDate.Hemisphere;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads what a jurisdiction sets, one file each. */
@@ -20,25 +22,33 @@ final class PolicyReader {
     private static final Map<String, Hemisphere> HALVES = Map.of("north", Hemisphere.NORTH, "south", Hemisphere.SOUTH);
 
     private final Set<String> sources;
+    private final Collection<String> chemistries;
 
-    PolicyReader(Set<String> sources) {
+    PolicyReader(Set<String> sources, Collection<String> chemistries) {
         this.sources = sources;
+        this.chemistries = chemistries;
     }
 
     Policy read(Yaml file) {
-        file.only(Stream.concat(FIGURES.stream(), Stream.of("jurisdiction", "emergency-number", "paper", "hemisphere", "source", "warnings"))
+        file.only(Stream.concat(FIGURES.stream(), Stream.of("jurisdiction", "emergency-number", "paper", "hemisphere", "warnings"))
             .toArray(String[]::new));
         Map<String, Integer> figures = new LinkedHashMap<>();
-        FIGURES.forEach(name -> figures.put(name, file.at(name).number(0, MOST)));
-        return new Policy(Ids.read(file.at("jurisdiction")), figures, file.at("emergency-number").text(),
+        Map<String, String> from = new LinkedHashMap<>();
+        FIGURES.forEach(name -> {
+            Yaml figure = file.at(name).only("is", "source");
+            figures.put(name, figure.at("is").number(0, MOST));
+            from.put(name, source(figure));
+        });
+        return new Policy(Ids.read(file.at("jurisdiction")), figures, from, file.at("emergency-number").text(),
             file.at("paper").oneOf(Set.of("A4", "Letter"), "paper"),
             file.maybe("hemisphere").map(h -> h.oneOf(HALVES, "hemisphere")).orElse(Hemisphere.NORTH),
-            file.maybe("warnings").map(w -> w.each(this::warning)).orElse(List.of()), source(file));
+            file.maybe("warnings").map(w -> w.each(this::warning)).orElse(List.of()));
     }
 
     private Warning warning(Yaml entry) {
-        entry.only("id", "source");
-        return new Warning(Ids.read(entry.at("id")), source(entry));
+        entry.only("id", "on", "source");
+        Set<String> on = entry.at("on").list().stream().map(c -> c.oneOf(chemistries, "chemistry")).collect(Collectors.toSet());
+        return new Warning(Ids.read(entry.at("id")), on, source(entry));
     }
 
     private String source(Yaml entry) {

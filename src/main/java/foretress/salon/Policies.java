@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
-/** The policy that holds in this salon: its law's figures, each replaced where the salon's own is stricter. */
+/** The policy that holds in this salon: the figures of its place, each replaced where the salon's own is stricter. */
 @ApplicationScoped
 public class Policies {
     private final Knowledge knowledge;
@@ -25,17 +25,17 @@ public class Policies {
         this.clock = clock;
     }
 
-    /** What the jurisdiction sets by itself. */
-    public Policy law() {
+    /** What holds in this place before the salon sets anything of its own: law, makers' instructions, trade rules and our own figures. */
+    public Policy place() {
         return knowledge.policy(Salon.the().jurisdiction);
     }
 
     /** What holds here. A figure kept under another law that is laxer than today's does not count. */
     public Policy effective() {
-        Policy law = law();
-        Map<String, Integer> figures = new LinkedHashMap<>(law.figures());
+        Policy place = place();
+        Map<String, Integer> figures = new LinkedHashMap<>(place.figures());
         own().forEach((name, figure) -> figures.merge(name, figure, Setting.of(name)::stricter));
-        return new Policy(law.jurisdiction(), figures, law.emergencyNumber(), law.paper(), law.hemisphere(), law.warnings(), law.source());
+        return place.with(figures);
     }
 
     /** The salon's own figures by name, only those it set. */
@@ -51,7 +51,7 @@ public class Policies {
     void set(Setting setting, Optional<Integer> figure, UUID staff) {
         if (Optional.ofNullable(own().get(setting.figure())).equals(figure)) return;
         StricterFigure.deleteById(setting.figure());
-        figure.filter(value -> setting.stricterThan(value, law().figure(setting.figure()))).ifPresent(value -> {
+        figure.filter(value -> setting.stricterThan(value, place().figure(setting.figure()))).ifPresent(value -> {
             var row = new StricterFigure();
             row.name = setting.figure();
             row.figure = value;

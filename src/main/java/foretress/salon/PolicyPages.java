@@ -27,14 +27,14 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jboss.resteasy.reactive.RestQuery;
 
-/** The owner makes the salon's rules stricter than its law; a laxer figure is refused with the law's own and where it stands. */
+/** The owner makes the salon's rules stricter; a laxer figure is refused with the one that holds, what kind of rule it is and where it stands. */
 @Path("/policy")
 @Produces(MediaType.TEXT_HTML)
 public class PolicyPages {
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,4}");
 
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record PolicyPage(List<Field> fields, String source, boolean kept, Mistakes mistakes) implements TemplateInstance {}
+    record PolicyPage(List<Field> fields, boolean kept, Mistakes mistakes) implements TemplateInstance {}
 
     /** One figure: what holds without the salon's own, in words, and what the owner put in; some are a yes (1) or a no (0). */
     public record Field(String name, String label, String hint, String value, boolean yesOrNo) {}
@@ -42,12 +42,14 @@ public class PolicyPages {
     private final Policies policies;
     private final Knowledge knowledge;
     private final SkinWords words;
+    private final SourceKinds kinds;
     private final Who who;
 
-    PolicyPages(Policies policies, Knowledge knowledge, SkinWords words, Who who) {
+    PolicyPages(Policies policies, Knowledge knowledge, SkinWords words, SourceKinds kinds, Who who) {
         this.policies = policies;
         this.knowledge = knowledge;
         this.words = words;
+        this.kinds = kinds;
         this.who = who;
     }
 
@@ -80,22 +82,20 @@ public class PolicyPages {
         boolean number = NUMBER.matcher(typed).matches() && Integer.parseInt(typed) <= setting.most();
         if (!mistakes.expect(number, setting.figure(), words.policy_not_a_figure(label(setting), setting.most()))) return Optional.empty();
         int figure = Integer.parseInt(typed);
-        int law = policies.law().figure(setting.figure());
-        mistakes.expect(!setting.laxerThan(figure, law), setting.figure(), laxer(setting, figure, law));
+        int holds = policies.place().figure(setting.figure());
+        mistakes.expect(!setting.laxerThan(figure, holds), setting.figure(), laxer(setting, figure, holds));
         return Optional.of(figure);
     }
 
-    private String laxer(Setting setting, int figure, int law) {
-        String typed = typed(setting, figure);
-        return setting.source().map(own -> words.policy_laxer_here(label(setting), typed, said(setting, law), printed(own)))
-            .orElseGet(() -> words.policy_laxer(label(setting), typed, said(setting, law), source()));
+    private String laxer(Setting setting, int figure, int holds) {
+        return words.policy_laxer(label(setting), typed(setting, figure), said(setting, holds), printed(setting));
     }
 
     private TemplateInstance page(Form form, boolean kept, Mistakes mistakes) {
-        Policy law = policies.law();
+        Policy place = policies.place();
         List<Field> fields = Arrays.stream(Setting.values()).map(setting -> new Field(setting.figure(), label(setting),
-            hint(setting, law.figure(setting.figure())), form.one(setting.figure()), setting.isYesOrNo())).toList();
-        return new PolicyPage(fields, source(), kept, mistakes);
+            hint(setting, place.figure(setting.figure())), form.one(setting.figure()), setting.isYesOrNo())).toList();
+        return new PolicyPage(fields, kept, mistakes);
     }
 
     private String label(Setting setting) {
@@ -130,18 +130,14 @@ public class PolicyPages {
         return !setting.isYesOrNo() ? Integer.toString(figure) : figure == 1 ? words.policy_yes() : words.policy_no();
     }
 
-    /** What holds without a figure of the salon's own, and where that comes from unless the law says it. */
+    /** What holds without a figure of the salon's own, and who says so. */
     private String hint(Setting setting, int figure) {
-        return setting.source().map(own -> words.policy_without(said(setting, figure), printed(own))).orElseGet(() -> words.policy_law(said(setting, figure)));
+        return words.policy_without(said(setting, figure), printed(setting));
     }
 
-    /** Where the law's figures stand, as printed. */
-    private String source() {
-        return printed(policies.law().source());
-    }
-
-    private String printed(String key) {
-        Source source = knowledge.ruleSet().sources().get(key);
-        return source.title() + source.place().map(place -> ", " + place).orElse("");
+    /** Whether a law, a maker, a trade body or this house says so, and where. */
+    private String printed(Setting setting) {
+        Source source = knowledge.ruleSet().sources().get(policies.place().source(setting.figure()));
+        return kinds.of(source.kind()) + ": " + source.title() + source.place().map(place -> ", " + place).orElse("");
     }
 }

@@ -2,61 +2,48 @@ package foretress.salon;
 
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
 
-/** A figure of the policy that a salon may set more strictly than its law, and which way that is. */
+/** A figure of the policy that a salon may set more strictly, and which way that is. */
 public enum Setting {
     /** Hours. */
     SKIN_TEST_WAIT_HOURS(true, 168),
     /** Months; 0 means that a test counts for one application, which is the strictest of all. */
     SKIN_TEST_VALIDITY_MONTHS(false, 12),
     /** Hours. */
-    INCOMPATIBILITY_TEST_HOURS(true, 168, "metallic-salts"),
+    INCOMPATIBILITY_TEST_HOURS(true, 168),
     /** Years. */
     MINIMUM_AGE(true, 25),
     /** Weeks. */
-    PERMED_HAIR_WEEKS(true, 104, "overlap-practice"),
+    PERMED_HAIR_WEEKS(true, 104),
     /** Months. */
-    CHEMOTHERAPY_MONTHS(true, 60, "chemo-hair"),
+    CHEMOTHERAPY_MONTHS(true, 60),
     /** Weeks. */
-    RADIOTHERAPY_WEEKS(true, 104, "radiotherapy-skin"),
+    RADIOTHERAPY_WEEKS(true, 104),
     /** Weeks. */
-    RELAXER_WEEKS(true, 104, "overlap-practice"),
+    RELAXER_WEEKS(true, 104),
     /** Weeks. */
-    KERATIN_WEEKS(true, 104, "keratin-practice"),
+    KERATIN_WEEKS(true, 104),
     /** Months. */
-    PERM_ALLERGEN_MONTHS(true, 24, "gmtg-allergy"),
+    PERM_ALLERGEN_MONTHS(true, 24),
     /** Centimetres of new hair; 0 goes by months alone. */
-    CHEMOTHERAPY_REGROWN_CM(true, 30, "chemo-hair"),
+    CHEMOTHERAPY_REGROWN_CM(true, 30),
     /** Months. */
-    RETINOID_MONTHS(true, 60, "retinoid-skin"),
+    RETINOID_MONTHS(true, 60),
     /** Milligrams of prednisone a day up to which a skin test is believed. */
-    STEROID_LOW_DOSE_MG(false, 80, "patch-test-medicines"),
+    STEROID_LOW_DOSE_MG(false, 80),
     /** 1 for yes: the stricter side. */
-    STING_IS_A_REACTION(true, 1, "sting-decision"),
+    STING_IS_A_REACTION(true, 1),
     /** 0 for no: the stricter side. */
-    LETTER_COUNTS(false, 1, "dye-group-elicitation"),
+    LETTER_COUNTS(false, 1),
     /** 0 for no: the stricter side. */
     LASH_TINT_ALLOWED(false, 1);
 
     private final boolean moreIsStricter;
     private final int most;
-    private final String source;
 
-    /** What the jurisdiction's own source sets. */
     Setting(boolean moreIsStricter, int most) {
-        this(moreIsStricter, most, "");
-    }
-
-    Setting(boolean moreIsStricter, int most, String source) {
         this.moreIsStricter = moreIsStricter;
         this.most = most;
-        this.source = source;
-    }
-
-    /** The key of the rule set's source for what no law sets; empty where the jurisdiction's own is meant. */
-    Optional<String> source() {
-        return Optional.of(source).filter(key -> !key.isEmpty());
     }
 
     /** The figure's name in a policy. */
@@ -78,12 +65,12 @@ public enum Setting {
         return moreIsStricter;
     }
 
-    boolean stricterThan(int own, int law) {
-        return moreIsStricter ? own > law : own < law;
+    boolean stricterThan(int own, int place) {
+        return moreIsStricter ? own > place : own < place;
     }
 
-    boolean laxerThan(int own, int law) {
-        return stricterThan(law, own);
+    boolean laxerThan(int own, int place) {
+        return stricterThan(place, own);
     }
 
     int stricter(int one, int other) {

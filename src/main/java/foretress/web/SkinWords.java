@@ -25,6 +25,13 @@ public interface SkinWords {
     @Message String planned_title();
     @Message String planned_title_of(String client);
     @Message String planned_to_visit();
+    @Message String kind_health_advice();
+    @Message String kind_house_rule();
+    @Message String kind_law();
+    @Message String kind_maker();
+    @Message String kind_research();
+    @Message String kind_teaching();
+    @Message String kind_trade_rule();
     @Message String policy_at_least(int number);
     @Message String policy_at_most(int number);
     @Message String policy_blank();
@@ -36,9 +43,7 @@ public interface SkinWords {
     @Message String policy_kept();
     @Message String policy_keratin_weeks();
     @Message String policy_lash_tint_allowed();
-    @Message String policy_law(String figure);
     @Message String policy_laxer(String label, String typed, String figure, String source);
-    @Message String policy_laxer_here(String label, String typed, String figure, String source);
     @Message String policy_lead();
     @Message String policy_letter_counts();
     @Message String policy_minimum_age();
@@ -52,7 +57,6 @@ public interface SkinWords {
     @Message String policy_save();
     @Message String policy_skin_test_validity_months();
     @Message String policy_skin_test_wait_hours();
-    @Message String policy_source(String source);
     @Message String policy_steroid_low_dose_mg();
     @Message String policy_sting_is_a_reaction();
     @Message String policy_title();

@@ -15,8 +15,8 @@ class StricterTest {
     private static final LocalDate BEGUN = LocalDate.of(2026, 3, 2);
 
     private static Policy policy(int waitHours, int months) {
-        return new Policy("test", Map.of("skin-test-wait-hours", waitHours, "skin-test-validity-months", months), "999", "A4",
-            Hemisphere.NORTH, List.of(), "none");
+        return new Policy("test", Map.of("skin-test-wait-hours", waitHours, "skin-test-validity-months", months), Map.of(), "999", "A4",
+            Hemisphere.NORTH, List.of());
     }
 
     private static Stricter both(int waitHours, int months, int leafletHours, Validity leaflet) {

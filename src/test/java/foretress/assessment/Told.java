@@ -34,9 +34,9 @@ final class Told {
     static final List<Cue> CUES = List.of(new Cue("restorer", List.of("restorer"), 1, Map.of("lotion", List.of("yes"))));
 
     static final Policy UK = new Policy("uk", Map.of("label-age", 16, "minimum-age", 18, "skin-test-wait-hours", 48, "skin-test-validity-months", 6, "permed-hair-weeks", 12, "steroid-low-dose-mg", 10),
-        "999", "A4", Hemisphere.NORTH, List.of(), "s");
-    static final Policy US = new Policy("us", Map.of("label-age", 16, "minimum-age", 16, "skin-test-wait-hours", 24, "skin-test-validity-months", 0, "steroid-low-dose-mg", 10), "911", "Letter",
-        Hemisphere.NORTH, List.of(), "s");
+        Map.of(), "999", "A4", Hemisphere.NORTH, List.of());
+    static final Policy US = new Policy("us", Map.of("label-age", 16, "minimum-age", 16, "skin-test-wait-hours", 24, "skin-test-validity-months", 0, "steroid-low-dose-mg", 10), Map.of(), "911", "Letter",
+        Hemisphere.NORTH, List.of());
 
     private Answers answers = Answers.NONE;
     private Optional<LocalDate> born = Optional.of(LocalDate.of(1990, 1, 1));

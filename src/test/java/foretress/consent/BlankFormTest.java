@@ -15,7 +15,7 @@ class BlankFormTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
 
     private static Asked asked(String language, String... chemistries) {
-        var notice = Notice.of(language, Consenting.SALON, new Notice.Terms(6, "uk"), ConsentWords.in(language));
+        var notice = Notice.of(language, Consenting.SALON, new Notice.Terms(6, 21, "uk"), ConsentWords.in(language));
         return new Asked(language, Consenting.SALON, "Ottilie Brandt", Consenting.aConsent().input().visit(), notice,
             KNOWLEDGE.questionnaire(), KNOWLEDGE.words(language), Set.of(chemistries));
     }

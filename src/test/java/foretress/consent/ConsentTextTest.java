@@ -7,6 +7,7 @@ import foretress.assessment.Weight;
 import foretress.consent.ConsentText.Line.Statement;
 import foretress.consent.ConsentText.Part;
 import java.text.Normalizer;
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,16 @@ class ConsentTextTest {
         input.found().forEach(found -> assertThat(canonical).contains(found.text()));
         assertThat(canonical).contains("Ottilie Brandt", "I agree to these tests: a skin test with Larkmoss 4-0",
             "Nobody can promise that a service is without risk.", "Call 112 at once", "The maker's instructions and local law");
+    }
+
+    @Test
+    @DisplayName("R17: what the law has printed on the label is read and signed, among the cautions")
+    void theLabelsWarningsAreSigned() {
+        var warning = "Hair colour can cause severe allergic reactions. Read and follow the instructions.";
+        assertThat(ConsentText.of(aConsent().input(), ConsentWords.in("en")).canonical()).doesNotContain("On the label");
+        var text = ConsentText.of(aConsent().input().warning(List.of(warning)), ConsentWords.in("en"));
+        assertThat(text.sections()).filteredOn(section -> section.part() == Part.CAUTIONS).singleElement().satisfies(cautions ->
+            assertThat(cautions.lines()).extracting(ConsentText.Line::plain).endsWith("On the label of the hair colour, in our words:", warning));
     }
 
     @ParameterizedTest

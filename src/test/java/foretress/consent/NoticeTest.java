@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NoticeTest {
 
     private static Notice notice(String language, String authority) {
-        return Notice.of(language, SALON, new Notice.Terms(6, authority), ConsentWords.in(language));
+        return Notice.of(language, SALON, new Notice.Terms(6, 21, authority), ConsentWords.in(language));
     }
 
     /** The elements are those of GDPR Art. 13(1)(a), (c), (e), (2)(a), (b), (c), (d), (e), (f), and Art. 9(2)(a). */
@@ -23,7 +23,7 @@ class NoticeTest {
     @DisplayName("C4: the notice has every element, in every language")
     void everyElementIsThere(String language) {
         assertThat(notice(language, "uk").elements()).extracting(Notice.Element::id).containsExactly("controller", "purposes",
-            "legal-basis", "recipients", "how-long", "rights", "withdrawal", "complaint", "must-i-answer", "who-decides");
+            "legal-basis", "also-kept", "recipients", "how-long", "rights", "withdrawal", "complaint", "must-i-answer", "who-decides");
         assertThat(notice(language, "uk").elements()).allSatisfy(element -> {
             assertThat(element.heading()).isNotBlank();
             assertThat(element.text()).isNotBlank().doesNotContain("{");
@@ -40,8 +40,31 @@ class NoticeTest {
     @Test
     @DisplayName("C14: a named person decides, never the machine")
     void aPersonDecides() {
-        assertThat(notice("en", "eu").canonical()).contains("A named person at the salon, together with you", "It never decides by itself");
-        assertThat(notice("es", "eu").canonical()).contains("Nunca decide por sí mismo");
+        assertThat(notice("en", "eu").canonical()).contains("A named person at the salon, together with you");
+        assertThat(notice("es", "eu").canonical()).contains("Una persona del salón, con nombre, junto con usted");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en, uk", "en, eu", "en, us", "es, uk", "es, eu", "es, us"})
+    @DisplayName("R16: the notice promises no deletion, no way back as easy as the way in, and no rule-free program")
+    void onlyWhatIsSoIsSaid(String language, String authority) {
+        assertThat(notice(language, authority).canonical()).doesNotContainIgnoringCase("they are deleted", "as easily", "never decides",
+            "se borran", "tan fácil", "nunca decide");
+    }
+
+    @Test
+    @DisplayName("R16: each place is told of its own law: the United States of no European article")
+    void eachPlaceReadsOfItsOwnLaw() {
+        assertThat(notice("en", "us").canonical()).doesNotContain("GDPR", "one month").contains("attorney general");
+        assertThat(notice("en", "other").canonical()).doesNotContain("GDPR", "one month");
+        assertThat(notice("en", "uk").canonical()).contains("UK GDPR Article 9(2)(a)");
+        assertThat(notice("es", "us").canonical()).doesNotContain("RGPD");
+    }
+
+    @Test
+    @DisplayName("R16: who handles data for the salon, the address a signature came from, and a minor's longer time are told")
+    void processorsAddressAndMinorsAreTold() {
+        assertThat(notice("en", "uk").canonical()).contains("computer, mail or backups", "address on the internet", "until you are 21");
     }
 
     @Test
@@ -64,12 +87,12 @@ class NoticeTest {
         assertThat(ours).matches("[0-9a-f]{64}").isEqualTo(notice("en", "uk").sha256());
         assertThat(notice("es", "uk").sha256()).isNotEqualTo(ours);
         assertThat(notice("en", "eu").sha256()).isNotEqualTo(ours);
-        assertThat(Notice.of("en", SALON, new Notice.Terms(7, "uk"), ConsentWords.in("en")).sha256()).isNotEqualTo(ours);
+        assertThat(Notice.of("en", SALON, new Notice.Terms(7, 21, "uk"), ConsentWords.in("en")).sha256()).isNotEqualTo(ours);
     }
 
     @ParameterizedTest
     @ValueSource(ints = {0, -1, 31})
     void recordsAreNeverKeptForNoTimeOrForEver(int years) {
-        assertThatIllegalArgumentException().isThrownBy(() -> new Notice.Terms(years, "uk"));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Notice.Terms(years, 21, "uk"));
     }
 }

@@ -2,6 +2,7 @@ package foretress.knowledge;
 
 import foretress.assessment.Policy;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -43,7 +44,8 @@ final class PoliciesReference {
         return """
             # Policies
 
-            What a jurisdiction sets. A salon may be stricter, never laxer; of a product's leaflet and the policy the stricter holds. This page is
+            What holds in a place before a salon sets anything of its own, each figure with what kind of rule it is (law, maker, trade rule, house
+            rule, health advice, research, teaching) and its source. A salon may be stricter, never laxer; of a product's leaflet and the policy the stricter holds. This page is
             made from `src/main/knowledge/policy`; a test fails when it is out of date and says how to make it anew.
 
             | figure | %s | what it does |
@@ -56,14 +58,20 @@ final class PoliciesReference {
                 policies.stream().map(this::warnings).collect(Collectors.joining("\n\n")));
     }
 
-    private static String row(String figure, List<Policy> policies) {
+    private String cell(Policy policy, String figure) {
+        String source = policy.source(figure);
+        String kind = knowledge.ruleSet().sources().get(source).kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return "%d: %s, %s".formatted(policy.figure(figure), kind, link(source));
+    }
+
+    private String row(String figure, List<Policy> policies) {
         String meaning = java.util.Optional.ofNullable(MEANINGS.get(figure)).orElseThrow(() -> new IllegalStateException("say what " + figure + " does"));
-        return "| `%s` | %s | %s |".formatted(figure, policies.stream().map(policy -> String.valueOf(policy.figure(figure))).collect(Collectors.joining(" | ")), meaning);
+        return "| `%s` | %s | %s |".formatted(figure, policies.stream().map(policy -> cell(policy, figure)).collect(Collectors.joining(" | ")), meaning);
     }
 
     private String warnings(Policy policy) {
-        return "## %s\n\nFigures from %s. Emergency number %s, paper %s. What the law has printed, in our own words:\n\n%s".formatted(
-            policy.jurisdiction(), link(policy.source()), policy.emergencyNumber(), policy.paper(),
+        return "## %s\n\nEmergency number %s, paper %s. What the law has printed on labels, in our own words; the consent repeats it:\n\n%s".formatted(
+            policy.jurisdiction(), policy.emergencyNumber(), policy.paper(),
             policy.warnings().stream().map(w -> "- %s (%s)".formatted(words.text("policy.warnings." + w.id()), link(w.source()))).collect(Collectors.joining("\n")));
     }
 

@@ -58,7 +58,7 @@ class RulesTest {
     void everySourceIsCitedAndEveryFactIsRead() {
         Set<String> cited = KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.sources().stream()).collect(Collectors.toCollection(TreeSet::new));
         KNOWLEDGE.policies().values().forEach(policy -> {
-            cited.add(policy.source());
+            cited.addAll(policy.sources().values());
             policy.warnings().forEach(warning -> cited.add(warning.source()));
         });
         assertThat(cited).as("sources cited").containsExactlyInAnyOrderElementsOf(KNOWLEDGE.ruleSet().sources().keySet());

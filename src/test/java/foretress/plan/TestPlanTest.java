@@ -174,5 +174,5 @@ class TestPlanTest {
     }
 
     private static final Policy POLICY = new Policy("uk", Map.of("skin-test-wait-hours", 48, "skin-test-validity-months", 6,
-        "incompatibility-test-hours", 24), "999", "A4", Hemisphere.NORTH, List.of(), "none");
+        "incompatibility-test-hours", 24), Map.of(), "999", "A4", Hemisphere.NORTH, List.of());
 }

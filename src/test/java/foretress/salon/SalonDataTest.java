@@ -116,7 +116,7 @@ class SalonDataTest {
         Walker edda = salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "24", "minimum-age", "18")).expect(422);
         assertThat(edda.page().select(".mistakes li")).hasSize(1);
         assertThat(edda.only(".mistakes li").text()).contains("24 is laxer", "at least 48",
-            knowledge.ruleSet().sources().get(knowledge.policy("uk").source()).title());
+            "Trade rule", knowledge.ruleSet().sources().get("uk-skin-test-rule").title());
         assertThat(edda.page().selectFirst("[name=minimum-age]").val()).isEqualTo("18");
         assertThat(effective("minimum-age")).as("nothing was kept").isEqualTo(16);
     }
