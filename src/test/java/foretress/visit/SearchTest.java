@@ -50,6 +50,14 @@ class SearchTest {
         assertThat(found("oreau " + mark)).as("not from the middle of a word").isEmpty();
     }
 
+    @ParameterizedTest(name = "R57: {0} is found by {1}")
+    @CsvSource({"Łącka, lacka", "Łącka, łącka", "Søndergård, sondergard", "Đặng, dang", "Weiß, weiss", "Weiss, weiß", "WEIẞ, weiss",
+        "Lærke, laerke", "Cœur, coeur", "Işık, isik", "Þórður, thordur", "Ħaż-Żebbuġ, hazzebbug"})
+    void lettersThatDoNotComeApartAreFoundByThoseEverybodyHas(String name, String query) {
+        UUID id = add(name + " " + mark, "Thorne", mark + "@post.example", "01632 960 111");
+        assertThat(found(query + " " + mark)).containsExactly(id);
+    }
+
     @ParameterizedTest(name = "{0} finds 01632 964 518")
     @CsvSource({"01632964518", "01632 964518", "(01632) 964-518", "+44 1632 964518", "0044 1632 964518", "964518", "964 518", "4518", "1632 96"})
     void aNumberIsFoundByAnyPartHoweverItIsTyped(String query) {
