@@ -6,6 +6,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -42,6 +43,12 @@ public class KeptAssessment extends PanacheEntityBase {
     /** Every assessment of the visit, oldest first. */
     public static List<KeptAssessment> all(UUID visitId) {
         return list("visitId = ?1 order by assessedAt", visitId);
+    }
+
+    /** The newest of each of these visits, in one read. */
+    public static List<KeptAssessment> newest(Collection<UUID> visits) {
+        return visits.isEmpty() ? List.of() : list("from KeptAssessment k where k.visitId in ?1 and k.assessedAt ="
+            + " (select max(o.assessedAt) from KeptAssessment o where o.visitId = k.visitId)", visits);
     }
 
     public static Optional<KeptAssessment> newest(UUID visitId) {

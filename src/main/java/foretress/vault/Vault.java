@@ -3,6 +3,7 @@ package foretress.vault;
 import jakarta.inject.Singleton;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
+import java.util.Collection;
 import java.util.Base64;
 import java.util.UUID;
 import java.util.regex.Pattern;
@@ -19,6 +20,11 @@ public class Vault {
 
     Vault(ClientKeys keys) {
         this.keys = keys;
+    }
+
+    /** Reads these clients' keys at once, so that opening something of each asks the store no more in this transaction. */
+    public void fetchKeys(Collection<UUID> clients) {
+        if (!clients.isEmpty()) ClientKey.list("clientId in ?1", clients);
     }
 
     /**

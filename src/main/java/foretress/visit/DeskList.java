@@ -2,6 +2,7 @@ package foretress.visit;
 
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
+import foretress.post.Post;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
@@ -13,6 +14,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -21,11 +23,20 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 public class DeskList {
     /** How far a visit's answers have come, as the desk may know it. */
-    public enum Answered { NO_LINK, NOT, HALF, YES, WITHDRAWN, CALLED_OFF }
+    public enum Answered { NO_LINK, NOT, HALF, YES, STOPPED, WITHDRAWN, CALLED_OFF }
 
     /** One visit in the list. */
     public record Row(UUID id, String day, String hour, String client, String services, String stylist, Answered answered,
                       boolean mailable, boolean over, Optional<Owed> owed, String postponed) {
+        /** Nothing needs to be said about answers that are there. */
+        public boolean isQuiet() {
+            return answered == Answered.YES && postponed.isEmpty();
+        }
+
+        public boolean isStopped() {
+            return answered == Answered.STOPPED;
+        }
+
         public boolean isUnanswered() {
             return answered == Answered.NO_LINK || answered == Answered.NOT || answered == Answered.HALF;
         }
@@ -39,7 +50,7 @@ public class DeskList {
     public record Owed(UUID visitId, String client, String what, String visitAt, Optional<String> latest, boolean over) {}
 
     /** A promise in the list; {@code who} is blank when it is the whole desk's. */
-    public record Promise(UUID id, Task.Kind kind, UUID visitId, String client, Optional<String> phone, String who,
+    public record Promise(UUID id, Task.Kind kind, UUID visitId, UUID clientId, String client, Optional<String> phone, String who,
                           String due, boolean over) {
         public boolean isCall() {
             return kind == Task.Kind.CALL;
@@ -62,14 +73,16 @@ public class DeskList {
     private final Tasks tasks;
     private final Knowledge knowledge;
     private final Menu menu;
+    private final Post post;
     private final Chair say;
     private final Clock clock;
 
-    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Chair say, Clock clock) {
+    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Post post, Chair say, Clock clock) {
         this.visits = visits;
         this.tasks = tasks;
         this.knowledge = knowledge;
         this.menu = menu;
+        this.post = post;
         this.say = say;
         this.clock = clock;
     }
@@ -81,7 +94,7 @@ public class DeskList {
     /** Days with visits, from this one on, so many days ahead; those called off are left out, those withdrawn from are not. */
     List<Day> days(LocalDate from, int howMany) {
         When when = when();
-        Map<UUID, String> names = names();
+        Names names = everybody();
         return starting(from, howMany).stream()
             .collect(Collectors.groupingBy(v -> LocalDate.ofInstant(v.startsAt, when.zone()), TreeMap::new, Collectors.toList()))
             .entrySet().stream().map(day -> new Day(when.day(day.getKey()), day.getKey().equals(when.today()),
@@ -98,7 +111,7 @@ public class DeskList {
     /** Everything that must be done in the salon before a coming visit, the most pressing first. */
     List<Owed> owed() {
         When when = when();
-        return visits.comingFrom(when.today(), when.zone()).stream().flatMap(visit -> owed(visit, when).stream()
+        return visits.owingFrom(when.today(), when.zone()).stream().flatMap(visit -> owed(visit, when).stream()
             .map(owed -> Map.entry(visit.owed().flatMap(Visit.Owed::by).orElse(visit.startsAt), owed)))
             .sorted(Map.Entry.comparingByKey()).map(Map.Entry::getValue).toList();
     }
@@ -106,7 +119,7 @@ public class DeskList {
     List<Promise> promises() {
         When when = when();
         Map<UUID, String> names = names();
-        return tasks.open().stream().map(task -> new Promise(task.id, task.kind, task.visit.id,
+        return tasks.open().stream().map(task -> new Promise(task.id, task.kind, task.visit.id, task.visit.client.id,
             task.visit.client.fullName(), task.visit.client.phone(), task.owner().map(names::get).orElse(""),
             when.moment(task.dueAt), task.dueAt.isBefore(clock.instant()))).toList();
     }
@@ -114,14 +127,21 @@ public class DeskList {
     /** All visits of one client, the newest first. */
     List<Row> of(UUID clientId) {
         When when = when();
-        Map<UUID, String> names = names();
+        Names names = everybody();
         return visits.of(clientId).stream().map(visit -> row(visit, when, names)).toList();
     }
 
-    private Row row(Visit visit, When when, Map<UUID, String> names) {
+    /** What a list looks up once for all its rows. */
+    private record Names(Map<UUID, String> staff, Set<UUID> stopped) {}
+
+    private Names everybody() {
+        return new Names(names(), tasks.stopped());
+    }
+
+    private Row row(Visit visit, When when, Names names) {
         LocalDate day = LocalDate.ofInstant(visit.startsAt, when.zone());
         return new Row(visit.id, when.day(day), when.hour(visit.startsAt), visit.client.fullName(), services(visit),
-            names.getOrDefault(visit.stylistId, ""), answered(visit), visit.client.email().isPresent(), visit.state == State.CLOSED,
+            names.staff().getOrDefault(visit.stylistId, ""), answered(visit, names.stopped()), post.canSend() && visit.client.email().isPresent(), visit.state == State.CLOSED,
             owed(visit, when), postponed(visit, when));
     }
 
@@ -135,6 +155,11 @@ public class DeskList {
     public String services(Visit visit) {
         Words words = knowledge.words("en");
         return visit.services.stream().map(booked -> menu.name(booked.serviceId, words)).collect(Collectors.joining(", "));
+    }
+
+    /** The same, where something came up that cannot wait: the visit is stopped until somebody has spoken to the client. */
+    public static Answered answered(Visit visit, Set<UUID> stopped) {
+        return visit.state.isAhead() && stopped.contains(visit.id) ? Answered.STOPPED : answered(visit);
     }
 
     public static Answered answered(Visit visit) {

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /** Promises to clients: made, listed, kept. */
@@ -33,7 +34,13 @@ public class Tasks {
 
     /** Every open promise, the most urgent first. */
     public List<Task> open() {
-        return Task.list("acknowledgedAt is null order by dueAt, id");
+        return Task.list("from Task t join fetch t.visit v join fetch v.client left join fetch v.services where t.acknowledgedAt is null order by t.dueAt, t.id");
+    }
+
+    /** Visits that are stopped until somebody has spoken to the client. */
+    public Set<UUID> stopped() {
+        return Set.copyOf(Task.getEntityManager().createQuery("select t.visit.id from Task t where t.acknowledgedAt is null and t.kind = ?1", UUID.class)
+            .setParameter(1, Task.Kind.SPEAK_AT_ONCE).getResultList());
     }
 
     /** Marks the promise kept; false when there is none of that id. */

@@ -14,6 +14,9 @@ import java.util.UUID;
 /** Books visits and finds them again. */
 @ApplicationScoped
 public class Visits {
+    /** Visits with their clients and services in one read, however many there are. */
+    private static final String WHOLE = "from Visit v join fetch v.client left join fetch v.services ";
+
     private final Event<CalledOff> calledOff;
     private final Clock clock;
 
@@ -72,13 +75,19 @@ public class Visits {
 
     /** Visits starting from this day on that have not ended in any way, earliest first. */
     public List<Visit> comingFrom(LocalDate day, ZoneId zone) {
-        return Visit.list("startsAt >= ?1 and state not in ?2 order by startsAt, id",
+        return Visit.list(WHOLE + "where v.startsAt >= ?1 and v.state not in ?2 order by v.startsAt, v.id",
+            day.atStartOfDay(zone).toInstant(), List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN));
+    }
+
+    /** Of those, the ones for which something must be done before. */
+    public List<Visit> owingFrom(LocalDate day, ZoneId zone) {
+        return Visit.list(WHOLE + "where v.startsAt >= ?1 and v.state not in ?2 and v.owedWhat is not null order by v.startsAt, v.id",
             day.atStartOfDay(zone).toInstant(), List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN));
     }
 
     /** From the first instant, up to but not at the second. */
     public List<Visit> between(Instant from, Instant until) {
-        return Visit.list("startsAt >= ?1 and startsAt < ?2 order by startsAt, id", from, until);
+        return Visit.list(WHOLE + "where v.startsAt >= ?1 and v.startsAt < ?2 order by v.startsAt, v.id", from, until);
     }
 
     /** Puts coming visits where their wall time is under the zone rules of this Java; those that moved. */

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import foretress.Browser;
+import foretress.MovedClock;
 import foretress.Walker;
 import foretress.salon.OpenSalon;
 import foretress.visit.State;
@@ -16,19 +18,25 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.net.URI;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** The desk's pages and the door in a real browser: no accessibility violation, and a picture of each in target/screens. */
 @QuarkusTest
 class DeskScreensTest {
+    private static final ZoneId ZONE = ZoneId.of("Europe/London");
+
     @TestHTTPResource("/") URI base;
     @Inject OpenSalon salon;
     @Inject VisitMaker make;
     @Inject Invitations invitations;
+    @Inject MovedClock clock;
     UUID visit;
 
     @BeforeEach
@@ -93,6 +101,42 @@ class DeskScreensTest {
                 }
             }
         }
+    }
+
+    @Test
+    @DisplayName("R55: the day sheet's names and acts are 44 px high or more, what is stopped and what is not answered is said with its act, answered needs no word")
+    void theDaySheetSaysWhatToDoAndEveryTargetIsLargeEnough() {
+        clock.move(Duration.between(clock.instant(), LocalDate.ofInstant(clock.instant(), ZONE).plusDays(60).atTime(11, 42).atZone(ZONE).toInstant()));
+        make.busyDay();
+        Walker signedIn = salon.as("petra");
+        try (Browser browser = Browser.open()) {
+            for (int width : List.of(1024, 390)) {
+                try (var tablet = browser.sized(root(), width, 768)) {
+                    tablet.addCookies(signedIn.cookies().entrySet().stream().map(c ->
+                        new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root())).toList());
+                    Page page = tablet.newPage();
+                    page.navigate("/day");
+                    checked(page, "day-" + width);
+                    daySheet(page);
+                    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+                    checked(page, "day-dark-" + width);
+                }
+            }
+        } finally {
+            clock.reset();
+        }
+    }
+
+    private static void daySheet(Page page) {
+        assertThat((List<?>) page.evaluate("""
+            () => [...document.querySelectorAll('.day a, .day button, .day summary')].filter(t => t.checkVisibility() && t.getBoundingClientRect().height < 44).map(t => t.textContent)
+            """)).as("targets too small").isEmpty();
+        assertThat(page.locator(".dayrows").textContent()).doesNotContain("Answered", "reaction", "allerg");
+        assertThat(page.locator("tr.stopped").textContent()).contains("Jon Abbot", "Stopped", "call by", "Call");
+        assertThat(page.locator("tr:has-text('Wanda Kubik')").textContent()).contains("Not answered", "1 hour 1", "Send again");
+        assertThat(page.locator("tr:has-text('Linh Tran')").textContent()).contains("Half answered", "Send again");
+        assertThat(page.locator("tr:has-text('Ruth Pellow')").textContent()).contains("Prevents", "Talk about another service");
+        assertThat(page.locator("tr.over").textContent()).contains("Amal Rezk", "closed").doesNotContain("Send", "Decide");
     }
 
     private void desk(Page page, String width) {

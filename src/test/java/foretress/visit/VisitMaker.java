@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -48,7 +49,9 @@ public class VisitMaker {
 
     /** A day with a bit of everything on it, today, under the invented names of the demo salon. */
     public void busyDay() {
-        at("Amal", "Rezk", "colour-wash-out", 0, 9, 0, State.SIGNED, "");
+        UUID rezk = at("Amal", "Rezk", "colour-wash-out", 0, 9, 0, State.CLOSED, "");
+        UUID abbot = at("Jon", "Abbot", "colour-whole", 0, 10, 15, State.SIGNED, "");
+        UUID pellow = at("Ruth", "Pellow", "relaxer", 0, 15, 30, State.SIGNED, "");
         at("Wanda", "Kubik", "colour-whole", 0, 13, 0, State.INVITED, "");
         UUID brandt = at("Ottilie", "Brandt", "highlights", 0, 14, 0, State.SIGNED, "incompatibility-test");
         at("Linh", "Tran", "perm-alkaline", 0, 17, 0, State.ANSWERING, "");
@@ -56,6 +59,12 @@ public class VisitMaker {
         at("Teodor", "Wisk", "colour-demi", 5, 9, 30, State.BOOKED, "");
         QuarkusTransaction.requiringNew().run(() -> {
             Visit visit = Visit.findById(brandt);
+            tasks.promise(Visit.findById(abbot), Task.Kind.SPEAK_AT_ONCE, Optional.of(salon.stylist().id), clock.instant().plusSeconds(4_680));
+            Map.of(rezk, "nothing found", abbot, "restricts", brandt, "test first", pellow, "prevents").forEach((id, standing) -> {
+                Visit signed = Visit.findById(id);
+                signed.signedAt = clock.instant().minusSeconds(300_000);
+                signed.standingCode = standing;
+            });
             tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id), clock.instant().plusSeconds(70_000));
         });
     }
