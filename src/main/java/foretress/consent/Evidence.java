@@ -67,11 +67,11 @@ public record Evidence(
         }
     }
 
-    /** {@code SHOWN}: the link stood on the salon's screen, whether it was scanned, printed or copied from there. */
+    /** {@code SHOWN}: the link stood on the salon's screen, whether it was scanned, printed or copied from there. {@code TABLET}: staff handed over the salon's own. */
     public enum Way { MAIL, SHOWN, TABLET }
 
-    /** {@code CONFIRMED}: as on file. {@code GIVEN}: the client gave it and the desk confirms it. */
-    public enum BirthDateResult { CONFIRMED, GIVEN }
+    /** {@code CONFIRMED}: as on file. {@code GIVEN}: the client gave it and the desk confirms it. {@code ASKED}: staff asked the client face to face. */
+    public enum BirthDateResult { CONFIRMED, GIVEN, ASKED }
 
     /**
      * The check that the link reached the right person.

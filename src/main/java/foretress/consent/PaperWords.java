@@ -75,11 +75,15 @@ final class PaperWords {
 
     String story(Mark mark) {
         var checked = how.evidence().birthDate().result().name().toLowerCase(Locale.ROOT);
-        var keys = input.purpose() == ConsentInput.Purpose.SERVICE ? List.of("link", checked, "notice", "read", mark.kind(), "limits")
+        var keys = input.purpose() == ConsentInput.Purpose.SERVICE ? List.of(evidence().invited().way() == Evidence.Way.TABLET ? "handed" : "link", checked, "notice", "read", mark.kind(), "limits")
             : List.of("chair", "notice", "read-chair", mark.kind(), "limits");
         var all = new HashMap<>(places);
         all.putAll(moments());
         return String.join(" ", keys.stream().map(key -> words.say("paper.how." + key, all)).toList());
+    }
+
+    private Evidence evidence() {
+        return how.evidence();
     }
 
     /** What anyone can compare: label and value. */

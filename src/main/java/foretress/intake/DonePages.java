@@ -11,8 +11,6 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,7 +18,7 @@ import java.util.Optional;
 @Path("/answers/done")
 public class DonePages {
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DonePage(String signedAt, String visitAt, List<NextStep.Step> steps, List<String> tests, boolean mayChange, String postponed, String handBack) implements TemplateInstance {}
+    record DonePage(String signedAt, String visitAt, List<NextStep.Step> steps, List<String> tests, boolean mayChange, String postponed, boolean handBack) implements TemplateInstance {}
 
     private final Guest guest;
     private final Consents consents;
@@ -48,7 +46,7 @@ public class DonePages {
             return Response.seeOther(Way.START).build();
         }
         return Response.ok(new DonePage(speech.dayAndTime(signed.get().signedAt.atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
-            next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), visit.state.takesAnswers(), postponed(visit), handBack(visit))).build();
+            next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), visit.state.takesAnswers(), postponed(visit), guest.isOnHandedTablet())).build();
     }
 
     /** What the client may know of a decision: that the visit is put off, never why; that is said face to face. */
@@ -58,11 +56,6 @@ public class DonePages {
         }
         return visit.postponedUntil().map(day -> speech.say().done_postponed_until(speech.day(day.atStartOfDay(visit.zone()))))
             .orElseGet(speech.say()::done_postponed);
-    }
-
-    /** Where staff sign in again on the tablet they handed over; blank on the client's own phone. */
-    private String handBack(Visit visit) {
-        return guest.isOnHandedTablet() ? "/sign-in?to=" + URLEncoder.encode("/visits/" + visit.id + "/decision", StandardCharsets.UTF_8) : "";
     }
 
     private List<String> tests(Visit visit) {

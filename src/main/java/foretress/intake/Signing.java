@@ -76,10 +76,9 @@ public class Signing {
         HealthConsent consent = HealthConsent.newest(visit.id).orElseThrow();
         Instant now = clock.instant();
         return new Evidence(act.submission(),
-            new Evidence.Invited(entrance.invitationId(), way(entrance.way()), sender(entrance.sentBy()),
+            new Evidence.Invited(entrance.invitationId(), way(entrance), sender(entrance.sentBy()),
                 entrance.sentAt(), entrance.openedAt()),
-            new Evidence.BirthDateCheck(entrance.birthDateOnFile() ? Evidence.BirthDateResult.CONFIRMED : Evidence.BirthDateResult.GIVEN,
-                entrance.tries(), entrance.openedAt()),
+            new Evidence.BirthDateCheck(asked(entrance), entrance.tries(), entrance.openedAt()),
             new Evidence.HealthConsent(consent.noticeVersion, consent.noticeSha256, consent.saidAt),
             input.language(), act.textSha256(), Intake.hash(said), knowledge.ruleSet().hash(), pages(visit),
             ReadBack.of(visit.id, Intake.hash(said)).orElseThrow().confirmedAt, textShown(visit), act.agreed(), now, visit.zone(),
@@ -87,8 +86,14 @@ public class Signing {
             act.device(), Optional.empty());
     }
 
-    private static Evidence.Way way(Invitation.Way way) {
-        return way == Invitation.Way.MAILED ? Evidence.Way.MAIL : Evidence.Way.SHOWN;
+    private static Evidence.BirthDateResult asked(Entrance entrance) {
+        if (entrance.vouched()) return Evidence.BirthDateResult.ASKED;
+        return entrance.birthDateOnFile() ? Evidence.BirthDateResult.CONFIRMED : Evidence.BirthDateResult.GIVEN;
+    }
+
+    private static Evidence.Way way(Entrance entrance) {
+        if (entrance.onTablet()) return Evidence.Way.TABLET;
+        return entrance.way() == Invitation.Way.MAILED ? Evidence.Way.MAIL : Evidence.Way.SHOWN;
     }
 
     /** The person who sent the link, by name; the salon where the server sent it by itself. */

@@ -39,7 +39,7 @@ public class Guest {
     /** How the client came in, for the evidence behind a signature. */
     public Entrance entrance() {
         Invitation came = door().invitation;
-        return new Entrance(came.id, came.way, came.issuedBy, came.issuedAt, door().openedAt, client().birthDateConfirmed, door().tries);
+        return new Entrance(came.id, came.way, came.issuedBy, came.issuedAt, door().openedAt, client().birthDateConfirmed, door().tries, came.handed, came.vouched);
     }
 
     public UUID visitId() {
@@ -55,6 +55,11 @@ public class Guest {
         return visit().client;
     }
 
+    /** Whether no telephone number of the client is on file. */
+    public boolean isWithoutPhone() {
+        return client().phone().isEmpty();
+    }
+
     public String language() {
         return door().language;
     }
@@ -67,6 +72,16 @@ public class Guest {
     /** Whether this is the salon's own tablet, to be given back. */
     public boolean isOnHandedTablet() {
         return door().invitation.handed;
+    }
+
+    /** What the salon's tablet was handed over for; empty on the client's own phone. */
+    Optional<Handed> handed() {
+        return door().invitation.handed();
+    }
+
+    /** Where staff go on once the tablet was given back and they have signed in. */
+    String after() {
+        return handed().orElse(Handed.TO_SIGN).after(visitId());
     }
 
     /** Whether it may see what was answered for earlier visits: only after a one-use code. */

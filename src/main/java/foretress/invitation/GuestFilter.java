@@ -42,8 +42,14 @@ public class GuestFilter implements GuestDoor {
         if (door.isEmpty()) return Optional.of(useYourLink());
         guest.cameThrough(door.get());
         if (request.getMethod().equals("POST")) keepLanguage(door.get());
-        boolean here = request.getUriInfo().getRequestUri().getPath().startsWith(CODE);
-        return door.get().seesThisVisit() || here ? Optional.empty() : Optional.of(Response.seeOther(URI.create(CODE)).build());
+        String path = request.getUriInfo().getRequestUri().getPath();
+        if (isBeyond(path)) return Optional.of(Response.seeOther(URI.create(guest.handed().orElseThrow().reach())).build());
+        return door.get().seesThisVisit() || path.startsWith(CODE) ? Optional.empty() : Optional.of(Response.seeOther(URI.create(CODE)).build());
+    }
+
+    /** A tablet handed over for one thing opens that and the way back. */
+    private boolean isBeyond(String path) {
+        return guest.handed().filter(what -> !path.startsWith(what.reach()) && !path.equals(GiveBackPages.PATH)).isPresent();
     }
 
     private Optional<String> cookie(ContainerRequestContext request) {
@@ -54,8 +60,13 @@ public class GuestFilter implements GuestDoor {
     public Optional<NewCookie> staffCameBack(Map<String, Cookie> cookies) {
         Optional<Cookie> cookie = Optional.ofNullable(cookies.get(address.cookieName(COOKIE)));
         cookie.map(Cookie::getValue).flatMap(doors::openedBy).ifPresent(door -> doors.close(door.id));
-        return cookie.map(c -> new NewCookie.Builder(c.getName()).value("").path("/").httpOnly(true).secure(address.secure())
-            .sameSite(NewCookie.SameSite.LAX).maxAge(0).build());
+        return cookie.map(any -> forgotten());
+    }
+
+    /** What makes this browser forget the client. */
+    NewCookie forgotten() {
+        return new NewCookie.Builder(address.cookieName(COOKIE)).value("").path("/").httpOnly(true).secure(address.secure())
+            .sameSite(NewCookie.SameSite.LAX).maxAge(0).build();
     }
 
     /** A language changed on the way is the client's from then on: for mails, and on the consent. */

@@ -12,6 +12,7 @@ import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
 import foretress.visit.Visit;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.UUID;
 
 /** A link that opens one visit's door. The link itself is not kept, only the hash of its token. */
@@ -42,6 +43,15 @@ public class Invitation extends PanacheEntityBase {
     Instant revokedAt;
     /** Opened on the salon's own tablet, which a member of staff hands to the client. */
     boolean handed;
+    /** What the tablet was handed over for; absent on a link, and on tablets handed over before this was kept. */
+    @Enumerated(EnumType.STRING)
+    @Column(name = "handed_for")
+    Handed handedFor;
+    /** Whoever handed the tablet over asked the client who they are. */
+    boolean vouched;
+    /** The mail that carries it; absent when it went another way. */
+    @Column(name = "mail_id")
+    UUID mailId;
     @Enumerated(EnumType.STRING)
     Way way;
     @Column(name = "wrong_tries")
@@ -76,6 +86,11 @@ public class Invitation extends PanacheEntityBase {
         if (wrongTries < TRIES) return false;
         lockedAt = now;
         return true;
+    }
+
+    /** What the salon's tablet was given out for; empty on the client's own phone. */
+    Optional<Handed> handed() {
+        return handed ? Optional.of(Optional.ofNullable(handedFor).orElse(Handed.TO_SIGN)) : Optional.empty();
     }
 
     void unlock() {

@@ -1,12 +1,14 @@
 package foretress.invitation;
 
 import foretress.ledger.Ledger;
+import foretress.post.Left;
 import foretress.visit.State;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
 import foretress.visit.Visit;
 import foretress.web.PublicAddress;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -22,6 +24,8 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 public class Invitations {
     /** A second mail asked for within this time is the same tap again. */
     private static final Duration SAME_TAP = Duration.ofSeconds(30);
+    /** Longer nobody holds the salon's tablet: time to answer everything twice. */
+    private static final Duration IN_HAND = Duration.ofHours(3);
 
     private final Tasks tasks;
     private final Ledger ledger;
@@ -39,20 +43,40 @@ public class Invitations {
     }
 
     /**
-     * A fresh link for the visit; it replaces every earlier one. Browsers already let in stay in.
+     * A fresh link for the visit. One that is shown takes the place of every earlier one at once; one that is mailed does so
+     * when its mail has left ({@link #carried}), so that a mail that never leaves shuts nobody out. Browsers already let in
+     * stay in.
      *
      * @throws IllegalStateException when the visit is over or called off
      */
     @Transactional
     public Token issue(UUID visitId, Invitation.Way way, String actor) {
-        Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        if (!visit.state.isAhead()) throw new IllegalStateException("No link for a visit that is " + visit.state);
-        retire(visitId);
+        Visit visit = ahead(visitId);
+        if (way == Invitation.Way.SHOWN) retire(visitId);
         Token token = Token.fresh();
         new Invitation(visit, token, way, actor, clock.instant(), expiry(visit)).persist();
         if (visit.state == State.BOOKED) visit.moveTo(State.INVITED);
         ledger.note(actor, "link issued", visitId.toString());
         return token;
+    }
+
+    private static Visit ahead(UUID visitId) {
+        Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+        if (!visit.state.isAhead()) throw new IllegalStateException("No link for a visit that is " + visit.state);
+        return visit;
+    }
+
+    /** This mail carries the link: once it has left, earlier links end. */
+    @Transactional
+    public void carried(Token token, UUID mailId) {
+        Invitation.update("mailId = ?1 where tokenHash = ?2", mailId, token.hash());
+    }
+
+    /** A mail has left: the link in it is the one that holds. */
+    @Transactional
+    void left(@Observes Left mail) {
+        Invitation.<Invitation>find("mailId", mail.id()).firstResultOptional().ifPresent(sent -> Invitation.update(
+            "revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = false and issuedAt < ?3", clock.instant(), sent.visit.id, sent.issuedAt));
     }
 
     /** A fresh link as text, to put before the client; it replaces every earlier one. */
@@ -61,23 +85,45 @@ public class Invitations {
         return address.link("/i/" + issue(visitId, Invitation.Way.SHOWN, actor).reveal());
     }
 
-    /** The same, for a mail. */
-    @Transactional
-    public String mailedLink(UUID visitId, String actor) {
-        return address.link("/i/" + issue(visitId, Invitation.Way.MAILED, actor).reveal());
+    /** The address that a token opens. */
+    public String address(Token token) {
+        return address.link("/i/" + token.reveal());
     }
 
     /**
-     * A fresh link for the salon's own tablet, put into the client's hands. Who hands it over vouches for the person as for one
-     * to whom a code is read out; the birth date is still asked.
+     * A door of the salon's own tablet, put into the client's hands; the client's own link stays as it is. Who hands it over
+     * vouches for the person as for one to whom a code is read out; the birth date is still asked.
      */
     @Transactional
-    public String handOver(UUID visitId, String actor) {
-        Token token = issue(visitId, Invitation.Way.SHOWN, actor);
-        Invitation handed = latest(visitId).orElseThrow();
-        handed.handed = true;
+    Token handOver(UUID visitId, Handed what, String actor) {
+        Token token = Token.fresh();
+        handed(visitId, what, token, actor);
+        return token;
+    }
+
+    /** The same, already inside: staff asked the client who they are. */
+    @Transactional
+    Knock.LetIn handOverInside(UUID visitId, Handed what, String actor) {
+        Invitation given = handed(visitId, what, Token.fresh(), actor);
+        given.vouched = true;
+        return enter(given, given.visit.client.language);
+    }
+
+    private Invitation handed(UUID visitId, Handed what, Token token, String actor) {
+        Visit visit = ahead(visitId);
+        Instant now = clock.instant();
+        Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = true", now, visitId);
+        var given = new Invitation(visit, token, Invitation.Way.SHOWN, actor, now, soonest(expiry(visit), now.plus(IN_HAND)));
+        given.handed = true;
+        given.handedFor = what;
+        given.persist();
+        if (visit.state == State.BOOKED && what != Handed.FOR_SKIN_TEST) visit.moveTo(State.INVITED);
         ledger.note(actor, "tablet handed to the client", visitId.toString());
-        return "/i/" + token.reveal();
+        return given;
+    }
+
+    private static Instant soonest(Instant one, Instant other) {
+        return one.isBefore(other) ? one : other;
     }
 
     /** The end of the visit's day as the salon counts days, and the policy's days after it. */
@@ -86,20 +132,20 @@ public class Invitations {
     }
 
     private void retire(UUID visitId) {
-        Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null", clock.instant(), visitId);
+        Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = false", clock.instant(), visitId);
     }
 
     /** No link opens from now on and every browser let in before is out. */
     @Transactional
     public void revoke(UUID visitId, String actor) {
-        retire(visitId);
+        Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null", clock.instant(), visitId);
         Door.update("closedAt = ?1 where visit.id = ?2 and closedAt is null", clock.instant(), visitId);
         ledger.note(actor, "link revoked", visitId.toString());
     }
 
-    /** The newest link of the visit, dead or alive. */
+    /** The newest link of the visit, dead or alive; a tablet handed over is no link. */
     public Optional<Invitation> latest(UUID visitId) {
-        return Invitation.find("visit.id = ?1 order by issuedAt desc", visitId).firstResultOptional();
+        return Invitation.find("visit.id = ?1 and handed = false order by issuedAt desc", visitId).firstResultOptional();
     }
 
     /** What has become of the newest link; empty when none was ever made. */
@@ -173,21 +219,27 @@ public class Invitations {
     }
 
     private Knock letIn(Invitation invitation, String language) {
+        invitation.visit.client.language = language;
+        Knock.LetIn in = enter(invitation, language);
+        ledger.note("client", "let in by birth date", invitation.visit.id.toString());
+        return in;
+    }
+
+    private Knock.LetIn enter(Invitation invitation, String language) {
         int tries = invitation.wrongTries + 1;
         invitation.unlock();
-        invitation.visit.client.language = language;
         Token cookie = Token.fresh();
         Door door = new Door(invitation, cookie, language, tries, clock.instant());
         door.provedByCode = invitation.handed;
         door.persist();
-        ledger.note("client", "let in by birth date", invitation.visit.id.toString());
         return new Knock.LetIn(cookie, invitation.expiresAt);
     }
 
     /** The desk has spoken to the client: the link takes birth dates again. */
     @Transactional
     public void unlock(UUID visitId, UUID staffId) {
-        held("visit.id = ?1 and revokedAt is null", visitId).ifPresent(Invitation::unlock);
+        Invitation.<Invitation>find("visit.id = ?1 and revokedAt is null", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).list()
+            .forEach(Invitation::unlock);
         tasks.kept(visitId, Task.Kind.UNLOCK_LINK, staffId);
         ledger.note(staffId.toString(), "link unlocked", visitId.toString());
     }

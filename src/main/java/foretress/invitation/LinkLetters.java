@@ -5,7 +5,6 @@ import foretress.post.Post;
 import foretress.salon.Salon;
 import foretress.visit.Client;
 import foretress.visit.Visit;
-import foretress.web.PublicAddress;
 import foretress.web.Say;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -23,35 +22,44 @@ public class LinkLetters {
 
     private final Invitations invitations;
     private final Post post;
-    private final PublicAddress address;
 
-    LinkLetters(Invitations invitations, Post post, PublicAddress address) {
+    LinkLetters(Invitations invitations, Post post) {
         this.invitations = invitations;
         this.post = post;
-        this.address = address;
     }
 
-    /** Issues a fresh link and mails it; false when the client has no address. A second tap mails nothing more. */
+    /** What became of a link that was to be mailed. */
+    public enum Sent { MAILED, NO_ADDRESS, NOT_SET_UP }
+
+    /** Issues a fresh link and mails it, where there is an address and a way; else nothing changes. A second tap mails nothing more. */
     @Transactional
-    public boolean invite(UUID visitId, String actor) {
+    public Sent invite(UUID visitId, String actor) {
         Visit visit = Visit.findById(visitId);
-        Optional<String> to = visit.client.email();
-        if (to.isPresent() && !invitations.wasJustMailed(visitId))
-            send(visit, to.get(), invitations.issue(visitId, Invitation.Way.MAILED, actor));
-        return to.isPresent();
+        Sent how = how(visit);
+        if (how == Sent.MAILED && !invitations.wasJustMailed(visitId)) send(visit, invitations.issue(visitId, Invitation.Way.MAILED, actor));
+        return how;
     }
 
     /** Mails a link that stands on the screen already. */
     @Transactional
-    public boolean mail(UUID visitId, Token token) {
+    public Sent mail(UUID visitId, Token token) {
         Visit visit = Visit.findById(visitId);
-        visit.client.email().ifPresent(to -> send(visit, to, token));
-        return visit.client.email().isPresent();
+        Sent how = how(visit);
+        if (how == Sent.MAILED) send(visit, token);
+        return how;
     }
 
-    private void send(Visit visit, String to, Token token) {
+    private Sent how(Visit visit) {
+        if (visit.client.email().isEmpty()) return Sent.NO_ADDRESS;
+        return post.canSend() ? Sent.MAILED : Sent.NOT_SET_UP;
+    }
+
+    /** An older mail still waiting does not go after it: its link would be dead when it arrived. */
+    private void send(Visit visit, Token token) {
         Client client = visit.client;
-        post.mail(client.id, visit.id, KIND, client.language, letter(visit, to, address.link("/i/" + token.reveal())));
+        post.callBack(visit.id, KIND);
+        invitations.carried(token, post.mail(client.id, visit.id, KIND, client.language,
+            letter(visit, client.email().orElseThrow(), invitations.address(token))));
     }
 
     private static Letter letter(Visit visit, String to, String link) {

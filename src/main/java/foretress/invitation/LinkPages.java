@@ -59,10 +59,22 @@ public class LinkPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response mail(@RestPath String id, MultivaluedMap<String, String> posted) {
         Visit visit = ahead(id);
-        boolean mailed = letters.invite(visit.id, staff().toString());
-        fresh.drop(visit.id);
-        String to = new Form(posted).one("back").equals("/desk") ? "/desk?said=" : "/desk/visits/" + visit.id + "?said=";
-        return Response.seeOther(URI.create(to + (mailed ? "mailed" : "no-address"))).build();
+        LinkLetters.Sent sent = letters.invite(visit.id, staff().toString());
+        if (sent == LinkLetters.Sent.MAILED) fresh.drop(visit.id);
+        return Response.seeOther(URI.create(back(new Form(posted).one("back"), visit) + "?said=" + said(sent))).build();
+    }
+
+    /** The list the button was on, or the visit's page. */
+    private static String back(String asked, Visit visit) {
+        return asked.equals("/desk") || asked.equals("/day") ? asked : "/desk/visits/" + visit.id;
+    }
+
+    private static String said(LinkLetters.Sent sent) {
+        return switch (sent) {
+            case MAILED -> "mailed";
+            case NO_ADDRESS -> "no-address";
+            case NOT_SET_UP -> "not-set-up";
+        };
     }
 
     /** Makes a fresh link and shows it. */
@@ -89,8 +101,8 @@ public class LinkPages {
     public Response mailThis(@RestPath String id, @RestPath String key) {
         Visit visit = ahead(id);
         return held(visit, key).map(token -> {
-            boolean mailed = letters.mail(visit.id, token);
-            return Response.seeOther(URI.create("/desk/visits/" + visit.id + "?said=" + (mailed ? "mailed" : "no-address"))).build();
+            LinkLetters.Sent sent = letters.mail(visit.id, token);
+            return Response.seeOther(URI.create("/desk/visits/" + visit.id + "?said=" + said(sent))).build();
         }).orElseGet(() -> gone(visit));
     }
 

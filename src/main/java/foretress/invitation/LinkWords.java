@@ -31,13 +31,13 @@ public class LinkWords {
     }
 
     /** What became of the last mail with a link; blank when none was sent. */
-    String mailed(Optional<Post.Trace> mail, When when) {
-        return mail.map(m -> mailed(m, when.moment(m.handedIn()))).orElse("");
+    String mailed(Optional<Post.Trace> mail, boolean canSend, When when) {
+        return mail.map(m -> mailed(m, canSend, when.moment(m.handedIn()))).orElse("");
     }
 
-    private String mailed(Post.Trace mail, String at) {
+    private String mailed(Post.Trace mail, boolean canSend, String at) {
         return switch (mail.progress()) {
-            case WAITING -> say.visit_desk_mail_waiting(at);
+            case WAITING -> canSend ? say.visit_desk_mail_waiting(at) : say.visit_desk_mail_stuck(at);
             case SENT -> say.visit_desk_mail_sent(at);
             case GIVEN_UP -> say.visit_desk_mail_given_up(at);
         };
@@ -53,6 +53,7 @@ public class LinkWords {
     String said(String what) {
         return switch (what) {
             case "mailed" -> say.visit_desk_said_mailed();
+            case "not-set-up" -> say.visit_desk_said_not_set_up();
             case "no-address" -> say.visit_desk_said_no_address();
             case "unlocked" -> say.visit_desk_said_unlocked();
             case "revoked" -> say.visit_desk_said_revoked();

@@ -1,12 +1,10 @@
 package foretress.invitation;
 
-import foretress.web.PublicAddress;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 
 /** Stopping for now: everything is kept; a borrowed phone can be made to forget. */
@@ -20,12 +18,12 @@ public class StopPages {
 
     private final Guest guest;
     private final Doors doors;
-    private final PublicAddress address;
+    private final GuestFilter filter;
 
-    StopPages(Guest guest, Doors doors, PublicAddress address) {
+    StopPages(Guest guest, Doors doors, GuestFilter filter) {
         this.guest = guest;
         this.doors = doors;
-        this.address = address;
+        this.filter = filter;
     }
 
     @GET
@@ -38,8 +36,6 @@ public class StopPages {
     @Path("/forget")
     public Response forget() {
         doors.close(guest.doorId());
-        var gone = new NewCookie.Builder(address.cookieName(GuestFilter.COOKIE)).value("").path("/").httpOnly(true)
-            .secure(address.secure()).sameSite(NewCookie.SameSite.LAX).maxAge(0).build();
-        return Response.ok(new Forgotten()).cookie(gone).header("Clear-Site-Data", "\"cache\", \"storage\"").build();
+        return Response.ok(new Forgotten()).cookie(filter.forgotten()).header("Clear-Site-Data", "\"cache\", \"storage\"").build();
     }
 }

@@ -34,9 +34,9 @@ public class VisitPages {
                      Link link, May may, Optional<PlannedProducts.Planned> product, String birthWords, String saidWords, String postponed) implements TemplateInstance {}
 
     /** What can still be done: anything about the visit, call it off, confirm the birth date the client gave. */
-    record May(boolean act, boolean callOff, boolean confirm) {
+    record May(boolean act, boolean answer, boolean callOff, boolean confirm) {
         static May with(Visit visit) {
-            return new May(visit.state.isAhead(), visit.state.mayBecome(State.CANCELLED),
+            return new May(visit.state.isAhead(), WalkInPages.mayAnswer(visit), visit.state.mayBecome(State.CANCELLED),
                 visit.client.birthDate().isPresent() && !visit.client.birthDateConfirmed);
         }
     }
@@ -79,7 +79,7 @@ public class VisitPages {
         Visit visit = found(id);
         When when = list.when();
         return new VisitDesk(visit, when.day(visit.startsThere().toLocalDate()) + ", " + when.hour(visit.startsAt),
-            list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse(""), DeskList.answered(visit), when,
+            list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse(""), DeskList.answered(visit, tasks.stopped()), when,
             link(visit, when), May.with(visit), planned.of(visit.id), words.birthDate(visit.client, when), words.said(said.orElse("")), list.postponed(visit, when));
     }
 
@@ -87,7 +87,7 @@ public class VisitPages {
         Optional<LinkState> link = invitations.state(visit.id);
         Optional<LinkState.State> state = link.map(LinkState::state);
         boolean locked = state.filter(LinkState.State.LOCKED::equals).isPresent();
-        return new Link(words.link(link, when), words.mailed(post.latest(visit.id, LinkLetters.KIND), when),
+        return new Link(words.link(link, when), words.mailed(post.latest(visit.id, LinkLetters.KIND), post.canSend(), when),
             locked || state.filter(LinkState.State.LIVE::equals).isPresent(), locked, post.canSend(),
             visit.client.email().filter(any -> post.canSend()));
     }

@@ -52,6 +52,13 @@ public class Post {
         return mail.id;
     }
 
+    /** Mails of this kind for the visit that have not left are not sent any more: another takes their place. */
+    @Transactional
+    public void callBack(UUID visitId, String kind) {
+        Outgoing.update("givenUpAt = ?1, body = null where visitId = ?2 and kind = ?3 and sentAt is null and givenUpAt is null",
+            clock.instant(), visitId, kind);
+    }
+
     /** The newest mail of this kind for the visit. */
     public Optional<Trace> latest(UUID visitId, String kind) {
         return Outgoing.<Outgoing>find("visitId = ?1 and kind = ?2 order by madeAt desc", visitId, kind)

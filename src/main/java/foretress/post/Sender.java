@@ -8,6 +8,7 @@ import io.quarkus.qute.TemplateInstance;
 import io.quarkus.scheduler.Scheduled;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
+import jakarta.enterprise.event.Event;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
@@ -36,12 +37,14 @@ public class Sender {
     private final Handover server;
     private final Post post;
     private final ShownMails shown;
+    private final Event<Left> left;
     private final Clock clock;
 
-    Sender(Handover server, Post post, ShownMails shown, Clock clock) {
+    Sender(Handover server, Post post, ShownMails shown, Event<Left> left, Clock clock) {
         this.server = server;
         this.post = post;
         this.shown = shown;
+        this.left = left;
         this.clock = clock;
     }
 
@@ -93,8 +96,10 @@ public class Sender {
     }
 
     private void done(UUID id) {
-        QuarkusTransaction.requiringNew().run(() ->
-            Outgoing.update("sentAt = ?1, body = null where id = ?2", clock.instant(), id));
+        QuarkusTransaction.requiringNew().run(() -> {
+            Outgoing.update("sentAt = ?1, body = null where id = ?2", clock.instant(), id);
+            left.fire(new Left(id));
+        });
     }
 
     private void again(Outgoing mail) {

@@ -1,6 +1,8 @@
 package foretress.skintest;
 
+import foretress.invitation.Invitation;
 import foretress.invitation.Invitations;
+import foretress.invitation.Token;
 import foretress.post.Letter;
 import foretress.post.Post;
 import foretress.salon.Salon;
@@ -53,13 +55,15 @@ class Letters {
         visit.client.email().ifPresent(to -> {
             boolean off = what == CalendarFile.What.CANCELLED;
             String when = moment(planned.startsAt, visit);
-            Optional<Letter.Link> link = off || !visit.state.isAhead() ? Optional.empty()
-                : Optional.of(new Letter.Link(say.mail_visit_open(), invitations.mailedLink(visit.id, actor)));
+            Optional<Token> token = off || !visit.state.isAhead() ? Optional.empty()
+                : Optional.of(invitations.issue(visit.id, Invitation.Way.MAILED, actor));
+            Optional<Letter.Link> link = token.map(one -> new Letter.Link(say.mail_visit_open(), invitations.address(one)));
             List<String> says = List.of(say.mail_hello(visit.client.givenName), off ? say.mail_visit_off(when)
                 : planned.sequenceNo > 0 ? say.mail_visit_moved(salon.name, when) : say.mail_visit_when(salon.name, when));
-            post.mail(visit.client.id, visit.id, VISIT, visit.client.language, new Letter(to, off ? say.mail_visit_off_subject(salon.name)
+            UUID mail = post.mail(visit.client.id, visit.id, VISIT, visit.client.language, new Letter(to, off ? say.mail_visit_off_subject(salon.name)
                 : say.mail_visit_subject(salon.name), says, link, off ? List.of() : List.of(say.mail_visit_other()), signed(salon),
                 Optional.of(calendar.of(planned, visit, salon, to, what))));
+            token.ifPresent(one -> invitations.carried(one, mail));
         });
         return visit.client.email().isPresent();
     }

@@ -8,14 +8,12 @@ import foretress.consent.ConsentWords;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
 import foretress.consent.Mark;
-import foretress.consent.SignedConsent;
 import foretress.intake.ConsentPart;
 import foretress.intake.Strokes;
-import foretress.ledger.Ledger;
-import foretress.salon.Who;
+import foretress.invitation.Guest;
+import foretress.salon.Staff;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
-import foretress.visit.Visits;
 import foretress.web.Caller;
 import foretress.web.Form;
 import foretress.web.Language;
@@ -44,68 +42,75 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.jboss.resteasy.reactive.RestPath;
 
-/** The tablet in the client's hands: what the test is, what it cannot tell, and the signature. In the client's language. */
-@Path("/visits/{id}/skin-test/consent")
+/** The tablet in the client's hands, locked: what the test is, what it cannot tell, and the signature. In the client's language. */
+@Path("/answers/skin-test")
 public class TestConsentPages {
     private static final Duration LONGEST_READING = Duration.ofHours(12);
 
     public record Ticked(Statement statement, boolean ticked) {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ConsentPage(String visit, ConsentText text, String heading, List<Ticked> statements, List<ConsentPart> rest, String name, String typed,
+    record ConsentPage(ConsentText text, String heading, List<Ticked> statements, List<ConsentPart> rest, String name, String typed,
                        String kind, List<Mistake> mistakes, String markMistake, String agreeMistake, String submission, String shown)
         implements TemplateInstance {}
 
-    private final Visits visits;
+    @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record ConsentDone() implements TemplateInstance {}
+
+    private final Guest guest;
     private final PlannedProducts planned;
     private final SkinTestGate gate;
     private final TestConsent consent;
-    private final Consents consents;
     private final Language language;
     private final Caller caller;
-    private final Ledger ledger;
-    private final Who who;
     private final Clock clock;
 
-    TestConsentPages(Visits visits, PlannedProducts planned, SkinTestGate gate, TestConsent consent, Consents consents, Language language,
-                     Caller caller, Ledger ledger, Who who, Clock clock) {
-        this.visits = visits;
+    TestConsentPages(Guest guest, PlannedProducts planned, SkinTestGate gate, TestConsent consent, Language language, Caller caller, Clock clock) {
+        this.guest = guest;
         this.planned = planned;
         this.gate = gate;
         this.consent = consent;
-        this.consents = consents;
         this.language = language;
         this.caller = caller;
-        this.ledger = ledger;
-        this.who = who;
         this.clock = clock;
     }
 
     @GET
-    public Response show(@RestPath UUID id) {
-        Visit visit = found(id);
-        return gate.open(visit) ? Response.ok(page(visit, List.of(), "", "drawn", List.of(), UUID.randomUUID().toString(), clock.instant())).build() : back(visit);
+    public Response show() {
+        Visit visit = visit();
+        if (!gate.open(visit) || consent.signed(visit, product(visit))) return Response.ok(done(visit)).build();
+        return Response.ok(page(visit, List.of(), "", "drawn", List.of(), UUID.randomUUID().toString(), clock.instant())).build();
+    }
+
+    private ConsentDone done(Visit visit) {
+        language.use(visit.client.language);
+        return new ConsentDone();
+    }
+
+    /** Only on the salon's own tablet: what is signed here says whose hands it was put into the client's by. */
+    private Visit visit() {
+        if (!guest.isOnHandedTablet()) throw new NotFoundException();
+        return guest.visit();
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    public Response sign(@RestPath UUID id, MultivaluedMap<String, String> posted, @HeaderParam("User-Agent") String agent) {
-        Visit visit = found(id);
+    public Response sign(MultivaluedMap<String, String> posted, @HeaderParam("User-Agent") String agent) {
+        Visit visit = visit();
         var form = new Form(posted);
         UUID submission = Ids.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
-        if (consent.papers(visit.id).stream().anyMatch(paper -> paper.isOf(submission))) return on(visit);
-        if (!gate.open(visit)) return back(visit);
+        if (consent.papers(visit.id).stream().anyMatch(paper -> paper.isOf(submission))) return on();
+        if (!gate.open(visit)) return on();
         Instant shown = shown(form.one("shown"));
         List<Mistake> mistakes = new ArrayList<>();
         Optional<Mark> mark = mark(form, visit, mistakes);
         if (!asked(visit).equals(form.all("agree"))) mistakes.add(0, new Mistake("statements", say(visit).sign_agree_all()));
         if (!mistakes.isEmpty()) return again(visit, form, mistakes, shown);
         try {
-            consent.sign(visit, product(visit), mark.orElseThrow(), new TestConsent.Act(submission, form.one("text"), form.all("agree"), shown, who.staff(),
+            consent.sign(visit, product(visit), mark.orElseThrow(), new TestConsent.Act(submission, form.one("text"), form.all("agree"), shown, handedBy(),
                 Optional.of(new Evidence.Device(caller.address(), Optional.ofNullable(agent).orElse("not told")))));
-            return on(visit);
+            return on();
         } catch (Consents.OtherVisit forged) {
             throw new BadRequestException(forged);
         } catch (Consents.TextChanged changed) {
@@ -113,14 +118,8 @@ public class TestConsentPages {
         }
     }
 
-    /** The signed paper, the very bytes. */
-    @GET
-    @Path("/{version}")
-    public Response paper(@RestPath UUID id, @RestPath int version) {
-        SignedConsent signed = consent.papers(id).stream().filter(one -> one.versionNo == version).findFirst().orElseThrow(NotFoundException::new);
-        ledger.note(who.staff().id.toString(), "consent to a skin test read", signed.id.toString());
-        return Response.ok(consents.pdf(signed)).type("application/pdf")
-            .header("Content-Disposition", "inline; filename=\"" + signed.fileName + "\"").build();
+    private Staff handedBy() {
+        return Staff.byId(UUID.fromString(guest.entrance().sentBy())).orElseThrow();
     }
 
     /** When the page was put before the client, as the page says; nonsense counts as now. */
@@ -159,7 +158,7 @@ public class TestConsentPages {
         List<Ticked> statements = text.statements().stream().map(one -> new Ticked(one, ticked.contains(one.id()))).toList();
         List<ConsentPart> rest = text.sections().stream().filter(part -> part.part() != Part.STATEMENTS).map(ConsentPart::of).toList();
         String heading = text.sections().stream().filter(part -> part.part() == Part.STATEMENTS).findFirst().orElseThrow().heading();
-        return new ConsentPage(visit.id.toString(), text, heading, statements, rest, visit.client.fullName(), typed, kind, mistakes,
+        return new ConsentPage(text, heading, statements, rest, visit.client.fullName(), typed, kind, mistakes,
             at(mistakes, "mark"), at(mistakes, "statements"), submission, shown.toString());
     }
 
@@ -184,15 +183,7 @@ public class TestConsentPages {
         return MessageBundles.get(Say.class, Localized.Literal.of(visit.client.language));
     }
 
-    private Visit found(UUID id) {
-        return visits.find(id).orElseThrow(NotFoundException::new);
-    }
-
-    private static Response back(Visit visit) {
-        return Response.seeOther(URI.create("/visits/" + visit.id + "/skin-test")).build();
-    }
-
-    private static Response on(Visit visit) {
-        return Response.seeOther(URI.create("/visits/" + visit.id + "/skin-test/record")).build();
+    private static Response on() {
+        return Response.seeOther(URI.create("/answers/skin-test")).build();
     }
 }

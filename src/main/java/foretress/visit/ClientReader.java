@@ -73,7 +73,8 @@ public class ClientReader {
         return email.isEmpty() || email.length() <= LONGEST_EMAIL && EMAIL.matcher(email).matches();
     }
 
-    private static boolean isCallable(String phone) {
+    /** Whether it can be dialled; nothing typed can be left out. */
+    public static boolean isCallable(String phone) {
         long digits = phone.codePoints().filter(Character::isDigit).count();
         return phone.isEmpty()
             || digits >= 4 && phone.length() <= LONGEST_PHONE && phone.codePoints().noneMatch(Character::isISOControl);

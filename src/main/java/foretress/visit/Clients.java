@@ -51,6 +51,16 @@ public class Clients {
         index(client);
     }
 
+    /** The client gives a number where none is on file; false when there was one already. */
+    @Transactional
+    public boolean reachableAt(UUID id, String phone) {
+        Client client = find(id).orElseThrow();
+        if (client.phone().isPresent()) return false;
+        client.reachedAt(client.email(), Optional.of(phone));
+        index(client);
+        return true;
+    }
+
     /** Writes anew the words by which this client is found. */
     static void index(Client client) {
         ClientWord.delete("clientId", client.id);

@@ -43,9 +43,10 @@ public class NewVisitPages {
     private final Knowledge knowledge;
     private final House house;
     private final Menu menu;
+    private final WalkIn walkIn;
 
     NewVisitPages(BookingReader reader, Bookings bookings, Clients clients, Visits visits, Knowledge knowledge, House house,
-                  Menu menu) {
+                  Menu menu, WalkIn walkIn) {
         this.reader = reader;
         this.bookings = bookings;
         this.clients = clients;
@@ -53,6 +54,7 @@ public class NewVisitPages {
         this.knowledge = knowledge;
         this.house = house;
         this.menu = menu;
+        this.walkIn = walkIn;
     }
 
     @GET
@@ -69,8 +71,16 @@ public class NewVisitPages {
         var form = BookingForm.from(new Form(posted));
         if (BookingReader.id(form.submission()).isEmpty()) throw new BadRequestException("a form without its name");
         var read = reader.read(form);
-        return read.mistakes().isEmpty() ? booked(keep(form, read))
-            : Response.status(422).entity(page(form, read.slot().twice(), read.mistakes())).build();
+        if (!read.mistakes().isEmpty()) return Response.status(422).entity(page(form, read.slot().twice(), read.mistakes())).build();
+        UUID visit = keep(form, read);
+        return new Form(posted).one("then").equals("tablet") ? handed(visit, read) : booked(visit);
+    }
+
+    /** A client who is new gave the birth date to whoever is booking. */
+    private Response handed(UUID id, BookingReader.Read read) {
+        boolean asked = read.person().flatMap(Clients.Person::birthDate).isPresent();
+        Visit visit = visits.find(id).orElseThrow();
+        return visit.state.takesAnswers() || visit.state == State.BOOKED ? walkIn.handTablet(visit, asked) : booked(id);
     }
 
     /** The same form may arrive twice at the same moment; the slower one finds what the faster one made. */

@@ -13,6 +13,7 @@ public interface AftercareWords {
     @Message String began_within_a_week();
     @Message String began_within_two_hours();
     @Message String calendar_summary(String name);
+    @Message String consent_done();
     @Message String consent_product(String name, String shade);
     @Message String consent_test(String name, String shade);
     @Message String look_began();

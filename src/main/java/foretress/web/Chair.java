@@ -59,6 +59,7 @@ public interface Chair {
     @Message String visit_desk_mail_none();
     @Message String visit_desk_mail_not_set_up();
     @Message String visit_desk_mail_sent(String when);
+    @Message String visit_desk_mail_stuck(String when);
     @Message String visit_desk_mail_waiting(String when);
     @Message String visit_desk_no_phone();
     @Message String visit_desk_paper_form();
@@ -68,11 +69,16 @@ public interface Chair {
     @Message String visit_desk_said_cancelled();
     @Message String visit_desk_said_confirmed();
     @Message String visit_desk_said_link_gone();
+    @Message String visit_desk_said_not_set_up();
     @Message String visit_desk_said_mailed();
     @Message String visit_desk_said_no_address();
     @Message String visit_desk_said_revoked();
     @Message String visit_desk_said_unlocked();
     @Message String visit_desk_show();
+    @Message String visit_desk_tablet();
+    @Message String visit_desk_tablet_text();
+    @Message String visit_book_tablet();
+    @Message String visit_book_tablet_text();
     @Message String visit_desk_unlock();
     @Message String visit_desk_with(String stylist);
 
@@ -166,6 +172,7 @@ public interface Chair {
 
     // visit
     @Message String answered_called_off();
+    @Message String answered_stopped();
     @Message String answered_half();
     @Message String answered_no_link();
     @Message String answered_not();
@@ -209,6 +216,9 @@ public interface Chair {
     @Message String desk_owed_test();
     @Message String desk_promises();
     @Message String desk_promises_none();
+    @Message String desk_said_not_set_up();
+    @Message String desk_no_phone();
+    @Message String desk_add_phone();
     @Message String desk_said_mailed();
     @Message String desk_said_no_address();
     @Message String desk_send();
@@ -246,6 +256,7 @@ public interface Chair {
     @Message String visit_month();
     @Message String visit_name_long(int longest);
     @Message String visit_other_client();
+    @Message String visit_act();
     @Message String visit_owed();
     @Message String visit_phone();
     @Message String visit_phone_wrong(String typed);

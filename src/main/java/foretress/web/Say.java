@@ -23,6 +23,11 @@ public interface Say {
     @Message String care_unwell_words();
     @Message String care_urgent_call(String number);
     @Message String care_visit_stays(String day);
+    @Message String phone_ask();
+    @Message String phone_keep();
+    @Message String phone_title();
+    @Message String phone_why();
+    @Message String phone_wrong();
     @Message String done_again();
     @Message String done_copy();
     @Message String done_hand_back();

@@ -159,7 +159,7 @@ class DecisionBrowserTest {
         page.fill("[name=typed]", "Ottilie Brandt");
         press(page);
         look(page, "handed-back");
-        page.waitForNavigation(() -> page.locator("a[href^='/sign-in']").click());
+        page.waitForNavigation(() -> page.locator("form[action$='/give-back'] button").click());
         page.fill("[name=login]", "petra");
         page.fill("[name=password]", OpenSalon.PASSWORD);
         press(page);

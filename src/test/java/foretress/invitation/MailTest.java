@@ -25,6 +25,7 @@ import java.util.regex.Pattern;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** B2, E4, E5: mails leave over real SMTP, say nothing about health, and leave no token behind. */
@@ -174,7 +175,7 @@ class MailTest {
     void aMailRefusedForADayIsGivenUpClearedAndTheDeskIsTold() throws SQLException {
         UUID visit = visit("ottilie@post.example");
         Walker desk = mailed(visit);
-        assertThat(desk.text()).contains("is on its way");
+        assertThat(desk.text()).contains("waits to leave");
         SMTP.refuse(true);
         for (int i = 0; i < 10; i++) {
             sender.sendDue();
@@ -183,6 +184,43 @@ class MailTest {
         assertThat(bodies()).isEmpty();
         clock.reset();
         assertThat(salon.as("sanna").open("/desk/visits/" + visit).text()).contains("could not be delivered");
+    }
+
+    @Test
+    @DisplayName("R8: sending again ends the old link when the new mail has left, not before")
+    void theOldLinkHoldsUntilTheNewOneHasLeft() {
+        UUID visit = visit("ottilie@post.example");
+        mailed(visit);
+        sender.sendDue();
+        String old = link(SMTP.mails().get(0));
+        clock.move(Duration.ofMinutes(5));
+        SMTP.refuse(true);
+        Walker desk = mailed(visit);
+        sender.sendDue();
+        new Walker().open(old).expect(200);
+        assertThat(desk.open("/desk/visits/" + visit).text()).contains("the link before it still works").doesNotContain("Mailed");
+        SMTP.refuse(false);
+        clock.move(Duration.ofMinutes(5));
+        assertThat(sender.sendDue()).isOne();
+        new Walker().open(old).expect(404);
+        new Walker().open(link(SMTP.mails().get(1))).expect(200);
+        assertThat(desk.open("/desk/visits/" + visit).text()).contains("Mailed");
+    }
+
+    @Test
+    @DisplayName("R8: of two mails waiting only the newer leaves, so that no dead link arrives after it")
+    void anOlderWaitingMailIsCalledBack() {
+        UUID visit = visit("ottilie@post.example");
+        SMTP.refuse(true);
+        mailed(visit);
+        sender.sendDue();
+        clock.move(Duration.ofMinutes(5));
+        mailed(visit);
+        SMTP.refuse(false);
+        clock.move(Duration.ofMinutes(5));
+        sender.sendDue();
+        assertThat(SMTP.mails()).hasSize(1);
+        new Walker().open(link(SMTP.mails().get(0))).expect(200);
     }
 
     @Test

@@ -49,6 +49,8 @@ class AxeTest {
         Map.entry("GET /visits/{id}/consent/{version}", "a signed PDF"),
         Map.entry("GET /desk/visits/{id}/paper-form", "a PDF to print"),
         Map.entry("GET /programs/openapi", "a document for programs"),
+        Map.entry("GET /answers/phone", "asked only where no number is on file"),
+        Map.entry("GET /answers/skin-test", "on the salon's own tablet alone, where it is looked at below"),
         Map.entry("GET /demo", "is there in the demo alone"),
         Map.entry("GET /visits/{id}/bench/live", "a part of a page; the bench's own browser test looks at it"),
         Map.entry("GET /visits/{id}/skin-test/consent/{version}", "a signed PDF"),
@@ -311,12 +313,21 @@ class AxeTest {
         try (var context = as(salon.as("petra"), false)) {
             Page page = context.newPage();
             String at = "/visits/" + tested + "/skin-test";
-            assertThat(lookAtMistakes(page, at + "/consent")).isEqualTo(422);
             String test = chair.applied(tested).toString();
             chair.agreed(tested);
             assertThat(lookAtMistakes(page, at + "/record")).isEqualTo(422);
             assertThat(lookAtMistakes(page, at + "/tests/" + test + "/read")).isEqualTo(422);
             look(page, at);
+        }
+    }
+
+    @Test
+    void theSalonsTabletInTheClientsHands() {
+        UUID tested = chair.planned(Map.of());
+        Walker tablet = salon.as("petra").open("/visits/" + tested + "/skin-test").send("form[action$=hand-over]", Map.of());
+        try (var context = as(tablet, false)) {
+            Page page = context.newPage();
+            assertThat(lookAtMistakes(page, "/answers/skin-test")).isEqualTo(422);
         }
     }
 

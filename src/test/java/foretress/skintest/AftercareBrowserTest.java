@@ -142,7 +142,7 @@ class AftercareBrowserTest {
             phone.navigate(at + "/tests/" + test + "/read");
             large(phone.locator("main label.slip"), 48);
             Pictures.take(phone, "skin-test-read-390");
-            phone.navigate(at + "/consent");
+            phone.navigate(at);
             Pictures.take(phone, "skin-test-consent-390");
             clock.move(Duration.ofHours(49));
             chair.read(visit, UUID.fromString(test), Map.of("sign", "none", "spot", "yes"));

@@ -66,15 +66,30 @@ public class Chair {
 
     /** The client signs on the tablet that Petra hands over. */
     public Walker agreed(UUID visit) {
-        Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test/consent").expect(200);
-        List<Map.Entry<String, String>> fields = new ArrayList<>(petra.fields("main form").stream()
+        Walker tablet = handed(visit);
+        sign(tablet);
+        return back(tablet, visit);
+    }
+
+    /** The tablet in the client's hands, before the consent. */
+    Walker handed(UUID visit) {
+        return salon.as("petra").open("/visits/" + visit + "/skin-test").send("form[action$=hand-over]", Map.of()).expect(200);
+    }
+
+    void sign(Walker tablet) {
+        List<Map.Entry<String, String>> fields = new ArrayList<>(tablet.fields("main form").stream()
             .filter(field -> !List.of("agree", "mark", "typed").contains(field.getKey())).toList());
-        petra.page().select("input[name=agree]").eachAttr("value").forEach(id -> fields.add(Map.entry("agree", id)));
+        tablet.page().select("input[name=agree]").eachAttr("value").forEach(id -> fields.add(Map.entry("agree", id)));
         fields.add(Map.entry("mark", "typed"));
         fields.add(Map.entry("typed", "Ottilie Brandt"));
-        petra.post("/visits/" + visit + "/skin-test/consent", fields).expect(200);
-        assertThat(petra.at()).isEqualTo("/visits/" + visit + "/skin-test/record");
-        return petra;
+        tablet.post("/answers/skin-test", fields).expect(200);
+    }
+
+    /** Petra takes the tablet back and signs in. */
+    Walker back(Walker tablet, UUID visit) {
+        tablet.send("form[action$=give-back]", Map.of()).send(Map.of("login", "petra", "password", OpenSalon.PASSWORD)).expect(200);
+        assertThat(tablet.at()).isEqualTo("/visits/" + visit + "/skin-test/record");
+        return tablet;
     }
 
     static Map<String, String> wellMade() {

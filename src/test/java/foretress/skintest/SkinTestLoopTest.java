@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.MovedClock;
 import foretress.Walker;
+import foretress.intake.Knocking;
 import foretress.ledger.Ledger;
 import foretress.salon.OpenSalon;
 import foretress.visit.Task;
@@ -39,6 +40,7 @@ class SkinTestLoopTest {
     @Inject SkinTests skinTests;
     @Inject Reminders reminders;
     @Inject Ledger ledger;
+    @Inject Knocking knocking;
 
     @BeforeEach
     void open() {
@@ -198,7 +200,7 @@ class SkinTestLoopTest {
         assertThat(petra.text()).contains("No skin test for this client", "What instead", "Refer to a doctor");
         assertThat(petra.page().select("a[href$=/consent], a[href$=/record]")).isEmpty();
         assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at()).isEqualTo("/visits/" + visit + "/skin-test");
-        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/consent").at()).isEqualTo("/visits/" + visit + "/skin-test");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").page().select("form[action$=hand-over]")).isEmpty();
     }
 
     /** Regulation (EC) 1223/2009, Annex III, warnings of the oxidative dyes: not intended for persons under 16. */
@@ -236,6 +238,45 @@ class SkinTestLoopTest {
             skinTests.of(Visit.<Visit>findById(visit).client.id))).hasSize(1);
         assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at()).as("a consent serves one test")
             .isEqualTo("/visits/" + visit + "/skin-test");
+    }
+
+    @Test
+    @DisplayName("R9: while the client signs, the tablet opens nothing of the staff's and nothing else of the client's; afterwards it forgets")
+    void theTabletIsLockedWhileTheClientSigns() {
+        UUID visit = chair.planned(Map.of());
+        Walker tablet = chair.handed(visit);
+        assertThat(tablet.at()).isEqualTo("/answers/skin-test");
+        assertThat(tablet.open("/visits/" + visit + "/skin-test/record").at()).startsWith("/sign-in");
+        assertThat(tablet.open("/desk").at()).startsWith("/sign-in");
+        assertThat(tablet.open("/answers/read-back").at()).as("what was answered is not on this tablet").isEqualTo("/answers/skin-test");
+        chair.sign(tablet);
+        assertThat(tablet.text()).contains("Please give the tablet back now.");
+        assertThat(tablet.open("/visits/" + visit + "/skin-test/record").at()).as("signing opens no page of the staff's").startsWith("/sign-in");
+        tablet.open("/answers/skin-test").send("form[action$=give-back]", Map.of());
+        assertThat(tablet.at()).startsWith("/sign-in");
+        assertThat(tablet.open("/answers/skin-test").response().statusCode()).as("the client's door is shut").isEqualTo(403);
+    }
+
+    @Test
+    @DisplayName("R9: a skin test's consent signed on the tablet leaves the client's own link alone, and names who handed it over")
+    void theClientsOwnLinkOutlivesTheTablet() throws Exception {
+        UUID visit = chair.planned(Map.of());
+        String link = knocking.link(visit);
+        chair.agreed(visit);
+        new Walker().open(link).expect(200);
+        byte[] pdf = salon.as("petra").open("/visits/" + visit + "/skin-test/consent/1").expect(200).response().asByteArray();
+        try (var document = Loader.loadPDF(pdf)) {
+            assertThat(new PDFTextStripper().getText(document)).contains("Petra Lind");
+        }
+    }
+
+    @Test
+    @DisplayName("R9: a client's own phone never signs the consent to a skin test")
+    void onlyTheSalonsTabletSignsATest() {
+        UUID visit = chair.planned(Map.of());
+        Walker phone = new Walker().open(knocking.link(visit)).send(Map.of("language", "en")).send(Map.of("day", "4", "month", "3", "year", "1965"));
+        assertThat(phone.open("/answers/skin-test").at()).as("another browser shows a code first").isEqualTo("/code");
+        assertThat(phone.page().select("input[name=agree]")).isEmpty();
     }
 
     @Test

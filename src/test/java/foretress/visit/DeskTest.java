@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.MovedClock;
 import foretress.Walker;
+import foretress.consent.Consents;
+import foretress.consent.Evidence;
+import foretress.intake.Answering;
+import foretress.intake.Knocking;
 import foretress.salon.OpenSalon;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
@@ -20,8 +24,10 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
+import org.hibernate.SessionFactory;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** The desk books, sees who has answered and what is owed by when, and never why. */
@@ -33,6 +39,8 @@ class DeskTest {
     @Inject VisitMaker make;
     @Inject Tasks tasks;
     @Inject MovedClock clock;
+    @Inject Consents consents;
+    @Inject Knocking knocking;
 
     @BeforeEach
     void open() {
@@ -263,6 +271,78 @@ class DeskTest {
         assertThat(desk.page().select(here)).isEmpty();
         Task kept = QuarkusTransaction.requiringNew().call(() -> Task.<Task>find("visit.id", id).firstResult());
         assertThat(kept.acknowledged()).isPresent();
+    }
+
+    @Test
+    @DisplayName("R8: where a call is promised and no number is on file, the desk is asked for one there")
+    void aCallWithoutANumberAsksForOne() {
+        UUID id = make.visit(LocalDate.of(1990, 4, 3));
+        UUID client = QuarkusTransaction.requiringNew().call(() -> {
+            Visit visit = Visit.findById(id);
+            visit.client.reachedAt(visit.client.email(), Optional.empty());
+            tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id), clock.instant().plus(Duration.ofHours(20)));
+            return visit.client.id;
+        });
+        Walker desk = salon.as("sanna").open("/desk");
+        String here = "li:has(a[href=/desk/visits/" + id + "])";
+        assertThat(desk.only(here).text()).contains("No number on file");
+        assertThat(desk.page().select(here + " a").eachAttr("href")).contains("/desk/clients/" + client + "#phone");
+    }
+
+    @Test
+    @DisplayName("R57: a walk-in is booked, answers and signs on the salon's tablet in one go; the tablet is locked, and forgets")
+    void aWalkInAnswersOnTheTablet() {
+        String name = someName();
+        Map<String, String> filled = new HashMap<>(filled(name, inDays(6).toString(), "13:00"));
+        filled.putAll(Map.of("birth-day", "4", "birth-month", "3", "birth-year", "1965", "then", "tablet"));
+        Walker tablet = salon.as("sanna").open("/desk/new-visit").send(filled).expect(200);
+        assertThat(tablet.at()).as("no birth date is asked again").startsWith("/answers");
+        assertThat(tablet.open("/desk").at()).as("the desk is signed out").startsWith("/sign-in");
+        Answering.on(tablet.open("/answers"), Map.of()).agree().all().readBack().sign("Wanda " + name);
+        assertThat(tablet.at()).isEqualTo("/answers/done");
+        tablet.send("form[action$=give-back]", Map.of());
+        assertThat(tablet.at()).startsWith("/sign-in");
+        assertThat(tablet.open("/answers/read-back").response().statusCode()).isEqualTo(403);
+        UUID visit = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", name).firstResult().id);
+        assertThat(salon.as("sanna").open("/desk/visits/" + visit).text()).contains("Answered");
+        assertThat(QuarkusTransaction.requiringNew().call(() -> consents.evidence(consents.latest(visit).orElseThrow()).how().evidence()))
+            .satisfies(how -> assertThat(how.invited().way()).isEqualTo(Evidence.Way.TABLET))
+            .satisfies(how -> assertThat(how.birthDate().result()).isEqualTo(Evidence.BirthDateResult.ASKED));
+    }
+
+    @Test
+    @DisplayName("R57: a client on file is asked for the birth date on the tablet, and keeps the link they have")
+    void aKnownClientGivesTheBirthDateOnTheTablet() {
+        UUID id = make.visit(LocalDate.of(1990, 4, 3));
+        String link = knocking.link(id);
+        Walker tablet = salon.as("sanna").open("/desk/visits/" + id).send("form[action$=hand-over]", Map.of()).expect(200);
+        assertThat(tablet.at()).startsWith("/i/");
+        assertThat(tablet.open("/answers").response().statusCode()).isEqualTo(403);
+        new Walker().open(link).expect(200);
+    }
+
+    @Test
+    @DisplayName("R55: what takes one statement more for one visit more is read for all at once; the desk's list shows no standing")
+    void thePagesCostDoesNotGrowWithTheVisits() {
+        UUID one = make.visit(LocalDate.of(1990, 4, 3));
+        LocalDate on = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(one).startsThere().toLocalDate());
+        long few = statements("sanna", "/desk");
+        for (int i = 0; i < 12; i++) make.visit(LocalDate.of(1990, 4, 3));
+        assertThat(statements("sanna", "/desk")).isLessThanOrEqualTo(few);
+        long day = statements("petra", "/day?date=" + on);
+        for (int i = 0; i < 6; i++) make.visit(LocalDate.of(1990, 4, 3));
+        assertThat(statements("petra", "/day?date=" + on)).isLessThanOrEqualTo(day);
+    }
+
+    private long statements(String login, String path) {
+        Walker walker = salon.as(login);
+        var statistics = Visit.getEntityManager().getEntityManagerFactory().unwrap(SessionFactory.class).getStatistics();
+        statistics.setStatisticsEnabled(true);
+        statistics.clear();
+        walker.open(path).expect(200);
+        long count = statistics.getPrepareStatementCount();
+        statistics.setStatisticsEnabled(false);
+        return count;
     }
 
     @Test
