@@ -108,6 +108,6 @@ public class DemoAnswers {
 
     private Entrance entrance() {
         String sanna = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin("sanna").orElseThrow().id.toString());
-        return new Entrance(UUID.randomUUID(), Invitation.Way.SHOWN, sanna, clock.instant(), clock.instant(), true, 1);
+        return new Entrance(UUID.randomUUID(), Invitation.Way.SHOWN, sanna, clock.instant(), clock.instant(), true, 1, false, false);
     }
 }
