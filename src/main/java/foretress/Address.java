@@ -75,10 +75,6 @@ record Address(Settings settings) {
     void tell(Store.Properties properties) throws Refusal {
         var address = base();
         properties.set(PUBLIC, address);
-        if (address.startsWith("https://")) {
-            properties.set("quarkus.rest-csrf.cookie-name", "__Host-csrf");
-            properties.set("quarkus.rest-csrf.cookie-force-secure", "true");
-        }
         if (settings.tls()) properties.set("quarkus.http.insecure-requests", settings.get("quarkus.http.insecure-requests").orElse("redirect"));
         settings.get(PROXIES).ifPresent(proxies -> believe(proxies, properties));
     }

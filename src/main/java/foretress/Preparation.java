@@ -94,7 +94,6 @@ class Preparation {
         properties.set("foretress.master-key", base64(keys.read(Key.MASTER)));
         properties.set("foretress.ledger-key", base64(keys.read(Key.LEDGER)));
         properties.set("foretress.session-key", base64(keys.read(Key.SESSION)));
-        properties.set("quarkus.rest-csrf.token-signature-key", base64(Fingerprint.derived(keys.read(Key.SESSION), "form tokens")));
         address.tell(properties);
     }
 

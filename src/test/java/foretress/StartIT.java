@@ -191,7 +191,7 @@ class StartIT {
                 "FORETRESS_TRUSTED_PROXIES", "127.0.0.1")).untilReady()) {
             var page = launched.get("/sign-in");
             assertThat(page.headers().firstValue("Strict-Transport-Security")).hasValueSatisfying(v -> assertThat(v).contains("max-age=31536000"));
-            assertThat(page.headers().firstValue("Set-Cookie")).hasValueSatisfying(v -> assertThat(v).startsWith("__Host-csrf=").contains("Secure", "Path=/"));
+            assertThat(page.headers().firstValue("Set-Cookie")).hasValueSatisfying(v -> assertThat(v).startsWith("__Host-form=").contains("Secure", "Path=/"));
             assertThat(launched.said("/set-up/")).hasValueSatisfying(v -> assertThat(v).contains("https://visits.example.org/set-up/"));
         }
     }

@@ -41,7 +41,6 @@ public class GuestFilter implements GuestDoor {
         Optional<Door> door = cookie(request).flatMap(doors::openedBy);
         if (door.isEmpty()) return Optional.of(useYourLink());
         guest.cameThrough(door.get());
-        if (request.getMethod().equals("POST")) keepLanguage(door.get());
         String path = request.getUriInfo().getRequestUri().getPath();
         if (isBeyond(path)) return Optional.of(Response.seeOther(URI.create(guest.handed().orElseThrow().reach())).build());
         return door.get().seesThisVisit() || path.startsWith(CODE) ? Optional.empty() : Optional.of(Response.seeOther(URI.create(CODE)).build());
@@ -52,8 +51,18 @@ public class GuestFilter implements GuestDoor {
         return guest.handed().filter(what -> !path.startsWith(what.reach()) && !path.equals(GiveBackPages.PATH)).isPresent();
     }
 
+    @Override
+    public void goOn(ContainerRequestContext request) {
+        if (request.getMethod().equals("POST")) keepLanguage();
+    }
+
+    @Override
+    public Optional<String> named(Map<String, Cookie> cookies) {
+        return Optional.ofNullable(cookies.get(address.cookieName(COOKIE))).map(Cookie::getValue);
+    }
+
     private Optional<String> cookie(ContainerRequestContext request) {
-        return Optional.ofNullable(request.getCookies().get(address.cookieName(COOKIE))).map(c -> c.getValue());
+        return named(request.getCookies());
     }
 
     @Override
@@ -70,8 +79,8 @@ public class GuestFilter implements GuestDoor {
     }
 
     /** A language changed on the way is the client's from then on: for mails, and on the consent. */
-    private void keepLanguage(Door door) {
-        if (!door.language.equals(language.getTag())) doors.speak(door.id, language.getTag());
+    private void keepLanguage() {
+        if (!guest.language().equals(language.getTag())) doors.speak(guest.doorId(), language.getTag());
     }
 
     private static Response useYourLink() {

@@ -4,10 +4,10 @@ import foretress.web.Language;
 import jakarta.enterprise.inject.Instance;
 import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.ForbiddenException;
-import jakarta.ws.rs.NotAuthorizedException;
 import jakarta.ws.rs.Priorities;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ResourceInfo;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
@@ -29,17 +29,21 @@ public class RightsFilter {
     private final Language language;
     private final Instance<GuestDoor> guests;
     private final Instance<ProgramDoor> programs;
+    private final FormProof proof;
+    private final KeptForm kept;
 
-    RightsFilter(Sessions sessions, Who who, Language language, Instance<GuestDoor> guests, Instance<ProgramDoor> programs) {
+    RightsFilter(Sessions sessions, Who who, Language language, Instance<GuestDoor> guests, Instance<ProgramDoor> programs,
+                 FormProof proof, KeptForm kept) {
         this.sessions = sessions;
         this.who = who;
         this.language = language;
         this.guests = guests;
         this.programs = programs;
+        this.proof = proof;
+        this.kept = kept;
     }
 
-    /** After the check of the form's token, so that a forged form learns nothing, not even whether somebody is signed in.
-     *  Filters that read the form run from the highest number down, so the token's (at USER) comes first; a test holds that. */
+    /** A form that is not from a page of ours learns nothing, not even whether somebody is signed in. */
     @WithFormRead
     @ServerRequestFilter(priority = Priorities.USER - 1000)
     public Optional<Response> ask(ContainerRequestContext request, ResourceInfo resource) {
@@ -48,8 +52,25 @@ public class RightsFilter {
         if (right.kind() == Right.Kind.PROGRAM) return program(request, right);
         if (isNoForm(request)) throw new BadRequestException();
         sessions.recognise(request.getCookies(), who);
+        proof.bind(request.getCookies(), right.kind());
+        return SAFE.contains(request.getMethod()) ? turnAway(request, right) : takeForm(request, right);
+    }
+
+    /** A form nothing vouches for is believed only so far as the session lives that its cookie opens, which no other site's form brings. */
+    private Optional<Response> takeForm(ContainerRequestContext request, Right right) {
+        var found = proof.of(request.getCookies(), right.kind());
+        var away = turnAway(request, right);
+        boolean let = away.isEmpty() && right.kind() != Right.Kind.ANYBODY;
+        if (found == FormProof.Found.UNKNOWN && !let) throw new BadRequestException();
+        if (away.isPresent()) return away.map(answer -> kept.turnedAway(request, answer));
+        if (found != FormProof.Found.GOOD) return Optional.of(kept.again(request));
+        if (right.kind() == Right.Kind.GUEST) guests.get().goOn(request);
+        return Optional.empty();
+    }
+
+    private Optional<Response> turnAway(ContainerRequestContext request, Right right) {
         return switch (right.kind()) {
-            case PROGRAM -> throw new IllegalStateException("answered above");
+            case PROGRAM -> throw new IllegalStateException("answered before");
             case ANYBODY -> Optional.empty();
             case GUEST -> guest(request);
             case STAFF -> staff(request, right);
@@ -81,9 +102,10 @@ public class RightsFilter {
         return Optional.empty();
     }
 
-    /** A page that was asked for comes back after signing in; a form that was sent does not. */
+    /** A page that was asked for comes back after signing in. */
     private static Response askToSignIn(ContainerRequestContext request) {
-        if (!request.getMethod().equals("GET") || !wantsPage(request)) throw new NotAuthorizedException("Session");
+        if (!request.getMethod().equals("GET") || !wantsPage(request))
+            return Response.status(Response.Status.UNAUTHORIZED).header(HttpHeaders.WWW_AUTHENTICATE, "Session").build();
         var to = URLEncoder.encode(request.getUriInfo().getRequestUri().getRawPath(), StandardCharsets.UTF_8);
         return Response.seeOther(URI.create("/sign-in?to=" + to)).build();
     }

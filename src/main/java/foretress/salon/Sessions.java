@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.util.Date;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 
 /** Begins, recognises and ends sign-ins. */
 @Singleton
@@ -32,10 +33,17 @@ public class Sessions {
     /** A new session under a new name; old ones of the same person go on elsewhere. */
     @Transactional
     NewCookie begin(Staff staff) {
+        return begin(staff, new Who());
+    }
+
+    /** The same; the rest of this request is the new session's already. */
+    @Transactional
+    NewCookie begin(Staff staff, Who who) {
         var now = clock.instant();
         Session.sweep(now);
         var session = new Session(staff, now);
         session.persist();
+        who.is(staff, session.id);
         return cookie(new SessionCookie.Held(session.id, now));
     }
 
@@ -44,9 +52,17 @@ public class Sessions {
             .ifPresent(session -> who.is(session.staff, session.id));
     }
 
+    /** The session this browser was given last, alive or not. */
+    Optional<UUID> last(Map<String, Cookie> cookies) {
+        return written(cookies).map(SessionCookie.Held::session);
+    }
+
+    private Optional<SessionCookie.Held> written(Map<String, Cookie> cookies) {
+        return Optional.ofNullable(cookies.get(name())).flatMap(c -> cookie.read(c.getValue()));
+    }
+
     private Optional<SessionCookie.Held> held(Map<String, Cookie> cookies) {
-        return Optional.ofNullable(cookies.get(name())).flatMap(c -> cookie.read(c.getValue()))
-            .filter(held -> clock.instant().isBefore(held.usedAt().plus(IDLE)));
+        return written(cookies).filter(held -> clock.instant().isBefore(held.usedAt().plus(IDLE)));
     }
 
     /** A fresh cookie for a session in use, when the one that came is old enough. */

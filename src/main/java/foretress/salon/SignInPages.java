@@ -2,6 +2,9 @@ package foretress.salon;
 
 import foretress.web.Chair;
 import foretress.web.Form;
+import foretress.web.FormToken;
+import foretress.web.Kept;
+import foretress.web.KeptPages;
 import foretress.web.Language;
 import foretress.web.LocalPath;
 import foretress.web.Mistakes;
@@ -20,6 +23,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.time.Duration;
+import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
 
 /** The way in for staff, and the way out. */
@@ -27,7 +31,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Produces(MediaType.TEXT_HTML)
 public class SignInPages {
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record SignInPage(String login, String to, Mistakes mistakes) implements TemplateInstance {}
+    record SignInPage(String login, String to, Mistakes mistakes, Optional<Kept> kept) implements TemplateInstance {}
 
     private final SignIn signIn;
     private final Sessions sessions;
@@ -35,8 +39,13 @@ public class SignInPages {
     private final Language language;
     private final Chair words;
     private final Instance<GuestDoor> guests;
+    private final FormToken token;
+    private final KeptPages keptPages;
 
-    SignInPages(SignIn signIn, Sessions sessions, Who who, Language language, Chair words, Instance<GuestDoor> guests) {
+    SignInPages(SignIn signIn, Sessions sessions, Who who, Language language, Chair words, Instance<GuestDoor> guests, FormToken token,
+                KeptPages keptPages) {
+        this.token = token;
+        this.keptPages = keptPages;
         this.signIn = signIn;
         this.sessions = sessions;
         this.who = who;
@@ -55,7 +64,7 @@ public class SignInPages {
     @Path("sign-in")
     public TemplateInstance ask(@RestQuery String to) {
         language.use("en");
-        return new SignInPage("", LocalPath.of(to).orElse(""), new Mistakes());
+        return new SignInPage("", LocalPath.of(to).orElse(""), new Mistakes(), Optional.empty());
     }
 
     @POST
@@ -70,10 +79,21 @@ public class SignInPages {
     }
 
     private Response welcome(Staff staff, Form form, HttpHeaders headers) {
-        var to = LocalPath.of(form.one("to")).orElse(landing(staff));
-        var response = Response.seeOther(URI.create(to)).cookie(sessions.begin(staff));
+        var kept = Kept.carriedBy(form);
+        var cookie = sessions.begin(staff, who);
+        var response = kept.map(words -> sendAgain(words, staff)).orElseGet(() -> onward(form, staff)).cookie(cookie);
         guests.stream().flatMap(door -> door.staffCameBack(headers.getCookies()).stream()).forEach(response::cookie);
         return response.build();
+    }
+
+    private static Response.ResponseBuilder onward(Form form, Staff staff) {
+        return Response.seeOther(URI.create(LocalPath.of(form.one("to")).orElse(landing(staff))));
+    }
+
+    /** What was typed before the session ran out was carried along, and is one press from where it was meant to go. */
+    private Response.ResponseBuilder sendAgain(Kept kept, Staff staff) {
+        who.session().map(FormProof::signedIn).ifPresent(token::bind);
+        return Response.ok(keptPages.page(KeptPages.Why.SIGNED_IN, kept, staff.name));
     }
 
     private static String landing(Staff staff) {
@@ -91,7 +111,7 @@ public class SignInPages {
     }
 
     private Response.ResponseBuilder page(int status, Form form, Mistakes mistakes) {
-        return Response.status(status).entity(new SignInPage(form.one("login"), form.one("to"), mistakes));
+        return Response.status(status).entity(new SignInPage(form.one("login"), form.one("to"), mistakes, Kept.carriedBy(form)));
     }
 
     @POST

@@ -138,6 +138,7 @@ public interface Chair {
     @Message String set_up_urgent_wrong();
     @Message String set_up_zone();
     @Message String set_up_zone_wrong();
+    @Message String sign_in_kept();
     @Message String sign_in_login();
     @Message String sign_in_not_set_up();
     @Message String sign_in_password();

@@ -5,7 +5,6 @@ import io.vertx.core.MultiMap;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
-import java.util.List;
 
 /**
  * What every answer carries, pages, files and errors alike (OWASP HTTP Headers; ASVS 3.4): nothing but our own files runs or
@@ -17,7 +16,6 @@ class Headers {
         + "connect-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'; object-src 'none'";
     /** Short on purpose: it travels with every file, and the first page has to fit the first round trip. */
     static final String PERMISSIONS = "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
-    private static final List<String> FORM_TOKENS = List.of("csrf-token", "__Host-csrf");
     private static final int BEFORE_ALL_OTHERS = 10_000;
 
     private final PublicAddress address;
@@ -45,13 +43,6 @@ class Headers {
         headers.set("Permissions-Policy", PERMISSIONS);
         if (address.secure()) headers.set("Strict-Transport-Security", "max-age=31536000; includeSubDomains");
         cache(context, headers);
-        if (ApiProblem.isFor(context.normalizedPath())) withoutCookies(context);
-    }
-
-    /** What programs ask for holds no state: the token that the next form would need is not theirs. */
-    private static void withoutCookies(RoutingContext context) {
-        context.response().headers().remove("Set-Cookie");
-        FORM_TOKENS.forEach(name -> context.response().removeCookies(name, false));
     }
 
     /** Only our own files may stay in a cache: a day, or for good where the address names their very content. */

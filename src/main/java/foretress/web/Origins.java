@@ -14,7 +14,7 @@ import java.util.Set;
  * "null" says nothing: our own pages send it too, since they give no referrer.
  */
 @Singleton
-class Origins {
+public class Origins {
     private static final Set<HttpMethod> READING = Set.of(HttpMethod.GET, HttpMethod.HEAD, HttpMethod.OPTIONS);
     private static final int EARLY = 9_000;
 
@@ -29,15 +29,29 @@ class Origins {
     }
 
     private void check(RoutingContext context) {
-        if (READING.contains(context.request().method()) || isOurs(context.request())) context.next();
+        if (READING.contains(context.request().method()) || !isElsewhere(context.request())) context.next();
         else context.fail(403);
     }
 
-    private boolean isOurs(HttpServerRequest request) {
+    private boolean isElsewhere(HttpServerRequest request) {
         var site = request.getHeader("Sec-Fetch-Site");
-        if (site != null) return site.equals("same-origin") || site.equals("none");
+        if (site != null) return !isHere(site);
         var origin = request.getHeader("Origin");
-        return origin == null || origin.equals("null") || origin.equals(address.base())
-            || origin.equals(request.scheme() + "://" + request.authority());
+        return origin != null && !origin.equals("null") && !isOurs(request, origin);
+    }
+
+    /** Whether the browser itself vouches that a page of ours sent this; false where it says nothing. */
+    public boolean vouchedFor(HttpServerRequest request) {
+        var site = request.getHeader("Sec-Fetch-Site");
+        var origin = request.getHeader("Origin");
+        return site != null ? isHere(site) : origin != null && isOurs(request, origin);
+    }
+
+    private static boolean isHere(String site) {
+        return site.equals("same-origin") || site.equals("none");
+    }
+
+    private boolean isOurs(HttpServerRequest request, String origin) {
+        return origin.equals(address.base()) || origin.equals(request.scheme() + "://" + request.authority());
     }
 }

@@ -210,6 +210,15 @@ public interface Say {
     @Message String use_link_title();
 
     // web
+    @Message String kept_file();
+    @Message String kept_file_hint();
+    @Message String kept_link();
+    @Message String kept_secret();
+    @Message String kept_secret_again();
+    @Message String kept_send();
+    @Message String kept_signed_in(String who);
+    @Message String kept_stale();
+    @Message String kept_title();
     @Message String page_help();
     @Message String page_language();
     @Message String page_language_change();

@@ -159,7 +159,8 @@ class BadInputTest {
         Answering other = knocking.come(others, Map.of()).agree();
         client.all();
         var mine = open("/answers/reactions").fields("main form");
-        decent(other.walker().post("/answers/reactions", mine)).expect(400);
+        decent(other.walker().post("/answers/reactions", mine)).expect(422);
+        assertThat(other.walker().page().select("form[data-kept]")).as("shown again, not taken").hasSize(1);
         decent(other.walker().open("/answers/copy")).expect(200);
         assertThat(other.walker().response().contentType()).startsWith("text/html");
         assertThat(kept("reactions")).isEqualTo(1);

@@ -186,13 +186,13 @@ class DoorTest {
     }
 
     @Test
-    void aFieldSentTwiceAndAFormWithoutItsTokenAreRefused() {
+    void aFieldSentTwiceIsRefusedAndAFormWithoutItsTokenIsShownAgain() {
         Walker walker = atTheDoor();
         var doubled = new ArrayList<>(walker.fields("main form"));
         doubled.add(Map.entry("day", "3"));
         doubled.add(Map.entry("day", "4"));
         walker.post(link + "/birth-date", doubled).expect(400);
-        new Walker().post(link + "/birth-date", List.of(Map.entry("day", "3"))).expect(400);
+        new Walker().post(link + "/birth-date", List.of(Map.entry("day", "3"))).expect(422).only("form[data-kept] [name=day][value=3]");
     }
 
     @Test
