@@ -35,7 +35,8 @@ class Sizes {
         context.fail(413);
     }
 
-    private static long announced(HttpServerRequest request) {
+    /** Bytes; more than any when what is said is no number. */
+    static long announced(HttpServerRequest request) {
         var length = request.getHeader("Content-Length");
         if (length == null) return 0;
         return NUMBER.matcher(length).matches() ? Long.parseLong(length) : Long.MAX_VALUE;
