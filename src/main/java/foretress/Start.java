@@ -8,6 +8,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import org.jboss.logging.Logger;
 
 /** The way in: runs a command if one is given; else prepares folders, keys and database, or says in one sentence why not, and runs the server. */
 @QuarkusMain
@@ -21,7 +22,16 @@ public class Start {
             System.err.println(refusal.getMessage());
             System.exit(refusal.reason.exitCode);
         }
-        Quarkus.run(Ready.class, arguments);
+        Quarkus.run(Ready.class, Start::ended, arguments);
+    }
+
+    /** The server has ended, or never came up: a known reason is said in its sentence, any other with its whole story. */
+    private static void ended(int exitCode, Throwable failure) {
+        if (failure == null) System.exit(exitCode);
+        var known = TooBusy.behind(failure);
+        known.ifPresentOrElse(refusal -> System.err.println(refusal.getMessage()),
+            () -> Logger.getLogger(Start.class).error("the server could not start", failure));
+        System.exit(known.map(refusal -> refusal.reason.exitCode).orElse(1));
     }
 
     /** Whatever follows the jar's name is a command, which needs no server, folders or keys. */

@@ -6,6 +6,10 @@ import java.util.List;
 
 /** A posted form as it came: a doubled field or a NUL is a forgery, not a mistake, and is refused with 400. */
 public record Form(MultivaluedMap<String, String> fields) {
+    /** What a page calls its form, so that the same one sent twice counts once; stored where there is room for this many letters. */
+    private static final String SUBMISSION = "submission";
+    private static final int LONGEST_SUBMISSION = 64;
+
     /** What was typed, without the blanks around it; empty when the field is not there. */
     public String one(String name) {
         return exact(name).strip();
@@ -20,6 +24,8 @@ public record Form(MultivaluedMap<String, String> fields) {
 
     public List<String> all(String name) {
         var values = fields.getOrDefault(name, List.of());
+        if (name.equals(SUBMISSION) && values.stream().anyMatch(value -> value.length() > LONGEST_SUBMISSION))
+            throw new BadRequestException("a name for a form that no page of ours gave");
         if (values.stream().anyMatch(value -> value.indexOf('\0') >= 0)) throw new BadRequestException("a NUL in a field: " + name);
         return List.copyOf(values);
     }

@@ -31,15 +31,12 @@ public class Problems {
     /** The log gets the whole story; what a client typed is never part of our messages. */
     @ServerExceptionMapper
     public Response unexpected(Throwable e) {
-        if (isUnreadableForm(e)) return Response.status(400).build();
+        if (Unreadable.is(e)) {
+            LOG.infof("a form could not be read: %s", Unreadable.named(e));
+            return Response.status(400).build();
+        }
         LOG.error("a request failed", Told.of(e));
         return Response.serverError().build();
-    }
-
-    /** A form whose escapes cannot be decoded is the sender's fault; the framework throws it like one of ours. */
-    private static boolean isUnreadableForm(Throwable e) {
-        return e instanceof IllegalArgumentException && e.getStackTrace().length > 0
-            && e.getStackTrace()[0].getClassName().startsWith("org.jboss.resteasy.reactive.");
     }
 
     /** Fills in what has a bad status and nothing to read. */
