@@ -37,6 +37,12 @@ public class Walker {
         return send("main form", filled);
     }
 
+    /** The same browser with a cookie more. */
+    public Walker with(String cookie, String value) {
+        cookies.put(cookie, value);
+        return this;
+    }
+
     private Walker submit(FormElement form, Map<String, String> filled) {
         var fields = new ArrayList<Map.Entry<String, String>>();
         form.formData().stream().filter(data -> !filled.containsKey(data.key()))

@@ -334,7 +334,12 @@ class DeskTest {
         assertThat(statements("petra", "/day?date=" + on)).isLessThanOrEqualTo(day);
     }
 
+    /** The least of three: what a clockwork does meanwhile is counted with it. */
     private long statements(String login, String path) {
+        return java.util.stream.LongStream.generate(() -> counted(login, path)).limit(3).min().orElseThrow();
+    }
+
+    private long counted(String login, String path) {
         Walker walker = salon.as(login);
         var statistics = Visit.getEntityManager().getEntityManagerFactory().unwrap(SessionFactory.class).getStatistics();
         statistics.setStatisticsEnabled(true);
