@@ -6,6 +6,7 @@ import foretress.assessment.Service;
 import foretress.assessment.Weight;
 import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
+import foretress.intake.Refusals;
 import foretress.intake.ShelfLife;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Question;
@@ -32,9 +33,10 @@ public class Gate {
     private final SkinTests skinTests;
     private final BookedChemistry chemistry;
     private final Knowledge knowledge;
+    private final Refusals refusals;
 
     Gate(Intake intake, ShelfLife shelfLife, Signature signature, EarlierFindings earlier, SkinTests skinTests, BookedChemistry chemistry,
-         Knowledge knowledge) {
+         Knowledge knowledge, Refusals refusals) {
         this.intake = intake;
         this.shelfLife = shelfLife;
         this.signature = signature;
@@ -42,6 +44,7 @@ public class Gate {
         this.skinTests = skinTests;
         this.chemistry = chemistry;
         this.knowledge = knowledge;
+        this.refusals = refusals;
     }
 
     /**
@@ -81,11 +84,18 @@ public class Gate {
 
     /** Every finding on this service, the heaviest first: today's and those of earlier visits that still stand. */
     public List<Weighing> on(Visit visit, Assessed.Now now, Service service) {
-        Stream<Weighing> today = now.assessment().findings().stream().map(f -> weighing(f, service, Optional.empty()));
+        Set<String> refused = refusals.of(visit);
+        Stream<Weighing> today = now.assessment().findings().stream().map(f -> refused(weighing(f, service, Optional.empty()), refused));
         Stream<Weighing> before = earlier.of(visit, now.assessment()).stream()
             .map(e -> weighing(e.finding(), service, Optional.of(e.visit().startsThere().toLocalDate())));
         return Stream.concat(today, before).filter(w -> w.weight() != Weight.NOTHING_FOUND)
             .sorted(Comparator.comparing(Weighing::weight).reversed()).toList();
+    }
+
+    /** Nobody goes ahead without a test that the client refused: not the owner either. */
+    private static Weighing refused(Weighing weighing, Set<String> tests) {
+        boolean meant = weighing.inTheWay() && weighing.finding().demands().stream().anyMatch(tests::contains);
+        return meant ? new Weighing(weighing.finding(), weighing.weight(), true, weighing.foundOn()) : weighing;
     }
 
     private Weighing weighing(Finding finding, Service service, Optional<LocalDate> foundOn) {

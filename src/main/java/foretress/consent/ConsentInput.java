@@ -5,8 +5,11 @@ import foretress.hair.StrandDrawing;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /**
  * Everything one consent speaks of, already in the client's words and language; nothing is looked up later.
@@ -17,11 +20,13 @@ import java.util.UUID;
  * @param found what was found, heaviest first
  * @param answered every answer given, in the order the questions were asked
  * @param warnings what the law has printed on the label of what will be used, as sentences in order
+ * @param refused the tests owed that the client does not want
  * @param strand where earlier treatments lie on the hair; empty when there is nothing to draw
  */
 public record ConsentInput(
         String language, Salon salon, Client client, Visit visit, Weight standing,
-        List<Test> tests, List<Found> found, List<Answered> answered, List<String> warnings, Optional<Strand> strand, Purpose purpose) {
+        List<Test> tests, List<Found> found, List<Answered> answered, List<String> warnings, Optional<Strand> strand, Purpose purpose,
+        List<Test> refused) {
 
     /** What is agreed to. */
     public enum Purpose {
@@ -42,18 +47,18 @@ public record ConsentInput(
     /** A consent before a service. */
     public ConsentInput(String language, Salon salon, Client client, Visit visit, Weight standing, List<Test> tests,
             List<Found> found, List<Answered> answered, Optional<Strand> strand) {
-        this(language, salon, client, visit, standing, tests, found, answered, List.of(), strand, Purpose.SERVICE);
+        this(language, salon, client, visit, standing, tests, found, answered, List.of(), strand, Purpose.SERVICE, List.of());
     }
 
     /** A consent before a skin test: the product and the place on the skin stand in the test's name. */
     public static ConsentInput ofSkinTest(String language, Salon salon, Client client, Visit visit, Test test) {
         return new ConsentInput(language, salon, client, visit, Weight.TEST_FIRST, List.of(test), List.of(), List.of(), List.of(),
-            Optional.empty(), Purpose.SKIN_TEST);
+            Optional.empty(), Purpose.SKIN_TEST, List.of());
     }
 
     /** The same with what stands on the label. */
     public ConsentInput warning(List<String> sentences) {
-        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, sentences, strand, purpose);
+        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, sentences, strand, purpose, refused);
     }
 
     /** A consent without a strand map. */
@@ -67,6 +72,19 @@ public record ConsentInput(
         found = List.copyOf(found);
         answered = List.copyOf(answered);
         warnings = List.copyOf(warnings);
+        refused = List.copyOf(refused);
+    }
+
+    /** The same with those of its tests the client does not want set apart. */
+    public ConsentInput refusing(Set<String> ids) {
+        Map<Boolean, List<Test>> parted = tests.stream().collect(Collectors.partitioningBy(test -> ids.contains(test.id())));
+        return new ConsentInput(language, salon, client, visit, standing, parted.get(false), found, answered, warnings, strand, purpose,
+            parted.get(true));
+    }
+
+    /** Whether the answers, or a test refused, rule the booked service out: then they are signed, and no consent to it. */
+    public boolean prevented() {
+        return purpose == Purpose.SERVICE && (standing == Weight.PREVENTS || !refused.isEmpty());
     }
 
     /**
@@ -95,7 +113,12 @@ public record ConsentInput(
      * @param id its id in knowledge; the words on how far it can be trusted hang on it
      * @param name what the client reads, e.g. "a skin test with Larkmoss 4-0"
      */
-    public record Test(String id, String name) {}
+    public record Test(String id, String name) {
+        /** Asking a doctor is owed like a test, but nobody does it to the client: it is promised, not agreed to. */
+        public boolean isAdvice() {
+            return id.equals("medical-advice");
+        }
+    }
 
     /** One finding in the client's words. */
     public record Found(Weight weight, String text) {}

@@ -14,9 +14,6 @@ import java.util.stream.Stream;
 
 /** Puts one visit's particulars, findings and answers into the sentences of a consent. */
 final class ConsentWriter {
-    /** Asking a doctor is owed like a test, but nobody does it to the client: it is promised, not agreed to. */
-    private static final String ADVICE = "medical-advice";
-
     private final ConsentInput input;
     private final Wording words;
     private final Locale locale;
@@ -31,7 +28,7 @@ final class ConsentWriter {
         this.locale = Locale.forLanguageTag(words.language());
         this.dates = Dates.of(input.language(), words.language());
         this.direction = Direction.ofLanguage(locale);
-        this.tests = input.tests().stream().filter(test -> !test.id().equals(ADVICE)).toList();
+        this.tests = input.tests().stream().filter(test -> !test.isAdvice()).toList();
         this.places = places();
     }
 
@@ -46,7 +43,7 @@ final class ConsentWriter {
             section(ANSWERED, answered()),
             section(TAKE_BACK, paragraphs("take-back", "how", "then")),
             section(URGENT, paragraphs("urgent", "ambulance", "doctor", "salon")));
-        return new ConsentText(words.language(), words.say("version"), say("title"),
+        return new ConsentText(words.language(), words.say("version"), say(input.prevented() ? "title-prevented" : "title"),
             parts.filter(section -> !section.lines().isEmpty()).toList());
     }
 
@@ -94,14 +91,17 @@ final class ConsentWriter {
         if (tests.size() < input.tests().size()) {
             ids.add("advice");
         }
+        if (!input.refused().isEmpty()) {
+            ids.add("tests-refused");
+        }
         ids.add(serviceStatement());
-        ids.add("take-back");
+        ids.add(input.prevented() ? "take-back-prevented" : "take-back");
         return numbered("statements", ids);
     }
 
     /** Nobody is asked to agree to a service that their own answers rule out. */
     private String serviceStatement() {
-        if (input.standing() == Weight.PREVENTS) {
+        if (input.prevented()) {
             return "service-prevented";
         }
         return tests.isEmpty() ? "service" : "service-after-tests";
@@ -167,6 +167,7 @@ final class ConsentWriter {
         var visit = input.visit();
         var salon = input.salon();
         return Map.of(
+            "refused", listed(input.refused().stream().map(ConsentInput.Test::name).toList()),
             "services", listed(visit.services()),
             "tests", listed(tests.stream().map(ConsentInput.Test::name).toList()),
             "date", dates.day(visit.startsAt().toLocalDate()),

@@ -41,7 +41,7 @@ final class PaperWords {
     }
 
     String title() {
-        return say(input.purpose() == ConsentInput.Purpose.SERVICE ? "document-title" : "skin-test-title");
+        return say(input.purpose() == ConsentInput.Purpose.SERVICE ? orPrevented("document-title") : "skin-test-title");
     }
 
     String address() {
@@ -58,7 +58,12 @@ final class PaperWords {
     }
 
     String foot() {
-        return say("foot");
+        return say(orPrevented("foot"));
+    }
+
+    /** Answers that rule the service out are no consent to it, on no line of the paper. */
+    private String orPrevented(String key) {
+        return input.prevented() ? key + "-prevented" : key;
     }
 
     String page(int page, int pages) {

@@ -4,6 +4,7 @@ import foretress.assessment.Assessment;
 import foretress.consultation.Reading.OwedTest;
 import foretress.intake.Assessments;
 import foretress.intake.Plans;
+import foretress.intake.Refusals;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.plan.Owed;
@@ -18,6 +19,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The tests that come first, in words: which, how long, and by when they must begin. */
 @RequestScoped
@@ -30,8 +32,10 @@ class OwedTests {
     private final SkinWords skin;
     private final ChairTime time;
     private final Clock clock;
+    private final Refusals refusals;
 
-    OwedTests(Plans plans, Assessments assessments, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time, Clock clock) {
+    OwedTests(Plans plans, Assessments assessments, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time, Clock clock,
+              Refusals refusals) {
         this.plans = plans;
         this.assessments = assessments;
         this.knowledge = knowledge;
@@ -40,6 +44,7 @@ class OwedTests {
         this.skin = skin;
         this.time = time;
         this.clock = clock;
+        this.refusals = refusals;
     }
 
     List<OwedTest> of(Visit visit, Assessment assessment) {
@@ -62,10 +67,12 @@ class OwedTests {
             : say.consultation_owed_latest(at(visit, owed.lastOpenStart().orElse(owed.latestStart())));
     }
 
-    /** What follows for this appointment when a test no longer fits before it, and when it would. */
+    /** What follows for this appointment: a test the client refused; one that no longer fits before it, and when it would. */
     List<String> follows(Visit visit, Assessment assessment) {
-        return plans.of(visit, assessment).conflicts().stream()
-            .map(o -> say.consultation_too_soon(words().test(o.test()), (int) o.takes().toHours(), at(visit, clock.instant().plus(o.takes())))).toList();
+        Stream<String> late = plans.of(visit, assessment).conflicts().stream()
+            .map(o -> say.consultation_too_soon(words().test(o.test()), (int) o.takes().toHours(), at(visit, clock.instant().plus(o.takes()))));
+        Stream<String> refused = refusals.of(visit).stream().sorted().map(test -> say.consultation_refused(words().test(test)));
+        return Stream.concat(refused, late).toList();
     }
 
     private String at(Visit visit, Instant moment) {

@@ -16,6 +16,7 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Topic;
+import foretress.questionnaire.Walk;
 import foretress.salon.Staff;
 import foretress.visit.State;
 import foretress.visit.Visit;
@@ -70,8 +71,7 @@ public class DemoAnswers {
     private boolean sayNext(UUID visitId, Invented client) {
         Visit visit = Visit.findById(visitId);
         Answers said = intake.said(visit);
-        List<Question> missing = intake.missing(visit, said);
-        Optional<Topic> open = intake.topics(visit, said).stream().filter(t -> t.questions().stream().anyMatch(missing::contains)).findFirst();
+        Optional<Topic> open = intake.walk(visit, said).next().map(Walk.Step::topic);
         open.ifPresent(topic -> {
             shown.page(visitId, topic.id());
             intake.record(visitId, topic, answered(visit, topic, said, client), client.language());

@@ -12,12 +12,13 @@ import java.util.Map;
  *
  * @param alone it is the only one on the page, so that its words are the page's heading
  * @param brief its short name, the label of a field
+ * @param none on the slip that leaves a list empty
  * @param slips what one can choose, the ways of not saying at the end
  * @param fields what the fields hold, by name
  * @param entries treatments or medicines added so far, in words
  * @param mistakes sentences by field name
  */
-public record Asked(Question question, boolean alone, String ask, String hint, String why, String brief, List<Slip> slips,
+public record Asked(Question question, boolean alone, String ask, String hint, String why, String brief, String none, List<Slip> slips,
                     Map<String, List<String>> fields, List<String> entries, Map<String, String> mistakes, Choices choices) {
 
     /** One thing to choose: its code, the words on it, and whether it is chosen. */
@@ -28,7 +29,7 @@ public record Asked(Question question, boolean alone, String ask, String hint, S
 
     /** The same on a page that has a heading of its own. */
     public Asked underAHeading() {
-        return new Asked(question, false, ask, hint, why, brief, slips, fields, entries, mistakes, choices);
+        return new Asked(question, false, ask, hint, why, brief, none, slips, fields, entries, mistakes, choices);
     }
 
     public String id() {

@@ -32,9 +32,7 @@ public class CarePages {
         Visit visit = guest.visit();
         return care.promise(visit).map(promise -> {
             shown.page(visit.id, Care.PAGE);
-            String until = speech.dayAndTime(promise.until().atZone(visit.zone()));
-            String words = promise.name().isEmpty() ? speech.say().care_call_desk(until) : speech.say().care_call(promise.name(), until);
-            return Response.ok(new CarePage(words, speech.day(visit.startsThere()))).build();
+            return Response.ok(new CarePage(speech.call(promise), speech.day(visit.startsThere()))).build();
         }).orElseGet(() -> Response.seeOther(Way.START).build());
     }
 }

@@ -36,9 +36,10 @@ public class ConsentDraft {
     private final Policies policies;
     private final Menu menu;
     private final Speech speech;
+    private final Refusals refusals;
 
     ConsentDraft(Assessments assessments, BookedChemistry chemistry, StrandMaps maps, Views views, SalonWords salonWords, Policies policies,
-                 Menu menu, Speech speech) {
+                 Menu menu, Speech speech, Refusals refusals) {
         this.assessments = assessments;
         this.chemistry = chemistry;
         this.maps = maps;
@@ -47,6 +48,7 @@ public class ConsentDraft {
         this.policies = policies;
         this.menu = menu;
         this.speech = speech;
+        this.refusals = refusals;
     }
 
     public ConsentInput of(Visit visit, Answers said) {
@@ -54,7 +56,7 @@ public class ConsentDraft {
         List<Finding> findings = onBooked(visit, assessment);
         return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()), client(visit),
             visit(visit), assessments.booked(visit, assessment), tests(findings), found(visit, findings), answered(visit, said), strand(visit, said))
-            .warning(warnings(visit));
+            .warning(warnings(visit)).refusing(refusals.of(visit));
     }
 
     /** What the law of the place has printed on the labels of what the booked steps put on the client. */

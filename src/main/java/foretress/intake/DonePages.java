@@ -1,8 +1,10 @@
 package foretress.intake;
 
+import foretress.assessment.Weight;
 import foretress.consent.Consents;
 import foretress.consent.SignedConsent;
 import foretress.invitation.Guest;
+import foretress.salon.Salon;
 import foretress.visit.Visit;
 import foretress.web.Say;
 import io.quarkus.arc.All;
@@ -13,12 +15,13 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** After signing: what comes next. */
 @Path("/answers/done")
 public class DonePages {
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DonePage(String signedAt, String visitAt, List<NextStep.Step> steps, List<String> tests, boolean mayChange, String postponed, boolean handBack) implements TemplateInstance {}
+    record DonePage(String lead, String signedAt, String visitAt, String signAgain, String call, List<NextStep.Step> steps, List<String> tests, boolean mayChange, String postponed, boolean handBack) implements TemplateInstance {}
 
     private final Guest guest;
     private final Consents consents;
@@ -27,8 +30,12 @@ public class DonePages {
     private final Plans plans;
     private final List<NextStep> next;
     private final Speech speech;
+    private final Care care;
+    private final Way way;
+    private final Refusals refusals;
 
-    DonePages(Guest guest, Consents consents, Intake intake, Assessments assessments, Plans plans, @All List<NextStep> next, Speech speech) {
+    DonePages(Guest guest, Consents consents, Intake intake, Assessments assessments, Plans plans, @All List<NextStep> next, Speech speech,
+              Care care, Way way, Refusals refusals) {
         this.guest = guest;
         this.consents = consents;
         this.intake = intake;
@@ -36,6 +43,9 @@ public class DonePages {
         this.plans = plans;
         this.next = next;
         this.speech = speech;
+        this.care = care;
+        this.way = way;
+        this.refusals = refusals;
     }
 
     @GET
@@ -45,8 +55,19 @@ public class DonePages {
         if (signed.isEmpty()) {
             return Response.seeOther(Way.START).build();
         }
-        return Response.ok(new DonePage(speech.dayAndTime(signed.get().signedAt.atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
-            next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), visit.state.takesAnswers(), postponed(visit), guest.isOnHandedTablet())).build();
+        return Response.ok(new DonePage(lead(visit), speech.dayAndTime(signed.get().signedAt.atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
+            signAgain(visit), care.promise(visit).map(speech::call).orElse(""), next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), visit.state.takesAnswers(), postponed(visit), guest.isOnHandedTablet())).build();
+    }
+
+    /** What the salon has now. Answers that rule the service out are signed, and no consent to it. */
+    private String lead(Visit visit) {
+        boolean prevented = visit.standing().filter(Weight.PREVENTS.code()::equals).isPresent() || !refusals.of(visit).isEmpty();
+        return prevented ? speech.say().done_lead_prevented(Salon.the().name) : speech.say().done_lead(Salon.the().name);
+    }
+
+    /** Where an answer that changed since is read back and signed; blank while what was signed stands. */
+    private String signAgain(Visit visit) {
+        return visit.signed().isPresent() || !visit.state.isAhead() ? "" : way.next(visit, intake.said(visit)).toString();
     }
 
     /** What the client may know of a decision: that the visit is put off, never why; that is said face to face. */
@@ -60,8 +81,9 @@ public class DonePages {
 
     private List<String> tests(Visit visit) {
         Say say = speech.say();
+        Set<String> refused = refusals.of(visit);
         return plans.of(visit, assessments.of(visit, intake.said(visit))).owed().stream()
-            .map(o -> o.lastOpenStart()
+            .filter(o -> !refused.contains(o.test())).map(o -> o.lastOpenStart()
                 .map(last -> say.done_test(speech.words().test(o.test()), speech.dayAndTime(last.atZone(visit.zone()))))
                 .orElseGet(() -> say.done_test_late(speech.words().test(o.test())))).toList();
     }

@@ -8,6 +8,7 @@ import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.Reading;
 import foretress.questionnaire.Topic;
+import foretress.questionnaire.Walk;
 import foretress.vault.Vault;
 import foretress.visit.State;
 import foretress.visit.Visit;
@@ -83,6 +84,20 @@ public class Intake {
         return questionnaire().missing(chemistry.of(visit), said);
     }
 
+    /** The way from here to reading back. */
+    public Walk walk(Visit visit, Answers said) {
+        return new Walk(questionnaire(), chemistry.of(visit), said, everPut(visit));
+    }
+
+    /** The questions that stood on a page which was sent, whether or not they were answered. */
+    private Set<String> everPut(Visit visit) {
+        return KeptTopic.sent(visit.id).stream().flatMap(page -> page.ids().orElseGet(() -> idsOf(page.topic())).stream()).collect(Collectors.toSet());
+    }
+
+    private List<String> idsOf(String topic) {
+        return questionnaire().topic(topic).stream().flatMap(t -> t.questions().stream()).map(Question::id).toList();
+    }
+
     public int version(Visit visit, Topic topic) {
         return KeptTopic.lastVersion(visit.id, topic.id());
     }
@@ -92,7 +107,7 @@ public class Intake {
     public Kept keep(UUID visitId, Topic topic, Page page) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
         Answers before = said(visit);
-        List<Question> put = put(visit, topic, before);
+        List<Question> put = put(visit, topic, before).stream().filter(page::asks).toList();
         if (KeptTopic.submitted(visit.id, page.pressing()).isPresent()) {
             return Kept.again();
         }
@@ -199,16 +214,8 @@ public class Intake {
         return AnswerJson.read(vault.open(kept.clientId, kept.place(), kept.body));
     }
 
-    /** Closed ones fall away in the order of the questionnaire, since closing one can close the next. */
     private Answers stillOpen(Visit visit, Answers all) {
-        Set<String> chemistries = chemistry.of(visit);
-        Answers open = all;
-        for (Question question : questionnaire().questions()) {
-            if (questionnaire().status(question, chemistries, open) == Question.Status.CLOSED) {
-                open = open.without(question.id());
-            }
-        }
-        return open;
+        return questionnaire().stillOpen(chemistry.of(visit), all);
     }
 
     private static Answers ofTopic(Topic topic, Answers answers) {
@@ -240,6 +247,15 @@ public class Intake {
      * @param version of the topic's answers that the page was made from
      */
     public record Page(Map<String, List<String>> fields, String submission, int version, String language) {
+        /** Names the field with the ids of the questions on the page; without it the page asked the whole topic. */
+        static final String ASKED = "asked";
+
+        /** Whether the question stood on the page: what was not seen cannot be left empty. */
+        boolean asks(Question question) {
+            List<String> asked = fields.getOrDefault(ASKED, List.of());
+            return asked.isEmpty() || asked.stream().anyMatch(ids -> List.of(ids.split(" ")).contains(question.id()));
+        }
+
         /**
          * The same words sent again from the same page are one saving. Other words from it, after Back, are not: they must not
          * be taken for what was kept already.

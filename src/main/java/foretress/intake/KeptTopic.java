@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import io.quarkus.runtime.annotations.RegisterForReflection;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
@@ -43,6 +44,19 @@ class KeptTopic extends PanacheEntityBase {
     static List<KeptTopic> newest(UUID visitId) {
         return list("from KeptTopic t where t.visitId = ?1 and t.version ="
             + " (select max(k.version) from KeptTopic k where k.visitId = t.visitId and k.topic = t.topic)", visitId);
+    }
+
+    /** One page that was sent: its topic and the questions on it, without what was said. */
+    @RegisterForReflection
+    record Sent(String topic, String asked) {
+        /** Absent in old rows, where the whole topic counts as put. */
+        Optional<List<String>> ids() {
+            return Optional.ofNullable(asked).map(ids -> List.of(ids.split(" ")));
+        }
+    }
+
+    static List<Sent> sent(UUID visitId) {
+        return find("visitId", visitId).project(Sent.class).list();
     }
 
     /** Every version of every topic saved by then, the oldest first. */

@@ -44,8 +44,8 @@ public class ReadBackPages {
     public Response show() {
         Visit visit = guest.visit();
         Answers said = intake.said(visit);
-        if (!HealthConsent.given(visit.id) || !intake.missing(visit, said).isEmpty()) {
-            return Response.seeOther(Way.START).build();
+        if (!HealthConsent.given(visit.id) || !way.walked(visit, said)) {
+            return Response.seeOther(HealthConsent.given(visit.id) ? way.next(visit, said) : Way.NOTICE).build();
         }
         shown.page(visit.id, "read-back");
         return Response.ok(page(visit, said, false)).build();
@@ -56,8 +56,8 @@ public class ReadBackPages {
     public Response confirm(@RestForm String answers) {
         Visit visit = guest.visit();
         Answers said = intake.said(visit);
-        if (!HealthConsent.given(visit.id) || !intake.missing(visit, said).isEmpty()) {
-            return Response.seeOther(Way.START).build();
+        if (!HealthConsent.given(visit.id) || !way.walked(visit, said)) {
+            return Response.seeOther(HealthConsent.given(visit.id) ? way.next(visit, said) : Way.NOTICE).build();
         }
         if (!Intake.hash(said).equals(answers)) {
             return Response.status(422).entity(page(visit, said, true)).build();

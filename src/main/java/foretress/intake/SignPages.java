@@ -36,7 +36,7 @@ public class SignPages {
     public record Ticked(Statement statement, boolean ticked) {}
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record SignPage(Progress progress, ConsentText text, String heading, List<Ticked> statements, List<ConsentPart> rest, ConsentPart answered, String name,
+    record SignPage(Progress progress, ConsentText text, String heading, List<Ticked> statements, boolean mayRefuse, List<ConsentPart> rest, ConsentPart answered, String name,
                     String typed, String kind, List<Mistake> mistakes, String markMistake, String agreeMistake, String submission)
         implements TemplateInstance {}
 
@@ -106,7 +106,7 @@ public class SignPages {
 
     /** Nothing is signed that was not read back as it stands now. */
     private boolean ready(Visit visit, Answers said) {
-        return HealthConsent.given(visit.id) && intake.missing(visit, said).isEmpty()
+        return HealthConsent.given(visit.id) && way.walked(visit, said)
             && ReadBack.of(visit.id, Intake.hash(said)).isPresent();
     }
 
@@ -144,8 +144,12 @@ public class SignPages {
         List<ConsentPart> rest = text.sections().stream().filter(s -> s.part() != Part.STATEMENTS && s.part() != Part.ANSWERED)
             .map(ConsentPart::of).toList();
         String heading = part(text, Part.STATEMENTS).heading();
-        return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, rest, ConsentPart.of(part(text, Part.ANSWERED)), input.client().name(), typed, kind,
+        return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, mayRefuse(visit, input), rest, ConsentPart.of(part(text, Part.ANSWERED)), input.client().name(), typed, kind,
             mistakes, at(mistakes, "mark"), at(mistakes, "statements"), submission);
+    }
+
+    private static boolean mayRefuse(Visit visit, ConsentInput input) {
+        return visit.state.takesAnswers() && (!input.refused().isEmpty() || input.tests().stream().anyMatch(test -> !test.isAdvice()));
     }
 
     private static Section part(ConsentText text, Part part) {

@@ -49,4 +49,10 @@ class Speech {
     String dayAndTime(ZonedDateTime moment) {
         return day(moment) + ", " + moment.format(DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT));
     }
+
+    /** Who calls, and by when. */
+    String call(Care.Promise promise) {
+        String until = dayAndTime(promise.until().atZone(Salon.the().zoneId()));
+        return promise.name().isEmpty() ? say().care_call_desk(until) : say().care_call(promise.name(), until);
+    }
 }

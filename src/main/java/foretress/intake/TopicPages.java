@@ -4,9 +4,11 @@ import foretress.intake.Intake.Kept;
 import foretress.intake.Intake.Page;
 import foretress.invitation.Guest;
 import foretress.questionnaire.Answers;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Reading;
 import foretress.questionnaire.Topic;
+import foretress.questionnaire.Walk;
 import foretress.visit.Visit;
 import foretress.web.Mistake;
 import io.quarkus.qute.CheckedTemplate;
@@ -20,10 +22,13 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
 
 /** The client's pages: show one topic, keep what was said, go on to the next. */
 @Path("/answers/{topic}")
@@ -34,8 +39,11 @@ public class TopicPages {
     private static final Set<Kind> LISTS = Set.of(Kind.TREATMENTS, Kind.MEDICINES);
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TopicPage(Progress progress, String where, String topic, String title, List<Asked> asked, List<Mistake> mistakes,
-                     String submission, int version, String back, boolean list, String doneName) implements TemplateInstance {}
+    record TopicPage(Progress progress, String where, String topic, String title, String because, List<Asked> asked, List<Mistake> mistakes,
+                     Sent sent, String back, boolean list, String doneName) implements TemplateInstance {
+        /** What the page's form carries unseen; {@code asked} names the questions on it. */
+        record Sent(String to, String submission, int version, String asked, boolean again) {}
+    }
 
     private final Guest guest;
     private final Intake intake;
@@ -53,22 +61,24 @@ public class TopicPages {
 
     @GET
     @Transactional
-    public Response show(@RestPath String topic) {
+    public Response show(@RestPath String topic, @RestQuery String opened, @RestQuery String again) {
         Visit visit = guest.visit();
         Topic known = views.topic(topic).orElseThrow(NotFoundException::new);
         if (!HealthConsent.given(visit.id)) {
             return Response.seeOther(Way.NOTICE).build();
         }
         Answers said = intake.said(visit);
-        if (!intake.topics(visit, said).contains(known)) {
+        Walk walk = intake.walk(visit, said);
+        if (!walk.topics().contains(known)) {
             return Response.seeOther(Way.START).build();
         }
         shown.page(visit.id, topic);
-        return Response.ok(page(visit, known, said, Optional.empty(), Optional.empty(), UUID.randomUUID().toString())).build();
+        Page fresh = new Page(Map.of(), UUID.randomUUID().toString(), 0, guest.language());
+        return Response.ok(page(visit, said, walk, walk.page(known, opened != null), fresh, again != null, Optional.empty(), Optional.empty())).build();
     }
 
     @POST
-    public Response keep(@RestPath String topic, MultivaluedMap<String, String> form) {
+    public Response keep(@RestPath String topic, @RestQuery String opened, MultivaluedMap<String, String> form) {
         Visit visit = guest.visit();
         Topic known = views.topic(topic).orElseThrow(NotFoundException::new);
         if (!HealthConsent.given(visit.id)) {
@@ -78,9 +88,16 @@ public class TopicPages {
         Kept kept = intake.keep(visit.id, known, posted);
         return switch (kept.outcome()) {
             case CLEAN, AGAIN -> Response.seeOther(way.after(visit.id, known, form)).build();
-            case MISTAKEN, OVERTAKEN -> Response.status(422)
-                .entity(page(visit, known, intake.said(visit), kept.reading(), overtaken(kept), posted.submission())).build();
+            case MISTAKEN, OVERTAKEN -> again(visit, known, posted, kept, opened != null, form.containsKey(Way.AGAIN));
         };
+    }
+
+    /** The same page with the same questions and everything that was typed. */
+    private Response again(Visit visit, Topic topic, Page posted, Kept kept, boolean opened, boolean again) {
+        Answers said = intake.said(visit);
+        Walk walk = intake.walk(visit, said);
+        Walk.Step step = new Walk.Step(topic, walk.open(topic).stream().filter(posted::asks).toList(), opened);
+        return Response.status(422).entity(page(visit, said, walk, step, posted, again, kept.reading(), overtaken(kept))).build();
     }
 
     private Optional<Mistake> overtaken(Kept kept) {
@@ -91,13 +108,20 @@ public class TopicPages {
         return new Page(form, one(form, SUBMISSION), version(one(form, VERSION)), guest.language());
     }
 
-    private TopicPage page(Visit visit, Topic topic, Answers said, Optional<Reading> reading,
-                           Optional<Mistake> extra, String submission) {
-        List<Asked> asked = views.asked(intake.put(visit, topic, said), said, reading);
+    private TopicPage page(Visit visit, Answers said, Walk walk, Walk.Step step, Page page, boolean again, Optional<Reading> reading,
+                           Optional<Mistake> extra) {
+        Topic topic = step.topic();
+        List<Asked> asked = views.asked(step.questions(), said, reading);
         Progress progress = way.progress(visit, said, topic.id());
-        return new TopicPage(progress, views.where(progress, topic, asked.size() > 1), topic.id(), views.title(topic), asked,
-            views.mistakes(asked, extra), submission, intake.version(visit, topic), way.before(visit, said, topic.id()).map(URI::toString).orElse(""), !listed(asked).isEmpty(),
-            listed(asked));
+        String back = way.before(visit, said, step, again).map(URI::toString).orElse("");
+        return new TopicPage(progress, views.where(progress, topic, asked.size() > 1 && !step.opened()), topic.id(), views.heading(step),
+            step.opened() ? views.because(walk, step) : "", asked, views.mistakes(asked, extra), sent(visit, step, page, again), back,
+            !listed(asked).isEmpty(), listed(asked));
+    }
+
+    private TopicPage.Sent sent(Visit visit, Walk.Step step, Page page, boolean again) {
+        String asked = step.questions().stream().map(Question::id).collect(Collectors.joining(" "));
+        return new TopicPage.Sent(Way.kept(step).toString(), page.submission(), intake.version(visit, step.topic()), asked, again);
     }
 
     /** Where a page grows a list: the name its main button bears, which says that the list is whole; else empty. */

@@ -12,6 +12,7 @@ import foretress.questionnaire.FormFill;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Reading;
 import foretress.questionnaire.Topic;
+import foretress.questionnaire.Walk;
 import foretress.visit.Visit;
 import foretress.web.Mistake;
 import jakarta.enterprise.context.RequestScoped;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Questions and answers in the client's words, ready for a page. */
 @RequestScoped
@@ -44,6 +46,20 @@ public class Views {
         return speech.words().topic(topic.id());
     }
 
+    /** Over several questions: the topic's name, or that there is more to say about it. */
+    String heading(Walk.Step step) {
+        return step.opened() && step.questions().size() > 1 ? speech.say().topic_more() : title(step.topic());
+    }
+
+    /** Why a page asks more: what was said on the page before it. Empty where something else than an answer brought it up. */
+    String because(Walk walk, Walk.Step step) {
+        Words words = speech.words();
+        String told = step.questions().stream().flatMap(q -> walk.openers(step.topic(), q).stream()).distinct()
+            .flatMap(q -> walk.said().to(q.id()).stream().map(a -> words.question(q.id()).short_() + " – " + AnswerWords.say(q, a, words)))
+            .collect(Collectors.joining(" · "));
+        return told.isEmpty() ? "" : speech.say().topic_you_said(told);
+    }
+
     /** How far it is, in words; a page whose heading is the question says its topic here too. */
     String where(Progress progress, Topic topic, boolean titled) {
         return titled ? speech.say().topic_step(progress.at(), progress.of()) : speech.say().topic_where(title(topic), progress.at(), progress.of());
@@ -60,7 +76,7 @@ public class Views {
         Map<String, List<String>> fields = posted.map(Reading::said)
             .orElseGet(() -> said.map(a -> FormFill.fields(question, a)).orElse(Map.of()));
         return new Asked(question, alone, words.question(question.id()).ask(), words.question(question.id()).hint(),
-            words.question(question.id()).why(), words.question(question.id()).short_(), slips(question, words, fields), fields,
+            words.question(question.id()).why(), words.question(question.id()).short_(), AnswerWords.none(question, words), slips(question, words, fields), fields,
             entries(question, said), mistakes(question, posted), choices);
     }
 
@@ -79,7 +95,7 @@ public class Views {
     private List<String> entries(Question question, Optional<Answer> said) {
         Words words = speech.words();
         if (said.isPresent() && said.get() instanceof Answer.Treatments treatments) {
-            return treatments.list().stream().map(t -> AnswerWords.say(t, words)).toList();
+            return treatments.list().stream().map(t -> AnswerWords.say(question, t, words)).toList();
         }
         if (said.isPresent() && said.get() instanceof Answer.Medicines medicines) {
             return medicines.list().stream().map(m -> AnswerWords.say(m, words)).toList();

@@ -1,8 +1,8 @@
 package foretress.intake;
 
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Topic;
+import foretress.questionnaire.Walk;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import jakarta.inject.Singleton;
@@ -22,6 +22,10 @@ class Way {
     static final URI READ_BACK = URI.create("/answers/read-back");
     static final URI SIGN = URI.create("/answers/sign");
     static final URI DONE = URI.create("/answers/done");
+    /** Says in an address: only what an answer opened. */
+    static final String OPENED = "opened";
+    /** Says in an address and in a form: somebody came from reading back, and goes back there. */
+    static final String AGAIN = "again";
     /** Pages after the last topic: reading back, signing. */
     private static final int AFTER_TOPICS = 2;
 
@@ -37,12 +41,31 @@ class Way {
         return URI.create("/answers/" + id);
     }
 
-    /** The first topic with something still open; reading back once there is none. */
+    /** Where a page is; one that asks only what came up since its topic was sent says so. */
+    static URI page(Walk.Step step, boolean again) {
+        return address(step.topic(), (step.opened() ? OPENED + "=yes&" : "") + (again ? AGAIN + "=yes&" : ""));
+    }
+
+    /**
+     * Where a page is sent. Never its own address: a sending that breaks off would then take the page's place in the browser's
+     * history, and Back would lead past everything typed on it.
+     */
+    static URI kept(Walk.Step step) {
+        return address(step.topic(), (step.opened() ? OPENED + "=yes&" : "") + "kept=yes&");
+    }
+
+    private static URI address(Topic topic, String ways) {
+        return URI.create(topic(topic.id()) + ("?" + ways).replaceAll(".$", ""));
+    }
+
+    /** The first page with a question that was not put yet; reading back once there is none. */
     URI next(Visit visit, Answers said) {
-        List<Question> missing = intake.missing(visit, said);
-        return intake.topics(visit, said).stream()
-            .filter(t -> t.questions().stream().anyMatch(missing::contains))
-            .findFirst().map(t -> topic(t.id())).orElse(READ_BACK);
+        return intake.walk(visit, said).next().map(step -> page(step, false)).orElse(READ_BACK);
+    }
+
+    /** Whether every question was put, so that the answers can be read back. */
+    boolean walked(Visit visit, Answers said) {
+        return intake.walk(visit, said).waiting().isEmpty();
     }
 
     /** Where to begin again: reading back once everything is answered, or what was signed if nothing changed since. */
@@ -50,7 +73,7 @@ class Way {
         return visit.state == State.SIGNED ? DONE : next(visit, said);
     }
 
-    /** After a saved page: the same one while a list grows or an answer opened another question, else onwards. */
+    /** After a saved page: the same one while a list grows, else what an answer opened in its topic, else onwards. */
     @Transactional
     URI after(UUID visitId, Topic topic, MultivaluedMap<String, String> form) {
         Visit visit = Visit.findById(visitId);
@@ -58,17 +81,20 @@ class Way {
         if (care.untold(visit)) {
             return CARE;
         }
-        if (stays(form) || intake.missing(visit, said).stream().anyMatch(topic.questions()::contains)) {
-            return topic(topic.id());
+        boolean again = form.containsKey(AGAIN);
+        if (stays(form)) {
+            return page(new Walk.Step(topic, List.of(), false), again);
         }
-        return form.containsKey("back-to-reading") ? next(visit, said) : following(visit, said, topic);
+        Walk walk = intake.walk(visit, said);
+        return (again ? walk.opened(topic).or(walk::next) : walk.after(topic)).map(step -> page(step, again)).orElse(READ_BACK);
     }
 
-    /** The topic after this one in order, so that nobody is thrown about; reading back after the last. */
-    private URI following(Visit visit, Answers said, Topic topic) {
-        List<Topic> topics = intake.topics(visit, said);
-        int at = topics.indexOf(topic);
-        return at + 1 < topics.size() ? topic(topics.get(at + 1).id()) : next(visit, said);
+    /** Back from a page of questions: from what was opened to the rest of its topic, from a second look to reading back. */
+    Optional<URI> before(Visit visit, Answers said, Walk.Step step, boolean again) {
+        if (step.opened()) {
+            return Optional.of(page(new Walk.Step(step.topic(), List.of(), false), again));
+        }
+        return again ? Optional.of(READ_BACK) : before(visit, said, step.topic().id());
     }
 
     Optional<URI> before(Visit visit, Answers said, String page) {

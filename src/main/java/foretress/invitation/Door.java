@@ -55,6 +55,11 @@ public class Door extends PanacheEntityBase {
         return closedAt == null && now.isBefore(invitation.expiresAt) && visit.state.isAhead();
     }
 
+    /** Whether it was opened for the visit that this link is for, by the client's own browser. */
+    boolean leadsTo(Invitation link) {
+        return !invitation.handed && visit.id.equals(link.visit.id);
+    }
+
     /** Whether this browser may see this visit's answers: there are none yet, it gave them, or a code was shown. */
     boolean seesThisVisit() {
         return began || provedByCode || !visit.state.hasAnswers();

@@ -17,6 +17,8 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.ClientErrorException;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
@@ -26,6 +28,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** The door behind a link: blank until the birth date was given. Looking at it changes nothing. */
@@ -44,6 +47,7 @@ public class DoorPages {
     record NoSuchLink() implements TemplateInstance {}
 
     private final Invitations invitations;
+    private final Doors doors;
     private final Brake brake;
     private final Caller caller;
     private final Language language;
@@ -51,9 +55,10 @@ public class DoorPages {
     private final DoorWords words;
     private final Clock clock;
 
-    DoorPages(Invitations invitations, Brake brake, Caller caller, Language language,
+    DoorPages(Invitations invitations, Doors doors, Brake brake, Caller caller, Language language,
               PublicAddress address, DoorWords words, Clock clock) {
         this.invitations = invitations;
+        this.doors = doors;
         this.brake = brake;
         this.caller = caller;
         this.language = language;
@@ -64,9 +69,19 @@ public class DoorPages {
 
     @GET
     @Compressed
-    public Response welcome(@RestPath String token) {
-        return invitations.behind(token).map(found -> page(200, new Welcome(Offered.all(language.getTag()))))
+    public Response welcome(@RestPath String token, @Context HttpHeaders browser) {
+        return invitations.behind(token).map(found -> isIn(found, browser) ? goOn() : page(200, new Welcome(Offered.all(language.getTag()))))
             .orElseGet(DoorPages::nothing);
+    }
+
+    /** A browser that was let in to this very visit and not forgotten since is not asked again; a tablet changes hands, and always is. */
+    private boolean isIn(Invitation found, HttpHeaders browser) {
+        return !found.handed && Optional.ofNullable(browser.getCookies().get(address.cookieName(GuestFilter.COOKIE)))
+            .flatMap(cookie -> doors.openedBy(cookie.getValue())).filter(door -> door.leadsTo(found)).isPresent();
+    }
+
+    private static Response goOn() {
+        return Response.seeOther(URI.create("/answers")).build();
     }
 
     /** Keeps the language and goes on; the link is good for as long as before. */
@@ -81,8 +96,8 @@ public class DoorPages {
 
     @GET
     @Path("/birth-date")
-    public Response birthDate(@RestPath String token) {
-        return invitations.behind(token).map(found -> ask(200, BirthDateField.blank(), new Mistakes()))
+    public Response birthDate(@RestPath String token, @Context HttpHeaders browser) {
+        return invitations.behind(token).map(found -> isIn(found, browser) ? goOn() : ask(200, BirthDateField.blank(), new Mistakes()))
             .orElseGet(DoorPages::nothing);
     }
 

@@ -39,9 +39,10 @@ public final class AnswerWords {
             return capital(say(said.date(), words), words);
         }
         if (answer instanceof Length length) {
-            return text("length", length.drawnStraight() ? "straight" : "not-straight", words).replace("{cm}", length.lengthCm() + "");
+            return text("length", "said", words).replace("{cm}", length.lengthCm() + "")
+                .replace("{straight}", text("length", length.drawnStraight() ? "straight-yes" : "straight-no", words));
         }
-        return answer instanceof Text text ? text.text() : listOrUnsaid(answer, words);
+        return answer instanceof Text text ? text.text() : listOrUnsaid(question, answer, words);
     }
 
     /** An old record can hold a code that is no longer offered; then the code itself is shown, never nothing. */
@@ -49,30 +50,40 @@ public final class AnswerWords {
         return question.offers(code) ? words.option(question.id(), code) : code;
     }
 
-    private static String listOrUnsaid(Answer answer, Words words) {
+    private static String listOrUnsaid(Question question, Answer answer, Words words) {
         if (answer instanceof Treatments treatments) {
-            return entries(treatments.list().stream().map(t -> say(t, words)).toList(), "treatments-none", words);
+            return entries(question, treatments.list().stream().map(t -> say(question, t, words)).toList(), words);
         }
         if (answer instanceof Medicines medicines) {
-            return entries(medicines.list().stream().map(m -> say(m, words)).toList(), "medicines-none", words);
+            return entries(question, medicines.list().stream().map(m -> say(m, words)).toList(), words);
         }
-        return words.text("answers." + (answer instanceof RatherNotSay ? Question.RATHER_NOT_SAY : Question.DONT_KNOW));
+        String code = answer instanceof RatherNotSay ? Question.RATHER_NOT_SAY : Question.DONT_KNOW;
+        return question.kind() == Question.Kind.SAID_DATE ? slip("precision", code, words) : words.option(question.id(), code);
     }
 
-    private static String entries(List<String> entries, String none, Words words) {
-        return entries.isEmpty() ? words.text("answers." + none) : joined("entry-joint", entries.stream(), words);
+    private static String entries(Question question, List<String> entries, Words words) {
+        return entries.isEmpty() ? none(question, words) : joined("entry-joint", entries.stream(), words);
     }
 
-    /** One earlier treatment: what, when, where on the hair, by whom, how often and how far apart, since when. */
-    public static String say(Treatment treatment, Words words) {
-        List<String> parts = new ArrayList<>(List.of(text("treatment", treatment.what(), words), say(treatment.when(), words),
-            text("zone", treatment.zone(), words), text("by", treatment.by(), words)));
-        known("often", treatment.often(), words).ifPresent(parts::add);
-        known("every", treatment.every(), words).ifPresent(parts::add);
-        if (!(treatment.since() instanceof SaidDate.NotKnown)) {
+    /** What is chosen to say that a list stays empty. */
+    public static String none(Question question, Words words) {
+        return words.text("answers." + (question.kind() == Question.Kind.MEDICINES ? "medicines-none" : "treatments-none"));
+    }
+
+    /**
+     * One earlier treatment, in the words that were chosen: what, when, where on the hair, by whom, how often and, of one that was
+     * repeated, how far apart and since when.
+     */
+    public static String say(Question question, Treatment treatment, Words words) {
+        List<String> parts = new ArrayList<>(List.of(say(treatment.when(), words), text("zone", treatment.zone(), words), text("by", treatment.by(), words)));
+        Optional<String> often = known("often", treatment.often(), words);
+        often.ifPresent(parts::add);
+        if (often.isPresent() && treatment.repeated()) {
+            parts.add(text("every", treatment.every(), words));
             parts.add(words.text("answers.first-time").replace("{date}", say(treatment.since(), words)));
         }
-        return joined("list-joint", parts.stream(), words);
+        return words.text("answers.treatment-line").replace("{what}", option(question, treatment.what(), words))
+            .replace("{rest}", joined("list-joint", parts.stream(), words));
     }
 
     private static Optional<String> again(Treatment treatment, Words words) {

@@ -78,6 +78,17 @@ public final class Questionnaire {
             .toList();
     }
 
+    /** Answers without those that a later answer closed: in the order of the questionnaire, since closing one can close the next. */
+    public Answers stillOpen(Set<String> chemistries, Answers all) {
+        Answers open = all;
+        for (Question question : byId.values()) {
+            if (status(question, chemistries, open) == Status.CLOSED) {
+                open = open.without(question.id());
+            }
+        }
+        return open;
+    }
+
     private Status statusOf(String id, Set<String> chemistries, Answers answers) {
         Question question = question(id).orElseThrow(() -> new IllegalArgumentException("no question is called " + id));
         return status(question, chemistries, answers);

@@ -107,6 +107,8 @@ public final class Rights {
         guest("POST /answers/read-back"),
         guest("GET /answers/sign"),
         guest("POST /answers/sign"),
+        guest("GET /answers/tests"),
+        guest("POST /answers/tests"),
         guest("GET /answers/done"),
         guest("GET /answers/copy"),
         guest("GET /answers/short-visit"),

@@ -30,6 +30,7 @@ public interface Stylist {
     @Message String consultation_owed_wait(int hours);
     @Message String consultation_too_soon(String test, int hours, String when);
     @Message String consultation_owed_latest(String latest);
+    @Message String consultation_refused(String test);
     @Message String consultation_paper(int version, String when);
     @Message String consultation_papers();
     @Message String consultation_service();

@@ -83,10 +83,13 @@ class ConsentTextTest {
     }
 
     @Test
+    @DisplayName("R15: where the answers rule the service out, neither title nor statement calls it a consent to that service")
     void nobodyAgreesToAServiceTheAnswersRuleOut() {
         var prevented = aConsent().standing(Weight.PREVENTS).testing().text();
         assertThat(prevented.statements()).extracting(Statement::id)
-            .containsExactly("true-answers", "service-prevented", "take-back");
+            .containsExactly("true-answers", "service-prevented", "take-back-prevented");
+        assertThat(prevented.title()).isEqualTo("My answers before permanent colour");
+        assertThat(aConsent().in("es").standing(Weight.PREVENTS).testing().text().title()).startsWith("Mis respuestas").doesNotContain("Consentimiento");
         assertThat(prevented.canonical()).doesNotContain("I agree to permanent colour");
     }
 

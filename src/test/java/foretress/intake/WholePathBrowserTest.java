@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.WaitUntilState;
 import foretress.Browser;
 import foretress.Overheard;
 import foretress.Pictures;
 import foretress.consent.Consents;
 import foretress.salon.OpenSalon;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Question;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
@@ -20,9 +23,12 @@ import java.io.IOException;
 import java.net.URL;
 import java.nio.file.Files;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -32,6 +38,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The main path in a real browser, from the link to the copy, as a client's thumb and a stylist's tablet go it. */
 @QuarkusTest
@@ -48,6 +56,8 @@ class WholePathBrowserTest {
     @Inject VisitMaker make;
     @Inject Knocking knocking;
     @Inject Consents consents;
+    @Inject Knowledge knowledge;
+    @Inject Intake intake;
     UUID visit;
 
     @BeforeAll
@@ -136,6 +146,69 @@ class WholePathBrowserTest {
             client.page().locator("[name=typed]").fill("Ottilie Brandt");
             sameAsKept(signAndDownload(client), "typed");
             nothingLeaked(context, overheard);
+        }
+    }
+
+    /** Opens whatever an answer can open for the booked colour: yes to every gate, and home colour without the lotion. */
+    private Map<String, List<String>> opensEverything() {
+        Map<String, List<String>> told = new HashMap<>(Map.of("darkening-lotion", List.of("no"), "colour-reaction-what", List.of("itch-after")));
+        knowledge.questionnaire().questions().forEach(q -> q.when().forEach((opener, codes) -> told.putIfAbsent(opener, List.of(codes.get(0)))));
+        return told;
+    }
+
+    private List<String> openNow() {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            Visit now = Visit.findById(visit);
+            var said = intake.said(now);
+            return intake.topics(now, said).stream().flatMap(t -> intake.put(now, t, said).stream()).map(Question::id).toList();
+        });
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<String> questionsOn(Page page) {
+        return (List<String>) page.evaluate("() => [...document.querySelectorAll('[data-kind]')].map(q => q.querySelector('[name]').name.split('.')[0])");
+    }
+
+    @Test
+    @DisplayName("R2, R7: a fresh client sees every question that her answers open, what opens on a page alone on the next, with the reason in focus")
+    void everyConditionalQuestionIsSeen() {
+        try (var context = browser.phone(base.toString(), true)) {
+            context.addInitScript("addEventListener('focusin', e => window.landed ??= e.target.textContent)");
+            Set<String> seen = new LinkedHashSet<>();
+            List<String> reasons = new ArrayList<>();
+            new Tapping(context.newPage(), opensEverything(), at -> {
+                if (at.page().url().contains("opened")) {
+                    assertThat(seen).as("only what is new").doesNotContainAnyElementsOf(questionsOn(at.page()));
+                    reasons.add((String) at.page().evaluate("() => window.landed"));
+                    Pictures.take(at.page(), "opened-" + at.at().replaceAll(".*/", ""));
+                }
+                seen.addAll(questionsOn(at.page()));
+            }).enter(link(), "4", "3", "1965").agree().all();
+            assertThat(seen).containsAll(openNow()).contains("ingredient-list", "last-colour-product", "henna-powder", "skin-test-when");
+            assertThat(reasons).hasSizeGreaterThan(4).allSatisfy(said -> assertThat(said).startsWith("You said"));
+        }
+    }
+
+    @ParameterizedTest(name = "scripts: {0}")
+    @ValueSource(booleans = {true, false})
+    @DisplayName("R6: where sending a page breaks off, Back leads to it, with everything still chosen")
+    void aBrokenSendingLosesNothing(boolean scripts) {
+        try (var context = browser.phone(base.toString(), scripts)) {
+            var client = new Tapping(context.newPage(), Map.of(), at -> {}).enter(link(), "4", "3", "1965").agree();
+            Page page = client.page();
+            String at = client.at();
+            List<String> chosen = List.of("colour-reaction", "tint-reaction");
+            chosen.forEach(q -> page.locator("input[name=" + q + "][value=no]").check());
+            context.route("**/answers/**", route -> {
+                if (route.request().method().equals("POST")) route.abort();
+                else route.resume();
+            });
+            page.locator(".button.main").tap();
+            page.waitForURL(url -> url.startsWith("chrome-error") || url.contains("kept"), new Page.WaitForURLOptions().setWaitUntil(WaitUntilState.COMMIT));
+            context.unroute("**/answers/**");
+            page.goBack();
+            assertThat(client.at()).isEqualTo(at);
+            chosen.forEach(q -> assertThat(page.locator("input[name=" + q + "][value=no]").isChecked()).as(q).isTrue());
         }
     }
 

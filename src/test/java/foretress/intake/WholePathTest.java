@@ -97,16 +97,107 @@ class WholePathTest {
     }
 
     @Test
+    @DisplayName("R2: the ingredient list typed on a phone reaches the rules")
+    void aLabelReachesTheRulesFromAPhone() {
+        Map<String, List<String>> told = Map.of("last-colour-by", List.of("self"), "ingredient-list", List.of("Aqua, Lead Acetate, Sulfur"));
+        assertThat(client(told).agree().all().pages()).contains("/answers/last-colour?opened=yes");
+        assertThat(salon.as("petra").open("/visits/" + visit).expect(200).text()).contains("Lead Acetate");
+    }
+
+    @Test
+    @DisplayName("R7: what an answer opened comes alone, says why, and neither Back nor a reload nor a mistake loses anything")
+    void whatAnAnswerOpenedStandsAlone() {
+        Answering client = client(Map.of("extensions", List.of("yes"))).agree();
+        while (!client.walker().at().equals("/answers/hair-now?opened=yes")) {
+            client.page();
+        }
+        Walker page = client.walker();
+        assertThat(page.page().select("[data-kind]")).hasSize(1);
+        assertThat(page.text()).contains("You said", "Yes");
+        client.send(Map.of());
+        assertThat(page.expect(422).page().select("[data-kind]")).hasSize(1);
+        page.open("/answers/hair-now?opened=yes").expect(200);
+        client.page();
+        assertThat(page.open("/answers/hair-now?opened=yes").only("input[name=extensions-kind][checked]").attr("value")).isNotEmpty();
+        assertThat(page.open(page.page().selectFirst(".links a").attr("href")).expect(200).page().select("input[name=extensions][value=yes][checked]")).hasSize(1);
+    }
+
+    @Test
+    @DisplayName("R6: who agreed once and comes back to the notice goes on from there, with nothing to tick")
+    void theNoticeLeadsOnOnceItWasAgreedTo() {
+        Walker walker = client(Map.of()).agree().page().walker();
+        String reached = walker.at();
+        assertThat(walker.open("/answers/notice").expect(200).page().select("input[name=agree]")).isEmpty();
+        assertThat(walker.open(walker.only("a.main").attr("href")).expect(200).at()).isEqualTo(reached);
+    }
+
+    @Test
+    @DisplayName("R2: an optional question left empty was asked, and is not asked again")
+    void whatMayBeLeftEmptyIsAskedOnce() {
+        Answering client = client(Map.of("last-colour-by", List.of("self"))).agree().all();
+        assertThat(client.pages().stream().filter("/answers/last-colour?opened=yes"::equals)).hasSize(1);
+        assertThat(client.readBack().walker().at()).isEqualTo("/answers/sign");
+    }
+
+    @Test
+    void whoSaysItDifferentlyComesStraightBackToReading() {
+        Map<String, List<String>> told = new HashMap<>();
+        Answering client = client(told).agree().all();
+        told.put("extensions", List.of("yes"));
+        client.walker().open("/answers/hair-now?again=yes");
+        client.page();
+        assertThat(client.walker().at()).isEqualTo("/answers/hair-now?opened=yes&again=yes");
+        client.page();
+        assertThat(client.walker().at()).isEqualTo("/answers/read-back");
+    }
+
+    @Test
+    @DisplayName("R6: an answer changed after signing is not called signed; it is read back and signed again")
     void anAnswerChangedAfterSigningWantsASignatureOfItsOwn() {
         Map<String, List<String>> told = new HashMap<>();
         Answering client = client(told).agree().all().readBack().sign("Ottilie Brandt");
         told.put("darkening-lotion", List.of("yes"));
         client.walker().open("/answers/home-colour").expect(200);
         client.page();
+        Walker done = client.walker().open("/answers/done").expect(200);
+        assertThat(done.text()).contains("Not signed yet", "Signed before the change").doesNotContain("Signed. Thank you");
+        assertThat(done.open(done.only("a.main").attr("href")).at()).isEqualTo("/answers/read-back");
         assertThat(client.walker().open("/answers/sign").at()).isEqualTo("/answers/read-back");
         client.readBack().sign("Ottilie Brandt");
         assertThat(client.walker().at()).isEqualTo("/answers/done");
         assertThat(consents.all(visit)).extracting(c -> c.versionNo).containsExactly(2, 1);
+    }
+
+    @Test
+    @DisplayName("R47: a client who refuses a test says so, signs no consent to the service, and staff see that it does not go ahead")
+    void aRefusedTestIsRecordedAndTheServiceDoesNotGoAhead() {
+        Answering client = client(Map.of()).agree().all().readBack();
+        Walker page = client.walker();
+        page.open(page.only("a[href=/answers/tests]").attr("href")).expect(200).send(Map.of("refuse", "skin-test"));
+        assertThat(page.expect(200).at()).isEqualTo("/answers/sign");
+        assertThat(page.only("#statements").text()).contains("I do not want these tests: skin test", "cannot go ahead as booked").doesNotContain("I agree to");
+        client.sign("Ottilie Brandt");
+        assertThat(page.expect(200).at()).isEqualTo("/answers/done");
+        assertThat(page.text()).contains("cannot go ahead").doesNotContain("Skin test: please come in");
+        Walker stylist = salon.as("petra").open("/visits/" + visit).expect(200);
+        assertThat(stylist.text()).contains("The client does not want this test: Skin test");
+        assertThat(stylist.open("/visits/" + visit + "/decision").expect(200).text()).contains("Nobody can go against this.");
+    }
+
+    @Test
+    @DisplayName("R47: who changes her mind about a test after signing signs again")
+    void anotherMindAboutATestWantsASignatureOfItsOwn() {
+        Answering client = client(Map.of()).agree().all().readBack();
+        client.walker().open("/answers/tests").send(Map.of("refuse", "skin-test"));
+        client.sign("Ottilie Brandt");
+        Walker page = client.walker().open("/answers/tests");
+        assertThat(page.page().select("input[name=refuse][value=skin-test][checked]")).hasSize(1);
+        client.send(Map.of("refuse", List.of()));
+        assertThat(page.at()).isEqualTo("/answers/sign");
+        assertThat(page.open("/answers/done").text()).contains("Not signed yet");
+        page.open("/answers/sign");
+        client.sign("Ottilie Brandt");
+        assertThat(page.text()).contains("Signed. Thank you");
     }
 
     @Test
@@ -116,7 +207,11 @@ class WholePathTest {
         client.page();
         assertThat(client.walker().at()).isEqualTo("/answers/care");
         assertThat(client.walker().text()).contains("Unwell now?", "Call 999", "Petra Lind telephones you");
-        client.all();
+        client.all().readBack();
+        assertThat(client.walker().only(".lead").text()).as("R15").startsWith("My answers before").doesNotContain("Consent");
+        client.sign("Ottilie Brandt");
+        assertThat(client.walker().expect(200).text()).as("R15").contains("use no hair colour", "Petra Lind telephones you", "Call 999", "has your answers")
+            .doesNotContain("and your consent");
         Walker stylist = salon.as("petra").open("/visits/" + visit).expect(200);
         assertThat(stylist.only("h1").text()).startsWith("Prevents");
         assertThat(stylist.text()).doesNotContain("Skin testbegun");

@@ -22,6 +22,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** B1 to B7: a link opens a blank door; a birth date opens the questions. */
@@ -66,6 +67,27 @@ class DoorTest {
         assertThat(walker.cookies()).containsKey("door");
         assertThat(walker.at()).startsWith("/answers").doesNotContain(link.substring(3));
         assertThat(walker.cookies().get("door")).matches("[A-Za-z0-9_-]{43}").isNotEqualTo(link.substring(3));
+    }
+
+    @Test
+    @DisplayName("R6: who comes back with the link on the same browser goes on without being asked the birth date again")
+    void theSameBrowserIsNotAskedTwice() {
+        Walker inside = atTheDoor().send(born("3", "4", "1990"));
+        assertThat(inside.open(link).expect(200).at()).startsWith("/answers");
+        assertThat(inside.open(link + "/birth-date").expect(200).at()).startsWith("/answers");
+    }
+
+    @Test
+    @DisplayName("R6: the link of another visit, a browser that was forgotten and the salon's tablet are asked")
+    void anotherVisitAForgottenBrowserAndATabletAreAsked() {
+        Walker inside = atTheDoor().send(born("3", "4", "1990"));
+        String other = "/i/" + invitations.issue(make.visit(LocalDate.of(1970, 1, 2)), Invitation.Way.SHOWN, "server").reveal();
+        assertThat(inside.open(other + "/birth-date").expect(200).page().select("#day")).isNotEmpty();
+        String handed = "/i/" + invitations.handOver(visit, Handed.WALK_IN, "server").reveal();
+        assertThat(inside.open(handed + "/birth-date").expect(200).page().select("#day")).isNotEmpty();
+        inside.open("/answers/stop").send("form[action$=forget]", Map.of());
+        String fresh = "/i/" + invitations.issue(visit, Invitation.Way.SHOWN, "server").reveal();
+        assertThat(inside.open(fresh + "/birth-date").expect(200).page().select("#day")).isNotEmpty();
     }
 
     @Test

@@ -35,6 +35,8 @@ class AnswerWordsTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
     private static final Treatment LOTION = new Treatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "dont-know");
 
+    private static final Question TREATMENTS = question("treatments");
+
     private static String say(String question, Answer answer, String language) {
         return AnswerWords.say(question(question), answer, KNOWLEDGE.words(language));
     }
@@ -66,21 +68,22 @@ class AnswerWordsTest {
 
     @Test
     void aTreatmentIsSaidInOneLine() {
-        assertThat(AnswerWords.say(LOTION, KNOWLEDGE.words("en"))).isEqualTo("Darkening lotion, summer 2024, all of it, at home");
-        assertThat(AnswerWords.say(LOTION, KNOWLEDGE.words("es")))
-            .isEqualTo("Loción que oscurece las canas, verano de 2024, todo el pelo, en casa");
+        assertThat(AnswerWords.say(TREATMENTS, LOTION, KNOWLEDGE.words("en"))).isEqualTo("Lotion or foam that darkens grey hair day by day – summer 2024, all of it, at home");
+        assertThat(AnswerWords.say(TREATMENTS, LOTION, KNOWLEDGE.words("es")))
+            .isEqualTo("Loción o espuma que oscurece las canas día a día – verano de 2024, todo el pelo, en casa");
     }
 
     @Test
     void howOftenIsSaidWhereItIsKnown() {
         Treatment perm = new Treatment("perm", new InYear(Year.of(2023)), "dont-know", "salon", "several");
-        assertThat(AnswerWords.say(perm, KNOWLEDGE.words("en"))).isEqualTo("Perm, 2023, not sure where, at a salon, several times");
+        assertThat(AnswerWords.say(TREATMENTS, perm, KNOWLEDGE.words("en"))).isEqualTo("Perm: lasting curls – 2023, not sure where, at a salon, several times, "
+            + "not sure how far apart, first time: not sure when");
     }
 
     @Test
     void aRepeatedTreatmentSaysHowFarApartAndSinceWhen() {
         Treatment dye = new Treatment("box-dye", new InMonth(YearMonth.of(2025, 3)), "regrowth", "home", "regularly", "6-weeks", new YearsAgo(2, 3));
-        assertThat(AnswerWords.say(dye, KNOWLEDGE.words("en"))).isEqualTo("Box colour, March 2025, the new growth, at home, regularly, "
+        assertThat(AnswerWords.say(TREATMENTS, dye, KNOWLEDGE.words("en"))).isEqualTo("Colour from a box, at home – March 2025, the new growth, at home, regularly, "
             + "about every 6 weeks, first time: two to three years ago");
         assertThat(AnswerWords.whereAndWhen(dye, KNOWLEDGE.words("en")))
             .isEqualTo("the new growth, about every 6 weeks, two to three years ago to March 2025");
@@ -90,13 +93,14 @@ class AnswerWordsTest {
     @Test
     void severalTreatmentsAreParted() {
         assertThat(say("treatments", new Treatments(List.of(LOTION, LOTION)), "en"))
-            .isEqualTo("Darkening lotion, summer 2024, all of it, at home; Darkening lotion, summer 2024, all of it, at home");
+            .isEqualTo("Lotion or foam that darkens grey hair day by day – summer 2024, all of it, at home; "
+                + "Lotion or foam that darkens grey hair day by day – summer 2024, all of it, at home");
     }
 
     @Test
     void emptyListsAreSaidAsNone() {
-        assertThat(say("treatments", new Treatments(List.of()), "en")).isEqualTo("Nothing that I remember");
-        assertThat(say("medicines", new Medicines(List.of()), "es")).isEqualTo("Ninguna");
+        assertThat(say("treatments", new Treatments(List.of()), "en")).isEqualTo("Nothing was done to the hair I have now");
+        assertThat(say("medicines", new Medicines(List.of()), "es")).isEqualTo("No tomo medicamentos");
     }
 
     @Test
@@ -127,8 +131,8 @@ class AnswerWordsTest {
 
     @Test
     void aLengthSaysHowItWasMeasured() {
-        assertThat(say("hair-length", new Length(40, true), "en")).isEqualTo("40 cm, drawn straight");
-        assertThat(say("hair-length", new Length(40, false), "es")).isEqualTo("40 cm, sin estirar");
+        assertThat(say("hair-length", new Length(40, true), "en")).isEqualTo("40 cm. Drawn straight: Yes");
+        assertThat(say("hair-length", new Length(40, false), "es")).isEqualTo("40 cm. Estirado al medirlo: No");
     }
 
     @Test
@@ -139,7 +143,7 @@ class AnswerWordsTest {
     @Test
     void aCodeNoLongerOfferedIsShownAsItIs() {
         assertThat(say("colour-reaction", Chosen.of("once-upon-a-time"), "en")).isEqualTo("once-upon-a-time");
-        assertThat(AnswerWords.say(new Treatment("egg-wash", new NotKnown(), "whole", "home", "once"), KNOWLEDGE.words("en"))).startsWith("egg-wash, ");
+        assertThat(AnswerWords.say(TREATMENTS, new Treatment("egg-wash", new NotKnown(), "whole", "home", "once"), KNOWLEDGE.words("en"))).startsWith("egg-wash – ");
     }
 
     @Test

@@ -50,7 +50,7 @@ final class RandomClients {
         return new WholeClient(service, answers, tests(), random.nextBoolean(), born);
     }
 
-    private Optional<Answer> answer(Question question) {
+    Optional<Answer> answer(Question question) {
         if (question.unsure() && random.nextInt(8) == 0) {
             return Optional.of(Answer.DONT_KNOW);
         }
@@ -97,6 +97,11 @@ final class RandomClients {
         return random.nextInt(3) > 0 ? List.of() : List.of(
             TestFact.sound("skin-test", pick(List.of("negative", "positive")), TODAY.minusDays(5), TODAY.minusDays(3)),
             TestFact.sound("incompatibility-test", pick(List.of("slight-lightening", "nothing-happened", "not-whole")), TODAY.minusDays(5), TODAY.minusDays(4)));
+    }
+
+    /** Once in so many times. */
+    boolean chance(int in) {
+        return random.nextInt(in) == 0;
     }
 
     <T> T pick(List<T> from) {

@@ -1,0 +1,65 @@
+package foretress.intake;
+
+import foretress.ledger.Ledger;
+import foretress.vault.Vault;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import jakarta.transaction.Transactional;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/** The tests a client does not want. No test is made on somebody who refused it, and the service does not go ahead without it. */
+@ApplicationScoped
+public class Refusals {
+    private final Vault vault;
+    private final Ledger ledger;
+    private final Clock clock;
+
+    Refusals(Vault vault, Ledger ledger, Clock clock) {
+        this.vault = vault;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /** Ids of the tests refused for this visit, as the client said last. */
+    public Set<String> of(Visit visit) {
+        return TestRefusal.newest(visit.id).map(this::open).stream().flatMap(ids -> List.of(ids.split(" ")).stream()).filter(id -> !id.isEmpty())
+            .collect(Collectors.toSet());
+    }
+
+    /** Keeps what the client said. What was signed before stays on file; with other tests it wants a signature of its own. */
+    @Transactional
+    public void say(UUID visitId, Set<String> tests) {
+        Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+        if (of(visit).equals(tests)) {
+            return;
+        }
+        keep(visit, String.join(" ", new TreeSet<>(tests)));
+        if (visit.state == State.SIGNED) {
+            visit.moveTo(State.ANSWERING);
+            visit.unsign();
+        }
+        ledger.note("client", tests.isEmpty() ? "tests wanted after all" : "test refused", visit.id.toString());
+    }
+
+    private void keep(Visit visit, String ids) {
+        TestRefusal said = new TestRefusal();
+        said.id = UUID.randomUUID();
+        said.visitId = visit.id;
+        said.clientId = visit.client.id;
+        said.saidAt = clock.instant();
+        said.body = vault.seal(visit.client.id, said.place(), ids.getBytes(StandardCharsets.UTF_8));
+        said.persist();
+    }
+
+    private String open(TestRefusal said) {
+        return new String(vault.open(said.clientId, said.place(), said.body), StandardCharsets.UTF_8);
+    }
+}

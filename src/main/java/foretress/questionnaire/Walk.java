@@ -1,0 +1,90 @@
+package foretress.questionnaire;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The way of one client through the questionnaire: which page comes next and which questions stand on it. Worked out here and
+ * nowhere else. Every question that is open is put before the answers are read back; an optional one may then be left empty.
+ *
+ * @param chemistries of what is booked
+ * @param said the answers so far, without those that a later answer closed
+ * @param put ids of questions that stood on a page which the client sent, answered or left empty
+ */
+public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers said, Set<String> put) {
+    /**
+     * One page to come.
+     *
+     * @param opened it asks only what came up since the rest of its topic was sent
+     */
+    public record Step(Topic topic, List<Question> questions, boolean opened) {}
+
+    public Walk {
+        chemistries = Set.copyOf(chemistries);
+        put = Set.copyOf(put);
+    }
+
+    /** The topics that have something to ask, in order. */
+    public List<Topic> topics() {
+        return questionnaire.relevant(chemistries, said);
+    }
+
+    /** Everything a topic asks now. */
+    public List<Question> open(Topic topic) {
+        return questionnaire.put(topic, chemistries, said);
+    }
+
+    /** What is still to be put before the answers are read back. */
+    public List<Question> waiting() {
+        return questionnaire.topics().stream().flatMap(t -> waiting(t).stream()).toList();
+    }
+
+    /** The first page with something that was not put yet; none once all can be read back. */
+    public Optional<Step> next() {
+        return topics().stream().filter(t -> !waiting(t).isEmpty()).findFirst().map(t -> opened(t).orElseGet(() -> whole(t)));
+    }
+
+    /** The page after this topic: what an answer opened in it, else the next topic in order so that nobody is thrown about. */
+    public Optional<Step> after(Topic topic) {
+        return opened(topic).or(() -> following(topic)).or(this::next);
+    }
+
+    /** What came up in a topic since it was sent, alone. */
+    public Optional<Step> opened(Topic topic) {
+        List<Question> waiting = waiting(topic);
+        return waiting.isEmpty() || waiting.size() == open(topic).size() ? Optional.empty() : Optional.of(new Step(topic, waiting, true));
+    }
+
+    /** The page at a topic's address: all of it, or what came up; whoever comes back to the latter finds the same kind of questions. */
+    public Step page(Topic topic, boolean opened) {
+        return opened ? opened(topic).or(() -> followUps(topic)).orElseGet(() -> whole(topic)) : whole(topic);
+    }
+
+    /** Questions of the same page that opened this one. */
+    public List<Question> openers(Topic topic, Question question) {
+        return topic.questions().stream().filter(q -> question.when().containsKey(q.id())).toList();
+    }
+
+    private Optional<Step> followUps(Topic topic) {
+        List<Question> opened = open(topic).stream().filter(q -> !openers(topic, q).isEmpty()).toList();
+        return opened.isEmpty() ? Optional.empty() : Optional.of(new Step(topic, opened, true));
+    }
+
+    private Step whole(Topic topic) {
+        return new Step(topic, open(topic), false);
+    }
+
+    private Optional<Step> following(Topic topic) {
+        int at = questionnaire.topics().indexOf(topic);
+        return topics().stream().filter(t -> questionnaire.topics().indexOf(t) > at).findFirst().map(this::whole);
+    }
+
+    private List<Question> waiting(Topic topic) {
+        return open(topic).stream().filter(this::waits).toList();
+    }
+
+    private boolean waits(Question question) {
+        return said.to(question.id()).isEmpty() && (question.required() || !put.contains(question.id()));
+    }
+}
