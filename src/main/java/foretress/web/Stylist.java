@@ -55,13 +55,10 @@ public interface Stylist {
     @Message String day_previous();
     @Message String day_promised(String name);
     @Message String day_promised_desk();
-    @Message String day_standing();
-    @Message String day_time();
     @Message String day_title();
     @Message String day_today();
     @Message String day_to_telephone();
     @Message String day_until(String when);
-    @Message String day_act();
     @Message String day_act_call();
     @Message String day_act_close();
     @Message String day_act_decide();
@@ -87,7 +84,6 @@ public interface Stylist {
     @Message String day_stopped_told();
     @Message String day_stopped_withdrawn();
     @Message String day_visits(int visits);
-    @Message String day_visit();
     @Message String source_common_practice();
     @Message String source_from_memory();
     @Message String source_own_decision();
