@@ -46,13 +46,18 @@ class Letters {
         return MessageBundles.get(AftercareWords.class, Localized.Literal.of(language));
     }
 
-    /** The short visit was booked, moved or called off; false when the client has no address. */
+    /** Whether a mail can reach this client: there is an address, and a way to send. */
+    boolean reaches(Visit visit) {
+        return post.canSend() && visit.client.email().isPresent();
+    }
+
+    /** The short visit was booked, moved or called off; false when no mail can reach the client, and none is made. */
     @Transactional
     boolean visit(TestVisit planned, CalendarFile.What what, String actor) {
         Visit visit = Visit.findById(planned.visitId);
         AftercareWords say = in(visit.client.language);
         Salon salon = Salon.the();
-        visit.client.email().ifPresent(to -> {
+        visit.client.email().filter(any -> reaches(visit)).ifPresent(to -> {
             boolean off = what == CalendarFile.What.CANCELLED;
             String when = moment(planned.startsAt, visit);
             Optional<Token> token = off || !visit.state.isAhead() ? Optional.empty()
@@ -65,7 +70,7 @@ class Letters {
                 Optional.of(calendar.of(planned, visit, salon, to, what))));
             token.ifPresent(one -> invitations.carried(one, mail));
         });
-        return visit.client.email().isPresent();
+        return reaches(visit);
     }
 
     /** A page on which the client can tell how they are. */
@@ -75,7 +80,7 @@ class Letters {
         Visit visit = Visit.findById(test.visitId);
         AftercareWords say = in(visit.client.language);
         Salon salon = Salon.the();
-        visit.client.email().ifPresent(to -> post.mail(visit.client.id, visit.id, reminder ? REMINDER : PAGE, visit.client.language,
+        visit.client.email().filter(any -> reaches(visit)).ifPresent(to -> post.mail(visit.client.id, visit.id, reminder ? REMINDER : PAGE, visit.client.language,
             new Letter(to, reminder ? say.mail_reminder_subject(salon.name) : say.mail_page_subject(salon.name),
                 List.of(say.mail_hello(visit.client.givenName), reminder ? say.mail_reminder() : say.mail_page()),
                 Optional.of(new Letter.Link(say.mail_page_open(), links.make(testId, actor))), List.of(say.mail_page_after(salon.phone)), signed(salon))));

@@ -39,12 +39,14 @@ public class TestVisitPages {
     public record Moment(String value, String hour, boolean latest, boolean chosen) {}
 
     private final Visits visits;
+    private final Letters letters;
     private final TestVisits testVisits;
     private final SkinWords say;
     private final Who who;
     private final Clock clock;
 
-    TestVisitPages(Visits visits, TestVisits testVisits, SkinWords say, Who who, Clock clock) {
+    TestVisitPages(Visits visits, Letters letters, TestVisits testVisits, SkinWords say, Who who, Clock clock) {
+        this.letters = letters;
         this.visits = visits;
         this.testVisits = testVisits;
         this.say = say;
@@ -83,7 +85,7 @@ public class TestVisitPages {
         Optional<Instant> booked = TestVisit.standing(visit.id).map(one -> one.startsAt);
         String conflict = offered.conflict().map(found -> say.visit_conflict((int) found.visitIn().toHours(), (int) found.needs().toHours())).orElse("");
         return new TestVisitPage(visit.id.toString(), visit.client.fullName(), when.moment(visit.startsAt), booked.map(when::moment).orElse(""),
-            offered.answered(), offered.needed(), conflict, days(offered.offers().starts(), when, booked), said, visit.client.email().isPresent(), mistakes);
+            offered.answered(), offered.needed(), conflict, days(offered.offers().starts(), when, booked), said, letters.reaches(visit), mistakes);
     }
 
     private static List<Day> days(List<Instant> starts, When when, Optional<Instant> booked) {
