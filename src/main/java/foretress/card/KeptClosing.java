@@ -6,6 +6,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
@@ -31,6 +32,11 @@ public class KeptClosing extends PanacheEntityBase {
 
     String place() {
         return "closing.body." + id;
+    }
+
+    /** Every closing of that time, the newest first. */
+    static List<KeptClosing> between(Instant from, Instant until) {
+        return list("closedAt >= ?1 and closedAt < ?2 order by closedAt desc, id", from, until);
     }
 
     static Optional<KeptClosing> ofVisit(UUID visitId) {

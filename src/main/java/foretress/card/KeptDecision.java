@@ -6,6 +6,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -64,6 +65,16 @@ public class KeptDecision extends PanacheEntityBase {
 
     public Optional<UUID> consentId() {
         return Optional.ofNullable(consentId);
+    }
+
+    /** Every decision on these visits, the first in front. */
+    static List<KeptDecision> ofVisits(Collection<UUID> visits) {
+        return visits.isEmpty() ? List.of() : list("visitId in ?1 order by versionNo", visits);
+    }
+
+    /** Every decision of that time, the newest first. */
+    static List<KeptDecision> between(Instant from, Instant until) {
+        return list("decidedAt >= ?1 and decidedAt < ?2 order by decidedAt desc, id", from, until);
     }
 
     static Optional<KeptDecision> submitted(UUID submission) {

@@ -7,6 +7,10 @@ import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import jakarta.persistence.LockModeType;
+import java.time.Instant;
+import java.util.stream.Collectors;
+import java.util.Map;
+import java.util.Collection;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -55,6 +59,14 @@ public class Consents {
     /** Two signings of one visit stand in line, so that each knows which one it supersedes. */
     private static Visit locked(UUID visitId) {
         return Visit.<Visit>find("id", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).singleResult();
+    }
+
+    /** When consent to the service was signed first, by visit; a visit without one is not in it. */
+    public Map<UUID, Instant> firstSigned(Collection<UUID> visits) {
+        if (visits.isEmpty()) return Map.of();
+        return SignedConsent.getEntityManager().createQuery("select c.visitId, min(c.signedAt) from SignedConsent c where c.visitId in ?1 and c.purpose = ?2 group by c.visitId",
+                Object[].class).setParameter(1, visits).setParameter(2, ConsentInput.Purpose.SERVICE.code()).getResultList().stream()
+            .collect(Collectors.toMap(row -> (UUID) row[0], row -> (Instant) row[1]));
     }
 
     /** The signing that holds now; empty before the first. */

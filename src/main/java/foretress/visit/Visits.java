@@ -7,9 +7,15 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Books visits and finds them again. */
 @ApplicationScoped
@@ -83,6 +89,32 @@ public class Visits {
     public List<Visit> owingFrom(LocalDate day, ZoneId zone) {
         return Visit.list(WHOLE + "where v.startsAt >= ?1 and v.state not in ?2 and v.owedWhat is not null order by v.startsAt, v.id",
             day.atStartOfDay(zone).toInstant(), List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN));
+    }
+
+    /** These, in one read. */
+    public List<Visit> byIds(Collection<UUID> ids) {
+        return ids.isEmpty() ? List.of() : Visit.list(WHOLE + "where v.id in ?1", ids);
+    }
+
+    /** Ids of everything on file under these people: their records, visits, and whatever was kept of them. */
+    public Set<UUID> recordsOf(Collection<UUID> clients) {
+        if (clients.isEmpty()) return Set.of();
+        String people = "select id from client where id in (:people) or merged_into in (:people)";
+        String all = people + " union select id from visit where client_id in (" + people + ")" + Stream.of("signed_consent", "decision", "closing", "skin_test", "bench_test", "noted", "assessment")
+            .map(table -> " union select id from " + table + " where client_id in (" + people + ")").collect(Collectors.joining());
+        return Set.copyOf(Visit.getEntityManager().createNativeQuery(all, UUID.class).setParameter("people", clients).getResultList());
+    }
+
+    /** The client behind each visit and client record: id of either, name of the person. For naming what a list of ids is about. */
+    public Map<UUID, String> peopleBehind() {
+        Map<UUID, String> names = new HashMap<>();
+        Visit.getEntityManager().createQuery("select v.id, c.id, c.givenName, c.familyName from Client c left join Visit v on v.client = c", Object[].class)
+            .getResultList().forEach(row -> {
+                String name = (row[2] + " " + row[3]).strip();
+                names.put((UUID) row[1], name);
+                if (row[0] != null) names.put((UUID) row[0], name);
+            });
+        return names;
     }
 
     /** From the first instant, up to but not at the second. */

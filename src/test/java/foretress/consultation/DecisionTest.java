@@ -197,6 +197,33 @@ class DecisionTest {
         assertThat(decided().against()).extracting(ServiceDecision.Against::ruleId).contains("colour-owes-a-skin-test");
     }
 
+    @DisplayName("R57: a visit closed without the test it owed, the finding gone against with its reason, and who did what stand on the owner's page, nobody else's")
+    @Test
+    void theOwnerSeesWhatWasDoneWithoutItsTest() {
+        client(Map.of());
+        theDayCame();
+        askedAgain(Map.of());
+        Walker owner = as("edda");
+        decide(owner, "proceed-with-changes", "conditions-0", "Weaker mix.", "reason", "Tested elsewhere last week, letter seen.", "password", OpenSalon.PASSWORD).expect(200);
+        theVisitIsClosed(owner);
+        owner.open("/owner").expect(200);
+        String here = "a[href=/visits/" + visit + "]";
+        assertThat(owner.page().select("h2:contains(Closed without a test) + ul li:has(" + here + ")").text()).contains("Ottilie Brandt", "Skin test");
+        assertThat(owner.page().select("h2:contains(Closed without a valid consent) + ul li:has(" + here + ")")).as("she had signed").isEmpty();
+        assertThat(owner.page().select("h2:contains(Findings gone against) + ul li:has(" + here + ")").text())
+            .contains("Reason: Tested elsewhere last week, letter seen.", "Edda Wren");
+        salon.as("petra").open("/owner").expect(403);
+        salon.as("sanna").open("/owner").expect(403);
+        owner.send("form.trail", Map.of("client", "ottilie brandt", "act", "gone against")).expect(200);
+        assertThat(owner.page().select("#trail tbody tr")).isEmpty();
+        owner.send("form.trail", Map.of("client", "ottilie brandt", "act", "decision against", "person", "")).expect(200);
+        assertThat(owner.page().select("#trail tbody tr").text()).contains("Edda Wren", "decision against findings recorded", "Ottilie Brandt");
+        owner.send("form.trail", Map.of("client", "nobody of this name")).expect(200);
+        assertThat(owner.page().select("#trail tbody tr")).isEmpty();
+        owner.send("form.trail", Map.of("client", "", "act", "", "from", "2001-01-01", "until", "2001-01-02")).expect(200);
+        assertThat(owner.page().select("#trail tbody tr")).isEmpty();
+    }
+
     /** A choice the page does not offer, sent all the same. */
     private Walker forced(Walker walker, String verdict) {
         var fields = new java.util.ArrayList<>(walker.fields("form[action$=/decision]").stream()
