@@ -1,6 +1,7 @@
 package foretress.consent;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.UUID;
  * @param ruleSet hash of the rules that the findings come from
  * @param pages every page of the answers, with when it was first and last shown
  * @param agreed ids of the statements agreed to, each by an act of its own
+ * @param typed who typed the answers in from paper; empty when the client answered on a screen
  * @param zone the salon's zone, for showing {@code signedAt}
  * @param zoneRules version of the time-zone data, e.g. 2025a
  * @param clock what is known of the server clock, e.g. "system clock, not checked against another"
@@ -25,7 +27,15 @@ public record Evidence(
         String language, String textSha256, String answersSha256, String ruleSet,
         List<PageShown> pages, Instant readBackAt, Instant textShownAt, List<String> agreed,
         Instant signedAt, ZoneId zone, String zoneRules, String clock,
-        Optional<Device> device, Optional<Guardian> guardian) {
+        Optional<Device> device, Optional<Guardian> guardian, Optional<Typed> typed) {
+
+    /** Evidence of answers that nobody typed for the client. */
+    public Evidence(UUID submissionId, Invited invited, BirthDateCheck birthDate, HealthConsent healthConsent, String language, String textSha256,
+                    String answersSha256, String ruleSet, List<PageShown> pages, Instant readBackAt, Instant textShownAt, List<String> agreed,
+                    Instant signedAt, ZoneId zone, String zoneRules, String clock, Optional<Device> device, Optional<Guardian> guardian) {
+        this(submissionId, invited, birthDate, healthConsent, language, textSha256, answersSha256, ruleSet, pages, readBackAt, textShownAt, agreed,
+            signedAt, zone, zoneRules, clock, device, guardian, Optional.empty());
+    }
 
     public Evidence {
         Missing.check("the submission", submissionId);
@@ -46,6 +56,7 @@ public record Evidence(
         Missing.check("the state of the clock", clock);
         Missing.check("the device (empty when unknown)", device);
         Missing.check("the guardian (empty when there is none)", guardian);
+        typed = typed == null ? Optional.empty() : typed;      // records kept before there was paper
         pages = List.copyOf(pages);
         agreed = List.copyOf(agreed);
         if (textShownAt.isAfter(signedAt)) {
@@ -94,6 +105,15 @@ public record Evidence(
             Missing.check("the version of the notice", noticeVersion);
             Missing.check("the hash of the notice", noticeSha256);
             Missing.check("when the notice was agreed to", givenAt);
+        }
+    }
+
+    /** Answers typed in from the client's own paper form. */
+    public record Typed(String by, Instant at, LocalDate signedOn) {
+        public Typed {
+            Missing.check("who typed the paper in", by);
+            Missing.check("when the paper was typed in", at);
+            Missing.check("the day the paper was signed", signedOn);
         }
     }
 

@@ -80,9 +80,18 @@ final class PaperWords {
 
     String story(Mark mark) {
         var checked = how.evidence().birthDate().result().name().toLowerCase(Locale.ROOT);
-        var keys = input.purpose() == ConsentInput.Purpose.SERVICE ? List.of(evidence().invited().way() == Evidence.Way.TABLET ? "handed" : "link", checked, "notice", "read", mark.kind(), "limits")
+        List<String> keys = input.purpose() == ConsentInput.Purpose.SERVICE ? List.of(evidence().invited().way() == Evidence.Way.TABLET ? "handed" : "link", checked, "notice", "read", mark.kind(), "limits")
             : List.of("chair", "notice", "read-chair", mark.kind(), "limits");
+        if (input.purpose() == ConsentInput.Purpose.SERVICE && evidence().typed().isPresent()) {
+            keys = new ArrayList<>(keys);
+            keys.add(keys.indexOf("notice"), "typed-in");
+        }
         var all = new HashMap<>(places);
+        evidence().typed().ifPresent(typed -> {
+            all.put("typist", isolate(typed.by()));
+            all.put("typedOn", dates.day(here(typed.at()).toLocalDate()));
+            all.put("paperOn", dates.day(typed.signedOn()));
+        });
         all.putAll(moments());
         return String.join(" ", keys.stream().map(key -> words.say("paper.how." + key, all)).toList());
     }

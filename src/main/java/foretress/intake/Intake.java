@@ -147,6 +147,16 @@ public class Intake {
         return Kept.clean(reading);
     }
 
+    /** The same, from the client's paper: typed in by a member of staff, and kept as such. */
+    @Transactional
+    public Kept typed(PaperForm paper, Topic topic, Page page, List<Question> due, UUID staffId) {
+        Kept kept = askAgain(paper.visitId, topic, page, due, List.of(), staffId);
+        if (kept.outcome() == Kept.Outcome.CLEAN) {
+            KeptTopic.submitted(paper.visitId, page.pressing()).ifPresent(one -> one.typedFrom = paper.id);
+        }
+        return kept;
+    }
+
     /** When each question was last put, whatever was answered, by question id. */
     public Map<String, Instant> askedAt(Visit visit) {
         Map<String, Instant> at = new LinkedHashMap<>();

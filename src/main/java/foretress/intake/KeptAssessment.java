@@ -51,6 +51,11 @@ public class KeptAssessment extends PanacheEntityBase {
             + " (select max(o.assessedAt) from KeptAssessment o where o.visitId = k.visitId)", visits);
     }
 
+    /** These, in one read. */
+    public static List<KeptAssessment> byIds(Collection<UUID> ids) {
+        return ids.isEmpty() ? List.of() : list("id in ?1", ids);
+    }
+
     public static Optional<KeptAssessment> newest(UUID visitId) {
         return find("visitId = ?1 order by assessedAt desc", visitId).firstResultOptional();
     }

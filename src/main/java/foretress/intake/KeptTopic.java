@@ -33,6 +33,9 @@ class KeptTopic extends PanacheEntityBase {
     /** The member of staff who put them; absent where the client answered alone. */
     @Column(name = "asked_by")
     UUID askedBy;
+    /** The paper form it was typed from; absent where it was not. */
+    @Column(name = "typed_from")
+    UUID typedFrom;
     @Column(columnDefinition = "text")
     public String body;
 

@@ -83,7 +83,11 @@ public class Signing {
             input.language(), act.textSha256(), Intake.hash(said), knowledge.ruleSet().hash(), pages(visit),
             ReadBack.of(visit.id, Intake.hash(said)).orElseThrow().confirmedAt, textShown(visit), act.agreed(), now, visit.zone(),
             ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK,
-            act.device(), Optional.empty());
+            act.device(), Optional.empty(), PaperForm.of(visit.id).map(Signing::typed));
+    }
+
+    private static Evidence.Typed typed(PaperForm paper) {
+        return new Evidence.Typed(Staff.byId(paper.typedBy).map(s -> s.name).orElseGet(() -> Salon.the().name), paper.typedAt, paper.signedOn);
     }
 
     private static Evidence.BirthDateResult asked(Entrance entrance) {

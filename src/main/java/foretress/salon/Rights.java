@@ -48,6 +48,11 @@ public final class Rights {
 
         // consultation
         staff("GET /day", STYLIST, OWNER),
+        staff("GET /owner", OWNER),
+        staff("GET /visits/{id}/paper", STYLIST, OWNER),
+        staff("POST /visits/{id}/paper", STYLIST, OWNER),
+        staff("POST /visits/{id}/paper/answers", STYLIST, OWNER),
+        staff("GET /visits/{id}/paper/picture", STYLIST, OWNER),
         staff("GET /visits/{id}", STYLIST, OWNER),
         staff("GET /visits/{id}/consent/{version}", STYLIST, OWNER),
         staff("GET /visits/{id}/today", STYLIST, OWNER),

@@ -49,6 +49,8 @@ class AxeTest {
         Map.entry("GET /visits/{id}/consent/{version}", "a signed PDF"),
         Map.entry("GET /desk/visits/{id}/paper-form", "a PDF to print"),
         Map.entry("GET /programs/openapi", "a document for programs"),
+        Map.entry("GET /visits/{id}/paper", "leads to the visit once the client has answered; it is looked at below"),
+        Map.entry("GET /visits/{id}/paper/picture", "the paper as a file"),
         Map.entry("GET /answers/phone", "asked only where no number is on file"),
         Map.entry("GET /answers/skin-test", "on the salon's own tablet alone, where it is looked at below"),
         Map.entry("GET /demo", "is there in the demo alone"),
@@ -335,7 +337,8 @@ class AxeTest {
     void theStaffsPagesWithMistakes() {
         try (var context = as(salon.as("edda"), false)) {
             Page page = context.newPage();
-            for (String path : List.of("/desk/new-visit", "/password", "/staff", "/programs", "/products", "/services", "/desk/visits/" + visit + "/product")) {
+            UUID blank = make.visit(LocalDate.of(1965, 3, 4));
+            for (String path : List.of("/visits/" + blank + "/paper", "/desk/new-visit", "/password", "/staff", "/programs", "/products", "/services", "/desk/visits/" + visit + "/product")) {
                 assertThat(lookAtMistakes(page, path)).as(path).isEqualTo(422);
             }
             look(page, "/visits/" + visit);

@@ -1,0 +1,83 @@
+package foretress.intake;
+
+import foretress.ledger.Ledger;
+import foretress.picture.Paper;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.Topic;
+import foretress.questionnaire.Answers;
+import foretress.vault.Vault;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+/** Answers on paper, typed in by staff as such: the signed paper first, then its questions one after the other. */
+@ApplicationScoped
+public class PaperForms {
+    private final Intake intake;
+    private final Notices notices;
+    private final Vault vault;
+    private final Ledger ledger;
+    private final Clock clock;
+
+    PaperForms(Intake intake, Notices notices, Vault vault, Ledger ledger, Clock clock) {
+        this.intake = intake;
+        this.notices = notices;
+        this.vault = vault;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    public Optional<PaperForm> of(UUID visitId) {
+        return PaperForm.of(visitId);
+    }
+
+    /** Whether a paper may be typed in: one was begun, or nobody has answered yet. */
+    public boolean mayType(Visit visit) {
+        return of(visit.id).isPresent() ? visit.state.takesAnswers() : visit.state == State.BOOKED || visit.state == State.INVITED;
+    }
+
+    /**
+     * Keeps the paper; with it the client's agreement, ticked on it, that the salon holds health answers. The same again changes
+     * nothing.
+     *
+     * @throws IllegalStateException when somebody has begun to answer already
+     */
+    @Transactional
+    public void begin(UUID visitId, Paper paper, LocalDate signedOn, UUID staff) {
+        Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+        if (of(visitId).isPresent()) return;
+        if (!mayType(visit)) throw new IllegalStateException("answers were given otherwise");
+        PaperForm form = new PaperForm();
+        form.id = UUID.randomUUID();
+        form.visitId = visitId;
+        form.clientId = visit.client.id;
+        form.signedOn = signedOn;
+        form.typedAt = clock.instant();
+        form.typedBy = staff;
+        form.mediaType = paper.mediaType();
+        form.body = vault.seal(visit.client.id, form.place(), paper.bytes());
+        form.persist();
+        if (visit.state == State.BOOKED) visit.moveTo(State.INVITED);
+        visit.moveTo(State.ANSWERING);
+        notices.give(visitId, visit.client.language);
+        ledger.note(staff.toString(), "paper form kept, typing begun", visitId.toString());
+    }
+
+    public byte[] bytes(PaperForm form) {
+        return vault.open(form.clientId, form.place(), form.body);
+    }
+
+    /** Questions of this topic on the paper that nobody has typed in yet. */
+    public List<Question> pending(Visit visit, Topic topic, Answers said) {
+        Set<String> typed = intake.askedAt(visit).keySet();
+        return intake.put(visit, topic, said).stream().filter(q -> !typed.contains(q.id())).toList();
+    }
+}
