@@ -191,6 +191,7 @@ class DayText {
     }
 
     private String at(Visit visit, Instant moment) {
-        return time.dayAndTime(moment.atZone(visit.zone()));
+        boolean today = moment.atZone(visit.zone()).toLocalDate().equals(clock.instant().atZone(visit.zone()).toLocalDate());
+        return today ? say.day_at_today(time.hour(moment.atZone(visit.zone()))) : time.dayAndTime(moment.atZone(visit.zone()));
     }
 }

@@ -70,6 +70,7 @@ public interface Stylist {
     @Message String day_act_send_again();
     @Message String day_act_skin_test();
     @Message String day_act_test();
+    @Message String day_at_today(String hour);
     @Message String day_closed();
     @Message String day_colon();
     @Message String day_count_stopped(int count);

@@ -332,6 +332,14 @@ class DeskTest {
         long day = statements("petra", "/day?date=" + on);
         for (int i = 0; i < 6; i++) make.visit(LocalDate.of(1990, 4, 3));
         assertThat(statements("petra", "/day?date=" + on)).isLessThanOrEqualTo(day);
+        statements("edda", "/owner");
+        long owner = statements("edda", "/owner");
+        for (int i = 0; i < 3; i++) {
+            UUID more = make.visit(LocalDate.of(1990, 4, 3));
+            make.is(more, State.CLOSED);
+            QuarkusTransaction.requiringNew().run(() -> tasks.promise(Visit.findById(more), Task.Kind.CALL, Optional.empty(), clock.instant()));
+        }
+        assertThat(statements("edda", "/owner")).as("the owner's page").isLessThanOrEqualTo(owner);
     }
 
     /** The least of three: what a clockwork does meanwhile is counted with it. */
