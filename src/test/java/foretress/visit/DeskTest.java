@@ -359,6 +359,24 @@ class DeskTest {
     }
 
     @Test
+    @DisplayName("R8: a client without a number on file is asked for one; what cannot be dialled is asked again, one on file is not changed")
+    void aClientWithoutANumberIsAskedForOne() {
+        UUID id = make.visit(LocalDate.of(1990, 4, 3));
+        QuarkusTransaction.requiringNew().run(() -> {
+            Visit visit = Visit.findById(id);
+            visit.client.reachedAt(visit.client.email(), Optional.empty());
+        });
+        Walker client = knocking.come(id, LocalDate.of(1990, 4, 3), Map.of()).agree().all().readBack().sign("Ottilie Brandt").walker();
+        assertThat(client.at()).isEqualTo("/answers/done");
+        client.send("form[action$=/answers/phone]", Map.of("phone", "home")).expect(422);
+        client.send("form[action$=/answers/phone]", Map.of("phone", "01632 960 777")).expect(200);
+        assertThat(client.at()).isEqualTo("/answers/done");
+        assertThat(client.page().select("form[action$=/answers/phone]")).isEmpty();
+        assertThat(salon.as("sanna").open("/desk/visits/" + id).text()).contains("01632 960 777");
+        assertThat(client.open("/answers/phone").at()).isEqualTo("/answers/done");
+    }
+
+    @Test
     void clientsAreFoundByAnyPartWithoutAccentsAndPercentIsALetter() {
         String name = "Núñez" + UUID.randomUUID().toString().substring(0, 6);
         salon.as("sanna").open("/desk/new-visit").send(filled(name, inDays(3).toString(), "13:00"));
