@@ -56,7 +56,7 @@ public record Evidence(
         Missing.check("the state of the clock", clock);
         Missing.check("the device (empty when unknown)", device);
         Missing.check("the guardian (empty when there is none)", guardian);
-        typed = typed == null ? Optional.empty() : typed;      // records kept before there was paper
+        Missing.check("who typed the answers in (empty when nobody did)", typed);
         pages = List.copyOf(pages);
         agreed = List.copyOf(agreed);
         if (textShownAt.isAfter(signedAt)) {
