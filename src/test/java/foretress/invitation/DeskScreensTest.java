@@ -109,6 +109,8 @@ class DeskScreensTest {
         clock.move(Duration.between(clock.instant(), LocalDate.ofInstant(clock.instant(), ZONE).plusDays(60).atTime(11, 42).atZone(ZONE).toInstant()));
         make.busyDay();
         Walker signedIn = salon.as("petra");
+        Walker owner = salon.as("edda");
+        UUID paper = make.visit(LocalDate.of(1990, 4, 3));
         try (Browser browser = Browser.open()) {
             for (int width : List.of(1024, 390)) {
                 try (var tablet = browser.sized(root(), width, 768)) {
@@ -120,6 +122,14 @@ class DeskScreensTest {
                     daySheet(page);
                     page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
                     checked(page, "day-dark-" + width);
+                    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+                    tablet.clearCookies();
+                    tablet.addCookies(owner.cookies().entrySet().stream().map(c ->
+                        new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root())).toList());
+                    page.navigate("/owner");
+                    checked(page, "owner-" + width);
+                    page.navigate("/visits/" + paper + "/paper");
+                    checked(page, "paper-" + width);
                 }
             }
         } finally {
