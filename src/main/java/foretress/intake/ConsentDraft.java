@@ -6,13 +6,11 @@ import foretress.assessment.Service;
 import foretress.assessment.Weight;
 import foretress.consent.ConsentInput;
 import foretress.consent.ConsentInput.Answered;
-import foretress.consent.ConsentInput.Found;
 import foretress.hair.StrandDrawing;
 import foretress.hair.StrandLayout;
 import foretress.hair.StrandMap;
 import foretress.hair.StrandWords;
 import foretress.intake.ReadBackPages.Chapter;
-import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
 import foretress.salon.Menu;
 import foretress.salon.Policies;
@@ -37,9 +35,10 @@ public class ConsentDraft {
     private final Menu menu;
     private final Speech speech;
     private final Refusals refusals;
+    private final FoundWords found;
 
     ConsentDraft(Assessments assessments, BookedChemistry chemistry, StrandMaps maps, Views views, SalonWords salonWords, Policies policies,
-                 Menu menu, Speech speech, Refusals refusals) {
+                 Menu menu, Speech speech, Refusals refusals, FoundWords found) {
         this.assessments = assessments;
         this.chemistry = chemistry;
         this.maps = maps;
@@ -49,13 +48,14 @@ public class ConsentDraft {
         this.menu = menu;
         this.speech = speech;
         this.refusals = refusals;
+        this.found = found;
     }
 
     public ConsentInput of(Visit visit, Answers said) {
         Assessment assessment = assessments.of(visit, said);
         List<Finding> findings = onBooked(visit, assessment);
         return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()), client(visit),
-            visit(visit), assessments.booked(visit, assessment), tests(findings), found(visit, findings), answered(visit, said), strand(visit, said))
+            visit(visit), assessments.booked(visit, assessment), tests(findings), found.of(findings, f -> weight(visit, f)), answered(visit, said), strand(visit, said))
             .warning(warnings(visit)).refusing(refusals.of(visit));
     }
 
@@ -95,11 +95,6 @@ public class ConsentDraft {
     private List<ConsentInput.Test> tests(List<Finding> findings) {
         return findings.stream().flatMap(f -> f.demands().stream()).distinct()
             .map(id -> new ConsentInput.Test(id, speech.words().test(id))).toList();
-    }
-
-    private List<Found> found(Visit visit, List<Finding> findings) {
-        Words words = speech.words();
-        return findings.stream().map(f -> new Found(weight(visit, f), words.finding(f.ruleId(), f.onlyIfUnknown()).client())).distinct().toList();
     }
 
     private List<Answered> answered(Visit visit, Answers said) {

@@ -133,4 +133,12 @@ public class Views {
                 .map(q -> new Line(q.id(), words.question(q.id()).short_(), AnswerWords.say(q, said.to(q.id()).orElseThrow(), words)))
                 .toList())).filter(c -> !c.lines().isEmpty()).toList();
     }
+
+    /** The topics with something the client did not know, in one sentence; empty where there is none. */
+    String unsure(Visit visit, Answers said) {
+        String topics = intake.topics(visit, said).stream()
+            .filter(t -> t.questions().stream().anyMatch(q -> said.to(q.id()).filter(Answer.DONT_KNOW::equals).isPresent()))
+            .map(this::title).collect(Collectors.joining(", "));
+        return topics.isEmpty() ? "" : speech.say().read_back_unsure(topics);
+    }
 }

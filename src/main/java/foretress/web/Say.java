@@ -106,6 +106,7 @@ public interface Say {
     @Message String read_back_lead();
     @Message String read_back_right();
     @Message String read_back_title();
+    @Message String read_back_unsure(String topics);
     @Message String read_back_where();
     @Message String sign_again();
     @Message String sign_agree_all();

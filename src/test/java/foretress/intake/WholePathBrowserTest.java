@@ -234,7 +234,10 @@ class WholePathBrowserTest {
         var client = new Tapping(page, lotion(), WholePathBrowserTest::pictureQuestion).enter(link, "4", "3", "1965");
         client.agree().all();
         Pictures.take(page, "read-back");
-        client.send().tickEveryStatement();
+        client.send();
+        take(page, "/answers/tests", "tests");
+        page.navigate("/answers/sign");
+        client.tickEveryStatement();
         new Finger(page, "canvas").signs();
         Pictures.take(page, "sign");
         client.send();
@@ -288,7 +291,11 @@ class WholePathBrowserTest {
         var client = new Tapping(page, told, WholePathBrowserTest::pictureCareOnly).enter(link(), "4", "3", "1965").agree();
         client.send();
         Pictures.take(page, "error");
-        client.all();
+        client.all().send().tickEveryStatement();
+        Pictures.take(page, "sign-prevented");
+        new Finger(page, "canvas").signs();
+        client.send();
+        Pictures.take(page, "done-prevented");
     }
 
     private static void pictureCareOnly(Tapping client) {

@@ -9,6 +9,7 @@ import foretress.assessment.Assessor;
 import foretress.consent.Consents;
 import foretress.invitation.Invitations;
 import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Question;
 import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
@@ -175,7 +176,8 @@ class WholePathTest {
         Walker page = client.walker();
         page.open(page.only("a[href=/answers/tests]").attr("href")).expect(200).send(Map.of("refuse", "skin-test"));
         assertThat(page.expect(200).at()).isEqualTo("/answers/sign");
-        assertThat(page.only("#statements").text()).contains("I do not want these tests: skin test", "cannot go ahead as booked").doesNotContain("I agree to");
+        assertThat(page.only("#statements").text()).contains("I do not want these tests: skin test", "cannot go ahead as booked")
+            .doesNotContain("I agree to these", "I agree to permanent");
         client.sign("Ottilie Brandt");
         assertThat(page.expect(200).at()).isEqualTo("/answers/done");
         assertThat(page.text()).contains("cannot go ahead").doesNotContain("Skin test: please come in");
@@ -198,6 +200,18 @@ class WholePathTest {
         page.open("/answers/sign");
         client.sign("Ottilie Brandt");
         assertThat(page.text()).contains("Signed. Thank you");
+    }
+
+    @Test
+    @DisplayName("R35: whoever knows nothing reads a few lines by topic, not one finding after the other")
+    void whatIsNotKnownIsGatheredByTopic() {
+        Map<String, List<String>> told = new HashMap<>();
+        knowledge.questionnaire().questions().stream().filter(q -> q.unsure() && !q.options().isEmpty()).forEach(q -> told.put(q.id(), List.of("dont-know")));
+        Answering client = client(told).agree().all();
+        assertThat(client.walker().text()).contains("You were not sure about");
+        client.readBack();
+        assertThat(client.walker().text()).contains("You were not sure about: Past reactions");
+        assertThat(client.walker().page().select("p.found")).hasSizeLessThan(25);
     }
 
     @Test

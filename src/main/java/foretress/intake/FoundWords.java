@@ -1,0 +1,58 @@
+package foretress.intake;
+
+import foretress.assessment.Finding;
+import foretress.assessment.Weight;
+import foretress.consent.ConsentInput.Found;
+import foretress.consent.ConsentWords;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Topic;
+import jakarta.enterprise.context.RequestScoped;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * What was found, as the client reads it. What is known stands one by one. What stands only because an answer is not known is
+ * gathered by the topic it was asked in, under its heaviest weight: five things that may be so are one thing not known.
+ */
+@RequestScoped
+class FoundWords {
+    private final Knowledge knowledge;
+    private final Speech speech;
+
+    FoundWords(Knowledge knowledge, Speech speech) {
+        this.knowledge = knowledge;
+        this.speech = speech;
+    }
+
+    /** @param findings the heaviest first */
+    List<Found> of(List<Finding> findings, Function<Finding, Weight> weight) {
+        Map<String, List<Finding>> gathered = findings.stream()
+            .collect(Collectors.groupingBy(f -> gatheredUnder(f, weight.apply(f)), LinkedHashMap::new, Collectors.toList()));
+        return gathered.values().stream().map(some -> new Found(weight.apply(some.get(0)), some.size() == 1 ? words(some.get(0)) : unsure(some.get(0))))
+            .distinct().toList();
+    }
+
+    /** Nobody is left to guess why a service cannot go ahead: what prevents is never gathered. */
+    private String gatheredUnder(Finding finding, Weight weight) {
+        Optional<Topic> topic = finding.onlyIfUnknown() && weight != Weight.PREVENTS ? topic(finding) : Optional.empty();
+        return topic.map(t -> "topic " + t.id()).orElse("rule " + finding.ruleId());
+    }
+
+    private Optional<Topic> topic(Finding finding) {
+        return knowledge.questionnaire().topics().stream()
+            .filter(t -> t.questions().stream().anyMatch(q -> finding.causes().contains(q.id()))).findFirst();
+    }
+
+    private String words(Finding finding) {
+        return speech.words().finding(finding.ruleId(), finding.onlyIfUnknown()).client();
+    }
+
+    private String unsure(Finding finding) {
+        String topic = topic(finding).map(t -> speech.words().topic(t.id())).orElseThrow();
+        return ConsentWords.in(speech.words().language()).say("found.unsure", Map.of("topic", topic));
+    }
+}
