@@ -10,6 +10,7 @@ import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
 import foretress.intake.KeptAssessment;
+import foretress.intake.Refusals;
 import foretress.visit.Visit;
 import jakarta.inject.Singleton;
 import java.util.EnumSet;
@@ -38,11 +39,13 @@ public class Signature {
     private final Consents consents;
     private final Assessments assessments;
     private final BookedChemistry chemistry;
+    private final Refusals refusals;
 
-    Signature(Consents consents, Assessments assessments, BookedChemistry chemistry) {
+    Signature(Consents consents, Assessments assessments, BookedChemistry chemistry, Refusals refusals) {
         this.consents = consents;
         this.assessments = assessments;
         this.chemistry = chemistry;
+        this.refusals = refusals;
     }
 
     public Holds of(Visit visit, Assessed.Now now) {
@@ -70,7 +73,7 @@ public class Signature {
         if (then.isEmpty() || !Difference.between(then.get(), now.assessment(), planned).none()) {
             changed.add(Changed.FINDINGS);
         }
-        if (then.isEmpty() || !demands(then.get(), planned).equals(demands(now.assessment(), planned))) {
+        if (refusals.changedSince(visit, signed.signedAt) || then.isEmpty() || !demands(then.get(), planned).equals(demands(now.assessment(), planned))) {
             changed.add(Changed.TESTS);
         }
         return changed;

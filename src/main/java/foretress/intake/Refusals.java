@@ -9,6 +9,7 @@ import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -32,6 +33,11 @@ public class Refusals {
     public Set<String> of(Visit visit) {
         return TestRefusal.newest(visit.id).map(this::open).stream().flatMap(ids -> List.of(ids.split(" ")).stream()).filter(id -> !id.isEmpty())
             .collect(Collectors.toSet());
+    }
+
+    /** Whether the client was of another mind about the tests after that moment: then what was signed no longer says it. */
+    public boolean changedSince(Visit visit, Instant moment) {
+        return TestRefusal.newest(visit.id).filter(said -> said.saidAt.isAfter(moment)).isPresent();
     }
 
     /** Keeps what the client said. What was signed before stays on file; with other tests it wants a signature of its own. */

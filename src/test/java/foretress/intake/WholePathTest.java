@@ -197,6 +197,7 @@ class WholePathTest {
         client.send(Map.of("refuse", List.of()));
         assertThat(page.at()).isEqualTo("/answers/sign");
         assertThat(page.open("/answers/done").text()).contains("Not signed yet");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/decision").expect(200).text()).contains("A test came in or fell away after the client signed");
         page.open("/answers/sign");
         client.sign("Ottilie Brandt");
         assertThat(page.text()).contains("Signed. Thank you");
