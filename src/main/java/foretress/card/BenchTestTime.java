@@ -2,6 +2,7 @@ package foretress.card;
 
 import foretress.bench.Run;
 import foretress.web.AtStart;
+import foretress.web.Clockwork;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.scheduler.Scheduled;
@@ -25,13 +26,15 @@ public class BenchTestTime implements AtStart {
 
     private final BenchTestNanos nanos;
     private final Clock clock;
+    private final Clockwork clockwork;
     private Run base = Run.NONE;
     private long from;
     private long keptAt;
     /** Between the start's first writing and the end: outside it a beat would write over what the last start kept. */
     private volatile boolean beating;
 
-    BenchTestTime(BenchTestNanos nanos, Clock clock) {
+    BenchTestTime(BenchTestNanos nanos, Clock clock, Clockwork clockwork) {
+        this.clockwork = clockwork;
         this.nanos = nanos;
         this.clock = clock;
         this.from = nanos.read();
@@ -77,6 +80,10 @@ public class BenchTestTime implements AtStart {
     }
 
     @Scheduled(every = "${foretress.bench.every:5s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
+    void onTheDot() {
+        clockwork.run(this::beat);
+    }
+
     void beat() {
         if (!beating) {
             return;

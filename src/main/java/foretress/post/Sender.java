@@ -1,6 +1,7 @@
 package foretress.post;
 
 import foretress.salon.Salon;
+import foretress.web.Clockwork;
 import io.quarkus.mailer.Mail;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
@@ -39,8 +40,10 @@ public class Sender {
     private final ShownMails shown;
     private final Event<Left> left;
     private final Clock clock;
+    private final Clockwork clockwork;
 
-    Sender(Handover server, Post post, ShownMails shown, Event<Left> left, Clock clock) {
+    Sender(Handover server, Post post, ShownMails shown, Event<Left> left, Clock clock, Clockwork clockwork) {
+        this.clockwork = clockwork;
         this.server = server;
         this.post = post;
         this.shown = shown;
@@ -50,7 +53,7 @@ public class Sender {
 
     @Scheduled(every = "${foretress.post.every:3s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
     void onTheDot() {
-        sendDue();
+        clockwork.run(this::sendDue);
     }
 
     /** Sends every mail that is due; how many left. */

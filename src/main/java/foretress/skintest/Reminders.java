@@ -4,6 +4,7 @@ import foretress.ledger.Ledger;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
 import foretress.visit.Visit;
+import foretress.web.Clockwork;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.scheduler.Scheduled;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -20,8 +21,10 @@ class Reminders {
     private final Tasks tasks;
     private final Ledger ledger;
     private final Clock clock;
+    private final Clockwork clockwork;
 
-    Reminders(Letters letters, Tasks tasks, Ledger ledger, Clock clock) {
+    Reminders(Letters letters, Tasks tasks, Ledger ledger, Clock clock, Clockwork clockwork) {
+        this.clockwork = clockwork;
         this.letters = letters;
         this.tasks = tasks;
         this.ledger = ledger;
@@ -30,7 +33,7 @@ class Reminders {
 
     @Scheduled(every = "${foretress.skin-test.every:60s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
     void onTheDot() {
-        remindDue();
+        clockwork.run(this::remindDue);
     }
 
     /** How many were reminded. */

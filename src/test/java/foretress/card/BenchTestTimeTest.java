@@ -119,7 +119,7 @@ class BenchTestTimeTest {
     @Test
     void aServerThatNeverWroteStartsAtNothing() {
         QuarkusTransaction.requiringNew().run(() -> BenchTestClock.deleteAll());
-        BenchTestTime first = new BenchTestTime(nanos, Clock.systemUTC());
+        BenchTestTime first = new BenchTestTime(nanos, Clock.systemUTC(), new foretress.web.Clockwork());
         first.run();
         Run now = first.reading();
         assertThat(now.ranMillis()).isLessThan(SLOW_SECONDS * 1000);
