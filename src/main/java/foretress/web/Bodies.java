@@ -3,6 +3,7 @@ package foretress.web;
 import io.quarkus.runtime.configuration.MemorySize;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.Vertx;
+import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpServerRequest;
 import io.vertx.core.http.HttpVersion;
 import io.vertx.core.http.impl.HttpServerRequestInternal;
@@ -10,6 +11,7 @@ import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
+import java.util.Set;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
@@ -20,6 +22,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 class Bodies {
     /** Before all other filters, which run once the body is here. */
     private static final int VERY_FIRST = 30_000;
+    private static final Set<HttpMethod> READING = Set.of(HttpMethod.GET, HttpMethod.HEAD, HttpMethod.OPTIONS);
 
     private final Vertx vertx;
     private final long longest;
@@ -46,10 +49,10 @@ class Bodies {
         else context.next();
     }
 
-    /** In HTTP/2 a body needs no header that announces it. */
+    /** In HTTP/2 a form needs no header that announces it. */
     private static boolean bringsABody(HttpServerRequest request) {
-        if (request.headers().contains("Upgrade") || request.isEnded()) return false;
         var length = request.getHeader("Content-Length");
-        return length != null ? !length.equals("0") : request.headers().contains("Transfer-Encoding") || request.version() == HttpVersion.HTTP_2;
+        if (length != null) return !length.equals("0");
+        return request.headers().contains("Transfer-Encoding") || request.version() == HttpVersion.HTTP_2 && !READING.contains(request.method());
     }
 }
