@@ -21,7 +21,7 @@ import java.util.Set;
 @Path("/answers/done")
 public class DonePages {
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DonePage(String lead, String signedAt, String visitAt, String signAgain, String call, List<NextStep.Step> steps, List<String> tests, boolean mayChange, String postponed, boolean handBack) implements TemplateInstance {}
+    record DonePage(String lead, boolean consented, String signedAt, String visitAt, String signAgain, String call, List<NextStep.Step> steps, List<String> tests, boolean mayChange, String postponed, boolean handBack) implements TemplateInstance {}
 
     private final Guest guest;
     private final Consents consents;
@@ -55,14 +55,14 @@ public class DonePages {
         if (signed.isEmpty()) {
             return Response.seeOther(Way.START).build();
         }
-        return Response.ok(new DonePage(lead(visit), speech.dayAndTime(signed.get().signedAt.atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
+        return Response.ok(new DonePage(prevented(visit) ? speech.say().done_lead_prevented(Salon.the().name) : speech.say().done_lead(Salon.the().name), !prevented(visit),
+            speech.dayAndTime(signed.get().signedAt.atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
             signAgain(visit), care.promise(visit).map(speech::call).orElse(""), next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), visit.state.takesAnswers(), postponed(visit), guest.isOnHandedTablet())).build();
     }
 
-    /** What the salon has now. Answers that rule the service out are signed, and no consent to it. */
-    private String lead(Visit visit) {
-        boolean prevented = visit.standing().filter(Weight.PREVENTS.code()::equals).isPresent() || !refusals.of(visit).isEmpty();
-        return prevented ? speech.say().done_lead_prevented(Salon.the().name) : speech.say().done_lead(Salon.the().name);
+    /** Whether answers or a refused test rule the service out: then answers were signed, and no consent to it. */
+    private boolean prevented(Visit visit) {
+        return visit.standing().filter(Weight.PREVENTS.code()::equals).isPresent() || !refusals.of(visit).isEmpty();
     }
 
     /** Where an answer that changed since is read back and signed; blank while what was signed stands. */
