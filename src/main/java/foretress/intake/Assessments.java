@@ -67,7 +67,7 @@ public class Assessments {
     /** Days after its start on which findings ask for another reading of a skin test; 0 when none does. */
     public int readAgainDays(Visit visit, Answers said) {
         List<Service> booked = chemistry.services(visit);
-        Situation known = told(visit, said.byQuestion().isEmpty() ? knowledge.answeredWell(said, chemistry.of(visit)) : said);
+        Situation known = told(visit, knowledge.answeredWell(said, chemistry.of(visit)));
         return Owing.readAgain(knowledge.ruleSet(), Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(known), booked), booked);
     }
 

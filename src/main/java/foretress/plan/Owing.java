@@ -61,7 +61,7 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
             }
         }
         waiting.removeAll(owed);
-        return new Owing(List.copyOf(owed), List.copyOf(waiting), readAgain(rules, now, booked));
+        return new Owing(List.copyOf(owed), List.copyOf(waiting), readAgain(rules, with.apply(List.of()), booked));
     }
 
     /** Days after its start on which a finding on what is booked asks for another reading of a skin test; 0 when none does. */
