@@ -9,13 +9,16 @@ import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
+import foretress.assessment.Situation;
 import foretress.assessment.Source;
 import foretress.assessment.Standing;
 import foretress.assessment.Weight;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.plan.Owed;
+import foretress.plan.Owing;
 import foretress.plan.TestPlan;
+import foretress.plan.Waits;
 import foretress.questionnaire.Question;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -51,7 +54,9 @@ final class Assess {
         List<String> booked = offered.stream().map(Service::id).toList();
         knowledge.ruleSet().services().stream().filter(s -> !booked.contains(s.id())).forEach(offered::add);
         Assessment assessment = Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(read.situation()), offered);
-        TestPlan plan = TestPlan.of(assessment, read.booked(), read.visit(), read.situation().policy(), read.skinTest(), read.hours(),
+        Situation hoped = read.situation().saying(knowledge.answeredWell(read.situation().answers(), read.situation().bookedChemistries()));
+        Owing owing = Owing.of(knowledge.ruleSet(), knowledge.factFinder(), read.situation(), hoped, read.booked());
+        TestPlan plan = TestPlan.of(owing, read.visit(), new Waits(read.situation().policy(), read.skinTest(), owing.readAgainDays()), read.hours(),
             read.asked());
         ObjectNode answer = told(assessment, offered, booked, read.words());
         ArrayNode open = answer.putArray("unanswered");
@@ -105,11 +110,14 @@ final class Assess {
     }
 
     private static ObjectNode plan(TestPlan plan, Words words) {
-        ObjectNode node = NODE.objectNode().put("visit", plan.visit().toString());
+        ObjectNode node = NODE.objectNode().put("visit", plan.visit().toString()).put("visitWhileShut", plan.shut());
         ArrayNode owed = node.putArray("owed");
         plan.owed().forEach(o -> owed.add(owed(o, words)));
         ArrayNode onTheDay = node.putArray("onTheDay");
         plan.onTheDay().forEach(test -> onTheDay.add(NODE.objectNode().put("test", test).put("name", words.test(test))));
+        ArrayNode waiting = node.putArray("waiting");
+        plan.waiting().forEach(test -> waiting.add(NODE.objectNode().put("test", test).put("name", words.test(test))));
+        put(node, "visitFrom", plan.visitFrom());
         plan.lastStartOfAll().ifPresent(last -> node.put("lastStartOfAll", last.toString()));
         return node;
     }
@@ -118,10 +126,14 @@ final class Assess {
         ObjectNode node = NODE.objectNode().put("test", owed.test()).put("name", words.test(owed.test())).put("takesHours", owed.takes().toHours())
             .put("earliestStart", owed.earliestStart().toString()).put("latestStart", owed.latestStart().toString())
             .put("latestRead", owed.latestRead().toString());
+        ArrayNode readings = node.putArray("readingsAfterHours");
+        owed.readings().forEach(wait -> readings.add(wait.toHours()));
+        put(node, "visitFrom", owed.visitFrom());
         put(node, "firstOpenStart", owed.firstOpenStart());
         put(node, "lastOpenStart", owed.lastOpenStart());
+        owed.lastOpenStart().ifPresent(last -> node.put("slackMinutes", owed.slack(last).toMinutes()));
         ArrayNode windows = node.putArray("windows");
-        owed.windows().forEach(w -> windows.add(NODE.objectNode().put("from", w.from().toString()).put("to", w.to().toString())));
+        owed.windows().forEach(w -> windows.add(NODE.objectNode().put("from", w.first().toString()).put("to", w.last().toString())));
         owed.conflict().ifPresent(c -> node.putObject("conflict").put("reason", reason(c.reason())).put("visitInMinutes", c.visitIn().toMinutes())
             .put("needsMinutes", c.needs().toMinutes()));
         return node;
@@ -159,10 +171,23 @@ final class Assess {
         Fields window = Shape.object().need("from", Shape.text()).need("to", Shape.text());
         Fields conflict = Shape.object().need("reason", Shape.code(Arrays.stream(Owed.Reason.values()).map(Assess::reason).toList()))
             .need("visitInMinutes", Shape.number()).need("needsMinutes", Shape.number());
-        Fields owed = Shape.object().need("test", Shape.text()).need("name", Shape.text()).need("takesHours", Shape.number())
-            .need("earliestStart", Shape.text()).need("latestStart", Shape.text()).need("latestRead", Shape.text()).may("firstOpenStart", Shape.text())
-            .may("lastOpenStart", Shape.text()).need("windows", Shape.list(window, 0, 10_000)).may("conflict", conflict);
-        return Shape.object().need("visit", Shape.text()).need("owed", Shape.list(owed, 0, 100).saying("Tests that need time before the visit."))
-            .need("onTheDay", Shape.list(Shape.object().need("test", Shape.text()).need("name", Shape.text()), 0, 100)).may("lastStartOfAll", Shape.text());
+        Fields owed = Shape.object().need("test", Shape.text()).need("name", Shape.text())
+            .need("takesHours", Shape.number().saying("On the physical clock, from its start to the last reading that lies before the visit."))
+            .need("readingsAfterHours", Shape.list(Shape.number(), 1, 10).saying("Every reading, in hours since the start; one that falls when the "
+                + "salon is shut is made at the next open moment."))
+            .need("earliestStart", Shape.text().saying("Before this it would be too old on the day, or it is past."))
+            .need("latestStart", Shape.text().saying("The last open moment from which it can be read before the visit; past, where there is a conflict."))
+            .need("latestRead", Shape.text().saying("The last open moment for the last reading: as the visit begins, where the salon is open then."))
+            .may("firstOpenStart", Shape.text()).may("lastOpenStart", Shape.text())
+            .may("slackMinutes", Shape.number().saying("Begun at lastOpenStart, what is left between the end of its wait and latestRead: below 15 nothing may go wrong."))
+            .may("visitFrom", Shape.text().saying("The earliest visit it could be kept for, begun at the next open moment."))
+            .need("windows", Shape.list(window.saying("Moments at which it can begin, both included: it takes 15 minutes and ends before closing."), 0, 10_000))
+            .may("conflict", conflict);
+        Fields named = Shape.object().need("test", Shape.text()).need("name", Shape.text());
+        return Shape.object().need("visit", Shape.text()).need("visitWhileShut", Shape.flag().saying("The salon is shut at the visit's own time."))
+            .need("owed", Shape.list(owed, 0, 100).saying("Tests that need time before the visit, and can change something."))
+            .need("onTheDay", Shape.list(named, 0, 100))
+            .need("waiting", Shape.list(named, 0, 100).saying("Tests that findings ask for and that would prove nothing until something else is cleared up."))
+            .may("visitFrom", Shape.text().saying("The earliest visit before which every test in 'owed' could be kept.")).may("lastStartOfAll", Shape.text());
     }
 }

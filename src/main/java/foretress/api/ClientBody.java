@@ -12,7 +12,7 @@ import foretress.assessment.Validity;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.plan.OpeningHours;
-import foretress.plan.OpeningHours.Hours;
+import foretress.plan.Week;
 import foretress.questionnaire.Answers;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -115,7 +115,7 @@ final class ClientBody {
                 .map(e -> e.getKey() + ": " + String.join(", ", e.getValue())).collect(Collectors.joining("; ", "", "."))))
             .need("started", Times.day())
             .may("read", Times.day().saying("The day staff read it. Left out, nobody has."))
-            .need("waitKept", Shape.flag().saying("It was read after the wait that policy and leaflet ask."))
+            .need("waitKept", Shape.flag().saying("It was read after the wait that policy and leaflet ask, and once more on the day findings ask for, where they do."))
             .need("thisProduct", Shape.flag().saying("It was made with the product now planned."))
             .need("thisVisit", Shape.flag().saying("It was made for the visit now planned."))
             .need("masked", Shape.flag().saying("It was begun or read under something that hides reactions, or may."))
@@ -180,17 +180,17 @@ final class ClientBody {
     }
 
     private static OpeningHours hours(JsonNode body, ZoneId zone, Faults faults) {
-        Map<DayOfWeek, List<Hours>> week = new EnumMap<>(DayOfWeek.class);
+        Map<DayOfWeek, List<Week.Span>> week = new EnumMap<>(DayOfWeek.class);
         for (DayOfWeek day : DayOfWeek.values()) {
             week.put(day, spans(body.get("openingHours").path(code(day)), "/openingHours/" + code(day), faults));
         }
         Set<LocalDate> closed = new HashSet<>();
         body.path("closed").forEach(d -> closed.add(LocalDate.parse(d.textValue())));
-        return new OpeningHours(week, closed, zone);
+        return new OpeningHours(new Week(week), closed, zone);
     }
 
-    private static List<Hours> spans(JsonNode spans, String place, Faults faults) {
-        List<Hours> read = new ArrayList<>();
+    private static List<Week.Span> spans(JsonNode spans, String place, Faults faults) {
+        List<Week.Span> read = new ArrayList<>();
         LocalTime last = LocalTime.MIN;
         for (int i = 0; i < spans.size(); i++) {
             LocalTime opens = LocalTime.parse(spans.get(i).get("opens").textValue());
@@ -198,7 +198,7 @@ final class ClientBody {
             boolean fine = opens.isBefore(closes) && !opens.isBefore(last);
             faults.expect(fine, place + "/" + i, "opening comes before closing, and after the closing before it");
             if (fine) {
-                read.add(new Hours(opens, closes));
+                read.add(new Week.Span(opens, closes));
             }
             last = closes;
         }

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * All that is known about one client before one visit.
@@ -61,6 +62,12 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
     /** The same with other answers. */
     public Situation saying(Answers other) {
         return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests, measuredLengthCm, cuts, growth, known);
+    }
+
+    /** The same with these tests beside those that were made. */
+    public Situation tested(List<TestFact> more) {
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy,
+            Stream.concat(tests.stream(), more.stream()).toList(), measuredLengthCm, cuts, growth, known);
     }
 
     /** The same with cuts that staff recorded. */

@@ -307,9 +307,9 @@ public class BenchTests {
     private void renew(Visit visit) {
         Answers said = intake.said(visit);
         if (!said.byQuestion().isEmpty()) {
-            Assessment assessment = assessments.renew(visit, said);
+            assessments.renew(visit, said);
             if (visit.signed().isPresent()) {
-                visit.owes(plans.first(visit, assessment));
+                visit.owes(plans.first(visit, said));
             }
         }
     }

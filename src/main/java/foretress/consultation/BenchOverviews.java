@@ -12,7 +12,6 @@ import foretress.consultation.BenchOverview.Owed;
 import foretress.consultation.BenchOverview.Past;
 import foretress.intake.Assessments;
 import foretress.intake.Intake;
-import foretress.intake.Plans;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.plan.TestPlan;
@@ -36,7 +35,7 @@ class BenchOverviews {
     private final BenchTests tests;
     private final Intake intake;
     private final Assessments assessments;
-    private final Plans plans;
+    private final OwedTests owedTests;
     private final Readings readings;
     private final Visits visits;
     private final BenchTails tails;
@@ -48,12 +47,12 @@ class BenchOverviews {
     private final Language language;
     private final ChairTime time;
 
-    BenchOverviews(BenchTests tests, Intake intake, Assessments assessments, Plans plans, Readings readings, Visits visits, BenchTails tails,
+    BenchOverviews(BenchTests tests, Intake intake, Assessments assessments, OwedTests owedTests, Readings readings, Visits visits, BenchTails tails,
                    BenchSay words, BenchWords say, Stylist stylist, Knowledge knowledge, Menu menu, Language language, ChairTime time) {
         this.tests = tests;
         this.intake = intake;
         this.assessments = assessments;
-        this.plans = plans;
+        this.owedTests = owedTests;
         this.readings = readings;
         this.visits = visits;
         this.tails = tails;
@@ -76,7 +75,7 @@ class BenchOverviews {
         List<Past> past = past(visit);
         List<BenchTimer> timers = tests.running().stream().map(this::timer).toList();
         return new BenchOverview(head, begun, standing, WeightWord.of(standing, stylist), service(visit),
-            owed(visit, head, begun ? assessment : assessments.atLeast(visit, said)), timers, kinds(head), length(visit, made),
+            owed(visit, head, begun ? assessment.findings() : List.of()), timers, kinds(head), length(visit, made),
             begun ? readings.of(visit).instead() : List.of(), past, version(standing, timers, past), news(past));
     }
 
@@ -84,18 +83,17 @@ class BenchOverviews {
         return String.join(" + ", visit.services.stream().map(s -> menu.name(s.serviceId, knowledgeWords())).toList());
     }
 
-    private List<Owed> owed(Visit visit, BenchHead head, Assessment assessment) {
-        TestPlan plan = plans.of(visit, assessment);
+    private List<Owed> owed(Visit visit, BenchHead head, List<Finding> findings) {
+        TestPlan plan = owedTests.plan(visit);
         List<Owed> owed = new ArrayList<>();
-        plan.owed().forEach(o -> owed.add(owed(head, assessment, o.test(), o.conflict().isPresent()
-            ? stylist.consultation_owed_late(at(visit, o.latestStart()))
-            : stylist.consultation_owed_latest(at(visit, o.lastOpenStart().orElse(o.latestStart()))), o.conflict().isPresent())));
-        plan.onTheDay().forEach(test -> owed.add(owed(head, assessment, test, stylist.consultation_owed_at_chair(), false)));
+        plan.owed().forEach(o -> owed.add(owed(head, findings, o.test(), owedTests.latest(visit, o), o.conflict().isPresent())));
+        plan.waiting().forEach(test -> owed.add(owed(head, findings, test, stylist.consultation_owed_waiting(), false)));
+        plan.onTheDay().forEach(test -> owed.add(owed(head, findings, test, stylist.consultation_owed_at_chair(), false)));
         return owed;
     }
 
-    private Owed owed(BenchHead head, Assessment assessment, String test, String latest, boolean late) {
-        String why = assessment.findings().stream().filter(f -> f.demands().contains(test)).findFirst().map(this::title).orElse("");
+    private Owed owed(BenchHead head, List<Finding> findings, String test, String latest, boolean late) {
+        String why = findings.stream().filter(f -> f.demands().contains(test)).findFirst().map(this::title).orElse("");
         return new Owed(knowledgeWords().test(test), why, latest, late, head.ahead() ? BenchTestKind.of(test).map(head::begins).orElse("") : "");
     }
 

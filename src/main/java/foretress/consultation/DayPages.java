@@ -1,6 +1,6 @@
 package foretress.consultation;
 
-import foretress.salon.OpeningHours;
+import foretress.plan.Week;
 import foretress.salon.Salon;
 import foretress.visit.State;
 import foretress.visit.Task;
@@ -72,7 +72,7 @@ public class DayPages {
 
     /** How much of the opening day has gone, 0 to 1. */
     private double share(Salon salon, LocalDate day) {
-        List<OpeningHours.Span> open = salon.hours().on(day.getDayOfWeek());
+        List<Week.Span> open = salon.week().on(day.getDayOfWeek());
         if (open.isEmpty()) {
             return 0;
         }

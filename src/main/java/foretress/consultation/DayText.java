@@ -151,6 +151,7 @@ class DayText {
     private DayRow.Act record(Visit visit, Visit.Owed owed) {
         return switch (owed.what()) {
             case Plans.READING -> open(say.day_act_reading(), "/visits/" + visit.id + "/skin-test");
+            case Plans.CLEAR_UP -> open(say.day_act_clear_up(), "/visits/" + visit.id);
             case "skin-test" -> open(say.day_act_skin_test(), "/desk/visits/" + visit.id + "/test-visit");
             default -> open(say.day_act_test(), "/visits/" + visit.id + "/bench");
         };
@@ -158,6 +159,7 @@ class DayText {
 
     /** Who must come in soon is telephoned; for others an hour is booked. */
     private DayRow.Act bring(Visit visit, Visit.Owed owed) {
+        if (owed.what().equals(Plans.CLEAR_UP)) return record(visit, owed);
         boolean soon = owed.by().filter(by -> by.isBefore(clock.instant().plus(PRESSING))).isPresent();
         return soon ? call(visit, DayRow.Look.PLAIN) : open(say.day_act_skin_test(), "/desk/visits/" + visit.id + "/test-visit");
     }
@@ -183,7 +185,11 @@ class DayText {
     }
 
     private String test(Visit.Owed owed) {
-        return owed.what().equals(Plans.READING) ? skin.day_reading() : knowledge.words(language.getTag()).test(owed.what());
+        return switch (owed.what()) {
+            case Plans.READING -> skin.day_reading();
+            case Plans.CLEAR_UP -> say.day_clear_up();
+            default -> knowledge.words(language.getTag()).test(owed.what());
+        };
     }
 
     private String services(Visit visit) {

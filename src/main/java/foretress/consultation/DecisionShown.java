@@ -192,7 +192,7 @@ public class DecisionShown {
 
     /** What comes first whatever the client will answer; empty once there are answers. */
     List<Reading.OwedTest> owedAtLeast(Visit visit) {
-        return unanswered(visit) ? owedTests.atLeast(visit) : List.of();
+        return unanswered(visit) ? owedTests.of(visit) : List.of();
     }
 
     private static boolean unanswered(Visit visit) {

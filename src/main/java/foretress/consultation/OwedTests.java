@@ -1,21 +1,20 @@
 package foretress.consultation;
 
-import foretress.assessment.Assessment;
 import foretress.consultation.Reading.OwedTest;
-import foretress.intake.Assessments;
+import foretress.intake.Intake;
 import foretress.intake.Plans;
 import foretress.intake.Refusals;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
+import foretress.plan.Offers;
 import foretress.plan.Owed;
 import foretress.plan.TestPlan;
-import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
 import foretress.web.Language;
 import foretress.web.SkinWords;
 import foretress.web.Stylist;
 import jakarta.enterprise.context.RequestScoped;
-import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,54 +24,72 @@ import java.util.stream.Stream;
 @RequestScoped
 class OwedTests {
     private final Plans plans;
-    private final Assessments assessments;
+    private final Intake intake;
     private final Knowledge knowledge;
     private final Language language;
     private final Stylist say;
     private final SkinWords skin;
     private final ChairTime time;
-    private final Clock clock;
     private final Refusals refusals;
 
-    OwedTests(Plans plans, Assessments assessments, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time, Clock clock,
-              Refusals refusals) {
+    OwedTests(Plans plans, Intake intake, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time, Refusals refusals) {
         this.plans = plans;
-        this.assessments = assessments;
+        this.intake = intake;
         this.knowledge = knowledge;
         this.language = language;
         this.say = say;
         this.skin = skin;
         this.time = time;
-        this.clock = clock;
         this.refusals = refusals;
     }
 
-    List<OwedTest> of(Visit visit, Assessment assessment) {
-        TestPlan plan = plans.of(visit, assessment);
+    /** Before the first answer it is what is owed at least. */
+    List<OwedTest> of(Visit visit) {
+        TestPlan plan = plan(visit);
         List<OwedTest> tests = new ArrayList<>();
         plans.running(visit).forEach(r -> tests.add(new OwedTest(words().test(r.test()), "", skin.day_running(at(visit, r.readableFrom())), false)));
-        plan.owed().forEach(o -> tests.add(new OwedTest(words().test(o.test()), say.consultation_owed_wait((int) o.takes().toHours()),
-            latest(visit, o), o.conflict().isPresent())));
+        plan.owed().forEach(o -> tests.add(new OwedTest(words().test(o.test()), how(o), latest(visit, o), o.conflict().isPresent())));
+        plan.waiting().forEach(t -> tests.add(new OwedTest(words().test(t), "", say.consultation_owed_waiting(), false)));
         plan.onTheDay().forEach(t -> tests.add(new OwedTest(words().test(t), "", say.consultation_owed_at_chair(), false)));
         return tests;
     }
 
-    /** What comes first whatever is answered. */
-    List<OwedTest> atLeast(Visit visit) {
-        return of(visit, assessments.atLeast(visit, Answers.NONE));
+    TestPlan plan(Visit visit) {
+        return plans.of(visit, intake.said(visit));
     }
 
-    private String latest(Visit visit, Owed owed) {
-        return owed.conflict().isPresent() ? say.consultation_owed_late(at(visit, owed.latestStart()))
-            : say.consultation_owed_latest(at(visit, owed.lastOpenStart().orElse(owed.latestStart())));
+    private String how(Owed owed) {
+        int hours = (int) owed.takes().toHours();
+        return owed.readings().size() < 2 ? say.consultation_owed_wait(hours)
+            : say.consultation_owed_wait_again(hours, (int) owed.readings().get(0).toHours(), (int) Duration.ofHours(hours).toDays());
+    }
+
+    /** By when it must begin, and whether anything may still go wrong then. */
+    String latest(Visit visit, Owed owed) {
+        if (owed.conflict().isPresent()) {
+            return owed.conflict().get().reason() == Owed.Reason.STANDS_TOO_SHORT ? say.consultation_owed_stands_short()
+                : say.consultation_owed_late(at(visit, owed.latestStart()));
+        }
+        boolean tight = Offers.of(List.of(owed), 1).slots().stream().anyMatch(Offers.Slot::tight);
+        return tight ? say.consultation_owed_latest_tight(at(visit, owed.latestStart())) : say.consultation_owed_latest(at(visit, owed.latestStart()));
     }
 
     /** What follows for this appointment: a test the client refused; one that no longer fits before it, and when it would. */
-    List<String> follows(Visit visit, Assessment assessment) {
-        Stream<String> late = plans.of(visit, assessment).conflicts().stream()
-            .map(o -> say.consultation_too_soon(words().test(o.test()), (int) o.takes().toHours(), at(visit, clock.instant().plus(o.takes()))));
+    List<String> follows(Visit visit) {
+        Stream<String> late = plan(visit).conflicts().stream().map(o -> follows(visit, o));
         Stream<String> refused = refusals.of(visit).stream().sorted().map(test -> say.consultation_refused(words().test(test)));
         return Stream.concat(refused, late).toList();
+    }
+
+    private String follows(Visit visit, Owed owed) {
+        String test = words().test(owed.test());
+        int hours = (int) owed.takes().toHours();
+        String why = switch (owed.conflict().orElseThrow().reason()) {
+            case TOO_SOON -> say.consultation_too_soon(test, hours);
+            case CLOSED_UNTIL_TOO_LATE, CLOSED_AT_THE_READING -> say.consultation_shut(test, hours);
+            case STANDS_TOO_SHORT -> say.consultation_stands_short(test, hours);
+        };
+        return owed.visitFrom().map(from -> why + " " + say.consultation_visit_from(at(visit, from))).orElse(why);
     }
 
     private String at(Visit visit, Instant moment) {

@@ -90,10 +90,10 @@ public class Readings {
         List<Reason> all = Stream.concat(reasons.of(visit, assessment, said).stream(), reasons.earlier(visit, before).stream())
             .sorted((a, b) -> b.weight().compareTo(a.weight())).toList();
         Weight standing = assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Reason::weight).toList()));
-        List<Reading.OwedTest> owed = owedTests.of(visit, assessment);
+        List<Reading.OwedTest> owed = owedTests.of(visit);
         StrandMap map = maps.map(visit, said, words());
         return new Reading(visit.id.toString(), visit.client.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), !said.byQuestion().isEmpty(), answered,
-            standing, word(standing), services(visit), owedTests.follows(visit, assessment), first(heavier(all, true)), rest(heavier(all, true)), heavier(all, false),
+            standing, word(standing), services(visit), owedTests.follows(visit), first(heavier(all, true)), rest(heavier(all, true)), heavier(all, false),
             StrandSvg.figure(map, maps.words(words()), "map"), maps.words(words()).length(map), owed, instead(visit, assessment, before), chapters.of(visit, said), papers(visit), since(visit, assessment, said));
     }
 

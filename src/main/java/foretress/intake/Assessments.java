@@ -9,6 +9,7 @@ import foretress.assessment.Situation;
 import foretress.assessment.Weight;
 import foretress.hair.Growth;
 import foretress.knowledge.Knowledge;
+import foretress.plan.Owing;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Treatment;
 import foretress.salon.Menu;
@@ -53,9 +54,21 @@ public class Assessments {
         return Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(situation(visit, said)), looked(visit));
     }
 
-    /** What the visit comes to at least, whatever is still to be answered: with what is on file, and every open answer at its best. */
-    public Assessment atLeast(Visit visit, Answers said) {
-        return of(visit, knowledge.answeredWell(said, chemistry.of(visit)));
+    /**
+     * Which tests the booked services owe. Before the first answer it is what they owe whatever is answered: the tests on file,
+     * and to every question the answer that weighs least.
+     */
+    public Owing owing(Visit visit, Answers said) {
+        Situation hoped = situation(visit, knowledge.answeredWell(said, chemistry.of(visit)));
+        Situation known = said.byQuestion().isEmpty() ? hoped : hoped.saying(said);
+        return Owing.of(knowledge.ruleSet(), knowledge.factFinder(), known, hoped, chemistry.services(visit));
+    }
+
+    /** Days after its start on which findings ask for another reading of a skin test; 0 when none does. */
+    public int readAgainDays(Visit visit, Answers said) {
+        List<Service> booked = chemistry.services(visit);
+        Situation known = told(visit, knowledge.answeredWell(said, chemistry.of(visit)));
+        return Owing.readAgain(knowledge.ruleSet(), Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(known), booked), booked);
     }
 
     /** Booked services first, with their booked steps; then the others as the salon offers them. */

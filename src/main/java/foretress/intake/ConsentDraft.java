@@ -28,6 +28,7 @@ import java.util.stream.Stream;
 public class ConsentDraft {
     private final Assessments assessments;
     private final BookedChemistry chemistry;
+    private final Plans plans;
     private final StrandMaps maps;
     private final Views views;
     private final SalonWords salonWords;
@@ -37,10 +38,11 @@ public class ConsentDraft {
     private final Refusals refusals;
     private final FoundWords found;
 
-    ConsentDraft(Assessments assessments, BookedChemistry chemistry, StrandMaps maps, Views views, SalonWords salonWords, Policies policies,
-                 Menu menu, Speech speech, Refusals refusals, FoundWords found) {
+    ConsentDraft(Assessments assessments, BookedChemistry chemistry, Plans plans, StrandMaps maps, Views views, SalonWords salonWords,
+                 Policies policies, Menu menu, Speech speech, Refusals refusals, FoundWords found) {
         this.assessments = assessments;
         this.chemistry = chemistry;
+        this.plans = plans;
         this.maps = maps;
         this.views = views;
         this.salonWords = salonWords;
@@ -55,7 +57,7 @@ public class ConsentDraft {
         Assessment assessment = assessments.of(visit, said);
         List<Finding> findings = onBooked(visit, assessment);
         return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()), client(visit),
-            visit(visit), assessments.booked(visit, assessment), tests(findings), found.of(findings, f -> weight(visit, f)), answered(visit, said), strand(visit, said))
+            visit(visit), assessments.booked(visit, assessment), tests(visit, said), found.of(findings, f -> weight(visit, f)), answered(visit, said), strand(visit, said))
             .warning(warnings(visit)).refusing(refusals.of(visit));
     }
 
@@ -92,9 +94,9 @@ public class ConsentDraft {
         return Weight.heaviest(services.map(finding::on).toList());
     }
 
-    private List<ConsentInput.Test> tests(List<Finding> findings) {
-        return findings.stream().flatMap(f -> f.demands().stream()).distinct()
-            .map(id -> new ConsentInput.Test(id, speech.words().test(id))).toList();
+    /** The plan's own tests and no other: nobody agrees to one that could change nothing. */
+    private List<ConsentInput.Test> tests(Visit visit, Answers said) {
+        return plans.owed(visit, said).stream().map(id -> new ConsentInput.Test(id, speech.words().test(id))).toList();
     }
 
     private List<Answered> answered(Visit visit, Answers said) {

@@ -26,7 +26,6 @@ public class DonePages {
     private final Guest guest;
     private final Consents consents;
     private final Intake intake;
-    private final Assessments assessments;
     private final Plans plans;
     private final List<NextStep> next;
     private final Speech speech;
@@ -34,12 +33,11 @@ public class DonePages {
     private final Way way;
     private final Refusals refusals;
 
-    DonePages(Guest guest, Consents consents, Intake intake, Assessments assessments, Plans plans, @All List<NextStep> next, Speech speech,
+    DonePages(Guest guest, Consents consents, Intake intake, Plans plans, @All List<NextStep> next, Speech speech,
               Care care, Way way, Refusals refusals) {
         this.guest = guest;
         this.consents = consents;
         this.intake = intake;
-        this.assessments = assessments;
         this.plans = plans;
         this.next = next;
         this.speech = speech;
@@ -82,7 +80,7 @@ public class DonePages {
     private List<String> tests(Visit visit) {
         Say say = speech.say();
         Set<String> refused = refusals.of(visit);
-        return plans.of(visit, assessments.of(visit, intake.said(visit))).owed().stream()
+        return plans.of(visit, intake.said(visit)).owed().stream()
             .filter(o -> !refused.contains(o.test())).map(o -> o.lastOpenStart()
                 .map(last -> say.done_test(speech.words().test(o.test()), speech.dayAndTime(last.atZone(visit.zone()))))
                 .orElseGet(() -> say.done_test_late(speech.words().test(o.test())))).toList();

@@ -1,64 +1,66 @@
 package foretress.intake;
 
-import foretress.assessment.Assessment;
 import foretress.assessment.Policy;
 import foretress.assessment.Stricter;
 import foretress.plan.Owed;
-import foretress.plan.OpeningHours;
-import foretress.plan.OpeningHours.Hours;
+import foretress.plan.Owing;
 import foretress.plan.TestPlan;
+import foretress.plan.Waits;
 import foretress.questionnaire.Answers;
 import foretress.salon.Policies;
 import foretress.salon.Salon;
+import foretress.visit.Foresight;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import io.quarkus.arc.All;
 import jakarta.inject.Singleton;
 import java.time.Clock;
-import java.time.DayOfWeek;
-import java.util.Arrays;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The tests a visit still owes, fitted between now and the visit inside the salon's opening hours. */
 @Singleton
-public class Plans {
+public class Plans implements Foresight {
     /** What the client comes in for once a test is running: that somebody looks at it. */
     public static final String READING = "reading";
+    /** Nothing can be tested before something is cleared up with the client. */
+    public static final String CLEAR_UP = "clear-up";
 
     private final Assessments assessments;
     private final Policies policies;
     private final PlannedProducts planned;
-    private final BookedChemistry chemistry;
     private final List<ChairRecord> records;
     private final Clock clock;
 
-    Plans(Assessments assessments, Policies policies, PlannedProducts planned, BookedChemistry chemistry, @All List<ChairRecord> records,
-          Clock clock) {
+    Plans(Assessments assessments, Policies policies, PlannedProducts planned, @All List<ChairRecord> records, Clock clock) {
         this.assessments = assessments;
         this.policies = policies;
         this.planned = planned;
-        this.chemistry = chemistry;
         this.records = records;
         this.clock = clock;
     }
 
-    /** What must still be begun; a test that is running is not in it. */
-    public TestPlan of(Visit visit, Assessment assessment) {
-        TestPlan plan = whole(visit, assessment);
+    /**
+     * What must still be begun; a test that is running is not in it. Before the first answer it is what is owed at least,
+     * whatever is answered.
+     */
+    public TestPlan of(Visit visit, Answers said) {
         Set<String> begun = running(visit).stream().map(ChairRecord.Running::test).collect(Collectors.toSet());
-        return new TestPlan(plan.visit(), plan.owed().stream().filter(o -> !begun.contains(o.test())).toList(),
-            plan.onTheDay().stream().filter(test -> !begun.contains(test)).toList());
+        return whole(visit, assessments.owing(visit, said)).without(begun);
     }
 
-    /** What must still be begun as far as anybody knows: before the first answer, at least this. */
-    public TestPlan of(Visit visit, Answers said) {
-        return of(visit, said.byQuestion().isEmpty() ? assessments.atLeast(visit, said) : assessments.of(visit, said));
+    @Override
+    public TestPlan plan(Visit visit) {
+        return of(visit, Answers.NONE);
+    }
+
+    /** Everything that is owed, tests that are running included: what the client agrees to. */
+    public List<String> owed(Visit visit, Answers said) {
+        return assessments.owing(visit, said).tests();
     }
 
     /** Tests that were begun for the visit and wait to be read, the next first. */
@@ -66,10 +68,13 @@ public class Plans {
         return records.stream().flatMap(r -> r.running(visit).stream()).sorted(Comparator.comparing(ChairRecord.Running::readableFrom)).toList();
     }
 
-    private TestPlan whole(Visit visit, Assessment assessment) {
-        Salon salon = Salon.the();
+    private TestPlan whole(Visit visit, Owing owing) {
+        return TestPlan.of(owing, visit.startsAt, waits(visit, owing.readAgainDays()), Salon.the().hours(), clock.instant());
+    }
+
+    private Waits waits(Visit visit, int readAgainDays) {
         Policy policy = policies.effective();
-        return TestPlan.of(assessment, chemistry.services(visit), visit.startsAt, policy, terms(visit, policy), hours(salon), clock.instant());
+        return new Waits(policy, terms(visit, policy), readAgainDays);
     }
 
     /** What policy and the planned product's leaflet ask of the skin test for this visit. */
@@ -82,15 +87,16 @@ public class Plans {
     }
 
     /** What the desk must call the client in for, and by when; never why. */
-    public Optional<Visit.Owed> first(Visit visit, Assessment assessment) {
-        List<Owed> owed = of(visit, assessment).owed();
-        return owed.stream().findFirst().map(o -> new Visit.Owed(o.test(), Optional.of(o.lastOpenStart().orElse(o.latestStart()))))
-            .or(() -> running(visit).stream().findFirst().map(r -> new Visit.Owed(READING, Optional.of(visit.startsAt))));
+    public Optional<Visit.Owed> first(Visit visit, Answers said) {
+        TestPlan plan = of(visit, said);
+        return plan.owed().stream().findFirst().map(o -> new Visit.Owed(o.test(), Optional.of(o.latestStart())))
+            .or(() -> running(visit).stream().findFirst().map(r -> new Visit.Owed(READING, Optional.of(visit.startsAt))))
+            .or(() -> clearedUpBy(visit, plan).map(by -> new Visit.Owed(CLEAR_UP, Optional.of(by))));
     }
 
-    public static OpeningHours hours(Salon salon) {
-        Map<DayOfWeek, List<Hours>> week = Arrays.stream(DayOfWeek.values()).collect(Collectors.toMap(Function.identity(),
-            d -> salon.hours().on(d).stream().map(s -> new Hours(s.from(), s.to())).toList()));
-        return new OpeningHours(week, salon.zoneId());
+    /** The last moment at which a test could begin that would prove nothing now. */
+    private Optional<Instant> clearedUpBy(Visit visit, TestPlan plan) {
+        return TestPlan.of(plan.waiting(), visit.startsAt, waits(visit, 0), Salon.the().hours(), clock.instant()).owed().stream()
+            .map(Owed::latestStart).min(Comparator.naturalOrder());
     }
 }

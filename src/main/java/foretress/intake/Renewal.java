@@ -1,10 +1,10 @@
 package foretress.intake;
 
-import foretress.assessment.Assessment;
 import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
 import jakarta.transaction.Transactional;
 import java.util.UUID;
 
@@ -23,15 +23,20 @@ public class Renewal {
         this.plans = plans;
     }
 
-    /** The visit's standing and what it owes, at once. A visit without answers has neither. */
+    /** The visit's standing and what it owes, at once. Without answers it has no standing, and owes what it owes at least. */
     @Transactional
     public void of(UUID visitId) {
         Visit visit = Visit.findById(visitId);
         Answers said = intake.said(visit);
         if (!said.byQuestion().isEmpty()) {
-            Assessment assessment = assessments.renew(visit, said);
-            visit.owes(plans.first(visit, assessment));
+            assessments.renew(visit, said);
         }
+        visit.owes(plans.first(visit, said));
+    }
+
+    /** What a new visit owes at least, before anybody has answered. */
+    void booked(@Observes Visits.Made made) {
+        of(made.visitId());
     }
 
     /** Every visit of the client at which something is still to happen. */

@@ -1,7 +1,7 @@
 package foretress.intake;
 
 import foretress.consent.ConsentInput;
-import foretress.salon.OpeningHours;
+import foretress.plan.Week;
 import foretress.salon.Salon;
 import jakarta.inject.Singleton;
 import java.time.DayOfWeek;
@@ -16,11 +16,11 @@ public class SalonWords {
 
     public ConsentInput.Salon of(Salon salon, String language) {
         return new ConsentInput.Salon(salon.name, salon.address, salon.town, salon.phone, salon.email,
-            opening(salon.hours(), Locale.forLanguageTag(language)), salon.urgentNumber);
+            opening(salon.week(), Locale.forLanguageTag(language)), salon.urgentNumber);
     }
 
     /** Days with the same hours that follow each other are said together: "Tue–Fri 9:00–18:00, Sat 9:00–16:00". */
-    String opening(OpeningHours hours, Locale locale) {
+    String opening(Week hours, Locale locale) {
         List<String> said = new ArrayList<>();
         DayOfWeek[] days = DayOfWeek.values();
         for (int i = 0; i < days.length; i++) {

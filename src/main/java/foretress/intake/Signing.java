@@ -62,13 +62,13 @@ public class Signing {
     }
 
     private void moveOn(Visit visit, Answers said, SignedConsent signed) {
-        Assessment assessment = assessments.renew(visit, said);
+        assessments.renew(visit, said);
         if (visit.state == State.ANSWERING || visit.state == State.DECIDED) {
             visit.moveTo(State.SIGNED);
         }
         visit.answeredAt = signed.signedAt;
         visit.signedAt = signed.signedAt;
-        visit.owes(plans.first(visit, assessment));
+        visit.owes(plans.first(visit, said));
     }
 
     private Evidence evidence(Visit visit, Answers said, ConsentInput input, Act act) {

@@ -6,6 +6,7 @@ import foretress.salon.Staff;
 import foretress.salon.Who;
 import foretress.visit.Clients;
 import foretress.visit.DeskList;
+import foretress.visit.Foreseen;
 import foretress.visit.PlannedProducts;
 import foretress.visit.State;
 import foretress.visit.Task;
@@ -31,7 +32,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 public class VisitPages {
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record VisitDesk(Visit visit, String starts, String services, String stylist, DeskList.Answered answered, When when,
-                     Link link, May may, Optional<PlannedProducts.Planned> product, String birthWords, String saidWords, String postponed) implements TemplateInstance {}
+                     Link link, May may, Optional<Foreseen.Told> foreseen, Optional<PlannedProducts.Planned> product, String birthWords, String saidWords, String postponed) implements TemplateInstance {}
 
     /** What can still be done: anything about the visit, call it off, confirm the birth date the client gave. */
     record May(boolean act, boolean answer, boolean callOff, boolean confirm) {
@@ -53,13 +54,14 @@ public class VisitPages {
     private final Tasks tasks;
     private final Codes codes;
     private final DeskList list;
+    private final Foreseen foreseen;
     private final PlannedProducts planned;
     private final Post post;
     private final LinkWords words;
     private final Ledger ledger;
     private final Who who;
 
-    VisitPages(Visits visits, Invitations invitations, Clients clients, Tasks tasks, Codes codes, DeskList list,
+    VisitPages(Visits visits, Invitations invitations, Clients clients, Tasks tasks, Codes codes, DeskList list, Foreseen foreseen,
                PlannedProducts planned, Post post, LinkWords words, Ledger ledger, Who who) {
         this.visits = visits;
         this.invitations = invitations;
@@ -67,6 +69,7 @@ public class VisitPages {
         this.tasks = tasks;
         this.codes = codes;
         this.list = list;
+        this.foreseen = foreseen;
         this.planned = planned;
         this.post = post;
         this.words = words;
@@ -80,7 +83,7 @@ public class VisitPages {
         When when = list.when();
         return new VisitDesk(visit, when.day(visit.startsThere().toLocalDate()) + ", " + when.hour(visit.startsAt),
             list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse(""), DeskList.answered(visit, tasks.stopped()), when,
-            link(visit, when), May.with(visit), planned.of(visit.id), words.birthDate(visit.client, when), words.said(said.orElse("")), list.postponed(visit, when));
+            link(visit, when), May.with(visit), foreseen.of(visit), planned.of(visit.id), words.birthDate(visit.client, when), words.said(said.orElse("")), list.postponed(visit, when));
     }
 
     private Link link(Visit visit, When when) {

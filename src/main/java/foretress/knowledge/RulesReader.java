@@ -39,13 +39,13 @@ final class RulesReader {
     }
 
     private Rule rule(Yaml entry) {
-        entry.only("id", "when", "weight", "if unknown", "demands", "source", "final", "call");
+        entry.only("id", "when", "weight", "if unknown", "demands", "read again", "source", "final", "call");
         String id = Ids.read(entry.at("id"));
         Map<String, Weight> weights = weights(entry.at("weight"));
         Optional<Weight> lighter = entry.maybe("if unknown").map(unknown -> lighter(unknown, weights.values()));
         List<String> demands = entry.maybe("demands").map(list -> list.each(t -> t.oneOf(tests, "test"))).orElse(List.of());
         Rule rule = new Rule(id, conditions.read(entry.at("when")), weights, lighter, demands, sources(entry.at("source")),
-            entry.yes("final"), entry.yes("call"));
+            entry.yes("final"), entry.yes("call"), entry.maybe("read again").map(days -> days.number(1, 14)).orElse(0));
         if (rules.putIfAbsent(id, rule) != null) {
             entry.at("id").complain("two rules are called '%s'".formatted(id));
         }

@@ -1,92 +1,55 @@
 package foretress.plan;
 
-import foretress.assessment.Assessment;
-import foretress.assessment.Policy;
-import foretress.assessment.Service;
-import foretress.assessment.Stricter;
-import foretress.assessment.Weight;
-import foretress.plan.OpeningHours.Window;
-import foretress.plan.Owed.Conflict;
-import foretress.plan.Owed.Reason;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
- * When the owed tests must be started and read so that the visit can keep its time. Waits are hours on the physical clock,
- * whatever the clocks on the wall do in between; opening hours are wall time.
+ * When the owed tests must be started and read so that the visit can keep its time: the one answer that pages, API and command
+ * give. Waits are hours on the physical clock, whatever the clocks on the wall do in between; opening hours are wall time.
  *
+ * @param shut the salon is closed at the visit's own time, or on its day
  * @param owed tests that need time, the one to be started first in front
  * @param onTheDay tests that are done at the visit itself
+ * @param waiting tests that prove nothing until something else is cleared up
  */
-public record TestPlan(Instant visit, List<Owed> owed, List<String> onTheDay) {
-    public static final String SKIN_TEST = "skin-test";
-    public static final String INCOMPATIBILITY_TEST = "incompatibility-test";
+public record TestPlan(Instant visit, boolean shut, List<Owed> owed, List<String> onTheDay, List<String> waiting) {
+    public static final String SKIN_TEST = Waits.SKIN_TEST;
+    public static final String INCOMPATIBILITY_TEST = Waits.INCOMPATIBILITY_TEST;
 
     public TestPlan {
         owed = List.copyOf(owed);
         onTheDay = List.copyOf(onTheDay);
+        waiting = List.copyOf(waiting);
     }
 
-    public static TestPlan of(Assessment assessment, List<Service> booked, Instant visit, Policy policy, OpeningHours hours, Instant now) {
-        return of(assessment, booked, visit, policy, Stricter.of(policy), hours, now);
+    public static TestPlan of(Owing owing, Instant visit, Waits waits, OpeningHours hours, Instant now) {
+        TestPlan plan = of(owing.tests(), visit, waits, hours, now);
+        return new TestPlan(visit, plan.shut, plan.owed, plan.onTheDay, owing.waiting());
     }
 
-    /**
-     * The plan for what is booked. Nobody is tested for a service that does not go ahead whatever the test says.
-     *
-     * @param skin what leaflet and policy ask of a skin test
-     */
-    public static TestPlan of(Assessment assessment, List<Service> booked, Instant visit, Policy policy, Stricter skin, OpeningHours hours,
-            Instant now) {
-        Set<String> demands = new LinkedHashSet<>();
-        booked.stream().filter(service -> Weight.heaviest(assessment.on(service).stream().map(f -> f.on(service)).toList()) != Weight.PREVENTS)
-            .forEach(service -> assessment.on(service).forEach(finding -> demands.addAll(finding.demands())));
-        return of(demands, visit, policy, skin, hours, now);
-    }
-
-    /** @param demands ids of tests */
-    public static TestPlan of(Collection<String> demands, Instant visit, Policy policy, OpeningHours hours, Instant now) {
-        return of(demands, visit, policy, Stricter.of(policy), hours, now);
-    }
-
-    /** @param demands ids of tests */
-    public static TestPlan of(Collection<String> demands, Instant visit, Policy policy, Stricter skin, OpeningHours hours, Instant now) {
-        Map<String, Duration> waits = Map.of(SKIN_TEST, Duration.ofHours(skin.waitHours()),
-            INCOMPATIBILITY_TEST, Duration.ofHours(policy.incompatibilityTestHours()));
-        List<Owed> owed = demands.stream().filter(waits::containsKey).distinct()
-            .map(test -> owed(test, waits.get(test), visit, earliest(test, visit, skin, hours, now), hours, now))
+    /** @param tests ids of tests */
+    public static TestPlan of(Collection<String> tests, Instant visit, Waits waits, OpeningHours hours, Instant now) {
+        Planner planner = new Planner(visit, waits, hours, now);
+        List<Owed> owed = tests.stream().distinct().filter(test -> !waits.readings(test).isEmpty()).map(planner::owed)
             .sorted(Comparator.comparing(Owed::latestStart).thenComparing(Owed::test)).toList();
-        return new TestPlan(visit, owed, demands.stream().filter(test -> !waits.containsKey(test)).distinct().toList());
+        return new TestPlan(visit, !hours.open(visit, Owed.READING), owed,
+            tests.stream().distinct().filter(test -> waits.readings(test).isEmpty()).toList(), List.of());
     }
 
-    private static Owed owed(String test, Duration wait, Instant visit, Instant earliest, OpeningHours hours, Instant now) {
-        Instant latest = visit.minus(wait);
-        List<Window> windows = latest.isBefore(earliest) ? List.of() : hours.between(earliest, latest);
-        return new Owed(test, wait, earliest, latest, visit, windows, conflict(wait, visit, latest, windows, now));
+    /** What is left to begin once these are running. */
+    public TestPlan without(Set<String> begun) {
+        return new TestPlan(visit, shut, owed.stream().filter(one -> !begun.contains(one.test())).toList(),
+            onTheDay.stream().filter(test -> !begun.contains(test)).toList(), waiting.stream().filter(test -> !begun.contains(test)).toList());
     }
 
-    private static Optional<Conflict> conflict(Duration wait, Instant visit, Instant latest, List<Window> windows, Instant now) {
-        if (!windows.isEmpty()) {
-            return Optional.empty();
-        }
-        Duration left = visit.isBefore(now) ? Duration.ZERO : Duration.between(now, visit);
-        return Optional.of(new Conflict(latest.isBefore(now) ? Reason.TOO_SOON : Reason.CLOSED_UNTIL_TOO_LATE, left, wait));
-    }
-
-    /** Now, or the first moment from which a skin test is not too old on the day of the visit. */
-    private static Instant earliest(String test, Instant visit, Stricter skin, OpeningHours hours, Instant now) {
-        if (!test.equals(SKIN_TEST)) {
-            return now;
-        }
-        return skin.firstDay(visit.atZone(hours.zone()).toLocalDate()).map(day -> day.atStartOfDay(hours.zone()).toInstant())
-            .filter(now::isBefore).orElse(now);
+    /** Every test it speaks of, by id: the ones that need time first. */
+    public List<String> tests() {
+        return Stream.concat(owed.stream().map(Owed::test), onTheDay.stream()).toList();
     }
 
     public boolean nothingToWaitFor() {
@@ -99,6 +62,12 @@ public record TestPlan(Instant visit, List<Owed> owed, List<String> onTheDay) {
 
     /** The last moment at which every waiting test can be started in one visit; empty when there is none, or none is owed. */
     public Optional<Instant> lastStartOfAll() {
-        return conflicts().isEmpty() ? owed.stream().flatMap(test -> test.lastOpenStart().stream()).min(Comparator.naturalOrder()) : Optional.empty();
+        return Offers.of(owed, 1).latest();
+    }
+
+    /** The earliest visit before which all of them can be kept; empty when nothing is owed, or no visit would do. */
+    public Optional<Instant> visitFrom() {
+        return owed.stream().anyMatch(one -> one.visitFrom().isEmpty()) ? Optional.empty()
+            : owed.stream().flatMap(one -> one.visitFrom().stream()).max(Comparator.naturalOrder());
     }
 }

@@ -1,5 +1,7 @@
 package foretress.salon;
 
+import foretress.plan.ClosedDays;
+import foretress.plan.Week;
 import foretress.web.Chair;
 import foretress.web.Form;
 import foretress.web.Mistakes;
@@ -42,6 +44,15 @@ class Particulars {
         mistakes.expect(List.of("A4", "LETTER").contains(form.one("paper-size")), "paper-size", words.set_up_paper_missing());
         mistakes.expect(!languages(form).isEmpty(), "languages", words.set_up_languages_missing());
         for (var day : DayOfWeek.values()) checkHours(form, day, mistakes);
+        checkClosed(form, mistakes);
+    }
+
+    private void checkClosed(Form form, Mistakes mistakes) {
+        try {
+            ClosedDays.parse(form.one("closed-days"));
+        } catch (IllegalArgumentException wrong) {
+            mistakes.add("closed-days", words.set_up_closed_days_wrong(wrong.getMessage()));
+        }
     }
 
     private static void needed(Form form, String field, String text, Mistakes mistakes) {
@@ -51,7 +62,7 @@ class Particulars {
 
     private void checkHours(Form form, DayOfWeek day, Mistakes mistakes) {
         try {
-            new OpeningHours(new EnumMap<>(Map.of(day, OpeningHours.spans(form.one(DayField.field(day))))));
+            new Week(new EnumMap<>(Map.of(day, Week.spans(form.one(DayField.field(day))))));
         } catch (IllegalArgumentException e) {
             mistakes.add(DayField.field(day), words.set_up_hours_wrong(DayField.name(day), form.one(DayField.field(day))));
         }
@@ -75,13 +86,14 @@ class Particulars {
         salon.paperSize = Salon.PaperSize.valueOf(form.one("paper-size"));
         salon.languages = String.join(",", languages(form));
         salon.openingHours = hours(form).toString();
+        salon.closedDays = ClosedDays.parse(form.one("closed-days")).toString();
         return salon;
     }
 
-    private static OpeningHours hours(Form form) {
-        var days = new EnumMap<DayOfWeek, List<OpeningHours.Span>>(DayOfWeek.class);
-        for (var day : DayOfWeek.values()) days.put(day, OpeningHours.spans(form.one(DayField.field(day))));
-        return new OpeningHours(days);
+    private static Week hours(Form form) {
+        var days = new EnumMap<DayOfWeek, List<Week.Span>>(DayOfWeek.class);
+        for (var day : DayOfWeek.values()) days.put(day, Week.spans(form.one(DayField.field(day))));
+        return new Week(days);
     }
 
     /** The form as it would be filled in to give these particulars again. */
@@ -91,7 +103,8 @@ class Particulars {
             "urgent-number", salon.urgentNumber, "zone", salon.zone, "jurisdiction", salon.jurisdiction, "paper-size", salon.paperSize.name(),
             "version", Integer.toString(salon.version)).forEach(fields::putSingle);
         fields.put("languages", salon.languageTags());
-        for (var day : DayOfWeek.values()) fields.putSingle(DayField.field(day), salon.hours().said(day).orElse(""));
+        fields.putSingle("closed-days", salon.closedDays);
+        for (var day : DayOfWeek.values()) fields.putSingle(DayField.field(day), salon.week().said(day).orElse(""));
         return new Form(fields);
     }
 

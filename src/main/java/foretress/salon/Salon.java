@@ -1,5 +1,8 @@
 package foretress.salon;
 
+import foretress.plan.ClosedDays;
+import foretress.plan.OpeningHours;
+import foretress.plan.Week;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -34,8 +37,10 @@ public class Salon extends PanacheEntityBase {
     @Enumerated(EnumType.STRING) @Column(name = "paper_size", length = 16) public PaperSize paperSize;
     /** Language tags offered to clients, separated by commas, the salon's own first. */
     @Column(columnDefinition = "text") public String languages;
-    /** As {@link OpeningHours} writes it. */
+    /** As {@link Week} writes it. */
     @Column(name = "opening_hours", columnDefinition = "text") public String openingHours;
+    /** As {@link ClosedDays} writes them; blank when there is none. */
+    @Column(name = "closed_days", columnDefinition = "text") public String closedDays = "";
     @Version public int version;
 
     /** The salon, once the owner has set it up. */
@@ -56,7 +61,17 @@ public class Salon extends PanacheEntityBase {
         return List.of(languages.split(","));
     }
 
+    /** The hours of an ordinary week. */
+    public Week week() {
+        return Week.parse(openingHours);
+    }
+
+    public ClosedDays closed() {
+        return ClosedDays.parse(closedDays);
+    }
+
+    /** When it is open, days on which it is shut left out. */
     public OpeningHours hours() {
-        return OpeningHours.parse(openingHours);
+        return new OpeningHours(week(), closed().days(), zoneId());
     }
 }

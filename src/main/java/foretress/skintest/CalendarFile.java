@@ -1,6 +1,6 @@
 package foretress.skintest;
 
-import foretress.plan.Offers;
+import foretress.plan.Owed;
 import foretress.post.Letter;
 import foretress.salon.Salon;
 import foretress.visit.Visit;
@@ -60,7 +60,7 @@ class CalendarFile {
         Attendee attendee = new Attendee(java.net.URI.create("mailto:" + to));
         attendee.add(PartStat.ACCEPTED);
         List.of(new Uid(planned.id + "@" + salon.email.replaceAll(".*@", "")), new DtStamp(clock.instant()),
-            new Sequence(planned.sequenceNo), new DtStart<Instant>(planned.startsAt), new DtEnd<Instant>(planned.startsAt.plus(Offers.TAKES)),
+            new Sequence(planned.sequenceNo), new DtStart<Instant>(planned.startsAt), new DtEnd<Instant>(planned.startsAt.plus(Owed.START)),
             new Summary(Letters.in(visit.client.language).calendar_summary(salon.name)), new Location(salon.address + ", " + salon.town),
             new Status(off ? Status.VALUE_CANCELLED : Status.VALUE_CONFIRMED), organizer, attendee).forEach(event::add);
         return event;

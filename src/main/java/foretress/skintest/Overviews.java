@@ -92,7 +92,7 @@ class Overviews {
         ProductLine line = lines.version(test.lineVersion).orElseThrow();
         TestStanding standing = record.standing(told, visit);
         return new Overview.One(test.id.toString(), line.name + ", " + told.made().shade(), how(told), say.test_applied(name(test.appliedBy), moment(test.appliedAt, visit)),
-            moment(test.readableFrom, visit), !clock.instant().isBefore(test.readableFrom), told.reacted(), stands(told, standing, visit), record.doubts(told, visit).stream().map(this::doubt).toList(),
+            moment(test.readableFrom, visit), !clock.instant().isBefore(test.readableFrom), told.reacted(), stands(told, standing, visit), record.doubts(told, visit).stream().map(reason -> doubt(reason, told, visit)).toList(),
             told.seen().stream().map(seen -> line(seen, visit)).toList(), test.visitId.equals(visit.id));
     }
 
@@ -115,6 +115,12 @@ class Overviews {
 
     private static String date(LocalDate last) {
         return last.format(DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH));
+    }
+
+    /** Read after the wait, and a finding asks for one more reading later. */
+    private String doubt(TestStanding.Reason reason, Told told, Visit visit) {
+        boolean again = told.readNegative(told.test().readableFrom).isPresent();
+        return reason == TestStanding.Reason.READ_TOO_EARLY && again ? say.doubt_read_again(moment(record.last(told, visit), visit)) : doubt(reason);
     }
 
     String doubt(TestStanding.Reason reason) {

@@ -1,5 +1,7 @@
 package foretress.skintest;
 
+import foretress.plan.Offers;
+import foretress.plan.Owed;
 import foretress.salon.Who;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
@@ -36,7 +38,7 @@ public class TestVisitPages {
 
     public record Day(String name, List<Moment> moments) {}
 
-    public record Moment(String value, String hour, boolean latest, boolean chosen) {}
+    public record Moment(String value, String hour, String hint, boolean chosen) {}
 
     private final Visits visits;
     private final Letters letters;
@@ -83,20 +85,37 @@ public class TestVisitPages {
         When when = When.at(clock.instant(), visit.zone());
         TestVisits.Offered offered = testVisits.offered(visit);
         Optional<Instant> booked = TestVisit.standing(visit.id).map(one -> one.startsAt);
-        String conflict = offered.conflict().map(found -> say.visit_conflict((int) found.visitIn().toHours(), (int) found.needs().toHours())).orElse("");
+        String conflict = offered.conflict().map(found -> conflict(found, when)).orElse("");
         return new TestVisitPage(visit.id.toString(), visit.client.fullName(), when.moment(visit.startsAt), booked.map(when::moment).orElse(""),
-            offered.answered(), offered.needed(), conflict, days(offered.offers().starts(), when, booked), said, letters.reaches(visit), mistakes);
+            offered.answered(), offered.needed(), conflict, days(offered.offers().slots(), when, booked), said, letters.reaches(visit), mistakes);
     }
 
-    private static List<Day> days(List<Instant> starts, When when, Optional<Instant> booked) {
+    /** Why it cannot be, and from when on a visit could. */
+    private String conflict(Owed owed, When when) {
+        Owed.Conflict found = owed.conflict().orElseThrow();
+        String why = switch (found.reason()) {
+            case TOO_SOON -> say.visit_conflict((int) found.visitIn().toHours(), (int) found.needs().toHours());
+            case CLOSED_UNTIL_TOO_LATE, CLOSED_AT_THE_READING -> say.visit_conflict_closed((int) found.needs().toHours());
+            case STANDS_TOO_SHORT -> say.visit_conflict_short((int) found.needs().toHours());
+        };
+        return owed.visitFrom().map(from -> why + " " + say.visit_from(when.moment(from))).orElse(why);
+    }
+
+    private List<Day> days(List<Offers.Slot> slots, When when, Optional<Instant> booked) {
         List<Day> days = new ArrayList<>();
-        for (Instant start : starts) {
-            String name = when.day(start.atZone(when.zone()).toLocalDate());
+        for (Offers.Slot slot : slots) {
+            String name = when.day(slot.start().atZone(when.zone()).toLocalDate());
             if (days.isEmpty() || !days.get(days.size() - 1).name().equals(name)) days.add(new Day(name, new ArrayList<>()));
-            days.get(days.size() - 1).moments().add(new Moment(start.toString(), when.hour(start), start.equals(starts.get(0)),
-                booked.filter(start::equals).isPresent()));
+            days.get(days.size() - 1).moments().add(new Moment(slot.start().toString(), when.hour(slot.start()), hint(slot),
+                booked.filter(slot.start()::equals).isPresent()));
         }
         return days;
+    }
+
+    /** What stands under a moment that leaves nothing to spare. */
+    private String hint(Offers.Slot slot) {
+        if (slot.tight()) return slot.latest() ? say.visit_latest_tight() : say.visit_tight();
+        return slot.latest() ? say.visit_latest() : "";
     }
 
     private static Optional<Instant> moment(String posted) {

@@ -7,7 +7,6 @@ import foretress.plan.Offers;
 import foretress.plan.Owed;
 import foretress.plan.TestPlan;
 import foretress.questionnaire.Answers;
-import foretress.salon.Salon;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -16,7 +15,6 @@ import jakarta.inject.Singleton;
 import jakarta.persistence.LockModeType;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -46,26 +44,19 @@ class TestVisits {
      * @param answered somebody has begun to answer; before, what is needed is what comes first at least
      * @param needed something that needs time is owed
      * @param tufts hair for the metal test is cut at the same visit
-     * @param conflict there is no time left for one of the tests
+     * @param conflict a test that cannot be kept before the visit
      */
-    record Offered(boolean answered, boolean needed, boolean tufts, Optional<Owed.Conflict> conflict, Offers offers) {}
+    record Offered(boolean answered, boolean needed, boolean tufts, Optional<Owed> conflict, Offers offers) {}
 
     Offered offered(Visit visit) {
         Answers said = intake.said(visit);
         boolean answered = !said.byQuestion().isEmpty();
-        if (!visit.state.isAhead()) return new Offered(answered, false, false, Optional.empty(), new Offers(List.of()));
+        if (!visit.state.isAhead()) return new Offered(answered, false, false, Optional.empty(), Offers.NONE);
         List<Owed> owed = plans.of(visit, said).owed();
         List<Owed> possible = owed.stream().filter(test -> test.conflict().isEmpty()).toList();
         boolean tufts = possible.stream().anyMatch(test -> test.test().equals(TestPlan.INCOMPATIBILITY_TEST));
-        Optional<Owed.Conflict> conflict = owed.stream().flatMap(test -> test.conflict().stream()).findFirst();
-        return new Offered(answered, !owed.isEmpty(), tufts, conflict, conflict.isPresent() && possible.isEmpty() ? new Offers(List.of()) : moments(possible));
-    }
-
-    private static Offers moments(List<Owed> owed) {
-        if (owed.isEmpty()) return new Offers(List.of());
-        Instant earliest = owed.stream().map(Owed::earliestStart).max(Comparator.naturalOrder()).orElseThrow();
-        Instant latest = owed.stream().map(Owed::latestStart).min(Comparator.naturalOrder()).orElseThrow();
-        return Offers.between(earliest, latest, Plans.hours(Salon.the()), MOST_OFFERED);
+        return new Offered(answered, !owed.isEmpty(), tufts, owed.stream().filter(test -> test.conflict().isPresent()).findFirst(),
+            Offers.of(possible, MOST_OFFERED));
     }
 
     /**

@@ -5,6 +5,7 @@ import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.salon.House;
 import foretress.salon.Menu;
+import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.web.Form;
 import foretress.web.Mistakes;
@@ -30,7 +31,8 @@ import org.jboss.resteasy.reactive.RestQuery;
 public class NewVisitPages {
     @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record NewVisit(BookingForm form, Optional<Client> client, List<Offer> offers, List<Staff> stylists,
-                    List<MonthChoice> months, List<TongueChoice> tongues, boolean twice, Mistakes mistakes)
+                    List<MonthChoice> months, List<TongueChoice> tongues, boolean twice, Optional<Foreseen.Told> foreseen,
+                    Mistakes mistakes)
         implements TemplateInstance {}
 
     /** A service as the form offers it. */
@@ -44,9 +46,10 @@ public class NewVisitPages {
     private final House house;
     private final Menu menu;
     private final WalkIn walkIn;
+    private final Foreseen foreseen;
 
     NewVisitPages(BookingReader reader, Bookings bookings, Clients clients, Visits visits, Knowledge knowledge, House house,
-                  Menu menu, WalkIn walkIn) {
+                  Menu menu, WalkIn walkIn, Foreseen foreseen) {
         this.reader = reader;
         this.bookings = bookings;
         this.clients = clients;
@@ -55,6 +58,7 @@ public class NewVisitPages {
         this.house = house;
         this.menu = menu;
         this.walkIn = walkIn;
+        this.foreseen = foreseen;
     }
 
     @GET
@@ -62,7 +66,7 @@ public class NewVisitPages {
         var known = client.flatMap(BookingReader::id).flatMap(clients::find);
         var form = BookingForm.blank(UUID.randomUUID().toString(), known.map(c -> c.id.toString()).orElse(""),
             house.getLanguages().get(0));
-        return page(form, false, new Mistakes());
+        return page(form, false, Optional.empty(), new Mistakes());
     }
 
     @POST
@@ -71,7 +75,8 @@ public class NewVisitPages {
         var form = BookingForm.from(new Form(posted));
         if (BookingReader.id(form.submission()).isEmpty()) throw new BadRequestException("a form without its name");
         var read = reader.read(form);
-        if (!read.mistakes().isEmpty()) return Response.status(422).entity(page(form, read.slot().twice(), read.mistakes())).build();
+        if (new Form(posted).is("act", "look")) return Response.ok(page(form, read.slot().twice(), foreseen(form, read), new Mistakes())).build();
+        if (!read.mistakes().isEmpty()) return Response.status(422).entity(page(form, read.slot().twice(), foreseen(form, read), read.mistakes())).build();
         UUID visit = keep(form, read);
         return new Form(posted).one("then").equals("tablet") ? handed(visit, read) : booked(visit);
     }
@@ -96,10 +101,14 @@ public class NewVisitPages {
         return Response.seeOther(URI.create("/desk/visits/" + visit)).build();
     }
 
-    private TemplateInstance page(BookingForm form, boolean twice, Mistakes mistakes) {
+    private Optional<Foreseen.Told> foreseen(BookingForm form, BookingReader.Read read) {
+        return foreseen.of(read, BookingReader.id(form.clientId()).flatMap(clients::find), Salon.the().zoneId());
+    }
+
+    private TemplateInstance page(BookingForm form, boolean twice, Optional<Foreseen.Told> foreseen, Mistakes mistakes) {
         var client = BookingReader.id(form.clientId()).flatMap(clients::find);
         return new NewVisit(form, client, offers(form), Staff.stylists(), MonthChoice.all(form.person().birthMonth()),
-            TongueChoice.all(form.person().language()), twice, mistakes);
+            TongueChoice.all(form.person().language()), twice, foreseen, mistakes);
     }
 
     private List<Offer> offers(BookingForm form) {

@@ -23,10 +23,12 @@ public class Visits {
     /** Visits with their clients and services in one read, however many there are. */
     private static final String WHOLE = "from Visit v join fetch v.client left join fetch v.services ";
 
+    private final Event<Made> made;
     private final Event<CalledOff> calledOff;
     private final Clock clock;
 
-    Visits(Event<CalledOff> calledOff, Clock clock) {
+    Visits(Event<Made> made, Event<CalledOff> calledOff, Clock clock) {
+        this.made = made;
         this.calledOff = calledOff;
         this.clock = clock;
     }
@@ -51,8 +53,12 @@ public class Visits {
         visit.createdAt = clock.instant();
         visit.book(booking.services());
         visit.persistAndFlush();
+        made.fire(new Made(visit.id));
         return visit;
     }
+
+    /** Told in the same transaction, to rooms above that know what is owed for what is booked. */
+    public record Made(UUID visitId) {}
 
     /** Told in the same transaction, to rooms above that planned something around the visit. */
     public record CalledOff(UUID visitId) {}

@@ -109,6 +109,9 @@ public interface Chair {
     @Message String set_up_closed();
     @Message String set_up_email();
     @Message String set_up_email_wrong();
+    @Message String set_up_closed_days();
+    @Message String set_up_closed_days_hint();
+    @Message String set_up_closed_days_wrong(String line);
     @Message String set_up_hours();
     @Message String set_up_hours_wrong(String day, String typed);
     @Message String set_up_jurisdiction();
@@ -210,6 +213,18 @@ public interface Chair {
     @Message String desk_link();
     @Message String desk_new();
     @Message String desk_none();
+    @Message String foreseen_title();
+    @Message String foreseen_more();
+    @Message String foreseen_none();
+    @Message String foreseen_shut();
+    @Message String foreseen_test(String test, String moment);
+    @Message String foreseen_test_tight(String test, String moment);
+    @Message String foreseen_too_soon(String test, int hours, int number);
+    @Message String foreseen_closed(String test, int hours);
+    @Message String foreseen_short(String test, int hours);
+    @Message String foreseen_from(String moment);
+    @Message String foreseen_look();
+    @Message String desk_at_least();
     @Message String desk_owed_for(String when);
     @Message String desk_owed_other();
     @Message String desk_owed_reading();

@@ -148,6 +148,7 @@ public interface SkinWords {
     @Message String doubt_other_visit();
     @Message String doubt_out_of_date();
     @Message String doubt_overtaken();
+    @Message String doubt_read_again(String moment);
     @Message String doubt_too_early();
     @Message String link_hint();
     @Message String link_title(String client);
@@ -251,7 +252,12 @@ public interface SkinWords {
     @Message String visit_conflict(int hours, int number);
     @Message String visit_days();
     @Message String visit_gone();
+    @Message String visit_conflict_closed(int hours);
+    @Message String visit_conflict_short(int hours);
+    @Message String visit_from(String moment);
     @Message String visit_latest();
+    @Message String visit_latest_tight();
+    @Message String visit_tight();
     @Message String visit_lead();
     @Message String visit_at_least();
     @Message String visit_none_known();

@@ -28,7 +28,14 @@ public interface Stylist {
     @Message String consultation_not_asked_yet();
     @Message String consultation_owed_at_chair();
     @Message String consultation_owed_wait(int hours);
-    @Message String consultation_too_soon(String test, int hours, String when);
+    @Message String consultation_too_soon(String test, int hours);
+    @Message String consultation_shut(String test, int hours);
+    @Message String consultation_stands_short(String test, int hours);
+    @Message String consultation_visit_from(String when);
+    @Message String consultation_owed_waiting();
+    @Message String consultation_owed_stands_short();
+    @Message String consultation_owed_latest_tight(String latest);
+    @Message String consultation_owed_wait_again(int hours, int first, int day);
     @Message String consultation_owed_latest(String latest);
     @Message String consultation_refused(String test);
     @Message String consultation_paper(int version, String when);
@@ -50,6 +57,8 @@ public interface Stylist {
     @Message String day_next();
     @Message String day_none();
     @Message String day_not_answered();
+    @Message String day_clear_up();
+    @Message String day_act_clear_up();
     @Message String day_owed_late(String latest);
     @Message String day_owed_latest(String latest);
     @Message String day_previous();

@@ -124,8 +124,11 @@ class OperationsTest {
         JsonNode skin = plan.at("/owed/0");
         assertThat(skin.get("test").asText()).isEqualTo("skin-test");
         assertThat(skin.get("takesHours").asInt()).isEqualTo(48);
-        assertThat(skin.get("latestStart").asText()).isEqualTo("2026-10-24T10:00:00Z");
-        assertThat(skin.get("lastOpenStart").asText()).as("Friday 18:00 summer time, since Saturday is closed").isEqualTo("2026-10-23T17:00:00Z");
+        assertThat(skin.get("latestRead").asText()).isEqualTo("2026-10-26T10:00:00Z");
+        assertThat(skin.get("lastOpenStart").asText()).as("Friday 17:45 summer time, a quarter before closing, since Saturday is closed")
+            .isEqualTo("2026-10-23T16:45:00Z");
+        assertThat(skin.get("latestStart")).isEqualTo(skin.get("lastOpenStart"));
+        assertThat(plan.get("visitWhileShut").asBoolean()).isFalse();
     }
 
     @Test

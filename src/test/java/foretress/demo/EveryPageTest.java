@@ -6,7 +6,14 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import foretress.Browser;
+import foretress.consent.ConsentInput;
+import foretress.intake.ChairRecord;
+import foretress.intake.ConsentDraft;
+import foretress.intake.Intake;
+import foretress.intake.Plans;
 import foretress.invitation.Invitations;
+import foretress.plan.TestPlan;
+import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
 import foretress.web.Wire;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -15,6 +22,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.RestAssured;
+import jakarta.enterprise.context.control.ActivateRequestContext;
 import jakarta.inject.Inject;
 import java.net.URL;
 import java.util.ArrayDeque;
@@ -24,6 +32,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
@@ -71,6 +80,9 @@ class EveryPageTest {
     static Browser browser;
     @TestHTTPResource("/") URL base;
     @Inject Invitations invitations;
+    @Inject Intake intake;
+    @Inject Plans plans;
+    @Inject ConsentDraft consents;
 
     private final List<String> complaints = new ArrayList<>();
 
@@ -119,6 +131,28 @@ class EveryPageTest {
             look(page, 390);
         }
         assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    @ActivateRequestContext
+    @DisplayName("R13: for every demo client who has answered, plan, consent and desk name the same tests")
+    void planConsentAndDeskNameTheSameTests() {
+        int looked = 0;
+        for (Visit visit : QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>listAll())) {
+            Answers said = intake.said(visit);
+            if (visit.state.isAhead() && !said.byQuestion().isEmpty()) {
+                List<String> running = plans.running(visit).stream().map(ChairRecord.Running::test).toList();
+                TestPlan plan = plans.of(visit, said);
+                List<String> agreed = consents.of(visit, said).tests().stream().map(ConsentInput.Test::id).toList();
+                assertThat(plan.tests()).as("still to be begun, %s", visit.client.fullName())
+                    .containsExactlyInAnyOrderElementsOf(agreed.stream().filter(test -> !running.contains(test)).toList());
+                assertThat(agreed).doesNotContainAnyElementsOf(plan.waiting());
+                Optional<String> desk = plans.first(visit, said).map(Visit.Owed::what);
+                assertThat(plan.owed().isEmpty() || desk.filter(plan.owed().get(0).test()::equals).isPresent()).as("the desk is told the first").isTrue();
+                looked++;
+            }
+        }
+        assertThat(looked).isGreaterThan(3);
     }
 
     @Test

@@ -47,6 +47,9 @@ final class RulesReference {
         if (!rule.demands().isEmpty()) {
             line("- asks for: " + rule.demands().stream().map(words::test).collect(Collectors.joining(", ")));
         }
+        if (rule.readAgainDays() > 0) {
+            line("- a skin test is read once more on day %d or later, and proves nothing before".formatted(rule.readAgainDays()));
+        }
         line("- do: " + said.do_());
         line("- the client reads: " + said.client());
         line("- from: " + rule.sources().stream().map(RulesReference::link).collect(Collectors.joining(", ")));

@@ -1,19 +1,15 @@
 package foretress.plan;
 
+import static foretress.plan.Weeks.LONDON;
+import static foretress.plan.Weeks.at;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import foretress.plan.OpeningHours.Hours;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,18 +17,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("When a client can come in for a test")
 class OffersTest {
-    private static OpeningHours nineToSix(ZoneId zone) {
-        Map<DayOfWeek, List<Hours>> week = Arrays.stream(DayOfWeek.values()).filter(d -> d != DayOfWeek.SUNDAY)
-            .collect(Collectors.toMap(Function.identity(), d -> List.of(new Hours(LocalTime.of(9, 0), LocalTime.of(18, 0)))));
-        return new OpeningHours(week, zone);
-    }
+    private static final List<String> SKIN = List.of("skin-test");
 
-    private static Instant at(String wall, ZoneId zone) {
-        return LocalDateTime.parse(wall).atZone(zone).toInstant();
+    private static Offers offers(Instant from, Instant visit, ZoneId zone, int most) {
+        return Offers.of(TestPlan.of(SKIN, visit, Weeks.WAITS, Weeks.nineToSix(zone), from).owed(), most);
     }
 
     private static List<String> walls(Offers offers, ZoneId zone) {
-        return offers.starts().stream().map(start -> start.atZone(zone).toLocalDateTime().toString()).toList();
+        return offers.slots().stream().map(slot -> Weeks.wall(slot.start(), zone)).toList();
     }
 
     /**
@@ -50,9 +42,9 @@ class OffersTest {
     void theLatestIsTheVisitLessTheWait(String zoneId, String visit, String latest) {
         ZoneId zone = ZoneId.of(zoneId);
         Instant start = at(visit, zone);
-        Offers offers = Offers.between(start.minus(Duration.ofDays(10)), start.minus(Duration.ofHours(48)), nineToSix(zone), 1000);
+        Offers offers = offers(start.minus(Duration.ofDays(10)), start, zone, 1000);
         assertThat(walls(offers, zone)).first().isEqualTo(latest);
-        assertThat(offers.starts()).allSatisfy(one -> {
+        assertThat(offers.slots()).extracting(Offers.Slot::start).allSatisfy(one -> {
             assertThat(Duration.between(one, start)).isGreaterThanOrEqualTo(Duration.ofHours(48));
             assertThat(one.atZone(zone).toLocalTime()).isBetween(LocalTime.of(9, 0), LocalTime.of(17, 45));
             assertThat(one.atZone(zone).getDayOfWeek()).isNotEqualTo(DayOfWeek.SUNDAY);
@@ -61,24 +53,51 @@ class OffersTest {
 
     @Test
     void theVeryLastMomentIsOfferedEvenWhereItIsNoQuarter() {
-        ZoneId zone = ZoneId.of("Europe/London");
-        Instant visit = at("2026-06-11T14:05", zone);
-        assertThat(walls(Offers.between(visit.minus(Duration.ofDays(3)), visit.minus(Duration.ofHours(48)), nineToSix(zone), 3), zone))
+        Instant visit = at("2026-06-11T14:05", LONDON);
+        assertThat(walls(offers(visit.minus(Duration.ofDays(3)), visit, LONDON, 3), LONDON))
             .containsExactly("2026-06-09T14:05", "2026-06-09T14:00", "2026-06-09T13:45");
     }
 
     @Test
     void nothingIsOfferedOnceItIsTooLate() {
-        ZoneId zone = ZoneId.of("Europe/London");
-        Instant now = at("2026-06-10T09:00", zone);
-        assertThat(Offers.between(now, now.minusSeconds(1), nineToSix(zone), 10).starts()).isEmpty();
-        assertThat(Offers.between(at("2026-06-07T00:00", zone), at("2026-06-07T23:00", zone), nineToSix(zone), 10).starts()).as("closed all day").isEmpty();
+        Instant visit = at("2026-06-11T09:00", LONDON);
+        assertThat(offers(at("2026-06-09T09:01", LONDON), visit, LONDON, 10).slots()).isEmpty();
+        assertThat(offers(at("2026-06-06T18:00", LONDON), at("2026-06-10T08:59", LONDON), LONDON, 10).slots()).as("closed until too late").isEmpty();
     }
 
     @Test
     void itLeavesAQuarterOfAnHourBeforeClosing() {
-        ZoneId zone = ZoneId.of("Europe/London");
-        Offers offers = Offers.between(at("2026-06-09T17:20", zone), at("2026-06-10T08:00", zone), nineToSix(zone), 10);
-        assertThat(walls(offers, zone)).containsExactly("2026-06-09T17:45", "2026-06-09T17:30");
+        Offers offers = offers(at("2026-06-09T17:20", LONDON), at("2026-06-12T08:00", LONDON), LONDON, 10);
+        assertThat(walls(offers, LONDON)).containsExactly("2026-06-09T17:45", "2026-06-09T17:30");
+    }
+
+    @Test
+    @DisplayName("R11: the first slot is the latest, and where its wait ends as the visit begins nothing may go wrong")
+    void theLatestSaysHowMuchMayGoWrong() {
+        Offers offers = offers(at("2026-06-08T09:00", LONDON), at("2026-06-11T14:00", LONDON), LONDON, 3);
+        assertThat(offers.slots()).extracting(Offers.Slot::latest).containsExactly(true, false, false);
+        assertThat(offers.slots()).extracting(Offers.Slot::tight).containsExactly(true, false, false);
+        assertThat(offers.slots()).extracting(slot -> slot.slack().toMinutes()).containsExactly(0L, 15L, 30L);
+    }
+
+    @Test
+    @DisplayName("R11: a latest start before closing, whose wait ends while the salon is shut, leaves time in the morning")
+    void theLatestNeedNotBeTight() {
+        Offers offers = offers(at("2026-06-08T09:00", LONDON), at("2026-06-12T11:00", LONDON), LONDON, 1);
+        assertThat(walls(offers, LONDON)).containsExactly("2026-06-10T11:00");
+        Offers fromSunday = offers(at("2026-06-05T09:00", LONDON), at("2026-06-09T11:00", LONDON), LONDON, 1);
+        assertThat(walls(fromSunday, LONDON)).as("48 hours before is a Sunday").containsExactly("2026-06-06T17:45");
+        assertThat(fromSunday.slots().get(0).latest()).isTrue();
+        assertThat(fromSunday.slots().get(0).tight()).as("Monday 17:45 to Tuesday 11:00").isFalse();
+    }
+
+    @Test
+    void twoTestsBeginTogetherWhereBothCan() {
+        Instant visit = at("2026-06-11T14:00", LONDON);
+        TestPlan plan = TestPlan.of(List.of("incompatibility-test", "skin-test"), visit, Weeks.WAITS, Weeks.nineToSix(LONDON), at("2026-06-08T09:00", LONDON));
+        assertThat(walls(Offers.of(plan.owed(), 1), LONDON)).containsExactly("2026-06-09T14:00");
+        assertThat(plan.lastStartOfAll()).contains(at("2026-06-09T14:00", LONDON));
+        TestPlan late = TestPlan.of(List.of("incompatibility-test", "skin-test"), visit, Weeks.WAITS, Weeks.nineToSix(LONDON), at("2026-06-10T09:00", LONDON));
+        assertThat(Offers.of(late.owed(), 1).slots()).as("no moment does for both").isEmpty();
     }
 }

@@ -5,7 +5,7 @@ import static foretress.plan.Owed.Reason.TOO_SOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.assessment.Policy;
-import foretress.plan.OpeningHours.Hours;
+import foretress.assessment.Stricter;
 import foretress.questionnaire.SaidDate.Hemisphere;
 import foretress.web.Zones;
 import java.time.DayOfWeek;
@@ -78,9 +78,9 @@ class TestPlanTest {
         OpeningHours noMondays = week(LONDON, "09:00", "17:30", DayOfWeek.SUNDAY, DayOfWeek.MONDAY);
         TestPlan plan = plan(BOTH, visit, noMondays, at("2026-06-05T12:00"));
         assertThat(plan.owed()).extracting(Owed::test).containsExactly("skin-test", "incompatibility-test");
-        assertThat(plan.owed().get(0).lastOpenStart()).contains(at("2026-06-06T17:30"));
+        assertThat(plan.owed().get(0).lastOpenStart()).contains(at("2026-06-06T17:15"));
         assertThat(plan.owed().get(1).lastOpenStart()).contains(at("2026-06-09T10:00"));
-        assertThat(plan.lastStartOfAll()).contains(at("2026-06-06T17:30"));
+        assertThat(plan.lastStartOfAll()).contains(at("2026-06-06T17:15"));
     }
 
     @Test
@@ -118,7 +118,7 @@ class TestPlanTest {
     @Test
     @DisplayName("E13 an opening hour that the clocks skip is the moment they are put forward")
     void aSkippedOpeningHourIsTheChangeItself() {
-        OpeningHours early = new OpeningHours(Map.of(DayOfWeek.SUNDAY, List.of(new Hours(LocalTime.of(1, 30), LocalTime.of(9, 0)))), LONDON);
+        OpeningHours early = new OpeningHours(new Week(Map.of(DayOfWeek.SUNDAY, List.of(new Week.Span(LocalTime.of(1, 30), LocalTime.of(9, 0))))), LONDON);
         assertThat(early.between(at("2026-03-29T00:00"), at("2026-03-29T12:00")))
             .containsExactly(new OpeningHours.Window(Instant.parse("2026-03-29T01:00:00Z"), at("2026-03-29T09:00")));
     }
@@ -147,16 +147,16 @@ class TestPlanTest {
         Instant visit = change.plusSeconds(random.nextInt(72 * 3600)).plusSeconds(-3 * 3600);
         OpeningHours hours = week(zone, "00:30", "23:00", DayOfWeek.SUNDAY);
         for (Owed test : plan(BOTH, visit, hours, visit.minus(Duration.ofDays(6))).owed()) {
-            for (OpeningHours.Window window : test.windows()) {
-                assertThat(window.to()).isAfterOrEqualTo(window.from()).isBeforeOrEqualTo(visit.minus(test.takes()));
-                LocalTime opens = window.from().atZone(zone).toLocalTime();
-                assertThat(opens).isBetween(LocalTime.of(0, 30), LocalTime.of(23, 0));
+            for (Owed.Starts window : test.windows()) {
+                assertThat(window.last()).isAfterOrEqualTo(window.first()).isBeforeOrEqualTo(visit.minus(test.takes()));
+                assertThat(window.first().atZone(zone).toLocalTime()).isBetween(LocalTime.of(0, 30), LocalTime.of(22, 45));
+                assertThat(window.last().atZone(zone).toLocalTime()).isBetween(LocalTime.of(0, 30), LocalTime.of(22, 45));
             }
         }
     }
 
     private static TestPlan plan(List<String> demands, Instant visit, OpeningHours hours, Instant now) {
-        return TestPlan.of(demands, visit, POLICY, hours, now);
+        return TestPlan.of(demands, visit, new Waits(POLICY, Stricter.of(POLICY), 0), hours, now);
     }
 
     private static Instant at(String wall) {
@@ -168,9 +168,9 @@ class TestPlanTest {
     }
 
     private static OpeningHours week(ZoneId zone, String opens, String closes, DayOfWeek... shut) {
-        Map<DayOfWeek, List<Hours>> week = Arrays.stream(DayOfWeek.values()).filter(day -> !List.of(shut).contains(day))
-            .collect(Collectors.toMap(Function.identity(), day -> List.of(new Hours(LocalTime.parse(opens), LocalTime.parse(closes)))));
-        return new OpeningHours(week, Set.of(), zone);
+        Map<DayOfWeek, List<Week.Span>> week = Arrays.stream(DayOfWeek.values()).filter(day -> !List.of(shut).contains(day))
+            .collect(Collectors.toMap(Function.identity(), day -> List.of(new Week.Span(LocalTime.parse(opens), LocalTime.parse(closes)))));
+        return new OpeningHours(new Week(week), Set.of(), zone);
     }
 
     private static final Policy POLICY = new Policy("uk", Map.of("skin-test-wait-hours", 48, "skin-test-validity-months", 6,

@@ -71,7 +71,7 @@ class SetUpTest {
         assertThat(salon.name).isEqualTo("Alder & Wren");
         assertThat(salon.zoneId().getId()).isEqualTo("Europe/London");
         assertThat(salon.languageTags()).containsExactly("es");
-        assertThat(salon.hours().toString()).contains("TUESDAY 09:00-13:00, 14:00-18:00", "MONDAY closed");
+        assertThat(salon.week().toString()).contains("TUESDAY 09:00-13:00, 14:00-18:00", "MONDAY closed");
     }
 
     @Test void theCodeWorksOnce() {
@@ -181,5 +181,19 @@ class SetUpTest {
         assertThat(QuarkusTransaction.requiringNew().call(Salon::the).phone).isEqualTo("01632 960 115");
         owner.get("/salon");
         owner.post("/salon", form).then().statusCode(422).body(containsString("Somebody else changed this meanwhile"));
+    }
+
+    @Test @DisplayName("R11: the owner names the days on which the salon is shut, and the planner knows them")
+    void closedDaysAreParticularsToo() {
+        var owner = new Visitor();
+        set(owner, ownersPath(), filled());
+        var form = filled();
+        form.putAll(Map.of("closed-days", "Christmas", "version", Jsoup.parse(owner.get("/salon").asString()).selectFirst("input[name=version]").val()));
+        owner.post("/salon", form).then().statusCode(422).body(containsString("We cannot read “Christmas”"));
+        form.put("closed-days", "2026-12-24 to 2026-12-26");
+        owner.get("/salon");
+        owner.post("/salon", form).then().statusCode(303);
+        assertThat(Jsoup.parse(owner.get("/salon").asString()).selectFirst("#closed-days").val()).isEqualTo("2026-12-24 to 2026-12-26");
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Salon.the().hours().closed())).hasSize(3);
     }
 }

@@ -89,6 +89,21 @@ class SkinTestLoopTest {
     }
 
     @Test
+    @DisplayName("R13: where a finding asks for a reading on day 3, a clear one at 48 hours lifts nothing and the next one is planned")
+    void aLaterReadingThatAFindingAsksForIsWaitedFor() {
+        UUID visit = chair.planned(Map.of("work-exposure", List.of("hair-colour"), "work-trouble", List.of("skin")));
+        UUID test = chair.applied(visit);
+        clock.move(Duration.ofHours(48));
+        chair.read(visit, test, Map.of("sign", "none", "spot", "yes")).expect(200);
+        assertThat(chair.standing(visit)).isEqualTo("test first");
+        assertThat(salon.as("sanna").open("/desk/visits/" + visit).text()).contains("Skin test visit due");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").text()).contains("one more reading");
+        clock.move(Duration.ofHours(24));
+        chair.read(visit, test, Map.of("sign", "none", "spot", "yes")).expect(200);
+        assertThat(chair.standing(visit)).isEqualTo("restricts");
+    }
+
+    @Test
     void nothingSeenBeforeTheWaitIsOverIsRefusedAndAReactionIsNot() {
         UUID visit = chair.planned(Map.of());
         UUID test = chair.applied(visit);

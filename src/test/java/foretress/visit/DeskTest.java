@@ -90,6 +90,23 @@ class DeskTest {
     }
 
     @Test
+    @DisplayName("R4: at booking the desk sees what the service owes at least, that it is too soon, and from when on it could be; never an answer")
+    void theDeskSeesAtBookingWhatIsOwedAtLeast() {
+        String name = someName();
+        Map<String, String> tomorrow = filled(name, inDays(1).toString(), "13:00");
+        tomorrow.put("act", "look");
+        Walker desk = salon.as("sanna").open("/desk/new-visit").send(tomorrow).expect(200);
+        assertThat(desk.only("#foreseen").text()).contains("Skin test needs 48 hours", "too soon", "The earliest visit is");
+        assertThat(desk.only("#family").val()).as("everything typed stays").isEqualTo(name);
+        assertThat(visitsOf(name)).as("looking books nothing").isZero();
+        desk.send(filled(name, inDays(1).toString(), "13:00")).expect(200);
+        assertThat(desk.at()).matches("/desk/visits/[0-9a-f-]{36}");
+        assertThat(desk.only("#foreseen").text()).contains("Skin test needs 48 hours", "more may follow");
+        desk.open("/desk");
+        assertThat(desk.only("tr:contains(" + name + ")").text()).contains("at least: Skin test");
+    }
+
+    @Test
     void theSameFormTwiceIsOneVisitAndOneClient() {
         String name = someName();
         Walker desk = salon.as("sanna").open("/desk/new-visit");

@@ -1,4 +1,4 @@
-package foretress.salon;
+package foretress.plan;
 
 import java.time.DayOfWeek;
 import java.time.LocalTime;
@@ -11,10 +11,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * When the door is open, in wall time. Written a day at a time:
+ * The hours of an ordinary week, in wall time. Written a day at a time:
  * {@code MONDAY closed; TUESDAY 09:00-13:00, 14:00-18:00; ...}; a day left out is closed.
  */
-public record OpeningHours(Map<DayOfWeek, List<Span>> days) {
+public record Week(Map<DayOfWeek, List<Span>> days) {
 
     /** From, included, to, not included; on one day. */
     public record Span(LocalTime from, LocalTime to) {
@@ -28,7 +28,7 @@ public record OpeningHours(Map<DayOfWeek, List<Span>> days) {
         }
     }
 
-    public OpeningHours {
+    public Week {
         var copy = new EnumMap<DayOfWeek, List<Span>>(DayOfWeek.class);
         for (var day : DayOfWeek.values())
             copy.put(day, inOrder(day, days.getOrDefault(day, List.of())));
@@ -47,14 +47,14 @@ public record OpeningHours(Map<DayOfWeek, List<Span>> days) {
     }
 
     /** @throws IllegalArgumentException naming the day and what is wrong with it */
-    public static OpeningHours parse(String text) {
+    public static Week parse(String text) {
         var days = new EnumMap<DayOfWeek, List<Span>>(DayOfWeek.class);
         for (var line : text.split(";")) {
             if (line.isBlank()) continue;
             var parts = line.strip().split("\\s+", 2);
             days.put(DayOfWeek.valueOf(parts[0]), spans(parts.length > 1 ? parts[1] : ""));
         }
-        return new OpeningHours(days);
+        return new Week(days);
     }
 
     /**
