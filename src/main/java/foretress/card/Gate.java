@@ -79,9 +79,9 @@ public class Gate {
             && skinTests.of(visit.client.id).stream().anyMatch(test -> test.voidReasons().isEmpty());
     }
 
-    /** Every finding on this service, the heaviest first: today's and those of earlier visits that still stand. */
+    /** Every finding that speaks on this service, the heaviest first: today's and those of earlier visits that still stand. */
     public List<Weighing> on(Visit visit, Assessed.Now now, Service service) {
-        Stream<Weighing> today = now.assessment().findings().stream().map(f -> weighing(f, service, Optional.empty()));
+        Stream<Weighing> today = now.assessment().spokenOn(service).stream().map(f -> weighing(f, service, Optional.empty()));
         Stream<Weighing> before = earlier.of(visit, now.assessment()).stream()
             .map(e -> weighing(e.finding(), service, Optional.of(e.visit().startsThere().toLocalDate())));
         return Stream.concat(today, before).filter(w -> w.weight() != Weight.NOTHING_FOUND)

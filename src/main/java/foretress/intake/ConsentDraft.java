@@ -97,7 +97,8 @@ public class ConsentDraft {
 
     private List<Found> found(Visit visit, List<Finding> findings) {
         Words words = speech.words();
-        return findings.stream().map(f -> new Found(weight(visit, f), words.finding(f.ruleId(), f.onlyIfUnknown()).client())).distinct().toList();
+        List<Service> booked = chemistry.services(visit);
+        return findings.stream().filter(f -> f.speaksOn(booked)).map(f -> new Found(weight(visit, f), words.finding(f, booked).client())).distinct().toList();
     }
 
     private List<Answered> answered(Visit visit, Answers said) {
