@@ -82,10 +82,11 @@ public class Gate {
             && skinTests.of(visit.client.id).stream().anyMatch(test -> test.voidReasons().isEmpty());
     }
 
-    /** Every finding on this service, the heaviest first: today's and those of earlier visits that still stand. */
+    /** Every finding that speaks on this service, the heaviest first: today's and those of earlier visits that still stand. */
     public List<Weighing> on(Visit visit, Assessed.Now now, Service service) {
         Set<String> refused = refusals.of(visit);
-        Stream<Weighing> today = now.assessment().findings().stream().map(f -> refused(weighing(f, service, Optional.empty()), refused));
+        Stream<Weighing> today = now.assessment().findings().stream().filter(f -> f.speaksOn(List.of(service)) || asksFor(f, refused))
+            .map(f -> refused(weighing(f, service, Optional.empty()), refused));
         Stream<Weighing> before = earlier.of(visit, now.assessment()).stream()
             .map(e -> weighing(e.finding(), service, Optional.of(e.visit().startsThere().toLocalDate())));
         return Stream.concat(today, before).filter(w -> w.weight() != Weight.NOTHING_FOUND)
@@ -94,8 +95,12 @@ public class Gate {
 
     /** Nobody goes ahead without a test that the client refused: not the owner either. */
     private static Weighing refused(Weighing weighing, Set<String> tests) {
-        boolean meant = weighing.inTheWay() && weighing.finding().demands().stream().anyMatch(tests::contains);
+        boolean meant = weighing.inTheWay() && asksFor(weighing.finding(), tests);
         return meant ? new Weighing(weighing.finding(), weighing.weight(), true, weighing.foundOn()) : weighing;
+    }
+
+    private static boolean asksFor(Finding finding, Set<String> tests) {
+        return finding.demands().stream().anyMatch(tests::contains);
     }
 
     private Weighing weighing(Finding finding, Service service, Optional<LocalDate> foundOn) {

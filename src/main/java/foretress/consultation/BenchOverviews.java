@@ -25,6 +25,7 @@ import foretress.web.Stylist;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -92,8 +93,9 @@ class BenchOverviews {
         return owed;
     }
 
+    /** Why a test is owed: what speaks comes before what is silent. */
     private Owed owed(BenchHead head, List<Finding> findings, String test, String latest, boolean late) {
-        String why = findings.stream().filter(f -> f.demands().contains(test)).findFirst().map(this::title).orElse("");
+        String why = findings.stream().filter(f -> f.demands().contains(test)).min(Comparator.comparing(f -> !f.speaks())).map(this::title).orElse("");
         return new Owed(knowledgeWords().test(test), why, latest, late, head.ahead() ? BenchTestKind.of(test).map(head::begins).orElse("") : "");
     }
 

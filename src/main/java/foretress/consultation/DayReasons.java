@@ -63,8 +63,9 @@ class DayReasons {
 
     private Optional<String> heaviest(Visit visit, Assessment assessment) {
         List<Service> booked = chemistry.services(visit);
-        return assessment.findings().stream().filter(f -> weight(f, booked) != Weight.NOTHING_FOUND).max(Comparator.comparing(f -> weight(f, booked)))
-            .map(f -> knowledge.words(language.getTag()).finding(f.ruleId(), f.onlyIfUnknown()).title());
+        return assessment.findings().stream().filter(f -> f.speaksOn(booked) && weight(f, booked) != Weight.NOTHING_FOUND)
+            .max(Comparator.comparing(f -> weight(f, booked)))
+            .map(f -> knowledge.words(language.getTag()).finding(f, booked).title());
     }
 
     private static Weight weight(Finding finding, List<Service> booked) {

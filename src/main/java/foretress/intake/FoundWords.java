@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.assessment.Finding;
+import foretress.assessment.Service;
 import foretress.assessment.Weight;
 import foretress.consent.ConsentInput.Found;
 import foretress.consent.ConsentWords;
@@ -28,11 +29,14 @@ class FoundWords {
         this.speech = speech;
     }
 
-    /** @param findings the heaviest first */
-    List<Found> of(List<Finding> findings, Function<Finding, Weight> weight) {
-        Map<String, List<Finding>> gathered = findings.stream()
+    /**
+     * @param findings the heaviest first
+     * @param booked what was booked: a finding that is silent on all of it, since a heavier one speaks for it, is not read
+     */
+    List<Found> of(List<Finding> findings, List<Service> booked, Function<Finding, Weight> weight) {
+        Map<String, List<Finding>> gathered = findings.stream().filter(f -> f.speaksOn(booked))
             .collect(Collectors.groupingBy(f -> gatheredUnder(f, weight.apply(f)), LinkedHashMap::new, Collectors.toList()));
-        return gathered.values().stream().map(some -> new Found(weight.apply(some.get(0)), some.size() == 1 ? words(some.get(0)) : unsure(some.get(0))))
+        return gathered.values().stream().map(some -> new Found(weight.apply(some.get(0)), some.size() == 1 ? words(some.get(0), booked) : unsure(some.get(0))))
             .distinct().toList();
     }
 
@@ -47,8 +51,8 @@ class FoundWords {
             .filter(t -> t.questions().stream().anyMatch(q -> finding.causes().contains(q.id()))).findFirst();
     }
 
-    private String words(Finding finding) {
-        return speech.words().finding(finding.ruleId(), finding.onlyIfUnknown()).client();
+    private String words(Finding finding, List<Service> booked) {
+        return speech.words().finding(finding, booked).client();
     }
 
     private String unsure(Finding finding) {
