@@ -63,6 +63,11 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
         return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests, measuredLengthCm, cuts, growth, known);
     }
 
+    /** The same with other tests and another measured length. */
+    public Situation tested(List<TestFact> other, Optional<Integer> lengthCm) {
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, other, lengthCm, cuts, growth, known);
+    }
+
     /** The same with cuts that staff recorded. */
     public Situation cut(List<Cut> recorded) {
         return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, recorded, growth, known);
