@@ -237,8 +237,8 @@ public class BenchTests {
         BenchTest test = locked(found);
         if (test.state == BenchTest.State.RUNNING) {
             Optional<TestFact> before = fact(test);
-            time.keep();
-            Run lasted = readings.ran(test);
+            Run now = time.keep();
+            Run lasted = test.started().map(now::since).orElse(Run.NONE);
             test.lastedRan = lasted.ranMillis();
             test.lastedSteady = lasted.steadyMillis();
             test.state = BenchTest.State.ENDED;

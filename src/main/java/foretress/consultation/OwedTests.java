@@ -26,6 +26,7 @@ import java.util.stream.Stream;
 class OwedTests {
     private final Plans plans;
     private final Assessments assessments;
+    private final OwedActs acts;
     private final Knowledge knowledge;
     private final Language language;
     private final Stylist say;
@@ -34,10 +35,11 @@ class OwedTests {
     private final Clock clock;
     private final Refusals refusals;
 
-    OwedTests(Plans plans, Assessments assessments, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time, Clock clock,
-              Refusals refusals) {
+    OwedTests(Plans plans, Assessments assessments, OwedActs acts, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time,
+              Clock clock, Refusals refusals) {
         this.plans = plans;
         this.assessments = assessments;
+        this.acts = acts;
         this.knowledge = knowledge;
         this.language = language;
         this.say = say;
@@ -50,11 +52,15 @@ class OwedTests {
     List<OwedTest> of(Visit visit, Assessment assessment) {
         TestPlan plan = plans.of(visit, assessment);
         List<OwedTest> tests = new ArrayList<>();
-        plans.running(visit).forEach(r -> tests.add(new OwedTest(words().test(r.test()), "", skin.day_running(at(visit, r.readableFrom())), false)));
-        plan.owed().forEach(o -> tests.add(new OwedTest(words().test(o.test()), say.consultation_owed_wait((int) o.takes().toHours()),
-            latest(visit, o), o.conflict().isPresent())));
-        plan.onTheDay().forEach(t -> tests.add(new OwedTest(words().test(t), "", say.consultation_owed_at_chair(), false)));
-        return tests;
+        plans.running(visit).forEach(r -> tests.add(owed(r.test(), "", skin.day_running(at(visit, r.readableFrom())), false, acts.read(visit))));
+        plan.owed().forEach(o -> tests.add(owed(o.test(), say.consultation_owed_wait((int) o.takes().toHours()),
+            latest(visit, o), o.conflict().isPresent(), acts.begin(visit, o.test()))));
+        plan.onTheDay().forEach(t -> tests.add(owed(t, "", say.consultation_owed_at_chair(), false, acts.begin(visit, t))));
+        return OwedActs.withNext(tests);
+    }
+
+    private OwedTest owed(String test, String how, String latest, boolean late, OwedActs.Act act) {
+        return new OwedTest(words().test(test), how, latest, late, act.href(), act.words(), false);
     }
 
     /** What comes first whatever is answered. */
