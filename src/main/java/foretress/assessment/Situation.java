@@ -66,8 +66,12 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
 
     /** The same with these tests beside those that were made. */
     public Situation tested(List<TestFact> more) {
-        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy,
-            Stream.concat(tests.stream(), more.stream()).toList(), measuredLengthCm, cuts, growth, known);
+        return tested(Stream.concat(tests.stream(), more.stream()).toList(), measuredLengthCm);
+    }
+
+    /** The same with other tests and another measured length. */
+    public Situation tested(List<TestFact> other, Optional<Integer> lengthCm) {
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, other, lengthCm, cuts, growth, known);
     }
 
     /** The same with cuts that staff recorded. */

@@ -17,7 +17,8 @@ import org.jboss.logging.Logger;
  * differences of two readings.
  *
  * <p>It is written down every few seconds while a timer runs, and at every start of one. What ran between the last writing and a
- * crash is lost, and so is the time until the next start: a dish waits that much longer, never shorter.
+ * crash is lost, and so is the time until the next start: a dish waits that much longer, never shorter, and the record says from
+ * when to when nobody watched.
  */
 @Singleton
 public class BenchTestTime implements AtStart {
@@ -43,11 +44,17 @@ public class BenchTestTime implements AtStart {
     /** Goes on from what the last start of the server wrote down. */
     @Override public void run() {
         Instant now = clock.instant();
-        Run kept = QuarkusTransaction.requiringNew().call(() -> BenchTestClock.kept()
-            .map(row -> row.run().rested(now.toEpochMilli() - row.wall.toEpochMilli())).orElse(Run.NONE));
-        begin(kept);
+        begin(QuarkusTransaction.requiringNew().call(() -> BenchTestClock.kept().map(row -> back(row, now)).orElse(Run.NONE)));
         keep();
         beating = true;
+    }
+
+    /** The counters after a time away, which is written down if a test ran through it. */
+    private static Run back(BenchTestClock row, Instant now) {
+        if (!BenchTest.running().isEmpty()) {
+            BenchTestGap.keep(row.ranMillis, row.wall, now);
+        }
+        return row.run().rested(now.toEpochMilli() - row.wall.toEpochMilli());
     }
 
     private synchronized void begin(Run kept) {

@@ -86,6 +86,11 @@ public class BenchTests {
         return facts.fact(visit, test);
     }
 
+    /** The longest hair as staff measured it for this visit, in cm. */
+    public Optional<Integer> measuredLengthCm(Visit visit) {
+        return facts.measuredLengthCm(visit);
+    }
+
     public <T> T body(BenchTest test, Class<T> type) {
         return bodies.open(test, type);
     }
@@ -159,20 +164,29 @@ public class BenchTests {
         flushed(test, before);
     }
 
-    /** Keeps what was seen on a tuft, once: the same sign on the same tuft says nothing new, except at the end. */
+    /**
+     * Keeps what was seen on a tuft, once: the same sign on the same tuft says nothing new, except at the end. What was tapped
+     * while the test ran counts, however late it arrives.
+     *
+     * @param agoMillis how long ago it was tapped, by the device's own counter; 0 or more
+     * @return false when the test did not run at that moment, so that it cannot be kept
+     */
     @Transactional
-    public void see(BenchTest found, String tuft, Sign sign, String submission, UUID by) {
+    public boolean see(BenchTest found, String tuft, Sign sign, String submission, long agoMillis, UUID by) {
         BenchTest test = locked(found);
-        Seen seen = new Seen(tuft, sign, readings.ran(test).ranMillis() / 1000);
-        List<BenchTestSeen> before = BenchTestSeen.of(test.id);
-        boolean sent = before.stream().anyMatch(row -> row.submission.equals(submission));
-        if (test.state != BenchTest.State.RUNNING || test.struck() || sent || readings.seen(test).stream().anyMatch(s -> same(s, seen))) {
-            return;
+        if (BenchTestSeen.of(test.id).stream().anyMatch(row -> row.submission.equals(submission))) {
+            return true;
         }
-        Optional<TestFact> said = fact(test);
-        keep(test, seen, submission, by);
-        ledger.note(by.toString(), "bench test: something seen", test.id.toString());
-        flushed(test, said);
+        Optional<Long> millis = tapped(test, agoMillis);
+        millis.map(at -> new Seen(tuft, sign, at / 1000)).filter(seen -> readings.seen(test).stream().noneMatch(s -> same(s, seen)))
+            .ifPresent(seen -> keep(test, seen, millis.get(), submission, by));
+        return millis.isPresent();
+    }
+
+    /** When after the start that was, in ms; empty outside the time in which the tufts lay in the dish. */
+    private Optional<Long> tapped(BenchTest test, long agoMillis) {
+        Optional<Long> at = test.struck() ? Optional.empty() : test.started().map(start -> time.reading().since(start).ranMillis() - agoMillis);
+        return at.filter(millis -> millis >= 0 && test.lasted().map(lasted -> millis <= lasted.ranMillis()).orElse(true));
     }
 
     private static boolean same(Seen one, Seen other) {
@@ -180,7 +194,8 @@ public class BenchTests {
         return one.tuft().equals(other.tuft()) && one.sign() == other.sign() && (one.sign() != Sign.NOTHING || bothLate);
     }
 
-    private void keep(BenchTest test, Seen seen, String submission, UUID by) {
+    private void keep(BenchTest test, Seen seen, long ranMillis, String submission, UUID by) {
+        Optional<TestFact> said = fact(test);
         BenchTestSeen row = new BenchTestSeen();
         row.id = UUID.randomUUID();
         row.testId = test.id;
@@ -188,9 +203,11 @@ public class BenchTests {
         row.submission = submission;
         row.seenAt = clock.instant();
         row.seenBy = by;
-        row.ranMillis = readings.ran(test).ranMillis();
+        row.ranMillis = ranMillis;
         bodies.keep(row, seen);
         row.persistAndFlush();
+        ledger.note(by.toString(), "bench test: something seen", test.id.toString());
+        flushed(test, said);
     }
 
     /** Everything that was seen, those tapped in error included. */
@@ -220,7 +237,8 @@ public class BenchTests {
         BenchTest test = locked(found);
         if (test.state == BenchTest.State.RUNNING) {
             Optional<TestFact> before = fact(test);
-            Run lasted = readings.ran(test);
+            Run now = time.keep();
+            Run lasted = test.started().map(now::since).orElse(Run.NONE);
             test.lastedRan = lasted.ranMillis();
             test.lastedSteady = lasted.steadyMillis();
             test.state = BenchTest.State.ENDED;
@@ -229,6 +247,11 @@ public class BenchTests {
             ledger.note(by.toString(), "bench test ended", test.id.toString());
             flushed(test, before);
         }
+    }
+
+    /** The times in which the server was away while this test ran: nobody watched its clock. In order. */
+    public List<BenchTestGap> gaps(BenchTest test) {
+        return BenchTestGap.during(test);
     }
 
     /** How long ago it was begun, the nights between included: what a look on the next day goes by. */

@@ -143,7 +143,11 @@ class CardText {
     TestView test(BenchTest test, Optional<String> outcome) {
         String said = test.struck() ? say.test_struck() : outcome.map(this::outcome).orElseGet(say::test_open);
         String name = test.kind == BenchTestKind.LENGTH ? say.test_length() : words().test(test.kind.code());
-        return new TestView(name, test.kind == BenchTestKind.LENGTH && !test.struck() ? say.test_measured() : said, say.test_started(moment(test.begun())));
+        return new TestView(name, test.kind == BenchTestKind.LENGTH && !test.struck() ? say.test_measured() : said, say.test_started(moment(test.begun())) + unwatched(test));
+    }
+
+    private String unwatched(BenchTest test) {
+        return BenchTestGap.during(test).stream().map(gap -> "; " + say.test_unwatched(moment(gap.from), moment(gap.to))).collect(Collectors.joining());
     }
 
     String outcome(String code) {

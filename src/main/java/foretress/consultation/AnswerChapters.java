@@ -3,7 +3,6 @@ package foretress.consultation;
 import foretress.consultation.Reading.Chapter;
 import foretress.consultation.Reading.Line;
 import foretress.intake.Intake;
-import foretress.knowledge.AnswerWords;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answer;
@@ -21,12 +20,14 @@ import java.util.List;
 class AnswerChapters {
     private final Intake intake;
     private final Knowledge knowledge;
+    private final MeasuredLength measured;
     private final Language language;
     private final Stylist say;
 
-    AnswerChapters(Intake intake, Knowledge knowledge, Language language, Stylist say) {
+    AnswerChapters(Intake intake, Knowledge knowledge, MeasuredLength measured, Language language, Stylist say) {
         this.intake = intake;
         this.knowledge = knowledge;
+        this.measured = measured;
         this.language = language;
         this.say = say;
     }
@@ -35,18 +36,24 @@ class AnswerChapters {
         return intake.topics(visit, said).stream().map(t -> chapter(visit, t, said)).filter(c -> !c.lines().isEmpty()).toList();
     }
 
+    /** How many topics, and how many answers are not known. */
+    String brief(Visit visit, Answers said) {
+        int topics = of(visit, said).size();
+        int unknown = (int) said.byQuestion().values().stream().filter(Answer::unknown).count();
+        return unknown > 0 ? say.consultation_topics_unknown(topics, unknown) : say.consultation_topics(topics);
+    }
+
     private Chapter chapter(Visit visit, Topic topic, Answers said) {
         List<Question> put = intake.put(visit, topic, said);
-        List<Line> lines = put.stream().map(q -> line(q, said)).toList();
+        List<Line> lines = put.stream().map(q -> line(visit, q, said)).toList();
         int unknown = (int) put.stream().filter(q -> said.to(q.id()).filter(Answer::unknown).isPresent()).count();
         int open = (int) put.stream().filter(q -> said.to(q.id()).isEmpty() && q.required()).count();
         String brief = open > 0 ? say.consultation_open(open) : unknown > 0 ? say.consultation_unknown(unknown) : "";
         return new Chapter(words().topic(topic.id()), brief, lines);
     }
 
-    private Line line(Question question, Answers said) {
-        return new Line(words().question(question.id()).short_(),
-            said.to(question.id()).map(a -> AnswerWords.say(question, a, words())).orElseGet(say::consultation_not_answered));
+    private Line line(Visit visit, Question question, Answers said) {
+        return new Line(words().question(question.id()).short_(), measured.say(visit, question, said.to(question.id()), words()));
     }
 
     private Words words() {

@@ -65,23 +65,19 @@ class BenchChanges {
         Situation now = assessments.situation(visit, said);
         List<TestFact> more = new ArrayList<>(now.tests());
         more.add(fact);
-        Weight weight = assessments.booked(visit, assess(visit, with(now, more, now.measuredLengthCm())));
+        Weight weight = assessments.booked(visit, assess(visit, now.tested(more, now.measuredLengthCm())));
         return Optional.of(WeightWord.of(weight, say));
     }
 
     private Optional<Situation> without(Visit visit, Situation with, BenchTest test) {
         if (test.kind == BenchTestKind.LENGTH) {
-            return Optional.of(with(with, with.tests(), Optional.empty()));
+            return Optional.of(with.tested(with.tests(), Optional.empty()));
         }
         return tests.fact(visit, test).map(fact -> {
             List<TestFact> fewer = new ArrayList<>(with.tests());
             fewer.remove(fact);
-            return with(with, fewer, with.measuredLengthCm());
+            return with.tested(fewer, with.measuredLengthCm());
         });
-    }
-
-    private static Situation with(Situation s, List<TestFact> tests, Optional<Integer> lengthCm) {
-        return new Situation(s.today(), s.serviceDay(), s.birthDate(), s.bookedChemistries(), s.questionnaire(), s.answers(), s.policy(), tests, lengthCm);
     }
 
     private Assessment assess(Visit visit, Situation situation) {

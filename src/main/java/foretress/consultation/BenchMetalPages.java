@@ -222,16 +222,38 @@ public class BenchMetalPages {
     @Path("/{test}/seen")
     public Response seen(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
-        door.ahead(id);
+        Visit visit = door.ahead(id);
         BenchTest found = found(id, test);
         String[] what = form.one("seen").split(":");
         List<String> letters = tests.body(found, BenchTestMetal.class).tufts().stream().map(Tuft::letter).toList();
         if (what.length != 2 || !letters.contains(what[0])) {
             throw new BadRequestException("no such tuft");
         }
-        tests.see(found, what[0], sign(what[1]), form.one("submission") + what[0] + what[1], door.staff());
+        boolean kept = tests.see(found, what[0], sign(what[1]), submission(form) + what[0] + what[1], ago(form), door.staff());
         durable.force();
-        return back(found);
+        return kept ? back(found) : notKept(visit, found, what[0] + ": " + words.sign(sign(what[1])));
+    }
+
+    /** A tap that came when the tufts were out already, or before they were in: said, never dropped. */
+    private Response notKept(Visit visit, BenchTest test, String seen) {
+        return Response.status(Response.Status.CONFLICT).entity(page(visit, test, new Mistakes().add("seen", say.seen_not_kept(seen)))).build();
+    }
+
+    private static String submission(Form form) {
+        String name = form.one("submission");
+        if (!name.matches("[0-9a-zA-Z-]{1,36}")) {
+            throw new BadRequestException("a form without its name");
+        }
+        return name;
+    }
+
+    /** How long ago a tap that had to wait was made, in ms. */
+    private static long ago(Form form) {
+        String millis = form.one("ago");
+        if (!millis.matches("\\d{0,8}")) {
+            throw new BadRequestException("not a number of milliseconds");
+        }
+        return millis.isEmpty() ? 0 : Long.parseLong(millis);
     }
 
     /** A tap that was none: kept with the reason, and counting for nothing. */

@@ -11,11 +11,12 @@ import java.util.Optional;
  * @param step 2 mix, 3 watch, 4 look again
  * @param bath what to take, a line each; empty until it is worked out
  * @param bathNote what the recipe leaves open
+ * @param unwatched times in which the server was away, a sentence each
  * @param alarm what to do now that something reacted; empty while nothing did
  * @param canEnd it has run its time and every tuft is read, or something reacted
  */
 public record BenchMetalView(BenchHead head, String action, int step, List<String> bath, String bathNote, Mix mix, List<Tuft> tufts, List<Sight> sights, Optional<BenchTimer> clock,
-                             BenchStrand strand, List<String> warmth, String alarm, String toRead, boolean canEnd, List<Outcome> outcomes, Result result,
+                             BenchStrand strand, List<String> unwatched, List<String> warmth, String alarm, String toRead, boolean canEnd, List<Outcome> outcomes, Result result,
                              NextDay nextDay, List<BenchChange> changes, BenchTail tail, boolean open, String submission, String version, String news,
                              Mistakes mistakes) {
     public String live() {

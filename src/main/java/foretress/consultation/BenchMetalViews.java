@@ -69,7 +69,7 @@ class BenchMetalViews {
             body.mix().filter(m -> !m.recipe().ammoniaStrengthStated()).map(m -> say.bath_unstated()).orElse(""),
             typed.orElseGet(() -> mix(body)), tufts, tests.sights(test).stream().map(this::sight).toList(), running ? Optional.of(overviews.timer(test)) : Optional.empty(),
             BenchStrand.of(metal.ranSeconds(), MetalTest.FULL_SECONDS, metal.seen().stream().map(s -> new BenchStrand.Seen(s.second(), s.tuft())).toList()),
-            warmth(body), alarmed && !test.struck() ? alarm(metal) : "", toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(),
+            overviews.unwatched(visit, test), warmth(body), alarmed && !test.struck() ? alarm(metal) : "", toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(),
             running ? outcomes(visit, metal) : List.of(),
             result(visit, test, metal), nextDay(visit, test, body, metal), changes.of(visit, test), tail, head.ahead() && !test.struck(),
             UUID.randomUUID().toString(), version(test, metal, tail), news(metal), mistakes);

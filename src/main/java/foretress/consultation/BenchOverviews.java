@@ -76,8 +76,8 @@ class BenchOverviews {
         List<Past> past = past(visit);
         List<BenchTimer> timers = tests.running().stream().map(this::timer).toList();
         return new BenchOverview(head, begun, standing, WeightWord.of(standing, stylist), service(visit),
-            owed(visit, head, begun ? assessment.findings() : List.of()), timers, kinds(head), length(visit, made),
-            begun ? readings.of(visit).instead() : List.of(), past, version(standing, timers, past), news(past));
+            head.ahead() ? owed(visit, head, begun ? assessment.findings() : List.of()) : List.of(), timers, kinds(head), length(visit, made),
+            begun && head.ahead() ? readings.instead(visit, assessment) : List.of(), past, version(standing, timers, past), news(past));
     }
 
     private String service(Visit visit) {
@@ -118,6 +118,16 @@ class BenchOverviews {
         long left = tests.leftSeconds(test);
         String client = visits.find(test.visitId).map(v -> v.client.fullName()).orElse("");
         return new BenchTimer(test.id.toString(), BenchDoor.at(test), name, client, left, BenchNumber.clock(left), say.due(name, client));
+    }
+
+    /** When nobody watched the clock of this test, a sentence each. */
+    List<String> unwatched(Visit visit, BenchTest test) {
+        return tests.gaps(test).stream().map(gap -> test.kind == BenchTestKind.STRAND ? say.unwatched_head(hour(visit, gap.from), hour(visit, gap.to))
+            : say.unwatched(hour(visit, gap.from), hour(visit, gap.to))).toList();
+    }
+
+    private String hour(Visit visit, Instant moment) {
+        return time.hour(moment.atZone(visit.zone()));
     }
 
     /** Every test of the client, the newest first. */

@@ -54,7 +54,7 @@ public class BenchTrialPages {
      * @param clock empty once it is ended
      * @param read it was judged
      */
-    public record Running(BenchHead head, Kind kind, String mixed, Optional<BenchTimer> clock, String started, boolean early, List<Choice> colours,
+    public record Running(BenchHead head, Kind kind, String mixed, Optional<BenchTimer> clock, String started, List<String> unwatched, boolean early, List<Choice> colours,
                           List<Choice> conditions, List<Choice> bounces, boolean open, boolean read, Weight weight, String result, List<String> lines,
                           List<BenchChange> changes, BenchTail tail, String version, String news, Mistakes mistakes) {
         public String live() {
@@ -188,7 +188,7 @@ public class BenchTrialPages {
         Optional<BenchTimer> clock = running ? Optional.of(overviews.timer(test)) : Optional.empty();
         String result = outcome.map(words::outcome).orElseGet(() -> body.trial().isPresent() ? say.state_says_nothing() : "");
         String version = test.version + "-" + clock.map(c -> c.left() == 0).orElse(false) + "-" + tail.photos().size();
-        return new Running(head, kind(test.kind, BenchDoor.at(test)), mixed(body), clock, started(visit, test), clock.filter(c -> c.left() > 0).isPresent(),
+        return new Running(head, kind(test.kind, BenchDoor.at(test)), mixed(body), clock, started(visit, test), overviews.unwatched(visit, test), clock.filter(c -> c.left() > 0).isPresent(),
             choices(Trial.Colour.class, this::colour, form.one("colour")), choices(Trial.Condition.class, this::condition, form.one("condition")),
             choices(Trial.Bounce.class, this::bounce, form.one("bounce")), head.ahead() && body.trial().isEmpty() && !test.struck(), body.trial().isPresent(),
             outcome.map(BenchSay::weight).orElse(Weight.NOTE), result, body.trial().map(this::lines).orElse(List.of()), changes.of(visit, test), tail, version,

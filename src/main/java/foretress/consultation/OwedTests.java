@@ -25,6 +25,7 @@ import java.util.stream.Stream;
 class OwedTests {
     private final Plans plans;
     private final Intake intake;
+    private final OwedActs acts;
     private final Knowledge knowledge;
     private final Language language;
     private final Stylist say;
@@ -32,9 +33,11 @@ class OwedTests {
     private final ChairTime time;
     private final Refusals refusals;
 
-    OwedTests(Plans plans, Intake intake, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time, Refusals refusals) {
+    OwedTests(Plans plans, Intake intake, OwedActs acts, Knowledge knowledge, Language language, Stylist say, SkinWords skin, ChairTime time,
+              Refusals refusals) {
         this.plans = plans;
         this.intake = intake;
+        this.acts = acts;
         this.knowledge = knowledge;
         this.language = language;
         this.say = say;
@@ -47,11 +50,15 @@ class OwedTests {
     List<OwedTest> of(Visit visit) {
         TestPlan plan = plan(visit);
         List<OwedTest> tests = new ArrayList<>();
-        plans.running(visit).forEach(r -> tests.add(new OwedTest(words().test(r.test()), "", skin.day_running(at(visit, r.readableFrom())), false)));
-        plan.owed().forEach(o -> tests.add(new OwedTest(words().test(o.test()), how(o), latest(visit, o), o.conflict().isPresent())));
-        plan.waiting().forEach(t -> tests.add(new OwedTest(words().test(t), "", say.consultation_owed_waiting(), false)));
-        plan.onTheDay().forEach(t -> tests.add(new OwedTest(words().test(t), "", say.consultation_owed_at_chair(), false)));
-        return tests;
+        plans.running(visit).forEach(r -> tests.add(owed(r.test(), "", skin.day_running(at(visit, r.readableFrom())), false, acts.read(visit))));
+        plan.owed().forEach(o -> tests.add(owed(o.test(), how(o), latest(visit, o), o.conflict().isPresent(), acts.begin(visit, o.test()))));
+        plan.waiting().forEach(t -> tests.add(owed(t, "", say.consultation_owed_waiting(), false, OwedActs.Act.NONE)));
+        plan.onTheDay().forEach(t -> tests.add(owed(t, "", say.consultation_owed_at_chair(), false, acts.begin(visit, t))));
+        return OwedActs.withNext(tests);
+    }
+
+    private OwedTest owed(String test, String how, String latest, boolean late, OwedActs.Act act) {
+        return new OwedTest(words().test(test), how, latest, late, act.href(), act.words(), false);
     }
 
     TestPlan plan(Visit visit) {

@@ -10,19 +10,22 @@ import java.util.stream.Stream;
  *
  * @param when the day and the time of the visit
  * @param facts age, earlier visits, when the answers were signed
+ * @param over what became of a visit at which nothing is to happen any more
  * @param begun there is an answer at all
  * @param answered the client has answered everything that was required
  * @param standing the heaviest weight on the booked services
  * @param reasons the heaviest findings that restrict or more
  * @param more the other such findings
  * @param notes lighter findings
+ * @param asks what nobody asked yet, or must ask again
+ * @param pairs answers that contradict each other
  * @param map the strand map as SVG and list
  * @param mapAside the hair's length and how sure it is
  */
-public record Reading(String id, String clientId, String client, String facts, String when, boolean begun, boolean answered, Weight standing, String standingWord,
-                      String service, List<String> follows, List<Reason> reasons, List<Reason> more,
-                      List<Reason> notes, String map, String mapAside,
-                      List<OwedTest> owed, List<Other> instead, List<Chapter> answers, List<Paper> papers, Optional<Since> since) {
+public record Reading(String id, String clientId, String client, String facts, String when, Optional<Over> over, boolean begun, boolean answered,
+                      Weight standing, String standingWord, String service, List<String> follows, List<Reason> reasons, List<Reason> more,
+                      List<Reason> notes, List<Ask> asks, List<Pair> pairs, String map, String mapAside,
+                      List<OwedTest> owed, List<Other> instead, List<Chapter> answers, String answersBrief, List<Paper> papers, Optional<Since> since) {
 
     public String address() {
         return "/visits/" + id;
@@ -32,27 +35,77 @@ public record Reading(String id, String clientId, String client, String facts, S
         return address() + "/bench";
     }
 
+    /** Nothing is owed and nothing is to be asked: the next act is the decision. */
+    public boolean isReady() {
+        return owed.isEmpty() && asks.stream().allMatch(ask -> ask.href().isEmpty());
+    }
+
+    /** How many of the other services stand where, in the order in which they are offered. */
+    public List<Count> insteadCounts() {
+        return instead.stream().map(Count::of).distinct().map(one -> one.times((int) instead.stream().filter(o -> Count.of(o).equals(one)).count())).toList();
+    }
+
+    /** So many services stand there. */
+    public record Count(Weight weight, String word, boolean unsaid, int times) {
+        static Count of(Other other) {
+            return new Count(other.place(), other.unsaid() ? "" : other.word(), other.unsaid(), 0);
+        }
+
+        Count times(int number) {
+            return new Count(weight, word, unsaid, number);
+        }
+    }
+
+    /**
+     * A visit that was closed, called off, or whose client took their consent back; what can still be done stands as links.
+     *
+     * @param readable the answers may still be read
+     */
+    public record Over(String word, String text, List<Link> links, boolean readable) {}
+
+    public record Link(String href, String words) {}
+
+    /**
+     * Something to ask.
+     *
+     * @param href where it is asked; empty when it cannot be asked now
+     */
+    public record Ask(String title, String what, String href, String act) {}
+
+    /** Two answers that cannot both be right. */
+    public record Pair(String one, String other) {}
+
     /**
      * A finding with why it was made.
      *
-     * @param todo what to do first, one sentence; the rest of what to do follows
+     * @param todo the whole of what to do
      * @param because the answers that decided it
+     * @param brief the first of them, none cut off, and how many more there are
      * @param condition the rule's condition as it stands in the rule file
      * @param sources where the rule comes from
      */
-    public record Reason(String rule, Weight weight, String word, String title, String todo, String rest, List<String> because, boolean unsure,
+    public record Reason(String rule, Weight weight, String word, String title, String todo, List<String> because, String brief, boolean unsure,
                          String condition, List<String> sources) {
         /** The same, saying first that it is an earlier visit's. */
         Reason foundEarlier(String words) {
-            return new Reason(rule, weight, word, title, todo, rest, Stream.concat(Stream.of(words), because.stream()).toList(), unsure, condition, sources);
+            return new Reason(rule, weight, word, title, todo, Stream.concat(Stream.of(words), because.stream()).toList(), words, unsure, condition, sources);
         }
     }
 
     /** What is otherwise than at the visit before this one. */
     public record Since(String day, List<DecisionText.Said> answers, List<DecisionText.Changed> changes) {}
 
-    /** A test that comes first, and the latest moment it can begin. */
-    public record OwedTest(String name, String how, String latest, boolean late) {}
+    /**
+     * A test that comes first, and the latest moment it can begin.
+     *
+     * @param href where it is begun, gone on with or read; empty when that is not for now
+     * @param first it is the next act of all
+     */
+    public record OwedTest(String name, String how, String latest, boolean late, String href, String act, boolean first) {
+        OwedTest next() {
+            return new OwedTest(name, how, latest, late, href, act, true);
+        }
+    }
 
     /** Where another service stands for this client. */
     public record Other(String service, Weight weight, String word, String because, int notAsked) {

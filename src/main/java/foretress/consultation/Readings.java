@@ -56,6 +56,9 @@ public class Readings {
     private final DecisionText text;
     private final OwedTests owedTests;
     private final AnswerChapters chapters;
+    private final StillToAsk asks;
+    private final OverReading over;
+    private final Contradicted contradicted;
     private final Knowledge knowledge;
     private final Menu menu;
     private final Language language;
@@ -63,7 +66,7 @@ public class Readings {
     private final ChairTime time;
 
     Readings(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits, Reasons reasons,
-             StrandMaps maps, EarlierFindings earlier, DecisionText text, OwedTests owedTests, AnswerChapters chapters, Knowledge knowledge, Menu menu, Language language, Stylist say, ChairTime time) {
+             StrandMaps maps, EarlierFindings earlier, DecisionText text, OwedTests owedTests, AnswerChapters chapters, StillToAsk asks, OverReading over, Contradicted contradicted, Knowledge knowledge, Menu menu, Language language, Stylist say, ChairTime time) {
         this.intake = intake;
         this.assessments = assessments;
         this.chemistry = chemistry;
@@ -75,11 +78,19 @@ public class Readings {
         this.text = text;
         this.owedTests = owedTests;
         this.chapters = chapters;
+        this.asks = asks;
+        this.over = over;
+        this.contradicted = contradicted;
         this.knowledge = knowledge;
         this.menu = menu;
         this.language = language;
         this.say = say;
         this.time = time;
+    }
+
+    /** Where the other services stand, without the rest of the page. */
+    List<Other> instead(Visit visit, Assessment assessment) {
+        return instead(visit, assessment, earlier.of(visit, assessment));
     }
 
     Reading of(Visit visit) {
@@ -92,9 +103,9 @@ public class Readings {
         Weight standing = assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Reason::weight).toList()));
         List<Reading.OwedTest> owed = owedTests.of(visit);
         StrandMap map = maps.map(visit, said, words());
-        return new Reading(visit.id.toString(), visit.client.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), !said.byQuestion().isEmpty(), answered,
+        return new Reading(visit.id.toString(), visit.client.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), over.of(visit), !said.byQuestion().isEmpty(), answered,
             standing, word(standing), services(visit), owedTests.follows(visit), first(heavier(all, true)), rest(heavier(all, true)), heavier(all, false),
-            StrandSvg.figure(map, maps.words(words()), "map"), maps.words(words()).length(map), owed, instead(visit, assessment, before), chapters.of(visit, said), papers(visit), since(visit, assessment, said));
+            asks.of(visit, said), contradicted.of(said), StrandSvg.figure(map, maps.words(words()), "map"), maps.words(words()).length(map), owed, instead(visit, assessment, before), chapters.of(visit, said), chapters.brief(visit, said), papers(visit), since(visit, assessment, said));
     }
 
     /** Answers given both times that differ, and what is found otherwise; empty for a first visit. */

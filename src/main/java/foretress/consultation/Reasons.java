@@ -13,33 +13,42 @@ import foretress.intake.Intake;
 import foretress.knowledge.AnswerWords;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
+import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.salon.SourceKinds;
+import foretress.questionnaire.Question;
 import foretress.visit.Visit;
 import foretress.web.DecisionWords;
 import foretress.web.Language;
 import foretress.web.Stylist;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Findings with the answers that caused them and the source behind each. */
 @RequestScoped
 class Reasons {
+    /** Letters that fit into a line beside the shape. */
+    private static final int BRIEF = 52;
+
     private final Intake intake;
     private final BookedChemistry chemistry;
     private final Knowledge knowledge;
+    private final MeasuredLength measured;
     private final Language language;
     private final Stylist say;
     private final DecisionWords decide;
     private final SourceKinds kinds;
     private final ChairTime time;
 
-    Reasons(Intake intake, BookedChemistry chemistry, Knowledge knowledge, Language language, Stylist say, DecisionWords decide, SourceKinds kinds,
-            ChairTime time) {
+    Reasons(Intake intake, BookedChemistry chemistry, Knowledge knowledge, MeasuredLength measured, Language language, Stylist say, DecisionWords decide,
+            SourceKinds kinds, ChairTime time) {
         this.intake = intake;
         this.chemistry = chemistry;
         this.knowledge = knowledge;
+        this.measured = measured;
         this.language = language;
         this.say = say;
         this.decide = decide;
@@ -65,23 +74,34 @@ class Reasons {
         List<Service> booked = chemistry.services(visit);
         Weight weight = Weight.heaviest(booked.stream().map(finding::on).toList());
         Words.FindingWords words = words().finding(finding, booked);
-        List<String> because = finding.causes().stream().flatMap(q -> because(q, said)).toList();
+        List<String> because = finding.causes().stream().flatMap(q -> because(visit, q, said)).toList();
         String condition = knowledge.ruleSet().rule(finding.ruleId()).map(Rule::when).map(Object::toString).orElse("");
-        return new Reason(finding.ruleId(), weight, WeightWord.of(weight, say), words.title(), first(words.do_()), words.do_().substring(first(words.do_()).length()).strip(), because,
+        return new Reason(finding.ruleId(), weight, WeightWord.of(weight, say), words.title(), words.do_(), because, brief(visit, finding.causes(), said),
             finding.onlyIfUnknown(), condition, finding.sources().stream().map(this::source).toList());
     }
 
-    private static String first(String sentences) {
-        int end = sentences.indexOf(". ");
-        return end < 0 ? sentences : sentences.substring(0, end + 1);
+    /** The first answer that fits into a line, whole, and how many more there are; all of them stand where one asks why. */
+    private String brief(Visit visit, List<String> questions, Answers said) {
+        List<String> lines = questions.stream().flatMap(q -> line(q, question -> named(visit, question, said))).distinct().toList();
+        String shown = lines.stream().filter(l -> l.length() <= BRIEF).findFirst().orElse("");
+        int more = lines.size() - (shown.isEmpty() ? 0 : 1);
+        String also = more == 0 ? "" : shown.isEmpty() ? say.consultation_because_more(more) : say.consultation_because_also(more);
+        return Stream.of(shown, also).filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
     }
 
-    private Stream<String> because(String questionId, Answers said) {
-        return knowledge.questionnaire().question(questionId).stream().map(q -> {
-            String label = words().question(questionId).short_();
-            return said.to(questionId).map(a -> label + ": " + AnswerWords.say(q, a, words()))
-                .orElseGet(() -> label + ": " + say.consultation_not_answered());
-        });
+    /** An answer in a few words: of a list of treatments the names alone. */
+    private String named(Visit visit, Question question, Answers said) {
+        return said.to(question.id()).filter(Answer.Treatments.class::isInstance).map(Answer.Treatments.class::cast).filter(list -> !list.list().isEmpty())
+            .map(list -> list.list().stream().map(t -> AnswerWords.slip("treatment", t.what(), words())).distinct().collect(Collectors.joining(", ")))
+            .orElseGet(() -> measured.say(visit, question, said.to(question.id()), words()));
+    }
+
+    private Stream<String> because(Visit visit, String questionId, Answers said) {
+        return line(questionId, q -> measured.say(visit, q, said.to(questionId), words()));
+    }
+
+    private Stream<String> line(String questionId, Function<Question, String> wording) {
+        return knowledge.questionnaire().question(questionId).stream().map(q -> words().question(questionId).short_() + ": " + wording.apply(q));
     }
 
     private String source(String key) {

@@ -7,7 +7,6 @@ import foretress.intake.Asked;
 import foretress.intake.Intake;
 import foretress.intake.Intake.Kept;
 import foretress.intake.Notices;
-import foretress.intake.ShelfLife;
 import foretress.intake.Views;
 import foretress.ledger.Ledger;
 import foretress.questionnaire.Answer;
@@ -61,7 +60,7 @@ public class TodayPages {
 
     private final Visits visits;
     private final Intake intake;
-    private final ShelfLife shelfLife;
+    private final DueToday dueToday;
     private final Notices notices;
     private final Views views;
     private final Assessed assessed;
@@ -72,11 +71,11 @@ public class TodayPages {
     private final Ledger ledger;
     private final Who who;
 
-    TodayPages(Visits visits, Intake intake, ShelfLife shelfLife, Notices notices, Views views, Assessed assessed, Signature signature,
+    TodayPages(Visits visits, Intake intake, DueToday dueToday, Notices notices, Views views, Assessed assessed, Signature signature,
                Consents consents, DecisionText text, DecisionWords say, Ledger ledger, Who who) {
         this.visits = visits;
         this.intake = intake;
-        this.shelfLife = shelfLife;
+        this.dueToday = dueToday;
         this.notices = notices;
         this.views = views;
         this.assessed = assessed;
@@ -97,7 +96,7 @@ public class TodayPages {
         if (closed.isPresent()) {
             return new TodayDone(text.head(visit), closed.get(), false, List.of(), List.of());
         }
-        List<Question> due = shelfLife.due(visit, said);
+        List<Question> due = dueToday.of(visit, said);
         return due.isEmpty() ? done(visit) : page(visit, said, due, Optional.empty(), List.of(), Optional.empty(), UUID.randomUUID().toString());
     }
 
@@ -110,7 +109,7 @@ public class TodayPages {
             return Response.seeOther(here(id)).build();
         }
         Answers said = intake.said(visit);
-        List<Question> due = shelfLife.due(visit, said);
+        List<Question> due = dueToday.of(visit, said);
         List<String> same = form.all("same");
         var page = new Intake.Page(posted, form.one("submission"), version(form.one("version")), visit.client.language);
         Kept kept = intake.askAgain(id, topic, page, in(topic, due), same, who.staff().id);
@@ -135,7 +134,7 @@ public class TodayPages {
             return Optional.of(visit.state.isAhead() ? say.today_over() : say.visit_over());
         }
         return today.isBefore(day) ? Optional.of(say.today_later(text.day(day)))
-            : today.isAfter(day) && !shelfLife.due(visit, intake.said(visit)).isEmpty() ? Optional.of(say.today_earlier(text.day(day))) : Optional.empty();
+            : today.isAfter(day) && !dueToday.of(visit, intake.said(visit)).isEmpty() ? Optional.of(say.today_earlier(text.day(day))) : Optional.empty();
     }
 
     private TemplateInstance done(Visit visit) {

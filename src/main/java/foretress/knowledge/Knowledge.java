@@ -7,9 +7,11 @@ import foretress.assessment.SkinTestDoubts;
 import foretress.lexicon.LabelLexicon;
 import foretress.lexicon.MedicineLexicon;
 import foretress.questionnaire.Answers;
+import foretress.questionnaire.Contradiction;
 import foretress.questionnaire.Questionnaire;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -17,14 +19,16 @@ import java.util.Set;
 /** Everything the knowledge files say, checked. */
 public final class Knowledge {
     private final Questionnaire questionnaire;
+    private final List<Contradiction> contradictions;
     private final RuleSet ruleSet;
     private final Map<String, Policy> policies;
     private final Map<String, Words> words;
     private final KnownWords lexicon;
 
-    Knowledge(Questionnaire questionnaire, RuleSet ruleSet, Map<String, Policy> policies, Map<String, Words> words,
+    Knowledge(Questionnaire questionnaire, List<Contradiction> contradictions, RuleSet ruleSet, Map<String, Policy> policies, Map<String, Words> words,
               KnownWords lexicon) {
         this.questionnaire = questionnaire;
+        this.contradictions = List.copyOf(contradictions);
         this.ruleSet = ruleSet;
         this.policies = Collections.unmodifiableMap(new LinkedHashMap<>(policies));
         this.words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
@@ -49,6 +53,11 @@ public final class Knowledge {
 
     public Questionnaire questionnaire() {
         return questionnaire;
+    }
+
+    /** Answers that cannot both be right, in the order of their file. */
+    public List<Contradiction> contradictions() {
+        return contradictions;
     }
 
     public RuleSet ruleSet() {

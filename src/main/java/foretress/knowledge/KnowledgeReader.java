@@ -28,6 +28,8 @@ final class KnowledgeReader {
         one("services.yaml").ifPresent(file -> file.trying(services::read));
         QuestionnaireReader questions = new QuestionnaireReader(services.chemistries());
         Questionnaire questionnaire = questions.read(all("questionnaire"));
+        ContradictionsReader contradictions = new ContradictionsReader(questionnaire);
+        all("contradictions.yaml").forEach(file -> file.trying(contradictions::read));
         Map<String, Source> sources = new LinkedHashMap<>();
         one("sources.yaml").ifPresent(file -> file.trying(f -> sources.putAll(SourcesReader.read(f))));
         FactsReader facts = new FactsReader(questionnaire);
@@ -39,7 +41,8 @@ final class KnowledgeReader {
         rules.checkVoices();
         RuleSet ruleSet = new RuleSet(List.copyOf(facts.facts().values()), facts.cues(), rules.rules(), List.copyOf(services.steps().values()),
             services.services(), List.copyOf(services.tests()), sources, files.hash());
-        return new Knowledge(questionnaire, ruleSet, policies(sources, services), words(), new LexiconReader(files, complaints).read());
+        return new Knowledge(questionnaire, contradictions.contradictions(), ruleSet, policies(sources, services), words(),
+            new LexiconReader(files, complaints).read());
     }
 
     private Map<String, Policy> policies(Map<String, Source> sources, ServicesReader services) {

@@ -44,6 +44,11 @@ record Overview(String id, String client, String when, String product, List<Step
         public String field() {
             return "reason-" + entry;
         }
+
+        /** The same for the owner's proof. */
+        public String proof() {
+            return "password-" + entry;
+        }
     }
 
     public record Paper(int version, String words) {}

@@ -4,6 +4,7 @@ import foretress.intake.Plans;
 import foretress.invitation.Qr;
 import foretress.ledger.Ledger;
 import foretress.salon.ProductLine;
+import foretress.salon.ProveAgain;
 import foretress.salon.Who;
 import foretress.visit.Clients;
 import foretress.visit.PlannedProducts;
@@ -22,6 +23,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
@@ -33,6 +35,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
@@ -77,13 +80,14 @@ public class SkinTestPages {
     private final Plans plans;
     private final MaskingWords maskingWords;
     private final SkinWords say;
+    private final ProveAgain proveAgain;
     private final Ledger ledger;
     private final Who who;
     private final Clock clock;
 
     SkinTestPages(Visits visits, Clients clients, PlannedProducts planned, SkinTestGate gate, TestConsent consent, SkinTestRecord record, Applications applications,
                   Looks looks, Tests tests, Overviews overviews, Links links, Letters letters, Sealing sealing, Plans plans, MaskingWords maskingWords,
-                  SkinWords say, Ledger ledger, Who who, Clock clock) {
+                  SkinWords say, ProveAgain proveAgain, Ledger ledger, Who who, Clock clock) {
         this.visits = visits;
         this.clients = clients;
         this.planned = planned;
@@ -100,6 +104,7 @@ public class SkinTestPages {
         this.plans = plans;
         this.maskingWords = maskingWords;
         this.say = say;
+        this.proveAgain = proveAgain;
         this.ledger = ledger;
         this.who = who;
         this.clock = clock;
@@ -235,12 +240,28 @@ public class SkinTestPages {
     public Response error(@RestPath UUID id, @RestPath UUID entry, MultivaluedMap<String, String> posted) {
         Visit visit = found(id);
         Entry meant = entry(visit, entry);
-        String reason = new Form(posted).one("reason");
+        var form = new Form(posted);
+        String reason = form.one("reason");
         var mistakes = new Mistakes();
         mistakes.expect(!reason.isEmpty() && reason.length() <= LONGEST, "reason-" + entry, say.test_error_reason_missing());
-        if (!mistakes.isEmpty()) return Response.status(422).entity(new OverviewPage(overviews.of(visit), "", mistakes, reason, entry.toString())).build();
+        OptionalLong pause = mistakes.isEmpty() ? proved(form, entry, mistakes) : OptionalLong.empty();
+        if (!mistakes.isEmpty()) return again(pause.isPresent() ? 429 : 422, pause, new OverviewPage(overviews.of(visit), "", mistakes, reason, entry.toString()));
         looks.inError(meant.id, reason, staff());
         return back(visit, "error");
+    }
+
+    /** A reaction taken away opens what it shut, so the owner proves once more who they are, as for going against a finding. */
+    private OptionalLong proved(Form form, UUID entry, Mistakes mistakes) {
+        ProveAgain.Outcome proof = proveAgain.with(who.staff(), form.exact("password"));
+        OptionalLong seconds = proof.pause().map(wait -> OptionalLong.of(wait.toSeconds() + 1)).orElse(OptionalLong.empty());
+        mistakes.expect(proof.proved(), "password-" + entry, seconds.isPresent() ? say.test_error_wait(seconds.getAsLong()) : say.test_error_password_wrong());
+        return seconds;
+    }
+
+    private static Response again(int status, OptionalLong pause, OverviewPage page) {
+        Response.ResponseBuilder answer = Response.status(status).entity(page);
+        pause.ifPresent(seconds -> answer.header(HttpHeaders.RETRY_AFTER, seconds));
+        return answer.build();
     }
 
     @GET

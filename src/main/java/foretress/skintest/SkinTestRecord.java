@@ -98,9 +98,12 @@ public class SkinTestRecord implements ChairRecord {
         return doubts().standing(fact(told, visit), situation(visit));
     }
 
-    /** Why it does not lift the demand, each reason once: what nobody has read was not read too early either. */
+    /** Why it does not lift the demand, each reason once: what nobody has read was not read too early either, and a reaction counts whoever told of it, and when. */
     List<TestStanding.Reason> doubts(Told told, Visit visit) {
         List<TestStanding.Reason> reasons = standing(told, visit).reasons();
+        if (told.reacted()) {
+            return reasons.stream().filter(one -> one != TestStanding.Reason.NOT_READ && one != TestStanding.Reason.READ_TOO_EARLY).toList();
+        }
         return reasons.contains(TestStanding.Reason.NOT_READ) ? reasons.stream().filter(one -> one != TestStanding.Reason.READ_TOO_EARLY).toList() : reasons;
     }
 

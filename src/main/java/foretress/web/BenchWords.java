@@ -184,6 +184,11 @@ public interface BenchWords {
     @Message String refresh();
     @Message String result();
     @Message String running();
+    @Message String seen_not_kept(String seen);
+    @Message String seen_refused();
+    @Message String seen_waiting();
+    @Message String unwatched(String from, String to);
+    @Message String unwatched_head(String from, String to);
     @Message String seen_at(String minutes);
     @Message String sight(String tuft, String sign, String minutes, String name);
     @Message String sight_error();

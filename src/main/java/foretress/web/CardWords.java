@@ -91,6 +91,7 @@ public interface CardWords {
     @Message String test_open();
     @Message String test_over(String day);
     @Message String test_struck();
+    @Message String test_unwatched(String from, String to);
     @Message String test_read(String day);
     @Message String test_started(String day);
     @Message String tests();

@@ -204,7 +204,11 @@ public interface SkinWords {
     @Message String test_earliest(String moment);
     @Message String test_error();
     @Message String test_error_mark();
+    @Message String test_error_means();
+    @Message String test_error_password();
+    @Message String test_error_password_wrong();
     @Message String test_error_reason();
+    @Message String test_error_wait(long seconds);
     @Message String test_error_reason_missing();
     @Message String test_error_said(String name, String moment, String reason);
     @Message String test_first();

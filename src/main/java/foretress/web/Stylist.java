@@ -6,14 +6,26 @@ import io.quarkus.qute.i18n.MessageBundle;
 /** The words on the stylist's day sheet and consultation; they stand in messages/stylist.properties under the same keys. */
 @MessageBundle("stylist")
 public interface Stylist {
+    @Message String ask_day_passed();
+    @Message String ask_missing(int count);
+    @Message String ask_not_asked(int count);
+    @Message String ask_now();
+    @Message String ask_on_the_day(int count);
+    @Message String ask_to_link();
     @Message String consultation_age(int years);
     @Message String consultation_answers();
     @Message String consultation_because();
+    @Message String consultation_because_also(int count);
+    @Message String consultation_because_more(int count);
     @Message String consultation_caution();
     @Message String consultation_condition();
     @Message String consultation_instead();
     @Message String consultation_instead_missing(int count);
     @Message String consultation_map();
+    @Message String consultation_measured(int cm);
+    @Message String consultation_measured_for(int cm, String said);
+    @Message String consultation_pair();
+    @Message String consultation_pair_text();
     @Message String consultation_more(int count);
     @Message String consultation_no_owed();
     @Message String consultation_no_reasons();
@@ -45,6 +57,8 @@ public interface Stylist {
     @Message String consultation_source();
     @Message String consultation_standing();
     @Message String consultation_title(String client);
+    @Message String consultation_topics(int count);
+    @Message String consultation_topics_unknown(int count, int unknown);
     @Message String consultation_unknown(int count);
     @Message String consultation_unsure();
     @Message String consultation_visit_number(int count);
@@ -94,6 +108,18 @@ public interface Stylist {
     @Message String day_stopped_told();
     @Message String day_stopped_withdrawn();
     @Message String day_visits(int visits);
+    @Message String over_cancelled();
+    @Message String over_cancelled_text();
+    @Message String over_closed();
+    @Message String over_closed_text();
+    @Message String over_to_card();
+    @Message String over_to_closing();
+    @Message String over_withdrawn();
+    @Message String over_withdrawn_text();
+    @Message String owed_go_on();
+    @Message String owed_read();
+    @Message String owed_record();
+    @Message String owed_start();
     @Message String source_common_practice();
     @Message String source_from_memory();
     @Message String source_own_decision();

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** The server's own counter across restarts and jumps of the wall clock; no two of these figures may differ by a slow machine's seconds. */
@@ -92,6 +93,25 @@ class BenchTestTimeTest {
         clock.move(Duration.ofMinutes(5));
         restart();
         assertMinutesLeft(test, 15);
+    }
+
+    @Test
+    @DisplayName("R58: a restart during a watch is on the record, from when to when; one before it or after it is not")
+    void theTimeWithoutAServerIsSaid() {
+        restart();
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(10));
+        clock.move(Duration.ofMinutes(10));
+        time.keep();
+        clock.move(Duration.ofMinutes(4));
+        restart();
+        var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
+        assertThat(gaps).hasSize(1);
+        assertThat(Duration.between(gaps.get(0).from, gaps.get(0).to)).isBetween(Duration.ofMinutes(4), Duration.ofMinutes(4).plusSeconds(SLOW_SECONDS));
+        tests.end(found(test), salon.stylist().id);
+        clock.move(Duration.ofMinutes(20));
+        restart();
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)))).hasSize(1);
     }
 
     @Test

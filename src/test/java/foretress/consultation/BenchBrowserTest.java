@@ -9,10 +9,12 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Cookie;
 import foretress.Axe;
 import foretress.Browser;
+import foretress.card.BenchTests;
 import foretress.card.MovedNanos;
 import foretress.intake.Knocking;
 import foretress.salon.OpenSalon;
 import foretress.visit.VisitMaker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -37,6 +39,8 @@ class BenchBrowserTest {
         () => [...document.querySelectorAll('main button, main a.button, main input:not([type=hidden]), main select, .timers a, .choose a')]
           .filter(e => e.offsetParent !== null && e.getBoundingClientRect().height < 47.5 && !e.closest('.beside, td, .said, .owed p'))
           .map(e => e.outerHTML.slice(0, 120))""";
+    private static final String SMALL_SIGNS = """
+        () => [...document.querySelectorAll('.signs button')].filter(e => e.getBoundingClientRect().height < 59.5).map(e => e.value)""";
     private static final String TOO_WIDE = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
 
     static Browser browser;
@@ -45,6 +49,7 @@ class BenchBrowserTest {
     @Inject VisitMaker make;
     @Inject Knocking knocking;
     @Inject MovedNanos nanos;
+    @Inject BenchTests tests;
     private final List<String> complaints = new ArrayList<>();
     UUID visit;
     String bench;
@@ -83,6 +88,7 @@ class BenchBrowserTest {
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
         page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/bench/" + name + ".png")).setFullPage(true));
         complaints.addAll(Axe.findings(page));
+        ((List<?>) page.evaluate(SMALL_SIGNS)).forEach(small -> complaints.add("R55: " + name + ": a sign under 60 px: " + small));
         ((List<?>) page.evaluate(SMALL)).forEach(small -> complaints.add(name + ": under 48 px: " + small));
         if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) complaints.add(name + ": too wide");
     }
@@ -120,6 +126,7 @@ class BenchBrowserTest {
             petra.waitForSelector("button[value='A:SLIGHTLY_LIGHTER'][aria-pressed=true]");
             petra.locator("[data-sound]").click();
             assertThat(petra.locator("[data-sound]").getAttribute("aria-pressed")).isEqualTo("true");
+            tapsWithoutAConnection(edda, phone);
             nanos.move(Duration.ofMinutes(20));
             petra.waitForFunction("() => document.title.startsWith('Time: Incompatibility test')");
             edda.waitForFunction("() => document.title.startsWith('Time: Incompatibility test')");
@@ -137,6 +144,28 @@ class BenchBrowserTest {
             look(edda, "phone-result");
         }
         assertThat(complaints).isEmpty();
+    }
+
+    /** R1: a tap without a connection waits in sight, survives a press on the same button, and is one observation in the end. */
+    private void tapsWithoutAConnection(Page edda, BrowserContext phone) {
+        String tap = "B:NOTHING";
+        phone.setOffline(true);
+        sign(edda, tap).tap();
+        edda.waitForSelector("button[value='" + tap + "'][data-waiting]");
+        assertThat(edda.locator("[data-waits]").textContent()).contains("Not sent yet", "B: ");
+        sign(edda, tap).tap();
+        nanos.move(Duration.ofSeconds(40));
+        look(edda, "phone-waiting");
+        phone.setOffline(false);
+        edda.waitForSelector("button[value='" + tap + "'][aria-pressed=true]:not([data-waiting])");
+        assertThat(edda.locator("[data-waits]").textContent()).isBlank();
+        assertThat(seen("B")).as("exactly one observation").isOne();
+        complaints.removeIf(c -> c.contains("ERR_INTERNET_DISCONNECTED"));
+    }
+
+    private long seen(String tuft) {
+        return QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).stream().flatMap(t -> tests.sights(t).stream())
+            .filter(s -> s.seen().tuft().equals(tuft)).count());
     }
 
     @Test

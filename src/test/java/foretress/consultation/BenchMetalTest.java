@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** The incompatibility test over HTTP, from a restorer lotion to what may still be done. */
@@ -178,6 +179,33 @@ class BenchMetalTest {
         bench.sees("A", "SMELL");
         BenchTest test = QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0));
         assertThat(QuarkusTransaction.requiringNew().call(() -> tests.metal(test).seen())).hasSize(1);
+    }
+
+    private int tap(AtTheBench bench, String submission, String seen, String ago) {
+        List<Map.Entry<String, String>> fields = new ArrayList<>(bench.walker().fields("form[action$=/seen]"));
+        fields.removeIf(f -> f.getKey().equals("submission"));
+        fields.addAll(List.of(Map.entry("submission", submission), Map.entry("seen", seen), Map.entry("ago", ago)));
+        return bench.walker().post(bench.walker().page().selectFirst("form[action$=/seen]").attr("action"), fields).response().statusCode();
+    }
+
+    @Test
+    @DisplayName("R1: a tap that had to wait counts for its own moment, once, also when the tufts came out meanwhile; one that cannot be kept says so")
+    void aTapThatHadToWait() {
+        AtTheBench bench = after(Duration.ofMinutes(12), petra().metalRunning());
+        AtTheBench late = bench.on(salon.as("petra"));
+        AtTheBench forged = bench.on(salon.as("petra"));
+        assertThat(tap(bench.on(salon.as("petra")), "x".repeat(65), "A:HEAT", "0")).isEqualTo(400);
+        assertThat(tap(bench, "one", "A:SMELL", "120000")).isEqualTo(200);
+        BenchTest test = QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0));
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.metal(test).seen().get(0).second())).as("two minutes before now").isBetween(590L, 660L);
+        bench.again();
+        bench.out();
+        bench = after(Duration.ofMinutes(3), bench);
+        assertThat(tap(late, "two", "B:BUBBLES", "240000")).as("tapped before the tufts came out").isEqualTo(200);
+        assertThat(standing()).isEqualTo(Weight.PREVENTS);
+        assertThat(tap(forged, "three", "B:HEAT", "1000")).as("tapped after it").isEqualTo(409);
+        assertThat(forged.walker().text()).contains("Not kept: B");
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.metal(test).seen())).hasSize(2);
     }
 
     @Test

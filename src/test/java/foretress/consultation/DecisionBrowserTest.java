@@ -258,6 +258,82 @@ class DecisionBrowserTest {
         }
     }
 
+    /** What of the first screen ends below its fold, is cut off, or is smaller than a thumb. */
+    private static final String BELOW_THE_FOLD = """
+        () => [...document.querySelectorAll('.stays, .standing, .owed > li, .reasons > li, .ask')]
+          .filter(e => e.offsetParent !== null && !e.closest('details:not([open])'))
+          .filter(e => e.getBoundingClientRect().bottom > 768 || e.scrollWidth > e.clientWidth + 1)
+          .map(e => e.className + ' ' + Math.round(e.getBoundingClientRect().bottom) + ': ' + e.textContent.trim().slice(0, 60))
+          .concat([...document.querySelectorAll('main a, main button, main summary')]
+            .filter(e => e.offsetParent !== null && !e.closest('.map') && e.getBoundingClientRect().height < 43.5)
+            .map(e => 'under 44 px: ' + e.outerHTML.slice(0, 100)))""";
+
+    @Test
+    @DisplayName("R54, R55: at 1024 by 768 standing, whole reasons, owed tests, what to ask and the decision lie on the first screen; folded the page ends by 1,500")
+    void theFirstScreenOfAVisit() {
+        Map<String, Map<String, List<String>>> clients = Map.of(
+            "plain", Map.of(),
+            "heavy", Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"), "treatments.when.precision", List.of("years-ago"),
+                "treatments.when.ago", List.of("1-2"), "treatments.zone", List.of("whole"), "asthma", List.of("yes")),
+            "tattoo", Map.of("black-tattoo", List.of("yes"), "black-tattoo-reaction", List.of("yes"), "black-tattoo-what", List.of("blisters")));
+        for (String name : clients.keySet()) {
+            clock.reset();
+            visit = make.visit(LocalDate.of(1965, 3, 4));
+            signed(clients.get(name));
+            firstScreen("first-" + name);
+        }
+        clock.reset();
+        UUID unanswered = make.visit(LocalDate.of(1965, 3, 4));
+        visit = unanswered;
+        try (var context = browser.tablet(base.toString())) {
+            Page page = context.newPage();
+            signIn(page, "petra", "/visits/" + unanswered);
+            assertThat(page.locator(".owed").textContent()).as("a first colour owes its skin test, answered or not").contains("Skin test");
+            look(page, "first-unanswered");
+        }
+    }
+
+    private void firstScreen(String name) {
+        try (var context = browser.tablet(base.toString())) {
+            Page page = context.newPage();
+            signIn(page, "petra", "/visits/" + visit);
+            page.setViewportSize(1024, 768);
+            ((List<?>) page.evaluate(BELOW_THE_FOLD)).forEach(what -> found.add(name + ": " + what));
+            assertThat(page.locator(".stays a[href$='/decision']").isVisible()).isTrue();
+            assertThat(page.locator(".owed a.button").count() > 0).as("every test that can be begun has its button; who must not be tested owes none").isEqualTo(!name.equals("first-tattoo"));
+            assertThat(page.locator(".ask a[href$='/today']").textContent()).isEqualTo("Ask now");
+            assertThat(page.locator(".button.main:visible").count()).as("one solid button").isLessThanOrEqualTo(1);
+            assertThat(((Number) page.evaluate("() => document.documentElement.scrollHeight")).intValue()).isLessThanOrEqualTo(1500);
+            page.evaluate("() => scrollTo(0, 600)");
+            assertThat(page.locator(".stays").boundingBox().y).as("the line stays at the edge").isBetween(-1.0, 60.0);
+            look(page, name);
+            page.evaluate("() => { document.documentElement.style.fontSize = '200%'; }");
+            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) found.add(name + " is too wide with text twice as large");
+        }
+    }
+
+    @Test
+    @DisplayName("R20: a called-off visit says so, has no standing, nothing owed and nothing to decide, and leads to the card")
+    void aCalledOffVisit() {
+        signed(Map.of());
+        make.is(visit, State.CANCELLED);
+        try (var context = browser.tablet(base.toString())) {
+            Page page = context.newPage();
+            signIn(page, "petra", "/visits/" + visit);
+            assertThat(page.locator("h1").textContent()).contains("Called off");
+            assertThat(page.locator(".standing, .owed, a[href$='/decision']").count()).isZero();
+            assertThat(page.locator("main a[href$='/card']").count()).isPositive();
+            assertThat(page.locator("main").textContent()).doesNotContain("too soon");
+            look(page, "called-off");
+            make.is(visit, State.CLOSED);
+            page.reload();
+            assertThat(page.locator("h1").textContent()).contains("Closed");
+            assertThat(page.locator("a[href$='/closing']").count()).isPositive();
+            page.navigate("/visits/" + visit + "/bench");
+            assertThat(page.locator(".benchstand, .owed").count()).isZero();
+        }
+    }
+
     private static String client(UUID visit) {
         return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.id.toString());
     }

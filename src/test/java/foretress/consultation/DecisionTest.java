@@ -295,6 +295,31 @@ class DecisionTest {
         decide(stylist.open("/visits/" + visit + "/decision"), "decline").expect(200);
     }
 
+    @Test
+    @DisplayName("R56: two answers that cannot both be right stand side by side, are asked again on the day, and neither is dropped")
+    void contradictionsArePutBeforeTheStylist() {
+        client(Map.of("treatments.what", List.of("box-dye"), "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"),
+            "treatments.zone", List.of("whole")));
+        Walker petra = salon.as("petra").open("/visits/" + visit).expect(200);
+        assertThat(petra.page().select(".pair").text()).contains("These two cannot both be right", "Box colour", "Colour at home: No, never", "both count");
+        theDayCame();
+        petra = salon.as("petra").open("/visits/" + visit);
+        assertThat(petra.page().select(".ask").text()).contains("Colour at home");
+        askedAgain(Map.of("home-colour", List.of("some-time-ago")));
+        assertThat(salon.as("petra").open("/visits/" + visit).page().select(".pair:contains(Colour at home)")).as("cleared up").isEmpty();
+    }
+
+    @Test
+    @DisplayName("R56: the length staff measured stands wherever the client's stood, hers beside it")
+    void theMeasuredLengthReplacesTheClients() {
+        client(Map.of());
+        Walker petra = salon.as("petra").open("/visits/" + visit + "/bench");
+        petra.send("form[action$=/hair-length]", Map.of("cm", "37")).expect(200);
+        petra.open("/visits/" + visit);
+        assertThat(petra.page().select(".folded").text()).contains("37 cm, measured here; the client said:");
+        assertThat(petra.page().select(".mapped > p").text()).contains("37 cm").contains("measured");
+    }
+
     @DisplayName("another service is another consent: the client signs again before it goes ahead")
     @Test
     void anAdaptedServiceIsSignedAgain() {

@@ -193,6 +193,14 @@ class SkinTestLoopTest {
     }
 
     @Test
+    @DisplayName("R10: under a reaction that the client told of nothing says that it does not count")
+    void aReactionToldOfIsNotSaidToCountForNothing() {
+        UUID visit = chair.planned(Map.of());
+        tell(chair.link(visit, chair.applied(visit)), List.of("blisters"), "unknown");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").text()).contains("The skin reacted: this dye is not used").doesNotContain("does not count");
+    }
+
+    @Test
     void aSlipIsMarkedByTheOwnerWithAReasonAndStaysOnFile() {
         UUID visit = chair.planned(Map.of());
         UUID test = chair.applied(visit);
@@ -201,7 +209,12 @@ class SkinTestLoopTest {
         assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").page().select("form[action$=/error]")).as("no stylist marks it").isEmpty();
         Walker edda = salon.as("edda").open("/visits/" + visit + "/skin-test");
         edda.send("form[action$=/error]", Map.of("reason", "")).expect(422);
-        edda.send("form[action$=/error]", Map.of("reason", "The client meant the other ear-ring and called.")).expect(200);
+        edda.send("form[action$=/error]", Map.of("reason", "The client meant the other ear-ring and called.")).expect(422);
+        assertThat(edda.text()).as("R10: a reason alone opens nothing").contains("This is not your password").doesNotContain("Entered in error: Edda");
+        assertThat(chair.standing(visit)).isEqualTo("prevents");
+        assertThat(edda.page().select("[name=reason]").val()).as("what was typed is kept").contains("ear-ring");
+        edda.send("form[action$=/error]", Map.of("reason", "The client meant the other ear-ring and called.", "password", "not hers")).expect(422);
+        edda.send("form[action$=/error]", Map.of("reason", "The client meant the other ear-ring and called.", "password", OpenSalon.PASSWORD)).expect(200);
         assertThat(edda.text()).contains("Blisters", "Entered in error: Edda Wren", "meant the other ear-ring");
         assertThat(chair.standing(visit)).isEqualTo("test first");
     }

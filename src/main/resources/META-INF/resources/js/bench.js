@@ -1,6 +1,6 @@
 /* The bench follows along on every device: the part marked data-live is asked for again every two seconds and taken over when its
    version changed. Clocks count on in between. When one is down the title says so, and a quiet tone sounds if somebody asked for it.
-   Without script every page still works: "Look again" is a link. Nothing is kept. */
+   Without script every page still works: "Look again" is a link. Taps on something seen are js/taps.js's. Nothing is kept. */
 (() => {
   const EVERY = 2000;                       // ms between two looks
   let live = document.querySelector("[data-live]");
@@ -8,7 +8,6 @@
   const title = document.title;
   const say = document.querySelector("[data-say]");
   const rung = new Set();
-  const busy = new Set();
   let readAt = performance.now();
   let sound = null;
 
@@ -64,16 +63,31 @@
     });
   }
 
-  /* Whoever is typing inside the part, or opened something in it, is not disturbed. */
+  /* Whoever is typing inside the part, typed something, or opened something in it, is not disturbed. */
   const inHand = () => live.contains(document.activeElement) && document.activeElement.matches("input, select, textarea")
-    || live.querySelector("details[open] form") !== null;
+    || live.querySelector("details[open] form") !== null
+    || [...live.querySelectorAll("input:not([type=hidden], [type=radio], [type=checkbox]), textarea")].some((field) => field.value !== field.defaultValue);
+
+  /* Every form goes on with the newest token, whichever part of the page it stands in. */
+  const renewTokens = (next) => {
+    const token = next.querySelector("input[name='csrf-token']")?.value;
+    if (token) for (const field of document.querySelectorAll("input[name='csrf-token']")) field.value = token;
+  };
+
+  /* js/taps.js says so on the body while a tap waits. */
+  const tapsWait = () => "taps" in document.body.dataset;
+
+  /* The live part of a page that was fetched. Signed out, or another page by now: then this one is loaded again, unless a tap waits on it. */
+  const fresh = (html) => {
+    const next = new DOMParser().parseFromString(html, "text/html").querySelector("[data-live]");
+    if (next) renewTokens(next);
+    else if (!tapsWait()) location.reload();
+    return next;
+  };
 
   const take = (html) => {
-    const next = new DOMParser().parseFromString(html, "text/html").querySelector("[data-live]");
-    if (!next) {
-      location.reload();                    // signed out, or the page is another now
-      return;
-    }
+    const next = fresh(html);
+    if (!next) return;
     readAt = performance.now();
     const changed = next.dataset.version !== live.dataset.version;
     if (changed && !inHand()) {
@@ -88,42 +102,35 @@
         if (other) clock.dataset.left = other.dataset.left;
       }
     }
+    document.dispatchEvent(new CustomEvent("bench-taken"));
     tick();
   };
 
   const look = async () => {
-    if (busy.size > 0) return;
     try {
       const answer = await fetch(live.dataset.live, { headers: { Accept: "text/html" }, cache: "no-store" });
-      if (answer.ok && busy.size === 0) take(await answer.text());
+      if (!answer.ok) return;
+      const html = await answer.text();
+      if (tapsWait()) fresh(html);
+      else take(html);
     } catch {
       // without a connection the clocks count on; the next look may find one
     }
   };
 
-  /* A tap on something seen: sent once, and the page stays. */
-  document.addEventListener("submit", async (event) => {
+  /* Without a connection a form in this part stays, with everything typed on it. */
+  document.addEventListener("submit", (event) => {
     const form = event.target;
-    if (form.dataset.livePost === undefined) return;
+    if (navigator.onLine || !live.contains(form) || !form.dataset.keep) return;
     event.preventDefault();
-    const tapped = event.submitter;
-    if (!tapped || busy.has(tapped.value)) return;
-    busy.add(tapped.value);
-    const body = new URLSearchParams(new FormData(form));
-    body.append(tapped.name, tapped.value);
-    try {
-      const answer = await fetch(form.action, { method: "POST", body, headers: { Accept: "text/html" } });
-      busy.delete(tapped.value);
-      if (answer.ok) take(await answer.text());
-      else location.reload();
-    } catch {
-      busy.delete(tapped.value);
-      if (say) {
-        say.textContent = form.dataset.livePost;
-        say.classList.remove("unseen");
-      }
+    if (say) {
+      say.textContent = form.dataset.keep;
+      say.classList.remove("unseen");
     }
   });
+
+  document.addEventListener("taps-page", (event) => take(event.detail));
+  document.addEventListener("taps-stale", () => look());
 
   setInterval(tick, 250);
   setInterval(look, EVERY);
