@@ -42,6 +42,18 @@ class ProxiesTest {
         assertThat(caller("127.0.0.1", "127.0.0.1", "203.0.113.5, 10.1.2.3")).isEqualTo("10.1.2.3");
     }
 
+    /** What nginx 1.22.1 and HAProxy 2.6.12 of Debian 12 sent, called from 127.0.0.5 with a forged header, an unreadable and an empty one; 127.0.0.3 between two. */
+    @Test
+    void whatRealProxiesSentIsReadRight() {
+        String one = "127.0.0.1", two = "127.0.0.1,127.0.0.3";
+        assertThat(caller(one, "127.0.0.1", "198.51.100.66, 127.0.0.5")).isEqualTo("127.0.0.5");
+        assertThat(caller(one, "127.0.0.1", "unknown, , 127.0.0.5")).isEqualTo("127.0.0.5");
+        assertThat(caller(two, "127.0.0.1", "198.51.100.66, 127.0.0.5, 127.0.0.3")).isEqualTo("127.0.0.5");
+        assertThat(caller(one, "127.0.0.1", "unknown", "", "127.0.0.5")).isEqualTo("127.0.0.5");
+        assertThat(caller(two, "127.0.0.1", "198.51.100.66", "127.0.0.5", "127.0.0.3")).isEqualTo("127.0.0.5");
+        assertThat(Proxies.of(one).caller("127.0.0.1", Proxies.fors(List.of("for=198.51.100.66", "for=127.0.0.5")))).isEqualTo("127.0.0.5");
+    }
+
     @Test
     void aCallerInsideTheTrustedNetworkIsItself() {
         assertThat(caller("127.0.0.1,10.0.0.0/8", "127.0.0.1", "10.9.9.9")).isEqualTo("10.9.9.9");
