@@ -1,5 +1,6 @@
 package foretress;
 
+import foretress.web.Proxies;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -17,11 +18,13 @@ import java.util.regex.Pattern;
 record Address(Settings settings) {
     private static final String PUBLIC = "foretress.public-address";
     private static final String PROXIES = "foretress.trusted-proxies";
+    private static final String HEADER = "foretress.forwarded-header";
     private static final Pattern THIS_MACHINE = Pattern.compile("localhost|127(\\.[0-9]{1,3}){3}|\\[::1]");
 
     void check() throws Refusal {
         var open = settings.get(PUBLIC);
         if (open.isPresent()) checkPublic(open.get());
+        checkProxies();
         if (!isLoopback()) checkBeyond(open);
         if (settings.development()) return;
         checkFree(settings.port());
@@ -76,7 +79,8 @@ record Address(Settings settings) {
         var address = base();
         properties.set(PUBLIC, address);
         if (settings.tls()) properties.set("quarkus.http.insecure-requests", settings.get("quarkus.http.insecure-requests").orElse("redirect"));
-        settings.get(PROXIES).ifPresent(proxies -> believe(proxies, properties));
+        // The framework would believe the left-most address, which anybody can write.
+        properties.set("quarkus.http.proxy.proxy-address-forwarding", "false");
     }
 
     String base() throws Refusal {
@@ -84,10 +88,16 @@ record Address(Settings settings) {
         return settings.get(PUBLIC).map(a -> a.replaceAll("/+$", "")).orElse((settings.tls() ? "https://" : "http://") + "127.0.0.1:" + port);
     }
 
-    /** Only what these proxies say about where a request came from is believed. */
-    private static void believe(String proxies, Store.Properties properties) {
-        properties.set("quarkus.http.proxy.proxy-address-forwarding", "true");
-        properties.set("quarkus.http.proxy.allow-x-forwarded", "true");
-        properties.set("quarkus.http.proxy.trusted-proxies", proxies);
+    /** A proxy nobody can be is better found now than by wrong addresses in the evidence. */
+    private void checkProxies() throws Refusal {
+        try {
+            Proxies.of(settings.get(PROXIES).orElse(""));
+        } catch (IllegalArgumentException wrong) {
+            throw new Refusal(Refusal.Reason.SETTING, "FORETRESS_TRUSTED_PROXIES names \"%s\", which is neither an address nor a network like 10.0.0.0/8.",
+                wrong.getMessage());
+        }
+        var header = settings.get(HEADER).orElse("x-forwarded-for");
+        if (!header.matches("(?i)x-forwarded-for|forwarded"))
+            throw new Refusal(Refusal.Reason.SETTING, "FORETRESS_FORWARDED_HEADER is \"%s\"; it can be X-Forwarded-For or Forwarded.", header);
     }
 }

@@ -88,6 +88,7 @@ class Preparation {
 
     private void tell(Address address) throws Refusal {
         store.tell(properties);
+        properties.set("foretress.data-folder", settings.data().toString());
         properties.set("foretress.demo", Boolean.toString(settings.demo()));
         properties.set("foretress.kind", kind());
         properties.set("foretress.keys-fingerprint", fingerprint());

@@ -12,9 +12,17 @@ import org.jsoup.Jsoup;
 public class Visitor {
     private final Map<String, String> cookies = new HashMap<>();
     private String token = "";
+    private String address = "";
 
     private RequestSpecification request() {
-        return RestAssured.given().redirects().follow(false).cookies(cookies).header("Accept", "text/html");
+        var request = RestAssured.given().redirects().follow(false).cookies(cookies).header("Accept", "text/html");
+        return address.isEmpty() ? request : request.header("X-Forwarded-For", address);
+    }
+
+    /** Comes from this address, as a trusted proxy would say. */
+    public Visitor from(String forwarded) {
+        address = forwarded;
+        return this;
     }
 
     public Response get(String path) {

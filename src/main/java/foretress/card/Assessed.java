@@ -29,7 +29,8 @@ public class Assessed {
     public Now now(Visit visit) {
         Answers said = intake.said(visit);
         Assessment assessment = assessments.of(visit, said);
-        Optional<KeptAssessment> newest = KeptAssessment.newest(visit.id).filter(kept -> says(kept, assessment, said));
+        Optional<KeptAssessment> newest = KeptAssessment.newest(visit.id).filter(kept -> says(kept, visit, assessment, said));
+        newest.ifPresent(kept -> kept.held = true);
         if (newest.isEmpty()) {
             assessments.renew(visit, said);
         }
@@ -37,9 +38,9 @@ public class Assessed {
         return new Now(id, assessment, said);
     }
 
-    private boolean says(KeptAssessment kept, Assessment now, Answers said) {
+    private boolean says(KeptAssessment kept, Visit visit, Assessment now, Answers said) {
         Assessment then = assessments.read(kept);
-        return kept.answersSha256.equals(Intake.hash(said)) && then.ruleSetHash().equals(now.ruleSetHash())
+        return assessments.isOf(kept, visit, said) && then.ruleSetHash().equals(now.ruleSetHash())
             && then.findings().equals(now.findings()) && then.standings().equals(now.standings());
     }
 

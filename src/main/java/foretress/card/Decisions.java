@@ -167,7 +167,6 @@ public class Decisions {
         decision.submission = wanted.submission();
         decision.assessmentId = wanted.assessmentId();
         decision.consentId = open.signature().consent().map(c -> c.id).orElse(null);
-        decision.outcome = services.stream().map(ServiceDecision::verdict).min(Comparator.naturalOrder()).orElseThrow().code();
         decision.decidedAt = clock.instant();
         decision.decidedBy = by.id;
         var body = new KeptDecision.Body(services, wanted.reason().orElse(""), Staff.atWork().size() == 1);

@@ -33,8 +33,6 @@ public class KeptDecision extends PanacheEntityBase {
     /** The signed consent that held; absent when nothing was signed, as when a visit is declined early. */
     @Column(name = "consent_id")
     UUID consentId;
-    /** The lightest verdict over the services. */
-    public String outcome;
     @Column(name = "decided_at")
     public Instant decidedAt;
     /** A member of staff: nothing else can decide. */
@@ -57,10 +55,6 @@ public class KeptDecision extends PanacheEntityBase {
 
     String place() {
         return "decision.body." + id;
-    }
-
-    public Verdict verdict() {
-        return Verdict.of(outcome).orElseThrow();
     }
 
     public Optional<UUID> consentId() {

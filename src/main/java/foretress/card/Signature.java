@@ -39,9 +39,11 @@ public class Signature {
     private final Consents consents;
     private final Assessments assessments;
     private final BookedChemistry chemistry;
+    private final Intake intake;
     private final Refusals refusals;
 
-    Signature(Consents consents, Assessments assessments, BookedChemistry chemistry, Refusals refusals) {
+    Signature(Consents consents, Assessments assessments, BookedChemistry chemistry, Refusals refusals, Intake intake) {
+        this.intake = intake;
         this.consents = consents;
         this.assessments = assessments;
         this.chemistry = chemistry;
@@ -62,7 +64,7 @@ public class Signature {
 
     private Set<Changed> changed(Visit visit, SignedConsent signed, Assessed.Now now) {
         Set<Changed> changed = EnumSet.noneOf(Changed.class);
-        if (!signed.answersSha256.equals(Intake.hash(now.said()))) {
+        if (!signed.answersCode.equals(intake.code(visit, SignedConsent.ANSWERS, now.said()))) {
             changed.add(Changed.ANSWERS);
         }
         if (AdaptedService.anySince(visit.id, signed.signedAt)) {

@@ -21,12 +21,13 @@ import java.util.stream.Collectors;
  * @param answered every answer given, in the order the questions were asked
  * @param warnings what the law has printed on the label of what will be used, as sentences in order
  * @param refused the tests owed that the client does not want
+ * @param salt see {@link Consents#salt}; empty in examples
  * @param strand where earlier treatments lie on the hair; empty when there is nothing to draw
  */
 public record ConsentInput(
         String language, Salon salon, Client client, Visit visit, Weight standing,
         List<Test> tests, List<Found> found, List<Answered> answered, List<String> warnings, Optional<Strand> strand, Purpose purpose,
-        List<Test> refused) {
+        List<Test> refused, String salt) {
 
     /** What is agreed to. */
     public enum Purpose {
@@ -47,18 +48,23 @@ public record ConsentInput(
     /** A consent before a service. */
     public ConsentInput(String language, Salon salon, Client client, Visit visit, Weight standing, List<Test> tests,
             List<Found> found, List<Answered> answered, Optional<Strand> strand) {
-        this(language, salon, client, visit, standing, tests, found, answered, List.of(), strand, Purpose.SERVICE, List.of());
+        this(language, salon, client, visit, standing, tests, found, answered, List.of(), strand, Purpose.SERVICE, List.of(), "");
     }
 
     /** A consent before a skin test: the product and the place on the skin stand in the test's name. */
     public static ConsentInput ofSkinTest(String language, Salon salon, Client client, Visit visit, Test test) {
         return new ConsentInput(language, salon, client, visit, Weight.TEST_FIRST, List.of(test), List.of(), List.of(), List.of(),
-            Optional.empty(), Purpose.SKIN_TEST, List.of());
+            Optional.empty(), Purpose.SKIN_TEST, List.of(), "");
     }
 
     /** The same with what stands on the label. */
     public ConsentInput warning(List<String> sentences) {
-        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, sentences, strand, purpose, refused);
+        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, sentences, strand, purpose, refused, salt);
+    }
+
+    /** The same with its visit's salt in it. */
+    public ConsentInput salted(String visits) {
+        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, warnings, strand, purpose, refused, visits);
     }
 
     /** A consent without a strand map. */
@@ -79,7 +85,7 @@ public record ConsentInput(
     public ConsentInput refusing(Set<String> ids) {
         Map<Boolean, List<Test>> parted = tests.stream().collect(Collectors.partitioningBy(test -> ids.contains(test.id())));
         return new ConsentInput(language, salon, client, visit, standing, parted.get(false), found, answered, warnings, strand, purpose,
-            parted.get(true));
+            parted.get(true), salt);
     }
 
     /** Whether the answers, or a test refused, rule the booked service out: then they are signed, and no consent to it. */

@@ -11,8 +11,9 @@ import java.util.stream.Stream;
  *
  * @param language BCP 47 tag of the words
  * @param version the version of the wording, the date it was last changed
+ * @param salt stands in the first line, so that the hash can be tried out by nobody but who holds the text; may be empty
  */
-public record ConsentText(String language, String version, String title, List<Section> sections) {
+public record ConsentText(String language, String version, String salt, String title, List<Section> sections) {
 
     public ConsentText {
         title = Canonical.line(title);
@@ -115,9 +116,9 @@ public record ConsentText(String language, String version, String title, List<Se
             .toList();
     }
 
-    /** The whole text, plain: language and version, title, then every heading and line, parts parted by an empty line. */
+    /** The whole text, plain: language, version and salt, title, then every heading and line, parts parted by an empty line. */
     public String canonical() {
-        var lines = new ArrayList<>(List.of(language + '\t' + version, title));
+        var lines = new ArrayList<>(List.of(language + '\t' + version + (salt.isEmpty() ? "" : "\t" + salt), title));
         for (var section : sections) {
             lines.add("");
             if (!section.heading().isEmpty()) {

@@ -43,7 +43,7 @@ final class ConsentWriter {
             section(ANSWERED, answered()),
             section(TAKE_BACK, paragraphs("take-back", "how", "then")),
             section(URGENT, paragraphs("urgent", "ambulance", "doctor", "salon")));
-        return new ConsentText(words.language(), words.say("version"), say(input.prevented() ? "title-prevented" : "title"),
+        return new ConsentText(words.language(), words.say("version"), input.salt(), say(input.prevented() ? "title-prevented" : "title"),
             parts.filter(section -> !section.lines().isEmpty()).toList());
     }
 
@@ -55,7 +55,7 @@ final class ConsentWriter {
             section(TESTS, tests()),
             section(CAUTIONS, paragraphs("skin-test.cautions", "alone", "look", "medicines", "doctor")),
             section(URGENT, paragraphs("urgent", "ambulance", "doctor", "salon")));
-        return new ConsentText(words.language(), words.say("skin-test.version"), say("skin-test.title"), parts.toList());
+        return new ConsentText(words.language(), words.say("skin-test.version"), input.salt(), say("skin-test.title"), parts.toList());
     }
 
     private List<Line> numbered(String part, List<String> ids) {

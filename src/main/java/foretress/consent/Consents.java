@@ -20,6 +20,8 @@ import java.util.function.BiConsumer;
 /** The signed consents: signing, and reading what was signed. */
 @Singleton
 public class Consents {
+    private static final String TEXT = "signed_consent.text_code", PDF = "signed_consent.pdf_code";
+
     private final Vault vault;
     private final Durable durable;
     private final Ledger ledger;
@@ -69,6 +71,16 @@ public class Consents {
             .collect(Collectors.toMap(row -> (UUID) row[0], row -> (Instant) row[1]));
     }
 
+    /**
+     * Stands in the first line of a text for this visit and on its paper, so that nobody can tell a text from its hash alone by trying,
+     * and everybody can who holds the paper.
+     *
+     * @return 32 hexadecimal digits, the same each time
+     */
+    public String salt(UUID clientId, UUID visitId) {
+        return vault.code(clientId, "signed_consent.salt", visitId.toString()).substring(0, 32);
+    }
+
     /** The signing that holds now; empty before the first. */
     public Optional<SignedConsent> latest(UUID visitId) {
         return all(visitId).stream().findFirst();
@@ -89,12 +101,12 @@ public class Consents {
      * @throws Altered when they are not
      */
     public byte[] pdf(SignedConsent consent) {
-        return unaltered(consent, open(consent, "pdf", consent.pdf), consent.pdfSha256, "document");
+        return unaltered(consent, open(consent, "pdf", consent.pdf), consent.pdfCode, "document", PDF);
     }
 
     /** The text as the client read it, in its canonical spelling. */
     public String text(SignedConsent consent) {
-        var bytes = unaltered(consent, open(consent, "body", consent.body), consent.textSha256, "text");
+        var bytes = unaltered(consent, open(consent, "body", consent.body), consent.textCode, "text", TEXT);
         return new String(bytes, StandardCharsets.UTF_8);
     }
 
@@ -128,9 +140,10 @@ public class Consents {
             before.map(one -> new HowSigned.Superseded(one.id, one.versionNo, one.signedAt)), evidence);
         var pdf = ConsentPaper.print(input, text, mark, how, size);
         var fresh = row(input, text, mark, how);
-        fresh.pdfSha256 = Canonical.sha256(pdf);
-        fresh.body = seal(fresh, "body", text.canonical().getBytes(StandardCharsets.UTF_8));
-        fresh.evidence = seal(fresh, "evidence", new KeptEvidence(how, mark, fresh.pdfSha256).bytes());
+        fresh.textCode = vault.code(fresh.clientId, TEXT, text.sha256());
+        fresh.pdfCode = vault.code(fresh.clientId, PDF, Canonical.sha256(pdf));
+        fresh.body = paper(fresh, "body", text.canonical().getBytes(StandardCharsets.UTF_8));
+        fresh.evidence = paper(fresh, "evidence", new KeptEvidence(how, mark, Canonical.sha256(pdf)).bytes());
         fresh.pdf = seal(fresh, "pdf", pdf);
         fresh.persist();
         ledger.note("client", input.purpose() == ConsentInput.Purpose.SERVICE ? "consent signed" : "consent to a skin test signed", fresh.id.toString());
@@ -149,13 +162,16 @@ public class Consents {
         row.submission = evidence.submissionId();
         row.language = text.language();
         row.textVersion = text.version();
-        row.textSha256 = text.sha256();
-        row.answersSha256 = evidence.answersSha256();
+        row.answersCode = evidence.answersCode();
         row.ruleSet = evidence.ruleSet();
         row.markKind = mark.kind();
         row.signedAt = evidence.signedAt();
         row.fileName = ConsentPaper.fileName(input, how);
         return row;
+    }
+
+    private String paper(SignedConsent row, String part, byte[] plain) {
+        return vault.sealPaper(row.clientId, SignedConsent.place(part, row.id), plain);
     }
 
     private String seal(SignedConsent row, String part, byte[] plain) {
@@ -166,8 +182,8 @@ public class Consents {
         return vault.open(row.clientId, SignedConsent.place(part, row.id), sealed);
     }
 
-    private static byte[] unaltered(SignedConsent row, byte[] bytes, String sha256, String what) {
-        if (!Canonical.sha256(bytes).equals(sha256)) {
+    private byte[] unaltered(SignedConsent row, byte[] bytes, String code, String what, String column) {
+        if (!vault.code(row.clientId, column, Canonical.sha256(bytes)).equals(code)) {
             throw new Altered(row.id, what);
         }
         return bytes;

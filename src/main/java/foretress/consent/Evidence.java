@@ -1,5 +1,6 @@
 package foretress.consent;
 
+import com.fasterxml.jackson.annotation.JsonAlias;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -13,7 +14,7 @@ import java.util.UUID;
  *
  * @param submissionId made with the form, so that pressing Sign twice signs once
  * @param textSha256 hash of the text that was on the page when the client pressed Sign
- * @param answersSha256 hash of the answers that text was made from
+ * @param answersCode names the answers that text was made from, under the client's key
  * @param ruleSet hash of the rules that the findings come from
  * @param pages every page of the answers, with when it was first and last shown
  * @param agreed ids of the statements agreed to, each by an act of its own
@@ -24,7 +25,7 @@ import java.util.UUID;
  */
 public record Evidence(
         UUID submissionId, Invited invited, BirthDateCheck birthDate, HealthConsent healthConsent,
-        String language, String textSha256, String answersSha256, String ruleSet,
+        String language, String textSha256, @JsonAlias("answersSha256") String answersCode, String ruleSet,
         List<PageShown> pages, Instant readBackAt, Instant textShownAt, List<String> agreed,
         Instant signedAt, ZoneId zone, String zoneRules, String clock,
         Optional<Device> device, Optional<Guardian> guardian, Optional<Typed> typed) {
@@ -44,7 +45,7 @@ public record Evidence(
         Missing.check("the consent to holding health answers", healthConsent);
         Missing.check("the language", language);
         Missing.check("the hash of the text", textSha256);
-        Missing.check("the hash of the answers", answersSha256);
+        Missing.check("the name of the answers", answersCode);
         Missing.check("the rule set", ruleSet);
         Missing.check("the pages shown", pages);
         Missing.check("the moment the answers were read back", readBackAt);

@@ -106,7 +106,9 @@ final class PaperWords {
         var prints = new ArrayList<Map.Entry<String, String>>();
         prints.add(Map.entry(say("how.document"), how.document().toString()));
         prints.add(Map.entry(say("how.text"), print(evidence.textSha256(), text.version())));
-        prints.add(Map.entry(say("how.answers"), print(evidence.answersSha256())));
+        if (!text.salt().isEmpty()) {
+            prints.add(Map.entry(say("how.salt"), text.salt()));
+        }
         prints.add(Map.entry(say("how.notice-print"), print(evidence.healthConsent().noticeSha256())));
         prints.add(Map.entry(say("how.rules"), print(evidence.ruleSet())));
         return prints;

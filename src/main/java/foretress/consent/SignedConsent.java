@@ -33,12 +33,13 @@ public class SignedConsent extends PanacheEntityBase {
     public String language;
     @Column(name = "text_version")
     public String textVersion;
-    @Column(name = "text_sha256")
-    public String textSha256;
-    @Column(name = "answers_sha256")
-    public String answersSha256;
-    @Column(name = "pdf_sha256")
-    public String pdfSha256;
+    /** Text, answers and document each named under the client's key: an open hash of any of them could be tried out. */
+    @Column(name = "text_code")
+    String textCode;
+    @Column(name = "answers_code")
+    public String answersCode;
+    @Column(name = "pdf_code")
+    String pdfCode;
     @Column(name = "rule_set")
     public String ruleSet;
     @Column(name = "mark_kind")
@@ -68,6 +69,8 @@ public class SignedConsent extends PanacheEntityBase {
     public UUID submission() {
         return submission;
     }
+
+    public static final String ANSWERS = "signed_consent.answers_code";
 
     /** Where a sealed part belongs; moved anywhere else it cannot be opened. */
     static String place(String part, UUID id) {

@@ -57,8 +57,12 @@ class Contradicted {
     private String side(Contradiction.Side side, Answers said) {
         List<Treatment> treatments = side.treatments(said);
         String answer = treatments.isEmpty() ? said.to(side.question()).map(a -> whole(side.question(), a)).orElse("")
-            : treatments.stream().map(t -> AnswerWords.say(t, words())).collect(Collectors.joining("; "));
+            : knowledge.questionnaire().question(side.question()).map(q -> listed(q, treatments)).orElse("");
         return words().question(side.question()).short_() + ": " + answer;
+    }
+
+    private String listed(Question question, List<Treatment> treatments) {
+        return treatments.stream().map(t -> AnswerWords.say(question, t, words())).collect(Collectors.joining("; "));
     }
 
     private String whole(String question, Answer answer) {

@@ -62,7 +62,7 @@ public class DayPages {
         return new DayPage(time.day(day.atStartOfDay(zone)), text.count(rows), day.equals(today) ? share(salon, day) : day.isBefore(today) ? 1 : 0,
             day.equals(today), "/day?date=" + day.minusDays(1), "/day?date=" + day.plusDays(1), said.orElse(""), rows,
             coming.stream().map(v -> text.coming(v, looked)).toList(), coming.stream().filter(v -> v.owed().isPresent()).map(text::mustCome).toList(),
-            open.stream().filter(t -> CALLS.contains(t.kind)).map(t -> text.promise(t, looked)).toList());
+            open.stream().filter(t -> CALLS.contains(t.kind())).map(t -> text.promise(t, looked)).toList());
     }
 
     private List<Visit> coming(LocalDate day, ZoneId zone) {

@@ -62,7 +62,7 @@ class DayText {
     }
 
     Looked look(List<Visit> onDay, List<Task> open) {
-        return new Looked(reasons.of(onDay), open.stream().filter(t -> t.kind == Task.Kind.SPEAK_AT_ONCE)
+        return new Looked(reasons.of(onDay), open.stream().filter(t -> t.kind() == Task.Kind.SPEAK_AT_ONCE)
             .collect(Collectors.toMap(t -> t.visit.id, t -> t, (one, other) -> one)),
             Staff.all().stream().collect(Collectors.toMap(s -> s.id, s -> s.name)), post.canSend());
     }
@@ -95,7 +95,7 @@ class DayText {
 
     Promise promise(Task task, Looked looked) {
         String name = task.owner().map(looked.staff()::get).orElse("");
-        String who = switch (task.kind) {
+        String who = switch (task.kind()) {
             case SPEAK_AT_ONCE -> skin.day_speak(name);
             case ASK_AFTER -> skin.day_ask();
             default -> name.isEmpty() ? say.day_promised_desk() : say.day_promised(name);

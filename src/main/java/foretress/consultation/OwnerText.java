@@ -72,7 +72,7 @@ class OwnerText {
     }
 
     ToDo toDo(Task task, People people) {
-        String what = switch (task.kind) {
+        String what = switch (task.kind()) {
             case CALL -> say.task_call();
             case SPEAK_AT_ONCE -> say.task_speak();
             case ASK_AFTER -> say.task_ask();

@@ -87,19 +87,38 @@ public class Assessments {
 
     /** Assesses and keeps: facts, findings and the rules' hash, so that it can be explained years later. */
     public Assessment renew(Visit visit, Answers said) {
+        return keep(visit, said, true);
+    }
+
+    /** The same while answers are still being given: it gives way to the next one, so that no trace is left of how they came in. */
+    Assessment passing(Visit visit, Answers said) {
+        return keep(visit, said, false);
+    }
+
+    private Assessment keep(Visit visit, Answers said, boolean held) {
         Assessment assessment = of(visit, said);
+        KeptAssessment.newest(visit.id).filter(before -> !before.held).ifPresent(KeptAssessment::delete);
         KeptAssessment kept = new KeptAssessment();
         kept.id = UUID.randomUUID();
         kept.visitId = visit.id;
         kept.clientId = visit.client.id;
         kept.assessedAt = clock.instant();
         kept.ruleSetSha256 = assessment.ruleSetHash();
-        kept.answersSha256 = Intake.hash(said);
-        kept.standing = booked(visit, assessment).heavier(earlier(visit, assessment)).code();
-        kept.body = vault.seal(visit.client.id, kept.place(), bytes(assessment));
+        kept.answersCode = answers(visit, said);
+        kept.held = held;
+        kept.body = vault.sealPaper(visit.client.id, kept.place(), bytes(assessment));
         kept.persist();
-        visit.standingCode = kept.standing;
+        visit.stands(booked(visit, assessment).heavier(earlier(visit, assessment)).code());
         return assessment;
+    }
+
+    private String answers(Visit visit, Answers said) {
+        return vault.code(visit.keyOf, KeptAssessment.ANSWERS, Intake.hash(said));
+    }
+
+    /** Whether it was made from exactly these answers. */
+    public boolean isOf(KeptAssessment kept, Visit visit, Answers said) {
+        return kept.answersCode.equals(answers(visit, said));
     }
 
     /** What the answers alone tell, without tests and measurements: for those who keep these. */

@@ -20,9 +20,11 @@ class Care {
 
     private final Knowledge knowledge;
     private final Tasks tasks;
+    private final Shown shown;
     private final Clock clock;
 
-    Care(Knowledge knowledge, Tasks tasks, Clock clock) {
+    Care(Knowledge knowledge, Tasks tasks, Shown shown, Clock clock) {
+        this.shown = shown;
         this.knowledge = knowledge;
         this.tasks = tasks;
         this.clock = clock;
@@ -44,8 +46,8 @@ class Care {
         return tasks.open(visit.id, Task.Kind.CALL).isPresent() && !told(visit);
     }
 
-    private static boolean told(Visit visit) {
-        return PageShown.of(visit.id).stream().anyMatch(p -> p.page.equals(PAGE));
+    private boolean told(Visit visit) {
+        return shown.ever(visit, PAGE);
     }
 
     Optional<Promise> promise(Visit visit) {

@@ -6,6 +6,7 @@ import foretress.assessment.Service;
 import foretress.assessment.Weight;
 import foretress.consent.ConsentInput;
 import foretress.consent.ConsentInput.Answered;
+import foretress.consent.Consents;
 import foretress.hair.StrandDrawing;
 import foretress.hair.StrandLayout;
 import foretress.hair.StrandMap;
@@ -35,11 +36,13 @@ public class ConsentDraft {
     private final Policies policies;
     private final Menu menu;
     private final Speech speech;
+    private final Consents consents;
     private final Refusals refusals;
     private final FoundWords found;
 
     ConsentDraft(Assessments assessments, BookedChemistry chemistry, Plans plans, StrandMaps maps, Views views, SalonWords salonWords,
-                 Policies policies, Menu menu, Speech speech, Refusals refusals, FoundWords found) {
+                 Policies policies, Menu menu, Speech speech, Refusals refusals, FoundWords found, Consents consents) {
+        this.consents = consents;
         this.assessments = assessments;
         this.chemistry = chemistry;
         this.plans = plans;
@@ -58,7 +61,7 @@ public class ConsentDraft {
         List<Finding> findings = onBooked(visit, assessment);
         return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()), client(visit),
             visit(visit), assessments.booked(visit, assessment), tests(visit, said), found.of(findings, chemistry.services(visit), f -> weight(visit, f)), answered(visit, said), strand(visit, said))
-            .warning(warnings(visit)).refusing(refusals.of(visit));
+            .warning(warnings(visit)).refusing(refusals.of(visit)).salted(consents.salt(visit.client.id, visit.id));
     }
 
     /** What the law of the place has printed on the labels of what the booked steps put on the client. */

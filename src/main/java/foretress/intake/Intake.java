@@ -91,15 +91,11 @@ public class Intake {
 
     /** The questions that stood on a page which was sent, whether or not they were answered. */
     private Set<String> everPut(Visit visit) {
-        return KeptTopic.sent(visit.id).stream().flatMap(page -> page.ids().orElseGet(() -> idsOf(page.topic())).stream()).collect(Collectors.toSet());
-    }
-
-    private List<String> idsOf(String topic) {
-        return questionnaire().topic(topic).stream().flatMap(t -> t.questions().stream()).map(Question::id).toList();
+        return KeptTopic.sent(visit.id).stream().flatMap(page -> put(visit, page).stream()).collect(Collectors.toSet());
     }
 
     public int version(Visit visit, Topic topic) {
-        return KeptTopic.lastVersion(visit.id, topic.id());
+        return KeptTopic.lastVersion(visit.id, code(visit, topic));
     }
 
     /** A page's words, read; where something needs a second look nothing is stored and everything typed comes back. */
@@ -108,7 +104,7 @@ public class Intake {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
         Answers before = said(visit);
         List<Question> put = put(visit, topic, before).stream().filter(page::asks).toList();
-        if (KeptTopic.submitted(visit.id, page.pressing()).isPresent()) {
+        if (KeptTopic.submitted(visit.id, pressing(visit, page)).isPresent()) {
             return Kept.again();
         }
         Reading reading = new FormReader(today(visit)).read(put, page.fields(), before);
@@ -118,7 +114,7 @@ public class Intake {
         if (page.version() != version(visit, topic)) {
             return Kept.overtaken(reading);
         }
-        store(visit, topic, Telling.byClient(page, put), ofTopic(topic, reading.over(before)));
+        store(visit, topic, Telling.byClient(page, pressing(visit, page), put), ofTopic(topic, reading.over(before)));
         return Kept.clean(reading);
     }
 
@@ -130,7 +126,7 @@ public class Intake {
     public Kept askAgain(UUID visitId, Topic topic, Page page, List<Question> due, List<String> same, UUID staffId) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
         Answers before = said(visit);
-        if (KeptTopic.submitted(visit.id, page.pressing()).isPresent()) {
+        if (KeptTopic.submitted(visit.id, pressing(visit, page)).isPresent()) {
             return Kept.again();
         }
         List<Question> anew = due.stream().filter(q -> !same.contains(q.id()) || before.to(q.id()).isEmpty()).toList();
@@ -143,7 +139,7 @@ public class Intake {
         }
         // A list that is still growing has not been answered yet.
         List<Question> asked = due.stream().filter(q -> !reading.adding() || !LISTS.contains(q.kind())).toList();
-        store(visit, topic, Telling.byStaff(page, asked, staffId), ofTopic(topic, reading.over(before)));
+        store(visit, topic, Telling.byStaff(page, pressing(visit, page), asked, staffId), ofTopic(topic, reading.over(before)));
         return Kept.clean(reading);
     }
 
@@ -161,10 +157,16 @@ public class Intake {
     public Map<String, Instant> askedAt(Visit visit) {
         Map<String, Instant> at = new LinkedHashMap<>();
         for (KeptTopic kept : KeptTopic.all(visit.id)) {
-            questionnaire().topic(kept.topic).stream().flatMap(t -> t.questions().stream()).filter(q -> kept.put(q.id()))
-                .forEach(q -> at.put(q.id(), kept.savedAt));
+            put(visit, kept.sent()).forEach(question -> at.put(question, kept.savedAt));
         }
         return at;
+    }
+
+    /** Ids of the questions that this version put; in old rows, the whole topic's. */
+    private List<String> put(Visit visit, KeptTopic.Sent sent) {
+        return sent.sealed().map(asked -> List.of(vault.openWord(sent.clientId(), sent.place(), asked).split(" ")))
+            .orElseGet(() -> questionnaire().topics().stream().filter(t -> code(visit, t).equals(sent.topic()))
+                .flatMap(t -> t.questions().stream()).map(Question::id).toList());
     }
 
     /** Keeps a topic's answers that did not come from a page: read from paper, or invented for the demo. */
@@ -180,19 +182,19 @@ public class Intake {
         ReadBack read = new ReadBack();
         read.id = UUID.randomUUID();
         read.visitId = visit.id;
-        read.answersSha256 = hash(said);
+        read.answersCode = code(visit, ReadBack.ANSWERS, said);
         read.confirmedAt = clock.instant();
         read.persist();
     }
 
     /** How a version came about: in which language, by which press of a button, with which questions put, and by whom. */
     private record Telling(String language, String submission, List<Question> put, Optional<UUID> staff) {
-        static Telling byClient(Page page, List<Question> put) {
-            return new Telling(page.language(), page.pressing(), put, Optional.empty());
+        static Telling byClient(Page page, String pressing, List<Question> put) {
+            return new Telling(page.language(), pressing, put, Optional.empty());
         }
 
-        static Telling byStaff(Page page, List<Question> put, UUID staff) {
-            return new Telling(page.language(), page.pressing(), put, Optional.of(staff));
+        static Telling byStaff(Page page, String pressing, List<Question> put, UUID staff) {
+            return new Telling(page.language(), pressing, put, Optional.of(staff));
         }
     }
 
@@ -202,12 +204,12 @@ public class Intake {
         kept.id = UUID.randomUUID();
         kept.visitId = visit.id;
         kept.clientId = visit.client.id;
-        kept.topic = topic.id();
+        kept.topic = code(visit, topic);
         kept.version = version(visit, topic) + 1;
         kept.language = telling.language();
         kept.savedAt = clock.instant();
         kept.submission = telling.submission();
-        kept.asked = telling.put().stream().map(Question::id).collect(Collectors.joining(" "));
+        kept.asked = vault.sealWord(kept.clientId, kept.sent().place(), telling.put().stream().map(Question::id).collect(Collectors.joining(" ")));
         kept.askedBy = telling.staff().orElse(null);
         kept.body = vault.seal(visit.client.id, kept.place(), AnswerJson.write(own));
         kept.persist();
@@ -217,7 +219,7 @@ public class Intake {
             visit.moveTo(State.ANSWERING);
             visit.unsign();
         }
-        care.watch(visit, assessments.renew(visit, now));
+        care.watch(visit, assessments.passing(visit, now));
     }
 
     private Answers open(KeptTopic kept) {
@@ -236,8 +238,29 @@ public class Intake {
         return new Answers(own);
     }
 
-    /** Names exactly these answers. */
-    public static String hash(Answers said) {
+    /**
+     * Names exactly these answers under the client's key, so that nobody without it can try which answers have this name.
+     *
+     * @param column where the name is kept: {@code table.column}
+     */
+    public String code(Visit visit, String column, Answers said) {
+        return vault.code(visit.keyOf, column, hash(said));
+    }
+
+    private String code(Visit visit, Topic topic) {
+        return vault.code(visit.keyOf, "topic_answers.topic", topic.id());
+    }
+
+    /**
+     * The same words sent again from the same page are one saving. Other words from it, after Back, are not: they must not
+     * be taken for what was kept already.
+     */
+    private String pressing(Visit visit, Page page) {
+        return vault.code(visit.keyOf, "topic_answers.submission", page.pressing());
+    }
+
+    /** Never stored as it is: see {@link #code}. */
+    static String hash(Answers said) {
         return Hashes.sha256(AnswerJson.write(said));
     }
 
@@ -266,11 +289,7 @@ public class Intake {
             return asked.isEmpty() || asked.stream().anyMatch(ids -> List.of(ids.split(" ")).contains(question.id()));
         }
 
-        /**
-         * The same words sent again from the same page are one saving. Other words from it, after Back, are not: they must not
-         * be taken for what was kept already.
-         */
-        String pressing() {
+        private String pressing() {
             Map<String, List<String>> said = new TreeMap<>(fields);
             said.remove(CSRF);
             return Hashes.sha256((submission + said).getBytes(StandardCharsets.UTF_8));

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-/** An assessment as it was made: its facts and findings, and the rules that made them. Never changed. */
+/** An assessment as it was made: its facts and findings, and the rules that made them. Nothing in it is ever changed. */
 @Entity
 @Table(name = "assessment")
 public class KeptAssessment extends PanacheEntityBase {
@@ -25,11 +25,15 @@ public class KeptAssessment extends PanacheEntityBase {
     public Instant assessedAt;
     @Column(name = "rule_set_sha256")
     public String ruleSetSha256;
-    @Column(name = "answers_sha256")
-    public String answersSha256;
-    public String standing;
+    /** Names the answers it was made from, under the client's key. */
+    @Column(name = "answers_code")
+    public String answersCode;
+    /** Something rests on it: it was signed, decided or looked at. The others give way to the next one. */
+    public boolean held;
     @Column(columnDefinition = "text")
     public String body;
+
+    static final String ANSWERS = "assessment.answers_code";
 
     String place() {
         return "assessment.body." + id;

@@ -21,13 +21,14 @@ class KeptTopic extends PanacheEntityBase {
     public UUID visitId;
     @Column(name = "client_id")
     public UUID clientId;
+    /** Names the topic under the client's key: which topics were asked tells of answers. */
     public String topic;
     public int version;
     public String language;
     @Column(name = "saved_at")
     public Instant savedAt;
     public String submission;
-    /** Ids of the questions that were put, with spaces between; absent in old rows, where the whole topic was. */
+    /** Ids of the questions that were put, with spaces between, sealed; absent in old rows, where the whole topic was. */
     @Column(columnDefinition = "text")
     String asked;
     /** The member of staff who put them; absent where the client answered alone. */
@@ -51,11 +52,19 @@ class KeptTopic extends PanacheEntityBase {
 
     /** One page that was sent: its topic and the questions on it, without what was said. */
     @RegisterForReflection
-    record Sent(String topic, String asked) {
-        /** Absent in old rows, where the whole topic counts as put. */
-        Optional<List<String>> ids() {
-            return Optional.ofNullable(asked).map(ids -> List.of(ids.split(" ")));
+    record Sent(UUID id, UUID clientId, String topic, String asked) {
+        /** The ids of its questions, sealed; absent in old rows, where the whole topic counts as put. */
+        Optional<String> sealed() {
+            return Optional.ofNullable(asked);
         }
+
+        String place() {
+            return "topic_answers.asked." + id;
+        }
+    }
+
+    Sent sent() {
+        return new Sent(id, clientId, topic, asked);
     }
 
     static List<Sent> sent(UUID visitId) {
@@ -65,11 +74,6 @@ class KeptTopic extends PanacheEntityBase {
     /** Every version of every topic saved by then, the oldest first. */
     static List<KeptTopic> savedBy(UUID visitId, Instant moment) {
         return list("visitId = ?1 and savedAt <= ?2 order by topic, version", visitId, moment);
-    }
-
-    /** Whether this version put that question. */
-    boolean put(String question) {
-        return asked == null || List.of(asked.split(" ")).contains(question);
     }
 
     Optional<UUID> askedBy() {

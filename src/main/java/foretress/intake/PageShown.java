@@ -17,7 +17,11 @@ class PageShown extends PanacheEntityBase {
     public UUID id;
     @Column(name = "visit_id")
     public UUID visitId;
+    /** Names the page under the client's key: which pages were put before a client tells of answers. */
     public String page;
+    /** The page's name, sealed. */
+    @Column(columnDefinition = "text")
+    public String name;
     @Column(name = "first_at")
     public Instant firstAt;
     @Column(name = "last_at")
@@ -27,15 +31,11 @@ class PageShown extends PanacheEntityBase {
         return list("visitId = ?1 order by firstAt", visitId);
     }
 
-    static void note(UUID visitId, String page, Instant now) {
-        if (update("lastAt = ?3 where visitId = ?1 and page = ?2", visitId, page, now) == 0) {
-            PageShown shown = new PageShown();
-            shown.id = UUID.randomUUID();
-            shown.visitId = visitId;
-            shown.page = page;
-            shown.firstAt = now;
-            shown.lastAt = now;
-            shown.persist();
-        }
+    static boolean again(UUID visitId, String page, Instant now) {
+        return update("lastAt = ?3 where visitId = ?1 and page = ?2", visitId, page, now) > 0;
+    }
+
+    String place() {
+        return "page_shown.name." + id;
     }
 }

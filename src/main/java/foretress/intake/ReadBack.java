@@ -17,13 +17,16 @@ class ReadBack extends PanacheEntityBase {
     public UUID id;
     @Column(name = "visit_id")
     public UUID visitId;
-    @Column(name = "answers_sha256")
-    public String answersSha256;
+    /** Names the answers under the client's key. */
+    @Column(name = "answers_code")
+    public String answersCode;
     @Column(name = "confirmed_at")
     public Instant confirmedAt;
 
-    static Optional<ReadBack> of(UUID visitId, String answersSha256) {
-        return find("visitId = ?1 and answersSha256 = ?2 order by confirmedAt desc", visitId, answersSha256)
+    static final String ANSWERS = "read_back.answers_code";
+
+    static Optional<ReadBack> of(UUID visitId, String answersCode) {
+        return find("visitId = ?1 and answersCode = ?2 order by confirmedAt desc", visitId, answersCode)
             .firstResultOptional();
     }
 }

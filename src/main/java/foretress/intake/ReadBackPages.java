@@ -59,15 +59,19 @@ public class ReadBackPages {
         if (!HealthConsent.given(visit.id) || !way.walked(visit, said)) {
             return Response.seeOther(HealthConsent.given(visit.id) ? way.next(visit, said) : Way.NOTICE).build();
         }
-        if (!Intake.hash(said).equals(answers)) {
+        if (!shownAs(visit, said).equals(answers)) {
             return Response.status(422).entity(page(visit, said, true)).build();
         }
         intake.readBack(visit, said);
         return Response.seeOther(Way.SIGN).build();
     }
 
+    private String shownAs(Visit visit, Answers said) {
+        return intake.code(visit, "read_back.page", said);
+    }
+
     private ReadBackPage page(Visit visit, Answers said, boolean changed) {
-        return new ReadBackPage(way.progress(visit, said, "read-back"), views.unsure(visit, said), views.chapters(visit, said), Intake.hash(said), changed,
+        return new ReadBackPage(way.progress(visit, said, "read-back"), views.unsure(visit, said), views.chapters(visit, said), shownAs(visit, said), changed,
             way.before(visit, said, "read-back").map(Object::toString).orElse(""));
     }
 }

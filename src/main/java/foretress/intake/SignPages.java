@@ -107,7 +107,7 @@ public class SignPages {
     /** Nothing is signed that was not read back as it stands now. */
     private boolean ready(Visit visit, Answers said) {
         return HealthConsent.given(visit.id) && way.walked(visit, said)
-            && ReadBack.of(visit.id, Intake.hash(said)).isPresent();
+            && ReadBack.of(visit.id, intake.code(visit, ReadBack.ANSWERS, said)).isPresent();
     }
 
     private static List<String> asked(ConsentInput input) {

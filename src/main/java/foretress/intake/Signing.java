@@ -32,9 +32,13 @@ public class Signing {
     private final Assessments assessments;
     private final Plans plans;
     private final Knowledge knowledge;
+    private final Intake intake;
+    private final Shown shown;
     private final Clock clock;
 
-    Signing(Consents consents, Assessments assessments, Plans plans, Knowledge knowledge, Clock clock) {
+    Signing(Consents consents, Assessments assessments, Plans plans, Knowledge knowledge, Intake intake, Shown shown, Clock clock) {
+        this.intake = intake;
+        this.shown = shown;
         this.consents = consents;
         this.assessments = assessments;
         this.plans = plans;
@@ -80,8 +84,8 @@ public class Signing {
                 entrance.sentAt(), entrance.openedAt()),
             new Evidence.BirthDateCheck(asked(entrance), entrance.tries(), entrance.openedAt()),
             new Evidence.HealthConsent(consent.noticeVersion, consent.noticeSha256, consent.saidAt),
-            input.language(), act.textSha256(), Intake.hash(said), knowledge.ruleSet().hash(), pages(visit),
-            ReadBack.of(visit.id, Intake.hash(said)).orElseThrow().confirmedAt, textShown(visit), act.agreed(), now, visit.zone(),
+            input.language(), act.textSha256(), intake.code(visit, SignedConsent.ANSWERS, said), knowledge.ruleSet().hash(), shown.pages(visit),
+            ReadBack.of(visit.id, intake.code(visit, ReadBack.ANSWERS, said)).orElseThrow().confirmedAt, shown.last(visit, "sign"), act.agreed(), now, visit.zone(),
             ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK,
             act.device(), Optional.empty(), PaperForm.of(visit.id).map(Signing::typed));
     }
@@ -105,11 +109,4 @@ public class Signing {
         return Staff.all().stream().filter(s -> s.id.toString().equals(actor)).map(s -> s.name).findFirst().orElseGet(() -> Salon.the().name);
     }
 
-    private static List<Evidence.PageShown> pages(Visit visit) {
-        return PageShown.of(visit.id).stream().map(p -> new Evidence.PageShown(p.page, p.firstAt, p.lastAt)).toList();
-    }
-
-    private static Instant textShown(Visit visit) {
-        return PageShown.of(visit.id).stream().filter(p -> p.page.equals("sign")).map(p -> p.lastAt).findFirst().orElseThrow();
-    }
 }

@@ -1,11 +1,10 @@
 package foretress.invitation;
 
-import foretress.web.Caller;
+import foretress.web.Brake;
 import foretress.web.Form;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.ws.rs.ClientErrorException;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -27,15 +26,13 @@ public class CodePages {
     private final Codes codes;
     private final CodeLetters letters;
     private final Brake brake;
-    private final Caller caller;
     private final DoorWords words;
 
-    CodePages(Guest guest, Codes codes, CodeLetters letters, Brake brake, Caller caller, DoorWords words) {
+    CodePages(Guest guest, Codes codes, CodeLetters letters, Brake brake, DoorWords words) {
         this.guest = guest;
         this.codes = codes;
         this.letters = letters;
         this.brake = brake;
-        this.caller = caller;
         this.words = words;
     }
 
@@ -69,7 +66,7 @@ public class CodePages {
     }
 
     private void slowDown() {
-        if (!brake.lets(caller.address())) throw new ClientErrorException("too many knocks", 429);
+        brake.holder(Brake.Door.LINK, "door " + guest.doorId()).ifPresent(wait -> { throw Brake.tooOften(wait); });
     }
 
     private static Response on() {

@@ -1,6 +1,7 @@
 package foretress.invitation;
 
 import foretress.visit.MonthChoice;
+import foretress.web.Brake;
 import foretress.web.Caller;
 import foretress.web.Form;
 import foretress.web.Language;
@@ -15,7 +16,6 @@ import io.quarkus.vertx.http.Compressed;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.ClientErrorException;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
@@ -71,7 +71,7 @@ public class DoorPages {
     @Compressed
     public Response welcome(@RestPath String token, @Context HttpHeaders browser) {
         return invitations.behind(token).map(found -> isIn(found, browser) ? goOn() : page(200, new Welcome(Offered.all(language.getTag()))))
-            .orElseGet(DoorPages::nothing);
+            .orElseGet(this::unknown);
     }
 
     /** A browser that was let in to this very visit and not forgotten since is not asked again; a tablet changes hands, and always is. */
@@ -88,8 +88,9 @@ public class DoorPages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response start(@RestPath String token, MultivaluedMap<String, String> posted) {
-        slowDown();
-        if (invitations.behind(token).isEmpty()) return nothing();
+        var found = invitations.behind(token);
+        if (found.isEmpty()) return unknown();
+        slowDown(found.get());
         String chosen = Supported.match(new Form(posted).one("language")).orElse(language.getTag());
         return Response.seeOther(URI.create("/i/" + token + "/birth-date")).cookie(spoken(chosen)).build();
     }
@@ -98,15 +99,16 @@ public class DoorPages {
     @Path("/birth-date")
     public Response birthDate(@RestPath String token, @Context HttpHeaders browser) {
         return invitations.behind(token).map(found -> isIn(found, browser) ? goOn() : ask(200, BirthDateField.blank(), new Mistakes()))
-            .orElseGet(DoorPages::nothing);
+            .orElseGet(this::unknown);
     }
 
     @POST
     @Path("/birth-date")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response knock(@RestPath String token, MultivaluedMap<String, String> posted) {
-        slowDown();
-        if (invitations.behind(token).isEmpty()) return nothing();
+        var found = invitations.behind(token);
+        if (found.isEmpty()) return unknown();
+        slowDown(found.get());
         var form = new Form(posted);
         var typed = new BirthDateField(form.one("day"), form.one("month"), form.one("year"));
         // The latest day anywhere on earth, so that nobody born today is told that today is ahead.
@@ -132,8 +134,15 @@ public class DoorPages {
         return page(status, new BirthDate(typed, MonthChoice.all(typed.month(), language.locale()), mistakes));
     }
 
-    private void slowDown() {
-        if (!brake.lets(caller.address())) throw new ClientErrorException("too many knocks", 429);
+    /** A link that is known is counted by itself: no crowd of strangers stands before its door. */
+    private void slowDown(Invitation invitation) {
+        brake.holder(Brake.Door.LINK, "link " + invitation.id).ifPresent(wait -> { throw Brake.tooOften(wait); });
+    }
+
+    /** Guessing at links costs the guesser's own network. */
+    private Response unknown() {
+        brake.stranger(Brake.Door.LINK, caller.address()).ifPresent(wait -> { throw Brake.tooOften(wait); });
+        return nothing();
     }
 
     private NewCookie door(Invitations.Knock.LetIn in) {

@@ -4,6 +4,7 @@ import foretress.plan.ClosedDays;
 import foretress.plan.Week;
 import foretress.web.Chair;
 import foretress.web.Form;
+import foretress.web.Letters;
 import foretress.web.Mistakes;
 import foretress.web.Supported;
 import foretress.web.Zones;
@@ -57,7 +58,7 @@ class Particulars {
 
     private static void needed(Form form, String field, String text, Mistakes mistakes) {
         var value = form.one(field);
-        mistakes.expect(!value.isEmpty() && value.length() <= LONGEST, field, text);
+        mistakes.expect(!value.isEmpty() && value.length() <= LONGEST && Letters.plain(value), field, text);
     }
 
     private void checkHours(Form form, DayOfWeek day, Mistakes mistakes) {

@@ -1,5 +1,6 @@
 package foretress.salon;
 
+import foretress.web.Brake;
 import foretress.web.Chair;
 import foretress.web.Form;
 import foretress.web.Happened;
@@ -28,15 +29,15 @@ public class PasswordPages {
     record PasswordPage(int shortest, Mistakes mistakes) implements TemplateInstance {}
 
     private final Who who;
-    private final SignIn signIn;
+    private final ProveAgain proveAgain;
     private final NewPassword newPassword;
     private final Sessions sessions;
     private final Chair words;
     private final Event<Happened> happened;
 
-    PasswordPages(Who who, SignIn signIn, NewPassword newPassword, Sessions sessions, Chair words, Event<Happened> happened) {
+    PasswordPages(Who who, ProveAgain proveAgain, NewPassword newPassword, Sessions sessions, Chair words, Event<Happened> happened) {
         this.who = who;
-        this.signIn = signIn;
+        this.proveAgain = proveAgain;
         this.newPassword = newPassword;
         this.sessions = sessions;
         this.words = words;
@@ -62,8 +63,14 @@ public class PasswordPages {
         var mistakes = new Mistakes();
         newPassword.check(form, known(who.staff()), mistakes);
         if (mistakes.isEmpty())
-            mistakes.expect(signIn.attempt(who.staff().login, form.exact("current")).staff().isPresent(), "current", words.password_current_wrong());
+            prove(form.exact("current"), mistakes);
         return mistakes;
+    }
+
+    private void prove(String current, Mistakes mistakes) {
+        var proof = proveAgain.with(who.staff(), current);
+        proof.pause().ifPresent(wait -> { throw Brake.tooOften(wait); });
+        mistakes.expect(proof.proved(), "current", words.password_current_wrong());
     }
 
     private static List<String> known(Staff staff) {

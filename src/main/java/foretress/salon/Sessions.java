@@ -5,8 +5,8 @@ import jakarta.inject.Singleton;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.core.Cookie;
 import jakarta.ws.rs.core.NewCookie;
-import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Date;
 import java.util.Map;
 import java.util.Optional;
@@ -22,9 +22,9 @@ public class Sessions {
 
     private final SessionCookie cookie;
     private final PublicAddress address;
-    private final Clock clock;
+    private final SteadyClock clock;
 
-    Sessions(SessionCookie cookie, PublicAddress address, Clock clock) {
+    Sessions(SessionCookie cookie, PublicAddress address, SteadyClock clock) {
         this.cookie = cookie;
         this.address = address;
         this.clock = clock;
@@ -62,7 +62,12 @@ public class Sessions {
     }
 
     private Optional<SessionCookie.Held> held(Map<String, Cookie> cookies) {
-        return written(cookies).filter(held -> clock.instant().isBefore(held.usedAt().plus(IDLE)));
+        return written(cookies).filter(held -> inTime(held.usedAt(), clock.instant()));
+    }
+
+    /** Neither left alone too long nor used at a time that is still to come, as after a clock was set back and the server started again. */
+    private static boolean inTime(Instant used, Instant now) {
+        return now.isBefore(used.plus(IDLE)) && !used.isAfter(now.plus(RENEW));
     }
 
     /** A fresh cookie for a session in use, when the one that came is old enough. */

@@ -1,11 +1,15 @@
 package foretress.salon;
 
+import foretress.web.Brake;
 import foretress.web.Caller;
+import foretress.web.Fold;
 import foretress.web.Happened;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Singleton;
+import jakarta.ws.rs.core.Cookie;
 import java.time.Duration;
+import java.util.Map;
 import java.util.Optional;
 
 /** Lets staff in by login and password. A wrong password, an unknown login and somebody who left are answered alike. */
@@ -14,25 +18,39 @@ class SignIn {
     /** What came of a try: somebody, or nobody, or a wait before the next one. */
     record Outcome(Optional<Staff> staff, Optional<Duration> pause) {}
 
+    private static final int LONGEST_LOGIN = 128;
+
     private final Passwords passwords;
     private final Brake brake;
+    private final Devices devices;
     private final Caller caller;
     private final Event<Happened> happened;
 
-    SignIn(Passwords passwords, Brake brake, Caller caller, Event<Happened> happened) {
+    SignIn(Passwords passwords, Brake brake, Devices devices, Caller caller, Event<Happened> happened) {
         this.passwords = passwords;
         this.brake = brake;
+        this.devices = devices;
         this.caller = caller;
         this.happened = happened;
     }
 
-    Outcome attempt(String login, String password) {
-        var wait = brake.take(login, caller.address());
-        if (wait.isPresent()) return new Outcome(Optional.empty(), wait);
+    /** @param cookies tell whether this person signed in on this device before; then no stranger's tries stand in the way */
+    Outcome attempt(String login, String password, Map<String, Cookie> cookies) {
         var staff = Staff.byLogin(login);
+        var device = staff.flatMap(somebody -> devices.known(cookies, somebody));
+        var guessed = device.map(known -> "on device " + known).orElseGet(() -> "as " + key(login));
+        var wait = (device.isPresent() ? Optional.<Duration>empty() : brake.stranger(Brake.Door.SIGN_IN, caller.address()))
+            .or(() -> brake.guess(guessed));
+        if (wait.isPresent()) return new Outcome(Optional.empty(), wait);
         if (!passwords.check(staff, password)) return refused(staff);
-        brake.passed(login);
+        brake.passed(guessed);
         return new Outcome(staff.map(s -> welcomed(s, password)), Optional.empty());
+    }
+
+    /** No sign-in name is longer; what is made up to be longer takes no more room. */
+    private static String key(String login) {
+        var folded = Fold.fold(login);
+        return folded.length() <= LONGEST_LOGIN ? folded : folded.substring(0, LONGEST_LOGIN);
     }
 
     private Outcome refused(Optional<Staff> staff) {

@@ -35,6 +35,7 @@ public class SignInPages {
 
     private final SignIn signIn;
     private final Sessions sessions;
+    private final Devices devices;
     private final Who who;
     private final Language language;
     private final Chair words;
@@ -42,12 +43,13 @@ public class SignInPages {
     private final FormToken token;
     private final KeptPages keptPages;
 
-    SignInPages(SignIn signIn, Sessions sessions, Who who, Language language, Chair words, Instance<GuestDoor> guests, FormToken token,
+    SignInPages(SignIn signIn, Sessions sessions, Devices devices, Who who, Language language, Chair words, Instance<GuestDoor> guests, FormToken token,
                 KeptPages keptPages) {
         this.token = token;
         this.keptPages = keptPages;
         this.signIn = signIn;
         this.sessions = sessions;
+        this.devices = devices;
         this.who = who;
         this.language = language;
         this.words = words;
@@ -73,7 +75,7 @@ public class SignInPages {
     public Response enter(MultivaluedMap<String, String> fields, @Context HttpHeaders headers) {
         language.use("en");
         var form = new Form(fields);
-        var outcome = signIn.attempt(form.one("login"), form.exact("password"));
+        var outcome = signIn.attempt(form.one("login"), form.exact("password"), headers.getCookies());
         if (outcome.pause().isPresent()) return wait(form, outcome.pause().get());
         return outcome.staff().map(staff -> welcome(staff, form, headers)).orElseGet(() -> again(form));
     }
@@ -81,7 +83,7 @@ public class SignInPages {
     private Response welcome(Staff staff, Form form, HttpHeaders headers) {
         var kept = Kept.carriedBy(form);
         var cookie = sessions.begin(staff, who);
-        var response = kept.map(words -> sendAgain(words, staff)).orElseGet(() -> onward(form, staff)).cookie(cookie);
+        var response = kept.map(words -> sendAgain(words, staff)).orElseGet(() -> onward(form, staff)).cookie(cookie, devices.remember(headers.getCookies(), staff));
         guests.stream().flatMap(door -> door.staffCameBack(headers.getCookies()).stream()).forEach(response::cookie);
         return response.build();
     }

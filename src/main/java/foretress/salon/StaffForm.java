@@ -2,6 +2,7 @@ package foretress.salon;
 
 import foretress.web.Chair;
 import foretress.web.Form;
+import foretress.web.Letters;
 import foretress.web.Mistakes;
 import jakarta.inject.Singleton;
 import java.util.regex.Pattern;
@@ -23,6 +24,7 @@ class StaffForm {
         var name = form.one("own-name");
         var login = form.one("login");
         mistakes.expect(!name.isEmpty() && name.length() <= LONGEST_NAME, "own-name", words.staff_name_missing());
+        mistakes.expect(Letters.plain(name), "own-name", words.visit_name_unseen());
         if (mistakes.expect(LOGIN.matcher(login).matches(), "login", words.staff_login_wrong()))
             mistakes.expect(Staff.byLogin(login).isEmpty(), "login", words.staff_login_taken(login));
     }

@@ -66,7 +66,7 @@ class TestConsent {
         return ConsentInput.ofSkinTest(language, salonWords.of(Salon.the(), language),
             new ConsentInput.Client(visit.client.id, visit.client.fullName(), visit.client.birthDate()),
             new ConsentInput.Visit(visit.id, visit.startsThere(), stylist, List.of(say.consent_product(product.line().name, product.shade()))),
-            new ConsentInput.Test("skin-test", say.consent_test(product.line().name, product.shade())));
+            new ConsentInput.Test("skin-test", say.consent_test(product.line().name, product.shade()))).salted(consents.salt(visit.client.id, visit.id));
     }
 
     /** @throws Consents.TextChanged when another text was read */
@@ -88,7 +88,7 @@ class TestConsent {
         Instant now = clock.instant();
         return new Evidence(act.submission(),
             new Evidence.Invited(known.invited().invitationId(), Evidence.Way.TABLET, act.staff().name, act.shown(), act.shown()),
-            known.birthDate(), known.healthConsent(), visit.client.language, act.textSha256(), Intake.hash(intake.said(visit)),
+            known.birthDate(), known.healthConsent(), visit.client.language, act.textSha256(), intake.code(visit, SignedConsent.ANSWERS, intake.said(visit)),
             knowledge.ruleSet().hash(), List.of(new Evidence.PageShown(PAGE, act.shown(), now)), known.readBackAt(), act.shown(), act.agreed(), now,
             visit.zone(), ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK, act.device(), Optional.empty());
     }

@@ -1,11 +1,12 @@
 package foretress.vault;
 
-import com.google.crypto.tink.Aead;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.security.GeneralSecurityException;
 import java.time.Clock;
+import java.util.Collection;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /** One data key a client, made when first needed. */
@@ -20,14 +21,20 @@ class ClientKeys {
     }
 
     /** The key is committed by itself before anything is sealed with it; two first saves at once share one. */
-    Aead toSeal(UUID clientId) throws GeneralSecurityException {
+    DataKey toSeal(UUID clientId) throws GeneralSecurityException {
         var wrapped = stored(clientId);
         return master.unwrap(clientId, wrapped.isPresent() ? wrapped.get() : makeOnce(clientId));
     }
 
-    Optional<Aead> toOpen(UUID clientId) throws GeneralSecurityException {
+    Optional<DataKey> toOpen(UUID clientId) throws GeneralSecurityException {
         var wrapped = stored(clientId);
         return wrapped.isEmpty() ? Optional.empty() : Optional.of(master.unwrap(clientId, wrapped.get()));
+    }
+
+    /** Loads them into the session, where {@link #toOpen} finds them. */
+    void fetch(Collection<UUID> clientIds) {
+        if (!clientIds.isEmpty())
+            ClientKey.list("clientId in ?1", Set.copyOf(clientIds));
     }
 
     private Optional<String> stored(UUID clientId) {

@@ -4,18 +4,15 @@ import jakarta.inject.Singleton;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.util.Collection;
-import java.util.Base64;
 import java.util.UUID;
-import java.util.regex.Pattern;
 
 /**
  * Seals what a client said and what was made of it: AES-256-GCM with the client's own key, bound to its place in the store,
- * so that a sealed text copied to another row, column or client does not open.
+ * so that a sealed text copied to another row, column or client does not open. What must be found again or compared without being
+ * opened has a code instead. Nothing about an answer may stand in the store but by one of the two.
  */
 @Singleton
 public class Vault {
-    private static final Pattern PLACE = Pattern.compile("[a-z_]+\\.[a-z_0-9]+\\.\\S+");
-
     private final ClientKeys keys;
 
     Vault(ClientKeys keys) {
@@ -24,16 +21,30 @@ public class Vault {
 
     /** Reads these clients' keys at once, so that opening something of each asks the store no more in this transaction. */
     public void fetchKeys(Collection<UUID> clients) {
-        if (!clients.isEmpty()) ClientKey.list("clientId in ?1", clients);
+        keys.fetch(clients);
     }
 
     /**
      * @param place where the result will be stored: {@code table.column.id}
-     * @return base64 text
+     * @return text, of one of a few lengths
      */
     public String seal(UUID clientId, String place, byte[] plain) {
+        return seal(clientId, place, plain, SizeClass.DOCUMENT);
+    }
+
+    /** The same for a few ids or words, in less room: every one up to 240 bytes is as long as any other. */
+    public String sealWord(UUID clientId, String place, String plain) {
+        return seal(clientId, place, plain.getBytes(StandardCharsets.UTF_8), SizeClass.WORD);
+    }
+
+    /** The same for what is the longer the more was found, in more room. */
+    public String sealPaper(UUID clientId, String place, byte[] plain) {
+        return seal(clientId, place, plain, SizeClass.PAPER);
+    }
+
+    private String seal(UUID clientId, String place, byte[] plain, SizeClass least) {
         try {
-            return Base64.getEncoder().encodeToString(keys.toSeal(clientId).encrypt(plain, bound(place)));
+            return keys.toSeal(clientId).seal(place, plain, least);
         } catch (GeneralSecurityException e) {
             throw new Unreadable(place, e);
         }
@@ -42,21 +53,34 @@ public class Vault {
     /** @throws Unreadable when it was altered, moved, or its key is gone */
     public byte[] open(UUID clientId, String place, String sealed) {
         try {
-            var key = keys.toOpen(clientId).orElseThrow(() -> new GeneralSecurityException("no key for this client"));
-            return key.decrypt(Base64.getDecoder().decode(sealed), bound(place));
-        } catch (GeneralSecurityException | IllegalArgumentException e) {
-            throw new Unreadable(place, e);
+            return keys.toOpen(clientId).orElseThrow(() -> new GeneralSecurityException("no key for this client")).open(place, sealed);
+        } catch (GeneralSecurityException | RuntimeException e) {
+            throw e instanceof IllegalStateException mistake ? mistake : new Unreadable(place, e);
+        }
+    }
+
+    /** @throws Unreadable as {@link #open} */
+    public String openWord(UUID clientId, String place, String sealed) {
+        return new String(open(clientId, place, sealed), StandardCharsets.UTF_8);
+    }
+
+    /**
+     * A name for these words that is the same whenever they are, for this client and this column only. Without the client's key nobody
+     * can try which words have it.
+     *
+     * @param column where it will be stored: {@code table.column}
+     * @return 64 hexadecimal digits
+     */
+    public String code(UUID clientId, String column, String plain) {
+        try {
+            return keys.toSeal(clientId).code(column, plain.getBytes(StandardCharsets.UTF_8));
+        } catch (GeneralSecurityException e) {
+            throw new Unreadable(column, e);
         }
     }
 
     /** From now on nothing sealed for this client opens, here or in any later backup. */
     public void forget(UUID clientId) {
         ClientKey.deleteById(clientId);
-    }
-
-    private static byte[] bound(String place) {
-        if (!PLACE.matcher(place).matches())
-            throw new IllegalStateException("a place is table.column.id, not " + place);
-        return place.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -2,6 +2,7 @@ package foretress.visit;
 
 import foretress.salon.Salon;
 import foretress.web.Chair;
+import foretress.web.Letters;
 import foretress.web.Mistakes;
 import foretress.web.Supported;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -45,8 +46,8 @@ public class ClientReader {
 
     private void name(String field, String typed, String missing, Mistakes mistakes) {
         if (mistakes.expect(!typed.isEmpty(), field, missing))
-            mistakes.expect(typed.length() <= LONGEST_NAME && typed.codePoints().noneMatch(Character::isISOControl), field,
-                say.visit_name_long(LONGEST_NAME));
+            if (mistakes.expect(Letters.plain(typed), field, say.visit_name_unseen()))
+                mistakes.expect(typed.length() <= LONGEST_NAME, field, say.visit_name_long(LONGEST_NAME));
     }
 
     /** Three empty fields are fine: then the client gives the date at the door. */

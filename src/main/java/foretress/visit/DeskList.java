@@ -119,7 +119,7 @@ public class DeskList {
     List<Promise> promises() {
         When when = when();
         Map<UUID, String> names = names();
-        return tasks.open().stream().map(task -> new Promise(task.id, task.kind, task.visit.id, task.visit.client.id,
+        return tasks.open().stream().map(task -> new Promise(task.id, task.kind(), task.visit.id, task.visit.client.id,
             task.visit.client.fullName(), task.visit.client.phone(), task.owner().map(names::get).orElse(""),
             when.moment(task.dueAt), task.dueAt.isBefore(clock.instant()))).toList();
     }

@@ -3,8 +3,6 @@ package foretress.visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.EnumType;
-import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
@@ -38,8 +36,9 @@ public class Task extends PanacheEntityBase {
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
     @JoinColumn(name = "visit_id")
     public Visit visit;
-    @Enumerated(EnumType.STRING)
-    public Kind kind;
+    /** Sealed: that somebody must be called at once tells of an answer. */
+    @Column(name = "kind", columnDefinition = "text")
+    String sealedKind;
     @Column(name = "open_as")
     String openAs;
     @Column(name = "owner_id")
@@ -60,15 +59,24 @@ public class Task extends PanacheEntityBase {
     Task(Visit visit, Kind kind, Optional<UUID> owner, Instant due, Instant now) {
         this.id = UUID.randomUUID();
         this.visit = visit;
-        this.kind = kind;
-        this.openAs = openAs(visit.id, kind);
+        this.sealedKind = Kept.vault().sealWord(visit.keyOf, place(), kind.name());
+        this.openAs = openAs(visit, kind);
         this.ownerId = owner.orElse(null);
         this.dueAt = due;
         this.madeAt = now;
     }
 
-    static String openAs(UUID visitId, Kind kind) {
-        return visitId + " " + kind;
+    /** Keeps one open promise of a kind for a visit, without telling which. */
+    static String openAs(Visit visit, Kind kind) {
+        return Kept.vault().code(visit.keyOf, "task.open_as", visit.id + " " + kind);
+    }
+
+    public Kind kind() {
+        return Kind.valueOf(Kept.vault().openWord(visit.keyOf, place(), sealedKind));
+    }
+
+    private String place() {
+        return "task.kind." + id;
     }
 
     /** The member of staff who promised; empty when it is the whole desk's. */

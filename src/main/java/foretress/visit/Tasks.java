@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** Promises to clients: made, listed, kept. */
 @ApplicationScoped
@@ -21,7 +22,7 @@ public class Tasks {
     /** Makes the promise unless the same one is already open for the visit; then that one is returned. */
     @Transactional
     public Task promise(Visit visit, Task.Kind kind, Optional<UUID> owner, Instant due) {
-        return open(visit.id, kind).orElseGet(() -> {
+        return open(visit, kind).orElseGet(() -> {
             var task = new Task(visit, kind, owner, due, clock.instant());
             task.persist();
             return task;
@@ -29,18 +30,23 @@ public class Tasks {
     }
 
     public Optional<Task> open(UUID visitId, Task.Kind kind) {
-        return Task.find("openAs", Task.openAs(visitId, kind)).firstResultOptional();
+        return Visit.<Visit>findByIdOptional(visitId).flatMap(visit -> open(visit, kind));
+    }
+
+    private static Optional<Task> open(Visit visit, Task.Kind kind) {
+        return Task.find("openAs", Task.openAs(visit, kind)).firstResultOptional();
     }
 
     /** Every open promise, the most urgent first. */
     public List<Task> open() {
-        return Task.list("from Task t join fetch t.visit v join fetch v.client left join fetch v.services where t.acknowledgedAt is null order by t.dueAt, t.id");
+        List<Task> open = Task.list("from Task t join fetch t.visit v join fetch v.client left join fetch v.services where t.acknowledgedAt is null order by t.dueAt, t.id");
+        Kept.vault().fetchKeys(open.stream().map(task -> task.visit.keyOf).distinct().toList());
+        return open;
     }
 
     /** Visits that are stopped until somebody has spoken to the client. */
     public Set<UUID> stopped() {
-        return Set.copyOf(Task.getEntityManager().createQuery("select t.visit.id from Task t where t.acknowledgedAt is null and t.kind = ?1", UUID.class)
-            .setParameter(1, Task.Kind.SPEAK_AT_ONCE).getResultList());
+        return open().stream().filter(task -> task.kind() == Task.Kind.SPEAK_AT_ONCE).map(task -> task.visit.id).collect(Collectors.toSet());
     }
 
     /** Marks the promise kept; false when there is none of that id. */

@@ -35,6 +35,9 @@ public class Visit extends PanacheEntityBase {
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
     @JoinColumn(name = "client_id")
     public Client client;
+    /** Whose key seals what hangs on this visit: the client it was booked for, also after records of one person were merged. */
+    @Column(name = "key_of")
+    public UUID keyOf;
     /** The member of staff who does the hair. */
     @Column(name = "stylist_id")
     public UUID stylistId;
@@ -48,19 +51,13 @@ public class Visit extends PanacheEntityBase {
     public State state;
     @Column(name = "created_at")
     Instant createdAt;
-    /** Code of the booked services' standing once assessed; never shown to the desk. */
-    @Column(name = "standing_code")
-    public String standingCode;
+    /** The standing of the booked services and what is owed, sealed: see {@link Told}. Absent until something was answered. */
+    @Column(columnDefinition = "text")
+    String told;
     @Column(name = "answered_at")
     public Instant answeredAt;
     @Column(name = "signed_at")
     public Instant signedAt;
-    /** Latest moment at which what is owed can still begin. */
-    @Column(name = "owed_by")
-    public Instant owedBy;
-    /** Code of what the client must come in for; never why. */
-    @Column(name = "owed_what")
-    public String owedWhat;
     /** It does not take place as booked; desk and client see this and no reason. */
     public boolean postponed;
     @Column(name = "postponed_until")
@@ -101,8 +98,14 @@ public class Visit extends PanacheEntityBase {
         return startsAt.atZone(zone());
     }
 
+    /** Code of the booked services' standing once assessed; never shown to the desk. */
     public Optional<String> standing() {
-        return Optional.ofNullable(standingCode);
+        return told().standing();
+    }
+
+    /** Sealed anew each time, so that nobody sees from outside whether it changed. */
+    public void stands(String code) {
+        tell(told().standing(code));
     }
 
     public Optional<Instant> answered() {
@@ -115,13 +118,24 @@ public class Visit extends PanacheEntityBase {
 
     /** What the client must come in for and the latest moment it can begin; empty when nothing is owed. */
     public Optional<Owed> owed() {
-        return owedWhat == null ? Optional.empty() : Optional.of(new Owed(owedWhat, Optional.ofNullable(owedBy)));
+        return told().owed();
     }
 
     /** Sets, or with an empty value clears, what the client must come in for. */
     public void owes(Optional<Owed> owed) {
-        owedWhat = owed.map(Owed::what).orElse(null);
-        owedBy = owed.flatMap(Owed::by).orElse(null);
+        if (told != null || owed.isPresent()) tell(told().owing(owed));
+    }
+
+    private Told told() {
+        return told == null ? Told.NOTHING : Told.read(Kept.vault().openWord(keyOf, place(), told));
+    }
+
+    private void tell(Told now) {
+        told = Kept.vault().sealWord(keyOf, place(), now.write());
+    }
+
+    private String place() {
+        return "visit.told." + id;
     }
 
     /** An answer changed since: what was signed stays on file, and the visit waits for a signature of its own. */

@@ -45,6 +45,7 @@ public class Visits {
         visit.id = UUID.randomUUID();
         visit.submission = booking.submission();
         visit.client = Client.findById(booking.clientId());
+        visit.keyOf = booking.clientId();
         visit.stylistId = booking.stylistId();
         visit.wallTime = booking.wallTime();
         visit.zone = booking.zone().getId();
@@ -87,14 +88,13 @@ public class Visits {
 
     /** Visits starting from this day on that have not ended in any way, earliest first. */
     public List<Visit> comingFrom(LocalDate day, ZoneId zone) {
-        return Visit.list(WHOLE + "where v.startsAt >= ?1 and v.state not in ?2 order by v.startsAt, v.id",
-            day.atStartOfDay(zone).toInstant(), List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN));
+        return ready(Visit.list(WHOLE + "where v.startsAt >= ?1 and v.state not in ?2 order by v.startsAt, v.id",
+            day.atStartOfDay(zone).toInstant(), List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN)));
     }
 
-    /** Of those, the ones for which something must be done before. */
+    /** Of those, the ones for which something must be done before. What is owed is sealed, so the store cannot pick them out. */
     public List<Visit> owingFrom(LocalDate day, ZoneId zone) {
-        return Visit.list(WHOLE + "where v.startsAt >= ?1 and v.state not in ?2 and v.owedWhat is not null order by v.startsAt, v.id",
-            day.atStartOfDay(zone).toInstant(), List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN));
+        return comingFrom(day, zone).stream().filter(visit -> visit.owed().isPresent()).toList();
     }
 
     /** These, in one read. */
@@ -125,7 +125,16 @@ public class Visits {
 
     /** From the first instant, up to but not at the second. */
     public List<Visit> between(Instant from, Instant until) {
-        return Visit.list(WHOLE + "where v.startsAt >= ?1 and v.startsAt < ?2 order by v.startsAt, v.id", from, until);
+        return ready(Visit.list(WHOLE + "where v.startsAt >= ?1 and v.startsAt < ?2 order by v.startsAt, v.id", from, until));
+    }
+
+    /**
+     * Has at hand what opens each visit's standing and what it owes: one statement for a whole list. A list found elsewhere asks for
+     * it too, or pays a statement a client.
+     */
+    public List<Visit> ready(List<Visit> list) {
+        Kept.vault().fetchKeys(list.stream().map(visit -> visit.keyOf).distinct().toList());
+        return list;
     }
 
     /** Puts coming visits where their wall time is under the zone rules of this Java; those that moved. */

@@ -271,6 +271,7 @@ public interface Chair {
     @Message String visit_language();
     @Message String visit_month();
     @Message String visit_name_long(int longest);
+    @Message String visit_name_unseen();
     @Message String visit_other_client();
     @Message String visit_act();
     @Message String visit_owed();

@@ -41,6 +41,7 @@ class Headers {
         headers.set("Cross-Origin-Opener-Policy", "same-origin");
         headers.set("Cross-Origin-Resource-Policy", "same-origin");
         headers.set("Permissions-Policy", PERMISSIONS);
+        if (headers.contains("Location")) headers.set("Location", Redirects.here(headers.get("Location")));
         if (address.secure()) headers.set("Strict-Transport-Security", "max-age=31536000; includeSubDomains");
         cache(context, headers);
     }

@@ -2,7 +2,7 @@ package foretress.web;
 
 /** What can go wrong between a browser and us, each with the words {@code problem_…_title} and {@code problem_…_do}. */
 public enum Problem {
-    UNREADABLE, REFUSED, SIGN_IN, FORBIDDEN, NOT_FOUND, METHOD, CONFLICT, GONE, TOO_LARGE, TOO_MANY, OURS;
+    UNREADABLE, REFUSED, SIGN_IN, FORBIDDEN, NOT_FOUND, METHOD, CONFLICT, GONE, TOO_LARGE, TOO_MANY, NO_SPACE, OURS;
 
     /** The words for a status; whatever is not known is, by its first digit, the other side's or ours. */
     public static Problem of(int status) {
@@ -16,6 +16,7 @@ public enum Problem {
             case 413, 414, 431 -> TOO_LARGE;
             case 422 -> UNREADABLE;
             case 429, 503 -> TOO_MANY;
+            case 507 -> NO_SPACE;
             default -> status >= 500 ? OURS : REFUSED;
         };
     }
@@ -32,6 +33,7 @@ public enum Problem {
             case GONE -> say.problem_gone_title();
             case TOO_LARGE -> say.problem_too_large_title();
             case TOO_MANY -> say.problem_too_many_title();
+            case NO_SPACE -> say.problem_no_space_title();
             case OURS -> say.problem_ours_title();
         };
     }
@@ -48,6 +50,7 @@ public enum Problem {
             case GONE -> say.problem_gone_do();
             case TOO_LARGE -> say.problem_too_large_do();
             case TOO_MANY -> say.problem_too_many_do();
+            case NO_SPACE -> say.problem_no_space_do();
             case OURS -> say.problem_ours_do();
         };
     }

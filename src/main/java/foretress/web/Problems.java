@@ -16,8 +16,10 @@ public class Problems {
 
     private final ProblemPages pages;
     private final Language language;
+    private final Space space;
 
-    Problems(ProblemPages pages, Language language) {
+    Problems(ProblemPages pages, Language language, Space space) {
+        this.space = space;
         this.pages = pages;
         this.language = language;
     }
@@ -36,7 +38,12 @@ public class Problems {
             return Response.status(400).build();
         }
         LOG.error("a request failed", Told.of(e));
-        return Response.serverError().build();
+        return Response.status(statusOf(space)).build();
+    }
+
+    /** Where nothing can be written any more, that is what went wrong, whatever it looks like from above. */
+    static int statusOf(Space space) {
+        return space.isOut() ? 507 : 500;
     }
 
     /** Fills in what has a bad status and nothing to read. */

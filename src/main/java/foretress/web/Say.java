@@ -246,6 +246,8 @@ public interface Say {
     @Message String problem_method_title();
     @Message String problem_not_found_do();
     @Message String problem_not_found_title();
+    @Message String problem_no_space_do();
+    @Message String problem_no_space_title();
     @Message String problem_ours_do();
     @Message String problem_ours_title();
     @Message String problem_refused_do();

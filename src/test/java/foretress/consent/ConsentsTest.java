@@ -17,6 +17,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.SQLException;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -67,9 +68,8 @@ class ConsentsTest {
     void whatWasReadIsWhatIsKept() throws Exception {
         var signed = sign(ours());
         assertThat(consents.text(signed)).isEqualTo(ours().text().canonical());
-        assertThat(signed.textSha256).isEqualTo(ours().text().sha256());
         var pdf = consents.pdf(consents.latest(visit.id).orElseThrow());
-        assertThat(Canonical.sha256(pdf)).isEqualTo(signed.pdfSha256);
+        assertThat(Canonical.sha256(pdf)).isEqualTo(consents.evidence(signed).pdfSha256());
         try (var read = Loader.loadPDF(pdf)) {
             assertThat(read.getNumberOfPages()).isPositive();
         }
@@ -83,7 +83,7 @@ class ConsentsTest {
         var kept = consents.evidence(signed);
         assertThat(kept.how().evidence()).isEqualTo(evidence);
         assertThat(kept.mark()).isEqualTo(aDrawing());
-        assertThat(kept.pdfSha256()).isEqualTo(signed.pdfSha256);
+        assertThat(kept.pdfSha256()).isEqualTo(Canonical.sha256(consents.pdf(signed)));
     }
 
     @Test
@@ -176,11 +176,11 @@ class ConsentsTest {
         var signed = sign(ours());
         QuarkusTransaction.requiringNew().run(() -> {
             SignedConsent stored = SignedConsent.findById(signed.id);
-            stored.pdfSha256 = "0".repeat(64);
+            stored.pdfCode = "0".repeat(64);
             stored.markKind = "typed";
         });
         SignedConsent after = QuarkusTransaction.requiringNew().call(() -> SignedConsent.findById(signed.id));
-        assertThat(after.pdfSha256).isEqualTo(signed.pdfSha256);
+        assertThat(after.pdfCode).isEqualTo(signed.pdfCode);
         assertThat(after.markKind).isEqualTo("drawn");
     }
 
@@ -189,13 +189,48 @@ class ConsentsTest {
     void anAlteredDocumentIsNotHandedOut() throws SQLException {
         var signed = sign(ours());
         try (var connection = store.getConnection();
-                var update = connection.prepareStatement("update signed_consent set pdf_sha256 = ? where id = ?")) {
+                var update = connection.prepareStatement("update signed_consent set pdf_code = ? where id = ?")) {
             update.setString(1, "0".repeat(64));
             update.setObject(2, signed.id);
             update.executeUpdate();
         }
         SignedConsent stored = QuarkusTransaction.requiringNew().call(() -> SignedConsent.findById(signed.id));
         assertThatThrownBy(() -> consents.pdf(stored)).isInstanceOf(Consents.Altered.class);
+    }
+
+    @Test
+    @DisplayName("R61: no hash of the text or the document lies open in the row")
+    void noHashLiesOpen() throws SQLException {
+        var signed = sign(ours());
+        var evidence = consents.evidence(signed);
+        for (String value : values(signed)) {
+            assertThat(value).doesNotContain(ours().text().sha256(), evidence.pdfSha256());
+        }
+    }
+
+    @Test
+    @DisplayName("R61: a text hashes differently in every visit, and its salt stands on the paper beside the hash")
+    void theHashOnPaperIsSaltedByThePaper() throws Exception {
+        var salted = ours().input().salted(consents.salt(client.id, visit.id));
+        var text = ConsentText.of(salted, ConsentWords.in("en"));
+        assertThat(text.sha256()).isNotEqualTo(ours().text().sha256());
+        assertThat(consents.salt(client.id, visit.id)).isEqualTo(text.salt()).isNotEqualTo(consents.salt(client.id, UUID.randomUUID()));
+        var signed = consents.sign(salted, aDrawing(), evidenceFor(text, UUID.randomUUID()), PaperSize.A4, (v, c) -> {});
+        var printed = Read.plain(Read.body(consents.pdf(signed)));
+        assertThat(printed).contains(text.sha256(), text.salt());
+        assertThat(Canonical.sha256(consents.text(signed))).isEqualTo(text.sha256());
+    }
+
+    private List<String> values(SignedConsent signed) throws SQLException {
+        try (var connection = store.getConnection();
+                var query = connection.prepareStatement("select * from signed_consent where id = ?")) {
+            query.setObject(1, signed.id);
+            var row = query.executeQuery();
+            row.next();
+            var values = new ArrayList<String>();
+            for (var column = 1; column <= row.getMetaData().getColumnCount(); column++) values.add(String.valueOf(row.getString(column)));
+            return values;
+        }
     }
 
     @Test

@@ -67,7 +67,7 @@ class BenchMetalTest {
     }
 
     private Weight standing() {
-        return QuarkusTransaction.requiringNew().call(() -> Weight.ofCode(Visit.<Visit>findById(visit).standingCode));
+        return QuarkusTransaction.requiringNew().call(() -> Weight.ofCode(Visit.<Visit>findById(visit).standing().orElseThrow()));
     }
 
     private AtTheBench everyTuft(AtTheBench bench, String sign) {

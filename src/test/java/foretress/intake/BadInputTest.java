@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.Walker;
 import foretress.consent.Consents;
+import foretress.knowledge.Knowledge;
 import foretress.salon.OpenSalon;
+import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
@@ -33,6 +35,8 @@ class BadInputTest {
     @Inject VisitMaker make;
     @Inject Knocking knocking;
     @Inject Consents consents;
+    @Inject Intake intake;
+    @Inject Knowledge knowledge;
     UUID visit;
     Answering client;
 
@@ -60,7 +64,7 @@ class BadInputTest {
     }
 
     private int kept(String topic) {
-        return QuarkusTransaction.requiringNew().call(() -> KeptTopic.lastVersion(visit, topic));
+        return QuarkusTransaction.requiringNew().call(() -> intake.version(Visit.findById(visit), knowledge.questionnaire().topic(topic).orElseThrow()));
     }
 
     private int documents() {

@@ -1,15 +1,18 @@
 package foretress.invitation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.notNullValue;
 
 import foretress.MovedClock;
 import foretress.Walker;
 import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
+import foretress.web.Brake;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -21,9 +24,12 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
+import org.eclipse.microprofile.config.ConfigProvider;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** B1 to B7: a link opens a blank door; a birth date opens the questions. */
 @QuarkusTest
@@ -32,6 +38,7 @@ class DoorTest {
     @Inject VisitMaker make;
     @Inject Invitations invitations;
     @Inject MovedClock clock;
+    @Inject Brake brake;
     UUID visit;
     String link;
 
@@ -53,6 +60,30 @@ class DoorTest {
 
     private Walker atTheDoor() {
         return new Walker().open(link).expect(200).send(Map.of("language", "en")).expect(200);
+    }
+
+    private static Response comes(String from, String path) {
+        return RestAssured.given().redirects().follow(false).header("X-Forwarded-For", from).header("Accept", "text/html").get(path);
+    }
+
+    @Test
+    @DisplayName("R62: a stranger without a link is held back, and shuts no client's door, not even from the same address")
+    void strangersStandInNobodysWay() {
+        int allowed = ConfigProvider.getConfig().getValue("foretress.door.knocks-per-address", Integer.class);
+        clock.stop();
+        for (int i = 0; i < allowed; i++) brake.stranger(Brake.Door.LINK, "203.0.113.77");
+        comes("203.0.113.77", "/i/no-such-link").then().statusCode(429).header("Retry-After", notNullValue());
+        comes("203.0.113.77", link).then().statusCode(200);
+        comes("203.0.113.78", "/i/no-such-link").then().statusCode(404);
+        atTheDoor().send(born("3", "4", "1990")).expect(200);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"unknown", "a:b", "", ",", "\"", "[", "203.0.113.5, unknown", "%00", "::ffff:1.2.3.4:5"})
+    @DisplayName("R63: whatever stands in X-Forwarded-For, the page comes")
+    void anyForwardedAddressGetsThePage(String written) {
+        comes(written, link).then().statusCode(200);
+        comes(written, "/i/no-such-link").then().statusCode(404);
     }
 
     @Test

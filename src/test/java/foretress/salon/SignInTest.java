@@ -4,10 +4,12 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
+import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.notNullValue;
 
 import foretress.MovedClock;
 import foretress.Visitor;
+import foretress.web.Brake;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
@@ -153,6 +155,55 @@ class SignInTest {
             .body(containsString("seconds, then try again"));
         clock.move(Duration.ofSeconds(2));
         signIn(visitor(), login, PASSWORD).then().statusCode(303);
+    }
+
+    private void strangersTryUntilTheyWait() {
+        for (int i = 0; i < 11; i++) {
+            var stranger = visitor().from("198.51.100." + i);
+            assertThat(signIn(stranger, login, "wrong " + i).statusCode()).isIn(422, 429);
+        }
+        signIn(visitor(), login, PASSWORD).then().statusCode(429).header("Retry-After", notNullValue());
+    }
+
+    @Test @DisplayName("R62: eleven wrong passwords from strangers make an unknown device wait, and nobody on a device of their own")
+    void aKnownDeviceKeepsAWayIn() {
+        clock.stop();
+        var own = signedIn();
+        strangersTryUntilTheyWait();
+        own.post("/sign-out", Map.of());
+        signIn(own, login, PASSWORD).then().statusCode(303);
+    }
+
+    @Test @DisplayName("R62: a device is one person's, and a new password makes it unknown")
+    void aDeviceIsKnownForItsOwnPersonAndPassword() {
+        clock.stop();
+        var own = signedIn();
+        QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().passwordHash = passwords.hash("lantern gravel ocean 4").toString());
+        for (int i = 0; i < 11; i++) signIn(visitor(), login, "wrong");
+        signIn(own, login, "lantern gravel ocean 4").then().statusCode(429);
+    }
+
+    @Test @DisplayName("R62: a stolen device cookie guesses no faster than anybody")
+    void aKnownDeviceWaitsForItsOwnWrongTries() {
+        clock.stop();
+        var own = signedIn();
+        for (int i = 0; i < Brake.FREE_TRIES; i++) signIn(own, login, "wrong").then().statusCode(422);
+        signIn(own, login, PASSWORD).then().statusCode(429);
+    }
+
+    @Test @DisplayName("R62: whoever is signed in proves it again whatever strangers do")
+    void theProofInsideASessionHasItsOwnCount() {
+        clock.stop();
+        var own = signedIn();
+        strangersTryUntilTheyWait();
+        own.get("/password");
+        own.post("/password", Map.of("current", PASSWORD, "password", "lantern gravel ocean 4", "password-again", "lantern gravel ocean 4"))
+            .then().statusCode(303);
+    }
+
+    @Test @DisplayName("R68: the host a request claims is not where it is sent on to")
+    void aForgedHostGoesNowhere() {
+        given().redirects().follow(false).header("Host", "elsewhere.example").get("/").then().statusCode(303).header("Location", equalTo("/sign-in"));
     }
 
     @Test void aHashMadeWithLessEffortIsMadeAgain() {

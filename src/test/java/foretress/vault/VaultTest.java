@@ -8,6 +8,8 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.Base64;
+import java.util.Random;
+import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -40,7 +42,7 @@ class VaultTest {
     }
 
     @Test void holdsNoClearText() {
-        assertThat(new String(Base64.getDecoder().decode(sealed()), UTF_8)).doesNotContain("hives");
+        assertThat(new String(Base64.getDecoder().decode(sealed().substring(1)), UTF_8)).doesNotContain("hives");
     }
 
     @Test void anotherRowDoesNotOpenIt() {
@@ -70,9 +72,9 @@ class VaultTest {
     }
 
     @Test void oneChangedByteDoesNotOpen() {
-        var bytes = Base64.getDecoder().decode(sealed());
+        var bytes = Base64.getDecoder().decode(sealed().substring(1));
         bytes[bytes.length / 2] ^= 1;
-        var altered = Base64.getEncoder().encodeToString(bytes);
+        var altered = SizeClass.MARK + Base64.getEncoder().encodeToString(bytes);
         assertThatThrownBy(() -> opened(client, PLACE, altered)).isInstanceOf(Unreadable.class);
     }
 
@@ -89,6 +91,41 @@ class VaultTest {
     @Test void aPlaceWithoutItsRowIsAMistakeInTheProgram() {
         assertThatThrownBy(() -> QuarkusTransaction.requiringNew().run(() -> vault.seal(client, "topic_answers.body", SAID)))
             .isInstanceOf(IllegalStateException.class);
+    }
+
+    @Test @DisplayName("R61: the length of what is sealed tells a few steps apart, not the words")
+    void shortAndLongAnswersSealToOneLength() {
+        assertThat(sealedLength(0)).isEqualTo(sealedLength(1)).isEqualTo(sealedLength(2000)).isLessThan(sealedLength(2100));
+        assertThat(sealedLength(5000)).isEqualTo(sealedLength(8000));
+    }
+
+    /** Letters that no deflating shortens. */
+    private int sealedLength(int letters) {
+        var bytes = new byte[letters];
+        new Random(7).nextBytes(bytes);
+        return QuarkusTransaction.requiringNew().call(() -> {
+            var sealed = vault.seal(client, PLACE, bytes);
+            assertThat(vault.open(client, PLACE, sealed)).isEqualTo(bytes);
+            return sealed.length();
+        });
+    }
+
+    @Test @DisplayName("R61: a code is the same for the same words, and another one for another column or client")
+    void codesTellEqualWordsOfOneClientAndColumn() {
+        var other = UUID.randomUUID();
+        QuarkusTransaction.requiringNew().run(() -> {
+            var code = vault.code(client, "read_back.answers_code", "yes");
+            assertThat(code).hasSize(64).isEqualTo(vault.code(client, "read_back.answers_code", "yes"));
+            assertThat(Set.of(code, vault.code(client, "read_back.answers_code", "no"), vault.code(client, "assessment.answers_code", "yes"),
+                vault.code(other, "read_back.answers_code", "yes"))).hasSize(4);
+        });
+    }
+
+    @Test @DisplayName("R61: a client's key deleted, the codes are nobody's any more")
+    void aForgottenClientsCodesCannotBeMadeAgain() {
+        var before = QuarkusTransaction.requiringNew().call(() -> vault.code(client, "task.open_as", "CALL"));
+        QuarkusTransaction.requiringNew().run(() -> vault.forget(client));
+        assertThat(QuarkusTransaction.requiringNew().call(() -> vault.code(client, "task.open_as", "CALL"))).isNotEqualTo(before);
     }
 
     @Test void nothingIsForcedInsideATransaction() {

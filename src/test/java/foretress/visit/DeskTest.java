@@ -261,7 +261,7 @@ class DeskTest {
             Visit visit = Visit.findById(id);
             visit.state = State.SIGNED;
             visit.answeredAt = clock.instant();
-            visit.standingCode = "test first";
+            visit.stands("test first");
             visit.owes(Optional.of(new Visit.Owed("skin-test", Optional.of(latest))));
         });
         Walker desk = salon.as("sanna");

@@ -63,7 +63,7 @@ public class VisitMaker {
             Map.of(rezk, "nothing found", abbot, "restricts", brandt, "test first", pellow, "prevents").forEach((id, standing) -> {
                 Visit signed = Visit.findById(id);
                 signed.signedAt = clock.instant().minusSeconds(300_000);
-                signed.standingCode = standing;
+                signed.stands(standing);
             });
             tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id), clock.instant().plusSeconds(70_000));
         });

@@ -1,4 +1,4 @@
-package foretress.salon;
+package foretress.web;
 
 import io.github.bucket4j.TimeMeter;
 import java.time.Clock;
