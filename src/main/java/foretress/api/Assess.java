@@ -66,7 +66,10 @@ final class Assess {
         ArrayNode standings = answer.putArray("standings");
         assessment.standings().forEach(s -> standings.add(standing(s, booked.contains(s.serviceId()), words)));
         ArrayNode findings = answer.putArray("findings");
-        assessment.findings().forEach(f -> findings.add(finding(f, assessment, offered, words)));
+        List<Service> looked = offered.stream().filter(s -> booked.contains(s.id())).toList();
+        assessment.spoken().forEach(f -> findings.add(finding(f, assessment, offered, words.finding(f, looked))));
+        ArrayNode silent = answer.putArray("spokenFor");
+        assessment.findings().stream().filter(f -> !f.speaks()).forEach(f -> silent.add(silent(f, offered)));
         return answer;
     }
 
@@ -79,12 +82,21 @@ final class Assess {
         return node.put("notAsked", standing.notAsked()).put("unanswered", standing.unanswered());
     }
 
-    private ObjectNode finding(Finding finding, Assessment assessment, List<Service> offered, Words words) {
-        Words.FindingWords said = words.finding(finding.ruleId(), finding.onlyIfUnknown());
+    private static ObjectNode silent(Finding finding, List<Service> offered) {
+        ObjectNode node = NODE.objectNode().put("rule", finding.ruleId()).put("weight", finding.weight().code());
+        weights(node.putObject("services"), finding, offered);
+        finding.demands().forEach(node.putArray("demands")::add);
+        return node;
+    }
+
+    private static void weights(ObjectNode services, Finding finding, List<Service> offered) {
+        offered.stream().filter(s -> finding.on(s) != Weight.NOTHING_FOUND).forEach(s -> services.put(s.id(), finding.on(s).code()));
+    }
+
+    private ObjectNode finding(Finding finding, Assessment assessment, List<Service> offered, Words.FindingWords said) {
         ObjectNode node = NODE.objectNode().put("rule", finding.ruleId()).put("weight", finding.weight().code()).put("title", said.title())
             .put("do", said.do_()).put("client", said.client()).put("onlyIfUnknown", finding.onlyIfUnknown());
-        ObjectNode services = node.putObject("services");
-        offered.stream().filter(s -> finding.on(s) != Weight.NOTHING_FOUND).forEach(s -> services.put(s.id(), finding.on(s).code()));
+        weights(node.putObject("services"), finding, offered);
         finding.demands().forEach(node.putArray("demands")::add);
         ArrayNode causes = node.putArray("causes");
         knowledge.questionnaire().questions().stream().map(Question::id).filter(finding.causes()::contains).forEach(causes::add);
@@ -149,8 +161,11 @@ final class Assess {
             .need("onlyIfUnknown", Shape.flag().saying("It may hold, and is not known to.")).need("services", Shape.map(weight))
             .need("demands", texts).need("causes", texts.saying("The questions whose answers decided it.")).need("facts", Shape.list(fact, 0, 10_000))
             .need("sources", Shape.list(source, 0, 10_000));
+        Fields silent = Shape.object().need("rule", Shape.text()).need("weight", weight).need("services", Shape.map(weight)).need("demands", texts);
         return Shape.object().need("ruleSet", Shape.text().saying("SHA-256 of all knowledge files: names the version of the rules."))
             .need("standings", Shape.list(standing.named("Standing"), 0, 10_000)).need("findings", Shape.list(finding.named("Finding"), 0, 10_000))
+            .need("spokenFor", Shape.list(silent, 0, 10_000).saying("Rules that fired as well, and weigh and demand like any other: of the rules on one "
+                + "fact the heaviest that may hold speaks, and the words of these are not shown."))
             .need("unanswered", texts.saying("Ids of required questions that were put and not answered."))
             .need("plan", planShape().named("Plan")).need("caution", Shape.text()).named("Assessment");
     }

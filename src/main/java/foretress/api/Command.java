@@ -138,9 +138,9 @@ public final class Command {
     private static String text(Case one, Assessment assessment, List<String> faults, Words words) {
         StringBuilder text = new StringBuilder("%s  %s: %s%n".formatted(faults.isEmpty() ? "ok    " : "FAILED", one.file(), one.name()));
         text.append("        %s: %s%n".formatted(one.service().id(), assessment.standing(one.service().id()).orElseThrow().weight().code()));
-        for (Finding finding : assessment.on(one.service())) {
+        for (Finding finding : assessment.spokenOn(one.service())) {
             text.append("        %s: %s (%s)%n".formatted(finding.on(one.service()).code(),
-                words.finding(finding.ruleId(), finding.onlyIfUnknown()).title(), finding.ruleId()));
+                words.finding(finding, List.of(one.service())).title(), finding.ruleId()));
         }
         faults.forEach(fault -> text.append("        but %s%n".formatted(fault)));
         return text.toString().stripTrailing();

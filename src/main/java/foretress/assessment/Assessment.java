@@ -18,7 +18,17 @@ public record Assessment(String ruleSetHash, Facts facts, List<Finding> findings
         return findings.stream().filter(f -> f.ruleId().equals(ruleId)).findFirst();
     }
 
-    /** The findings that weigh something on this service, the heaviest first. */
+    /** The findings whose words are shown, the heaviest first; of several on one fact those of its worst class that may hold. */
+    public List<Finding> spoken() {
+        return findings.stream().filter(Finding::speaks).toList();
+    }
+
+    /** The findings whose words are shown on this service, the heaviest first. */
+    public List<Finding> spokenOn(Service service) {
+        return on(service).stream().filter(f -> f.speaksOn(List.of(service))).toList();
+    }
+
+    /** The findings that weigh something on this service, the heaviest first; also those for which a heavier one speaks. */
     public List<Finding> on(Service service) {
         return findings.stream().filter(f -> f.on(service) != Weight.NOTHING_FOUND)
             .sorted((a, b) -> b.on(service).compareTo(a.on(service))).toList();

@@ -33,7 +33,7 @@ public final class Assessor {
         findings.sort(Comparator.comparing(Finding::weight).reversed());
         int unanswered = unanswered(facts);
         List<Standing> standings = offers.stream().map(offer -> standing(offer, outcomes, unanswered)).toList();
-        return new Assessment(rules.hash(), facts, findings, standings);
+        return new Assessment(rules.hash(), facts, Voices.heard(rules, facts, findings), standings);
     }
 
     /** Of the rules that fire, or that would weigh on a service once its own questions were put. */
@@ -160,7 +160,7 @@ public final class Assessor {
             }
             List<FactValue> decided = failed ? List.of() : rule.when().deciding(facts).stream().map(facts::get).toList();
             return Optional.of(new Finding(rule.id(), Weight.heaviest(byStep.values()), byStep, causes(decided),
-                decided.stream().map(FactValue::fact).toList(), rule.demands(), rule.sources(), truth == Truth.UNKNOWN));
+                decided.stream().map(FactValue::fact).toList(), rule.demands(), rule.sources(), truth == Truth.UNKNOWN, List.of()));
         }
 
         private Map<String, Weight> byStep(List<Offer> offers) {

@@ -24,6 +24,9 @@ public sealed interface Condition {
     /** Every fact it reads. */
     Set<String> reads();
 
+    /** Every comparison in it, in its order. */
+    List<Compare> compares();
+
     enum Op {
         EQUAL("=="), NOT_EQUAL("!="), LESS("<"), LESS_OR_EQUAL("<="), GREATER(">"), GREATER_OR_EQUAL(">=");
 
@@ -78,6 +81,11 @@ public sealed interface Condition {
         }
 
         @Override
+        public List<Compare> compares() {
+            return List.of(this);
+        }
+
+        @Override
         public String toString() {
             return name(fact) + " " + op.sign() + " " + name(className);
         }
@@ -101,6 +109,11 @@ public sealed interface Condition {
         @Override
         public Set<String> reads() {
             return part.reads();
+        }
+
+        @Override
+        public List<Compare> compares() {
+            return part.compares();
         }
 
         @Override
@@ -136,6 +149,11 @@ public sealed interface Condition {
         }
 
         @Override
+        public List<Compare> compares() {
+            return parts.stream().flatMap(p -> p.compares().stream()).toList();
+        }
+
+        @Override
         public String toString() {
             return join(" && ", parts.stream().map(p -> p instanceof Or ? "(" + p + ")" : p.toString()).toList());
         }
@@ -165,6 +183,11 @@ public sealed interface Condition {
         @Override
         public Set<String> reads() {
             return all(parts);
+        }
+
+        @Override
+        public List<Compare> compares() {
+            return parts.stream().flatMap(p -> p.compares().stream()).toList();
         }
 
         @Override

@@ -15,15 +15,32 @@ import java.util.Map;
  * @param demands ids of the tests it asks for
  * @param sources keys of the rule set's sources
  * @param onlyIfUnknown it may hold, and is not known to
+ * @param silentOn steps on which it weighs and demands like any other, but a heavier finding on the same fact speaks for it; none in
+ *     a finding kept before there was such a thing
  */
 public record Finding(String ruleId, Weight weight, Map<String, Weight> byStep, List<String> causes, List<String> facts,
-                      List<String> demands, List<String> sources, boolean onlyIfUnknown) {
+                      List<String> demands, List<String> sources, boolean onlyIfUnknown, List<String> silentOn) {
     public Finding {
         byStep = Collections.unmodifiableMap(new LinkedHashMap<>(byStep));
         causes = List.copyOf(causes);
         facts = List.copyOf(facts);
         demands = List.copyOf(demands);
         sources = List.copyOf(sources);
+        silentOn = silentOn == null ? List.of() : List.copyOf(silentOn);
+    }
+
+    Finding silentOn(List<String> steps) {
+        return new Finding(ruleId, weight, byStep, causes, facts, demands, sources, onlyIfUnknown, steps);
+    }
+
+    /** Whether its words are shown where one of these services is looked at. */
+    public boolean speaksOn(List<Service> services) {
+        return services.stream().flatMap(service -> service.stepIds().stream()).anyMatch(step -> byStep.containsKey(step) && !silentOn.contains(step));
+    }
+
+    /** Whether its words are shown anywhere. */
+    public boolean speaks() {
+        return !silentOn.containsAll(byStep.keySet());
     }
 
     public String source() {

@@ -13,13 +13,20 @@ import java.util.Optional;
  * @param sources keys of the rule set's sources, at least one
  * @param lasting nobody can go against it, the owner included ({@code final} in the rule file)
  * @param calls a person telephones the client, who is told so at once ({@code call} in the rule file)
+ * @param speaks while this surely holds its words are true; empty: whenever it fires ({@code speaks} in the rule file)
  */
 public record Rule(String id, Condition when, Map<String, Weight> weights, Optional<Weight> ifUnknown, List<String> demands,
-                   List<String> sources, boolean lasting, boolean calls) {
+                   List<String> sources, boolean lasting, boolean calls, Optional<Condition> speaks) {
     public Rule {
         weights = Map.copyOf(weights);
         demands = List.copyOf(demands);
         sources = List.copyOf(sources);
+    }
+
+    /** A rule whose words are true whenever it fires. */
+    public Rule(String id, Condition when, Map<String, Weight> weights, Optional<Weight> ifUnknown, List<String> demands,
+                List<String> sources, boolean lasting, boolean calls) {
+        this(id, when, weights, ifUnknown, demands, sources, lasting, calls, Optional.empty());
     }
 
     /** What it weighs on a step when it certainly holds: the heaviest of what it says about the step and its chemistries. */

@@ -124,7 +124,7 @@ class Cards {
         Optional<Assessment> assessed = readable ? KeptAssessment.newest(visit.id).map(assessments::read) : Optional.empty();
         Optional<Weight> standing = assessed.flatMap(a -> visit.standing()).map(Weight.BY_CODE::get);
         return new VisitView(visit.id.toString(), text.moment(visit.startsAt), services(visit), text.staff(visit.stylistId), text.state(visit.state),
-            standing, standing.map(text::word).orElse(""), assessed.map(a -> text.found(a.findings(), chemistry.services(visit))).orElse(List.of()),
+            standing, standing.map(text::word).orElse(""), assessed.map(a -> text.found(a.spoken(), chemistry.services(visit))).orElse(List.of()),
             decisions.all(visit.id).stream().map(this::decision).toList(), closings.of(visit.id).map(this::done),
             consents.all(visit.id).stream().map(c -> new PaperView(c.versionNo, say.consent(c.versionNo, text.moment(c.signedAt)))).toList());
     }

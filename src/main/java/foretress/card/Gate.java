@@ -14,6 +14,7 @@ import foretress.skintest.SkinTests;
 import foretress.visit.Visit;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -82,10 +83,11 @@ public class Gate {
             && skinTests.of(visit.client.id).stream().anyMatch(test -> test.voidReasons().isEmpty());
     }
 
-    /** Every finding on this service, the heaviest first: today's and those of earlier visits that still stand. */
+    /** Every finding that speaks on this service or asks for a refused test, the heaviest first: today's and those of earlier visits that still stand. */
     public List<Weighing> on(Visit visit, Assessed.Now now, Service service) {
         Set<String> refused = refusals.of(visit);
-        Stream<Weighing> today = now.assessment().findings().stream().map(f -> refused(weighing(f, service, Optional.empty()), refused));
+        Stream<Weighing> today = now.assessment().findings().stream().filter(f -> f.speaksOn(List.of(service)) || !Collections.disjoint(f.demands(), refused))
+            .map(f -> refused(weighing(f, service, Optional.empty()), refused));
         Stream<Weighing> before = earlier.of(visit, now.assessment()).stream()
             .map(e -> weighing(e.finding(), service, Optional.of(e.visit().startsThere().toLocalDate())));
         return Stream.concat(today, before).filter(w -> w.weight() != Weight.NOTHING_FOUND)

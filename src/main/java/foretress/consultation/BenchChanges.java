@@ -100,7 +100,7 @@ class BenchChanges {
 
     private BenchChange change(Service service, boolean booked, Weight before, Weight now, Assessment after) {
         return new BenchChange(menu.name(service.id(), words()), booked, before, WeightWord.of(before, say), now, WeightWord.of(now, say),
-            after.on(service).stream().filter(f -> f.on(service) == now).findFirst().map(this::title).orElse(""));
+            after.spokenOn(service).stream().filter(f -> f.on(service) == now).findFirst().map(this::title).orElse(""));
     }
 
     private String title(Finding finding) {

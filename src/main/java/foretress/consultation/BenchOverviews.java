@@ -29,6 +29,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Puts the bench of a visit together. */
 @RequestScoped
@@ -95,7 +96,7 @@ class BenchOverviews {
     }
 
     private Owed owed(BenchHead head, Assessment assessment, String test, String latest, boolean late) {
-        String why = assessment.findings().stream().filter(f -> f.demands().contains(test)).findFirst().map(this::title).orElse("");
+        String why = Stream.concat(assessment.spoken().stream(), assessment.findings().stream()).filter(f -> f.demands().contains(test)).findFirst().map(this::title).orElse("");
         return new Owed(knowledgeWords().test(test), why, latest, late, head.ahead() ? BenchTestKind.of(test).map(head::begins).orElse("") : "");
     }
 

@@ -127,7 +127,8 @@ public class DecisionShown {
         boolean toner = menu.service(service.id()).filter(s -> s.steps().size() > 1 && s.stepIds().contains(TONER)).isPresent();
         String booked = AdaptedService.first(visit.id, place).map(a -> say.booked_as(text.service(a.fromService))).orElse("");
         return new Planned(place, service.id(), text.service(service.id()), booked, standing, text.word(standing),
-            on.stream().filter(Gate.Weighing::inTheWay).map(text::weighs).toList(), on.stream().filter(w -> !w.inTheWay()).map(text::weighs).toList(),
+            on.stream().filter(Gate.Weighing::inTheWay).map(w -> text.weighs(w, service)).toList(),
+            on.stream().filter(w -> !w.inTheWay()).map(w -> text.weighs(w, service)).toList(),
             toner, toner && !service.stepIds().contains(TONER), verdicts(mayProceed, mayChange, filled), filled);
     }
 

@@ -1,6 +1,6 @@
 package foretress.consultation;
 
-import foretress.assessment.Finding;
+import foretress.assessment.Service;
 import foretress.assessment.Weight;
 import foretress.card.Difference;
 import foretress.card.Gate;
@@ -62,9 +62,8 @@ public class DecisionText {
         return new Head(visit.id.toString(), visit.client.fullName(), time.dayAndTime(visit.startsThere()));
     }
 
-    Weighs weighs(Gate.Weighing weighing) {
-        Finding finding = weighing.finding();
-        Words.FindingWords text = words().finding(finding.ruleId(), finding.onlyIfUnknown());
+    Weighs weighs(Gate.Weighing weighing, Service service) {
+        Words.FindingWords text = words().finding(weighing.finding(), List.of(service));
         String who = weighing.lasting() ? say.nobody() : weighing.inTheWay() ? say.only_owner(owners()) : "";
         return new Weighs(weighing.weight(), word(weighing.weight()), text.title(), text.do_(),
             weighing.foundOn().map(day -> say.found_on(day(day))).orElse(""), who);

@@ -65,7 +65,7 @@ class NotedChanges {
         boolean booked = visit.services.stream().anyMatch(s -> s.serviceId.equals(service.id()));
         Weight was = weight(before, service);
         Weight is = weight(after, service);
-        String because = after.on(service).stream().filter(f -> f.on(service) == is).findFirst().map(this::title).orElse("");
+        String because = after.spokenOn(service).stream().filter(f -> f.on(service) == is).findFirst().map(this::title).orElse("");
         return new BenchChange(menu.name(service.id(), knowledge.words(language.getTag())), booked, was, WeightWord.of(was, say), is, WeightWord.of(is, say), because);
     }
 

@@ -150,7 +150,7 @@ public class Readings {
 
     private Other other(Service service, Assessment assessment, List<Earlier> before) {
         Standing standing = assessment.standing(service.id()).orElseThrow();
-        List<Finding> on = Stream.concat(assessment.on(service).stream(), before.stream().map(Earlier::finding)).toList();
+        List<Finding> on = Stream.concat(assessment.spokenOn(service).stream(), before.stream().map(Earlier::finding)).toList();
         Weight weight = standing.weight().heavier(Weight.heaviest(on.stream().map(f -> f.on(service)).toList()));
         String because = on.stream().filter(f -> weight != Weight.NOTHING_FOUND && f.on(service) == weight).findFirst().map(f -> title(f)).orElse("");
         return new Other(menu.name(service.id(), words()), weight, word(weight), because, standing.notAsked() + standing.unanswered());

@@ -3,6 +3,7 @@ package foretress.consultation;
 import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.assessment.Rule;
+import foretress.assessment.Service;
 import foretress.assessment.Source;
 import foretress.assessment.Weight;
 import foretress.card.EarlierFindings.Earlier;
@@ -48,7 +49,8 @@ class Reasons {
 
     /** What weighs on the booked services, the heaviest first. */
     List<Reason> of(Visit visit, Assessment assessment, Answers said) {
-        return assessment.findings().stream().map(f -> reason(visit, f, said)).filter(r -> r.weight() != Weight.NOTHING_FOUND)
+        List<Service> booked = chemistry.services(visit);
+        return assessment.findings().stream().filter(f -> f.speaksOn(booked)).map(f -> reason(visit, f, said))
             .sorted((a, b) -> b.weight().compareTo(a.weight())).toList();
     }
 
@@ -60,8 +62,9 @@ class Reasons {
     }
 
     private Reason reason(Visit visit, Finding finding, Answers said) {
-        Weight weight = Weight.heaviest(chemistry.services(visit).stream().map(finding::on).toList());
-        Words.FindingWords words = words().finding(finding.ruleId(), finding.onlyIfUnknown());
+        List<Service> booked = chemistry.services(visit);
+        Weight weight = Weight.heaviest(booked.stream().map(finding::on).toList());
+        Words.FindingWords words = words().finding(finding, booked);
         List<String> because = finding.causes().stream().flatMap(q -> because(q, said)).toList();
         String condition = knowledge.ruleSet().rule(finding.ruleId()).map(Rule::when).map(Object::toString).orElse("");
         return new Reason(finding.ruleId(), weight, WeightWord.of(weight, say), words.title(), first(words.do_()), words.do_().substring(first(words.do_()).length()).strip(), because,

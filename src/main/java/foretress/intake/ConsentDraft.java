@@ -55,7 +55,7 @@ public class ConsentDraft {
         Assessment assessment = assessments.of(visit, said);
         List<Finding> findings = onBooked(visit, assessment);
         return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()), client(visit),
-            visit(visit), assessments.booked(visit, assessment), tests(findings), found.of(findings, f -> weight(visit, f)), answered(visit, said), strand(visit, said))
+            visit(visit), assessments.booked(visit, assessment), tests(findings), found.of(findings, chemistry.services(visit), f -> weight(visit, f)), answered(visit, said), strand(visit, said))
             .warning(warnings(visit)).refusing(refusals.of(visit));
     }
 

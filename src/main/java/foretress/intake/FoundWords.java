@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.assessment.Finding;
+import foretress.assessment.Service;
 import foretress.assessment.Weight;
 import foretress.consent.ConsentInput.Found;
 import foretress.consent.ConsentWords;
@@ -28,11 +29,15 @@ class FoundWords {
         this.speech = speech;
     }
 
-    /** @param findings the heaviest first */
-    List<Found> of(List<Finding> findings, Function<Finding, Weight> weight) {
-        Map<String, List<Finding>> gathered = findings.stream()
+    /**
+     * Only what speaks where these services are looked at.
+     *
+     * @param findings the heaviest first
+     */
+    List<Found> of(List<Finding> findings, List<Service> booked, Function<Finding, Weight> weight) {
+        Map<String, List<Finding>> gathered = findings.stream().filter(f -> f.speaksOn(booked))
             .collect(Collectors.groupingBy(f -> gatheredUnder(f, weight.apply(f)), LinkedHashMap::new, Collectors.toList()));
-        return gathered.values().stream().map(some -> new Found(weight.apply(some.get(0)), some.size() == 1 ? words(some.get(0)) : unsure(some.get(0))))
+        return gathered.values().stream().map(some -> new Found(weight.apply(some.get(0)), some.size() == 1 ? speech.words().finding(some.get(0), booked).client() : unsure(some.get(0))))
             .distinct().toList();
     }
 
@@ -45,10 +50,6 @@ class FoundWords {
     private Optional<Topic> topic(Finding finding) {
         return knowledge.questionnaire().topics().stream()
             .filter(t -> t.questions().stream().anyMatch(q -> finding.causes().contains(q.id()))).findFirst();
-    }
-
-    private String words(Finding finding) {
-        return speech.words().finding(finding.ruleId(), finding.onlyIfUnknown()).client();
     }
 
     private String unsure(Finding finding) {

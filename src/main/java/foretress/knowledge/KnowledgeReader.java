@@ -36,6 +36,7 @@ final class KnowledgeReader {
         facts.unread().forEach(id -> questions.complain(id, "no fact reads '%s'; read it, or mark it 'record: yes'".formatted(id)));
         RulesReader rules = new RulesReader(facts.facts().values(), services, sources.keySet());
         all("rules").forEach(file -> file.trying(rules::read));
+        rules.checkVoices();
         RuleSet ruleSet = new RuleSet(List.copyOf(facts.facts().values()), facts.cues(), rules.rules(), List.copyOf(services.steps().values()),
             services.services(), List.copyOf(services.tests()), sources, files.hash());
         return new Knowledge(questionnaire, ruleSet, policies(sources, services), words(), new LexiconReader(files, complaints).read());

@@ -1,5 +1,6 @@
 package foretress.knowledge;
 
+import foretress.assessment.Condition;
 import foretress.assessment.FactDef;
 import foretress.assessment.Rule;
 import foretress.assessment.Weight;
@@ -24,6 +25,7 @@ final class RulesReader {
     private final Set<String> tests;
     private final Set<String> sources;
     private final Map<String, Rule> rules = new LinkedHashMap<>();
+    private final Map<String, Yaml> places = new LinkedHashMap<>();
 
     RulesReader(Collection<FactDef> facts, ServicesReader services, Set<String> sources) {
         this.conditions = new ConditionReader(facts);
@@ -39,17 +41,34 @@ final class RulesReader {
     }
 
     private Rule rule(Yaml entry) {
-        entry.only("id", "when", "weight", "if unknown", "demands", "source", "final", "call");
+        entry.only("id", "when", "weight", "if unknown", "demands", "source", "final", "call", "speaks");
         String id = Ids.read(entry.at("id"));
         Map<String, Weight> weights = weights(entry.at("weight"));
         Optional<Weight> lighter = entry.maybe("if unknown").map(unknown -> lighter(unknown, weights.values()));
         List<String> demands = entry.maybe("demands").map(list -> list.each(t -> t.oneOf(tests, "test"))).orElse(List.of());
         Rule rule = new Rule(id, conditions.read(entry.at("when")), weights, lighter, demands, sources(entry.at("source")),
-            entry.yes("final"), entry.yes("call"));
+            entry.yes("final"), entry.yes("call"), speaks(entry));
+        places.put(id, entry);
         if (rules.putIfAbsent(id, rule) != null) {
             entry.at("id").complain("two rules are called '%s'".formatted(id));
         }
         return rule;
+    }
+
+    /** "always", or the condition under which its words are true. */
+    private Optional<Condition> speaks(Yaml entry) {
+        return entry.maybe("speaks").filter(said -> !said.text().equals("always")).map(conditions::read);
+    }
+
+    /** A rule that goes on into worse classes that others speak of says whether its words are still true there. */
+    void checkVoices() {
+        for (Rule rule : rules.values()) {
+            Yaml entry = places.get(rule.id());
+            if (entry.maybe("speaks").isEmpty()) {
+                Voice.worseOf(rule, rules.values()).ifPresent(worse -> entry.at("when").complain(("this goes on into a worse class, of which '%s' speaks: "
+                    + "say 'speaks: always' if its words are true there too, or 'speaks:' with the condition under which they are").formatted(worse.id())));
+            }
+        }
     }
 
     private Map<String, Weight> weights(Yaml map) {

@@ -1,10 +1,15 @@
 package foretress.knowledge;
 
+import foretress.assessment.Finding;
+import foretress.assessment.Service;
+import foretress.assessment.Step;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The words of one language for everything that has an id in knowledge. What a language lacks is said in English; what
@@ -60,6 +65,27 @@ public final class Words {
     /** @param onlyIfUnknown the rule fires only because something is not known: then its {@code unsure} words come first */
     public FindingWords finding(String rule, boolean onlyIfUnknown) {
         return new FindingWords(said(rule, "title", onlyIfUnknown), said(rule, "do", onlyIfUnknown), said(rule, "client", onlyIfUnknown));
+    }
+
+    /**
+     * What a finding says where these services are looked at: words for the step on which it weighs most, or for a chemistry of that
+     * step, where there are such; else its general words.
+     */
+    public FindingWords finding(Finding finding, List<Service> services) {
+        List<String> kinds = kinds(finding, services);
+        return new FindingWords(said(finding, "title", kinds), said(finding, "do", kinds), said(finding, "client", kinds));
+    }
+
+    private static List<String> kinds(Finding finding, List<Service> services) {
+        Optional<Step> heaviest = services.stream().flatMap(service -> service.steps().stream()).filter(step -> finding.byStep().containsKey(step.id()))
+            .reduce((one, other) -> finding.byStep().get(other.id()).compareTo(finding.byStep().get(one.id())) > 0 ? other : one);
+        return heaviest.map(step -> Stream.concat(Stream.of(step.id()), step.uses().stream().sorted()).toList()).orElse(List.of());
+    }
+
+    private String said(Finding finding, String part, List<String> kinds) {
+        String at = "findings." + finding.ruleId() + (finding.onlyIfUnknown() ? ".unsure.for." : ".for.");
+        return kinds.stream().flatMap(kind -> find(at + kind + "." + part).stream()).findFirst()
+            .orElseGet(() -> said(finding.ruleId(), part, finding.onlyIfUnknown()));
     }
 
     private String said(String rule, String part, boolean onlyIfUnknown) {

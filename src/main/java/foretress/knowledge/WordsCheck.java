@@ -4,6 +4,7 @@ import foretress.assessment.FactDef;
 import foretress.assessment.Rule;
 import foretress.assessment.Service;
 import foretress.assessment.Step;
+import foretress.assessment.Weight;
 import foretress.questionnaire.Question;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -20,12 +21,26 @@ final class WordsCheck {
         List<String> missing = new ArrayList<>();
         Set<String> english = new TreeSet<>(knowledge.words("en").own());
         paths(knowledge).stream().filter(path -> !said(english, path)).forEach(path -> missing.add("en lacks " + path));
+        missing.addAll(forNothing(knowledge));
         for (String language : knowledge.languages()) {
             Set<String> own = knowledge.words(language).own();
             english.stream().filter(path -> !own.contains(path)).forEach(path -> missing.add(language + " lacks " + path));
             own.stream().filter(path -> !english.contains(path)).forEach(path -> missing.add(language + " has " + path + ", which en has not"));
         }
         return missing;
+    }
+
+    /** Words of a finding for a chemistry or a step on which its rule does not weigh: nobody would ever read them. */
+    private static List<String> forNothing(Knowledge knowledge) {
+        return knowledge.ruleSet().rules().stream().flatMap(rule -> knowledge.words("en").own().stream()
+            .filter(path -> path.startsWith("findings." + rule.id() + ".for.") || path.startsWith("findings." + rule.id() + ".unsure.for."))
+            .filter(path -> !weighs(knowledge, rule, path.replaceFirst("^.*\\.for\\.([^.]+)\\..*$", "$1")))
+            .map(path -> "en has " + path + ", on which the rule does not weigh")).toList();
+    }
+
+    private static boolean weighs(Knowledge knowledge, Rule rule, String kind) {
+        return knowledge.ruleSet().steps().stream().filter(step -> step.id().equals(kind) || step.uses().contains(kind))
+            .anyMatch(step -> rule.weightOn(step) != Weight.NOTHING_FOUND);
     }
 
     /** A name may be the value itself, or stand under {@code name}. */

@@ -13,6 +13,8 @@ final class WordsReader {
     private static final Set<String> SHARED = Set.of("answers", "topics", "questions", "findings", "services", "steps", "facts", "tests",
         "zones", "treatments", "weights-of");
 
+    private static final String FOR = ".for";
+
     private final Map<String, String> sentences = new LinkedHashMap<>();
 
     /** @param stem the file's name without folder and ending */
@@ -32,8 +34,13 @@ final class WordsReader {
                 put(path + "." + i, list.get(i), list.get(i));
             }
         } else {
-            value.pairs().forEach(p -> p.getKey().trying(k -> put(path + "." + k.text(), k, p.getValue())));
+            value.pairs().forEach(p -> p.getKey().trying(k -> names(path, k).forEach(name -> put(path + "." + name, k, p.getValue()))));
         }
+    }
+
+    /** Words for one chemistry or step stand under its id; several that share them stand side by side. */
+    private static List<String> names(String path, Yaml key) {
+        return path.endsWith(FOR) ? List.of(key.text().split(" ")) : List.of(key.text());
     }
 
     private void sentence(String path, Yaml key, Yaml value) {

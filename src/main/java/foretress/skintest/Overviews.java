@@ -75,7 +75,7 @@ class Overviews {
     }
 
     private List<Overview.Because> because(SkinTestGate.State state) {
-        return state.because().stream().map(this::because).toList();
+        return state.because().stream().filter(Finding::speaks).map(this::because).toList();
     }
 
     private Overview.Because because(Finding finding) {

@@ -51,8 +51,13 @@ class FindingWordsTest {
     }
 
     private static Stream<Arguments> read(String language) {
-        return KNOWLEDGE.ruleSet().rules().stream().map(Rule::id).flatMap(id -> Stream.of(false, true)
-            .map(unsure -> KNOWLEDGE.words(language).finding(id, unsure).client()).distinct().map(text -> arguments(id, text)));
+        return KNOWLEDGE.ruleSet().rules().stream().map(Rule::id).flatMap(id -> Stream.concat(Stream.of(false, true)
+            .map(unsure -> KNOWLEDGE.words(language).finding(id, unsure).client()), forSteps(language, id)).distinct().map(text -> arguments(id, text)));
+    }
+
+    private static Stream<String> forSteps(String language, String rule) {
+        return KNOWLEDGE.words(language).own().stream().filter(path -> path.startsWith("findings." + rule + ".") && path.contains(".for.") && path.endsWith(".client"))
+            .map(KNOWLEDGE.words(language)::text);
     }
 
     private static String all(String language) {

@@ -1,0 +1,92 @@
+package foretress.assessment;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One voice a fact. A rule that fires in worse classes too, and whose words are no longer true there, is silent while such a class
+ * may hold: the heavier finding speaks. What is silent still weighs and demands.
+ *
+ * <p>Reckoned step by step: nothing is silent on a step unless what speaks there of the same fact weighs as much, so that no weight
+ * ever stands without words.
+ */
+final class Voices {
+    private final RuleSet rules;
+    private final Facts facts;
+    private final Map<Finding, List<String>> silentOn = new HashMap<>();
+
+    private Voices(RuleSet rules, Facts facts) {
+        this.rules = rules;
+        this.facts = facts;
+    }
+
+    /** The same findings in their order, each told where it is silent. */
+    static List<Finding> heard(RuleSet rules, Facts facts, List<Finding> findings) {
+        Voices voices = new Voices(rules, facts);
+        List<Finding> untrue = findings.stream().filter(f -> !voices.wordsAreTrue(f)).toList();
+        if (untrue.isEmpty()) {
+            return findings;
+        }
+        Set<String> steps = new LinkedHashSet<>();
+        untrue.forEach(finding -> steps.addAll(finding.byStep().keySet()));
+        steps.forEach(step -> voices.hear(step, findings, untrue));
+        return findings.stream().map(f -> voices.silentOn.containsKey(f) ? f.silentOn(voices.silentOn.get(f)) : f).toList();
+    }
+
+    private void hear(String step, List<Finding> findings, List<Finding> untrue) {
+        List<Finding> speaking = new ArrayList<>(findings.stream().filter(f -> f.byStep().containsKey(step) && !untrue.contains(f)).toList());
+        List<Finding> asked = untrue.stream().filter(f -> f.byStep().containsKey(step))
+            .sorted(Comparator.comparing((Finding f) -> weight(f, step)).reversed()).toList();
+        for (Finding finding : asked) {
+            if (speaking.stream().anyMatch(other -> speaksFor(other, finding, step))) {
+                silentOn.computeIfAbsent(finding, f -> new ArrayList<>()).add(step);
+            } else {
+                speaking.add(finding);
+            }
+        }
+    }
+
+    /** As heavy on this step, on the same fact, and as final: nobody goes against a final finding because another speaks. */
+    private boolean speaksFor(Finding other, Finding finding, String step) {
+        return weight(other, step).atLeast(weight(finding, step)) && onTheSame(other, finding) && (lasting(other) || !lasting(finding));
+    }
+
+    private boolean lasting(Finding finding) {
+        return rules.rule(finding.ruleId()).filter(Rule::lasting).isPresent();
+    }
+
+    private static Weight weight(Finding finding, String step) {
+        return finding.byStep().get(step);
+    }
+
+    private boolean wordsAreTrue(Finding finding) {
+        return words(finding).map(this::surely).orElse(true);
+    }
+
+    private boolean surely(Condition words) {
+        try {
+            return words.of(facts) == Truth.TRUE;
+        } catch (RuntimeException fault) {
+            return false;       // of a fact that could not be found nothing is sure
+        }
+    }
+
+    private boolean onTheSame(Finding speaking, Finding finding) {
+        Set<String> about = new HashSet<>(finding.facts());
+        words(finding).ifPresent(words -> about.addAll(words.reads()));
+        return !Collections.disjoint(speaking.facts(), about);
+    }
+
+    /** What must hold for its words to be true; a rule that could not be assessed speaks of that alone. */
+    private Optional<Condition> words(Finding finding) {
+        return finding.facts().isEmpty() ? Optional.empty() : rules.rule(finding.ruleId()).flatMap(Rule::speaks);
+    }
+}
