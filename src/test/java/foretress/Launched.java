@@ -63,6 +63,7 @@ public class Launched implements AutoCloseable {
         var builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx300m", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-jar", jar.toString())
             .directory(folder.toFile());
         builder.environment().keySet().removeIf(name -> name.startsWith("QUARKUS_") || name.startsWith("FORETRESS_"));
+        builder.environment().remove("JAVA_TOOL_OPTIONS");      // the machine says on standard error that it picked them up
         int port = freePort();
         builder.environment().put("QUARKUS_HTTP_PORT", Integer.toString(port));
         builder.environment().putAll(environment);

@@ -88,6 +88,26 @@ class StartIT {
         }
     }
 
+    @Test @DisplayName("R5: a database that has no time is a sentence, not a stack trace")
+    void aDatabaseThatHasNoTime() throws Exception {
+        startedOnce();
+        refused(Map.of("QUARKUS_DATASOURCE_JDBC_ACQUISITION_TIMEOUT", "PT0.000001S"), Refusal.Reason.TOO_BUSY, "too busy", "Nothing was changed");
+    }
+
+    @Test @DisplayName("R5: an ordinary end signal writes no complaint, whatever the clockwork was doing")
+    void anOrdinaryStopIsQuiet() throws Exception {
+        startedOnce();
+        for (int i = 0; i < 2; i++) {
+            var launched = Launched.in(folder, Map.of("FORETRESS_POST_EVERY", "1s", "FORETRESS_BENCH_EVERY", "1s", "FORETRESS_SKIN_TEST_EVERY", "1s"));
+            try (launched) {
+                launched.untilReady();
+            }
+            launched.exitCode();
+            assertThat(launched.out()).noneMatch(line -> line.contains("ERROR") || line.contains("WARN") || line.contains("Exception") || line.startsWith("\tat "));
+            assertThat(launched.err()).isEmpty();
+        }
+    }
+
     @Test void untilThereIsAnOwnerEveryStartGivesANewLinkAndTheOldOneIsVoid() throws Exception {
         String first;
         try (var launched = Launched.in(folder, NOTHING).untilReady()) {
