@@ -46,7 +46,7 @@ class UploadDoorsTest {
     void theseAreAllTheDoors() throws IOException {
         assertThat(sources().stream().flatMap(UploadDoorsTest::methods).filter(method -> method.isAnnotationPresent(Path.class))
             .filter(method -> Arrays.asList(method.getParameterTypes()).contains(FileUpload.class)).map(UploadDoorsTest::address))
-            .containsExactlyInAnyOrder("/a/{token}/photo", "/visits/{id}/bench/tests/{test}/photo", "/visits/{id}/noted/{note}/paper");
+            .containsExactlyInAnyOrder("/a/{token}/photo", "/visits/{id}/bench/tests/{test}/photo", "/visits/{id}/noted/{note}/paper", "/visits/{id}/hair/photo");
     }
 
     @Test

@@ -12,6 +12,7 @@ import foretress.salon.Salon;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.web.CardWords;
+import foretress.web.ClosingWords;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -24,12 +25,14 @@ class CardPaper {
     private final Cards cards;
     private final Intake intake;
     private final CardText text;
+    private final ClosingWords closing;
     private final CardWords say;
 
-    CardPaper(Cards cards, Intake intake, CardText text, CardWords say) {
+    CardPaper(Cards cards, Intake intake, CardText text, ClosingWords closing, CardWords say) {
         this.cards = cards;
         this.intake = intake;
         this.text = text;
+        this.closing = closing;
         this.say = say;
     }
 
@@ -83,16 +86,18 @@ class CardPaper {
         visit.standing().ifPresent(standing -> lines.add(new Line.Finding(standing, visit.word(), say.standing())));
         visit.findings().forEach(f -> lines.add(new Line.Finding(f.weight(), f.word(), f.title())));
         visit.decisions().forEach(d -> lines.add(new Line.Pair(d.by(), String.join(". ", d.lines()))));
-        visit.done().ifPresent(done -> done(done, lines));
+        visit.done().forEach(done -> done(done, lines));
         visit.papers().forEach(p -> lines.add(new Line.Pair(say.documents(), p.label())));
         return lines;
     }
 
     private void done(DoneView done, List<Line> lines) {
         lines.add(new Line.Topic(say.done()));
-        lines.add(new Line.Pair(done.by(), done.services().isEmpty() ? say.done_none() : done.services()));
+        pair(closing.why(), done.why(), lines);
+        lines.add(new Line.Pair(done.by(), String.join(". ", done.services())));
         done.products().forEach(product -> lines.add(new Line.Pair(say.product(), product)));
         pair(say.strand_test(), done.strandTest(), lines);
+        done.wrong().forEach(line -> lines.add(new Line.Pair(closing.wrong(), line)));
         pair(say.at_end(), done.condition(), lines);
         pair(say.next_time(), done.notes(), lines);
     }

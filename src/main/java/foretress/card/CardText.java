@@ -43,15 +43,17 @@ class CardText {
     private final Stylist stylist;
     private final SkinWords skin;
     private final CardWords say;
+    private final ClosingSaid closing;
     private final Clock clock;
 
-    CardText(Knowledge knowledge, Menu menu, Language language, Stylist stylist, SkinWords skin, CardWords say, Clock clock) {
+    CardText(Knowledge knowledge, Menu menu, Language language, Stylist stylist, SkinWords skin, CardWords say, ClosingSaid closing, Clock clock) {
         this.knowledge = knowledge;
         this.menu = menu;
         this.language = language;
         this.stylist = stylist;
         this.skin = skin;
         this.say = say;
+        this.closing = closing;
         this.clock = clock;
     }
 
@@ -184,12 +186,8 @@ class CardText {
         };
     }
 
-    String strandTest(String code) {
-        return switch (code) {
-            case "good" -> say.strand_good();
-            case "poor" -> say.strand_poor();
-            case "stopped" -> say.strand_stopped();
-            default -> say.strand_not_done();
-        };
+    /** Photos of the hair as the card shows them. */
+    List<CardView.PhotoView> photos(UUID visitId, List<HairPhoto> photos) {
+        return photos.stream().map(photo -> new CardView.PhotoView("/visits/" + visitId + "/hair/photo/" + photo.id, closing.moment(photo.moment), moment(photo.takenAt))).toList();
     }
 }

@@ -32,7 +32,7 @@ public record CardView(String id, String client, List<Line> particulars, String 
      * @param standing empty while nothing was assessed, or when the consent was withdrawn
      */
     public record VisitView(String id, String when, String services, String stylist, String state, Optional<Weight> standing, String word,
-                            List<Found> findings, List<DecisionView> decisions, Optional<DoneView> done, List<PaperView> papers) {
+                            List<Found> findings, List<DecisionView> decisions, List<DoneView> done, List<PhotoView> photos, List<PaperView> papers) {
         public String getId() {
             return id;
         }
@@ -41,7 +41,16 @@ public record CardView(String id, String client, List<Line> particulars, String 
     /** A decision: one line a service and those that go with it, and by whom. */
     public record DecisionView(List<String> lines, String by) {}
 
-    public record DoneView(String services, List<String> products, String strandTest, String condition, String notes, String by) {}
+    /**
+     * One version of a closing, the newest first.
+     *
+     * @param wrong what went wrong, in lines; that nothing did is a line too
+     * @param why it was put right; empty in the first version
+     */
+    public record DoneView(List<String> services, List<String> products, String strandTest, List<String> wrong, boolean happened, String condition, String notes,
+                           String why, String by) {}
+
+    public record PhotoView(String href, String label, String when) {}
 
     public record PaperView(int version, String label) {}
 }

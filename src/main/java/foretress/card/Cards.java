@@ -31,6 +31,7 @@ import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.CardWords;
+import foretress.web.ClosingWords;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -57,10 +58,14 @@ class Cards {
     private final BenchTests benchTests;
     private final Knowledge knowledge;
     private final CardText text;
+    private final HairPhotos photos;
+    private final ClosingSaid said;
+    private final ClosingWords closing;
     private final CardWords say;
 
     Cards(Clients clients, Visits visits, Intake intake, Assessments assessments, BookedChemistry chemistry, Decisions decisions, Closings closings,
-          CardHistory history, Consents consents, SkinTests skinTests, BenchTests benchTests, Knowledge knowledge, CardText text, CardWords say) {
+          CardHistory history, Consents consents, SkinTests skinTests, BenchTests benchTests, Knowledge knowledge, CardText text, HairPhotos photos,
+          ClosingSaid said, ClosingWords closing, CardWords say) {
         this.clients = clients;
         this.visits = visits;
         this.intake = intake;
@@ -74,6 +79,9 @@ class Cards {
         this.benchTests = benchTests;
         this.knowledge = knowledge;
         this.text = text;
+        this.photos = photos;
+        this.said = said;
+        this.closing = closing;
         this.say = say;
     }
 
@@ -125,7 +133,7 @@ class Cards {
         Optional<Weight> standing = assessed.flatMap(a -> visit.standing()).map(Weight.BY_CODE::get);
         return new VisitView(visit.id.toString(), text.moment(visit.startsAt), services(visit), text.staff(visit.stylistId), text.state(visit.state),
             standing, standing.map(text::word).orElse(""), assessed.map(a -> text.found(a.findings(), chemistry.services(visit))).orElse(List.of()),
-            decisions.all(visit.id).stream().map(this::decision).toList(), closings.of(visit.id).map(this::done),
+            decisions.all(visit.id).stream().map(this::decision).toList(), closings.versions(visit.id).stream().map(this::done).toList(), text.photos(visit.id, photos.of(visit.id)),
             consents.all(visit.id).stream().map(c -> new PaperView(c.versionNo, say.consent(c.versionNo, text.moment(c.signedAt)))).toList());
     }
 
@@ -165,15 +173,36 @@ class Cards {
 
     private DoneView done(KeptClosing kept) {
         Closing closing = closings.read(kept);
-        String services = closing.done().stream().map(d -> text.service(d.serviceId())).collect(Collectors.joining(", "));
-        return new DoneView(services, closing.used().stream().map(this::product).toList(), text.strandTest(closing.strandTest()),
-            closing.condition(), closing.notes(),
-            say.done_by(text.staff(kept.closedBy)));
+        return new DoneView(services(closing), closing.used().stream().map(this::product).toList(),
+            closing.strandTest().isEmpty() ? "" : said.strandTest(closing.strandTest()), wrong(closing.wrong()), closing.wrong().happened(), closing.condition(), closing.notes(),
+            closing.correction(), say.done_by(text.staff(kept.closedBy)) + ", " + text.moment(kept.closedAt));
+    }
+
+    private List<String> services(Closing closing) {
+        List<String> services = new ArrayList<>();
+        closing.courses().keySet().stream().sorted().forEach(id -> services.add(text.service(id) + ": " + said.course(closing.courses().get(id))));
+        closing.done().stream().filter(done -> !closing.courses().containsKey(done.serviceId())).forEach(done -> services.add(text.service(done.serviceId())));
+        return services.isEmpty() ? List.of(said.course(Closing.NOT_DONE)) : services;
+    }
+
+    private List<String> wrong(Closing.Wrong wrong) {
+        if (!wrong.happened()) {
+            return wrong.said().isEmpty() ? List.of() : List.of(closing.wrong_nothing());
+        }
+        String kinds = wrong.kinds().stream().map(said::kind).collect(Collectors.joining(", "));
+        return Stream.of(closing.wrong_text(kinds) + ". " + said.when(wrong.when()) + ".", wrong.words(), wrong.helped()).filter(line -> !line.isBlank()).toList();
     }
 
     private String product(Closing.Used used) {
-        Stream<String> parts = Stream.of(used.product(), used.shade().isBlank() ? "" : say.shade(used.shade()), used.batch().isBlank() ? "" : say.batch(used.batch()),
-            used.strength(), used.minutes().isBlank() ? "" : say.minutes(used.minutes()));
+        Closing.Planned plan = used.planned();
+        Stream<String> parts = Stream.of(said.zone(used.zone()), used.product() + planned(used.product(), plan.product()),
+            used.shade().isBlank() ? "" : say.shade(used.shade()) + planned(used.shade(), plan.shade()), used.batch().isBlank() ? "" : say.batch(used.batch()),
+            used.ratio(), used.grams().isBlank() ? "" : used.grams() + " g", used.strength() + planned(used.strength(), plan.strength()),
+            used.minutes().isBlank() ? "" : say.minutes(used.minutes()) + planned(used.minutes(), plan.minutes()));
         return parts.filter(part -> !part.isBlank()).collect(Collectors.joining(", "));
+    }
+
+    private String planned(String used, String plan) {
+        return ClosingSaid.differs(used, plan) ? " (" + closing.planned(plan) + ")" : "";
     }
 }

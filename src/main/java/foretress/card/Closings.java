@@ -2,6 +2,7 @@ package foretress.card;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import foretress.intake.Renewal;
 import foretress.ledger.Ledger;
 import foretress.salon.Staff;
 import foretress.vault.Durable;
@@ -9,51 +10,68 @@ import foretress.vault.Vault;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
-import jakarta.inject.Singleton;
+import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
 /** Closes visits and reads back what was done. */
-@Singleton
+@ApplicationScoped
 public class Closings {
     private final Decisions decisions;
     private final Vault vault;
     private final ObjectMapper json;
+    private final Renewal renewal;
     private final Durable durable;
     private final Ledger ledger;
     private final Clock clock;
 
-    Closings(Decisions decisions, Vault vault, ObjectMapper json, Durable durable, Ledger ledger, Clock clock) {
+    Closings(Decisions decisions, Vault vault, ObjectMapper json, Renewal renewal, Durable durable, Ledger ledger, Clock clock) {
         this.decisions = decisions;
         this.vault = vault;
         this.json = json;
+        this.renewal = renewal;
         this.durable = durable;
         this.ledger = ledger;
         this.clock = clock;
     }
 
     /**
-     * Closes the visit; the same again changes nothing. Call it outside a transaction.
+     * Closes the visit, or puts right what was kept: the same form twice is one. Coming visits know of it at once. Call it outside a
+     * transaction.
      *
+     * @param basedOn the version the form was filled in from; 0 where the visit was not closed yet
+     * @return false when another version was kept meanwhile: nothing was kept now
      * @throws NotDecided when a service was done that nobody decided may go ahead
      */
-    public void close(UUID visitId, Staff by, UUID submission, Closing closing) {
-        QuarkusTransaction.requiringNew().run(() -> {
+    public boolean keep(UUID visitId, Staff by, UUID submission, int basedOn, Closing closing) {
+        boolean kept = QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.<Visit>find("id", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).singleResult();
-            if (KeptClosing.ofVisit(visitId).isPresent()) {
-                return;
+            List<KeptClosing> versions = KeptClosing.versions(visitId);
+            if (versions.stream().anyMatch(one -> one.submission.equals(submission))) {
+                return true;
             }
-            if (visit.state != State.DECIDED || !closing.done().stream().allMatch(done -> allowed(visitId, done.serviceId()))) {
-                throw new NotDecided();
-            }
-            keep(visit, by, submission, closing);
-            visit.moveTo(State.CLOSED);
-            ledger.note(by.id.toString(), "visit closed", visitId.toString());
+            return versions.size() == basedOn && keep(visit, by, submission, basedOn + 1, closing);
         });
         durable.force();
+        return kept;
+    }
+
+    private boolean keep(Visit visit, Staff by, UUID submission, int versionNo, Closing closing) {
+        boolean first = versionNo == 1;
+        if (visit.state != (first ? State.DECIDED : State.CLOSED) || !closing.done().stream().allMatch(done -> allowed(visit.id, done.serviceId()))) {
+            throw new NotDecided();
+        }
+        write(visit, by, submission, versionNo, closing);
+        if (first) {
+            visit.moveTo(State.CLOSED);
+        }
+        ledger.note(by.id.toString(), first ? "visit closed" : "closing corrected", visit.id.toString());
+        renewal.ofClient(visit.client.id);
+        return true;
     }
 
     private boolean allowed(UUID visitId, String serviceId) {
@@ -61,11 +79,12 @@ public class Closings {
             .anyMatch(s -> s.serviceId().equals(serviceId) && s.verdict().goesAhead());
     }
 
-    private void keep(Visit visit, Staff by, UUID submission, Closing closing) {
+    private void write(Visit visit, Staff by, UUID submission, int versionNo, Closing closing) {
         KeptClosing kept = new KeptClosing();
         kept.id = UUID.randomUUID();
         kept.visitId = visit.id;
         kept.clientId = visit.client.id;
+        kept.versionNo = versionNo;
         kept.submission = submission;
         kept.closedAt = clock.instant();
         kept.closedBy = by.id;
@@ -74,11 +93,16 @@ public class Closings {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a closing has no JSON form", e);
         }
-        kept.persist();
+        kept.persistAndFlush();
     }
 
     public Optional<KeptClosing> of(UUID visitId) {
         return KeptClosing.ofVisit(visitId);
+    }
+
+    /** Newest first. */
+    public List<KeptClosing> versions(UUID visitId) {
+        return KeptClosing.versions(visitId);
     }
 
     public Closing read(KeptClosing kept) {

@@ -26,7 +26,8 @@ import java.util.stream.Stream;
 
 /**
  * What was found at another visit from an answer that stays good for good, and is not found now: a reaction somebody had does
- * not go away because a later form says no, or because two records became one. The heavier finding stands and says when.
+ * not go away because a later form says no, or because two records became one. The same holds for what staff saw go wrong at a
+ * service. The heavier finding stands and says when.
  */
 @Singleton
 public class EarlierFindings {
@@ -37,11 +38,13 @@ public class EarlierFindings {
     private final Visits visits;
     private final Knowledge knowledge;
     private final Assessments assessments;
+    private final WentWrong went;
 
-    EarlierFindings(Visits visits, Knowledge knowledge, Assessments assessments) {
+    EarlierFindings(Visits visits, Knowledge knowledge, Assessments assessments, WentWrong went) {
         this.visits = visits;
         this.knowledge = knowledge;
         this.assessments = assessments;
+        this.went = went;
     }
 
     /** A finding and the visit it was made for. */
@@ -55,6 +58,8 @@ public class EarlierFindings {
                 lasting(other).filter(f -> weighsMore(f, now) && !answered(f, now)).forEach(f -> byRule.merge(f.ruleId(), new Earlier(f, other), EarlierFindings::heavier));
             }
         }
+        went.at(visit).stream().filter(saw -> weighsMore(saw.finding(), now))
+            .forEach(saw -> byRule.merge(saw.finding().ruleId(), new Earlier(saw.finding(), saw.at()), EarlierFindings::heavier));
         return List.copyOf(byRule.values());
     }
 

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
 
-/** The end of a visit: what was done and used. Written once. */
+/** The end of a visit: what was done and used, kept as it was said; a correction is another version and changes nothing in it. */
 @Entity
 @Immutable
 @Table(name = "closing")
@@ -22,6 +22,9 @@ public class KeptClosing extends PanacheEntityBase {
     public UUID visitId;
     @Column(name = "client_id")
     public UUID clientId;
+    /** 1 as it was closed; each correction one more. */
+    @Column(name = "version_no")
+    public int versionNo;
     UUID submission;
     @Column(name = "closed_at")
     public Instant closedAt;
@@ -34,12 +37,19 @@ public class KeptClosing extends PanacheEntityBase {
         return "closing.body." + id;
     }
 
-    /** Every closing of that time, the newest first. */
+    /** Every version of the closings of visits that were closed in that time, the newest first; when one was put right does not matter. */
     static List<KeptClosing> between(Instant from, Instant until) {
-        return list("closedAt >= ?1 and closedAt < ?2 order by closedAt desc, id", from, until);
+        return list("visitId in (select one.visitId from KeptClosing one where one.versionNo = 1 and one.closedAt >= ?1 and one.closedAt < ?2) "
+            + "order by closedAt desc, versionNo desc, id", from, until);
     }
 
+    /** The one that holds. */
     static Optional<KeptClosing> ofVisit(UUID visitId) {
-        return find("visitId", visitId).firstResultOptional();
+        return versions(visitId).stream().findFirst();
+    }
+
+    /** Newest first. */
+    static List<KeptClosing> versions(UUID visitId) {
+        return list("visitId = ?1 order by versionNo desc", visitId);
     }
 }

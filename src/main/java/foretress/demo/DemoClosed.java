@@ -2,7 +2,9 @@ package foretress.demo;
 
 import foretress.card.Assessed;
 import foretress.card.Closing;
+import foretress.card.Closing.Planned;
 import foretress.card.Closing.Used;
+import foretress.card.Closing.Wrong;
 import foretress.card.Closings;
 import foretress.card.Decisions;
 import foretress.card.Decisions.Choice;
@@ -20,6 +22,7 @@ import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** Takes an invented client's visit to its end, through the same doors that the stylist's pages use. */
 @RequestScoped
@@ -45,8 +48,9 @@ public class DemoClosed {
         var choice = new Choice(Verdict.PROCEED_WITH_CHANGES, Optional.empty(), "A strand first; off after 45 minutes.", Optional.empty());
         decisions.record(visitId, petra, new Wanted(UUID.randomUUID(), assessment, List.of(choice), Optional.empty()));
         List<Booked> planned = QuarkusTransaction.requiringNew().call(() -> Decisions.planned(Visit.findById(visitId)));
-        closings.close(visitId, petra, UUID.randomUUID(), new Closing(planned, List.of(new Used("Fernholm plant colour", "chestnut", "P-204", "", "45")),
-            "good", "Even, warm, no itch.", "Liked it; wants it lighter before summer."));
+        Used used = new Used("whole", "Fernholm plant colour", "P-204", "chestnut", "1 : 3", "", "", "45", Planned.NOTHING);
+        closings.keep(visitId, petra, UUID.randomUUID(), 0, new Closing(planned, planned.stream().collect(Collectors.toMap(Booked::serviceId, one -> "as-planned")),
+            List.of(used), "good", Wrong.NOTHING, "Even, warm, no itch.", "Liked it; wants it lighter before summer.", ""));
     }
 
     /** What has a shelf life is put once more, and nothing changed. */

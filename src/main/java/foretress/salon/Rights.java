@@ -40,6 +40,10 @@ public final class Rights {
         staff("GET /clients/{id}/card", STYLIST, OWNER),
         staff("GET /clients/{id}/card/paper", STYLIST, OWNER),
         staff("GET /clients/{id}/card/paper/{visit}", STYLIST, OWNER),
+        staff("GET /visits/{id}/hair", STYLIST, OWNER),
+        staff("POST /visits/{id}/hair/photo", STYLIST, OWNER),
+        staff("GET /visits/{id}/hair/photo/{photo}", STYLIST, OWNER),
+        staff("POST /visits/{id}/hair/photo/{photo}/remove", STYLIST, OWNER),
         staff("GET /clients/{id}/merge", STYLIST, OWNER),
         staff("POST /clients/{id}/merge", STYLIST, OWNER),
 

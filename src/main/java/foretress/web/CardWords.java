@@ -82,10 +82,6 @@ public interface CardWords {
     @Message String reason(String reason);
     @Message String shade(String shade);
     @Message String standing();
-    @Message String strand_good();
-    @Message String strand_not_done();
-    @Message String strand_poor();
-    @Message String strand_stopped();
     @Message String test_due(String when);
     @Message String test_left(String day, int days);
     @Message String test_length();

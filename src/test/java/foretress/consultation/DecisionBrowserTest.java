@@ -3,6 +3,7 @@ package foretress.consultation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.FilePayload;
 import foretress.Axe;
 import foretress.Browser;
 import foretress.MovedClock;
@@ -10,6 +11,7 @@ import foretress.Pictures;
 import foretress.assessment.TestFact;
 import foretress.card.GivenTests;
 import foretress.intake.Knocking;
+import foretress.picture.Photos;
 import foretress.salon.OpenSalon;
 import foretress.visit.State;
 import foretress.visit.Visit;
@@ -169,7 +171,11 @@ class DecisionBrowserTest {
     private void closed(Page page, String here) {
         page.navigate(here + "/closing");
         look(page, "closing");
-        page.check("[name=done]");
+        page.click("main .button.main");
+        assertThat(page.locator(".mistakes").textContent()).as("R3: nothing closes unsaid").contains("Say how it went", "Say whether something went wrong");
+        look(page, "closing-mistakes");
+        page.check("[name=course-0][value=changed]");
+        page.selectOption("[name=zone-0]", "regrowth");
         page.fill("[name=product-0]", "Larkmoss");
         page.fill("[name=shade-0]", "4-0");
         page.fill("[name=batch-0]", "B117");
@@ -177,9 +183,42 @@ class DecisionBrowserTest {
         page.fill("[name=minutes-0]", "35");
         page.check("[name=strand][value=good]");
         page.fill("[name=condition]", "Even and soft.");
+        assertThat(page.locator(".closing .what").isVisible()).isFalse();
+        page.check("[name=wrong][value=yes]");
+        assertThat(page.locator(".closing .what").isVisible()).isTrue();
+        page.check("[name=wrong-kind][value=sting]");
+        page.check("[name=wrong-when][value=while-on]");
+        page.fill("[name=wrong-helped]", "Rinsed at once; gone after two minutes.");
+        page.click("[name=more]");
+        assertThat(page.locator("[name=product-1]").count()).as("one empty line").isOne();
+        assertThat(page.inputValue("[name=batch-0]")).as("what was typed stays").isEqualTo("B117");
+        page.selectOption("[name=zone-1]", "ends");
+        page.fill("[name=product-1]", "Larkmoss Soft");
+        page.fill("[name=ratio-1]", "1 : 2");
+        look(page, "closing-filled");
         press(page);
         assertThat(page.url()).contains("/card");
+        String card = page.url();
         look(page, "card");
+        photos(page, here);
+        page.navigate(here + "/closing");
+        look(page, "closing-correct");
+        page.navigate(card);
+        look(page, "card-photos");
+    }
+
+    private void photos(Page page, String here) {
+        page.navigate(here + "/hair");
+        page.check("[name=moment][value=AFTER]");
+        page.setInputFiles("[name=photo]", new FilePayload("hair.jpg", "image/jpeg", Photos.withExif(900, 600, 6)));
+        press(page);
+        assertThat(page.locator(".mistakes").textContent()).contains("Ask the client first");
+        look(page, "photos-mistakes");
+        page.check("[name=leave]");
+        page.setInputFiles("[name=photo]", new FilePayload("hair.jpg", "image/jpeg", Photos.withExif(900, 600, 6)));
+        press(page);
+        assertThat(page.locator(".thumbs img").count()).isOne();
+        look(page, "photos");
     }
 
     @Test

@@ -149,10 +149,10 @@ class DecisionTest {
 
     private void theVisitIsClosed(Walker tablet) {
         tablet.open("/visits/" + visit + "/closing").expect(200);
-        tablet.send("form[action$=/closing]", Map.of("done", "colour-whole", "product-0", "", "condition", "", "minutes-0", "long")).expect(422);
-        assertThat(tablet.text()).contains("Name the product that these belong to", "“long” is not a number of minutes", "Say how the hair is at the end");
-        tablet.send("form[action$=/closing]", Map.of("done", "colour-whole", "product-0", "Larkmoss", "shade-0", "4-0", "batch-0", "B117", "strength-0", "6 %",
-            "minutes-0", "35", "strand", "good", "condition", "Even and soft.", "notes", "Likes it a shade lighter."));
+        tablet.send("form[action$=/closing]", Map.of("course-0", "as-planned", "product-0", "", "condition", "", "minutes-0", "long")).expect(422);
+        assertThat(tablet.text()).contains("Name the product that this line belongs to", "“long” is not a number of minutes", "Say how the hair is at the end");
+        tablet.send("form[action$=/closing]", Map.of("course-0", "as-planned", "zone-0", "whole", "product-0", "Larkmoss", "strength-0", "6 %",
+            "minutes-0", "35", "strand", "good", "wrong", "no", "condition", "Even and soft.", "notes", "Likes it a shade lighter."));
         assertThat(state()).isEqualTo(State.CLOSED);
     }
 
@@ -279,7 +279,7 @@ class DecisionTest {
         assertThat(stylist.text()).contains("Decline", "Proposed instead: Cut");
         assertThat(decided().verdict()).isEqualTo(Verdict.DECLINE);
         stylist.open("/visits/" + visit + "/closing").expect(200);
-        assertThat(stylist.page().select("input[name=done]")).as("nothing was decided to go ahead").isEmpty();
+        assertThat(stylist.page().select("input[name=course-0]").eachAttr("value")).as("nothing was decided to go ahead").containsExactly("not-done");
     }
 
     @DisplayName("a decision names its assessment: a newer one refuses it and shows the difference")

@@ -58,6 +58,7 @@ class AxeTest {
         Map.entry("GET /visits/{id}/skin-test/consent/{version}", "a signed PDF"),
         Map.entry("GET /visits/{id}/noted/{note}/papers/{paper}", "a letter as a photo or a PDF"),
         Map.entry("GET /visits/{id}/skin-test/photos/{photo}", "a photo"),
+        Map.entry("GET /visits/{id}/hair/photo/{photo}", "a photo"),
         Map.entry("GET /clients/{id}/card/paper", "a PDF to print"),
         Map.entry("GET /clients/{id}/card/paper/{visit}", "a PDF to print"));
     private static final List<String> GATES = List.of("colour-reaction", "tint-reaction", "black-tattoo", "bleach-reaction", "perm-reaction");
