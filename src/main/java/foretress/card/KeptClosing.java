@@ -39,7 +39,7 @@ public class KeptClosing extends PanacheEntityBase {
 
     /** Every version of the closings of visits that were closed in that time, the newest first; when one was put right does not matter. */
     static List<KeptClosing> between(Instant from, Instant until) {
-        return list("visitId in (select first.visitId from KeptClosing first where first.versionNo = 1 and first.closedAt >= ?1 and first.closedAt < ?2) "
+        return list("visitId in (select one.visitId from KeptClosing one where one.versionNo = 1 and one.closedAt >= ?1 and one.closedAt < ?2) "
             + "order by closedAt desc, versionNo desc, id", from, until);
     }
 
