@@ -8,14 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.LongSupplier;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import org.eclipse.microprofile.health.HealthCheck;
-import org.eclipse.microprofile.health.HealthCheckResponse;
-import org.eclipse.microprofile.health.Readiness;
 
-/** Room on the device that holds the data. Without it nothing can be kept, and the server says that it is not ready. */
+/** Room on the device that holds the data. Without it nothing can be kept. */
 @Singleton
-@Readiness
-public class Space implements HealthCheck {
+public class Space {
     private static final long MEBIBYTE = 1L << 20;
 
     private final LongSupplier usable;
@@ -35,10 +31,6 @@ public class Space implements HealthCheck {
 
     public boolean isOut() {
         return usable.getAsLong() < least;
-    }
-
-    @Override public HealthCheckResponse call() {
-        return HealthCheckResponse.named("space").status(!isOut()).build();
     }
 
     private static long usable(Path folder) {

@@ -13,8 +13,8 @@ class SpaceTest {
     }
 
     @Test void belowTheFloorTheServerIsNotReady() {
-        assertThat(of(63).call().getStatus()).isEqualTo(Status.DOWN);
-        assertThat(of(64).call().getStatus()).isEqualTo(Status.UP);
+        assertThat(new SpaceCheck(of(63)).call().getStatus()).isEqualTo(Status.DOWN);
+        assertThat(new SpaceCheck(of(64)).call().getStatus()).isEqualTo(Status.UP);
     }
 
     @Test void aFailureWithoutRoomSaysThatThereIsNone() {
