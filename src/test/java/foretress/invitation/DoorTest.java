@@ -171,7 +171,7 @@ class DoorTest {
     }
 
     private String toDo() {
-        return "li:has(a[href=/desk/visits/" + visit + "])";
+        return "li:has(a[href=/desk/visits/" + visit + "]):contains(Link locked)";
     }
 
     /** B6: 100 tries at once; no more than five are judged, so the right one among the rest is no help. */
