@@ -48,7 +48,7 @@ class ConsentsTest {
         var wall = LocalDateTime.of(2026, 6, 11, 14, 0);
         visit = visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, Consenting.LONDON,
             wall.atZone(Consenting.LONDON).toInstant(), UUID.randomUUID(),
-            List.of(new Booked("permanent-colour", List.of("colour")))));
+            List.of(new Booked("colour-whole", List.of("colour")))));
     }
 
     private Consenting ours() {
