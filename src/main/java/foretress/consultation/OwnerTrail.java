@@ -37,6 +37,9 @@ class OwnerTrail {
     /** @param earlier address of the page with earlier lines; blank when there is none */
     public record Shown(Asked asked, List<Person> people, List<Row> rows, String earlier, String later) {}
 
+    private static final int MOST_PAGES = 40;
+    private static final Clients.Found NOBODY = new Clients.Found(List.of(), 0, false);
+
     private final AuditTrail trail;
     private final Clients clients;
     private final Visits visits;
@@ -81,8 +84,17 @@ class OwnerTrail {
     /** Everything on file under the clients found; an empty field asks for nobody in particular. */
     private Optional<Set<String>> subjects(String typed) {
         if (typed.isBlank()) return Optional.empty();
-        List<UUID> found = clients.search(typed, 0).clients().stream().map(client -> client.id).toList();
-        return Optional.of(visits.recordsOf(found).stream().map(id -> trail.pseudonym(id.toString())).collect(Collectors.toSet()));
+        return Optional.of(visits.recordsOf(found(typed)).stream().map(id -> trail.pseudonym(id.toString())).collect(Collectors.toSet()));
+    }
+
+    /** Everybody of that name, not only the first page of them; a query that names more is too wide to be one person's trail. */
+    private List<UUID> found(String typed) {
+        List<UUID> found = new ArrayList<>();
+        Clients.Found some = clients.search(typed, 0);
+        for (; !some.clients().isEmpty(); some = some.more() && some.page() < MOST_PAGES ? clients.search(typed, some.page() + 1) : NOBODY) {
+            some.clients().forEach(client -> found.add(client.id));
+        }
+        return found;
     }
 
     private List<Person> choices(Asked asked, OwnerText.People people) {

@@ -301,7 +301,7 @@ class DecisionTest {
         client(Map.of("treatments.what", List.of("box-dye"), "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"),
             "treatments.zone", List.of("whole")));
         Walker petra = salon.as("petra").open("/visits/" + visit).expect(200);
-        assertThat(petra.page().select(".pair").text()).contains("These two cannot both be right", "Box colour", "Colour at home: No, never", "both count");
+        assertThat(petra.page().select(".pair").text()).contains("These two cannot both be right", "Colour from a box, at home", "Colour at home: No, never", "both count");
         theDayCame();
         petra = salon.as("petra").open("/visits/" + visit);
         assertThat(petra.page().select(".ask").text()).contains("Colour at home");
