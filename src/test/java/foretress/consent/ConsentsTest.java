@@ -6,6 +6,7 @@ import static foretress.consent.Consenting.evidenceFor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import foretress.salon.OpenSalon;
 import foretress.visit.Booked;
 import foretress.visit.Booking;
 import foretress.visit.Client;
@@ -38,12 +39,14 @@ class ConsentsTest {
     @Inject Clients clients;
     @Inject Visits visits;
     @Inject DataSource store;
+    @Inject OpenSalon salon;
 
     private Client client;
     private Visit visit;
 
     @BeforeEach
     void aVisit() {
+        salon.open();
         client = clients.add(new Clients.Person("Ottilie", "Brandt", Optional.empty(), Optional.empty(), Optional.empty(), "en"));
         var wall = LocalDateTime.of(2026, 6, 11, 14, 0);
         visit = visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, Consenting.LONDON,
