@@ -149,7 +149,7 @@ final class Asking {
     FactValue silent(FactDef def, Question question) {
         boolean notPut = answer(question).isEmpty() && !put(question);
         return new FactValue(def.id(), def.classes(), 0, def.worst(), notPut ? 0 : def.worst(), List.of(question.id()),
-            notAsked(List.of(question)), unanswered(List.of(question)), Optional.empty());
+            notAsked(List.of(question)), unanswered(List.of(question)), List.of(), Optional.empty());
     }
 
     Policy policy() {

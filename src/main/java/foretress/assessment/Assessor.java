@@ -160,7 +160,8 @@ public final class Assessor {
             }
             List<FactValue> decided = failed ? List.of() : rule.when().deciding(facts).stream().map(facts::get).toList();
             return Optional.of(new Finding(rule.id(), Weight.heaviest(byStep.values()), byStep, causes(decided),
-                decided.stream().map(FactValue::fact).toList(), rule.demands(), rule.sources(), truth == Truth.UNKNOWN, List.of()));
+                decided.stream().map(FactValue::fact).toList(), rule.demands(), rule.sources(), truth == Truth.UNKNOWN, List.of(),
+                decided.stream().flatMap(value -> value.read().stream()).distinct().toList()));
         }
 
         private Map<String, Weight> byStep(List<Offer> offers) {

@@ -17,20 +17,22 @@ import java.util.Map;
  * @param onlyIfUnknown it may hold, and is not known to
  * @param silentOn steps on which it weighs and demands like any other, but a heavier finding on the same fact speaks for it; none in
  *     a finding kept before there was such a thing
+ * @param read the typed or copied words that decided it; none in a finding kept before they were noted
  */
 public record Finding(String ruleId, Weight weight, Map<String, Weight> byStep, List<String> causes, List<String> facts,
-                      List<String> demands, List<String> sources, boolean onlyIfUnknown, List<String> silentOn) {
+                      List<String> demands, List<String> sources, boolean onlyIfUnknown, List<String> silentOn, List<ReadAs> read) {
     public Finding {
         byStep = Collections.unmodifiableMap(new LinkedHashMap<>(byStep));
         causes = List.copyOf(causes);
         facts = List.copyOf(facts);
         demands = List.copyOf(demands);
         sources = List.copyOf(sources);
+        read = read == null ? List.of() : List.copyOf(read);
         silentOn = silentOn == null ? List.of() : List.copyOf(silentOn);
     }
 
     Finding silentOn(List<String> steps) {
-        return new Finding(ruleId, weight, byStep, causes, facts, demands, sources, onlyIfUnknown, steps);
+        return new Finding(ruleId, weight, byStep, causes, facts, demands, sources, onlyIfUnknown, steps, read);
     }
 
     /** Whether its words are shown where one of these services is looked at. */

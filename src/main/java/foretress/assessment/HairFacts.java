@@ -46,7 +46,7 @@ final class HairFacts {
         boolean known = told.length().cm().isPresent();
         int ordinal = told.length().measured() ? 0 : known ? 1 : 2;
         return new FactValue(def.id(), def.classes(), ordinal, ordinal, ordinal, questions.stream().map(Question::id).toList(),
-            known ? List.of() : asking.notAsked(questions), known ? List.of() : asking.unanswered(questions), Optional.empty());
+            known ? List.of() : asking.notAsked(questions), known ? List.of() : asking.unanswered(questions), List.of(), Optional.empty());
     }
 
     FactValue left(FactDef def, FactDef.Computation how) {
@@ -100,7 +100,7 @@ final class HairFacts {
         }
         List<Question> read = read(how);
         return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(how, classOf, worst), asking.notAsked(read),
-            asking.unanswered(read), Optional.empty());
+            asking.unanswered(read), List.of(), Optional.empty());
     }
 
     private List<String> causes(FactDef.Computation how, ToIntFunction<Done> classOf, int worst) {

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToIntFunction;
 
 /**
@@ -24,31 +25,42 @@ final class LabelFacts {
     }
 
     FactValue metal(FactDef def) {
-        return value(def, label -> label.risks().contains("metal-residue") ? 2 : label.risks().contains("metal-trace") ? 1 : 0);
+        return value(def, label -> metal(label.risks()), word -> metal(word.risks()));
+    }
+
+    private static int metal(Set<String> risks) {
+        return risks.contains("metal-residue") ? 2 : risks.contains("metal-trace") ? 1 : 0;
     }
 
     FactValue dyeGroup(FactDef def) {
-        return value(def, label -> label.risks().contains("ppd-group-allergen") ? 2
-            : label.classes().stream().anyMatch(c -> c.contains("dye")) ? 1 : 0);
+        return value(def, label -> dye(label.risks(), label.classes()), word -> dye(word.risks(), word.classes()));
+    }
+
+    private static int dye(Set<String> risks, Set<String> classes) {
+        return risks.contains("ppd-group-allergen") ? 2 : classes.stream().anyMatch(c -> c.contains("dye")) ? 1 : 0;
     }
 
     FactValue notRecognised(FactDef def) {
-        return value(def, label -> label.unknownWords() ? 1 : 0);
+        return value(def, label -> label.unknownWords() ? 1 : 0, word -> word.read().sure() ? 0 : 1);
     }
 
-    private FactValue value(FactDef def, ToIntFunction<Lexicon.Label> meaning) {
+    /** @param ofWord what one word of the label means by itself: those that mean as much as the whole made it so */
+    private FactValue value(FactDef def, ToIntFunction<Lexicon.Label> meaning, ToIntFunction<Lexicon.Word> ofWord) {
         FactValue value = FactValue.known(def, 0, List.of());
         for (Question question : asking.ofKind(Kind.INGREDIENTS)) {
-            value = value.heavier(said(def, question, meaning));
+            value = value.heavier(said(def, question, meaning, ofWord));
         }
         return value;
     }
 
-    private FactValue said(FactDef def, Question question, ToIntFunction<Lexicon.Label> meaning) {
+    private FactValue said(FactDef def, Question question, ToIntFunction<Lexicon.Label> meaning, ToIntFunction<Lexicon.Word> ofWord) {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Text text && !text.text().isBlank()) {
-            return FactValue.known(def, meaning.applyAsInt(labels.computeIfAbsent(text.text(), lexicon::label)), cause);
+            Lexicon.Label label = labels.computeIfAbsent(text.text(), lexicon::label);
+            int means = meaning.applyAsInt(label);
+            return FactValue.known(def, means, cause).reading(means == 0 ? List.of() : label.words().stream()
+                .filter(word -> ofWord.applyAsInt(word) == means).map(Lexicon.Word::read).distinct().toList());
         }
         boolean mayBeLeftOut = !question.required() && answer.isEmpty();
         boolean empty = answer.isPresent() && answer.get() instanceof Answer.Text;

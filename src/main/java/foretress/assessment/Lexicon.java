@@ -17,7 +17,7 @@ public interface Lexicon {
 
     /** One line as typed, with all that is asked of it. */
     default Line line(String typed) {
-        return new Line(names(typed).stream().map(name -> new Named(name, medicine(name))).toList(), isSure(typed));
+        return new Line(names(typed).stream().map(name -> Named.of(name, medicine(name))).toList(), isSure(typed));
     }
 
     /** @param sure every name in it is recognised beyond doubt */
@@ -27,8 +27,17 @@ public interface Lexicon {
         }
     }
 
-    /** One name of a line, and the classes it stands in: none when it is not recognised. */
-    record Named(String typed, Set<String> classes) {}
+    /**
+     * One name of a line.
+     *
+     * @param classes it stands in: none when it is not recognised
+     */
+    record Named(ReadAs read, Set<String> classes) {
+        /** Of a lexicon that tells classes and no names: what it recognises it reads as what was typed. */
+        static Named of(String typed, Set<String> classes) {
+            return new Named(new ReadAs(typed, classes.isEmpty() ? List.of() : List.of(typed), !classes.isEmpty()), classes);
+        }
+    }
 
     /** Classes a typed medicine belongs to, for example {@code systemic-corticosteroid}; empty when the name is not recognised. */
     Set<String> medicine(String typed);
@@ -41,8 +50,16 @@ public interface Lexicon {
      * @param risks for example {@code metal-residue}, {@code ppd-group-allergen}
      * @param classes for example {@code oxidative-dye-primary}, {@code direct-dye}
      * @param unknownWords it holds words that are not recognised
+     * @param words what was read, word by word, the unknown ones too
      */
-    record Label(Set<String> risks, Set<String> classes, boolean unknownWords) {}
+    record Label(Set<String> risks, Set<String> classes, boolean unknownWords, List<Word> words) {
+        public Label {
+            words = List.copyOf(words);
+        }
+    }
+
+    /** A name on a label, with what it may do and the classes it stands in. */
+    record Word(ReadAs read, Set<String> risks, Set<String> classes) {}
 
     /** Recognises nothing, so that everything typed is put before the stylist as not recognised. */
     Lexicon KNOWS_NOTHING = new Lexicon() {
@@ -53,7 +70,7 @@ public interface Lexicon {
 
         @Override
         public Label label(String text) {
-            return new Label(Set.of(), Set.of(), true);
+            return new Label(Set.of(), Set.of(), true, List.of(new Word(new ReadAs(text, List.of(), false), Set.of(), Set.of())));
         }
     };
 }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What the medicines mean. How much, by which way and when last taken may not be known; then the reading is the one that
@@ -36,7 +37,7 @@ final class MedicineFacts {
     private final Map<String, Lexicon.Line> lines = new HashMap<>();
 
     /** One name of a line, with what the line says of it and the classes it stands in. */
-    private record Taken(Medicine line, Set<String> classes) {
+    private record Taken(Medicine line, ReadAs read, Set<String> classes) {
         boolean isOneOf(Iterable<String> wanted) {
             for (String one : wanted) {
                 if (classes.contains(one)) {
@@ -128,7 +129,8 @@ final class MedicineFacts {
 
     /** Asked of the whole line, for what is said around a name ("stopped", "not on") is something to ask about too. */
     FactValue notRecognised(FactDef def) {
-        return value(def, Answer.Medicines::list, line -> line(line).sure() ? Span.NONE : Span.exactly(1));
+        return value(def, Answer.Medicines::list, line -> line(line).sure() ? Span.NONE : Span.exactly(1),
+            line -> line(line).names().stream().map(Lexicon.Named::read));
     }
 
     private Lexicon.Line line(Medicine medicine) {
@@ -136,27 +138,27 @@ final class MedicineFacts {
     }
 
     private FactValue value(FactDef def, Function<Taken, Span> meaning) {
-        return value(def, medicines -> single.computeIfAbsent(medicines, this::oneByOne), meaning);
+        return value(def, medicines -> single.computeIfAbsent(medicines, this::oneByOne), meaning, medicine -> Stream.of(medicine.read()));
     }
 
-    private <T> FactValue value(FactDef def, Function<Answer.Medicines, List<T>> parts, Function<T, Span> meaning) {
+    private <T> FactValue value(FactDef def, Function<Answer.Medicines, List<T>> parts, Function<T, Span> meaning, Function<T, Stream<ReadAs>> words) {
         List<Question> questions = asking.ofKind(Kind.MEDICINES);
         FactValue value = FactValue.known(def, 0, List.of());
         for (Question question : questions) {
-            value = value.heavier(asking.closed(question) ? FactValue.known(def, 0, List.of()) : said(def, question, parts, meaning));
+            value = value.heavier(asking.closed(question) ? FactValue.known(def, 0, List.of()) : said(def, question, parts, meaning, words));
         }
         return value;
     }
 
-    private <T> FactValue said(FactDef def, Question question, Function<Answer.Medicines, List<T>> parts, Function<T, Span> meaning) {
+    private <T> FactValue said(FactDef def, Question question, Function<Answer.Medicines, List<T>> parts, Function<T, Span> meaning,
+                               Function<T, Stream<ReadAs>> words) {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Medicines medicines) {
-            Span span = Span.NONE;
-            for (T part : parts.apply(medicines)) {
-                span = span.heavier(meaning.apply(part));
-            }
-            return FactValue.between(def, span.best(), span.worst(), cause);
+            List<T> list = parts.apply(medicines);
+            Span span = list.stream().map(meaning).reduce(Span.NONE, Span::heavier);
+            return FactValue.between(def, span.best(), span.worst(), cause).reading(span.worst() == 0 ? List.of() : list.stream()
+                .filter(part -> meaning.apply(part).worst() == span.worst()).flatMap(words).distinct().toList());
         }
         return asking.silent(def, question);
     }
@@ -164,7 +166,7 @@ final class MedicineFacts {
     private List<Taken> oneByOne(Answer.Medicines medicines) {
         List<Taken> all = new ArrayList<>();
         for (Medicine medicine : medicines.list()) {
-            line(medicine).names().forEach(name -> all.add(new Taken(medicine, name.classes())));
+            line(medicine).names().forEach(name -> all.add(new Taken(medicine, name.read(), name.classes())));
         }
         return all;
     }

@@ -34,7 +34,7 @@ final class RowFacts {
         }
         List<Question> questions = read.stream().map(asking::question).toList();
         return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(def, worst, read), asking.notAsked(questions),
-            asking.unanswered(questions), Optional.empty());
+            asking.unanswered(questions), List.of(), Optional.empty());
     }
 
     /** The questions of the rows that give the worst class, or of all rows when none does. */

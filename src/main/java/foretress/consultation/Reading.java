@@ -79,7 +79,7 @@ public record Reading(String id, String clientId, String client, String facts, S
      * A finding with why it was made.
      *
      * @param todo the whole of what to do
-     * @param because the answers that decided it
+     * @param because the answers that decided it, and how typed words in them were read
      * @param brief the first of them, none cut off, and how many more there are
      * @param condition the rule's condition as it stands in the rule file
      * @param sources where the rule comes from

@@ -12,6 +12,7 @@ import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
 import foretress.knowledge.AnswerWords;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.ReadWords;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
@@ -74,7 +75,7 @@ class Reasons {
         List<Service> booked = chemistry.services(visit);
         Weight weight = Weight.heaviest(booked.stream().map(finding::on).toList());
         Words.FindingWords words = words().finding(finding, booked);
-        List<String> because = finding.causes().stream().flatMap(q -> because(visit, q, said)).toList();
+        List<String> because = Stream.concat(finding.causes().stream().flatMap(q -> because(visit, q, said)), ReadWords.say(finding.read(), words()).stream()).toList();
         String condition = knowledge.ruleSet().rule(finding.ruleId()).map(Rule::when).map(Object::toString).orElse("");
         return new Reason(finding.ruleId(), weight, WeightWord.of(weight, say), words.title(), words.do_(), because, brief(visit, finding.causes(), said),
             finding.onlyIfUnknown(), condition, finding.sources().stream().map(this::source).toList());

@@ -6,6 +6,7 @@ import foretress.assessment.Weight;
 import foretress.consent.ConsentInput.Found;
 import foretress.consent.ConsentWords;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.ReadWords;
 import foretress.questionnaire.Topic;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.LinkedHashMap;
@@ -36,7 +37,7 @@ class FoundWords {
     List<Found> of(List<Finding> findings, List<Service> booked, Function<Finding, Weight> weight) {
         Map<String, List<Finding>> gathered = findings.stream().filter(f -> f.speaksOn(booked))
             .collect(Collectors.groupingBy(f -> gatheredUnder(f, weight.apply(f)), LinkedHashMap::new, Collectors.toList()));
-        return gathered.values().stream().map(some -> new Found(weight.apply(some.get(0)), some.size() == 1 ? words(some.get(0), booked) : unsure(some.get(0))))
+        return gathered.values().stream().map(some -> new Found(weight.apply(some.get(0)), some.size() == 1 ? words(some.get(0), booked) : unsure(some)))
             .distinct().toList();
     }
 
@@ -52,11 +53,12 @@ class FoundWords {
     }
 
     private String words(Finding finding, List<Service> booked) {
-        return speech.words().finding(finding, booked).client();
+        return ReadWords.after(speech.words().finding(finding, booked).client(), finding.read(), speech.words());
     }
 
-    private String unsure(Finding finding) {
-        String topic = topic(finding).map(t -> speech.words().topic(t.id())).orElseThrow();
-        return ConsentWords.in(speech.words().language()).say("found.unsure", Map.of("topic", topic));
+    private String unsure(List<Finding> some) {
+        String topic = topic(some.get(0)).map(t -> speech.words().topic(t.id())).orElseThrow();
+        String unsure = ConsentWords.in(speech.words().language()).say("found.unsure", Map.of("topic", topic));
+        return ReadWords.after(unsure, some.stream().flatMap(finding -> finding.read().stream()).distinct().toList(), speech.words());
     }
 }

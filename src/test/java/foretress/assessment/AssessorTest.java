@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -110,7 +111,7 @@ class AssessorTest {
     @Test
     void aQuestionNotYetAskedIsCountedAndIsNotNothingFound() {
         NotAsked question = new NotAsked("lotion", List.of(Set.of("peroxide", "thio")));
-        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of("lotion"), List.of(question), List.of(), Optional.empty());
+        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of("lotion"), List.of(question), List.of(), List.of(), Optional.empty());
         Assessment found = assess(WELL.with(notAsked), rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST)));
         assertThat(standing(found, HIGHLIGHTS)).isEqualTo(new Standing("highlights", NOTHING_FOUND, List.of(), 1, 0));
         assertThat(standing(found, HIGHLIGHTS).nothingFound()).isFalse();
@@ -122,7 +123,7 @@ class AssessorTest {
     @Test
     void aQuestionThatTheServiceWouldNotAskEitherCountsAsAYes() {
         NotAsked question = new NotAsked("lotion", List.of(Set.of("thio")));
-        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(), Optional.empty());
+        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(), List.of(), Optional.empty());
         Assessment found = assess(WELL.with(notAsked), rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST)));
         assertThat(standing(found, HIGHLIGHTS).weight()).isEqualTo(TEST_FIRST);
     }
@@ -130,7 +131,7 @@ class AssessorTest {
     @Test
     void somethingElseUnknownIsNotExcusedByAQuestionNotYetAsked() {
         NotAsked question = new NotAsked("lotion", List.of(Set.of("peroxide")));
-        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(), Optional.empty());
+        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(), List.of(), Optional.empty());
         Condition either = new Condition.Or(List.of(SUSPECTED, BROKEN));
         Facts facts = WELL.with(notAsked).with(FactValue.unknown(SCALP, List.of("scalp-today")));
         assertThat(standing(assess(facts, rule("either", either, Map.of("peroxide", TEST_FIRST))), HIGHLIGHTS).weight()).isEqualTo(TEST_FIRST);
@@ -138,11 +139,24 @@ class AssessorTest {
 
     @Test
     void aRequiredAnswerThatIsMissingIsNeverNothingFound() {
-        FactValue unanswered = new FactValue("scalp", SCALP.classes(), 0, 1, 1, List.of("scalp-today"), List.of(), List.of("scalp-today"), Optional.empty());
+        FactValue unanswered = new FactValue("scalp", SCALP.classes(), 0, 1, 1, List.of("scalp-today"), List.of(), List.of("scalp-today"), List.of(), Optional.empty());
         Rule other = rule("never fires", new Condition.And(List.of(BROKEN, SUSPECTED)), Map.of("peroxide", NOTE));
         Standing standing = standing(assess(WELL.with(unanswered), other), HIGHLIGHTS);
         assertThat(standing).isEqualTo(new Standing("highlights", NOTHING_FOUND, List.of(), 0, 1));
         assertThat(standing.nothingFound()).isFalse();
+    }
+
+    @Test
+    @DisplayName("R18: a finding carries the words that decided its facts, and of no other fact")
+    void whatWasReadStandsWithTheFindingItDecided() {
+        ReadAs lead = new ReadAs("plumbi acetas", List.of("LEAD ACETATE"), true);
+        ReadAs other = new ReadAs("aqua", List.of("AQUA"), true);
+        Facts facts = WELL.with(FactValue.known(METAL, 2, List.of("label")).reading(List.of(lead)))
+            .with(FactValue.known(SCALP, 1, List.of()).reading(List.of(other)));
+        assertThat(assess(facts, rule("metal", SUSPECTED, Map.of("peroxide", NOTE))).findings().get(0).read()).containsExactly(lead);
+        FactValue trace = FactValue.known(METAL, 1, List.of("earlier label")).reading(List.of(other));
+        assertThat(facts.get("metal").heavier(trace).read()).containsExactly(lead);
+        assertThat(trace.heavier(facts.get("metal")).read()).containsExactly(lead);
     }
 
     @Test

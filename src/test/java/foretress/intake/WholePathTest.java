@@ -106,6 +106,15 @@ class WholePathTest {
     }
 
     @Test
+    @DisplayName("R18: client and stylist are told what a word of the label was read as")
+    void whatWasReadIsToldToBoth() {
+        Map<String, List<String>> told = Map.of("last-colour-by", List.of("self"), "ingredient-list", List.of("Aqua, Plumbi acetas, Sulfur"));
+        String read = "“Plumbi acetas” was read as LEAD ACETATE.";
+        assertThat(client(told).agree().all().readBack().walker().expect(200).text()).contains(read);
+        assertThat(salon.as("petra").open("/visits/" + visit).expect(200).text()).contains(read);
+    }
+
+    @Test
     @DisplayName("R7: what an answer opened comes alone, says why, and neither Back nor a reload nor a mistake loses anything")
     void whatAnAnswerOpenedStandsAlone() {
         Answering client = client(Map.of("extensions", List.of("yes"))).agree();

@@ -103,6 +103,6 @@ class RestrictionsTest {
     }
 
     private static Finding finding(Rule rule, Step step, Weight weight, boolean perhaps) {
-        return new Finding(rule.id(), weight, Map.of(step.id(), weight), List.of(), List.of(), List.of(), rule.sources(), perhaps, List.of());
+        return new Finding(rule.id(), weight, Map.of(step.id(), weight), List.of(), List.of(), List.of(), rule.sources(), perhaps, List.of(), List.of());
     }
 }
