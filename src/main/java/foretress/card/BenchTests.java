@@ -1,6 +1,5 @@
 package foretress.card;
 
-import foretress.assessment.Assessment;
 import foretress.assessment.TestFact;
 import foretress.bench.MetalTest;
 import foretress.bench.Run;

@@ -5,7 +5,6 @@ import foretress.assessment.Situation;
 import foretress.assessment.Weight;
 import foretress.card.CardView.DecisionView;
 import foretress.card.CardView.DoneView;
-import foretress.card.CardView.Found;
 import foretress.card.CardView.Line;
 import foretress.card.CardView.PaperView;
 import foretress.card.CardView.TestView;

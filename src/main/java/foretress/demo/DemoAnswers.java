@@ -24,7 +24,6 @@ import foretress.web.Language;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 

@@ -1,7 +1,6 @@
 package foretress.intake;
 
 import foretress.invitation.Guest;
-import foretress.salon.House;
 import foretress.visit.Visit;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;

@@ -1,6 +1,5 @@
 package foretress.intake;
 
-import foretress.assessment.Assessment;
 import foretress.consent.ConsentInput;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;

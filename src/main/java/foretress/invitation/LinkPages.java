@@ -4,7 +4,6 @@ import foretress.post.Post;
 import foretress.salon.Who;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
-import foretress.visit.When;
 import foretress.web.Form;
 import foretress.web.Language;
 import foretress.web.PublicAddress;
