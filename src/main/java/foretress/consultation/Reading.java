@@ -40,6 +40,11 @@ public record Reading(String id, String clientId, String client, String facts, S
         return owed.isEmpty() && asks.stream().allMatch(ask -> ask.href().isEmpty());
     }
 
+    /** What is booked cannot be done: what else could be is talked about next. */
+    public boolean isOff() {
+        return standing == Weight.PREVENTS;
+    }
+
     /** How many of the other services stand where, in the order in which they are offered. */
     public List<Count> insteadCounts() {
         return instead.stream().map(Count::of).distinct().map(one -> one.times((int) instead.stream().filter(o -> Count.of(o).equals(one)).count())).toList();

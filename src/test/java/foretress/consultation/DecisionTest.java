@@ -247,6 +247,7 @@ class DecisionTest {
             assertThat(walker.text()).contains("Nobody can go against this");
         }
         assertThat(QuarkusTransaction.requiringNew().call(() -> decisions.all(visit))).isEmpty();
+        assertThat(as("petra").open("/visits/" + visit).page().select("details#instead[open]")).as("what else could be done is in sight").hasSize(1);
     }
 
     @DisplayName("the desk and the client see that a visit is put off, and no reason")
