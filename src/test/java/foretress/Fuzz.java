@@ -58,7 +58,7 @@ public final class Fuzz {
     }
 
     /** Every name a form of ours has, found in the templates. */
-    private static List<String> names() {
+    public static List<String> names() {
         try (var files = Files.walk(Path.of("templates"))) {
             return files.filter(f -> f.toString().endsWith(".html")).flatMap(f -> NAME.matcher(text(f)).results().map(m -> m.group(1))).distinct().sorted().toList();
         } catch (IOException e) {

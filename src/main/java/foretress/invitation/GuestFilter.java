@@ -43,7 +43,12 @@ public class GuestFilter implements GuestDoor {
         guest.cameThrough(door.get());
         String path = request.getUriInfo().getRequestUri().getPath();
         if (isBeyond(path)) return Optional.of(Response.seeOther(URI.create(guest.handed().orElseThrow().reach())).build());
-        return door.get().seesThisVisit() || path.startsWith(CODE) ? Optional.empty() : Optional.of(Response.seeOther(URI.create(CODE)).build());
+        return door.get().seesThisVisit() || path.startsWith(CODE) ? Optional.empty() : Optional.of(codeFirst(request));
+    }
+
+    /** A page leads to the code; a form is kept on the page it came from until the code was shown beside it. */
+    private static Response codeFirst(ContainerRequestContext request) {
+        return request.getMethod().equals("POST") ? useYourLink() : Response.seeOther(URI.create(CODE)).build();
     }
 
     /** A tablet handed over for one thing opens that and the way back. */

@@ -6,6 +6,7 @@ import foretress.web.KeptPages;
 import foretress.web.Mistakes;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.BadRequestException;
+import jakarta.ws.rs.ForbiddenException;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
@@ -28,18 +29,23 @@ class KeptForm {
         return Kept.of(request).map(kept -> html(422, pages.page(KeptPages.Why.STALE, kept))).orElseThrow(BadRequestException::new);
     }
 
-    /** Nobody is let in any more: the same answer as ever, but for what was typed. */
+    /** Nobody is let in any more, or not yet: the same answer as ever, but for what was typed. */
     Response turnedAway(ContainerRequestContext request, Response answer) {
         token.unbind();
         return switch (answer.getStatus()) {
-            case 401 -> Kept.of(request).map(KeptForm::signIn).orElse(answer);
+            case 401 -> Kept.of(request).map(kept -> signIn(401, kept)).orElse(answer);
             case 403 -> Kept.of(request).map(kept -> html(403, pages.page(KeptPages.Why.LINK_AGAIN, kept))).orElse(answer);
             default -> answer;
         };
     }
 
-    private static Response signIn(Kept kept) {
-        return Response.fromResponse(html(401, new SignInPages.SignInPage("", "", new Mistakes(), Optional.of(kept)).render()))
+    /** Another person signed in on this browser since the page was made, and may not do what its form does. */
+    Response ofSomebodyElse(ContainerRequestContext request) {
+        return Kept.of(request).map(kept -> signIn(403, kept)).orElseThrow(ForbiddenException::new);
+    }
+
+    private static Response signIn(int status, Kept kept) {
+        return Response.fromResponse(html(status, new SignInPages.SignInPage("", "", new Mistakes(), Optional.of(kept)).render()))
             .header(HttpHeaders.WWW_AUTHENTICATE, "Session").build();
     }
 

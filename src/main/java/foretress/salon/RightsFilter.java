@@ -59,6 +59,7 @@ public class RightsFilter {
     /** A form nothing vouches for is believed only so far as the session lives that its cookie opens, which no other site's form brings. */
     private Optional<Response> takeForm(ContainerRequestContext request, Right right) {
         var found = proof.of(request.getCookies(), right.kind());
+        if (found == FormProof.Found.OURS && isForOthers(right)) return Optional.of(kept.ofSomebodyElse(request));
         var away = turnAway(request, right);
         boolean let = away.isEmpty() && right.kind() != Right.Kind.ANYBODY;
         if (found == FormProof.Found.UNKNOWN && !let) throw new BadRequestException();
@@ -66,6 +67,11 @@ public class RightsFilter {
         if (found != FormProof.Found.GOOD) return Optional.of(kept.again(request));
         if (right.kind() == Right.Kind.GUEST) guests.get().goOn(request);
         return Optional.empty();
+    }
+
+    /** Somebody signed in here meanwhile who may not do this: it was typed by a person who may, and who can sign in and send it. */
+    private boolean isForOthers(Right right) {
+        return right.kind() == Right.Kind.STAFF && who.isSignedIn() && !right.allows(who.staff().role);
     }
 
     private Optional<Response> turnAway(ContainerRequestContext request, Right right) {

@@ -106,7 +106,7 @@ class FormTokenTest {
         assertThat(somebody.send(Map.of("password", OpenSalon.PASSWORD)).expect(200).at()).isEqualTo("/desk");
     }
 
-    @Test void aClientWhoseDoorIsLostKeepsHerAnswersAndSendsThemOnceTheLinkIsOpenAgain() {
+    @Test void aClientWhoseDoorIsLostKeepsHerAnswersAndSendsThemOnceTheLinkIsOpenAgainAndTheCodeTyped() {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
         var client = knocking.come(visit, Map.of()).agree();
         var topic = client.walker().at();
@@ -117,9 +117,18 @@ class FormTokenTest {
         assertThat(page.select("[name=kept-here]").val()).isEqualTo("Ñandú — “yes”");
         var again = knocking.come(visit, Map.of()).walker();
         client.walker().cookies().putAll(again.cookies());
+        assertThat(again.at()).as("she has begun already, and this browser is a new one").isEqualTo("/code");
+        page = client.walker().send(Map.of()).expect(403).page();
+        assertThat(page.select("[name=kept-here]").val()).as("still here while the code is not typed").isEqualTo("Ñandú — “yes”");
+        again.send("form[action=/code]", Map.of("code", codeFromTheDesk(visit))).expect(200);
         client.walker().send(Map.of());
         assertThat(client.walker().page().select("form[data-kept]")).as("taken, or shown a page of the way: %s", client.walker().text()).isEmpty();
-        assertThat(client.walker().response().statusCode()).isNotEqualTo(403);
+        assertThat(client.walker().at()).as("the topic itself, which asks for what she left out").isEqualTo(topic);
+        client.walker().expect(422);
+    }
+
+    private String codeFromTheDesk(UUID visit) {
+        return salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=/code]", Map.of()).expect(200).only(".clock").text();
     }
 
     @Test void aCookieThatIsNoCookieOfOursOpensPagesAllTheSame() {
