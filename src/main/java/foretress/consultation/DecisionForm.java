@@ -44,6 +44,11 @@ public record DecisionForm(String submission, String assessment, List<One> servi
             .toList(), form.one("reason"));
     }
 
+    /** Every word that was typed, on a newer assessment; what is decided about it is chosen anew. */
+    DecisionForm lookedAt(UUID newer) {
+        return new DecisionForm(submission, newer.toString(), services.stream().map(one -> new One("", one.until(), one.conditions(), one.alternative())).toList(), reason);
+    }
+
     static Optional<UUID> uuid(String text) {
         try {
             return Optional.of(UUID.fromString(text));

@@ -39,7 +39,7 @@ public class DecisionPages {
                         boolean owner, boolean against, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DecisionOutdated(DecisionText.Head head, List<DecisionText.Changed> changes) implements TemplateInstance {}
+    record DecisionOutdated(DecisionText.Head head, List<DecisionText.Changed> changes, DecisionForm form) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record DecisionRefused(DecisionText.Head head, String title, String words) implements TemplateInstance {}
@@ -87,6 +87,9 @@ public class DecisionPages {
             return recorded(id);
         }
         Assessed.Now now = assessed.now(visit);
+        if (fields.is("act", "look")) {
+            return Response.ok(page(visit, now, form.lookedAt(now.id()), new Mistakes(), false)).build();
+        }
         if (!now.id().toString().equals(form.assessment())) {
             return outdated(visit, form, now);
         }
@@ -121,7 +124,7 @@ public class DecisionPages {
 
     private Response outdated(Visit visit, DecisionForm form, Assessed.Now now) {
         var then = DecisionForm.uuid(form.assessment()).flatMap(assessment -> assessed.then(visit, assessment));
-        return Response.status(409).entity(new DecisionOutdated(text.head(visit), shown.since(visit, then, now))).build();
+        return Response.status(409).entity(new DecisionOutdated(text.head(visit), shown.since(visit, then, now), form)).build();
     }
 
     private Response refused(Visit visit, Refusal refusal) {

@@ -297,6 +297,23 @@ class DecisionTest {
     }
 
     @Test
+    @DisplayName("R1: what was typed about a decision in a second tab is still there when a newer assessment was looked at, and only the choice is made again")
+    void whatWasTypedOutlivesANewerAssessment() {
+        client(Map.of());
+        theDayCame();
+        Walker stylist = as("petra");
+        tests.give(visit, TestFact.sound("skin-test", "positive", today().minusDays(3), today().minusDays(1)));
+        decide(stylist, "postpone", "conditions-0", "Ask the “doctor” first", "until-0", today().plusDays(20).toString(), "alternative-0", "cut-and-dry").expect(409);
+        stylist.send(Map.of("act", "look")).expect(200);
+        assertThat(stylist.page().select("[name=conditions-0]").val()).isEqualTo("Ask the “doctor” first");
+        assertThat(stylist.page().select("[name=until-0]").val()).isEqualTo(today().plusDays(20).toString());
+        assertThat(stylist.page().select("[name=alternative-0] option[selected]").val()).isEqualTo("cut-and-dry");
+        assertThat(stylist.page().select("[name=verdict-0][checked]")).isEmpty();
+        decide(stylist, "postpone").expect(200);
+        assertThat(stylist.text()).contains("The decision is recorded.", "Ask the “doctor” first");
+    }
+
+    @Test
     @DisplayName("R56: two answers that cannot both be right stand side by side, are asked again on the day, and neither is dropped")
     void contradictionsArePutBeforeTheStylist() {
         client(Map.of("treatments.what", List.of("box-dye"), "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"),
