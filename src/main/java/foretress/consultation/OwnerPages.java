@@ -25,7 +25,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 public class OwnerPages {
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record OwnerPage(String month, String earlier, String later, int closed, List<OwnerText.Undone> untested, List<OwnerText.Undone> unsigned,
-                     List<OwnerText.Undone> unreadable, List<OwnerText.Against> overrides, List<OwnerText.ToDo> tasks, OwnerTrail.Shown trail)
+                     List<OwnerText.Undone> unreadable, List<OwnerText.Against> overrides, List<OwnerText.ToDo> tasks, OwnerTrail.Shown trail, Optional<OwnerText.Chain> chain)
         implements TemplateInstance {}
 
     private final Oversight oversight;
@@ -50,8 +50,8 @@ public class OwnerPages {
     @Transactional
     public TemplateInstance show(@RestQuery Optional<String> month, @RestQuery Optional<String> client, @RestQuery Optional<String> person,
                                  @RestQuery Optional<String> act, @RestQuery Optional<String> from, @RestQuery Optional<String> until,
-                                 @RestQuery Optional<String> page) {
-        ledger.note(who.staff().id.toString(), "owner's page read", "");
+                                 @RestQuery Optional<String> page, @RestQuery Optional<String> chain) {
+        ledger.note(who.staff().id.toString(), chain.isPresent() ? "audit chain checked" : "owner's page read", "");
         ZoneId zone = Salon.the().zoneId();
         YearMonth shown = month.flatMap(OwnerPages::month).orElseGet(() -> YearMonth.from(clock.instant().atZone(zone)));
         Instant first = shown.atDay(1).atStartOfDay(zone).toInstant();
@@ -65,7 +65,7 @@ public class OwnerPages {
             oversight.overrides(first, end).stream().map(o -> text.against(o, people)).toList(),
             tasks.open().stream().map((Task t) -> text.toDo(t, people)).toList(),
             trail.of(new OwnerTrail.Asked(shown.toString(), client.orElse(""), person.orElse(""), act.orElse(""), from.orElse(""), until.orElse(""), page.orElse("")),
-                people, zone));
+                people, zone), chain.map(asked -> text.chain(ledger.check(), clock.instant().atZone(zone))));
     }
 
     private static Optional<YearMonth> month(String typed) {

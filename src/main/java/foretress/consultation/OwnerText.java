@@ -2,6 +2,7 @@ package foretress.consultation;
 
 import foretress.card.Oversight;
 import foretress.knowledge.Knowledge;
+import foretress.ledger.Ledger;
 import foretress.salon.Staff;
 import foretress.visit.Task;
 import foretress.visit.Visit;
@@ -11,6 +12,7 @@ import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.YearMonth;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +35,9 @@ class OwnerText {
     public record Against(String visitId, String client, String when, String by, List<String> findings, String reason) {}
 
     public record ToDo(String visitId, String client, String what, String who, String until, boolean late) {}
+
+    /** @param before how far the chain holds; blank where it holds throughout */
+    public record Chain(boolean whole, String words, String before) {}
 
     private final Knowledge knowledge;
     private final Language language;
@@ -81,6 +86,12 @@ class OwnerText {
         };
         return new ToDo(task.visit.id.toString(), task.visit.client.fullName(), what, task.owner().map(people::named).orElseGet(say::task_desk),
             say.until(at(task.visit, task.dueAt)), task.dueAt.isBefore(clock.instant()));
+    }
+
+    Chain chain(Ledger.Checked checked, ZonedDateTime now) {
+        String when = time.dayAndTime(now);
+        return checked.firstBroken().map(number -> new Chain(false, say.chain_broken(when, number), say.chain_broken_before(checked.entries())))
+            .orElseGet(() -> new Chain(true, say.chain_whole(when, checked.entries()), ""));
     }
 
     private String at(Visit visit, Instant moment) {

@@ -11,6 +11,9 @@ import java.util.Optional;
 /** The stored chain. One writer at a time: the head row is locked until the transaction around it ends. */
 @Singleton
 class Chain {
+    /** Rows fetched at a time, so that a chain of years is never held whole. */
+    private static final int AT_ONCE = 1000;
+
     void append(Connection connection, Instant at, String actor, String what, String subject) throws SQLException {
         long number;
         String previous;
@@ -48,29 +51,48 @@ class Chain {
         }
     }
 
-    /** The number of the first entry that is not as it was written, or is missing; the number after the last when the tail was cut. */
-    Optional<Long> firstBroken(Connection connection) throws SQLException {
+    /**
+     * Reads the whole chain, some rows at a time. Entries written meanwhile are none the worse: what stood at its end before the reading
+     * must stand in it, and nothing beyond its end after the reading.
+     */
+    Ledger.Checked check(Connection connection) throws SQLException {
+        Head before = head(connection);
         long expected = 1;
         var previous = Entry.NOTHING_BEFORE;
         try (var select = connection.prepareStatement("""
-                select number, noted_at, actor, what, subject, previous_sha256, sha256 from ledger_entry order by number""");
-             var rows = select.executeQuery()) {
-            while (rows.next()) {
-                var entry = new Entry(rows.getLong(1), rows.getObject(2, OffsetDateTime.class).toInstant(), rows.getString(3),
-                    rows.getString(4), rows.getString(5), rows.getString(6));
-                if (entry.number() != expected || !entry.previous().equals(previous) || !entry.sha256().equals(rows.getString(7)))
-                    return Optional.of(expected);
-                previous = entry.sha256();
-                expected++;
+                select number, noted_at, actor, what, subject, previous_sha256, sha256 from ledger_entry order by number""")) {
+            select.setFetchSize(AT_ONCE);
+            try (var rows = select.executeQuery()) {
+                while (rows.next()) {
+                    var entry = new Entry(rows.getLong(1), rows.getObject(2, OffsetDateTime.class).toInstant(), rows.getString(3),
+                        rows.getString(4), rows.getString(5), rows.getString(6));
+                    boolean asWritten = entry.number() == expected && entry.previous().equals(previous) && entry.sha256().equals(rows.getString(7));
+                    if (!asWritten || before.contradicts(entry)) return new Ledger.Checked(expected - 1, Optional.of(expected));
+                    previous = entry.sha256();
+                    expected++;
+                }
             }
         }
-        return headIs(connection, expected - 1, previous) ? Optional.empty() : Optional.of(expected);
+        return ended(before, expected - 1, head(connection));
     }
 
-    private static boolean headIs(Connection connection, long number, String sha256) throws SQLException {
+    /** @param last the last entry read, itself and all before it as they were written */
+    private static Ledger.Checked ended(Head before, long last, Head after) {
+        if (before.number() < 0 || last < before.number()) return new Ledger.Checked(last, Optional.of(last + 1));
+        return last > after.number() ? new Ledger.Checked(after.number(), Optional.of(after.number() + 1)) : new Ledger.Checked(last, Optional.empty());
+    }
+
+    /** Where the chain ends, as it is kept beside the entries; number -1 when that is missing. */
+    private record Head(long number, String sha256) {
+        boolean contradicts(Entry entry) {
+            return entry.number() == number && !entry.sha256().equals(sha256);
+        }
+    }
+
+    private static Head head(Connection connection) throws SQLException {
         try (var select = connection.prepareStatement("select number, sha256 from ledger_head where id = 1");
              var row = select.executeQuery()) {
-            return row.next() && row.getLong(1) == number && row.getString(2).equals(sha256);
+            return row.next() ? new Head(row.getLong(1), row.getString(2)) : new Head(-1, "");
         }
     }
 }

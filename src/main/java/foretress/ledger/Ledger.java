@@ -17,6 +17,15 @@ import javax.sql.DataSource;
  */
 @Singleton
 public class Ledger {
+    /**
+     * What a reading of the whole chain came to.
+     *
+     * @param entries how many stand in it as they were written, from the first on
+     * @param firstBroken the number of the first entry that is not as it was written, or is missing; the number after the last when
+     *     the tail was cut
+     */
+    public record Checked(long entries, Optional<Long> firstBroken) {}
+
     private final Chain chain;
     private final Pseudonyms pseudonyms;
     private final DataSource store;
@@ -65,8 +74,13 @@ public class Ledger {
 
     /** The number of the first entry that is missing or not as it was written; nothing when the chain holds. */
     public Optional<Long> firstBroken() {
+        return check().firstBroken();
+    }
+
+    /** Reads the whole chain, so only where somebody asks for it. */
+    public Checked check() {
         try (var connection = store.getConnection()) {
-            return chain.firstBroken(connection);
+            return chain.check(connection);
         } catch (SQLException e) {
             throw new IllegalStateException("the audit chain could not be read", e);
         }

@@ -13,6 +13,13 @@ public interface OwnerWords {
     @Message String actor_nobody();
     @Message String actor_server();
     @Message String all();
+    @Message String chain();
+    @Message String chain_broken(String when, long number);
+    @Message String chain_broken_before(long count);
+    @Message String chain_broken_do();
+    @Message String chain_check();
+    @Message String chain_text();
+    @Message String chain_whole(String when, long count);
     @Message String client();
     @Message String client_hint();
     @Message String earlier();

@@ -8,6 +8,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import javax.sql.DataSource;
@@ -74,6 +75,20 @@ class LedgerTest {
         fiveEntries();
         sql("delete from ledger_entry where number >= 4");
         assertThat(ledger.firstBroken()).contains(4L);
+    }
+
+    @Test void entriesBeyondTheKeptEndAreFound() throws SQLException {
+        fiveEntries();
+        sql("update ledger_head set number = 3, sha256 = (select sha256 from ledger_entry where number = 3)");
+        assertThat(ledger.check()).isEqualTo(new Ledger.Checked(3, Optional.of(4L)));
+    }
+
+    @Test void anotherEndThanTheKeptOneIsFound() throws SQLException {
+        fiveEntries();
+        sql("update ledger_head set sha256 = (select sha256 from ledger_entry where number = 2)");
+        assertThat(ledger.firstBroken()).contains(5L);
+        sql("delete from ledger_entry");
+        assertThat(ledger.check()).isEqualTo(new Ledger.Checked(0, Optional.of(1L)));
     }
 
     @Test void anActAndItsEntryAreUndoneTogether() throws SQLException {
