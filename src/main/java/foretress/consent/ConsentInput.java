@@ -140,6 +140,14 @@ public record ConsentInput(
         }
     }
 
-    /** One answer as the client would say it, under the topic it was asked in. */
-    public record Answered(String topic, String question, String answer) {}
+    /**
+     * One answer as the client would say it, under the topic it was asked in.
+     *
+     * @param unknown it says no more than that the client does not know
+     */
+    public record Answered(String topic, String question, String answer, boolean unknown) {
+        public Answered(String topic, String question, String answer) {
+            this(topic, question, answer, false);
+        }
+    }
 }

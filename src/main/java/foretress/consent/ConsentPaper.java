@@ -215,6 +215,8 @@ public final class ConsentPaper {
             ruled(new Cell[] {
                 Cell.of(0, split - 12, Face.TEXT, TEXT, TEXT_LEADING, pair.label()),
                 Cell.of(split, sheet.width - split, Face.STRONG, TEXT, TEXT_LEADING, pair.value())}, () -> {});
+        } else {
+            paragraph(line.plain());
         }
     }
 

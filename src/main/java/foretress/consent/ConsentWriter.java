@@ -7,6 +7,7 @@ import foretress.consent.ConsentText.Line;
 import foretress.consent.ConsentText.Part;
 import foretress.consent.ConsentText.Section;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -142,16 +143,31 @@ final class ConsentWriter {
         return words.say(words.has(key) ? key : "limits.other");
     }
 
+    /** What the client said topic by topic; then, under the answer itself, everything they did not know, a line for each topic. */
     private List<Line> answered() {
         var lines = new ArrayList<Line>();
         var topic = "";
-        for (var answered : input.answered()) {
+        for (var answered : input.answered().stream().filter(answer -> !answer.unknown()).toList()) {
             if (!answered.topic().equals(topic)) {
                 topic = answered.topic();
                 lines.add(new Line.Topic(topic));
             }
             lines.add(new Line.Pair(answered.question(), answered.answer()));
         }
+        lines.addAll(unknown());
+        return lines;
+    }
+
+    private List<Line> unknown() {
+        var byAnswer = new LinkedHashMap<String, Map<String, List<String>>>();
+        input.answered().stream().filter(ConsentInput.Answered::unknown).forEach(answer -> byAnswer
+            .computeIfAbsent(answer.answer(), same -> new LinkedHashMap<>()).computeIfAbsent(answer.topic(), asked -> new ArrayList<>()).add(answer.question()));
+        var lines = new ArrayList<Line>();
+        byAnswer.forEach((answer, topics) -> {
+            lines.add(new Line.Topic(answer));
+            topics.forEach((topic, questions) -> lines.add(new Line.Paragraph(
+                words.say("answered.unknown", Map.of("topic", topic, "questions", String.join("; ", questions))))));
+        });
         return lines;
     }
 

@@ -12,6 +12,7 @@ import foretress.hair.StrandLayout;
 import foretress.hair.StrandMap;
 import foretress.hair.StrandWords;
 import foretress.intake.ReadBackPages.Chapter;
+import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.salon.Menu;
 import foretress.salon.Policies;
@@ -105,7 +106,8 @@ public class ConsentDraft {
     private List<Answered> answered(Visit visit, Answers said) {
         List<Answered> all = new ArrayList<>();
         for (Chapter chapter : views.chapters(visit, said)) {
-            chapter.lines().forEach(line -> all.add(new Answered(chapter.title(), line.label(), line.answer())));
+            chapter.lines().forEach(line -> all.add(new Answered(chapter.title(), line.label(), line.answer(),
+                said.to(line.question()).filter(Answer.DONT_KNOW::equals).isPresent())));
         }
         return all;
     }

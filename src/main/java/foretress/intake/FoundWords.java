@@ -9,16 +9,19 @@ import foretress.knowledge.Knowledge;
 import foretress.knowledge.ReadWords;
 import foretress.questionnaire.Topic;
 import jakarta.enterprise.context.RequestScoped;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * What was found, as the client reads it. What is known stands one by one. What stands only because an answer is not known is
- * gathered by the topic it was asked in, under its heaviest weight: five things that may be so are one thing not known.
+ * What was found, as the client reads it. What is known stands one by one. What stands only because an answer is not known is said
+ * once, under the heaviest of its weights and with the topics it was asked in: fifty things that may be so are a few topics to be asked
+ * about again.
  */
 @RequestScoped
 class FoundWords {
@@ -37,8 +40,10 @@ class FoundWords {
     List<Found> of(List<Finding> findings, List<Service> booked, Function<Finding, Weight> weight) {
         Map<String, List<Finding>> gathered = findings.stream().filter(f -> f.speaksOn(booked))
             .collect(Collectors.groupingBy(f -> gatheredUnder(f, weight.apply(f)), LinkedHashMap::new, Collectors.toList()));
-        return gathered.values().stream().map(some -> new Found(weight.apply(some.get(0)), some.size() == 1 ? words(some.get(0), booked) : unsure(some)))
-            .distinct().toList();
+        Stream<Found> known = gathered.values().stream().filter(some -> some.size() == 1).map(some -> new Found(weight.apply(some.get(0)), words(some.get(0), booked)));
+        List<List<Finding>> unsure = gathered.values().stream().filter(some -> some.size() > 1).toList();
+        Stream<Found> again = unsure.stream().limit(1).map(heaviest -> new Found(weight.apply(heaviest.get(0)), unsure(unsure)));
+        return Stream.concat(known, again).distinct().sorted(Comparator.comparing(Found::weight).reversed()).toList();
     }
 
     /** Nobody is left to guess why a service cannot go ahead: what prevents is never gathered. */
@@ -48,17 +53,17 @@ class FoundWords {
     }
 
     private Optional<Topic> topic(Finding finding) {
-        return knowledge.questionnaire().topics().stream()
-            .filter(t -> t.questions().stream().anyMatch(q -> finding.causes().contains(q.id()))).findFirst();
+        return knowledge.questionnaire().topicOf(finding.causes());
     }
 
     private String words(Finding finding, List<Service> booked) {
         return ReadWords.after(speech.words().finding(finding, booked).client(), finding.read(), speech.words());
     }
 
-    private String unsure(List<Finding> some) {
-        String topic = topic(some.get(0)).map(t -> speech.words().topic(t.id())).orElseThrow();
-        String unsure = ConsentWords.in(speech.words().language()).say("found.unsure", Map.of("topic", topic));
-        return ReadWords.after(unsure, some.stream().flatMap(finding -> finding.read().stream()).distinct().toList(), speech.words());
+    /** @param topics the findings of one topic each */
+    private String unsure(List<List<Finding>> topics) {
+        String names = topics.stream().flatMap(some -> topic(some.get(0)).stream()).map(t -> speech.words().topic(t.id())).collect(Collectors.joining(", "));
+        String unsure = ConsentWords.in(speech.words().language()).say("found.unsure", Map.of("topic", names));
+        return ReadWords.after(unsure, topics.stream().flatMap(List::stream).flatMap(finding -> finding.read().stream()).distinct().toList(), speech.words());
     }
 }

@@ -1,6 +1,7 @@
 package foretress.questionnaire;
 
 import foretress.questionnaire.Question.Status;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,11 @@ public final class Questionnaire {
 
     public Optional<Topic> topic(String id) {
         return topics.stream().filter(t -> t.id().equals(id)).findFirst();
+    }
+
+    /** The first topic, as they are asked, with one of these questions; empty where none of them is asked anywhere. */
+    public Optional<Topic> topicOf(Collection<String> questionIds) {
+        return topics.stream().filter(t -> t.questions().stream().anyMatch(q -> questionIds.contains(q.id()))).findFirst();
     }
 
     /** Whether this question is put to a client with these booked chemistries and answers so far. */

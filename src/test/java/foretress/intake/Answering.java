@@ -121,7 +121,7 @@ public final class Answering {
             .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
         boolean added = !question.select("button[name$=.drop]").isEmpty();
         if (!added && entry.isEmpty()) {
-            filled.put(id, List.of("none"));
+            filled.put(id, told.getOrDefault(id, List.of("none")));
         }
         if (!added) {
             filled.putAll(entry);

@@ -2,19 +2,34 @@ package foretress.intake;
 
 import foretress.Walker;
 import foretress.invitation.Invitations;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** Lets clients born on 4 March 1965 in through the door of a visit. */
 @Singleton
 public class Knocking {
-    private final Invitations invitations;
+    private static final Set<Kind> LISTS = Set.of(Kind.TREATMENTS, Kind.MEDICINES);
 
-    Knocking(Invitations invitations) {
+    private final Invitations invitations;
+    private final Knowledge knowledge;
+
+    Knocking(Invitations invitations, Knowledge knowledge) {
         this.invitations = invitations;
+        this.knowledge = knowledge;
+    }
+
+    /** "Don't know" to every question that offers it; a date is then not known either. */
+    public Map<String, List<String>> knowsNothing() {
+        return knowledge.questionnaire().questions().stream().filter(q -> q.unsure() && (!q.options().isEmpty() || LISTS.contains(q.kind())))
+            .collect(Collectors.toMap(Question::id, q -> List.of(Question.DONT_KNOW)));
     }
 
     public String link(UUID visit) {

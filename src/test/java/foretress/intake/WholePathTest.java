@@ -9,6 +9,7 @@ import foretress.assessment.Assessor;
 import foretress.consent.Consents;
 import foretress.invitation.Invitations;
 import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Answer;
 import foretress.questionnaire.Question;
 import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
@@ -16,11 +17,14 @@ import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
@@ -38,6 +42,8 @@ class WholePathTest {
     @Inject Assessments assessments;
     @Inject Knowledge knowledge;
     @Inject MovedClock clock;
+    @Inject Intake intake;
+    @Inject Knocking knocking;
     UUID visit;
 
     @BeforeEach
@@ -215,13 +221,40 @@ class WholePathTest {
     @Test
     @DisplayName("R35: whoever knows nothing reads a few lines by topic, not one finding after the other")
     void whatIsNotKnownIsGatheredByTopic() {
-        Map<String, List<String>> told = new HashMap<>();
-        knowledge.questionnaire().questions().stream().filter(q -> q.unsure() && !q.options().isEmpty()).forEach(q -> told.put(q.id(), List.of("dont-know")));
-        Answering client = client(told).agree().all();
+        Answering client = client(knocking.knowsNothing()).agree().all();
         assertThat(client.walker().text()).contains("You were not sure about");
         client.readBack();
-        assertThat(client.walker().text()).contains("You were not sure about: Past reactions");
-        assertThat(client.walker().page().select("p.found")).hasSizeLessThan(25);
+        assertThat(client.walker().text()).contains("You were not sure about: Past reactions, ");
+        assertThat(client.walker().page().select("p.found")).hasSizeLessThan(8);
+    }
+
+    @Test
+    @DisplayName("R35: whoever knows nothing signs four pages at most; every question they did not know the answer to stands on them, and every statement")
+    void whatIsNotKnownFitsOnFourPages() throws Exception {
+        Answering client = client(knocking.knowsNothing()).agree().all().readBack();
+        List<String> agreed = client.walker().page().select("#statements label").eachText();
+        byte[] copy = client.sign("Ottilie Brandt").walker().expect(200).open("/answers/copy").expect(200).response().asByteArray();
+        Files.createDirectories(Path.of("target/paper"));
+        Files.write(Path.of("target/paper/knows-nothing.pdf"), copy);
+        try (var paper = Loader.loadPDF(copy)) {
+            assertThat(paper.getNumberOfPages()).isLessThanOrEqualTo(4);
+            String text = flat(new PDFTextStripper().getText(paper));
+            List<String> unknown = unknown();
+            assertThat(unknown).hasSizeGreaterThan(40);
+            String listed = text.substring(text.indexOf(flat("Don't know Past reactions:")), text.indexOf("Signature"));
+            assertThat(unknown).allSatisfy(question -> assertThat(listed).containsPattern("[:;] " + Pattern.quote(flat(question))));
+            assertThat(agreed).isNotEmpty().allSatisfy(statement -> assertThat(text).contains(flat(statement)));
+        }
+    }
+
+    /** What the client did not know, as the questions are called. */
+    private List<String> unknown() {
+        return QuarkusTransaction.requiringNew().call(() -> intake.said(Visit.findById(visit))).byQuestion().entrySet().stream()
+            .filter(e -> e.getValue().equals(Answer.DONT_KNOW)).map(e -> knowledge.words("en").question(e.getKey()).short_()).toList();
+    }
+
+    private static String flat(String text) {
+        return text.replace('’', '\'').replaceAll("\\s+", " ");
     }
 
     @Test
