@@ -152,6 +152,7 @@ class DayText {
         return switch (owed.what()) {
             case Plans.READING -> open(say.day_act_reading(), "/visits/" + visit.id + "/skin-test");
             case Plans.CLEAR_UP -> open(say.day_act_clear_up(), "/visits/" + visit.id);
+            case Plans.TALK -> open(say.day_act_talk(), RefusedPages.at(visit));
             case "skin-test" -> open(say.day_act_skin_test(), "/desk/visits/" + visit.id + "/test-visit");
             default -> open(say.day_act_test(), "/visits/" + visit.id + "/bench");
         };
@@ -159,7 +160,7 @@ class DayText {
 
     /** Who must come in soon is telephoned; for others an hour is booked. */
     private DayRow.Act bring(Visit visit, Visit.Owed owed) {
-        if (owed.what().equals(Plans.CLEAR_UP)) return record(visit, owed);
+        if (owed.what().equals(Plans.CLEAR_UP) || owed.what().equals(Plans.TALK)) return record(visit, owed);
         boolean soon = owed.by().filter(by -> by.isBefore(clock.instant().plus(PRESSING))).isPresent();
         return soon ? call(visit, DayRow.Look.PLAIN) : open(say.day_act_skin_test(), "/desk/visits/" + visit.id + "/test-visit");
     }
@@ -188,6 +189,7 @@ class DayText {
         return switch (owed.what()) {
             case Plans.READING -> skin.day_reading();
             case Plans.CLEAR_UP -> say.day_clear_up();
+            case Plans.TALK -> say.day_talk();
             default -> knowledge.words(language.getTag()).test(owed.what());
         };
     }

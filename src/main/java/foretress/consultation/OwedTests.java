@@ -18,6 +18,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The tests that come first, in words: which, how long, and by when they must begin. */
@@ -49,12 +50,17 @@ class OwedTests {
     /** Before the first answer it is what is owed at least. */
     List<OwedTest> of(Visit visit) {
         TestPlan plan = plan(visit);
+        Set<String> refused = refusals.of(visit);
         List<OwedTest> tests = new ArrayList<>();
         plans.running(visit).forEach(r -> tests.add(owed(r.test(), "", skin.day_running(at(visit, r.readableFrom())), false, acts.read(visit))));
-        plan.owed().forEach(o -> tests.add(owed(o.test(), how(o), latest(visit, o), o.conflict().isPresent(), acts.begin(visit, o.test()))));
+        plan.owed().forEach(o -> tests.add(owed(o.test(), refused.contains(o.test()) ? say.refused_how() : how(o), latest(visit, o), o.conflict().isPresent(), begin(visit, o.test(), refused))));
         plan.waiting().forEach(t -> tests.add(owed(t, "", say.consultation_owed_waiting(), false, OwedActs.Act.NONE)));
-        plan.onTheDay().forEach(t -> tests.add(owed(t, "", say.consultation_owed_at_chair(), false, acts.begin(visit, t))));
+        plan.onTheDay().forEach(t -> tests.add(owed(t, refused.contains(t) ? say.refused_how() : "", say.consultation_owed_at_chair(), false, begin(visit, t, refused))));
         return OwedActs.withNext(tests);
+    }
+
+    private OwedActs.Act begin(Visit visit, String test, Set<String> refused) {
+        return refused.contains(test) && visit.state.isAhead() ? new OwedActs.Act(RefusedPages.at(visit), say.refused_link()) : acts.begin(visit, test);
     }
 
     private OwedTest owed(String test, String how, String latest, boolean late, OwedActs.Act act) {

@@ -95,6 +95,19 @@ public class Assessments {
         return keep(visit, said, false);
     }
 
+    /** Whether the newest kept assessment would come out otherwise now; false while there is none. */
+    boolean outdated(Visit visit, Answers said) {
+        return KeptAssessment.newest(visit.id).map(this::read).filter(kept -> {
+            Assessment now = of(visit, said);
+            return !kept.findings().equals(now.findings()) || !kept.standings().equals(now.standings());
+        }).isPresent();
+    }
+
+    /** Assesses anew, to last as long as the newest one would have. */
+    void again(Visit visit, Answers said) {
+        keep(visit, said, KeptAssessment.newest(visit.id).map(kept -> kept.held).orElse(true));
+    }
+
     private Assessment keep(Visit visit, Answers said, boolean held) {
         Assessment assessment = of(visit, said);
         KeptAssessment.newest(visit.id).filter(before -> !before.held).ifPresent(KeptAssessment::delete);

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The tests a visit still owes, fitted between now and the visit inside the salon's opening hours. */
 @Singleton
@@ -29,18 +30,22 @@ public class Plans implements Foresight {
     public static final String READING = "reading";
     /** Nothing can be tested before something is cleared up with the client. */
     public static final String CLEAR_UP = "clear-up";
+    /** The client does not want a test that comes first: somebody talks with them before they are called in for anything. */
+    public static final String TALK = "talk";
 
     private final Assessments assessments;
     private final Policies policies;
     private final PlannedProducts planned;
     private final List<ChairRecord> records;
+    private final Refusals refusals;
     private final Clock clock;
 
-    Plans(Assessments assessments, Policies policies, PlannedProducts planned, @All List<ChairRecord> records, Clock clock) {
+    Plans(Assessments assessments, Policies policies, PlannedProducts planned, @All List<ChairRecord> records, Refusals refusals, Clock clock) {
         this.assessments = assessments;
         this.policies = policies;
         this.planned = planned;
         this.records = records;
+        this.refusals = refusals;
         this.clock = clock;
     }
 
@@ -89,9 +94,17 @@ public class Plans implements Foresight {
     /** What the desk must call the client in for, and by when; never why. */
     public Optional<Visit.Owed> first(Visit visit, Answers said) {
         TestPlan plan = of(visit, said);
-        return plan.owed().stream().findFirst().map(o -> new Visit.Owed(o.test(), Optional.of(o.latestStart())))
+        return talk(visit, said, plan).or(() -> plan.owed().stream().findFirst().map(o -> new Visit.Owed(o.test(), Optional.of(o.latestStart()))))
             .or(() -> running(visit).stream().findFirst().map(r -> new Visit.Owed(READING, Optional.of(visit.startsAt))))
             .or(() -> clearedUpBy(visit, plan).map(by -> new Visit.Owed(CLEAR_UP, Optional.of(by))));
+    }
+
+    /** Nobody comes in for a visit that does not go ahead; the talk comes no later than the test would have. */
+    private Optional<Visit.Owed> talk(Visit visit, Answers said, TestPlan plan) {
+        Set<String> refused = refusals.of(visit);
+        if (owed(visit, said).stream().noneMatch(refused::contains)) return Optional.empty();
+        Stream<Instant> starts = plan.owed().stream().filter(o -> refused.contains(o.test())).map(Owed::latestStart);
+        return Optional.of(new Visit.Owed(TALK, Optional.of(starts.min(Comparator.naturalOrder()).orElse(visit.startsAt))));
     }
 
     /** The last moment at which a test could begin that would prove nothing now. */

@@ -1,10 +1,12 @@
 package foretress.intake;
 
 import foretress.questionnaire.Answers;
+import foretress.salon.RulesChanged;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.util.UUID;
 
@@ -37,6 +39,27 @@ public class Renewal {
     /** What a new visit owes at least, before anybody has answered. */
     void booked(@Observes Visits.Made made) {
         of(made.visitId());
+    }
+
+    /** What must be done first follows from what the client wants; what their hair and skin are like does not. */
+    void anotherMind(@Observes Refusals.Changed changed) {
+        Visit visit = Visit.findById(changed.visitId());
+        visit.owes(plans.first(visit, intake.said(visit)));
+    }
+
+    /** Every visit still to come, in the transaction that changes what holds here: no list shows what an earlier policy came to. */
+    void otherRules(@Observes RulesChanged changed) {
+        visits.aheadFrom(changed.today(), changed.zone()).forEach(this::again);
+    }
+
+    /** An assessment that comes out the same is not made anew: each new one puts a decision in question. */
+    private void again(UUID visitId) {
+        Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+        Answers said = intake.said(visit);
+        if (assessments.outdated(visit, said)) {
+            assessments.again(visit, said);
+        }
+        visit.owes(plans.first(visit, said));
     }
 
     /** Every visit of the client at which something is still to happen. */

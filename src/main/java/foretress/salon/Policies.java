@@ -7,6 +7,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -17,11 +19,13 @@ import java.util.UUID;
 public class Policies {
     private final Knowledge knowledge;
     private final Event<Happened> happened;
+    private final Event<RulesChanged> changed;
     private final Clock clock;
 
-    Policies(Knowledge knowledge, Event<Happened> happened, Clock clock) {
+    Policies(Knowledge knowledge, Event<Happened> happened, Event<RulesChanged> changed, Clock clock) {
         this.knowledge = knowledge;
         this.happened = happened;
+        this.changed = changed;
         this.clock = clock;
     }
 
@@ -46,9 +50,16 @@ public class Policies {
         return own;
     }
 
-    /** @param figure empty to leave it to the law */
+    /** @param figures each empty to leave it to the law */
     @Transactional
-    void set(Setting setting, Optional<Integer> figure, UUID staff) {
+    void set(Map<Setting, Optional<Integer>> figures, UUID staff) {
+        Map<String, Integer> before = own();
+        figures.forEach((setting, figure) -> set(setting, figure, staff));
+        ZoneId zone = Salon.the().zoneId();
+        if (!own().equals(before)) changed.fire(new RulesChanged(LocalDate.ofInstant(clock.instant(), zone), zone));
+    }
+
+    private void set(Setting setting, Optional<Integer> figure, UUID staff) {
         if (Optional.ofNullable(own().get(setting.figure())).equals(figure)) return;
         StricterFigure.deleteById(setting.figure());
         figure.filter(value -> setting.stricterThan(value, place().figure(setting.figure()))).ifPresent(value -> {

@@ -67,7 +67,7 @@ public class PolicyPages {
         var mistakes = new Mistakes();
         Map<Setting, Optional<Integer>> read = read(form, mistakes);
         if (!mistakes.isEmpty()) return Response.status(422).entity(page(form, false, mistakes)).build();
-        QuarkusTransaction.requiringNew().run(() -> read.forEach((setting, figure) -> policies.set(setting, figure, who.staff().id)));
+        QuarkusTransaction.requiringNew().run(() -> policies.set(read, who.staff().id));
         return Response.seeOther(URI.create("/policy?kept")).build();
     }
 

@@ -61,6 +61,8 @@ public final class Rights {
         staff("GET /visits/{id}/consent/{version}", STYLIST, OWNER),
         staff("GET /visits/{id}/today", STYLIST, OWNER),
         staff("POST /visits/{id}/today", STYLIST, OWNER),
+        staff("GET /visits/{id}/refused", STYLIST, OWNER),
+        staff("POST /visits/{id}/refused", STYLIST, OWNER),
         staff("GET /visits/{id}/decision", STYLIST, OWNER),
         staff("POST /visits/{id}/decision", STYLIST, OWNER),
         staff("POST /visits/{id}/decision/services", STYLIST, OWNER),

@@ -18,6 +18,8 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestQuery;
 
@@ -33,12 +35,16 @@ public class SalonPages {
     private final Who who;
     private final Chair words;
     private final Event<Happened> happened;
+    private final Event<RulesChanged> changed;
+    private final Clock clock;
 
-    SalonPages(Particulars particulars, Who who, Chair words, Event<Happened> happened) {
+    SalonPages(Particulars particulars, Who who, Chair words, Event<Happened> happened, Event<RulesChanged> changed, Clock clock) {
         this.particulars = particulars;
         this.who = who;
         this.words = words;
         this.happened = happened;
+        this.changed = changed;
+        this.clock = clock;
     }
 
     @GET
@@ -63,6 +69,7 @@ public class SalonPages {
         if (!mistakes.expect(form.one("version").equals(Integer.toString(salon.version)), "name", words.salon_changed())) return;
         particulars.give(salon, form);
         happened.fire(new Happened(who.staff().id.toString(), "changed the salon's particulars", ""));
+        changed.fire(new RulesChanged(LocalDate.ofInstant(clock.instant(), salon.zoneId()), salon.zoneId()));
     }
 
     private static TemplateInstance page(Form form, boolean kept, Mistakes mistakes) {

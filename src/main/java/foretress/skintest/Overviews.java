@@ -59,7 +59,7 @@ class Overviews {
         Optional<PlannedProducts.Planned> product = planned.of(visit.id);
         Optional<TestVisit> shortVisit = TestVisit.standing(visit.id);
         return new Overview(visit.id.toString(), visit.client.fullName(), moment(visit.startsAt, visit),
-            product.map(one -> one.line().name + ", " + one.shade()).orElse(""), missing(visit, state), state.refused(), because(state),
+            product.map(one -> one.line().name + ", " + one.shade()).orElse(""), missing(visit, state), state.mustNot(), because(state),
             state.missing().isEmpty() && product.filter(one -> consent.signed(visit, one)).isPresent(),
             shortVisit.map(one -> moment(one.startsAt, visit)).orElse(""), shortVisit.filter(one -> one.tufts).isPresent(),
             tests.ofClient(visit.client.id).stream().map(told -> one(told, visit)).toList(), papers(visit));
@@ -69,6 +69,7 @@ class Overviews {
         return state.missing().stream().filter(what -> what != SkinTestGate.Missing.MUST_NOT).map(what -> switch (what) {
             case OVER -> new Overview.Step(say.test_visit_over(), "", "");
             case ANSWERS -> new Overview.Step(say.test_needs_answers(), "/desk/visits/" + visit.id, say.test_to_link());
+            case REFUSED -> new Overview.Step(say.test_refused(), "/visits/" + visit.id + "/refused", say.test_refused_link());
             case SIGNATURE -> new Overview.Step(say.test_needs_signature(), "/desk/visits/" + visit.id, say.test_to_link());
             default -> new Overview.Step(say.test_needs_product(), "/desk/visits/" + visit.id + "/product", say.planned_change());
         }).toList();

@@ -4,6 +4,8 @@ import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.intake.Assessments;
 import foretress.intake.Intake;
+import foretress.intake.Refusals;
+import foretress.plan.TestPlan;
 import foretress.questionnaire.Answers;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
@@ -11,11 +13,11 @@ import jakarta.inject.Singleton;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What must be so before a test is put on: answers, a signature, a product; and nobody whom a salon must not test. */
+/** What must be so before a test is put on: answers, a signature, a product; and nobody whom a salon must not test, or who does not want it. */
 @Singleton
 class SkinTestGate {
     /** What is in the way of a test, the first to be put right in front. */
-    enum Missing { OVER, ANSWERS, MUST_NOT, SIGNATURE, PRODUCT }
+    enum Missing { OVER, ANSWERS, MUST_NOT, REFUSED, SIGNATURE, PRODUCT }
 
     /** @param because what is known to stand against a test */
     record State(List<Missing> missing, List<Finding> because) {
@@ -24,7 +26,7 @@ class SkinTestGate {
             because = List.copyOf(because);
         }
 
-        boolean refused() {
+        boolean mustNot() {
             return missing.contains(Missing.MUST_NOT);
         }
     }
@@ -34,13 +36,15 @@ class SkinTestGate {
     private final MayTest mayTest;
     private final TestConsent consent;
     private final PlannedProducts planned;
+    private final Refusals refusals;
 
-    SkinTestGate(Intake intake, Assessments assessments, MayTest mayTest, TestConsent consent, PlannedProducts planned) {
+    SkinTestGate(Intake intake, Assessments assessments, MayTest mayTest, TestConsent consent, PlannedProducts planned, Refusals refusals) {
         this.intake = intake;
         this.assessments = assessments;
         this.mayTest = mayTest;
         this.consent = consent;
         this.planned = planned;
+        this.refusals = refusals;
     }
 
     boolean open(Visit visit) {
@@ -53,6 +57,7 @@ class SkinTestGate {
         if (said.byQuestion().isEmpty() || !intake.missing(visit, said).isEmpty()) return new State(List.of(Missing.ANSWERS), List.of());
         Assessment assessment = assessments.of(visit, said);
         if (mayTest.mustNot(assessment)) return new State(List.of(Missing.MUST_NOT), mayTest.against(assessment));
+        if (refusals.of(visit).contains(TestPlan.SKIN_TEST)) return new State(List.of(Missing.REFUSED), List.of());
         return new State(Stream.of(Missing.SIGNATURE, Missing.PRODUCT).filter(one -> lacks(visit, one)).toList(), List.of());
     }
 

@@ -33,7 +33,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Path("/desk/visits/{id}/test-visit")
 public class TestVisitPages {
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TestVisitPage(String id, String client, String starts, String booked, boolean answered, boolean needed, String conflict, List<Day> days, String said,
+    record TestVisitPage(String id, String client, String starts, String booked, boolean answered, boolean needed, boolean refused, String conflict, List<Day> days, String said,
                          boolean mailable, Mistakes mistakes) implements TemplateInstance {}
 
     public record Day(String name, List<Moment> moments) {}
@@ -87,7 +87,7 @@ public class TestVisitPages {
         Optional<Instant> booked = TestVisit.standing(visit.id).map(one -> one.startsAt);
         String conflict = offered.conflict().map(found -> conflict(found, when)).orElse("");
         return new TestVisitPage(visit.id.toString(), visit.client.fullName(), when.moment(visit.startsAt), booked.map(when::moment).orElse(""),
-            offered.answered(), offered.needed(), conflict, days(offered.offers().slots(), when, booked), said, letters.reaches(visit), mistakes);
+            offered.answered(), offered.needed(), offered.refused(), conflict, days(offered.offers().slots(), when, booked), said, letters.reaches(visit), mistakes);
     }
 
     /** Why it cannot be, and from when on a visit could. */

@@ -2,6 +2,7 @@ package foretress.skintest;
 
 import foretress.intake.Intake;
 import foretress.intake.Plans;
+import foretress.intake.Refusals;
 import foretress.ledger.Ledger;
 import foretress.plan.Offers;
 import foretress.plan.Owed;
@@ -17,6 +18,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /** Books the short visit at which tests are put on. Whoever has to be tested for metal too has it all in one. */
@@ -26,13 +28,15 @@ class TestVisits {
 
     private final Plans plans;
     private final Intake intake;
+    private final Refusals refusals;
     private final Letters letters;
     private final Ledger ledger;
     private final Clock clock;
 
-    TestVisits(Plans plans, Intake intake, Letters letters, Ledger ledger, Clock clock) {
+    TestVisits(Plans plans, Intake intake, Refusals refusals, Letters letters, Ledger ledger, Clock clock) {
         this.plans = plans;
         this.intake = intake;
+        this.refusals = refusals;
         this.letters = letters;
         this.ledger = ledger;
         this.clock = clock;
@@ -44,18 +48,21 @@ class TestVisits {
      * @param answered somebody has begun to answer; before, what is needed is what comes first at least
      * @param needed something that needs time is owed
      * @param tufts hair for the metal test is cut at the same visit
+     * @param refused the client does not want a test that would be put on
      * @param conflict a test that cannot be kept before the visit
      */
-    record Offered(boolean answered, boolean needed, boolean tufts, Optional<Owed> conflict, Offers offers) {}
+    record Offered(boolean answered, boolean needed, boolean tufts, boolean refused, Optional<Owed> conflict, Offers offers) {}
 
     Offered offered(Visit visit) {
         Answers said = intake.said(visit);
         boolean answered = !said.byQuestion().isEmpty();
-        if (!visit.state.isAhead()) return new Offered(answered, false, false, Optional.empty(), Offers.NONE);
+        if (!visit.state.isAhead()) return new Offered(answered, false, false, false, Optional.empty(), Offers.NONE);
         List<Owed> owed = plans.of(visit, said).owed();
+        Set<String> refused = refusals.of(visit);
+        if (owed.stream().map(Owed::test).anyMatch(refused::contains)) return new Offered(answered, true, false, true, Optional.empty(), Offers.NONE);
         List<Owed> possible = owed.stream().filter(test -> test.conflict().isEmpty()).toList();
         boolean tufts = possible.stream().anyMatch(test -> test.test().equals(TestPlan.INCOMPATIBILITY_TEST));
-        return new Offered(answered, !owed.isEmpty(), tufts, owed.stream().filter(test -> test.conflict().isPresent()).findFirst(),
+        return new Offered(answered, !owed.isEmpty(), tufts, false, owed.stream().filter(test -> test.conflict().isPresent()).findFirst(),
             Offers.of(possible, MOST_OFFERED));
     }
 

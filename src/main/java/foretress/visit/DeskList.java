@@ -11,6 +11,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,8 @@ public class DeskList {
     /** How far a visit's answers have come, as the desk may know it. */
     public enum Answered { NO_LINK, NOT, HALF, YES, STOPPED, WITHDRAWN, CALLED_OFF }
 
+    private static final Set<Answered> UNANSWERED = EnumSet.of(Answered.NO_LINK, Answered.NOT, Answered.HALF);
+
     /** One visit in the list. */
     public record Row(UUID id, String day, String hour, String client, String services, String stylist, Answered answered,
                       boolean mailable, boolean over, Optional<Owed> owed, String postponed) {
@@ -38,7 +41,7 @@ public class DeskList {
         }
 
         public boolean isUnanswered() {
-            return answered == Answered.NO_LINK || answered == Answered.NOT || answered == Answered.HALF;
+            return UNANSWERED.contains(answered);
         }
 
         public boolean isNeverSent() {
@@ -46,8 +49,12 @@ public class DeskList {
         }
     }
 
-    /** What must be done in the salon before the visit. */
-    public record Owed(UUID visitId, String client, String what, String visitAt, Optional<String> latest, boolean over) {}
+    /**
+     * What must be done in the salon before the visit.
+     *
+     * @param atLeast the client has not answered everything: more may follow
+     */
+    public record Owed(UUID visitId, String client, String what, String visitAt, Optional<String> latest, boolean over, boolean atLeast) {}
 
     /** A promise in the list; {@code who} is blank when it is the whole desk's. */
     public record Promise(UUID id, Task.Kind kind, UUID visitId, UUID clientId, String client, Optional<String> phone, String who,
@@ -176,7 +183,7 @@ public class DeskList {
     private Optional<Owed> owed(Visit visit, When when) {
         return visit.owed().map(owed -> new Owed(visit.id, visit.client.fullName(), owed.what(),
             when.moment(visit.startsAt), owed.by().map(when::moment),
-            owed.by().filter(by -> by.isBefore(clock.instant())).isPresent()));
+            owed.by().filter(by -> by.isBefore(clock.instant())).isPresent(), UNANSWERED.contains(answered(visit))));
     }
 
     public When when() {

@@ -92,6 +92,12 @@ public class Visits {
             day.atStartOfDay(zone).toInstant(), List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN)));
     }
 
+    /** Ids of the same, for whoever locks them one by one. */
+    public List<UUID> aheadFrom(LocalDate day, ZoneId zone) {
+        return Visit.getEntityManager().createQuery("select v.id from Visit v where v.startsAt >= ?1 and v.state not in ?2 order by v.id", UUID.class)
+            .setParameter(1, day.atStartOfDay(zone).toInstant()).setParameter(2, List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN)).getResultList();
+    }
+
     /** Of those, the ones for which something must be done before. What is owed is sealed, so the store cannot pick them out. */
     public List<Visit> owingFrom(LocalDate day, ZoneId zone) {
         return comingFrom(day, zone).stream().filter(visit -> visit.owed().isPresent()).toList();

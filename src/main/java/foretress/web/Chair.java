@@ -229,6 +229,7 @@ public interface Chair {
     @Message String desk_owed_other();
     @Message String desk_owed_reading();
     @Message String desk_owed_skin();
+    @Message String desk_owed_talk();
     @Message String desk_owed_test();
     @Message String desk_promises();
     @Message String desk_promises_none();

@@ -242,6 +242,8 @@ public interface SkinWords {
     @Message String test_stands_until(String last);
     @Message String test_tests();
     @Message String test_title(String client);
+    @Message String test_refused();
+    @Message String test_refused_link();
     @Message String test_to_link();
     @Message String test_to_visit();
     @Message String test_tufts();
@@ -264,6 +266,7 @@ public interface SkinWords {
     @Message String visit_tight();
     @Message String visit_lead();
     @Message String visit_at_least();
+    @Message String visit_refused();
     @Message String visit_none_known();
     @Message String visit_none_needed();
     @Message String visit_none_open();

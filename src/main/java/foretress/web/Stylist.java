@@ -14,6 +14,7 @@ public interface Stylist {
     @Message String ask_to_link();
     @Message String consultation_age(int years);
     @Message String consultation_answers();
+    @Message String consultation_ask_again(String topic);
     @Message String consultation_because();
     @Message String consultation_because_also(int count);
     @Message String consultation_because_more(int count);
@@ -55,6 +56,7 @@ public interface Stylist {
     @Message String consultation_service();
     @Message String consultation_signed(String when);
     @Message String consultation_source();
+    @Message String consultation_settles(int count);
     @Message String consultation_standing();
     @Message String consultation_title(String client);
     @Message String consultation_topics(int count);
@@ -72,6 +74,8 @@ public interface Stylist {
     @Message String day_none();
     @Message String day_not_answered();
     @Message String day_clear_up();
+    @Message String day_talk();
+    @Message String day_act_talk();
     @Message String day_act_clear_up();
     @Message String day_owed_late(String latest);
     @Message String day_owed_latest(String latest);
@@ -120,6 +124,17 @@ public interface Stylist {
     @Message String owed_read();
     @Message String owed_record();
     @Message String owed_start();
+    @Message String refused_title();
+    @Message String refused_title_of(String client);
+    @Message String refused_lead();
+    @Message String refused_which();
+    @Message String refused_wants(String test);
+    @Message String refused_then();
+    @Message String refused_record();
+    @Message String refused_missing();
+    @Message String refused_none();
+    @Message String refused_how();
+    @Message String refused_link();
     @Message String source_common_practice();
     @Message String source_from_memory();
     @Message String source_own_decision();

@@ -3,6 +3,7 @@ package foretress.skintest;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.Walker;
+import foretress.intake.Answering;
 import foretress.intake.Knocking;
 import foretress.salon.ExampleLine;
 import foretress.salon.OpenSalon;
@@ -42,6 +43,15 @@ public class Chair {
     public UUID signed(LocalDate born, Map<String, List<String>> told) {
         UUID visit = make.visit(born);
         knocking.come(visit, born, told).agree().all().readBack().sign("Ottilie Brandt");
+        return visit;
+    }
+
+    /** The same client, who said no to everything, the skin test included. */
+    public UUID refused() {
+        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
+        Answering client = knocking.come(visit, Map.of()).agree().all().readBack();
+        client.walker().open("/answers/tests").send(Map.of("refuse", "skin-test"));
+        client.sign("Ottilie Brandt");
         return visit;
     }
 

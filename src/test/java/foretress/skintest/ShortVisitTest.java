@@ -206,4 +206,13 @@ class ShortVisitTest {
         client.open("/code");
         assertThat(client.response().statusCode()).isEqualTo(200);
     }
+
+    @Test
+    @DisplayName("R47: no short visit is offered for a test that the client does not want")
+    void aRefusedTestIsNotBooked() {
+        UUID visit = chair.refused();
+        Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").expect(200);
+        assertThat(sanna.text()).contains("The client does not want this test, so no time is offered.");
+        assertThat(sanna.page().select("#book")).isEmpty();
+    }
 }

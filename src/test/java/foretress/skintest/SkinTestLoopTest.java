@@ -308,6 +308,38 @@ class SkinTestLoopTest {
     }
 
     @Test
+    @DisplayName("R47: whoever does not want the skin test is not tested unseen: staff are told to talk first, and only what the client says in person opens it, signed for")
+    void whoRefusedIsTalkedWithFirst() {
+        UUID visit = chair.refused();
+        chair.name(visit, "4-0");
+        String here = "/visits/" + visit + "/skin-test";
+        Walker petra = salon.as("petra").open(here).expect(200);
+        assertThat(petra.text()).contains("The client does not want this test.", "nobody is tested against their word");
+        assertThat(petra.page().select("form[action$=hand-over], a[href$=record]")).isEmpty();
+        assertThat(petra.open(here + "/record").at()).as("not by its address either").isEqualTo(here);
+        petra.open(petra.only("a[href$=refused]").attr("href")).expect(200).send(Map.of()).expect(422);
+        assertThat(petra.text()).contains("Tick the test the client wants after all");
+        petra.send(Map.of("wanted", "skin-test")).expect(200);
+        assertThat(petra.at()).isEqualTo("/visits/" + visit);
+        assertThat(petra.text()).doesNotContain("does not want this test").contains("not signed yet");
+        salon.as("edda").open("/owner").send("form.trail", Map.of("act", "wanted after all")).expect(200).only("#trail tbody tr:contains(Petra Lind)");
+        assertThat(petra.open(here).page().select("form[action$=hand-over]")).hasSize(1);
+        chair.applied(visit);
+        assertThat(petra.open("/visits/" + visit + "/decision").expect(200).text()).as("she signs the service again").contains("A test came in or fell away after the client signed");
+    }
+
+    @Test
+    @DisplayName("R47: only stylist and owner record that a test is wanted after all; a test that was not refused is none to record")
+    void whoMayRecordAnotherMind() {
+        UUID visit = chair.refused();
+        salon.as("sanna").open("/visits/" + visit + "/refused").expect(403);
+        Walker petra = salon.as("petra").open("/visits/" + visit + "/refused").expect(200);
+        petra.send(Map.of("wanted", "test-cutting")).expect(422);
+        petra.open("/visits/" + chair.signed(Map.of()) + "/refused").expect(200);
+        assertThat(petra.text()).contains("No test is refused for this visit.");
+    }
+
+    @Test
     void noTestWithoutItsOwnConsent() {
         UUID visit = chair.planned(Map.of());
         assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at()).isEqualTo("/visits/" + visit + "/skin-test");

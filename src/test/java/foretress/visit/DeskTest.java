@@ -8,6 +8,7 @@ import foretress.consent.Consents;
 import foretress.consent.Evidence;
 import foretress.intake.Answering;
 import foretress.intake.Knocking;
+import foretress.intake.Refusals;
 import foretress.salon.OpenSalon;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
@@ -21,6 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
@@ -41,6 +43,7 @@ class DeskTest {
     @Inject MovedClock clock;
     @Inject Consents consents;
     @Inject Knocking knocking;
+    @Inject Refusals refusals;
 
     @BeforeEach
     void open() {
@@ -271,6 +274,32 @@ class DeskTest {
                 "test first", "prevents", "restricts", "standing", "finding", "pregnan", "asthma", "data-weight");
         }
         assertThat(desk.open("/desk").only("tr:has(a[href$=" + id + "])").text()).contains("Answered", "Skin test latest");
+    }
+
+    @Test
+    @DisplayName("R47: nobody is called in for a test they do not want: the desk reads that somebody talks with them first, never why; wanted again, it is owed again")
+    void aRefusedTestIsNoReasonToComeIn() {
+        UUID id = make.visit(LocalDate.of(1965, 3, 4));
+        Answering client = knocking.come(id, Map.of()).agree().all().readBack();
+        client.walker().open("/answers/tests").send(Map.of("refuse", "skin-test"));
+        client.sign("Ottilie Brandt");
+        assertThat(mustComeIn(id)).contains("Does not want a test: talk with them first").doesNotContain("Skin test", "at least");
+        assertThat(salon.as("petra").open("/day").text()).contains("Does not want a test: talk with them first");
+        QuarkusTransaction.requiringNew().run(() -> refusals.say(id, Set.of()));
+        assertThat(mustComeIn(id)).contains("Skin test").doesNotContain("talk with them");
+    }
+
+    @Test
+    @DisplayName("R47: who must come in before everything is answered must come in for that at least")
+    void beforeEverythingIsAnsweredItIsWhatIsOwedAtLeast() {
+        UUID id = make.visit(LocalDate.of(1965, 3, 4));
+        assertThat(mustComeIn(id)).contains("at least: Skin test");
+        knocking.come(id, Map.of()).agree().all().readBack().sign("Ottilie Brandt");
+        assertThat(mustComeIn(id)).contains("Skin test").doesNotContain("at least");
+    }
+
+    private String mustComeIn(UUID visit) {
+        return salon.as("sanna").open("/desk").expect(200).page().select("h2:contains(Must come in) + ul li:has(a[href$=" + visit + "])").text();
     }
 
     @Test
