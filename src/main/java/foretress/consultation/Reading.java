@@ -14,17 +14,17 @@ import java.util.stream.Stream;
  * @param begun there is an answer at all
  * @param answered the client has answered everything that was required
  * @param standing the heaviest weight on the booked services
- * @param reasons the heaviest findings that restrict or more
- * @param more the other such findings
- * @param notes lighter findings
+ * @param reasons the heaviest findings that restrict or more, and acts for such findings
+ * @param more the others
+ * @param notes what weighs less
  * @param asks what nobody asked yet, or must ask again
  * @param pairs answers that contradict each other
  * @param map the strand map as SVG and list
  * @param mapAside the hair's length and how sure it is
  */
 public record Reading(String id, String clientId, String client, String facts, String when, Optional<Over> over, boolean begun, boolean answered,
-                      Weight standing, String standingWord, String service, List<String> follows, List<Reason> reasons, List<Reason> more,
-                      List<Reason> notes, List<Ask> asks, List<Pair> pairs, String map, String mapAside,
+                      Weight standing, String standingWord, String service, List<String> follows, List<Point> reasons, List<Point> more,
+                      List<Point> notes, List<Ask> asks, List<Pair> pairs, String map, String mapAside,
                       List<OwedTest> owed, List<Other> instead, List<Chapter> answers, String answersBrief, List<Paper> papers, Optional<Since> since) {
 
     public String address() {
@@ -43,6 +43,19 @@ public record Reading(String id, String clientId, String client, String facts, S
     /** What is booked cannot be done: what else could be is talked about next. */
     public boolean isOff() {
         return standing == Weight.PREVENTS;
+    }
+
+    /** How many findings are folded behind the first screen's. */
+    public int moreFindings() {
+        return findings(more);
+    }
+
+    public int noteFindings() {
+        return findings(notes);
+    }
+
+    private static int findings(List<Point> points) {
+        return points.stream().mapToInt(point -> point.reasons().size()).sum();
     }
 
     /** How many of the other services stand where, in the order in which they are offered. */
@@ -94,6 +107,36 @@ public record Reading(String id, String clientId, String client, String facts, S
         /** The same, saying first that it is an earlier visit's. */
         Reason foundEarlier(String words) {
             return new Reason(rule, weight, word, title, todo, Stream.concat(Stream.of(words), because.stream()).toList(), words, unsure, condition, sources);
+        }
+    }
+
+    /**
+     * A finding, or an act that would settle several which stand only because an answer is not known.
+     *
+     * @param weight the heaviest of them
+     * @param title what to do; empty for a finding, which says it itself
+     * @param asked the first question it would answer, and how many more there are
+     */
+    public record Point(Weight weight, String word, String title, String asked, List<Reason> reasons) {
+        static Point alone(Reason reason) {
+            return new Point(reason.weight(), reason.word(), "", "", List.of(reason));
+        }
+
+        public boolean isMany() {
+            return reasons.size() > 1;
+        }
+
+        boolean isUnsure() {
+            return isMany() || only().unsure();
+        }
+
+        public Reason only() {
+            return reasons.get(0);
+        }
+
+        /** The room it takes on the first screen: an act is one line, a finding says what to do at length. */
+        int lines() {
+            return isMany() ? 1 : 2;
         }
     }
 

@@ -11,7 +11,7 @@ import foretress.card.EarlierFindings.Earlier;
 import foretress.consent.Consents;
 import foretress.consultation.Reading.Other;
 import foretress.consultation.Reading.Paper;
-import foretress.consultation.Reading.Reason;
+import foretress.consultation.Reading.Point;
 import foretress.consultation.Reading.Since;
 import foretress.hair.StrandMap;
 import foretress.hair.StrandSvg;
@@ -42,15 +42,15 @@ import java.util.stream.Stream;
 /** Turns a visit's answers and assessment into what the stylist reads. */
 @RequestScoped
 public class Readings {
-    /** Reasons beside the standing; the others are one tap away. */
-    private static final int SHOWN = 3;
+    /** Room for what is read beside the standing, see {@link Point#lines}; the rest is one tap away. */
+    private static final int SHOWN = 7;
 
     private final Intake intake;
     private final Assessments assessments;
     private final BookedChemistry chemistry;
     private final Consents consents;
     private final Visits visits;
-    private final Reasons reasons;
+    private final Points points;
     private final StrandMaps maps;
     private final EarlierFindings earlier;
     private final DecisionText text;
@@ -65,14 +65,14 @@ public class Readings {
     private final Stylist say;
     private final ChairTime time;
 
-    Readings(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits, Reasons reasons,
+    Readings(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits, Points points,
              StrandMaps maps, EarlierFindings earlier, DecisionText text, OwedTests owedTests, AnswerChapters chapters, StillToAsk asks, OverReading over, Contradicted contradicted, Knowledge knowledge, Menu menu, Language language, Stylist say, ChairTime time) {
         this.intake = intake;
         this.assessments = assessments;
         this.chemistry = chemistry;
         this.consents = consents;
         this.visits = visits;
-        this.reasons = reasons;
+        this.points = points;
         this.maps = maps;
         this.earlier = earlier;
         this.text = text;
@@ -98,13 +98,14 @@ public class Readings {
         Assessment assessment = assessments.of(visit, said);
         boolean answered = !said.byQuestion().isEmpty() && intake.missing(visit, said).isEmpty();
         List<Earlier> before = earlier.of(visit, assessment);
-        List<Reason> all = Stream.concat(reasons.of(visit, assessment, said).stream(), reasons.earlier(visit, before).stream())
-            .sorted((a, b) -> b.weight().compareTo(a.weight())).toList();
-        Weight standing = assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Reason::weight).toList()));
+        List<Point> all = points.of(visit, assessment, said, before);
+        List<Point> heavy = heavier(all, true);
+        int shown = shown(heavy);
+        Weight standing = assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Point::weight).toList()));
         List<Reading.OwedTest> owed = owedTests.of(visit);
         StrandMap map = maps.map(visit, said, words());
         return new Reading(visit.id.toString(), visit.client.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), over.of(visit), !said.byQuestion().isEmpty(), answered,
-            standing, word(standing), services(visit), owedTests.follows(visit), first(heavier(all, true)), rest(heavier(all, true)), heavier(all, false),
+            standing, word(standing), services(visit), owedTests.follows(visit), heavy.subList(0, shown), heavy.subList(shown, heavy.size()), heavier(all, false),
             asks.of(visit, said), contradicted.of(said), StrandSvg.figure(map, maps.words(words()), "map"), maps.words(words()).length(map), owed, instead(visit, assessment, before), chapters.of(visit, said), chapters.brief(visit, said), papers(visit), since(visit, assessment, said));
     }
 
@@ -126,16 +127,18 @@ public class Readings {
             .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
     }
 
-    private static List<Reason> heavier(List<Reason> all, boolean heavy) {
-        return all.stream().filter(r -> (r.weight().compareTo(Weight.RESTRICTS) >= 0) == heavy).toList();
+    private static List<Point> heavier(List<Point> all, boolean heavy) {
+        return all.stream().filter(p -> (p.weight().compareTo(Weight.RESTRICTS) >= 0) == heavy).toList();
     }
 
-    private static List<Reason> first(List<Reason> reasons) {
-        return reasons.subList(0, Math.min(SHOWN, reasons.size()));
-    }
-
-    private static List<Reason> rest(List<Reason> reasons) {
-        return reasons.subList(Math.min(SHOWN, reasons.size()), reasons.size());
+    /** How many of them, from the first on, find room beside the standing. */
+    private static int shown(List<Point> points) {
+        int lines = 0;
+        int shown = 0;
+        while (shown < points.size() && lines + points.get(shown).lines() <= SHOWN) {
+            lines += points.get(shown++).lines();
+        }
+        return shown;
     }
 
     private String services(Visit visit) {

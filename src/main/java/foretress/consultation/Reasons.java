@@ -1,6 +1,5 @@
 package foretress.consultation;
 
-import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.assessment.Rule;
 import foretress.assessment.Service;
@@ -57,11 +56,9 @@ class Reasons {
         this.time = time;
     }
 
-    /** What weighs on the booked services, the heaviest first. */
-    List<Reason> of(Visit visit, Assessment assessment, Answers said) {
-        List<Service> booked = chemistry.services(visit);
-        return assessment.findings().stream().filter(f -> f.speaksOn(booked)).map(f -> reason(visit, f, said))
-            .sorted((a, b) -> b.weight().compareTo(a.weight())).toList();
+    /** In the order given. */
+    List<Reason> of(Visit visit, List<Finding> findings, Answers said) {
+        return findings.stream().map(f -> reason(visit, f, said)).toList();
     }
 
     /** What was found at other visits and still stands, with the answers of its own day. */
@@ -83,7 +80,11 @@ class Reasons {
 
     /** The first answer that fits into a line, whole, and how many more there are; all of them stand where one asks why. */
     private String brief(Visit visit, List<String> questions, Answers said) {
-        List<String> lines = questions.stream().flatMap(q -> line(q, question -> named(visit, question, said))).distinct().toList();
+        return brief(questions.stream().flatMap(q -> line(q, question -> named(visit, question, said))).distinct().toList());
+    }
+
+    /** Of these lines the first that is short enough, and how many more there are. */
+    String brief(List<String> lines) {
         String shown = lines.stream().filter(l -> l.length() <= BRIEF).findFirst().orElse("");
         int more = lines.size() - (shown.isEmpty() ? 0 : 1);
         String also = more == 0 ? "" : shown.isEmpty() ? say.consultation_because_more(more) : say.consultation_because_also(more);

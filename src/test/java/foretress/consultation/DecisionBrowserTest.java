@@ -12,6 +12,7 @@ import foretress.assessment.TestFact;
 import foretress.card.GivenTests;
 import foretress.intake.Knocking;
 import foretress.picture.Photos;
+import foretress.skintest.Chair;
 import foretress.salon.OpenSalon;
 import foretress.visit.State;
 import foretress.visit.Visit;
@@ -54,6 +55,7 @@ class DecisionBrowserTest {
     @Inject OpenSalon salon;
     @Inject VisitMaker make;
     @Inject Knocking knocking;
+    @Inject Chair chair;
     @Inject GivenTests tests;
     @Inject MovedClock clock;
     UUID visit;
@@ -272,7 +274,7 @@ class DecisionBrowserTest {
     @DisplayName("R54, R55: at 1024 by 768 standing, whole reasons, owed tests, what to ask and the decision lie on the first screen; folded the page ends by 1,500")
     void theFirstScreenOfAVisit() {
         Map<String, Map<String, List<String>>> clients = Map.of(
-            "plain", Map.of(),
+            "plain", Map.of(), "unsure", knocking.knowsNothing(),
             "heavy", Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"), "treatments.when.precision", List.of("years-ago"),
                 "treatments.when.ago", List.of("1-2"), "treatments.zone", List.of("whole"), "asthma", List.of("yes")),
             "tattoo", Map.of("black-tattoo", List.of("yes"), "black-tattoo-reaction", List.of("yes"), "black-tattoo-what", List.of("blisters")));
@@ -311,6 +313,57 @@ class DecisionBrowserTest {
             if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) found.add(name + " is too wide with text twice as large");
         }
     }
+
+    @Test
+    @DisplayName("R35: of a client who knows nothing the stylist reads each act once; every finding with its sources is a tap or two away, and counted")
+    void whoKnowsNothingIsReadByTheAct() {
+        signed(knocking.knowsNothing());
+        try (var context = browser.tablet(base.toString())) {
+            Page page = context.newPage();
+            signIn(page, "petra", "/visits/" + visit);
+            List<String> acts = page.locator(".reasons > li:has(> .because > details.why > ul.reasons) > p").allTextContents();
+            assertThat(acts).contains("Ask again: Past reactions", "Ask again: Your medicines").doesNotHaveDuplicates();
+            assertThat(page.locator("main .reasons > li:not(.ask):not(.pair)").count()).as("findings and acts").isGreaterThan(60);
+            assertThat(page.evaluate(UNCOUNTED)).as("acts that do not say how many they settle").isEqualTo(List.of());
+            assertThat(page.evaluate(NO_SOURCE)).as("findings without their source").isEqualTo(List.of());
+            page.locator("details.more > summary").click();
+            page.locator(".reasons > li:has-text('Ask again: Your medicines') > .because > details > summary").first().click();
+            look(page, "unsure-open");
+        }
+    }
+
+    @Test
+    @DisplayName("R47, A3: a refused test leads from the visit to what the client decided; ticked there, its button makes it again; the owner's check of the chain")
+    void aRefusedTestOnATablet() {
+        visit = chair.refused();
+        try (var context = browser.tablet(base.toString())) {
+            Page page = context.newPage();
+            signIn(page, "petra", "/visits/" + visit);
+            look(page, "refused-visit");
+            page.locator(".owed a[href$='/refused']").click();
+            press(page);
+            assertThat(page.locator(".mistakes a").count()).isOne();
+            look(page, "refused");
+            page.check("[name=wanted][value=skin-test]");
+            press(page);
+            assertThat(page.locator(".owed a[href$='/skin-test']").count()).isOne();
+        }
+        try (var context = browser.tablet(base.toString())) {
+            Page page = context.newPage();
+            signIn(page, "edda", "/owner");
+            page.locator("#chain .button").click();
+            assertThat(page.locator("#chain [role=status]").textContent()).contains("whole");
+            look(page, "owner-chain");
+        }
+    }
+
+    private static final String UNCOUNTED = """
+        () => [...document.querySelectorAll('.because > details.why:has(> ul.reasons)')]
+          .filter(act => act.querySelector('summary > span').textContent !== `settles ${act.querySelectorAll(':scope > ul > li').length} findings`)
+          .map(act => act.textContent.trim().slice(0, 60))""";
+    private static final String NO_SOURCE = """
+        () => [...document.querySelectorAll('.reasons > li')].filter(e => e.querySelector('details.why > ul:not(.reasons)') === null && !e.matches('.ask, .pair'))
+          .map(e => e.textContent.trim().slice(0, 60))""";
 
     @Test
     @DisplayName("R20: a called-off visit says so, has no standing, nothing owed and nothing to decide, and leads to the card")
