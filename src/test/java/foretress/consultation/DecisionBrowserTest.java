@@ -1,5 +1,6 @@
 package foretress.consultation;
 
+import static foretress.consultation.AtTheChair.press;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
@@ -39,17 +40,6 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class DecisionBrowserTest {
     private static final String TOO_WIDE = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
-    /** The answer that says no wherever nothing is chosen. */
-    private static final String SAY_NO = """
-        () => {
-          const boxes = [...document.querySelectorAll('main [data-kind] input[type=radio], main [data-kind] input[type=checkbox]')];
-          for (const name of new Set(boxes.map(b => b.name))) {
-            const group = boxes.filter(b => b.name === name);
-            if (group.some(b => b.checked)) continue;
-            (['none', 'no', 'never', 'not-pregnant', 'nothing'].map(v => group.find(b => b.value === v)).find(b => b) ?? group[0]).click();
-          }
-        }""";
-
     static Browser browser;
     @TestHTTPResource("/") URL base;
     @Inject OpenSalon salon;
@@ -94,13 +84,7 @@ class DecisionBrowserTest {
 
     private void signIn(Page page, String login, String to) {
         page.navigate("/sign-in?to=" + to);
-        page.fill("[name=login]", login);
-        page.fill("[name=password]", OpenSalon.PASSWORD);
-        press(page);
-    }
-
-    private static void press(Page page) {
-        page.waitForNavigation(() -> page.locator("main .button.main").last().click());
+        AtTheChair.signIn(page, login, OpenSalon.PASSWORD);
     }
 
     /** One page, on a tablet and as wide as a phone: a picture, nothing for axe, nothing too wide. */
@@ -129,7 +113,7 @@ class DecisionBrowserTest {
             assertThat(page.locator(".mistakes").count()).as("nothing was chosen beforehand").isOne();
             look(page, "today-mistakes");
             for (int i = 0; i < 30 && page.locator("main form").count() > 0; i++) {
-                page.evaluate(SAY_NO);
+                page.evaluate(AtTheChair.SAY_NO);
                 press(page);
             }
             look(page, "today-done");
@@ -150,23 +134,9 @@ class DecisionBrowserTest {
 
     /** The tablet goes to the client, who signs, and comes back. */
     private void handed(Page page) {
-        page.waitForNavigation(() -> page.locator("form[action$='/hand-over'] button").click());
-        press(page);
-        page.fill("#day", "4");
-        page.selectOption("#month", "3");
-        page.fill("#year", "1965");
-        press(page);
-        assertThat(page.url()).endsWith("/answers/read-back");
-        press(page);
-        page.locator("input[name=agree]").all().forEach(box -> box.check());
-        page.check("input[type=radio][name=mark][value=typed]");
-        page.fill("[name=typed]", "Ottilie Brandt");
-        press(page);
+        AtTheChair.handedOver(page, "Ottilie Brandt", LocalDate.of(1965, 3, 4));
         look(page, "handed-back");
-        page.waitForNavigation(() -> page.locator("form[action$='/give-back'] button").click());
-        page.fill("[name=login]", "petra");
-        page.fill("[name=password]", OpenSalon.PASSWORD);
-        press(page);
+        AtTheChair.givenBack(page, "petra", OpenSalon.PASSWORD);
         assertThat(page.url()).endsWith("/decision");
     }
 
@@ -177,12 +147,7 @@ class DecisionBrowserTest {
         assertThat(page.locator(".mistakes").textContent()).as("R3: nothing closes unsaid").contains("Say how it went", "Say whether something went wrong");
         look(page, "closing-mistakes");
         page.check("[name=course-0][value=changed]");
-        page.selectOption("[name=zone-0]", "regrowth");
-        page.fill("[name=product-0]", "Larkmoss");
-        page.fill("[name=shade-0]", "4-0");
-        page.fill("[name=batch-0]", "B117");
-        page.fill("[name=strength-0]", "6 %");
-        page.fill("[name=minutes-0]", "35");
+        AtTheChair.used(page, 0, "regrowth", Map.of("product", "Larkmoss", "shade", "4-0", "batch", "B117", "strength", "6 %", "minutes", "35"));
         page.check("[name=strand][value=good]");
         page.fill("[name=condition]", "Even and soft.");
         assertThat(page.locator(".closing .what").isVisible()).isFalse();
@@ -194,9 +159,7 @@ class DecisionBrowserTest {
         page.click("[name=more]");
         assertThat(page.locator("[name=product-1]").count()).as("one empty line").isOne();
         assertThat(page.inputValue("[name=batch-0]")).as("what was typed stays").isEqualTo("B117");
-        page.selectOption("[name=zone-1]", "ends");
-        page.fill("[name=product-1]", "Larkmoss Soft");
-        page.fill("[name=ratio-1]", "1 : 2");
+        AtTheChair.used(page, 1, "ends", Map.of("product", "Larkmoss Soft", "ratio", "1 : 2"));
         look(page, "closing-filled");
         press(page);
         assertThat(page.url()).contains("/card");
