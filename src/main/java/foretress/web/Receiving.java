@@ -4,6 +4,7 @@ import io.vertx.core.Context;
 import io.vertx.core.Vertx;
 import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpServerRequest;
+import io.vertx.core.http.HttpVersion;
 import io.vertx.core.http.impl.HttpServerRequestInternal;
 import io.vertx.core.impl.ContextInternal;
 import io.vertx.ext.web.Router;
@@ -93,10 +94,17 @@ class Receiving {
     /** The rest of it is not waited for. */
     private void fail(int status) {
         giveUp();
-        context.response().putHeader("Connection", "close");
+        boolean alone = request.version() != HttpVersion.HTTP_2;
+        if (alone) context.response().putHeader("Connection", "close");
         if (status == 503) context.response().putHeader("Retry-After", "5");
-        context.response().endHandler(said -> request.connection().close());
+        context.response().endHandler(said -> end(alone));
         context.fail(status);
+    }
+
+    /** In HTTP/2 a connection carries others too: this stream alone is closed, without an error (RFC 9113, 8.1). */
+    private void end(boolean alone) {
+        if (alone) request.connection().close();
+        else request.response().reset(0);
     }
 
     private void giveUp() {

@@ -5,6 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
+import io.vertx.core.Future;
+import io.vertx.core.Vertx;
+import io.vertx.core.http.HttpClient;
+import io.vertx.core.http.HttpClientOptions;
+import io.vertx.core.http.HttpClientRequest;
+import io.vertx.core.http.HttpMethod;
+import io.vertx.core.http.HttpVersion;
+import jakarta.inject.Inject;
 import java.io.IOException;
 import java.net.Socket;
 import java.net.SocketTimeoutException;
@@ -12,6 +20,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -21,7 +30,10 @@ class SlowSendersTest {
     private static final int SENDERS = 200;
     private static final String BODY = "login=nobody&password=" + "x".repeat(1_000);
 
+    private static final int STREAMS = 80;      // of one connection; the server allows a hundred
+
     @TestHTTPResource("/") URI base;
+    @Inject Vertx vertx;
 
     private Socket slow(String type) throws IOException {
         var socket = new Socket("127.0.0.1", base.getPort());
@@ -56,6 +68,60 @@ class SlowSendersTest {
             for (var socket : sockets) assertThat(finish(socket)).startsWith("HTTP/1.1 4");
         } finally {
             for (var socket : sockets) socket.close();
+        }
+    }
+
+    private HttpClient overHttp2() {
+        return vertx.createHttpClient(new HttpClientOptions().setProtocolVersion(HttpVersion.HTTP_2).setHttp2ClearTextUpgrade(false)
+            .setHttp2MaxPoolSize(1).setHttp2MultiplexingLimit(STREAMS));
+    }
+
+    private static <T> T done(Future<T> future) throws Exception {
+        return future.toCompletionStage().toCompletableFuture().get(60, TimeUnit.SECONDS);
+    }
+
+    /** A form whose end does not come yet; its length is not told, as HTTP/2 allows. */
+    private HttpClientRequest begun(HttpClient client, String type) throws Exception {
+        var request = done(client.request(HttpMethod.POST, base.getPort(), "127.0.0.1", "/sign-in"));
+        request.setChunked(true).putHeader("Content-Type", type);
+        done(request.write(BODY.substring(0, 20)));
+        return request;
+    }
+
+    @Test
+    @DisplayName("R65: eighty slow forms on each of two connections of HTTP/2 hold no worker either, and are answered when they are whole")
+    void manyStreamsOfOneConnectionHoldNoWorkerEither() throws Exception {
+        var clients = List.of(overHttp2(), overHttp2());
+        List<HttpClientRequest> requests = new ArrayList<>();
+        try {
+            for (int i = 0; i < 2 * STREAMS; i++) requests.add(begun(clients.get(i % 2), i % 4 < 2 ? "application/x-www-form-urlencoded" : "multipart/form-data; boundary=x"));
+            assertThat(requests).allMatch(request -> request.version() == HttpVersion.HTTP_2);
+            for (int i = 0; i < 40; i++) assertThat(RestAssured.get("/sign-in").statusCode()).isEqualTo(200);
+            for (int i = 0; i < 10; i++) assertThat(RestAssured.given().formParam("login", "nobody").post("/sign-in").statusCode()).isEqualTo(400);
+            assertThat(requests).as("nobody was cut off to make room").noneMatch(request -> request.response().isComplete());
+            for (var request : requests) request.end(BODY.substring(20));
+            for (var request : requests) assertThat(done(request.response()).statusCode()).isBetween(400, 499);
+        } finally {
+            for (var client : clients) done(client.close());
+        }
+    }
+
+    @Test
+    @DisplayName("R65: over HTTP/2 too a body longer than any is refused on its way, in an answer that HTTP/2 allows")
+    void aStreamLongerThanAnyIsRefusedOnItsWay() throws Exception {
+        var client = overHttp2();
+        try {
+            var request = begun(client, "application/x-www-form-urlencoded");
+            var other = begun(client, "application/x-www-form-urlencoded");
+            for (int i = 0; i < 13; i++) request.write("x".repeat(1 << 20));
+            var answer = done(request.response());
+            assertThat(answer.statusCode()).isEqualTo(413);
+            assertThat(answer.headers().contains("Connection")).as("RFC 9113, 8.2.2: no header that speaks of the connection").isFalse();
+            other.end(BODY.substring(20));
+            assertThat(done(other.response()).statusCode()).as("the same connection's other form").isEqualTo(400);
+            assertThat(other.connection()).isSameAs(request.connection());
+        } finally {
+            done(client.close());
         }
     }
 
