@@ -28,7 +28,7 @@ public class Start {
     /** The server has ended, or never came up: a known reason is said in its sentence, any other with its whole story. */
     private static void ended(int exitCode, Throwable failure) {
         if (failure == null) System.exit(exitCode);
-        var known = TooBusy.behind(failure);
+        var known = TooBusy.behind(failure).or(() -> PortTaken.behind(failure));
         known.ifPresentOrElse(refusal -> System.err.println(refusal.getMessage()),
             () -> Logger.getLogger(Start.class).error("the server could not start", failure));
         System.exit(known.map(refusal -> refusal.reason.exitCode).orElse(1));

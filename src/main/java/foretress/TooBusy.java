@@ -17,7 +17,7 @@ final class TooBusy {
                 + "Nothing was changed. Start again when less is running; QUARKUS_DATASOURCE_JDBC_ACQUISITION_TIMEOUT gives it longer than the usual 60S."));
     }
 
-    private static Stream<Throwable> causes(Throwable failure) {
+    static Stream<Throwable> causes(Throwable failure) {
         return Stream.iterate(failure, cause -> cause != null, Throwable::getCause).limit(20);
     }
 }
