@@ -16,16 +16,18 @@ public class GuestVisitPages {
     record ShortVisitPage(String when, String visitAt, boolean tufts) implements TemplateInstance {}
 
     private final Guest guest;
+    private final TestVisits shortVisits;
 
-    GuestVisitPages(Guest guest) {
+    GuestVisitPages(Guest guest, TestVisits shortVisits) {
         this.guest = guest;
+        this.shortVisits = shortVisits;
     }
 
     @GET
     public Response show() {
         Visit visit = guest.visit();
         return TestVisit.standing(visit.id).map(planned -> Response.ok(new ShortVisitPage(Letters.moment(planned.startsAt, visit),
-                Letters.moment(visit.startsAt, visit), planned.tufts)).build())
+                Letters.moment(visit.startsAt, visit), shortVisits.tufts(visit))).build())
             .orElseGet(() -> Response.seeOther(URI.create("/answers")).build());
     }
 }

@@ -37,10 +37,11 @@ class Overviews {
     private final Sealing sealing;
     private final Knowledge knowledge;
     private final SkinWords say;
+    private final TestVisits shortVisits;
     private final Clock clock;
 
     Overviews(Tests tests, SkinTestGate gate, SkinTestRecord record, SkinTests kept, TestConsent consent, PlannedProducts planned,
-              ProductLines lines, Sealing sealing, Knowledge knowledge, SkinWords say, Clock clock) {
+              ProductLines lines, Sealing sealing, Knowledge knowledge, SkinWords say, TestVisits shortVisits, Clock clock) {
         this.tests = tests;
         this.gate = gate;
         this.record = record;
@@ -51,6 +52,7 @@ class Overviews {
         this.sealing = sealing;
         this.knowledge = knowledge;
         this.say = say;
+        this.shortVisits = shortVisits;
         this.clock = clock;
     }
 
@@ -61,7 +63,7 @@ class Overviews {
         return new Overview(visit.id.toString(), visit.client.fullName(), moment(visit.startsAt, visit),
             product.map(one -> one.line().name + ", " + one.shade()).orElse(""), missing(visit, state), state.mustNot(), because(state),
             state.missing().isEmpty() && product.filter(one -> consent.signed(visit, one)).isPresent(),
-            shortVisit.map(one -> moment(one.startsAt, visit)).orElse(""), shortVisit.filter(one -> one.tufts).isPresent(),
+            shortVisit.map(one -> moment(one.startsAt, visit)).orElse(""), shortVisit.isPresent() && shortVisits.tufts(visit),
             tests.ofClient(visit.client.id).stream().map(told -> one(told, visit)).toList(), papers(visit));
     }
 

@@ -17,8 +17,6 @@ class TestVisit extends PanacheEntityBase {
     @Column(name = "visit_id") UUID visitId;
     @Column(name = "client_id") UUID clientId;
     @Column(name = "starts_at") Instant startsAt;
-    /** Hair is cut for the metal test at the same visit. */
-    boolean tufts;
     /** Of the calendar entry: 0, and one more with every change (RFC 5545, 3.8.7.4). */
     @Column(name = "sequence_no") int sequenceNo;
     @Column(name = "booked_by") UUID bookedBy;

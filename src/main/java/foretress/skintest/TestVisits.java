@@ -47,23 +47,27 @@ class TestVisits {
      *
      * @param answered somebody has begun to answer; before, what is needed is what comes first at least
      * @param needed something that needs time is owed
-     * @param tufts hair for the metal test is cut at the same visit
      * @param refused the client does not want a test that would be put on
      * @param conflict a test that cannot be kept before the visit
      */
-    record Offered(boolean answered, boolean needed, boolean tufts, boolean refused, Optional<Owed> conflict, Offers offers) {}
+    record Offered(boolean answered, boolean needed, boolean refused, Optional<Owed> conflict, Offers offers) {}
 
     Offered offered(Visit visit) {
         Answers said = intake.said(visit);
         boolean answered = !said.byQuestion().isEmpty();
-        if (!visit.state.isAhead()) return new Offered(answered, false, false, false, Optional.empty(), Offers.NONE);
+        if (!visit.state.isAhead()) return new Offered(answered, false, false, Optional.empty(), Offers.NONE);
         List<Owed> owed = plans.of(visit, said).owed();
         Set<String> refused = refusals.of(visit);
-        if (owed.stream().map(Owed::test).anyMatch(refused::contains)) return new Offered(answered, true, false, true, Optional.empty(), Offers.NONE);
+        if (owed.stream().map(Owed::test).anyMatch(refused::contains)) return new Offered(answered, true, true, Optional.empty(), Offers.NONE);
         List<Owed> possible = owed.stream().filter(test -> test.conflict().isEmpty()).toList();
-        boolean tufts = possible.stream().anyMatch(test -> test.test().equals(TestPlan.INCOMPATIBILITY_TEST));
-        return new Offered(answered, !owed.isEmpty(), tufts, false, owed.stream().filter(test -> test.conflict().isPresent()).findFirst(),
+        return new Offered(answered, !owed.isEmpty(), false, owed.stream().filter(test -> test.conflict().isPresent()).findFirst(),
             Offers.of(possible, MOST_OFFERED));
+    }
+
+    /** Hair for the metal test is cut at the same visit. Nothing of it is kept beside the booking: it would tell what was answered. */
+    boolean tufts(Visit visit) {
+        return plans.owed(visit, intake.said(visit)).contains(TestPlan.INCOMPATIBILITY_TEST)
+            && !refusals.of(visit).contains(TestPlan.INCOMPATIBILITY_TEST);
     }
 
     /**
@@ -80,7 +84,6 @@ class TestVisits {
             if (!offered.offers().offer(start)) return false;
             TestVisit planned = standing.map(this::moved).orElseGet(() -> fresh(visit));
             planned.startsAt = start;
-            planned.tufts = offered.tufts();
             planned.bookedBy = staff;
             planned.bookedAt = clock.instant();
             planned.persist();

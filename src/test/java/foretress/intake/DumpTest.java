@@ -71,6 +71,18 @@ class DumpTest {
             }
         }
 
+        /** The earliest moment that is offered, so that neither two weeks' wait nor two days' makes a difference of its own. */
+        private void bookAShortVisit() {
+            var sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").expect(200);
+            sanna.send("#book", Map.of("start", sanna.page().select("#book [name=start]").last().val())).expect(200);
+            values.clear();
+            try {
+                read();
+            } catch (SQLException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+
         private void read() throws SQLException {
             try (var connection = store.getConnection(); var statement = connection.createStatement()) {
                 var tables = new ArrayList<String[]>();
@@ -132,6 +144,21 @@ class DumpTest {
         these.forEach(left -> shared.retainAll(left.traits()));
         those.forEach(left -> shared.removeAll(left.traits()));
         return shared;
+    }
+
+    @Test
+    @DisplayName("R61: a booked short visit does not tell whether hair is cut at it, which would name a suspicion of metal")
+    void aShortVisitNamesNoTest() {
+        List<Left> quiet = withAShortVisit(QUIET), weighty = withAShortVisit(WEIGHTY);
+        assertThat(quiet.get(0).values.get("rows of test_visit")).isEqualTo(List.of("1"));
+        assertThat(only(quiet, weighty)).isEmpty();
+        assertThat(only(weighty, quiet)).isEmpty();
+    }
+
+    private List<Left> withAShortVisit(Map<String, List<String>> told) {
+        List<Left> left = clients(told);
+        left.forEach(Left::bookAShortVisit);
+        return left;
     }
 
     @Test
