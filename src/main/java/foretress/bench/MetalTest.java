@@ -21,7 +21,14 @@ public record MetalTest(List<Tuft> tufts, List<String> withoutTuft, List<Seen> s
     /** Common practice: up to half an hour, watched from the first minute. */
     public static final long FULL_SECONDS = 30 * 60;
 
-    public enum Result { RUNNING, SLIGHT_LIGHTENING, NOT_WHOLE, NOTHING_HAPPENED, REACTION }
+    public enum Result {
+        RUNNING, SLIGHT_LIGHTENING, NOT_WHOLE, NOTHING_HAPPENED, REACTION;
+
+        /** Nothing with peroxide comes on that hair, and nobody may decide otherwise. */
+        public boolean shuts() {
+            return this == NOTHING_HAPPENED || this == REACTION;
+        }
+    }
 
     public enum TuftResult { UNREAD, SLIGHT_LIGHTENING, CANNOT_BE_READ, NOTHING_HAPPENED, REACTION }
 

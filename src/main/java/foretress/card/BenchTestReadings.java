@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 
 /** What each test says now, in the outcomes that facts know. */
 @Singleton
@@ -32,9 +33,23 @@ class BenchTestReadings {
     }
 
     MetalTest metal(BenchTest test) {
+        return metal(test, seen(test));
+    }
+
+    private MetalTest metal(BenchTest test, List<Seen> seen) {
         BenchTestMetal kept = bodies.open(test, BenchTestMetal.class);
-        return new MetalTest(kept.tufts(), kept.withoutTuft(), seen(test), ran(test).ranMillis() / 1000,
-            kept.nextDay().map(look -> Set.copyOf(look.apart())));
+        return new MetalTest(kept.tufts(), kept.withoutTuft(), seen, ran(test).ranMillis() / 1000, kept.nextDay().map(look -> Set.copyOf(look.apart())));
+    }
+
+    /** What it says shuts a service and nobody may go against it: a metal test that was not quiet. */
+    boolean shuts(BenchTest test) {
+        return test.kind == BenchTestKind.METAL && test.started().isPresent() && !test.struck() && metal(test).result().shuts();
+    }
+
+    /** It would shut nothing any more without that one thing seen. */
+    boolean shutsBy(BenchTest test, UUID sight) {
+        List<Seen> others = BenchTestSeen.of(test.id).stream().filter(row -> row.struckAt == null && !row.id.equals(sight)).map(bodies::open).toList();
+        return shuts(test) && !metal(test, others).result().shuts();
     }
 
     /** Empty while it says nothing: too early, or not enough hairs. A struck-out test says nothing either. */

@@ -10,6 +10,7 @@ import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Optional;
 import org.jboss.logging.Logger;
 
 /**
@@ -18,7 +19,8 @@ import org.jboss.logging.Logger;
  *
  * <p>It is written down every few seconds while a timer runs, and at every start of one. What ran between the last writing and a
  * crash is lost, and so is the time until the next start: a dish waits that much longer, never shorter, and the record says from
- * when to when nobody watched.
+ * when to when nobody watched. A machine that sleeps stops the counter under a server that goes on: then the clock on the wall has gone
+ * further than the counter, and the record says that too.
  */
 @Singleton
 public class BenchTestTime implements AtStart {
@@ -30,6 +32,7 @@ public class BenchTestTime implements AtStart {
     private final Clockwork clockwork;
     private Run base = Run.NONE;
     private long from;
+    private BenchTestLook last;
     private long keptAt;
     /** Between the start's first writing and the end: outside it a beat would write over what the last start kept. */
     private volatile boolean beating;
@@ -39,6 +42,7 @@ public class BenchTestTime implements AtStart {
         this.nanos = nanos;
         this.clock = clock;
         this.from = nanos.read();
+        this.last = new BenchTestLook(clock.instant(), from, Run.NONE);
     }
 
     /** Goes on from what the last start of the server wrote down. */
@@ -52,7 +56,7 @@ public class BenchTestTime implements AtStart {
     /** The counters after a time away, which is written down if a test ran through it. */
     private static Run back(BenchTestClock row, Instant now) {
         if (!BenchTest.running().isEmpty()) {
-            BenchTestGap.keep(row.ranMillis, row.wall, now);
+            BenchTestGap.keep(row.ranMillis, row.wall, now, false);
         }
         return row.run().rested(now.toEpochMilli() - row.wall.toEpochMilli());
     }
@@ -60,18 +64,31 @@ public class BenchTestTime implements AtStart {
     private synchronized void begin(Run kept) {
         base = kept;
         from = nanos.read();
+        last = new BenchTestLook(clock.instant(), from, kept);
     }
 
     public synchronized Run reading() {
         return base.on(nanos.read() - from);
     }
 
-    /** Writes the counter down, in a transaction of its own; what it says then. */
+    /** Writes the counter down, and a sleep since it was last looked at, in a transaction of its own; what it says then. */
     Run keep() {
+        Optional<BenchTestLook.Sleep> slept = look();
         Run now = reading();
-        QuarkusTransaction.requiringNew().run(() -> write(now));
+        QuarkusTransaction.requiringNew().run(() -> {
+            slept.filter(any -> !BenchTest.running().isEmpty()).ifPresent(sleep -> BenchTestGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
+            write(now);
+        });
         keptAt = nanos.read();
         return now;
+    }
+
+    /** It moves neither counter: a machine that slept looks like a clock put forward, which must shorten nothing. */
+    private synchronized Optional<BenchTestLook.Sleep> look() {
+        BenchTestLook before = last;
+        long counted = nanos.read();
+        last = new BenchTestLook(clock.instant(), counted, base.on(counted - from));
+        return last.sleptSince(before);
     }
 
     private void write(Run now) {
@@ -98,6 +115,8 @@ public class BenchTestTime implements AtStart {
         boolean running = QuarkusTransaction.requiringNew().call(() -> !BenchTest.running().isEmpty());
         if (running || nanos.read() - keptAt > SELDOM_NANOS) {
             keep();
+        } else {
+            look();
         }
     }
 

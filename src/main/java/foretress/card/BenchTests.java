@@ -90,6 +90,16 @@ public class BenchTests {
         return facts.measuredLengthCm(visit);
     }
 
+    /** What it says shuts a service for certain: to strike it out opens that again. */
+    public boolean shuts(BenchTest test) {
+        return readings.shuts(test);
+    }
+
+    /** It shuts a service, and would not without that one thing seen. */
+    public boolean shutsBy(BenchTest test, UUID sight) {
+        return readings.shutsBy(test, sight);
+    }
+
     public <T> T body(BenchTest test, Class<T> type) {
         return bodies.open(test, type);
     }
@@ -102,10 +112,10 @@ public class BenchTests {
         return readings.ran(test);
     }
 
-    /** Seconds that are left of its time, never below 0. Only hair on a head also counts the time without a server. */
+    /** Seconds that are left of its time, never below 0. Only hair on a head also counts the time without a server, or asleep. */
     public long leftSeconds(BenchTest test) {
         Run ran = readings.ran(test);
-        long millis = test.kind.onTheHead() ? ran.steadyMillis() : ran.ranMillis();
+        long millis = test.kind.onTheHead() ? ran.steadyMillis() + BenchTestGap.asleepMillis(test) : ran.ranMillis();
         return Math.max(0, test.waitSeconds - millis / 1000);
     }
 

@@ -2,6 +2,7 @@ package foretress.consultation;
 
 import foretress.card.BenchTest;
 import foretress.card.BenchTestKind;
+import foretress.card.BenchTestSight;
 import foretress.card.BenchTests;
 import foretress.salon.Staff;
 import foretress.salon.Who;
@@ -52,9 +53,24 @@ class BenchDoor {
         return who.staff().id;
     }
 
-    /** Whoever made it, and the owner, may say that it was entered in error. */
-    boolean mayStrike(BenchTest test) {
-        return mayStrike(test.madeBy);
+    /** Whoever made it, and the owner, may say that it was entered in error; what shuts a service is the owner's alone. */
+    BenchStrike strike(BenchTest test) {
+        return strike(test.madeBy, tests.shuts(test));
+    }
+
+    /** The same of one thing seen. */
+    BenchStrike strike(BenchTest test, BenchTestSight sight) {
+        return strike(sight.by(), tests.shutsBy(test, sight.id()));
+    }
+
+    private BenchStrike strike(UUID author, boolean opens) {
+        if (!mayStrike(author)) {
+            return BenchStrike.NO;
+        }
+        if (!opens) {
+            return BenchStrike.WITH_A_REASON;
+        }
+        return who.isOwner() ? BenchStrike.WITH_THE_PASSWORD : BenchStrike.BY_THE_OWNER;
     }
 
     boolean mayStrike(UUID author) {

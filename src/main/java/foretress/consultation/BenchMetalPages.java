@@ -42,6 +42,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
@@ -65,6 +66,7 @@ public class BenchMetalPages {
     private final BenchDoor door;
     private final BenchTests tests;
     private final BenchMetalViews views;
+    private final BenchStruck struck;
     private final Intake intake;
     private final StrandMaps maps;
     private final Knowledge knowledge;
@@ -75,11 +77,12 @@ public class BenchMetalPages {
     private final Durable durable;
     private final Clock clock;
 
-    BenchMetalPages(BenchDoor door, BenchTests tests, BenchMetalViews views, Intake intake, StrandMaps maps, Knowledge knowledge, Language language,
+    BenchMetalPages(BenchDoor door, BenchTests tests, BenchMetalViews views, BenchStruck struck, Intake intake, StrandMaps maps, Knowledge knowledge, Language language,
                     BenchSay words, BenchWords say, ChairTime time, Durable durable, Clock clock) {
         this.door = door;
         this.tests = tests;
         this.views = views;
+        this.struck = struck;
         this.intake = intake;
         this.maps = maps;
         this.knowledge = knowledge;
@@ -264,17 +267,13 @@ public class BenchMetalPages {
         Visit visit = door.visit(id);
         BenchTest found = found(id, test);
         BenchTestSight sight = tests.sights(found).stream().filter(s -> s.id().toString().equals(form.one("sight"))).findFirst().orElseThrow(NotFoundException::new);
-        if (!door.mayStrike(sight.by())) {
-            throw new ForbiddenException("only who tapped it, or the owner");
-        }
-        String why = form.one("why-" + sight.id());
+        String why = "why-" + sight.id();
         Mistakes mistakes = new Mistakes();
-        mistakes.expect(!why.isEmpty(), "why-" + sight.id(), say.strike_why_missing());
-        mistakes.expect(why.length() <= BenchRecordPages.LONGEST_REASON, "why-" + sight.id(), say.strike_why_long(BenchRecordPages.LONGEST_REASON));
+        OptionalLong pause = struck.check(door.strike(found, sight), form, why, "password-" + sight.id(), mistakes);
         if (!mistakes.isEmpty()) {
-            return Response.status(422).entity(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes))).build();
+            return BenchStruck.again(pause, new BenchMetal(views.of(visit, found, Optional.empty(), mistakes).typed(form.one(why))));
         }
-        tests.strike(found, sight.id(), why, door.staff());
+        tests.strike(found, sight.id(), form.one(why), door.staff());
         durable.force();
         return back(found);
     }

@@ -19,14 +19,37 @@ public record BenchMetalView(BenchHead head, String action, int step, List<Strin
                              BenchStrand strand, List<String> unwatched, List<String> warmth, String alarm, String toRead, boolean canEnd, List<Outcome> outcomes, Result result,
                              NextDay nextDay, List<BenchChange> changes, BenchTail tail, boolean open, String submission, String version, String news,
                              Mistakes mistakes) {
+    /** With the reason that somebody typed beside the thing seen that has a mistake. */
+    BenchMetalView typed(String why) {
+        List<Sight> kept = sights.stream().map(sight -> sight.isMeant(mistakes) ? sight.typed(why) : sight).toList();
+        return new BenchMetalView(head, action, step, bath, bathNote, mix, tufts, kept, clock, strand, unwatched, warmth, alarm, toRead, canEnd, outcomes, result,
+            nextDay, changes, tail, open, submission, version, news, mistakes);
+    }
+
     public String live() {
         return action + "/live";
     }
 
-    /** Something seen, and whether the reader may say that it was tapped in error. */
-    public record Sight(String id, String words, String struck, boolean mayStrike) {
+    /**
+     * Something seen, and how the reader may say that it was tapped in error.
+     *
+     * @param typed the reason, where the form needs a second look
+     */
+    public record Sight(String id, String words, String struck, BenchStrike strike, String typed) {
+        boolean isMeant(Mistakes mistakes) {
+            return mistakes.at(field()).or(() -> mistakes.at(proof())).isPresent();
+        }
+
+        Sight typed(String why) {
+            return new Sight(id, words, struck, strike, why);
+        }
+
         public String field() {
             return "why-" + id;
+        }
+
+        public String proof() {
+            return "password-" + id;
         }
     }
 

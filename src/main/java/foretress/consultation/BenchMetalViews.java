@@ -67,18 +67,18 @@ class BenchMetalViews {
         boolean alarmed = metal.stopsNow();
         return new BenchMetalView(head, BenchDoor.at(test), step(test), body.mix().map(m -> bath(m.bath())).orElse(List.of()),
             body.mix().filter(m -> !m.recipe().ammoniaStrengthStated()).map(m -> say.bath_unstated()).orElse(""),
-            typed.orElseGet(() -> mix(body)), tufts, tests.sights(test).stream().map(this::sight).toList(), running ? Optional.of(overviews.timer(test)) : Optional.empty(),
+            typed.orElseGet(() -> mix(body)), tufts, tests.sights(test).stream().map(s -> sight(test, s)).toList(), running ? Optional.of(overviews.timer(test)) : Optional.empty(),
             BenchStrand.of(metal.ranSeconds(), MetalTest.FULL_SECONDS, metal.seen().stream().map(s -> new BenchStrand.Seen(s.second(), s.tuft())).toList()),
             overviews.unwatched(visit, test), warmth(body), alarmed && !test.struck() ? alarm(metal) : "", toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(),
             running ? outcomes(visit, metal) : List.of(),
             result(visit, test, metal), nextDay(visit, test, body, metal), changes.of(visit, test), tail, head.ahead() && !test.struck(),
-            UUID.randomUUID().toString(), version(test, metal, tail), news(metal), mistakes);
+            UUID.randomUUID().toString(), version(test, metal, tail) + "-" + tests.gaps(test).size(), news(metal), mistakes);
     }
 
-    private BenchMetalView.Sight sight(BenchTestSight sight) {
+    private BenchMetalView.Sight sight(BenchTest test, BenchTestSight sight) {
         String seen = say.sight(sight.seen().tuft(), words.sign(sight.seen().sign()), BenchNumber.clock(sight.seen().second()), BenchDoor.name(sight.by()));
         return new BenchMetalView.Sight(sight.id().toString(), seen, sight.struck() ? say.sight_struck(sight.struckWhy()) : "",
-            !sight.struck() && door.mayStrike(sight.by()));
+            sight.struck() ? BenchStrike.NO : door.strike(test, sight), "");
     }
 
     private static int step(BenchTest test) {

@@ -4,6 +4,7 @@ import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.assessment.Weight;
 import foretress.card.BenchTest;
+import foretress.card.BenchTestGap;
 import foretress.card.BenchTestKind;
 import foretress.card.BenchTestLength;
 import foretress.card.BenchTests;
@@ -122,8 +123,14 @@ class BenchOverviews {
 
     /** When nobody watched the clock of this test, a sentence each. */
     List<String> unwatched(Visit visit, BenchTest test) {
-        return tests.gaps(test).stream().map(gap -> test.kind == BenchTestKind.STRAND ? say.unwatched_head(hour(visit, gap.from), hour(visit, gap.to))
-            : say.unwatched(hour(visit, gap.from), hour(visit, gap.to))).toList();
+        return tests.gaps(test).stream().map(gap -> unwatched(gap, test.kind == BenchTestKind.STRAND, hour(visit, gap.from), hour(visit, gap.to))).toList();
+    }
+
+    private String unwatched(BenchTestGap gap, boolean onTheHead, String from, String to) {
+        if (gap.asleep) {
+            return onTheHead ? say.unwatched_asleep_head(from, to) : say.unwatched_asleep(from, to);
+        }
+        return onTheHead ? say.unwatched_head(from, to) : say.unwatched(from, to);
     }
 
     private String hour(Visit visit, Instant moment) {

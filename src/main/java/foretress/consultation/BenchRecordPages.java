@@ -19,13 +19,13 @@ import foretress.web.SentFile;
 import foretress.web.Upload;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.ws.rs.ForbiddenException;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.OptionalLong;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
@@ -34,14 +34,13 @@ import org.jboss.resteasy.reactive.multipart.FileUpload;
 /** What can be done with a test whatever its kind: strike it out, add a photo, look at one. */
 @Path("/visits/{id}/bench/tests/{test}")
 public class BenchRecordPages {
-    static final int LONGEST_REASON = 500;
-
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record BenchAgain(BenchHead head, String name, String back, BenchTail tail, String typed, Mistakes mistakes) implements TemplateInstance {}
 
     private final BenchDoor door;
     private final BenchTests tests;
     private final BenchTails tails;
+    private final BenchStruck struck;
     private final Durable durable;
     private final Ledger ledger;
     private final BenchSay words;
@@ -49,10 +48,11 @@ public class BenchRecordPages {
     private final PictureWords pictures;
     private final ChairTime time;
 
-    BenchRecordPages(BenchDoor door, BenchTests tests, BenchTails tails, Durable durable, Ledger ledger, BenchSay words, BenchWords say, PictureWords pictures, ChairTime time) {
+    BenchRecordPages(BenchDoor door, BenchTests tests, BenchTails tails, BenchStruck struck, Durable durable, Ledger ledger, BenchSay words, BenchWords say, PictureWords pictures, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.tails = tails;
+        this.struck = struck;
         this.durable = durable;
         this.ledger = ledger;
         this.words = words;
@@ -66,17 +66,13 @@ public class BenchRecordPages {
     public Response strike(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Visit visit = door.visit(id);
         BenchTest found = door.test(id, test);
-        if (!door.mayStrike(found)) {
-            throw new ForbiddenException("only who made it, or the owner");
-        }
-        String why = new Form(posted).one("why");
+        Form form = new Form(posted);
         Mistakes mistakes = new Mistakes();
-        mistakes.expect(!why.isEmpty(), "why", say.strike_why_missing());
-        mistakes.expect(why.length() <= LONGEST_REASON, "why", say.strike_why_long(LONGEST_REASON));
+        OptionalLong pause = struck.check(door.strike(found), form, "why", "password", mistakes);
         if (!mistakes.isEmpty()) {
-            return again(visit, found, why, mistakes);
+            return BenchStruck.again(pause, page(visit, found, form.one("why"), mistakes));
         }
-        tests.strike(found, why, door.staff());
+        tests.strike(found, form.one("why"), door.staff());
         durable.force();
         return back(found);
     }
@@ -103,8 +99,11 @@ public class BenchRecordPages {
     }
 
     private Response again(Visit visit, BenchTest test, String typed, Mistakes mistakes) {
-        return Response.status(422).entity(new BenchAgain(BenchHead.of(visit, time), words.kind(test.kind), address(test), tails.of(visit, test),
-            typed, mistakes)).build();
+        return Response.status(422).entity(page(visit, test, typed, mistakes)).build();
+    }
+
+    private BenchAgain page(Visit visit, BenchTest test, String typed, Mistakes mistakes) {
+        return new BenchAgain(BenchHead.of(visit, time), words.kind(test.kind), address(test), tails.of(visit, test), typed, mistakes);
     }
 
     private static Response back(BenchTest test) {

@@ -28,7 +28,7 @@ class BenchTails {
         List<BenchTail.Photo> photos = tests.photos(test).stream()
             .map(p -> new BenchTail.Photo(href + "/photo/" + p.id, say.photo_of(at(visit, p.takenAt)))).toList();
         return new BenchTail(href, say.made_by(BenchDoor.name(test.madeBy), at(visit, test.begun())), struck(visit, test),
-            !test.struck() && door.mayStrike(test), !test.struck() && photos.size() < BenchTests.MOST_PHOTOS, photos);
+            test.struck() ? BenchStrike.NO : door.strike(test), !test.struck() && photos.size() < BenchTests.MOST_PHOTOS, photos);
     }
 
     String struck(Visit visit, BenchTest test) {

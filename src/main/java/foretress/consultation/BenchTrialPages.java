@@ -187,7 +187,7 @@ public class BenchTrialPages {
         BenchTail tail = tails.of(visit, test);
         Optional<BenchTimer> clock = running ? Optional.of(overviews.timer(test)) : Optional.empty();
         String result = outcome.map(words::outcome).orElseGet(() -> body.trial().isPresent() ? say.state_says_nothing() : "");
-        String version = test.version + "-" + clock.map(c -> c.left() == 0).orElse(false) + "-" + tail.photos().size();
+        String version = test.version + "-" + clock.map(c -> c.left() == 0).orElse(false) + "-" + tail.photos().size() + "-" + tests.gaps(test).size();
         return new Running(head, kind(test.kind, BenchDoor.at(test)), mixed(body), clock, started(visit, test), overviews.unwatched(visit, test), clock.filter(c -> c.left() > 0).isPresent(),
             choices(Trial.Colour.class, this::colour, form.one("colour")), choices(Trial.Condition.class, this::condition, form.one("condition")),
             choices(Trial.Bounce.class, this::bounce, form.one("bounce")), head.ahead() && body.trial().isEmpty() && !test.struck(), body.trial().isPresent(),

@@ -188,6 +188,8 @@ public interface BenchWords {
     @Message String seen_refused();
     @Message String seen_waiting();
     @Message String unwatched(String from, String to);
+    @Message String unwatched_asleep(String from, String to);
+    @Message String unwatched_asleep_head(String from, String to);
     @Message String unwatched_head(String from, String to);
     @Message String seen_at(String minutes);
     @Message String sight(String tuft, String sign, String minutes, String name);
@@ -223,6 +225,11 @@ public interface BenchWords {
     @Message String strike();
     @Message String strike_do();
     @Message String strike_means();
+    @Message String strike_owner();
+    @Message String strike_owner_proves();
+    @Message String strike_password();
+    @Message String strike_password_wait(long seconds);
+    @Message String strike_password_wrong();
     @Message String strike_why();
     @Message String strike_why_long(int most);
     @Message String strike_why_missing();

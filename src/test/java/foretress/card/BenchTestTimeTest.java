@@ -12,6 +12,7 @@ import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
@@ -112,6 +113,63 @@ class BenchTestTimeTest {
         clock.move(Duration.ofMinutes(20));
         restart();
         assertThat(QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)))).hasSize(1);
+    }
+
+    @Test
+    @DisplayName("R58: a machine that sleeps under a running watch, with no restart, is on the record too; the dish waits, hair on a head does not")
+    void aSleepIsSaid() {
+        restart();
+        BenchTest dish = running(BenchTestKind.CUTTING, 30), head = running(BenchTestKind.STRAND, 30);
+        nanos.move(Duration.ofMinutes(10));
+        clock.move(Duration.ofMinutes(10));
+        time.beat();
+        clock.move(Duration.ofMinutes(7));
+        time.beat();
+        time.beat();
+        assertMinutesLeft(dish, 20);
+        assertMinutesLeft(head, 13);
+        for (BenchTest test : List.of(dish, head)) {
+            var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
+            assertThat(gaps).singleElement().matches(gap -> gap.asleep);
+            assertThat(Duration.between(gaps.get(0).from, gaps.get(0).to)).isBetween(Duration.ofMinutes(7).minusSeconds(5), Duration.ofMinutes(7).plusSeconds(SLOW_SECONDS));
+        }
+        restart();
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(dish)))).as("nothing is said twice").filteredOn(gap -> gap.asleep).hasSize(1);
+    }
+
+    @Test
+    @DisplayName("R58: a machine asleep until the very moment a test is taken down is on its record; one asleep before its start or after its end is not")
+    void onlyASleepDuringTheWatchIsSaid() {
+        restart();
+        clock.move(Duration.ofMinutes(3));
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(1));
+        clock.move(Duration.ofMinutes(21).plusSeconds(30));
+        tests.end(found(test), salon.stylist().id);
+        nanos.move(Duration.ofMinutes(1));
+        clock.move(Duration.ofMinutes(9));
+        time.beat();
+        var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
+        assertThat(gaps).singleElement().matches(gap -> Duration.between(gap.from, gap.to).toMinutes() == 20);
+    }
+
+    @Test
+    @DisplayName("R58: what looks like a sleep may be a clock put forward, so the wait for the next day's look is not shortened by it")
+    void aSleepShortensNoWait() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        clock.move(Duration.ofHours(24));
+        time.beat();
+        assertThat(Duration.ofMillis(tests.sinceBegunMillis(test))).isLessThan(Duration.ofHours(1));
+    }
+
+    @Test
+    void aClockCorrectedByAFewSecondsOrPutBackIsNoSleep() {
+        var then = new BenchTestLook(clock.instant(), 0, Run.NONE);
+        long minute = Duration.ofMinutes(1).toNanos();
+        assertThat(new BenchTestLook(then.wall().plusSeconds(69), minute, Run.NONE).sleptSince(then)).isEmpty();
+        assertThat(new BenchTestLook(then.wall().plusSeconds(70), minute, Run.NONE).sleptSince(then))
+            .contains(new BenchTestLook.Sleep(0, then.wall().plusSeconds(60), then.wall().plusSeconds(70)));
+        assertThat(new BenchTestLook(then.wall().minusSeconds(900), minute, Run.NONE).sleptSince(then)).isEmpty();
     }
 
     @Test

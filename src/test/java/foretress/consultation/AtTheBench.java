@@ -63,6 +63,12 @@ final class AtTheBench {
         return there;
     }
 
+    /** A metal test that was made before. */
+    AtTheBench metalOf(UUID test) {
+        walker.open(bench + "/incompatibility-test/" + test).expect(200);
+        return this;
+    }
+
     AtTheBench out() {
         walker.send("form[action$=/end]", Map.of()).expect(200);
         return this;

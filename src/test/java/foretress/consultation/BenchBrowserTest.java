@@ -142,6 +142,13 @@ class BenchBrowserTest {
             look(petra, "tablet-result");
             edda.waitForSelector("h1:has-text('No change at all')");
             look(edda, "phone-result");
+            assertThat(petra.locator(".tail form[action$='/strike']").count()).as("R10: what prevents is not a stylist's to strike out").isZero();
+            edda.locator(".tail summary:has-text('Entered in error')").click();
+            edda.fill("#why", "Another client's hair");
+            look(edda, "phone-strike");
+            edda.locator("form[action$='/strike'] button").click();
+            assertThat(edda.inputValue("#why")).isEqualTo("Another client's hair");
+            look(edda, "phone-strike-no-password");
         }
         assertThat(complaints).isEmpty();
     }

@@ -224,19 +224,89 @@ class BenchMetalTest {
         return QuarkusTransaction.requiringNew().call(() -> KeptAssessment.count("visitId", visit));
     }
 
+    private String whyField(AtTheBench bench) {
+        return bench.walker().only("form[action$=/not-seen] input[name^=why-]").attr("name");
+    }
+
     @Test
     void aTapInErrorStaysWithItsReasonAndCountsForNothing() {
         AtTheBench bench = petra().metalRunning();
-        bench.sees("A", "BUBBLES");
-        assertThat(standing()).isEqualTo(Weight.PREVENTS);
-        String why = bench.walker().only("form[action$=/not-seen] input[name^=why-]").attr("name");
+        String tuft = bench.tufts().get(0);
+        bench = after(Duration.ofMinutes(10), bench);
+        bench.sees(tuft, "SLIGHTLY_LIGHTER");
+        String why = whyField(bench);
         bench.walker().send("form[action$=/not-seen]", Map.of(why, "")).expect(422);
         bench.walker().send("form[action$=/not-seen]", Map.of(why, "an elbow")).expect(200);
         bench.says("Tapped in error: an elbow");
-        assertThat(bench.walker().page().select(".urgent")).isEmpty();
         assertThat(standing()).isEqualTo(Weight.TEST_FIRST);
+        bench.sees(tuft, "SLIGHTLY_LIGHTER");
+        assertThat(bench.walker().page().select("form[action$=/not-seen]")).hasSize(1);
+    }
+
+    @Test
+    @DisplayName("R10: a tap that shuts a service is struck out by the owner with her password, and a reason alone opens nothing")
+    void aReactionTappedInErrorIsTheOwnersToTakeBack() {
+        AtTheBench bench = petra().metalRunning();
         bench.sees("A", "BUBBLES");
+        String why = "why-" + firstSeen();
+        assertThat(bench.walker().page().select("form[action$=/not-seen]")).isEmpty();
+        bench.says("Only the owner can say that it was entered in error");
+        String token = bench.walker().page().selectFirst("[name=csrf-token]").val();
+        bench.walker().post(bench.walker().at() + "/not-seen", List.of(Map.entry("csrf-token", token), Map.entry("sight", why.substring(4)), Map.entry(why, "an elbow"))).expect(422);
         assertThat(standing()).isEqualTo(Weight.PREVENTS);
+        AtTheBench edda = theOwner();
+        edda.walker().send("form[action$=/not-seen]", Map.of(why, "an elbow")).expect(422);
+        edda.says("This is not your password. Nothing was struck out.");
+        assertThat(edda.walker().page().select("[name=" + why + "]").val()).as("what was typed is kept").isEqualTo("an elbow");
+        assertThat(edda.walker().page().select("[type=password]").val()).isEmpty();
+        edda.walker().send("form[action$=/not-seen]", Map.of("password", "not hers")).expect(422);
+        assertThat(standing()).isEqualTo(Weight.PREVENTS);
+        edda.walker().send("form[action$=/not-seen]", Map.of("password", OpenSalon.PASSWORD)).expect(200);
+        edda.says("Tapped in error: an elbow");
+        assertThat(edda.walker().page().select(".urgent")).isEmpty();
+        assertThat(standing()).isEqualTo(Weight.TEST_FIRST);
+        edda.sees("A", "BUBBLES");
+        assertThat(standing()).isEqualTo(Weight.PREVENTS);
+    }
+
+    private AtTheBench theOwner() {
+        return new AtTheBench(salon.as("edda"), visit).metalOf(QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0).id));
+    }
+
+    private String firstSeen() {
+        return QuarkusTransaction.requiringNew().call(() -> tests.sights(tests.ofVisit(visit).get(0)).get(0).id().toString());
+    }
+
+    @Test
+    @DisplayName("R10: of two signs that each shut a service only the last one standing needs the owner")
+    void whileAnotherSignShutsItOneMayGoWithAReason() {
+        AtTheBench bench = petra().metalRunning();
+        bench.sees("A", "BUBBLES").sees("A", "HEAT");
+        assertThat(bench.walker().page().select("form[action$=/not-seen]")).hasSize(2);
+        bench.walker().send("form[action$=/not-seen]", Map.of("why-" + firstSeen(), "an elbow")).expect(200);
+        assertThat(standing()).isEqualTo(Weight.PREVENTS);
+        assertThat(bench.walker().page().select("form[action$=/not-seen]")).isEmpty();
+    }
+
+    @Test
+    @DisplayName("R10: a metal test whose reading shuts a service is struck out by the owner with her password only")
+    void aReactionIsStruckOutByTheOwnerOnly() {
+        AtTheBench bench = petra().metalRunning();
+        String stale = bench.walker().page().selectFirst("form[action$=/strike]").attr("action");
+        String token = bench.walker().page().selectFirst("[name=csrf-token]").val();
+        bench.sees("A", "HEAT").out();
+        assertThat(bench.walker().page().select("form[action$=/strike]")).as("no stylist opens it again").isEmpty();
+        bench.walker().post(stale, List.of(Map.entry("csrf-token", token), Map.entry("why", "another client's hair"))).expect(422);
+        bench.says("Only the owner", "another client's hair");
+        assertThat(standing()).isEqualTo(Weight.PREVENTS);
+        AtTheBench edda = theOwner();
+        edda.walker().send("form[action$=/strike]", Map.of("why", "another client's hair")).expect(422);
+        edda.says("This is not your password. Nothing was struck out.");
+        assertThat(edda.walker().page().select("[name=why]").val()).isEqualTo("another client's hair");
+        assertThat(standing()).isEqualTo(Weight.PREVENTS);
+        edda.walker().send("form[action$=/strike]", Map.of("password", OpenSalon.PASSWORD)).expect(200);
+        edda.says("Entered in error: another client's hair (Edda Wren");
+        assertThat(standing()).isEqualTo(Weight.TEST_FIRST);
     }
 
     @Test
