@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -23,12 +24,15 @@ class RoomsTest {
     private static final Path MAIN = Path.of("src/main/java/foretress");
 
     /** From the top down: a room may import what stands below it. */
-    private static final List<String> ROOMS = List.of("demo", "api", "consultation", "card", "skintest", "intake", "consent", "invitation",
-        "visit", "backup", "seal", "post", "ledger", "vault", "salon", "web", "knowledge", "plan", "assessment",
-        "hair", "lexicon", "bench", "questionnaire", "picture");
+    private static final List<String> ROOMS = List.of("start", "demo", "api", "owner", "day", "consultation", "card", "closing", "decision",
+        "note", "bench", "alternative", "skintest", "intake", "consent", "invitation", "visit", "backup", "seal", "post", "ledger", "vault", "salon",
+        "web", "running", "knowledge", "plan", "assessment", "hair", "lexicon", "questionnaire", "picture");
     /** The ground floor: none of them knows another. */
-    private static final Set<String> GROUND = Set.of("hair", "lexicon", "bench", "questionnaire", "picture");
-    private static final Set<String> QUIET = Set.of("plan", "assessment", "hair", "lexicon", "bench", "questionnaire", "picture");
+    private static final Set<String> GROUND = Set.of("hair", "lexicon", "questionnaire", "picture");
+    private static final Set<String> QUIET = Set.of("plan", "assessment", "hair", "lexicon", "questionnaire", "picture");
+    /** The engines of a room that also has pages: as quiet as a quiet room, and knowing none of the pages beside them. */
+    private static final Map<String, Set<String>> ENGINES = Map.of("bench", Set.of("Bath", "Dilution", "DyeSalt", "Elasticity", "Impossible", "MetalTest",
+        "Part", "Peroxide", "Porosity", "Pull", "Run", "Seen", "Sign", "Strength", "Trial", "Tuft"));
     private static final Set<String> KNOWLEDGE_MAY = Set.of("java.", "org.snakeyaml.", "dev.cel.");
 
     private static final Pattern NAMED = Pattern.compile("\\bforetress\\.([a-z]+)\\.");
@@ -74,6 +78,18 @@ class RoomsTest {
     }
 
     @Test
+    void enginesAreAsQuietAsAQuietRoom() {
+        assertThat(lines.stream().filter(RoomsTest::engine).filter(line -> !quiet(line) || imported(line).startsWith("foretress."))
+            .map(line -> line.said("not quiet"))).isEmpty();
+    }
+
+    @Test
+    void enginesKnowNoClassBesideThemButEngines() {
+        assertThat(lines.stream().filter(RoomsTest::engine).filter(line -> neighbours(line).anyMatch(name -> !ENGINES.get(line.room()).contains(name)))
+            .map(line -> line.said("knows a class that is no engine"))).isEmpty();
+    }
+
+    @Test
     void knowledgeImportsAYamlParserAndConditionsAndNothingElse() {
         assertThat(lines.stream().filter(line -> line.room().equals("knowledge")).filter(line -> !imported(line).isEmpty())
             .filter(line -> KNOWLEDGE_MAY.stream().noneMatch(imported(line)::startsWith) && !imported(line).startsWith("foretress."))
@@ -104,6 +120,20 @@ class RoomsTest {
             return true;
         }
         return ROOMS.indexOf(room) < ROOMS.indexOf(other) && !(GROUND.contains(room) && GROUND.contains(other));
+    }
+
+    private static boolean engine(Line line) {
+        return ENGINES.getOrDefault(line.room(), Set.of()).contains(name(line.file()));
+    }
+
+    /** Classes of the same room that the line names. */
+    private static Stream<String> neighbours(Line line) {
+        return Pattern.compile("\\b[A-Z]\\w*").matcher(code(line)).results().map(MatchResult::group)
+            .filter(word -> Files.exists(line.file().resolveSibling(word + ".java")));
+    }
+
+    private static String name(Path file) {
+        return file.getFileName().toString().replace(".java", "");
     }
 
     private static boolean quiet(Line line) {

@@ -1,5 +1,6 @@
 package foretress;
 
+import foretress.start.Launched;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.List;

@@ -49,7 +49,7 @@ class SettingsThatDifferTest {
 
     /** Everything the code of the start tells the server. */
     private static List<String> start() throws IOException {
-        try (var files = Files.list(MAIN)) {
+        try (var files = Files.list(MAIN.resolve("start"))) {
             var code = String.join("\n", files.filter(f -> f.toString().endsWith(".java")).map(SettingsThatDifferTest::text).toList());
             var constants = CONSTANT.matcher(code).results().collect(java.util.stream.Collectors.toMap(m -> m.group(1), m -> m.group(2), (one, same) -> one));
             return SET.matcher(code).results().map(m -> m.group(1) != null ? m.group(1) : constants.get(m.group(2))).toList();

@@ -1,8 +1,8 @@
 package foretress.assessment;
 
 import foretress.knowledge.Knowledge;
-import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answer.Chosen;
+import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;

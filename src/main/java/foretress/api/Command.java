@@ -22,10 +22,10 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.UnmatchedArgumentException;
+import picocli.CommandLine;
 
 /**
  * The command line in the same jar. No server, no database, no network: it reads files or standard input, computes and prints.

@@ -1,6 +1,6 @@
 package foretress.api;
 
-import foretress.web.ClockMeter;
+import foretress.running.ClockMeter;
 import foretress.salon.ProgramDoor;
 import foretress.web.ApiProblem;
 import io.github.bucket4j.Bucket;

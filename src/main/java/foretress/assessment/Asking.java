@@ -1,8 +1,8 @@
 package foretress.assessment;
 
 import foretress.questionnaire.Answer;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;

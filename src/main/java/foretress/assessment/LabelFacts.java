@@ -1,8 +1,8 @@
 package foretress.assessment;
 
 import foretress.questionnaire.Answer;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

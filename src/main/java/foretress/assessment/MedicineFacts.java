@@ -2,8 +2,8 @@ package foretress.assessment;
 
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;

@@ -1,10 +1,13 @@
 package foretress.card;
 
+import foretress.bench.BenchTestPhoto;
+import foretress.bench.Keeping;
+import foretress.note.NotedPaper;
 import foretress.picture.Paper;
 import foretress.picture.Redrawing;
 import foretress.picture.Redrawn;
+import foretress.running.AtStart;
 import foretress.vault.Vault;
-import foretress.web.AtStart;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.util.Optional;

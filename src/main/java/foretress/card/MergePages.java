@@ -1,13 +1,13 @@
 package foretress.card;
 
 import foretress.card.CardView.Found;
+import foretress.intake.EarlierFindings;
 import foretress.intake.Renewal;
 import foretress.ledger.Ledger;
 import foretress.salon.Who;
 import foretress.visit.Client;
 import foretress.visit.Clients;
 import foretress.visit.Visits;
-import foretress.web.CardWords;
 import foretress.web.Form;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;

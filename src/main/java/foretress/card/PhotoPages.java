@@ -1,5 +1,8 @@
 package foretress.card;
 
+import foretress.closing.ClosingWords;
+import foretress.closing.HairPhoto;
+import foretress.closing.HairPhotos;
 import foretress.ledger.Ledger;
 import foretress.picture.Redrawing;
 import foretress.picture.Redrawn;
@@ -8,7 +11,6 @@ import foretress.salon.Who;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
-import foretress.web.ClosingWords;
 import foretress.web.Mistakes;
 import foretress.web.PictureWords;
 import foretress.web.SentFile;

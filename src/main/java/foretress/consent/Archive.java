@@ -25,9 +25,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.GregorianCalendar;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.function.BiConsumer;
 
 /**
  * Makes PDF/A-2b (ISO 19005-2, conformance level B) whose bytes depend on nothing but what it is told: no clock, no

@@ -7,15 +7,15 @@ import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import jakarta.persistence.LockModeType;
-import java.time.Instant;
-import java.util.stream.Collectors;
-import java.util.Map;
-import java.util.Collection;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 
 /** The signed consents: signing, and reading what was signed. */
 @Singleton

@@ -1,5 +1,7 @@
 package foretress.consultation;
 
+import foretress.bench.BenchOverview;
+import foretress.bench.BenchOverviews;
 import foretress.consent.Consents;
 import foretress.consent.SignedConsent;
 import foretress.ledger.Ledger;

@@ -1,11 +1,11 @@
 package foretress.consultation;
 
-import foretress.card.BenchTests;
+import foretress.bench.BenchTests;
 import foretress.knowledge.AnswerWords;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answer;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import foretress.visit.Visit;
 import foretress.web.Stylist;
 import jakarta.enterprise.context.RequestScoped;

@@ -1,19 +1,20 @@
 package foretress.consultation;
 
+import foretress.decision.DecisionText;
 import foretress.intake.Asked;
-import foretress.intake.Intake;
 import foretress.intake.Intake.Kept;
+import foretress.intake.Intake;
 import foretress.intake.PaperForm;
 import foretress.intake.PaperForms;
 import foretress.intake.Views;
 import foretress.ledger.Ledger;
 import foretress.picture.Paper;
-import foretress.picture.Refusal;
 import foretress.picture.Redrawn;
+import foretress.picture.Refusal;
 import foretress.picture.Taken;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Reading;
 import foretress.questionnaire.Topic;
 import foretress.salon.Staff;

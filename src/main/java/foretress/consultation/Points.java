@@ -5,16 +5,17 @@ import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
 import foretress.assessment.Weight;
-import foretress.card.EarlierFindings.Earlier;
 import foretress.consultation.Reading.Point;
 import foretress.consultation.Reading.Reason;
 import foretress.intake.BookedChemistry;
+import foretress.intake.EarlierFindings.Earlier;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
 import foretress.web.Language;
 import foretress.web.Stylist;
+import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.Comparator;
 import java.util.List;
@@ -54,7 +55,7 @@ class Points {
     private Point point(Acts.Act act, List<Reason> settled) {
         List<String> asked = act.findings().stream().flatMap(f -> f.causes().stream()).distinct()
             .filter(q -> knowledge.questionnaire().question(q).isPresent()).map(q -> words().question(q).short_()).distinct().toList();
-        return new Point(act.weight(), WeightWord.of(act.weight(), say), title(act), reasons.brief(asked), settled);
+        return new Point(act.weight(), WeightSaid.of(act.weight(), say), title(act), reasons.brief(asked), settled);
     }
 
     private String title(Acts.Act act) {

@@ -1,6 +1,9 @@
 package foretress.consultation;
 
+import foretress.alternative.Alternative;
 import foretress.assessment.Weight;
+import foretress.bench.OwedLine;
+import foretress.decision.DecisionText;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -25,7 +28,7 @@ import java.util.stream.Stream;
 public record Reading(String id, String clientId, String client, String facts, String when, Optional<Over> over, boolean begun, boolean answered,
                       Weight standing, String standingWord, String service, List<String> follows, List<Point> reasons, List<Point> more,
                       List<Point> notes, List<Ask> asks, List<Pair> pairs, String map, String mapAside,
-                      List<OwedTest> owed, List<Other> instead, List<Chapter> answers, String answersBrief, List<Paper> papers, Optional<Since> since) {
+                      List<OwedLine> owed, List<Alternative> instead, List<Chapter> answers, String answersBrief, List<Paper> papers, Optional<Since> since) {
 
     public String address() {
         return "/visits/" + id;
@@ -38,6 +41,10 @@ public record Reading(String id, String clientId, String client, String facts, S
     /** Nothing is owed and nothing is to be asked: the next act is the decision. */
     public boolean isReady() {
         return owed.isEmpty() && asks.stream().allMatch(ask -> ask.href().isEmpty());
+    }
+
+    public List<Alternative.Count> insteadCounts() {
+        return Alternative.Count.of(instead);
     }
 
     /** What is booked cannot be done: what else could be is talked about next. */
@@ -56,22 +63,6 @@ public record Reading(String id, String clientId, String client, String facts, S
 
     private static int findings(List<Point> points) {
         return points.stream().mapToInt(point -> point.reasons().size()).sum();
-    }
-
-    /** How many of the other services stand where, in the order in which they are offered. */
-    public List<Count> insteadCounts() {
-        return instead.stream().map(Count::of).distinct().map(one -> one.times((int) instead.stream().filter(o -> Count.of(o).equals(one)).count())).toList();
-    }
-
-    /** So many services stand there. */
-    public record Count(Weight weight, String word, boolean unsaid, int times) {
-        static Count of(Other other) {
-            return new Count(other.place(), other.unsaid() ? "" : other.word(), other.unsaid(), 0);
-        }
-
-        Count times(int number) {
-            return new Count(weight, word, unsaid, number);
-        }
     }
 
     /**
@@ -142,31 +133,6 @@ public record Reading(String id, String clientId, String client, String facts, S
 
     /** What is otherwise than at the visit before this one. */
     public record Since(String day, List<DecisionText.Said> answers, List<DecisionText.Changed> changes) {}
-
-    /**
-     * A test that comes first, and the latest moment it can begin.
-     *
-     * @param href where it is begun, gone on with or read; empty when that is not for now
-     * @param first it is the next act of all
-     */
-    public record OwedTest(String name, String how, String latest, boolean late, String href, String act, boolean first) {
-        OwedTest next() {
-            return new OwedTest(name, how, latest, late, href, act, true);
-        }
-    }
-
-    /** Where another service stands for this client. */
-    public record Other(String service, Weight weight, String word, String because, int notAsked) {
-        /** Nothing much weighs on it, but not everything was asked: that may be called neither nothing found nor a note. */
-        public boolean unsaid() {
-            return weight.compareTo(Weight.RESTRICTS) < 0 && notAsked > 0;
-        }
-
-        /** Lightest first; what nobody has asked about stands before what a test must clear, not among what is known to be light. */
-        Weight place() {
-            return unsaid() ? Weight.TEST_FIRST : weight;
-        }
-    }
 
     public record Chapter(String title, String brief, List<Line> lines) {}
 

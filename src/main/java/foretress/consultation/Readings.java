@@ -1,34 +1,39 @@
 package foretress.consultation;
 
+import foretress.alternative.Alternatives;
 import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
 import foretress.assessment.Standing;
 import foretress.assessment.Weight;
-import foretress.card.Difference;
-import foretress.card.EarlierFindings;
-import foretress.card.EarlierFindings.Earlier;
+import foretress.bench.OwedLine;
+import foretress.bench.OwedTests;
 import foretress.consent.Consents;
-import foretress.consultation.Reading.Other;
 import foretress.consultation.Reading.Paper;
 import foretress.consultation.Reading.Point;
 import foretress.consultation.Reading.Since;
+import foretress.decision.DecisionText;
+import foretress.decision.Difference;
 import foretress.hair.StrandMap;
 import foretress.hair.StrandSvg;
 import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
+import foretress.intake.EarlierFindings.Earlier;
+import foretress.intake.EarlierFindings;
 import foretress.intake.Intake;
 import foretress.intake.KeptAssessment;
 import foretress.intake.StrandMaps;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
-import foretress.salon.Menu;
 import foretress.questionnaire.Answers;
+import foretress.salon.Menu;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
+import foretress.web.ChairTime;
 import foretress.web.Language;
 import foretress.web.Stylist;
+import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Period;
 import java.util.ArrayList;
@@ -55,6 +60,7 @@ public class Readings {
     private final EarlierFindings earlier;
     private final DecisionText text;
     private final OwedTests owedTests;
+    private final Alternatives alternatives;
     private final AnswerChapters chapters;
     private final StillToAsk asks;
     private final OverReading over;
@@ -66,7 +72,7 @@ public class Readings {
     private final ChairTime time;
 
     Readings(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits, Points points,
-             StrandMaps maps, EarlierFindings earlier, DecisionText text, OwedTests owedTests, AnswerChapters chapters, StillToAsk asks, OverReading over, Contradicted contradicted, Knowledge knowledge, Menu menu, Language language, Stylist say, ChairTime time) {
+             StrandMaps maps, EarlierFindings earlier, DecisionText text, OwedTests owedTests, Alternatives alternatives, AnswerChapters chapters, StillToAsk asks, OverReading over, Contradicted contradicted, Knowledge knowledge, Menu menu, Language language, Stylist say, ChairTime time) {
         this.intake = intake;
         this.assessments = assessments;
         this.chemistry = chemistry;
@@ -77,6 +83,7 @@ public class Readings {
         this.earlier = earlier;
         this.text = text;
         this.owedTests = owedTests;
+        this.alternatives = alternatives;
         this.chapters = chapters;
         this.asks = asks;
         this.over = over;
@@ -88,11 +95,6 @@ public class Readings {
         this.time = time;
     }
 
-    /** Where the other services stand, without the rest of the page. */
-    List<Other> instead(Visit visit, Assessment assessment) {
-        return instead(visit, assessment, earlier.of(visit, assessment));
-    }
-
     Reading of(Visit visit) {
         Answers said = intake.said(visit);
         Assessment assessment = assessments.of(visit, said);
@@ -102,11 +104,11 @@ public class Readings {
         List<Point> heavy = heavier(all, true);
         int shown = shown(heavy);
         Weight standing = assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Point::weight).toList()));
-        List<Reading.OwedTest> owed = owedTests.of(visit);
+        List<OwedLine> owed = owedTests.of(visit);
         StrandMap map = maps.map(visit, said, words());
         return new Reading(visit.id.toString(), visit.client.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), over.of(visit), !said.byQuestion().isEmpty(), answered,
             standing, word(standing), services(visit), owedTests.follows(visit), heavy.subList(0, shown), heavy.subList(shown, heavy.size()), heavier(all, false),
-            asks.of(visit, said), contradicted.of(said), StrandSvg.figure(map, maps.words(words()), "map"), maps.words(words()).length(map), owed, instead(visit, assessment, before), chapters.of(visit, said), chapters.brief(visit, said), papers(visit), since(visit, assessment, said));
+            asks.of(visit, said), contradicted.of(said), StrandSvg.figure(map, maps.words(words()), "map"), maps.words(words()).length(map), owed, alternatives.of(visit, assessment, before), chapters.of(visit, said), chapters.brief(visit, said), papers(visit), since(visit, assessment, said));
     }
 
     /** Answers given both times that differ, and what is found otherwise; empty for a first visit. */
@@ -155,32 +157,13 @@ public class Readings {
         return String.join(" · ", facts);
     }
 
-    /** Every other service the salon offers, lightest first: from this a gentler one is proposed. */
-    private List<Other> instead(Visit visit, Assessment assessment, List<Earlier> before) {
-        List<String> booked = visit.services.stream().map(s -> s.serviceId).toList();
-        return assessments.looked(visit).stream().filter(s -> !booked.contains(s.id()))
-            .map(s -> other(s, assessment, before)).sorted(Comparator.comparing(Other::place).thenComparing(other -> !other.unsaid())).toList();
-    }
-
-    private Other other(Service service, Assessment assessment, List<Earlier> before) {
-        Standing standing = assessment.standing(service.id()).orElseThrow();
-        List<Finding> on = Stream.concat(assessment.spokenOn(service).stream(), before.stream().map(Earlier::finding)).toList();
-        Weight weight = standing.weight().heavier(Weight.heaviest(on.stream().map(f -> f.on(service)).toList()));
-        String because = on.stream().filter(f -> weight != Weight.NOTHING_FOUND && f.on(service) == weight).findFirst().map(f -> title(f)).orElse("");
-        return new Other(menu.name(service.id(), words()), weight, word(weight), because, standing.notAsked() + standing.unanswered());
-    }
-
-    private String title(Finding finding) {
-        return words().finding(finding.ruleId(), finding.onlyIfUnknown()).title();
-    }
-
     private List<Paper> papers(Visit visit) {
         return consents.all(visit.id).stream()
             .map(c -> new Paper(c.versionNo, say.consultation_paper(c.versionNo, time.dayAndTime(c.signedAt.atZone(visit.zone()))))).toList();
     }
 
     private String word(Weight weight) {
-        return WeightWord.of(weight, say);
+        return WeightSaid.of(weight, say);
     }
 
     private Words words() {

@@ -5,9 +5,10 @@ import foretress.assessment.Rule;
 import foretress.assessment.Service;
 import foretress.assessment.Source;
 import foretress.assessment.Weight;
-import foretress.card.EarlierFindings.Earlier;
 import foretress.consultation.Reading.Reason;
+import foretress.decision.DecisionWords;
 import foretress.intake.BookedChemistry;
+import foretress.intake.EarlierFindings.Earlier;
 import foretress.intake.Intake;
 import foretress.knowledge.AnswerWords;
 import foretress.knowledge.Knowledge;
@@ -15,12 +16,13 @@ import foretress.knowledge.ReadWords;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.salon.SourceKinds;
 import foretress.questionnaire.Question;
+import foretress.salon.SourceKinds;
 import foretress.visit.Visit;
-import foretress.web.DecisionWords;
+import foretress.web.ChairTime;
 import foretress.web.Language;
 import foretress.web.Stylist;
+import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
 import java.util.function.Function;
@@ -74,7 +76,7 @@ class Reasons {
         Words.FindingWords words = words().finding(finding, booked);
         List<String> because = Stream.concat(finding.causes().stream().flatMap(q -> because(visit, q, said)), ReadWords.say(finding.read(), words()).stream()).toList();
         String condition = knowledge.ruleSet().rule(finding.ruleId()).map(Rule::when).map(Object::toString).orElse("");
-        return new Reason(finding.ruleId(), weight, WeightWord.of(weight, say), words.title(), words.do_(), because, brief(visit, finding.causes(), said),
+        return new Reason(finding.ruleId(), weight, WeightSaid.of(weight, say), words.title(), words.do_(), because, brief(visit, finding.causes(), said),
             finding.onlyIfUnknown(), condition, finding.sources().stream().map(this::source).toList());
     }
 

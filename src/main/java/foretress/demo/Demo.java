@@ -2,15 +2,15 @@ package foretress.demo;
 
 import foretress.demo.Invented.Told;
 import foretress.invitation.Invitations;
+import foretress.knowledge.Knowledge;
+import foretress.running.AtStart;
+import foretress.running.Notices;
 import foretress.salon.Salon;
 import foretress.visit.Booked;
 import foretress.visit.Booking;
 import foretress.visit.Clients;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
-import foretress.knowledge.Knowledge;
-import foretress.web.AtStart;
-import foretress.web.Notices;
 import io.quarkus.arc.Arc;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;

@@ -1,15 +1,15 @@
 package foretress.demo;
 
-import foretress.card.Assessed;
-import foretress.card.Closing;
-import foretress.card.Closing.Planned;
-import foretress.card.Closing.Used;
-import foretress.card.Closing.Wrong;
-import foretress.card.Closings;
-import foretress.card.Decisions;
-import foretress.card.Decisions.Choice;
-import foretress.card.Decisions.Wanted;
-import foretress.card.Verdict;
+import foretress.closing.Closing.Planned;
+import foretress.closing.Closing.Used;
+import foretress.closing.Closing.Wrong;
+import foretress.closing.Closing;
+import foretress.closing.Closings;
+import foretress.decision.Assessed;
+import foretress.decision.Decisions.Choice;
+import foretress.decision.Decisions.Wanted;
+import foretress.decision.Decisions;
+import foretress.decision.Verdict;
 import foretress.intake.Intake;
 import foretress.intake.ShelfLife;
 import foretress.questionnaire.Answers;

@@ -1,10 +1,10 @@
 package foretress.demo;
 
-import foretress.salon.ProductLine;
 import foretress.salon.ProductLine.Mixing;
 import foretress.salon.ProductLine.ParaGroup;
 import foretress.salon.ProductLine.Site;
 import foretress.salon.ProductLine.Stands;
+import foretress.salon.ProductLine;
 import foretress.salon.ProductLines;
 import foretress.salon.Staff;
 import foretress.visit.PlannedProducts;

@@ -1,8 +1,8 @@
 package foretress.intake;
 
 import foretress.questionnaire.FormReader;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import java.util.List;
 import java.util.Map;
 

@@ -14,7 +14,9 @@ import java.util.Optional;
 /** What a room above keeps of tests and measurements; an assessment takes in every bean of this kind. */
 public interface ChairRecord {
     /** Tests of this client that may bear on this visit, those of earlier visits included, as they stand for it. */
-    List<TestFact> tests(Visit visit);
+    default List<TestFact> tests(Visit visit) {
+        return List.of();
+    }
 
     /** A test that was begun for this visit and waits to be read. */
     record Running(String test, Instant readableFrom) {}
@@ -40,6 +42,11 @@ public interface ChairRecord {
 
     /** What was done to this client's hair here at earlier visits: it need not be asked again. */
     default List<Treatment> treatments(Visit visit) {
+        return List.of();
+    }
+
+    /** What staff saw go wrong at earlier visits, as findings of this one. */
+    default List<EarlierFindings.Earlier> wentWrong(Visit coming) {
         return List.of();
     }
 

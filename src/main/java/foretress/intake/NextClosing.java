@@ -1,7 +1,7 @@
 package foretress.intake;
 
-import foretress.plan.OpeningHours;
 import foretress.plan.OpeningHours.Window;
+import foretress.plan.OpeningHours;
 import foretress.salon.Salon;
 import java.time.Duration;
 import java.time.Instant;

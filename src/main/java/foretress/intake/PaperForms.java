@@ -2,9 +2,9 @@ package foretress.intake;
 
 import foretress.ledger.Ledger;
 import foretress.picture.Paper;
+import foretress.questionnaire.Answers;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Topic;
-import foretress.questionnaire.Answers;
 import foretress.vault.Vault;
 import foretress.visit.State;
 import foretress.visit.Visit;

@@ -1,10 +1,10 @@
 package foretress.intake;
 
 import foretress.consent.ConsentInput;
-import foretress.consent.ConsentText;
 import foretress.consent.ConsentText.Line.Statement;
 import foretress.consent.ConsentText.Part;
 import foretress.consent.ConsentText.Section;
+import foretress.consent.ConsentText;
 import foretress.consent.ConsentWords;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;

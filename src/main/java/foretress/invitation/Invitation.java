@@ -1,5 +1,6 @@
 package foretress.invitation;
 
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -10,7 +11,6 @@ import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
-import foretress.visit.Visit;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;

@@ -1,6 +1,5 @@
 package foretress.knowledge;
 
-import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answer.Chosen;
 import foretress.questionnaire.Answer.Length;
 import foretress.questionnaire.Answer.Medicines;
@@ -8,15 +7,16 @@ import foretress.questionnaire.Answer.RatherNotSay;
 import foretress.questionnaire.Answer.Said;
 import foretress.questionnaire.Answer.Text;
 import foretress.questionnaire.Answer.Treatments;
+import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
-import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
 import foretress.questionnaire.SaidDate.LongerThan;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.YearsAgo;
+import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.Treatment;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;

@@ -1,7 +1,7 @@
 package foretress.knowledge;
 
-import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.Season;
+import foretress.questionnaire.SaidDate;
 import java.time.LocalDate;
 import java.time.Year;
 import java.time.YearMonth;

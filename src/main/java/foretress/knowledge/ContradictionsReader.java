@@ -1,8 +1,8 @@
 package foretress.knowledge;
 
 import foretress.questionnaire.Contradiction;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -2,13 +2,13 @@ package foretress.knowledge;
 
 import foretress.assessment.Computations;
 import foretress.assessment.Cue;
-import foretress.assessment.FactDef;
 import foretress.assessment.FactDef.Computation;
 import foretress.assessment.FactDef.Event;
 import foretress.assessment.FactDef.Row;
+import foretress.assessment.FactDef;
 import foretress.assessment.Figure;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

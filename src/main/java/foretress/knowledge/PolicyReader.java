@@ -1,7 +1,7 @@
 package foretress.knowledge;
 
-import foretress.assessment.Policy;
 import foretress.assessment.Policy.Warning;
+import foretress.assessment.Policy;
 import foretress.questionnaire.SaidDate.Hemisphere;
 import java.util.Collection;
 import java.util.LinkedHashMap;

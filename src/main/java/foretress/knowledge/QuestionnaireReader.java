@@ -1,8 +1,8 @@
 package foretress.knowledge;
 
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Keeps;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.Topic;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package foretress.knowledge;
 
-import foretress.assessment.Source;
 import foretress.assessment.Source.Kind;
 import foretress.assessment.Source.Status;
+import foretress.assessment.Source;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;

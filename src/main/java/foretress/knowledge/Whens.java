@@ -1,7 +1,7 @@
 package foretress.knowledge;
 
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,6 +1,6 @@
 package foretress.ledger;
 
-import foretress.web.Happened;
+import foretress.running.Happened;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.event.Event;
 import jakarta.enterprise.event.Observes;

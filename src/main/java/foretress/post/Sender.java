@@ -1,7 +1,7 @@
 package foretress.post;
 
+import foretress.running.Clockwork;
 import foretress.salon.Salon;
-import foretress.web.Clockwork;
 import io.quarkus.mailer.Mail;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;

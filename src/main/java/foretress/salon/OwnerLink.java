@@ -1,7 +1,7 @@
 package foretress.salon;
 
-import foretress.web.AtStart;
-import foretress.web.Notices;
+import foretress.running.AtStart;
+import foretress.running.Notices;
 import foretress.web.PublicAddress;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;

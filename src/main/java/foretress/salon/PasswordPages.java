@@ -1,9 +1,9 @@
 package foretress.salon;
 
+import foretress.running.Happened;
 import foretress.web.Brake;
 import foretress.web.Chair;
 import foretress.web.Form;
-import foretress.web.Happened;
 import foretress.web.Mistakes;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;

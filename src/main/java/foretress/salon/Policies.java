@@ -2,7 +2,7 @@ package foretress.salon;
 
 import foretress.assessment.Policy;
 import foretress.knowledge.Knowledge;
-import foretress.web.Happened;
+import foretress.running.Happened;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;

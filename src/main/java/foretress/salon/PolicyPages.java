@@ -5,7 +5,6 @@ import foretress.assessment.Source;
 import foretress.knowledge.Knowledge;
 import foretress.web.Form;
 import foretress.web.Mistakes;
-import foretress.web.SkinWords;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -41,11 +40,11 @@ public class PolicyPages {
 
     private final Policies policies;
     private final Knowledge knowledge;
-    private final SkinWords words;
+    private final SettingsWords words;
     private final SourceKinds kinds;
     private final Who who;
 
-    PolicyPages(Policies policies, Knowledge knowledge, SkinWords words, SourceKinds kinds, Who who) {
+    PolicyPages(Policies policies, Knowledge knowledge, SettingsWords words, SourceKinds kinds, Who who) {
         this.policies = policies;
         this.knowledge = knowledge;
         this.words = words;

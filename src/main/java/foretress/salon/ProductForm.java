@@ -2,7 +2,6 @@ package foretress.salon;
 
 import foretress.web.Form;
 import foretress.web.Mistakes;
-import foretress.web.SkinWords;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import java.time.LocalDate;
@@ -23,9 +22,9 @@ class ProductForm {
     private static final int MOST_MINUTES = 4320;
     private static final int MOST_COUNT = 366;
 
-    private final SkinWords words;
+    private final SettingsWords words;
 
-    ProductForm(SkinWords words) {
+    ProductForm(SettingsWords words) {
         this.words = words;
     }
 

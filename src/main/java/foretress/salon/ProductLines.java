@@ -1,6 +1,6 @@
 package foretress.salon;
 
-import foretress.web.Happened;
+import foretress.running.Happened;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;

@@ -3,7 +3,6 @@ package foretress.salon;
 import foretress.knowledge.Knowledge;
 import foretress.web.Form;
 import foretress.web.Mistakes;
-import foretress.web.SkinWords;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.persistence.PersistenceException;
@@ -39,10 +38,10 @@ public class ProductPages {
     private final ProductLines lines;
     private final ProductForm products;
     private final Knowledge knowledge;
-    private final SkinWords words;
+    private final SettingsWords words;
     private final Who who;
 
-    ProductPages(ProductLines lines, ProductForm products, Knowledge knowledge, SkinWords words, Who who) {
+    ProductPages(ProductLines lines, ProductForm products, Knowledge knowledge, SettingsWords words, Who who) {
         this.lines = lines;
         this.products = products;
         this.knowledge = knowledge;

@@ -1,7 +1,7 @@
 package foretress.salon;
 
+import foretress.running.Happened;
 import foretress.web.Brake;
-import foretress.web.Happened;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Singleton;
 import java.time.Duration;

@@ -1,8 +1,8 @@
 package foretress.salon;
 
+import foretress.running.Happened;
 import foretress.web.Chair;
 import foretress.web.Form;
-import foretress.web.Happened;
 import foretress.web.Mistakes;
 import foretress.web.Offered;
 import io.quarkus.narayana.jta.QuarkusTransaction;

@@ -5,7 +5,6 @@ import foretress.knowledge.Words;
 import foretress.web.Form;
 import foretress.web.Mistakes;
 import foretress.web.Offered;
-import foretress.web.SkinWords;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -44,10 +43,10 @@ public class ServicePages {
 
     private final Menu menu;
     private final Knowledge knowledge;
-    private final SkinWords say;
+    private final SettingsWords say;
     private final Who who;
 
-    ServicePages(Menu menu, Knowledge knowledge, SkinWords say, Who who) {
+    ServicePages(Menu menu, Knowledge knowledge, SettingsWords say, Who who) {
         this.menu = menu;
         this.knowledge = knowledge;
         this.say = say;

@@ -1,7 +1,7 @@
 package foretress.salon;
 
+import foretress.running.Happened;
 import foretress.web.Form;
-import foretress.web.Happened;
 import foretress.web.Language;
 import foretress.web.Mistakes;
 import foretress.web.Offered;

@@ -1,9 +1,9 @@
 package foretress.salon;
 
+import foretress.running.Happened;
 import foretress.web.Brake;
 import foretress.web.Caller;
 import foretress.web.Fold;
-import foretress.web.Happened;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Singleton;

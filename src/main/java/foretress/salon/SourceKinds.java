@@ -1,15 +1,14 @@
 package foretress.salon;
 
 import foretress.assessment.Source;
-import foretress.web.SkinWords;
 import jakarta.inject.Singleton;
 
 /** What kind of source a limit or a rule has, in the staff's words: nobody takes a house rule for the law. */
 @Singleton
 public class SourceKinds {
-    private final SkinWords words;
+    private final SettingsWords words;
 
-    SourceKinds(SkinWords words) {
+    SourceKinds(SettingsWords words) {
         this.words = words;
     }
 

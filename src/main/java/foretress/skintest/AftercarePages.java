@@ -7,7 +7,6 @@ import foretress.salon.Staff;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
 import foretress.visit.Visit;
-import foretress.web.AftercareWords;
 import foretress.web.Form;
 import foretress.web.Language;
 import foretress.web.Mistakes;

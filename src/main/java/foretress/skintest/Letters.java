@@ -7,7 +7,6 @@ import foretress.post.Letter;
 import foretress.post.Post;
 import foretress.salon.Salon;
 import foretress.visit.Visit;
-import foretress.web.AftercareWords;
 import io.quarkus.qute.i18n.Localized;
 import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.enterprise.context.ApplicationScoped;

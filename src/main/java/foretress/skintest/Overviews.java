@@ -7,11 +7,11 @@ import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.salon.ProductLine;
 import foretress.salon.ProductLines;
+import foretress.salon.SettingsWords;
 import foretress.salon.Staff;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import foretress.visit.When;
-import foretress.web.SkinWords;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.Instant;
@@ -37,11 +37,12 @@ class Overviews {
     private final Sealing sealing;
     private final Knowledge knowledge;
     private final SkinWords say;
+    private final SettingsWords settings;
     private final TestVisits shortVisits;
     private final Clock clock;
 
     Overviews(Tests tests, SkinTestGate gate, SkinTestRecord record, SkinTests kept, TestConsent consent, PlannedProducts planned,
-              ProductLines lines, Sealing sealing, Knowledge knowledge, SkinWords say, TestVisits shortVisits, Clock clock) {
+              ProductLines lines, Sealing sealing, Knowledge knowledge, SkinWords say, SettingsWords settings, TestVisits shortVisits, Clock clock) {
         this.tests = tests;
         this.gate = gate;
         this.record = record;
@@ -52,6 +53,7 @@ class Overviews {
         this.sealing = sealing;
         this.knowledge = knowledge;
         this.say = say;
+        this.settings = settings;
         this.shortVisits = shortVisits;
         this.clock = clock;
     }
@@ -73,7 +75,7 @@ class Overviews {
             case ANSWERS -> new Overview.Step(say.test_needs_answers(), "/desk/visits/" + visit.id, say.test_to_link());
             case REFUSED -> new Overview.Step(say.test_refused(), "/visits/" + visit.id + "/refused", say.test_refused_link());
             case SIGNATURE -> new Overview.Step(say.test_needs_signature(), "/desk/visits/" + visit.id, say.test_to_link());
-            default -> new Overview.Step(say.test_needs_product(), "/desk/visits/" + visit.id + "/product", say.planned_change());
+            default -> new Overview.Step(say.test_needs_product(), "/desk/visits/" + visit.id + "/product", settings.planned_change());
         }).toList();
     }
 
@@ -102,11 +104,11 @@ class Overviews {
     private String how(Told told) {
         Made made = told.made();
         String site = switch (made.site()) {
-            case "BEHIND_EAR" -> say.products_site_behind_ear();
-            case "INNER_ELBOW" -> say.products_site_inner_elbow();
-            default -> say.products_site_other();
+            case "BEHIND_EAR" -> settings.products_site_behind_ear();
+            case "INNER_ELBOW" -> settings.products_site_inner_elbow();
+            default -> settings.products_site_other();
         };
-        String mixing = made.mixing().equals("MIXED") ? say.products_mixed() : say.products_neat();
+        String mixing = made.mixing().equals("MIXED") ? settings.products_mixed() : settings.products_neat();
         return say.test_how(made.batch(), mixing, site + (made.siteWords().isEmpty() ? "" : ", " + made.siteWords()));
     }
 

@@ -1,10 +1,10 @@
 package foretress.skintest;
 
 import foretress.ledger.Ledger;
+import foretress.running.Clockwork;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
 import foretress.visit.Visit;
-import foretress.web.Clockwork;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.scheduler.Scheduled;
 import jakarta.enterprise.context.ApplicationScoped;

@@ -5,6 +5,7 @@ import foretress.invitation.Qr;
 import foretress.ledger.Ledger;
 import foretress.salon.ProductLine;
 import foretress.salon.ProveAgain;
+import foretress.salon.SettingsWords;
 import foretress.salon.Who;
 import foretress.visit.Clients;
 import foretress.visit.PlannedProducts;
@@ -14,7 +15,6 @@ import foretress.visit.When;
 import foretress.web.Form;
 import foretress.web.Mistakes;
 import foretress.web.SentFile;
-import foretress.web.SkinWords;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.BadRequestException;
@@ -80,6 +80,7 @@ public class SkinTestPages {
     private final Plans plans;
     private final MaskingWords maskingWords;
     private final SkinWords say;
+    private final SettingsWords settings;
     private final ProveAgain proveAgain;
     private final Ledger ledger;
     private final Who who;
@@ -87,7 +88,7 @@ public class SkinTestPages {
 
     SkinTestPages(Visits visits, Clients clients, PlannedProducts planned, SkinTestGate gate, TestConsent consent, SkinTestRecord record, Applications applications,
                   Looks looks, Tests tests, Overviews overviews, Links links, Letters letters, Sealing sealing, Plans plans, MaskingWords maskingWords,
-                  SkinWords say, ProveAgain proveAgain, Ledger ledger, Who who, Clock clock) {
+                  SkinWords say, SettingsWords settings, ProveAgain proveAgain, Ledger ledger, Who who, Clock clock) {
         this.visits = visits;
         this.clients = clients;
         this.planned = planned;
@@ -104,6 +105,7 @@ public class SkinTestPages {
         this.plans = plans;
         this.maskingWords = maskingWords;
         this.say = say;
+        this.settings = settings;
         this.proveAgain = proveAgain;
         this.ledger = ledger;
         this.who = who;
@@ -151,7 +153,7 @@ public class SkinTestPages {
         mistakes.expect(!batch.isEmpty() && batch.length() <= LONGEST_BATCH, "batch", say.record_batch_missing());
         mistakes.expect(form.one("mixing").equals(line.mixing.name()), "mixing", line.mixing == ProductLine.Mixing.MIXED ? say.record_not_mixed()
             : say.record_not_neat());
-        mistakes.expect(SITES.contains(form.one("site")), "site", say.products_site_missing());
+        mistakes.expect(SITES.contains(form.one("site")), "site", settings.products_site_missing());
         boolean said = !form.one("site").equals("OTHER") || !form.one("site-words").isEmpty();
         mistakes.expect(said && form.one("site-words").length() <= LONGEST_BATCH, "site-words", say.record_site_words_missing());
         mistakes.expect(MEDICINES.contains(form.one("medicines")), "medicines", say.record_medicines_missing());

@@ -1,7 +1,7 @@
 package foretress.skintest;
 
-import foretress.assessment.SkinTestDoubts;
 import foretress.assessment.Situation;
+import foretress.assessment.SkinTestDoubts;
 import foretress.assessment.Stricter;
 import foretress.assessment.TestFact;
 import foretress.assessment.TestStanding;

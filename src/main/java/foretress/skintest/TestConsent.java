@@ -14,7 +14,6 @@ import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
-import foretress.web.AftercareWords;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.Instant;

@@ -1,9 +1,9 @@
 package foretress.skintest;
 
 import foretress.consent.ConsentInput;
-import foretress.consent.ConsentText;
 import foretress.consent.ConsentText.Line.Statement;
 import foretress.consent.ConsentText.Part;
+import foretress.consent.ConsentText;
 import foretress.consent.ConsentWords;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;

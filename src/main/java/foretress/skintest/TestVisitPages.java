@@ -8,7 +8,6 @@ import foretress.visit.Visits;
 import foretress.visit.When;
 import foretress.web.Form;
 import foretress.web.Mistakes;
-import foretress.web.SkinWords;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;

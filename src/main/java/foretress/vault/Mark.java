@@ -1,6 +1,6 @@
 package foretress.vault;
 
-import foretress.web.AtStart;
+import foretress.running.AtStart;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.sql.SQLException;

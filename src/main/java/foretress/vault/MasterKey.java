@@ -17,7 +17,7 @@ import java.util.Base64;
 import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
-/** Wraps the clients' data keys. It lives outside the database: {@code foretress.Start} hands it in. */
+/** Wraps the clients' data keys. It lives outside the database: {@code foretress.start.Start} hands it in. */
 @Singleton
 class MasterKey {
     private static final byte[] CODES = "foretress names of equal answers, 1".getBytes(StandardCharsets.UTF_8);

@@ -2,10 +2,10 @@ package foretress.visit;
 
 import foretress.salon.ProductLine;
 import foretress.salon.ProductLines;
+import foretress.salon.SettingsWords;
 import foretress.salon.Who;
 import foretress.web.Form;
 import foretress.web.Mistakes;
-import foretress.web.SkinWords;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -35,10 +35,10 @@ public class ProductPages {
     private final Visits visits;
     private final ProductLines lines;
     private final PlannedProducts planned;
-    private final SkinWords words;
+    private final SettingsWords words;
     private final Who who;
 
-    ProductPages(Visits visits, ProductLines lines, PlannedProducts planned, SkinWords words, Who who) {
+    ProductPages(Visits visits, ProductLines lines, PlannedProducts planned, SettingsWords words, Who who) {
         this.visits = visits;
         this.lines = lines;
         this.planned = planned;

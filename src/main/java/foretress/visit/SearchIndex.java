@@ -1,6 +1,6 @@
 package foretress.visit;
 
-import foretress.web.AtStart;
+import foretress.running.AtStart;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.util.List;

@@ -1,7 +1,7 @@
 package foretress.visit;
 
 import foretress.ledger.Ledger;
-import foretress.web.AtStart;
+import foretress.running.AtStart;
 import jakarta.inject.Singleton;
 import jakarta.transaction.Transactional;
 import java.time.zone.ZoneRulesProvider;

@@ -1,5 +1,6 @@
 package foretress.web;
 
+import foretress.running.ClockMeter;
 import io.github.bucket4j.Bucket;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.ClientErrorException;

@@ -1,5 +1,6 @@
 package foretress.web;
 
+import foretress.running.Told;
 import io.quarkus.arc.Arc;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.ext.web.Router;

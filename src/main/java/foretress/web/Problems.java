@@ -1,5 +1,7 @@
 package foretress.web;
 
+import foretress.running.Space;
+import foretress.running.Told;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
@@ -42,7 +44,7 @@ public class Problems {
     }
 
     /** Where nothing can be written any more, that is what went wrong, whatever it looks like from above. */
-    static int statusOf(Space space) {
+    public static int statusOf(Space space) {
         return space.isOut() ? 507 : 500;
     }
 

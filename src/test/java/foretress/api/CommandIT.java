@@ -2,7 +2,7 @@ package foretress.api;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import foretress.Launched;
+import foretress.start.Launched;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;

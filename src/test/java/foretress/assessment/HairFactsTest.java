@@ -6,11 +6,11 @@ import static foretress.assessment.Told.computed;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.questionnaire.Answer;
-import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.Season;
+import foretress.questionnaire.SaidDate;
 import java.time.Year;
 import java.util.List;
 import java.util.Optional;

@@ -2,12 +2,12 @@ package foretress.assessment;
 
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Keeps;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
-import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.Hemisphere;
+import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Treatment;
 import java.time.LocalDate;

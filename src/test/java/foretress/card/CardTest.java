@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foretress.MovedClock;
 import foretress.Walker;
 import foretress.assessment.TestFact;
+import foretress.bench.GivenTests;
 import foretress.consent.ArchiveJudge;
 import foretress.consent.Read;
 import foretress.intake.Answering;

@@ -1,5 +1,7 @@
 package foretress.card;
 
+import foretress.bench.BenchTestPhoto;
+import foretress.bench.Keeping;
 import foretress.vault.Vault;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Inject;

@@ -2,8 +2,8 @@ package foretress.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import foretress.Launched;
 import foretress.Walker;
+import foretress.start.Launched;
 import io.restassured.RestAssured;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.nio.file.Path;

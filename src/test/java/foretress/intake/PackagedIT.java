@@ -1,7 +1,7 @@
 package foretress.intake;
 
-import static foretress.consultation.AtTheChair.SAY_NO;
-import static foretress.consultation.AtTheChair.press;
+import static foretress.decision.AtTheChair.SAY_NO;
+import static foretress.decision.AtTheChair.press;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
@@ -9,8 +9,8 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.SelectOption;
 import foretress.Browser;
-import foretress.Launched;
-import foretress.consultation.AtTheChair;
+import foretress.start.Launched;
+import foretress.decision.AtTheChair;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

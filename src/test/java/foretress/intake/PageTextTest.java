@@ -2,8 +2,8 @@ package foretress.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import foretress.consent.Consents;
 import foretress.consent.ConsentText.Part;
+import foretress.consent.Consents;
 import foretress.consent.Read;
 import foretress.salon.OpenSalon;
 import foretress.visit.VisitMaker;

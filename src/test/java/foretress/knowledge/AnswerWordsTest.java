@@ -2,16 +2,15 @@ package foretress.knowledge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answer.Chosen;
 import foretress.questionnaire.Answer.Length;
 import foretress.questionnaire.Answer.Medicines;
 import foretress.questionnaire.Answer.Said;
 import foretress.questionnaire.Answer.Text;
 import foretress.questionnaire.Answer.Treatments;
+import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
-import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
@@ -20,6 +19,7 @@ import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.Season;
 import foretress.questionnaire.SaidDate.YearsAgo;
+import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.Treatment;
 import java.time.LocalDate;
 import java.time.Year;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Status;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;

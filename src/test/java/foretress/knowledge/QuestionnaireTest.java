@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.assessment.Service;
 import foretress.knowledge.Words.QuestionWords;
-import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answer.Chosen;
 import foretress.questionnaire.Answer.Medicines;
 import foretress.questionnaire.Answer.Treatments;
+import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Keeps;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.Topic;
 import java.util.ArrayList;

@@ -1,0 +1,67 @@
+package foretress.alternative;
+
+import foretress.assessment.Assessment;
+import foretress.assessment.Finding;
+import foretress.assessment.Service;
+import foretress.assessment.Standing;
+import foretress.assessment.Weight;
+import foretress.intake.Assessments;
+import foretress.intake.EarlierFindings.Earlier;
+import foretress.intake.EarlierFindings;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.salon.Menu;
+import foretress.visit.Visit;
+import foretress.web.Language;
+import foretress.web.Stylist;
+import foretress.web.WeightSaid;
+import jakarta.enterprise.context.RequestScoped;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Every other service the salon offers, lightest first: from this a gentler one is proposed. */
+@RequestScoped
+public class Alternatives {
+    private final Assessments assessments;
+    private final EarlierFindings earlier;
+    private final Knowledge knowledge;
+    private final Menu menu;
+    private final Language language;
+    private final Stylist say;
+
+    Alternatives(Assessments assessments, EarlierFindings earlier, Knowledge knowledge, Menu menu, Language language, Stylist say) {
+        this.assessments = assessments;
+        this.earlier = earlier;
+        this.knowledge = knowledge;
+        this.menu = menu;
+        this.language = language;
+        this.say = say;
+    }
+
+    public List<Alternative> of(Visit visit, Assessment assessment) {
+        return of(visit, assessment, earlier.of(visit, assessment));
+    }
+
+    public List<Alternative> of(Visit visit, Assessment assessment, List<Earlier> before) {
+        List<String> booked = visit.services.stream().map(s -> s.serviceId).toList();
+        return assessments.looked(visit).stream().filter(s -> !booked.contains(s.id()))
+            .map(s -> other(s, assessment, before)).sorted(Comparator.comparing(Alternative::place).thenComparing(other -> !other.unsaid())).toList();
+    }
+
+    private Alternative other(Service service, Assessment assessment, List<Earlier> before) {
+        Standing standing = assessment.standing(service.id()).orElseThrow();
+        List<Finding> on = Stream.concat(assessment.spokenOn(service).stream(), before.stream().map(Earlier::finding)).toList();
+        Weight weight = standing.weight().heavier(Weight.heaviest(on.stream().map(f -> f.on(service)).toList()));
+        String because = on.stream().filter(f -> weight != Weight.NOTHING_FOUND && f.on(service) == weight).findFirst().map(this::title).orElse("");
+        return new Alternative(menu.name(service.id(), words()), weight, WeightSaid.of(weight, say), because, standing.notAsked() + standing.unanswered());
+    }
+
+    private String title(Finding finding) {
+        return words().finding(finding.ruleId(), finding.onlyIfUnknown()).title();
+    }
+
+    private Words words() {
+        return knowledge.words(language.getTag());
+    }
+}

@@ -1,0 +1,107 @@
+package foretress.bench;
+
+import foretress.assessment.Assessment;
+import foretress.assessment.Assessor;
+import foretress.assessment.Finding;
+import foretress.assessment.Service;
+import foretress.assessment.Situation;
+import foretress.assessment.Standing;
+import foretress.assessment.TestFact;
+import foretress.assessment.Weight;
+import foretress.intake.Assessments;
+import foretress.intake.Intake;
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.questionnaire.Answers;
+import foretress.salon.Menu;
+import foretress.visit.Visit;
+import foretress.web.Language;
+import foretress.web.Stylist;
+import foretress.web.WeightSaid;
+import jakarta.enterprise.context.RequestScoped;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Which services one test opens, changes or closes: everything is assessed with it and without it. */
+@RequestScoped
+class BenchChanges {
+    private final Intake intake;
+    private final Assessments assessments;
+    private final BenchTests tests;
+    private final Knowledge knowledge;
+    private final Menu menu;
+    private final Language language;
+    private final Stylist say;
+
+    BenchChanges(Intake intake, Assessments assessments, BenchTests tests, Knowledge knowledge, Menu menu, Language language, Stylist say) {
+        this.intake = intake;
+        this.assessments = assessments;
+        this.tests = tests;
+        this.knowledge = knowledge;
+        this.menu = menu;
+        this.language = language;
+        this.say = say;
+    }
+
+    /** The booked services in front; empty while the test says nothing, or the client has said nothing. */
+    List<BenchChange> of(Visit visit, BenchTest test) {
+        Answers said = intake.said(visit);
+        if (said.byQuestion().isEmpty() || test.struck()) {
+            return List.of();
+        }
+        Situation with = assessments.situation(visit, said);
+        return without(visit, with, test).map(other -> changes(visit, assess(visit, other), assess(visit, with))).orElse(List.of());
+    }
+
+    /** Where the booked services would stand, in a word, if this came out; empty while the client has said nothing. */
+    Optional<String> booked(Visit visit, TestFact fact) {
+        Answers said = intake.said(visit);
+        if (said.byQuestion().isEmpty()) {
+            return Optional.empty();
+        }
+        Situation now = assessments.situation(visit, said);
+        List<TestFact> more = new ArrayList<>(now.tests());
+        more.add(fact);
+        Weight weight = assessments.booked(visit, assess(visit, now.tested(more, now.measuredLengthCm())));
+        return Optional.of(WeightSaid.of(weight, say));
+    }
+
+    private Optional<Situation> without(Visit visit, Situation with, BenchTest test) {
+        if (test.kind == BenchTestKind.LENGTH) {
+            return Optional.of(with.tested(with.tests(), Optional.empty()));
+        }
+        return tests.fact(visit, test).map(fact -> {
+            List<TestFact> fewer = new ArrayList<>(with.tests());
+            fewer.remove(fact);
+            return with.tested(fewer, with.measuredLengthCm());
+        });
+    }
+
+    private Assessment assess(Visit visit, Situation situation) {
+        return Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(situation), assessments.looked(visit));
+    }
+
+    private List<BenchChange> changes(Visit visit, Assessment before, Assessment after) {
+        List<String> booked = visit.services.stream().map(s -> s.serviceId).toList();
+        return assessments.looked(visit).stream().filter(s -> !weight(before, s).equals(weight(after, s)))
+            .map(s -> change(s, booked.contains(s.id()), weight(before, s), weight(after, s), after)).toList();
+    }
+
+    private static Weight weight(Assessment assessment, Service service) {
+        return assessment.standing(service.id()).map(Standing::weight).orElse(Weight.COULD_NOT_BE_ASSESSED);
+    }
+
+    private BenchChange change(Service service, boolean booked, Weight before, Weight now, Assessment after) {
+        return new BenchChange(menu.name(service.id(), words()), booked, before, WeightSaid.of(before, say), now, WeightSaid.of(now, say),
+            after.spokenOn(service).stream().filter(f -> f.on(service) == now).findFirst().map(this::title).orElse(""));
+    }
+
+    private String title(Finding finding) {
+        return words().finding(finding.ruleId(), finding.onlyIfUnknown()).title();
+    }
+
+    private Words words() {
+        return knowledge.words(language.getTag());
+    }
+}

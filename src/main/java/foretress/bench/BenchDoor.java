@@ -1,0 +1,91 @@
+package foretress.bench;
+
+import foretress.salon.Staff;
+import foretress.salon.Who;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.ws.rs.ClientErrorException;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.UUID;
+
+/** Who stands at the bench, at whose, and before which test. */
+@RequestScoped
+public class BenchDoor {
+    private final Visits visits;
+    private final BenchTests tests;
+    private final Who who;
+
+    BenchDoor(Visits visits, BenchTests tests, Who who) {
+        this.visits = visits;
+        this.tests = tests;
+        this.who = who;
+    }
+
+    public Visit visit(UUID id) {
+        return visits.find(id).orElseThrow(NotFoundException::new);
+    }
+
+    /** A visit at which something may still be tried. */
+    public Visit ahead(UUID id) {
+        Visit visit = visit(id);
+        if (!visit.state.isAhead()) {
+            throw new ClientErrorException(Response.Status.CONFLICT);
+        }
+        return visit;
+    }
+
+    BenchTest test(UUID visitId, UUID testId, BenchTestKind kind) {
+        return tests.find(visitId, testId, kind).orElseThrow(NotFoundException::new);
+    }
+
+    BenchTest test(UUID visitId, UUID testId) {
+        return tests.find(visitId, testId).orElseThrow(NotFoundException::new);
+    }
+
+    public UUID staff() {
+        return who.staff().id;
+    }
+
+    /** Whoever made it, and the owner, may say that it was entered in error; what shuts a service is the owner's alone. */
+    BenchStrike strike(BenchTest test) {
+        return strike(test.madeBy, tests.shuts(test));
+    }
+
+    /** The same of one thing seen. */
+    BenchStrike strike(BenchTest test, BenchTestSight sight) {
+        return strike(sight.by(), tests.shutsBy(test, sight.id()));
+    }
+
+    private BenchStrike strike(UUID author, boolean opens) {
+        if (!mayStrike(author)) {
+            return BenchStrike.NO;
+        }
+        if (!opens) {
+            return BenchStrike.WITH_A_REASON;
+        }
+        return who.isOwner() ? BenchStrike.WITH_THE_PASSWORD : BenchStrike.BY_THE_OWNER;
+    }
+
+    boolean mayStrike(UUID author) {
+        return who.isOwner() || author.equals(staff());
+    }
+
+    public static String name(UUID staffId) {
+        return Staff.byId(staffId).map(s -> s.name).orElse("");
+    }
+
+    static String at(Visit visit) {
+        return "/visits/" + visit.id + "/bench";
+    }
+
+    static String at(BenchTest test) {
+        return "/visits/" + test.visitId + "/bench/" + test.kind.code() + "/" + test.id;
+    }
+
+    public static Response go(String path) {
+        return Response.seeOther(URI.create(path)).build();
+    }
+}

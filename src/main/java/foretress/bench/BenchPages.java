@@ -1,0 +1,78 @@
+package foretress.bench;
+
+import foretress.ledger.Ledger;
+import foretress.vault.Durable;
+import foretress.visit.Visit;
+import foretress.web.Form;
+import foretress.web.Mistakes;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.OptionalDouble;
+import java.util.UUID;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** The bench of one visit: what is owed first, what runs, what can be tried, and what came of it. */
+@Path("/visits/{id}/bench")
+public class BenchPages {
+    @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record BenchPage(BenchOverview bench, String typed, Mistakes mistakes, String submission) implements TemplateInstance {}
+
+    /** The part that other devices ask for again and again. */
+    @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+    record BenchLive(BenchOverview bench) implements TemplateInstance {}
+
+    private final BenchDoor door;
+    private final BenchOverviews overviews;
+    private final BenchTests tests;
+    private final Durable durable;
+    private final Ledger ledger;
+    private final BenchWords say;
+
+    BenchPages(BenchDoor door, BenchOverviews overviews, BenchTests tests, Durable durable, Ledger ledger, BenchWords say) {
+        this.door = door;
+        this.overviews = overviews;
+        this.tests = tests;
+        this.durable = durable;
+        this.ledger = ledger;
+        this.say = say;
+    }
+
+    @GET
+    public TemplateInstance show(@RestPath UUID id) {
+        Visit visit = door.visit(id);
+        ledger.note(door.staff().toString(), "bench read", id.toString());
+        return page(visit, "", new Mistakes());
+    }
+
+    @GET
+    @Path("/live")
+    public TemplateInstance live(@RestPath UUID id) {
+        return new BenchLive(overviews.of(door.visit(id)));
+    }
+
+    /** The longest hair as staff measured it: it outranks what the client said. */
+    @POST
+    @Path("/hair-length")
+    public Response measure(@RestPath UUID id, MultivaluedMap<String, String> posted) {
+        Form form = new Form(posted);
+        Visit visit = door.ahead(id);
+        OptionalDouble cm = BenchNumber.read(form.one("cm"));
+        Mistakes mistakes = new Mistakes();
+        boolean possible = cm.isPresent() && Math.round(cm.getAsDouble()) >= BenchTestLength.SHORTEST && cm.getAsDouble() <= BenchTestLength.LONGEST;
+        if (!mistakes.expect(possible, "cm", say.length_wrong(form.one("cm"), BenchTestLength.SHORTEST, BenchTestLength.LONGEST))) {
+            return Response.status(422).entity(page(visit, form.one("cm"), mistakes)).build();
+        }
+        tests.make(visit.id, BenchTestKind.LENGTH, form.one("submission"), new BenchTestLength((int) Math.round(cm.getAsDouble())), door.staff());
+        durable.force();
+        return BenchDoor.go(BenchDoor.at(visit));
+    }
+
+    private TemplateInstance page(Visit visit, String typed, Mistakes mistakes) {
+        return new BenchPage(overviews.of(visit), typed, mistakes, UUID.randomUUID().toString());
+    }
+}

@@ -1,0 +1,39 @@
+package foretress.bench;
+
+import foretress.vault.SealedJson;
+import jakarta.inject.Singleton;
+import java.util.List;
+
+/** What was measured, as JSON under the client's own key. */
+@Singleton
+public class BenchTestBodies {
+    private final SealedJson json;
+
+    BenchTestBodies(SealedJson json) {
+        this.json = json;
+    }
+
+    void keep(BenchTest test, Object body) {
+        test.body = json.seal(test.clientId, test.place("body"), body);
+    }
+
+    <T> T open(BenchTest test, Class<T> type) {
+        return json.open(test.clientId, test.place("body"), test.body, type);
+    }
+
+    void keepTold(BenchTest test, List<String> treatments) {
+        test.told = json.seal(test.clientId, test.place("told"), treatments);
+    }
+
+    List<String> told(BenchTest test) {
+        return List.of(json.open(test.clientId, test.place("told"), test.told, String[].class));
+    }
+
+    void keep(BenchTestSeen row, Seen seen) {
+        row.body = json.seal(row.clientId, row.place("body"), seen);
+    }
+
+    Seen open(BenchTestSeen row) {
+        return json.open(row.clientId, row.place("body"), row.body, Seen.class);
+    }
+}

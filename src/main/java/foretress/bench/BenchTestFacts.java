@@ -1,0 +1,108 @@
+package foretress.bench;
+
+import foretress.assessment.Policy;
+import foretress.assessment.TestFact;
+import foretress.intake.BookedChemistry;
+import foretress.intake.ChairRecord;
+import foretress.intake.Intake;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Answer;
+import foretress.questionnaire.Answers;
+import foretress.questionnaire.Treatment;
+import foretress.salon.Salon;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * The bench's results as an assessment takes them in. A warning stands for every later visit until a newer test; a good result
+ * of elasticity, porosity or a cutting counts for its own visit only; a quiet metal test counts until the hair was treated again.
+ */
+@Singleton
+public class BenchTestFacts implements ChairRecord {
+    private static final Set<String> HARMLESS = Set.of("none", "heat");
+    private static final Set<BenchTestKind> ONE_VISIT = Set.of(BenchTestKind.ELASTICITY, BenchTestKind.POROSITY, BenchTestKind.CUTTING);
+
+    private final BenchTestReadings readings;
+    private final BenchTestBodies bodies;
+    private final Intake intake;
+    private final BookedChemistry chemistry;
+    private final Visits visits;
+    private final Knowledge knowledge;
+    private final Clock clock;
+
+    BenchTestFacts(BenchTestReadings readings, BenchTestBodies bodies, Intake intake, BookedChemistry chemistry, Visits visits,
+                   Knowledge knowledge, Clock clock) {
+        this.readings = readings;
+        this.bodies = bodies;
+        this.intake = intake;
+        this.chemistry = chemistry;
+        this.visits = visits;
+        this.knowledge = knowledge;
+        this.clock = clock;
+    }
+
+    @Override public List<TestFact> tests(Visit visit) {
+        return BenchTest.ofClient(visit.client.id).stream().flatMap(test -> fact(visit, test).stream()).toList();
+    }
+
+    @Override public Optional<Integer> measuredLengthCm(Visit visit) {
+        return BenchTest.ofVisit(visit.id).stream().filter(t -> t.kind == BenchTestKind.LENGTH && !t.struck()).findFirst()
+            .map(t -> bodies.open(t, BenchTestLength.class).cm());
+    }
+
+    /** What one test says for this visit; empty for what says nothing, and for what no fact is made of. */
+    Optional<TestFact> fact(Visit visit, BenchTest test) {
+        return readings.outcome(test).filter(any -> TestFact.OUTCOMES.containsKey(test.kind.code())).map(outcome -> fact(visit, test, outcome));
+    }
+
+    private TestFact fact(Visit visit, BenchTest test, String outcome) {
+        LocalDate started = test.begun().atZone(visit.zone()).toLocalDate();
+        boolean thisVisit = test.visitId.equals(visit.id);
+        boolean overtaken = ONE_VISIT.contains(test.kind) && !thisVisit || treatedSince(visit, test, started);
+        return new TestFact(test.kind.code(), outcome, started, read(test, started), waitKept(test), thisVisit, thisVisit, false, overtaken);
+    }
+
+    /** A metal test is read whole only with the look on the next day. */
+    private Optional<LocalDate> read(BenchTest test, LocalDate started) {
+        return test.kind == BenchTestKind.METAL ? nextDay(test).map(look -> LocalDate.parse(look.day())) : Optional.of(started);
+    }
+
+    private boolean waitKept(BenchTest test) {
+        long hours = policy().incompatibilityTestHours();
+        return test.kind != BenchTestKind.METAL || nextDay(test).filter(l -> l.afterMillis() >= Duration.ofHours(hours).toMillis()).isPresent();
+    }
+
+    private Optional<BenchTestMetal.NextDay> nextDay(BenchTest test) {
+        return bodies.open(test, BenchTestMetal.class).nextDay();
+    }
+
+    /** A service was done here since, or the client tells of a treatment that was not told of when the test was made. */
+    private boolean treatedSince(Visit visit, BenchTest test, LocalDate started) {
+        return visits.of(test.clientId).stream().filter(v -> v.state == State.CLOSED && v.startsAt.isAfter(test.begun()))
+            .anyMatch(v -> !HARMLESS.containsAll(chemistry.of(v))) || toldSince(visit, test, started);
+    }
+
+    private boolean toldSince(Visit visit, BenchTest test, LocalDate started) {
+        List<String> known = bodies.told(test);
+        LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
+        return treatments(intake.said(visit)).filter(t -> !known.contains(t.toString()))
+            .anyMatch(t -> !t.when().span(today, policy().hemisphere()).latest().isBefore(started));
+    }
+
+    static Stream<Treatment> treatments(Answers said) {
+        return said.byQuestion().values().stream().flatMap(a -> a instanceof Answer.Treatments list ? list.list().stream() : Stream.empty());
+    }
+
+    private Policy policy() {
+        return knowledge.policy(Salon.the().jurisdiction);
+    }
+}

@@ -1,0 +1,47 @@
+package foretress.bench;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+
+/** A time without a server, or in which its machine slept, while a test's clock ran: as far as the clock on the wall tells it. */
+@Entity
+@Table(name = "bench_gap")
+public class BenchTestGap extends PanacheEntityBase {
+    @Id UUID id;
+    @Column(name = "ran_millis") long ranMillis;
+    @Column(name = "from_at") public Instant from;
+    @Column(name = "to_at") public Instant to;
+    /** The server was there all the time: its machine slept, or somebody put the clock on the wall forward. */
+    public boolean asleep;
+
+    /** A clock put back meanwhile tells no length: then it begins and ends at once. */
+    static void keep(long ranMillis, Instant from, Instant to, boolean asleep) {
+        BenchTestGap gap = new BenchTestGap();
+        gap.id = UUID.randomUUID();
+        gap.ranMillis = ranMillis;
+        gap.from = from;
+        gap.to = to.isBefore(from) ? from : to;
+        gap.asleep = asleep;
+        gap.persist();
+    }
+
+    /** Those in which this test's clock stood still; which of them are this test's is told by the counter alone. */
+    public static List<BenchTestGap> during(BenchTest test) {
+        return test.started().map(start -> {
+            long end = test.lasted().map(lasted -> start.ranMillis() + lasted.ranMillis()).orElse(Long.MAX_VALUE);
+            return BenchTestGap.<BenchTestGap>list("ranMillis >= ?1 and ranMillis < ?2 order by ranMillis, id", start.ranMillis(), end);
+        }).orElse(List.of());
+    }
+
+    /** How long the machine slept while this test's clock ran, in ms. */
+    static long asleepMillis(BenchTest test) {
+        return during(test).stream().filter(gap -> gap.asleep).mapToLong(gap -> Duration.between(gap.from, gap.to).toMillis()).sum();
+    }
+}

@@ -1,0 +1,74 @@
+package foretress.bench;
+
+import jakarta.inject.Singleton;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+/** What each test says now, in the outcomes that facts know. */
+@Singleton
+class BenchTestReadings {
+    private final BenchTestBodies bodies;
+    private final BenchTestTime time;
+
+    BenchTestReadings(BenchTestBodies bodies, BenchTestTime time) {
+        this.bodies = bodies;
+        this.time = time;
+    }
+
+    /** How long it has run, or had when it was ended. */
+    Run ran(BenchTest test) {
+        return test.lasted().or(() -> test.started().map(start -> time.reading().since(start))).orElse(Run.NONE);
+    }
+
+    List<Seen> seen(BenchTest test) {
+        return BenchTestSeen.of(test.id).stream().filter(row -> row.struckAt == null).map(bodies::open).toList();
+    }
+
+    MetalTest metal(BenchTest test) {
+        return metal(test, seen(test));
+    }
+
+    private MetalTest metal(BenchTest test, List<Seen> seen) {
+        BenchTestMetal kept = bodies.open(test, BenchTestMetal.class);
+        return new MetalTest(kept.tufts(), kept.withoutTuft(), seen, ran(test).ranMillis() / 1000, kept.nextDay().map(look -> Set.copyOf(look.apart())));
+    }
+
+    /** What it says shuts a service and nobody may go against it: a metal test that was not quiet. */
+    boolean shuts(BenchTest test) {
+        return test.kind == BenchTestKind.METAL && test.started().isPresent() && !test.struck() && metal(test).result().shuts();
+    }
+
+    /** It would shut nothing any more without that one thing seen. */
+    boolean shutsBy(BenchTest test, UUID sight) {
+        List<Seen> others = BenchTestSeen.of(test.id).stream().filter(row -> row.struckAt == null && !row.id.equals(sight)).map(bodies::open).toList();
+        return shuts(test) && !metal(test, others).result().shuts();
+    }
+
+    /** Empty while it says nothing: too early, or not enough hairs. A struck-out test says nothing either. */
+    Optional<String> outcome(BenchTest test) {
+        return test.struck() ? Optional.empty() : switch (test.kind) {
+            case METAL -> metalOutcome(test);
+            case ELASTICITY -> bodies.open(test, Elasticity.class).result().map(BenchTestReadings::code);
+            case POROSITY -> bodies.open(test, Porosity.class).result().map(BenchTestReadings::code);
+            case CUTTING, STRAND -> bodies.open(test, BenchTestTrial.class).result().map(BenchTestReadings::code);
+            case LENGTH -> Optional.empty();
+        };
+    }
+
+    private Optional<String> metalOutcome(BenchTest test) {
+        return test.started().isEmpty() ? Optional.empty() : switch (metal(test).result()) {
+            case RUNNING -> Optional.empty();
+            case SLIGHT_LIGHTENING -> Optional.of("slight-lightening");
+            case NOT_WHOLE -> Optional.of("not-whole");
+            case NOTHING_HAPPENED -> Optional.of("nothing-happened");
+            case REACTION -> Optional.of("positive");
+        };
+    }
+
+    private static String code(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,130 @@
+package foretress.bench;
+
+import foretress.running.AtStart;
+import foretress.running.Clockwork;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.runtime.ShutdownEvent;
+import io.quarkus.scheduler.Scheduled;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Optional;
+import org.jboss.logging.Logger;
+
+/**
+ * How long the server has run in all, start after start, by a counter that no setting of the wall clock moves. Timers are
+ * differences of two readings.
+ *
+ * <p>It is written down every few seconds while a timer runs, and at every start of one. What ran between the last writing and a
+ * crash is lost, and so is the time until the next start: a dish waits that much longer, never shorter, and the record says from
+ * when to when nobody watched. A machine that sleeps stops the counter under a server that goes on: then the clock on the wall has gone
+ * further than the counter, and the record says that too.
+ */
+@Singleton
+public class BenchTestTime implements AtStart {
+    private static final Logger LOG = Logger.getLogger(BenchTestTime.class);
+    private static final long SELDOM_NANOS = 300_000_000_000L;
+
+    private final BenchTestNanos nanos;
+    private final Clock clock;
+    private final Clockwork clockwork;
+    private Run base = Run.NONE;
+    private long from;
+    private BenchTestLook last;
+    private long keptAt;
+    /** Between the start's first writing and the end: outside it a beat would write over what the last start kept. */
+    private volatile boolean beating;
+
+    BenchTestTime(BenchTestNanos nanos, Clock clock, Clockwork clockwork) {
+        this.clockwork = clockwork;
+        this.nanos = nanos;
+        this.clock = clock;
+        this.from = nanos.read();
+        this.last = new BenchTestLook(clock.instant(), from, Run.NONE);
+    }
+
+    /** Goes on from what the last start of the server wrote down. */
+    @Override public void run() {
+        Instant now = clock.instant();
+        begin(QuarkusTransaction.requiringNew().call(() -> BenchTestClock.kept().map(row -> back(row, now)).orElse(Run.NONE)));
+        keep();
+        beating = true;
+    }
+
+    /** The counters after a time away, which is written down if a test ran through it. */
+    private static Run back(BenchTestClock row, Instant now) {
+        if (!BenchTest.running().isEmpty()) {
+            BenchTestGap.keep(row.ranMillis, row.wall, now, false);
+        }
+        return row.run().rested(now.toEpochMilli() - row.wall.toEpochMilli());
+    }
+
+    private synchronized void begin(Run kept) {
+        base = kept;
+        from = nanos.read();
+        last = new BenchTestLook(clock.instant(), from, kept);
+    }
+
+    public synchronized Run reading() {
+        return base.on(nanos.read() - from);
+    }
+
+    /** Writes the counter down, and a sleep since it was last looked at, in a transaction of its own; what it says then. */
+    Run keep() {
+        Optional<BenchTestLook.Sleep> slept = look();
+        Run now = reading();
+        QuarkusTransaction.requiringNew().run(() -> {
+            slept.filter(any -> !BenchTest.running().isEmpty()).ifPresent(sleep -> BenchTestGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
+            write(now);
+        });
+        keptAt = nanos.read();
+        return now;
+    }
+
+    /** It moves neither counter: a machine that slept looks like a clock put forward, which must shorten nothing. */
+    private synchronized Optional<BenchTestLook.Sleep> look() {
+        BenchTestLook before = last;
+        long counted = nanos.read();
+        last = new BenchTestLook(clock.instant(), counted, base.on(counted - from));
+        return last.sleptSince(before);
+    }
+
+    private void write(Run now) {
+        BenchTestClock row = BenchTestClock.kept().orElseGet(BenchTestClock::new);
+        boolean isNew = row.id != BenchTestClock.ONLY;
+        row.id = BenchTestClock.ONLY;
+        row.ranMillis = now.ranMillis();
+        row.steadyMillis = now.steadyMillis();
+        row.wall = clock.instant();
+        if (isNew) {
+            row.persist();
+        }
+    }
+
+    @Scheduled(every = "${foretress.bench.every:5s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
+    void onTheDot() {
+        clockwork.run(this::beat);
+    }
+
+    void beat() {
+        if (!beating) {
+            return;
+        }
+        boolean running = QuarkusTransaction.requiringNew().call(() -> !BenchTest.running().isEmpty());
+        if (running || nanos.read() - keptAt > SELDOM_NANOS) {
+            keep();
+        } else {
+            look();
+        }
+    }
+
+    void lastBeat(@Observes ShutdownEvent event) {
+        beating = false;
+        try {
+            keep();
+        } catch (RuntimeException gone) {
+            LOG.debug("the store is closed already; timers lose a few seconds");
+        }
+    }
+}

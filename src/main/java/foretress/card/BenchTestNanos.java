@@ -1,7 +1,0 @@
-package foretress.card;
-
-/** The machine's counter that only ever runs on, whatever the clock on the wall is set to. */
-public interface BenchTestNanos {
-    /** Nanoseconds since some moment of this start of the server. */
-    long read();
-}

@@ -1,0 +1,55 @@
+package foretress.closing;
+
+import foretress.bench.BenchNumber;
+import foretress.bench.BenchTest;
+import foretress.bench.BenchTestKind;
+import foretress.bench.BenchTestTrial;
+import foretress.bench.BenchTests;
+import foretress.closing.Closing.Planned;
+import foretress.closing.Closing.Used;
+import foretress.visit.Booked;
+import foretress.visit.PlannedProducts;
+import foretress.visit.Visit;
+import jakarta.inject.Singleton;
+import java.util.List;
+import java.util.Optional;
+
+/** What was planned to be used: the product named for the visit, and strength and time of the newest tuft that was tried in the mix. */
+@Singleton
+class ClosingPlan {
+    private final PlannedProducts products;
+    private final BenchTests tests;
+
+    ClosingPlan(PlannedProducts products, BenchTests tests) {
+        this.products = products;
+        this.tests = tests;
+    }
+
+    /** Where a plan says nothing there is one empty line. */
+    List<Used> lines(Visit visit, List<Booked> services) {
+        Planned planned = planned(visit);
+        return List.of(new Used(planned.product().isEmpty() ? "" : zone(services), planned.product(), "", planned.shade(), "", "", planned.strength(), planned.minutes(), planned));
+    }
+
+    private Planned planned(Visit visit) {
+        Optional<PlannedProducts.Planned> named = products.of(visit.id);
+        Optional<BenchTestTrial> tried = tests.ofVisit(visit.id).stream().filter(test -> !test.struck() && isTrial(test)).findFirst()
+            .map(test -> tests.body(test, BenchTestTrial.class));
+        String product = named.map(one -> one.line().name).or(() -> tried.map(BenchTestTrial::product)).orElse("");
+        String strength = tried.filter(one -> one.percent() > 0).map(one -> BenchNumber.say(one.percent()) + " %").orElse("");
+        return new Planned(product, named.map(PlannedProducts.Planned::shade).orElse(""), strength, tried.map(one -> Integer.toString(one.minutes())).orElse(""));
+    }
+
+    private static boolean isTrial(BenchTest test) {
+        return test.kind == BenchTestKind.STRAND || test.kind == BenchTestKind.CUTTING;
+    }
+
+    /** Where the service goes; several places are several lines. */
+    private static String zone(List<Booked> services) {
+        String id = services.isEmpty() ? "" : services.get(0).serviceId();
+        if (id.endsWith("-roots") || id.endsWith("-regrowth")) {
+            return "regrowth";
+        }
+        return id.startsWith("highlights") || id.equals("freehand-lights") ? "strands" : id.startsWith("lash") ? "brows-lashes" : "whole";
+    }
+}

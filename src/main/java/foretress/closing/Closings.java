@@ -1,0 +1,123 @@
+package foretress.closing;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import foretress.decision.Decisions;
+import foretress.intake.Renewal;
+import foretress.ledger.Ledger;
+import foretress.salon.Staff;
+import foretress.vault.Durable;
+import foretress.vault.Vault;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Closes visits and reads back what was done. */
+@ApplicationScoped
+public class Closings {
+    private final Decisions decisions;
+    private final Vault vault;
+    private final ObjectMapper json;
+    private final Renewal renewal;
+    private final Durable durable;
+    private final Ledger ledger;
+    private final Clock clock;
+
+    Closings(Decisions decisions, Vault vault, ObjectMapper json, Renewal renewal, Durable durable, Ledger ledger, Clock clock) {
+        this.decisions = decisions;
+        this.vault = vault;
+        this.json = json;
+        this.renewal = renewal;
+        this.durable = durable;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /**
+     * Closes the visit, or puts right what was kept: the same form twice is one. Coming visits know of it at once. Call it outside a
+     * transaction.
+     *
+     * @param basedOn the version the form was filled in from; 0 where the visit was not closed yet
+     * @return false when another version was kept meanwhile: nothing was kept now
+     * @throws NotDecided when a service was done that nobody decided may go ahead
+     */
+    public boolean keep(UUID visitId, Staff by, UUID submission, int basedOn, Closing closing) {
+        boolean kept = QuarkusTransaction.requiringNew().call(() -> {
+            Visit visit = Visit.<Visit>find("id", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).singleResult();
+            List<KeptClosing> versions = KeptClosing.versions(visitId);
+            if (versions.stream().anyMatch(one -> one.submission.equals(submission))) {
+                return true;
+            }
+            return versions.size() == basedOn && keep(visit, by, submission, basedOn + 1, closing);
+        });
+        durable.force();
+        return kept;
+    }
+
+    private boolean keep(Visit visit, Staff by, UUID submission, int versionNo, Closing closing) {
+        boolean first = versionNo == 1;
+        if (visit.state != (first ? State.DECIDED : State.CLOSED) || !closing.done().stream().allMatch(done -> allowed(visit.id, done.serviceId()))) {
+            throw new NotDecided();
+        }
+        write(visit, by, submission, versionNo, closing);
+        if (first) {
+            visit.moveTo(State.CLOSED);
+        }
+        ledger.note(by.id.toString(), first ? "visit closed" : "closing corrected", visit.id.toString());
+        renewal.ofClient(visit.client.id);
+        return true;
+    }
+
+    private boolean allowed(UUID visitId, String serviceId) {
+        return decisions.latest(visitId).map(decisions::read).stream().flatMap(body -> body.services().stream())
+            .anyMatch(s -> s.serviceId().equals(serviceId) && s.verdict().goesAhead());
+    }
+
+    private void write(Visit visit, Staff by, UUID submission, int versionNo, Closing closing) {
+        KeptClosing kept = new KeptClosing();
+        kept.id = UUID.randomUUID();
+        kept.visitId = visit.id;
+        kept.clientId = visit.client.id;
+        kept.versionNo = versionNo;
+        kept.submission = submission;
+        kept.closedAt = clock.instant();
+        kept.closedBy = by.id;
+        try {
+            kept.body = vault.seal(visit.client.id, kept.place(), json.writeValueAsString(closing).getBytes(StandardCharsets.UTF_8));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a closing has no JSON form", e);
+        }
+        kept.persistAndFlush();
+    }
+
+    public Optional<KeptClosing> of(UUID visitId) {
+        return KeptClosing.ofVisit(visitId);
+    }
+
+    /** Newest first. */
+    public List<KeptClosing> versions(UUID visitId) {
+        return KeptClosing.versions(visitId);
+    }
+
+    public Closing read(KeptClosing kept) {
+        try {
+            return json.readValue(new String(vault.open(kept.clientId, kept.place(), kept.body), StandardCharsets.UTF_8), Closing.class);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("the closing %s cannot be read".formatted(kept.id), e);
+        }
+    }
+
+    /** What was done was not what was decided. */
+    public static final class NotDecided extends IllegalStateException {
+        NotDecided() {
+            super("only what was decided to go ahead can be recorded as done");
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package foretress.closing;
+
+import foretress.ledger.Ledger;
+import foretress.picture.Redrawn;
+import foretress.vault.Durable;
+import foretress.vault.Vault;
+import foretress.visit.Visit;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.inject.Singleton;
+import jakarta.persistence.LockModeType;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Photos before and after, on the card. Leave that is taken back takes the photo away for good. Call it outside a transaction. */
+@Singleton
+public class HairPhotos {
+    public static final int MOST = 6;
+
+    private final Vault vault;
+    private final Durable durable;
+    private final Ledger ledger;
+    private final Clock clock;
+
+    HairPhotos(Vault vault, Durable durable, Ledger ledger, Clock clock) {
+        this.vault = vault;
+        this.durable = durable;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /** Before first, then after. */
+    public List<HairPhoto> of(UUID visitId) {
+        return HairPhoto.of(visitId);
+    }
+
+    public Optional<HairPhoto> one(UUID visitId, UUID id) {
+        return of(visitId).stream().filter(photo -> photo.id.equals(id)).findFirst();
+    }
+
+    public byte[] bytes(HairPhoto photo) {
+        return vault.open(photo.clientId, photo.place(), photo.body);
+    }
+
+    /** @return false when the visit has as many as it may have */
+    public boolean add(UUID visitId, HairPhoto.Moment moment, Redrawn drawn, UUID by) {
+        boolean added = QuarkusTransaction.requiringNew().call(() -> {
+            Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+            return HairPhoto.of(visitId).size() < MOST && keep(visit, moment, drawn, by);
+        });
+        durable.force();
+        return added;
+    }
+
+    private boolean keep(Visit visit, HairPhoto.Moment moment, Redrawn drawn, UUID by) {
+        HairPhoto photo = new HairPhoto();
+        photo.id = UUID.randomUUID();
+        photo.visitId = visit.id;
+        photo.clientId = visit.client.id;
+        photo.moment = moment;
+        photo.takenAt = clock.instant();
+        photo.takenBy = by;
+        photo.body = vault.seal(photo.clientId, photo.place(), drawn.jpeg());
+        photo.persist();
+        ledger.note(by.toString(), "photo of the hair kept, with the client's leave", visit.id.toString());
+        return true;
+    }
+
+    public void remove(HairPhoto found, UUID by) {
+        QuarkusTransaction.requiringNew().run(() -> {
+            HairPhoto.deleteById(found.id);
+            ledger.note(by.toString(), "photo of the hair taken away", found.visitId.toString());
+        });
+        durable.force();
+    }
+}

@@ -1,0 +1,155 @@
+package foretress.note;
+
+import foretress.bench.Keeping;
+import foretress.intake.Intake;
+import foretress.intake.Renewal;
+import foretress.knowledge.Knowledge;
+import foretress.ledger.Ledger;
+import foretress.picture.Paper;
+import foretress.questionnaire.Answers;
+import foretress.vault.Durable;
+import foretress.vault.SealedJson;
+import foretress.vault.Vault;
+import foretress.visit.Visit;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.inject.Singleton;
+import jakarta.persistence.LockModeType;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Keeps what staff write down; it goes into every assessment of the client's coming visits at once. Call it outside a transaction. */
+@Singleton
+public class Notes {
+    public static final int MOST_PAPERS = 4;
+
+    private final SealedJson bodies;
+    private final Knowledge knowledge;
+    private final Intake intake;
+    private final Renewal renewal;
+    private final Vault vault;
+    private final Durable durable;
+    private final Ledger ledger;
+    private final Clock clock;
+
+    Notes(SealedJson bodies, Knowledge knowledge, Intake intake, Renewal renewal, Vault vault, Durable durable, Ledger ledger, Clock clock) {
+        this.bodies = bodies;
+        this.knowledge = knowledge;
+        this.intake = intake;
+        this.renewal = renewal;
+        this.vault = vault;
+        this.durable = durable;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /** All of a client, newest first; those struck out are among them and say so. */
+    public List<Noted> of(UUID clientId) {
+        return Noted.ofClient(clientId);
+    }
+
+    public Optional<Noted> find(UUID clientId, UUID id) {
+        return of(clientId).stream().filter(note -> note.id.equals(id)).findFirst();
+    }
+
+    public <T> T body(Noted note, Class<T> type) {
+        return bodies.open(note.clientId, note.place("body"), note.body, type);
+    }
+
+    public String struckWhy(Noted note) {
+        return note.struck() ? bodies.open(note.clientId, note.place("struck_why"), note.struckWhy, String.class) : "";
+    }
+
+    /** Keeps it once a submission; once this returns it is on the device and every coming visit is assessed with it. */
+    public Noted keep(UUID visitId, NotedKind kind, String submission, Object body, UUID by) {
+        Noted kept = QuarkusTransaction.requiringNew().call(() -> {
+            Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+            return Noted.sent(visitId, submission).orElseGet(() -> made(visit, kind, submission, body, by));
+        });
+        durable.force();
+        return kept;
+    }
+
+    private Noted made(Visit visit, NotedKind kind, String submission, Object body, UUID by) {
+        Noted note = new Noted();
+        note.id = UUID.randomUUID();
+        note.visitId = visit.id;
+        note.clientId = visit.client.id;
+        note.kind = kind;
+        note.submission = submission;
+        note.notedAt = clock.instant();
+        note.notedBy = by;
+        note.body = bodies.seal(note.clientId, note.place("body"), body);
+        note.told = bodies.seal(note.clientId, note.place("told"), body instanceof NotedBody.Word word ? told(word.about(), intake.said(visit)) : List.of());
+        note.persistAndFlush();
+        ledger.note(by.toString(), "noted: " + kind.code(), note.id.toString());
+        renewal.ofClient(note.clientId);
+        return note;
+    }
+
+    /** Entered in error: it stays to be read, struck out with the reason, and says nothing any more. */
+    public void strike(Noted found, String why, UUID by) {
+        QuarkusTransaction.requiringNew().run(() -> {
+            Noted note = Noted.findById(found.id, LockModeType.PESSIMISTIC_WRITE);
+            if (!note.struck()) {
+                note.struckAt = clock.instant();
+                note.struckBy = by;
+                note.struckWhy = bodies.seal(note.clientId, note.place("struck_why"), why);
+                note.persistAndFlush();
+                ledger.note(by.toString(), "noted in error", note.id.toString());
+                renewal.ofClient(Visit.<Visit>findById(note.visitId).client.id);
+            }
+        });
+        durable.force();
+    }
+
+    public List<NotedPaper> papers(Noted note) {
+        return NotedPaper.of(note.id);
+    }
+
+    public Optional<NotedPaper> paper(Noted note, UUID id) {
+        return NotedPaper.one(note.id, id);
+    }
+
+    public byte[] bytes(NotedPaper paper) {
+        return vault.open(paper.clientId, paper.place(), paper.body);
+    }
+
+    /** @return false when the note has as many as it may have */
+    public boolean add(Noted found, Paper sent, UUID by) {
+        boolean added = QuarkusTransaction.requiringNew().call(() -> {
+            Noted note = Noted.findById(found.id, LockModeType.PESSIMISTIC_WRITE);
+            return NotedPaper.of(note.id).size() < MOST_PAPERS && keep(note, sent, by);
+        });
+        durable.force();
+        return added;
+    }
+
+    private boolean keep(Noted note, Paper sent, UUID by) {
+        NotedPaper paper = new NotedPaper();
+        paper.id = UUID.randomUUID();
+        paper.notedId = note.id;
+        paper.clientId = note.clientId;
+        paper.keptAt = clock.instant();
+        paper.keptBy = by;
+        paper.mediaType = sent.mediaType();
+        paper.kept = Keeping.of(sent);
+        paper.body = vault.seal(note.clientId, paper.place(), sent.bytes());
+        paper.persist();
+        ledger.note(by.toString(), "letter kept with a note", note.id.toString());
+        return true;
+    }
+
+    /** The answers that the word is about are others than when it was given: it must be asked for anew. */
+    boolean overtaken(Noted note, String about, Answers said) {
+        List<String> then = List.of(bodies.open(note.clientId, note.place("told"), note.told, String[].class));
+        return !then.equals(told(about, said));
+    }
+
+    /** What was answered to the questions behind a fact. */
+    private List<String> told(String fact, Answers said) {
+        return knowledge.ruleSet().fact(fact).orElseThrow().rows().stream().flatMap(row -> row.when().keySet().stream()).distinct().sorted()
+            .map(question -> question + " " + said.to(question)).toList();
+    }
+}

@@ -1,0 +1,99 @@
+package foretress.owner;
+
+import foretress.knowledge.Knowledge;
+import foretress.ledger.Ledger;
+import foretress.salon.Staff;
+import foretress.visit.Task;
+import foretress.visit.Visit;
+import foretress.web.ChairTime;
+import foretress.web.Language;
+import jakarta.enterprise.context.RequestScoped;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.YearMonth;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/** The owner's page in words. */
+@RequestScoped
+class OwnerText {
+    /** Staff by id, in one read. */
+    record People(Map<UUID, String> staff) {
+        String named(UUID id) {
+            return staff.getOrDefault(id, "");
+        }
+    }
+
+    /** @param tests what was not tested; blank where that is not what is wrong */
+    public record Undone(String visitId, String client, String when, String tests) {}
+
+    public record Against(String visitId, String client, String when, String by, List<String> findings, String reason) {}
+
+    public record ToDo(String visitId, String client, String what, String who, String until, boolean late) {}
+
+    /** @param before how far the chain holds; blank where it holds throughout */
+    public record Chain(boolean whole, String words, String before) {}
+
+    private final Knowledge knowledge;
+    private final Language language;
+    private final OwnerWords say;
+    private final ChairTime time;
+    private final Clock clock;
+
+    OwnerText(Knowledge knowledge, Language language, OwnerWords say, ChairTime time, Clock clock) {
+        this.knowledge = knowledge;
+        this.language = language;
+        this.say = say;
+        this.time = time;
+        this.clock = clock;
+    }
+
+    People people() {
+        return new People(Staff.all().stream().collect(Collectors.toMap(s -> s.id, s -> s.name)));
+    }
+
+    String month(YearMonth month) {
+        return month.format(DateTimeFormatter.ofPattern("MMMM uuuu", language.locale()));
+    }
+
+    Undone undone(Oversight.Closed closed) {
+        return new Undone(closed.visit().id.toString(), closed.visit().client.fullName(), at(closed.visit(), closed.at()),
+            String.join(", ", closed.untested().stream().map(test -> knowledge.words(language.getTag()).test(test)).toList()));
+    }
+
+    Against against(Oversight.Override one, People people) {
+        return new Against(one.visit().id.toString(), one.visit().client.fullName(), at(one.visit(), one.at()), people.named(one.by()),
+            one.rules().stream().map(this::title).toList(), one.reason());
+    }
+
+    /** A rule that knowledge no longer has goes by its id. */
+    private String title(String rule) {
+        return knowledge.ruleSet().rule(rule).map(known -> knowledge.words(language.getTag()).finding(rule, false).title()).orElse(rule);
+    }
+
+    ToDo toDo(Task task, People people) {
+        String what = switch (task.kind()) {
+            case CALL -> say.task_call();
+            case SPEAK_AT_ONCE -> say.task_speak();
+            case ASK_AFTER -> say.task_ask();
+            case UNLOCK_LINK -> say.task_unlock();
+            case CONFIRM_BIRTH_DATE -> say.task_birth();
+        };
+        return new ToDo(task.visit.id.toString(), task.visit.client.fullName(), what, task.owner().map(people::named).orElseGet(say::task_desk),
+            say.until(at(task.visit, task.dueAt)), task.dueAt.isBefore(clock.instant()));
+    }
+
+    Chain chain(Ledger.Checked checked, ZonedDateTime now) {
+        String when = time.dayAndTime(now);
+        return checked.firstBroken().map(number -> new Chain(false, say.chain_broken(when, number), say.chain_broken_before(checked.entries())))
+            .orElseGet(() -> new Chain(true, say.chain_whole(when, checked.entries()), ""));
+    }
+
+    private String at(Visit visit, Instant moment) {
+        return time.dayAndTime(moment.atZone(visit.zone()));
+    }
+}

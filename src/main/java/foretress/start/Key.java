@@ -1,0 +1,24 @@
+package foretress.start;
+
+/** A key file: 32 random bytes in base64. */
+enum Key {
+    /** Wraps every client's data key. */
+    MASTER("master.key", true),
+    /** Turns a record's id into a pseudonym in the audit chain. */
+    LEDGER("ledger.key", true),
+    /** Encrypts the database's file; of no use with PostgreSQL. */
+    DATABASE("database.key", true),
+    /** Encrypts the staff's session cookies. Lost, everybody signs in again and no more. */
+    SESSION("session.key", false);
+
+    static final int BYTES = 32;
+
+    final String file;
+    /** Without it what is stored can never be read again. */
+    final boolean irreplaceable;
+
+    Key(String file, boolean irreplaceable) {
+        this.file = file;
+        this.irreplaceable = irreplaceable;
+    }
+}

@@ -1,0 +1,78 @@
+package foretress.start;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Base64;
+import java.util.List;
+
+/** The folder with the keys, which should lie elsewhere than the database they open. */
+record KeyFolder(Path folder) {
+    private static final SecureRandom RANDOM = new SecureRandom();
+
+    private Path file(Key key) {
+        return folder.resolve(key.file);
+    }
+
+    /** Makes every key that is not there; call it only where no database exists that an old key belongs to. */
+    List<Key> makeMissing() throws IOException {
+        OwnerOnly.folder(folder);
+        var made = new ArrayList<Key>();
+        for (var key : Key.values())
+            if (Files.notExists(file(key))) {
+                make(key);
+                made.add(key);
+            }
+        return made;
+    }
+
+    /** For a key that may be made afresh at any time. */
+    void makeReplaceable() throws IOException {
+        for (var key : Key.values())
+            if (!key.irreplaceable && Files.notExists(file(key))) make(key);
+    }
+
+    private void make(Key key) throws IOException {
+        var bytes = new byte[Key.BYTES];
+        RANDOM.nextBytes(bytes);
+        OwnerOnly.write(file(key), Base64.getEncoder().encodeToString(bytes) + "\n");
+    }
+
+    /** @throws Refusal naming the first key that is not there, though a database was made with it */
+    void needAll() throws Refusal {
+        for (var key : Key.values())
+            if (key.irreplaceable && Files.notExists(file(key)))
+                throw new Refusal(Refusal.Reason.KEY_MISSING, "There is a database, but not its key %s. Put the key back from where you keep it "
+                    + "(FORETRESS_KEYS names the folder); without it the database cannot be opened, and a new key would not help.", file(key));
+    }
+
+    byte[] read(Key key) throws Refusal {
+        var bytes = decoded(key);
+        if (bytes.length < Key.BYTES)
+            throw new Refusal(key.irreplaceable ? Refusal.Reason.KEY_WRONG : Refusal.Reason.KEY_TOO_SHORT,
+                "The key in %s is too short: it has %d bytes and needs %d in base64. %s", file(key), bytes.length, Key.BYTES,
+                key.irreplaceable ? "Put the right key back from where you keep it." : "Delete the file; a new one is made at the next start.");
+        return Arrays.copyOf(bytes, Key.BYTES);
+    }
+
+    private byte[] decoded(Key key) throws Refusal {
+        try {
+            return Base64.getDecoder().decode(Files.readString(file(key), StandardCharsets.US_ASCII).strip());
+        } catch (IllegalArgumentException e) {
+            return new byte[0];
+        } catch (IOException e) {
+            throw new Refusal(Refusal.Reason.FOLDER, "The key %s cannot be read by the user who starts the server: %s.", file(key), e.getMessage());
+        }
+    }
+
+    List<Path> openToOthers() throws IOException {
+        var open = new ArrayList<Path>();
+        for (var key : Key.values())
+            if (Files.exists(file(key)) && OwnerOnly.isOpenToOthers(file(key))) open.add(file(key));
+        return open;
+    }
+}

@@ -1,0 +1,47 @@
+package foretress.start;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermissions;
+
+/** Folders and files nobody but the person who runs the server may look into. */
+final class OwnerOnly {
+    private static final boolean POSIX = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+
+    private OwnerOnly() {}
+
+    /** Makes the folder, or closes one that is there to others. */
+    static void folder(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        if (POSIX) Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+    }
+
+    static void close(Path file) throws IOException {
+        if (POSIX) Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+    }
+
+    static boolean isOpenToOthers(Path file) throws IOException {
+        return POSIX && PosixFilePermissions.toString(Files.getPosixFilePermissions(file)).substring(3).contains("r");
+    }
+
+    /** Written whole or not at all, and on the device before anything is encrypted with it. */
+    static void write(Path file, String text) throws IOException {
+        var half = Files.createTempFile(file.getParent(), file.getFileName().toString(), ".new");
+        close(half);
+        try (var channel = FileChannel.open(half, StandardOpenOption.WRITE)) {
+            channel.write(ByteBuffer.wrap(text.getBytes(StandardCharsets.US_ASCII)));
+            channel.force(true);
+        }
+        Files.move(half, file, StandardCopyOption.ATOMIC_MOVE);
+        try (var folder = FileChannel.open(file.getParent(), StandardOpenOption.READ)) {
+            folder.force(true);
+        }
+    }
+}

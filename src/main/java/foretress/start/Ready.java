@@ -1,0 +1,26 @@
+package foretress.start;
+
+import foretress.running.Notices;
+import foretress.web.PublicAddress;
+import io.quarkus.runtime.Quarkus;
+import io.quarkus.runtime.QuarkusApplication;
+import java.io.IOException;
+
+/** What the console reads once requests are answered. */
+public class Ready implements QuarkusApplication {
+    private final Notices notices;
+    private final PublicAddress address;
+
+    Ready(Notices notices, PublicAddress address) {
+        this.notices = notices;
+        this.address = address;
+    }
+
+    @Override public int run(String... arguments) throws IOException, Refusal {
+        Preparation.closeFiles(Settings.ofThisProcess());
+        notices.lines().forEach(System.out::println);
+        System.out.println("ready at " + address.base());
+        Quarkus.waitForExit();
+        return 0;
+    }
+}

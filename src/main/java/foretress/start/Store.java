@@ -1,0 +1,32 @@
+package foretress.start;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.Optional;
+
+/** The database as it is found before the server runs. */
+interface Store {
+    /** Whether there is one already that keys belong to. */
+    boolean exists() throws Refusal;
+
+    /** Address, user and password as the server is to use them, given the key of the file. */
+    void tell(Properties properties) throws Refusal;
+
+    /** Opens what exists. @throws Refusal with the reason it cannot be opened */
+    Connection open() throws Refusal;
+
+    /** What an earlier start wrote down about this database: {@code kind} or {@code keys}. */
+    static Optional<String> mark(Connection connection, String name) throws SQLException {
+        try (var select = connection.prepareStatement("select said from mark where name = ?")) {
+            select.setString(1, name);
+            try (var row = select.executeQuery()) {
+                return row.next() ? Optional.of(row.getString(1)) : Optional.empty();
+            }
+        }
+    }
+
+    /** Where the server finds what was prepared. */
+    interface Properties {
+        void set(String name, String value);
+    }
+}

@@ -1,0 +1,36 @@
+package foretress.vault;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.inject.Singleton;
+import java.nio.charset.StandardCharsets;
+import java.util.UUID;
+
+/** Records of our own as JSON, sealed under the client's own key. */
+@Singleton
+public class SealedJson {
+    private final Vault vault;
+    private final ObjectMapper json;
+
+    SealedJson(Vault vault, ObjectMapper json) {
+        this.vault = vault;
+        this.json = json;
+    }
+
+    /** @param place the one column and row it is sealed for; it opens nowhere else */
+    public String seal(UUID clientId, String place, Object body) {
+        try {
+            return vault.seal(clientId, place, json.writeValueAsString(body).getBytes(StandardCharsets.UTF_8));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("%s has no JSON form".formatted(place), e);
+        }
+    }
+
+    public <T> T open(UUID clientId, String place, String sealed, Class<T> type) {
+        try {
+            return json.readValue(new String(vault.open(clientId, place, sealed), StandardCharsets.UTF_8), type);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("%s cannot be read".formatted(place), e);
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package foretress.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.hair.HairHistory;
+import foretress.hair.HairLength;
+import foretress.hair.Residue;
+import foretress.hair.StrandMap;
+import foretress.hair.Treatment;
+import foretress.hair.Zone;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class BenchCutsTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
+
+    private static List<BenchCut> cuts(double cm, Treatment... treatments) {
+        return BenchCuts.of(StrandMap.of(HairHistory.of(HairLength.measured(cm), List.of(treatments)), TODAY));
+    }
+
+    private static Treatment ago(Residue residue, int months, String name) {
+        LocalDate day = TODAY.minusMonths(months);
+        return Treatment.once(residue, day, day, Zone.WHOLE, name);
+    }
+
+    private static BenchCut of(List<BenchCut> cuts, Tuft.Kind kind) {
+        return cuts.stream().filter(c -> c.kind() == kind).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aSuspectStretchTheEndsAndTheNewGrowth() {
+        List<BenchCut> cuts = cuts(40, ago(Residue.METAL, 24, "Lotion"));
+        assertThat(cuts).extracting(BenchCut::letter).containsExactly("A", "B", "C");
+        assertThat(cuts).extracting(BenchCut::kind).containsExactly(Tuft.Kind.SUSPECT, Tuft.Kind.OLDEST_ENDS, Tuft.Kind.CONTROL);
+        assertThat(of(cuts, Tuft.Kind.SUSPECT).stretch()).isEqualTo("Lotion");
+        assertThat(of(cuts, Tuft.Kind.OLDEST_ENDS)).extracting(BenchCut::fromCm, BenchCut::toCm).containsExactly(34.0, 40.0);
+        assertThat(of(cuts, Tuft.Kind.CONTROL)).extracting(BenchCut::fromCm, BenchCut::toCm).containsExactly(0.0, 2.0);
+    }
+
+    @Test
+    void everySuspectStretchLiesOnTheHairAndBeyondItsNearestPlace() {
+        for (int months = 0; months < 70; months += 3) {
+            BenchCut cut = cuts(40, ago(Residue.METAL, months, "Lotion")).get(0);
+            assertThat(cut.toCm()).as("%d months", months).isGreaterThan(cut.fromCm()).isLessThanOrEqualTo(40.5);
+            assertThat(cut.fromCm()).isGreaterThanOrEqualTo(0);
+        }
+    }
+
+    /** New growth is counted on the slowest rate with four months of rest: a colour of last month leaves none that is certain. */
+    @Test
+    void withoutCertainNewGrowthThereIsNoControlToProposeUnasked() {
+        List<BenchCut> cuts = cuts(40, ago(Residue.METAL, 24, "Lotion"), ago(Residue.OXIDATIVE, 1, "Box dye"));
+        assertThat(of(cuts, Tuft.Kind.CONTROL).possible()).isFalse();
+    }
+
+    @Test
+    void whatNobodyCanNameIsSuspectToo() {
+        assertThat(of(cuts(30, ago(Residue.UNKNOWN, 12, "Something")), Tuft.Kind.SUSPECT).stretch()).isEqualTo("Something");
+    }
+
+    @Test
+    void aKnownColourIsNotSuspectOfMetal() {
+        assertThat(cuts(30, ago(Residue.OXIDATIVE, 12, "Box dye"))).extracting(BenchCut::kind).doesNotContain(Tuft.Kind.SUSPECT);
+    }
+
+    @Test
+    void twoLotionsAtOnePlaceShareATuftAndBothAreNamed() {
+        List<BenchCut> cuts = cuts(40, ago(Residue.METAL, 24, "First"), ago(Residue.METAL, 25, "Second"));
+        assertThat(cuts.get(0).stretch()).contains("First").contains("Second");
+        assertThat(cuts).hasSize(3);
+    }
+
+    @Test
+    void shortHairStillHasEndsAndNothingLiesBeyondIt() {
+        for (double cm : new double[] {1, 2, 3, 5}) {
+            assertThat(cuts(cm, ago(Residue.METAL, 2, "Lotion"))).as("%s cm", cm)
+                .allSatisfy(c -> assertThat(c.toCm()).isGreaterThan(c.fromCm()))
+                .filteredOn(c -> c.kind() == Tuft.Kind.OLDEST_ENDS).allSatisfy(c -> assertThat(c.toCm()).isEqualTo(cm));
+        }
+    }
+
+    @Test
+    void noTwoTuftsHaveOneLetter() {
+        Treatment[] many = IntStream.range(0, 60).mapToObj(i -> ago(Residue.METAL, 4 + 3 * i, "Lotion " + i)).toArray(Treatment[]::new);
+        assertThat(cuts(120, many)).extracting(BenchCut::letter).doesNotHaveDuplicates();
+    }
+}

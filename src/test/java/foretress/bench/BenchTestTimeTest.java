@@ -1,0 +1,216 @@
+package foretress.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.MovedClock;
+import foretress.salon.OpenSalon;
+import foretress.visit.VisitMaker;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** The server's own counter across restarts and jumps of the wall clock; no two of these figures may differ by a slow machine's seconds. */
+@QuarkusTest
+class BenchTestTimeTest {
+    private static final long SLOW_SECONDS = 90;
+
+    @Inject BenchTestTime time;
+    @Inject BenchTests tests;
+    @Inject OpenSalon salon;
+    @Inject VisitMaker make;
+    @Inject MovedClock clock;
+    @Inject MovedNanos nanos;
+
+    @BeforeEach
+    void open() {
+        salon.open();
+    }
+
+    @AfterEach
+    void putTheClockBack() {
+        clock.reset();
+    }
+
+    private BenchTest running(BenchTestKind kind, int minutes) {
+        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
+        UUID petra = salon.stylist().id;
+        BenchTest made = tests.make(visit, kind, UUID.randomUUID().toString(), new BenchTestTrial("Larkmoss 4-0", 6, minutes, Optional.empty()), petra);
+        tests.start(made, minutes * 60, petra);
+        return found(made);
+    }
+
+    private BenchTest found(BenchTest test) {
+        return QuarkusTransaction.requiringNew().call(() -> BenchTest.findById(test.id));
+    }
+
+    private void assertMinutesLeft(BenchTest test, long minutes) {
+        assertThat(tests.leftSeconds(test)).isBetween(Math.max(0, minutes * 60 - SLOW_SECONDS), minutes * 60);
+    }
+
+    /** What a start of the server does: it knows only what was written down. */
+    private void restart() {
+        time.run();
+    }
+
+    @Test
+    void aTestGoesOnAfterARestartAndTheTimeWithoutAServerDoesNotCount() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(10));
+        time.keep();
+        clock.move(Duration.ofMinutes(45));
+        restart();
+        assertMinutesLeft(test, 20);
+        nanos.move(Duration.ofMinutes(20));
+        assertThat(tests.leftSeconds(test)).isZero();
+    }
+
+    @Test
+    void whatRanSinceTheLastWritingIsLostInACrashSoTheTestTakesLonger() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(10));
+        time.keep();
+        nanos.move(Duration.ofMinutes(3));
+        restart();
+        assertMinutesLeft(test, 20);
+    }
+
+    @Test
+    void onAHeadTheTimeWithoutAServerCounts() {
+        BenchTest test = running(BenchTestKind.STRAND, 30);
+        nanos.move(Duration.ofMinutes(10));
+        clock.move(Duration.ofMinutes(10));
+        time.keep();
+        clock.move(Duration.ofMinutes(5));
+        restart();
+        assertMinutesLeft(test, 15);
+    }
+
+    @Test
+    @DisplayName("R58: a restart during a watch is on the record, from when to when; one before it or after it is not")
+    void theTimeWithoutAServerIsSaid() {
+        restart();
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(10));
+        clock.move(Duration.ofMinutes(10));
+        time.keep();
+        clock.move(Duration.ofMinutes(4));
+        restart();
+        var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
+        assertThat(gaps).hasSize(1);
+        assertThat(Duration.between(gaps.get(0).from, gaps.get(0).to)).isBetween(Duration.ofMinutes(4), Duration.ofMinutes(4).plusSeconds(SLOW_SECONDS));
+        tests.end(found(test), salon.stylist().id);
+        clock.move(Duration.ofMinutes(20));
+        restart();
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)))).hasSize(1);
+    }
+
+    @Test
+    @DisplayName("R58: a machine that sleeps under a running watch, with no restart, is on the record too; the dish waits, hair on a head does not")
+    void aSleepIsSaid() {
+        restart();
+        BenchTest dish = running(BenchTestKind.CUTTING, 30), head = running(BenchTestKind.STRAND, 30);
+        nanos.move(Duration.ofMinutes(10));
+        clock.move(Duration.ofMinutes(10));
+        time.beat();
+        clock.move(Duration.ofMinutes(7));
+        time.beat();
+        time.beat();
+        assertMinutesLeft(dish, 20);
+        assertMinutesLeft(head, 13);
+        for (BenchTest test : List.of(dish, head)) {
+            var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
+            assertThat(gaps).singleElement().matches(gap -> gap.asleep);
+            assertThat(Duration.between(gaps.get(0).from, gaps.get(0).to)).isBetween(Duration.ofMinutes(7).minusSeconds(5), Duration.ofMinutes(7).plusSeconds(SLOW_SECONDS));
+        }
+        restart();
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(dish)))).as("nothing is said twice").filteredOn(gap -> gap.asleep).hasSize(1);
+    }
+
+    @Test
+    @DisplayName("R58: a machine asleep until the very moment a test is taken down is on its record; one asleep before its start or after its end is not")
+    void onlyASleepDuringTheWatchIsSaid() {
+        restart();
+        clock.move(Duration.ofMinutes(3));
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(1));
+        clock.move(Duration.ofMinutes(21).plusSeconds(30));
+        tests.end(found(test), salon.stylist().id);
+        nanos.move(Duration.ofMinutes(1));
+        clock.move(Duration.ofMinutes(9));
+        time.beat();
+        var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
+        assertThat(gaps).singleElement().matches(gap -> Duration.between(gap.from, gap.to).toMinutes() == 20);
+    }
+
+    @Test
+    @DisplayName("R58: what looks like a sleep may be a clock put forward, so the wait for the next day's look is not shortened by it")
+    void aSleepShortensNoWait() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        clock.move(Duration.ofHours(24));
+        time.beat();
+        assertThat(Duration.ofMillis(tests.sinceBegunMillis(test))).isLessThan(Duration.ofHours(1));
+    }
+
+    @Test
+    void aClockCorrectedByAFewSecondsOrPutBackIsNoSleep() {
+        var then = new BenchTestLook(clock.instant(), 0, Run.NONE);
+        long minute = Duration.ofMinutes(1).toNanos();
+        assertThat(new BenchTestLook(then.wall().plusSeconds(69), minute, Run.NONE).sleptSince(then)).isEmpty();
+        assertThat(new BenchTestLook(then.wall().plusSeconds(70), minute, Run.NONE).sleptSince(then))
+            .contains(new BenchTestLook.Sleep(0, then.wall().plusSeconds(60), then.wall().plusSeconds(70)));
+        assertThat(new BenchTestLook(then.wall().minusSeconds(900), minute, Run.NONE).sleptSince(then)).isEmpty();
+    }
+
+    @Test
+    void aWallClockPutForwardOrBackLeavesARunningClockAlone() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(5));
+        clock.move(Duration.ofHours(8));
+        assertMinutesLeft(test, 25);
+        time.keep();
+        clock.move(Duration.ofHours(-30));
+        restart();
+        assertMinutesLeft(test, 25);
+    }
+
+    @Test
+    void theNightBetweenCountsForTheLookOnTheNextDay() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        time.keep();
+        clock.move(Duration.ofHours(24));
+        restart();
+        assertThat(Duration.ofMillis(tests.sinceBegunMillis(test))).isGreaterThanOrEqualTo(Duration.ofHours(24));
+        assertMinutesLeft(test, 30);
+    }
+
+    @Test
+    void aServerThatNeverWroteStartsAtNothing() {
+        QuarkusTransaction.requiringNew().run(() -> BenchTestClock.deleteAll());
+        BenchTestTime first = new BenchTestTime(nanos, Clock.systemUTC(), new foretress.running.Clockwork());
+        first.run();
+        Run now = first.reading();
+        assertThat(now.ranMillis()).isLessThan(SLOW_SECONDS * 1000);
+        time.keep();
+    }
+
+    @Test
+    void aTestEndedStandsStill() {
+        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        nanos.move(Duration.ofMinutes(12));
+        tests.end(test, salon.stylist().id);
+        BenchTest ended = found(test);
+        nanos.move(Duration.ofHours(1));
+        assertMinutesLeft(ended, 18);
+        assertThat(ended.state).isEqualTo(BenchTest.State.ENDED);
+    }
+}
