@@ -162,7 +162,7 @@ class Cards {
                 lines.add(say.alone());
             }
         }
-        return new DecisionView(lines, say.decided_by(text.staff(kept.decidedBy), text.moment(kept.decidedAt)));
+        return new DecisionView(lines, say.decided_by(text.staff(kept.decidedBy()), text.moment(kept.decidedAt())));
     }
 
     private List<String> lines(ServiceDecision one) {

@@ -18,23 +18,23 @@ import org.hibernate.annotations.Immutable;
 @Table(name = "adapted_service")
 public class AdaptedService extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     /** Where it stands in the visit, counted from 0. */
-    public int place;
+    private int place;
     @Column(name = "from_service")
-    public String fromService;
+    private String fromService;
     @Column(name = "from_steps")
-    String fromSteps;
+    private String fromSteps;
     @Column(name = "to_service")
-    public String toService;
+    private String toService;
     @Column(name = "to_steps")
-    String toSteps;
+    private String toSteps;
     @Column(name = "adapted_at")
-    public Instant adaptedAt;
+    private Instant adaptedAt;
     @Column(name = "adapted_by")
-    public UUID adaptedBy;
+    private UUID adaptedBy;
 
     protected AdaptedService() {}
 
@@ -48,6 +48,30 @@ public class AdaptedService extends PanacheEntityBase {
         this.toSteps = String.join(" ", to.stepIds());
         this.adaptedBy = by;
         this.adaptedAt = now;
+    }
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public int place() {
+        return place;
+    }
+
+    public String fromService() {
+        return fromService;
+    }
+
+    public String toService() {
+        return toService;
+    }
+
+    public Instant adaptedAt() {
+        return adaptedAt;
+    }
+
+    public UUID adaptedBy() {
+        return adaptedBy;
     }
 
     public List<String> fromSteps() {

@@ -1,7 +1,6 @@
 package foretress.decision;
 
 import foretress.assessment.Service;
-import foretress.assessment.Weight;
 import foretress.decision.DecisionForm.One;
 import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
@@ -12,9 +11,11 @@ import foretress.visit.Visit;
 import foretress.web.Mistakes;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Says beside each field of the decision form what to put right, and who may not do what it asks. */
 @RequestScoped
@@ -35,12 +36,10 @@ class DecisionCheck {
         this.say = say;
     }
 
-    /** Why it may not be done at all. */
-    enum Refusal { NOBODY_MAY, ONLY_THE_OWNER_MAY }
-
     /**
      * What reading came to.
      *
+     * @param refusal why it may not be done at all, whatever is put right
      * @param against findings in the way are gone against, so the owner proves again who they are
      */
     record Checked(Optional<Refusal> refusal, boolean against, Mistakes mistakes) {}
@@ -48,53 +47,44 @@ class DecisionCheck {
     Checked check(Visit visit, Assessed.Now now, DecisionForm form, Staff by) {
         Mistakes mistakes = new Mistakes();
         Gate.Open open = gate.open(visit, now);
-        List<Gate.Weighing> against = new ArrayList<>();
-        mistakes.expect(DecisionForm.uuid(form.submission()).isPresent() && visit.state.isAhead(), "verdict-0", say.visit_over());
+        var decider = new Refusal.Decider(by.role == Role.OWNER, form.reason());
+        Set<Refusal> refusals = EnumSet.noneOf(Refusal.class);
+        boolean against = false;
+        mistakes.expect(DecisionForm.uuid(form.submission()).isPresent(), "verdict-0", say.visit_over());
+        Refusal.of(visit.state).ifPresent(refusal -> say(refusal, 0, mistakes));
         List<Service> planned = chemistry.services(visit);
         for (int place = 0; place < planned.size(); place++) {
             One one = form.services().get(place);
             List<Gate.Weighing> on = gate.on(visit, now, planned.get(place));
-            verdict(one, place, text.service(planned.get(place).id()), on, open, mistakes);
+            Set<Refusal> here = one.chosen().map(verdict -> Refusal.of(new Refusal.Asked(verdict, one.conditions()), decider, open, on)).orElse(Set.of());
+            mistakes.expect(one.chosen().isPresent(), "verdict-" + place, say.verdict_missing(text.service(planned.get(place).id())));
+            for (Refusal refusal : here) say(refusal, place, mistakes);
             fields(one, place, intake.today(visit), mistakes);
-            if (ahead(one)) {
-                on.stream().filter(Gate.Weighing::inTheWay).forEach(against::add);
-            }
+            refusals.addAll(here);
+            against |= one.chosen().filter(Verdict::goesAhead).isPresent() && on.stream().anyMatch(Gate.Weighing::inTheWay);
         }
-        reason(form, !against.isEmpty(), mistakes);
-        return new Checked(refusal(against, by), !against.isEmpty(), mistakes);
+        mistakes.expect(!refusals.contains(Refusal.WITHOUT_REASON), "reason", say.reason_missing());
+        mistakes.expect(form.reason().length() <= DecisionForm.LONGEST, "reason", say.conditions_long(DecisionForm.LONGEST));
+        return new Checked(Stream.of(Refusal.LASTING, Refusal.OWNER_ONLY).filter(refusals::contains).findFirst(), against, mistakes);
     }
 
-    private void verdict(One one, int place, String service, List<Gate.Weighing> on, Gate.Open open, Mistakes mistakes) {
-        boolean plain = one.chosen().filter(Verdict.PROCEED::equals).isPresent();
-        boolean fits = !ahead(one) || open.none() && (!plain || Gate.standing(on).compareTo(Weight.RESTRICTS) < 0);
-        if (mistakes.expect(one.chosen().isPresent(), "verdict-" + place, say.verdict_missing(service))) {
-            mistakes.expect(fits, "verdict-" + place, say.verdict_not_now());
+    /** What can be put right on the page is said once beside its field. */
+    private void say(Refusal refusal, int place, Mistakes mistakes) {
+        switch (refusal) {
+            case NOT_BEGUN -> mistakes.add("verdict-" + place, say.visit_not_answered(false));
+            case OVER -> mistakes.add("verdict-" + place, say.visit_over());
+            case NOT_ANSWERED, NOT_ON_THE_DAY, NOT_SIGNED, SPOT_NOT_SEEN, RESTRICTED ->
+                mistakes.expect(mistakes.at("verdict-" + place).isPresent(), "verdict-" + place, say.verdict_not_now());
+            case WITHOUT_CONDITIONS -> mistakes.add("conditions-" + place, say.conditions_missing());
+            case OUTDATED, LASTING, OWNER_ONLY, WITHOUT_REASON -> { }
         }
     }
 
     private void fields(One one, int place, LocalDate today, Mistakes mistakes) {
-        boolean changes = one.chosen().filter(Verdict.PROCEED_WITH_CHANGES::equals).isPresent();
         boolean later = one.chosen().filter(Verdict.POSTPONE::equals).isPresent();
-        mistakes.expect(!changes || !one.conditions().isBlank(), "conditions-" + place, say.conditions_missing());
         mistakes.expect(one.conditions().length() <= DecisionForm.LONGEST, "conditions-" + place, say.conditions_long(DecisionForm.LONGEST));
         mistakes.expect(!later || one.day().filter(day -> day.isAfter(today)).isPresent(), "until-" + place, say.until_wrong());
         mistakes.expect(one.alternative().isEmpty() || menu.service(one.alternative()).isPresent(), "alternative-" + place,
             say.alternative_none());
-    }
-
-    private void reason(DecisionForm form, boolean against, Mistakes mistakes) {
-        mistakes.expect(!against || !form.reason().isBlank(), "reason", say.reason_missing());
-        mistakes.expect(form.reason().length() <= DecisionForm.LONGEST, "reason", say.conditions_long(DecisionForm.LONGEST));
-    }
-
-    private static boolean ahead(One one) {
-        return one.chosen().filter(Verdict::goesAhead).isPresent();
-    }
-
-    private static Optional<Refusal> refusal(List<Gate.Weighing> against, Staff by) {
-        if (against.stream().anyMatch(Gate.Weighing::lasting)) {
-            return Optional.of(Refusal.NOBODY_MAY);
-        }
-        return against.isEmpty() || by.role == Role.OWNER ? Optional.empty() : Optional.of(Refusal.ONLY_THE_OWNER_MAY);
     }
 }

@@ -8,8 +8,12 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.IntStream;
 
-/** The decision form, word for word as it was filled in. */
-public record DecisionForm(String submission, String assessment, List<One> services, String reason) {
+/**
+ * The decision form, word for word as it was filled in.
+ *
+ * @param decided how many decisions of the visit stood on the page
+ */
+public record DecisionForm(String submission, String assessment, String decided, List<One> services, String reason) {
     static final int LONGEST = 1000;
 
     /** What was filled in about one service. */
@@ -31,20 +35,25 @@ public record DecisionForm(String submission, String assessment, List<One> servi
         }
     }
 
-    static DecisionForm blank(UUID assessment, int services) {
-        return new DecisionForm(UUID.randomUUID().toString(), assessment.toString(),
+    static DecisionForm blank(UUID assessment, int decided, int services) {
+        return new DecisionForm(UUID.randomUUID().toString(), assessment.toString(), Integer.toString(decided),
             IntStream.range(0, services).mapToObj(i -> new One("", "", "", "")).toList(), "");
     }
 
     static DecisionForm from(Form form, int services) {
-        return new DecisionForm(form.one("submission"), form.one("assessment"), IntStream.range(0, services)
+        return new DecisionForm(form.one("submission"), form.one("assessment"), form.one("decided"), IntStream.range(0, services)
             .mapToObj(i -> new One(form.one("verdict-" + i), form.one("until-" + i), form.one("conditions-" + i), form.one("alternative-" + i)))
             .toList(), form.one("reason"));
     }
 
     /** Every word that was typed, on a newer assessment; what is decided about it is chosen anew. */
-    DecisionForm lookedAt(UUID newer) {
-        return new DecisionForm(submission, newer.toString(), services.stream().map(one -> new One("", one.until(), one.conditions(), one.alternative())).toList(), reason);
+    DecisionForm lookedAt(UUID newer, int decisions) {
+        return new DecisionForm(submission, newer.toString(), Integer.toString(decisions), services.stream().map(one -> new One("", one.until(), one.conditions(), one.alternative())).toList(), reason);
+    }
+
+    /** Whether the page showed what holds now. */
+    boolean isOn(UUID newest, int decisions) {
+        return newest.toString().equals(assessment) && Integer.toString(decisions).equals(decided);
     }
 
     public static Optional<UUID> uuid(String text) {
@@ -57,7 +66,7 @@ public record DecisionForm(String submission, String assessment, List<One> servi
 
     /** Whole only when no mistake was noted. */
     Decisions.Wanted wanted(Optional<String> provedReason) {
-        return new Decisions.Wanted(UUID.fromString(submission), UUID.fromString(assessment), services.stream().map(DecisionForm::choice).toList(), provedReason);
+        return new Decisions.Wanted(UUID.fromString(submission), UUID.fromString(assessment), Integer.parseInt(decided), services.stream().map(DecisionForm::choice).toList(), provedReason);
     }
 
     private static Decisions.Choice choice(One one) {

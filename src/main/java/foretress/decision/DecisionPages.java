@@ -2,7 +2,6 @@ package foretress.decision;
 
 import foretress.bench.OwedLine;
 import foretress.decision.DecisionCheck.Checked;
-import foretress.decision.DecisionCheck.Refusal;
 import foretress.ledger.Ledger;
 import foretress.salon.ProveAgain;
 import foretress.salon.Who;
@@ -73,7 +72,7 @@ public class DecisionPages {
         Visit visit = found(id);
         ledger.note(who.staff().id.toString(), "decision looked at", id.toString());
         Assessed.Now now = assessed.now(visit);
-        return page(visit, now, DecisionForm.blank(now.id(), visit.services.size()), new Mistakes(), said.filter("recorded"::equals).isPresent());
+        return page(visit, now, DecisionForm.blank(now.id(), decisions.versions(id), visit.services.size()), new Mistakes(), said.filter("recorded"::equals).isPresent());
     }
 
     @POST
@@ -86,9 +85,9 @@ public class DecisionPages {
         }
         Assessed.Now now = assessed.now(visit);
         if (fields.is("act", "look")) {
-            return Response.ok(page(visit, now, form.lookedAt(now.id()), new Mistakes(), false)).build();
+            return Response.ok(page(visit, now, form.lookedAt(now.id(), decisions.versions(id)), new Mistakes(), false)).build();
         }
-        if (!now.id().toString().equals(form.assessment())) {
+        if (!form.isOn(now.id(), decisions.versions(id))) {
             return outdated(visit, form, now);
         }
         Checked checked = check.check(visit, now, form, who.staff());
@@ -110,7 +109,8 @@ public class DecisionPages {
         try {
             decisions.record(visit.id, who.staff(), form.wanted(checked.against() ? Optional.of(form.reason()) : Optional.empty()));
             return recorded(visit.id);
-        } catch (Decisions.Outdated newer) {
+        } catch (Refusal.Refused meanwhile) {
+            // The page asked for the same refusals a moment ago: somebody was faster.
             return outdated(visit, form, assessed.now(found(visit.id)));
         }
     }
@@ -126,7 +126,7 @@ public class DecisionPages {
     }
 
     private Response refused(Visit visit, Refusal refusal) {
-        boolean nobody = refusal == Refusal.NOBODY_MAY;
+        boolean nobody = refusal == Refusal.LASTING;
         ledger.note(who.staff().id.toString(), nobody ? "decision nobody can make refused" : "decision only the owner can make refused", visit.id.toString());
         return Response.status(403).entity(new DecisionRefused(text.head(visit), nobody ? say.nobody_title() : say.only_owner_title(),
             nobody ? say.nobody_text() : say.only_owner_text(text.owners()))).build();

@@ -4,7 +4,6 @@ import foretress.assessment.Service;
 import foretress.salon.Menu;
 import foretress.salon.Who;
 import foretress.visit.Booked;
-import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.Form;
@@ -41,15 +40,16 @@ public class DecisionServicePages {
     public Response plan(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
         Visit visit = visits.find(id).orElseThrow(NotFoundException::new);
-        if (visit.state == State.CLOSED || !visit.state.isAhead()) {
-            return Response.status(Response.Status.CONFLICT).build();
-        }
         List<Booked> planned = new ArrayList<>();
         for (int place = 0; place < visit.services.size(); place++) {
             planned.add(planned(form.one("service-" + place), form.ticked("without-toner-" + place)));
         }
-        decisions.adapt(id, who.staff(), planned);
-        return Response.seeOther(URI.create("/visits/" + id + "/decision")).build();
+        try {
+            decisions.adapt(id, who.staff(), planned);
+            return Response.seeOther(URI.create("/visits/" + id + "/decision")).build();
+        } catch (Refusal.Refused overOrOtherwise) {
+            return Response.status(Response.Status.CONFLICT).build();
+        }
     }
 
     /** The toner is taken out of a service that has one beside other steps; asked for elsewhere it changes nothing. */

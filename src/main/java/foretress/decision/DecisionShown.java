@@ -10,11 +10,11 @@ import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
 import foretress.salon.Menu;
 import foretress.salon.Staff;
-import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -106,41 +106,37 @@ public class DecisionShown {
     List<Planned> planned(Visit visit, Assessed.Now now, DecisionForm form, boolean owner) {
         List<Planned> planned = new ArrayList<>();
         List<Service> services = chemistry.services(visit);
-        boolean ready = gate.open(visit, now).none();
+        Gate.Open open = gate.open(visit, now);
         for (int place = 0; place < services.size(); place++) {
-            planned.add(planned(visit, place, services.get(place), gate.on(visit, now, services.get(place)), form.services().get(place), ready, owner));
+            planned.add(planned(visit, place, services.get(place), gate.on(visit, now, services.get(place)), form.services().get(place), open, owner));
         }
         return planned;
     }
 
-    private Planned planned(Visit visit, int place, Service service, List<Gate.Weighing> on, One filled, boolean ready, boolean owner) {
+    private Planned planned(Visit visit, int place, Service service, List<Gate.Weighing> on, One filled, Gate.Open open, boolean owner) {
         Weight standing = Gate.standing(on);
-        boolean mayChange = ready && on.stream().noneMatch(w -> w.lasting() || w.inTheWay() && !owner);
-        boolean mayProceed = mayChange && standing.compareTo(Weight.RESTRICTS) < 0;
         boolean toner = menu.service(service.id()).filter(s -> s.steps().size() > 1 && s.stepIds().contains(TONER)).isPresent();
-        String booked = AdaptedService.first(visit.id, place).map(a -> say.booked_as(text.service(a.fromService))).orElse("");
+        String booked = AdaptedService.first(visit.id, place).map(a -> say.booked_as(text.service(a.fromService()))).orElse("");
         return new Planned(place, service.id(), text.service(service.id()), booked, standing, text.word(standing),
             on.stream().filter(Gate.Weighing::inTheWay).map(w -> text.weighs(w, service)).toList(),
             on.stream().filter(w -> !w.inTheWay()).map(w -> text.weighs(w, service)).toList(),
-            toner, toner && !service.stepIds().contains(TONER), verdicts(mayProceed, mayChange, filled), filled);
+            toner, toner && !service.stepIds().contains(TONER), verdicts(open, on, owner, filled), filled);
     }
 
-    /** Only what can be chosen is offered; putting off and declining always are. */
-    private List<Slip> verdicts(boolean mayProceed, boolean mayChange, One filled) {
-        List<Slip> slips = new ArrayList<>();
-        if (mayProceed) {
-            slips.add(slip(Verdict.PROCEED, say.verdict_proceed_hint(), filled));
-        }
-        if (mayChange) {
-            slips.add(slip(Verdict.PROCEED_WITH_CHANGES, say.verdict_proceed_with_changes_hint(), filled));
-        }
-        slips.add(slip(Verdict.POSTPONE, say.verdict_postpone_hint(), filled));
-        slips.add(slip(Verdict.DECLINE, say.verdict_decline_hint(), filled));
-        return slips;
+    /** Only what can be chosen is offered: what nothing refuses but words not written yet. */
+    private List<Slip> verdicts(Gate.Open open, List<Gate.Weighing> on, boolean owner, One filled) {
+        var by = new Refusal.Decider(owner, "");
+        return Arrays.stream(Verdict.values()).filter(verdict -> Refusal.of(new Refusal.Asked(verdict, ""), by, open, on).stream().allMatch(Refusal::isMendedByWriting))
+            .map(verdict -> new Slip(verdict.code(), word(verdict), hint(verdict), filled.is(verdict.code()))).toList();
     }
 
-    private Slip slip(Verdict verdict, String hint, One filled) {
-        return new Slip(verdict.code(), word(verdict), hint, filled.is(verdict.code()));
+    private String hint(Verdict verdict) {
+        return switch (verdict) {
+            case PROCEED -> say.verdict_proceed_hint();
+            case PROCEED_WITH_CHANGES -> say.verdict_proceed_with_changes_hint();
+            case POSTPONE -> say.verdict_postpone_hint();
+            case DECLINE -> say.verdict_decline_hint();
+        };
     }
 
     String word(Verdict verdict) {
@@ -162,8 +158,8 @@ public class DecisionShown {
 
     private Made made(Visit visit, KeptDecision decision) {
         KeptDecision.Body body = decisions.read(decision);
-        String name = Staff.byId(decision.decidedBy).map(s -> s.name).orElse("");
-        return new Made(say.by(name, time.dayAndTime(decision.decidedAt.atZone(visit.zone()))), body.reason().isEmpty() ? "" : say.reason_was(body.reason()),
+        String name = Staff.byId(decision.decidedBy()).map(s -> s.name).orElse("");
+        return new Made(say.by(name, time.dayAndTime(decision.decidedAt().atZone(visit.zone()))), body.reason().isEmpty() ? "" : say.reason_was(body.reason()),
             body.alone() && !body.reason().isEmpty() ? say.alone() : "", body.services().stream().map(this::made).toList());
     }
 
@@ -190,11 +186,11 @@ public class DecisionShown {
     }
 
     private static boolean unanswered(Visit visit) {
-        return visit.state == State.BOOKED || visit.state == State.INVITED;
+        return Refusal.of(visit.state).filter(Refusal.NOT_BEGUN::equals).isPresent();
     }
 
     /** Whether anything can be decided: somebody began to answer, and the visit is not over. */
     boolean open(Visit visit) {
-        return visit.state == State.ANSWERING || visit.state == State.SIGNED || visit.state == State.DECIDED;
+        return Refusal.of(visit.state).isEmpty();
     }
 }

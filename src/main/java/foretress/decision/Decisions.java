@@ -1,9 +1,6 @@
 package foretress.decision;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import foretress.assessment.Service;
-import foretress.assessment.Weight;
 import foretress.decision.ServiceDecision.Against;
 import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
@@ -12,7 +9,7 @@ import foretress.ledger.Ledger;
 import foretress.salon.Role;
 import foretress.salon.Staff;
 import foretress.vault.Durable;
-import foretress.vault.Vault;
+import foretress.vault.SealedJson;
 import foretress.visit.Booked;
 import foretress.visit.BookedService;
 import foretress.visit.State;
@@ -20,14 +17,15 @@ import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import jakarta.persistence.LockModeType;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /**
@@ -41,21 +39,19 @@ public class Decisions {
     private final Intake intake;
     private final BookedChemistry chemistry;
     private final Gate gate;
-    private final Vault vault;
-    private final ObjectMapper json;
+    private final SealedJson sealed;
     private final Durable durable;
     private final Ledger ledger;
     private final Clock clock;
 
-    Decisions(Assessed assessed, Assessments assessments, Intake intake, BookedChemistry chemistry, Gate gate, Vault vault, ObjectMapper json,
+    Decisions(Assessed assessed, Assessments assessments, Intake intake, BookedChemistry chemistry, Gate gate, SealedJson sealed,
               Durable durable, Ledger ledger, Clock clock) {
         this.assessed = assessed;
         this.assessments = assessments;
         this.intake = intake;
         this.chemistry = chemistry;
         this.gate = gate;
-        this.vault = vault;
-        this.json = json;
+        this.sealed = sealed;
         this.durable = durable;
         this.ledger = ledger;
         this.clock = clock;
@@ -68,12 +64,17 @@ public class Decisions {
      * A decision as somebody wants to make it.
      *
      * @param assessmentId the assessment that stood on the page
+     * @param decided how many decisions stood on the page
      * @param choices one for each planned service, in order
      * @param reason why findings in the way are gone against, by an owner who has just proved again who they are
      */
-    public record Wanted(UUID submission, UUID assessmentId, List<Choice> choices, Optional<String> reason) {
+    public record Wanted(UUID submission, UUID assessmentId, int decided, List<Choice> choices, Optional<String> reason) {
         public Wanted {
             choices = List.copyOf(choices);
+        }
+
+        Refusal.Decider decider(Staff by) {
+            return new Refusal.Decider(by.role == Role.OWNER, reason.orElse(""));
         }
     }
 
@@ -81,16 +82,13 @@ public class Decisions {
      * Records it; once this returns it is on the device. The same submission again gives the same decision. Call it outside a
      * transaction.
      *
-     * @throws Outdated when a newer assessment holds
-     * @throws NotReady when something is missing before anything can go ahead: an answer of the day, a signature, conditions
-     * @throws NobodyMay when a finding that nobody can go against stands in the way
-     * @throws OnlyTheOwnerMay when findings stand in the way and the owner has not taken them on with a reason
+     * @throws Refusal.Refused with every reason, when it may not be made as things stand at this moment
      */
     public KeptDecision record(UUID visitId, Staff by, Wanted wanted) {
         Objects.requireNonNull(by, "a decision is a person's");
         KeptDecision decision = QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.<Visit>find("id", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).singleResult();
-            return KeptDecision.submitted(wanted.submission()).filter(earlier -> earlier.visitId.equals(visitId))
+            return KeptDecision.submitted(wanted.submission()).filter(earlier -> earlier.visitId().equals(visitId))
                 .orElseGet(() -> make(visit, by, wanted));
         });
         durable.force();
@@ -98,90 +96,81 @@ public class Decisions {
     }
 
     private KeptDecision make(Visit visit, Staff by, Wanted wanted) {
+        Refusal.of(visit.state).ifPresent(Decisions::refuse);
         Assessed.Now now = assessed.now(visit);
-        if (!now.id().equals(wanted.assessmentId())) {
-            throw new Outdated();
+        List<Service> planned = chemistry.services(visit);
+        if (!now.id().equals(wanted.assessmentId()) || planned.size() != wanted.choices().size() || versions(visit.id) != wanted.decided()) {
+            refuse(Refusal.OUTDATED);
         }
-        List<ServiceDecision> services = decided(visit, by, wanted, now);
-        boolean ahead = services.stream().anyMatch(s -> s.verdict().goesAhead());
         Gate.Open open = gate.open(visit, now);
-        if (ahead && !open.none()) {
-            throw new NotReady("asked again today, everything answered, signed as it stands now");
-        }
+        List<ServiceDecision> services = decided(visit, wanted, planned, now, open, wanted.decider(by));
         KeptDecision decision = keep(visit, by, wanted, services, open);
-        if (visit.state != State.DECIDED) {
-            visit.moveTo(State.DECIDED);
-        }
-        if (ahead) {
-            visit.keepDate();
-        } else {
-            visit.postpone(services.stream().flatMap(s -> s.until().stream()).max(Comparator.naturalOrder()));
-        }
+        follow(visit, services);
         ledger.note(by.id.toString(), wanted.reason().isPresent() ? "decision against findings recorded" : "decision recorded", visit.id.toString());
         return decision;
     }
 
-    private List<ServiceDecision> decided(Visit visit, Staff by, Wanted wanted, Assessed.Now now) {
-        List<Service> planned = chemistry.services(visit);
-        if (planned.size() != wanted.choices().size()) {
-            throw new Outdated();
+    private static void refuse(Refusal why) {
+        throw new Refusal.Refused(why);
+    }
+
+    private static void follow(Visit visit, List<ServiceDecision> services) {
+        if (visit.state != State.DECIDED) {
+            visit.moveTo(State.DECIDED);
         }
+        if (services.stream().anyMatch(s -> s.verdict().goesAhead())) {
+            visit.keepDate();
+        } else {
+            visit.postpone(services.stream().flatMap(s -> s.until().stream()).max(Comparator.naturalOrder()));
+        }
+    }
+
+    private List<ServiceDecision> decided(Visit visit, Wanted wanted, List<Service> planned, Assessed.Now now, Gate.Open open, Refusal.Decider by) {
         List<ServiceDecision> decided = new ArrayList<>();
+        Set<Refusal> refusals = EnumSet.noneOf(Refusal.class);
         for (int place = 0; place < planned.size(); place++) {
-            decided.add(decided(visit, by, wanted, now, place, planned.get(place)));
+            Choice choice = wanted.choices().get(place);
+            List<Gate.Weighing> on = gate.on(visit, now, planned.get(place));
+            refusals.addAll(Refusal.of(new Refusal.Asked(choice.verdict(), choice.conditions()), by, open, on));
+            decided.add(decided(visit, place, planned.get(place), choice, on));
+        }
+        if (!refusals.isEmpty()) {
+            throw new Refusal.Refused(refusals);
         }
         return decided;
     }
 
-    private ServiceDecision decided(Visit visit, Staff by, Wanted wanted, Assessed.Now now, int place, Service service) {
-        Choice choice = wanted.choices().get(place);
-        List<Gate.Weighing> on = gate.on(visit, now, service);
-        Weight standing = Gate.standing(on);
-        List<Gate.Weighing> inTheWay = choice.verdict().goesAhead() ? on.stream().filter(Gate.Weighing::inTheWay).toList() : List.of();
-        allowed(by, wanted, inTheWay);
-        if (choice.verdict() == Verdict.PROCEED && standing.compareTo(Weight.RESTRICTS) >= 0
-            || choice.verdict() == Verdict.PROCEED_WITH_CHANGES && choice.conditions().isBlank()) {
-            throw new NotReady("what restricts goes ahead only with conditions, written down");
-        }
-        Optional<String> booked = AdaptedService.first(visit.id, place).map(a -> a.fromService).filter(id -> !id.equals(service.id()));
-        return new ServiceDecision(service.id(), service.stepIds(), booked, standing, choice.verdict(), choice.until(), choice.conditions(),
-            choice.alternative(), inTheWay.stream().map(w -> new Against(w.finding().ruleId(), w.weight())).toList());
-    }
-
-    private static void allowed(Staff by, Wanted wanted, List<Gate.Weighing> inTheWay) {
-        if (inTheWay.stream().anyMatch(Gate.Weighing::lasting)) {
-            throw new NobodyMay();
-        }
-        boolean taken = by.role == Role.OWNER && wanted.reason().filter(why -> !why.isBlank()).isPresent();
-        if (!inTheWay.isEmpty() && !taken) {
-            throw new OnlyTheOwnerMay();
-        }
+    private static ServiceDecision decided(Visit visit, int place, Service service, Choice choice, List<Gate.Weighing> on) {
+        List<Against> against = on.stream().filter(w -> choice.verdict().goesAhead() && w.inTheWay()).map(w -> new Against(w.finding().ruleId(), w.weight())).toList();
+        Optional<String> booked = AdaptedService.first(visit.id, place).map(a -> a.fromService()).filter(id -> !id.equals(service.id()));
+        return new ServiceDecision(service.id(), service.stepIds(), booked, Gate.standing(on), choice.verdict(), choice.until(), choice.conditions(),
+            choice.alternative(), against);
     }
 
     private KeptDecision keep(Visit visit, Staff by, Wanted wanted, List<ServiceDecision> services, Gate.Open open) {
-        KeptDecision decision = new KeptDecision();
-        decision.id = UUID.randomUUID();
-        decision.visitId = visit.id;
-        decision.clientId = visit.client.id;
-        decision.versionNo = latest(visit.id).map(earlier -> earlier.versionNo).orElse(0) + 1;
-        decision.submission = wanted.submission();
-        decision.assessmentId = wanted.assessmentId();
-        decision.consentId = open.signature().consent().map(c -> c.id).orElse(null);
-        decision.decidedAt = clock.instant();
-        decision.decidedBy = by.id;
         var body = new KeptDecision.Body(services, wanted.reason().orElse(""), Staff.atWork().size() == 1);
-        decision.body = vault.seal(visit.client.id, decision.place(), bytes(body));
+        var decision = new KeptDecision(visit, wanted, open.signature().consent().map(c -> c.id), by.id, clock.instant(),
+            place -> sealed.seal(visit.client.id, place, body));
         decision.persist();
         return decision;
     }
 
-    /** Plans another service or other steps in a place of the visit; the client has not agreed to that yet. */
+    /** How many decisions the visit has; each one counts one further. */
+    int versions(UUID visitId) {
+        return latest(visitId).map(earlier -> earlier.versionNo()).orElse(0);
+    }
+
+    /**
+     * Plans another service or other steps in a place of the visit; the client has not agreed to that yet.
+     *
+     * @throws Refusal.Refused when the visit is over, or something else is planned by now
+     */
     public void adapt(UUID visitId, Staff by, List<Booked> planned) {
         QuarkusTransaction.requiringNew().run(() -> {
             Visit visit = Visit.<Visit>find("id", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).singleResult();
             List<Booked> before = planned(visit);
-            if (before.size() != planned.size()) {
-                throw new Outdated();
+            if (!visit.state.isAhead() || before.size() != planned.size()) {
+                refuse(visit.state.isAhead() ? Refusal.OUTDATED : Refusal.OVER);
             }
             for (int place = 0; place < planned.size(); place++) {
                 if (!before.get(place).equals(planned.get(place))) {
@@ -204,7 +193,7 @@ public class Decisions {
     }
 
     public boolean alreadyMade(UUID visitId, UUID submission) {
-        return KeptDecision.submitted(submission).filter(made -> made.visitId.equals(visitId)).isPresent();
+        return KeptDecision.submitted(submission).filter(made -> made.visitId().equals(visitId)).isPresent();
     }
 
     /** Every decision of the visit, newest first. */
@@ -213,47 +202,6 @@ public class Decisions {
     }
 
     public KeptDecision.Body read(KeptDecision decision) {
-        try {
-            byte[] plain = vault.open(decision.clientId, decision.place(), decision.body);
-            return json.readValue(new String(plain, StandardCharsets.UTF_8), KeptDecision.Body.class);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("the decision %s cannot be read".formatted(decision.id), e);
-        }
-    }
-
-    private byte[] bytes(KeptDecision.Body body) {
-        try {
-            return json.writeValueAsString(body).getBytes(StandardCharsets.UTF_8);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a decision has no JSON form", e);
-        }
-    }
-
-    /** The page was made on an assessment that is no longer the newest. */
-    public static final class Outdated extends IllegalStateException {
-        Outdated() {
-            super("a newer assessment holds: look at what changed, then decide");
-        }
-    }
-
-    /** Something must be done before the service can go ahead. */
-    public static final class NotReady extends IllegalStateException {
-        NotReady(String what) {
-            super("before it can go ahead: " + what);
-        }
-    }
-
-    /** A finding that nobody can go against. */
-    public static final class NobodyMay extends IllegalStateException {
-        NobodyMay() {
-            super("nobody can go against this finding");
-        }
-    }
-
-    /** Findings in the way that only the owner can go against, with a reason. */
-    public static final class OnlyTheOwnerMay extends IllegalStateException {
-        OnlyTheOwnerMay() {
-            super("only the owner can go against this, with a reason");
-        }
+        return sealed.open(decision.clientId(), decision.place(), decision.body(), KeptDecision.Body.class);
     }
 }

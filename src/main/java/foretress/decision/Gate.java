@@ -16,7 +16,9 @@ import foretress.visit.Visit;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -69,8 +71,11 @@ public class Gate {
      * @param look a negative skin test counts, and nobody has looked at the spot once more before mixing
      */
     public record Open(List<Question> missing, List<Question> due, Signature.Holds signature, boolean look) {
-        public boolean none() {
-            return missing.isEmpty() && due.isEmpty() && signature.holds() && !look;
+        Set<Refusal> refusals() {
+            Set<Refusal> refusals = EnumSet.noneOf(Refusal.class);
+            Map.of(Refusal.NOT_ANSWERED, !missing.isEmpty(), Refusal.NOT_ON_THE_DAY, !due.isEmpty(), Refusal.NOT_SIGNED, !signature.holds(),
+                Refusal.SPOT_NOT_SEEN, look).forEach((refusal, holds) -> { if (holds) refusals.add(refusal); });
+            return refusals;
         }
     }
 

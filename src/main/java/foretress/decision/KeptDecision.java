@@ -1,5 +1,6 @@
 package foretress.decision;
 
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -8,8 +9,10 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import org.hibernate.annotations.Immutable;
 
 /** One decision of one named person, kept as it was made; a later one stands above it and changes nothing in it. */
@@ -18,28 +21,46 @@ import org.hibernate.annotations.Immutable;
 @Table(name = "decision")
 public class KeptDecision extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Column(name = "client_id")
-    public UUID clientId;
-    /** 1 for the visit's first decision. */
+    private UUID clientId;
     @Column(name = "version_no")
-    public int versionNo;
-    UUID submission;
-    /** The assessment it was made on. */
+    private int versionNo;
+    private UUID submission;
     @Column(name = "assessment_id")
-    public UUID assessmentId;
-    /** The signed consent that held; absent when nothing was signed, as when a visit is declined early. */
+    private UUID assessmentId;
     @Column(name = "consent_id")
-    UUID consentId;
+    private UUID consentId;
     @Column(name = "decided_at")
-    public Instant decidedAt;
-    /** A member of staff: nothing else can decide. */
+    private Instant decidedAt;
     @Column(name = "decided_by")
-    public UUID decidedBy;
+    private UUID decidedBy;
     @Column(columnDefinition = "text")
-    String body;
+    private String body;
+
+    protected KeptDecision() {}
+
+    /**
+     * The next decision of a visit.
+     *
+     * @param consent the signed consent that held
+     * @param by a member of staff: nothing else can decide
+     * @param seal seals the body for the place it is given
+     */
+    KeptDecision(Visit visit, Decisions.Wanted wanted, Optional<UUID> consent, UUID by, Instant now, UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.versionNo = wanted.decided() + 1;
+        this.submission = wanted.submission();
+        this.assessmentId = wanted.assessmentId();
+        this.consentId = consent.orElse(null);
+        this.decidedBy = Objects.requireNonNull(by, "a decision is a person's");
+        this.decidedAt = now;
+        this.body = seal.apply(place());
+    }
 
     /**
      * What is sealed.
@@ -57,6 +78,41 @@ public class KeptDecision extends PanacheEntityBase {
         return "decision.body." + id;
     }
 
+    public UUID id() {
+        return id;
+    }
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public UUID clientId() {
+        return clientId;
+    }
+
+    /** 1 for the visit's first decision. */
+    public int versionNo() {
+        return versionNo;
+    }
+
+    /** The assessment it was made on. */
+    public UUID assessmentId() {
+        return assessmentId;
+    }
+
+    public Instant decidedAt() {
+        return decidedAt;
+    }
+
+    public UUID decidedBy() {
+        return decidedBy;
+    }
+
+    String body() {
+        return body;
+    }
+
+    /** The signed consent that held; absent when nothing was signed, as when a visit is declined early. */
     public Optional<UUID> consentId() {
         return Optional.ofNullable(consentId);
     }

@@ -46,7 +46,7 @@ public class DemoClosed {
         QuarkusTransaction.requiringNew().run(() -> askAgain(Visit.findById(visitId)));
         UUID assessment = QuarkusTransaction.requiringNew().call(() -> assessed.now(Visit.findById(visitId)).id());
         var choice = new Choice(Verdict.PROCEED_WITH_CHANGES, Optional.empty(), "A strand first; off after 45 minutes.", Optional.empty());
-        decisions.record(visitId, petra, new Wanted(UUID.randomUUID(), assessment, List.of(choice), Optional.empty()));
+        decisions.record(visitId, petra, new Wanted(UUID.randomUUID(), assessment, 0, List.of(choice), Optional.empty()));
         List<Booked> planned = QuarkusTransaction.requiringNew().call(() -> Decisions.planned(Visit.findById(visitId)));
         Used used = new Used("whole", "Fernholm plant colour", "P-204", "chestnut", "1 : 3", "", "", "45", Planned.NOTHING);
         closings.keep(visitId, petra, UUID.randomUUID(), 0, new Closing(planned, planned.stream().collect(Collectors.toMap(Booked::serviceId, one -> "as-planned")),

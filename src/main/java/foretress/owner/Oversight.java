@@ -76,8 +76,8 @@ public class Oversight {
         Map<UUID, KeptClosing> last = new LinkedHashMap<>();
         KeptClosing.between(from, until).forEach(kept -> last.putIfAbsent(kept.visitId, kept));
         Map<UUID, Visit> known = byId(last.keySet());
-        Map<UUID, KeptDecision> decided = KeptDecision.ofVisits(last.keySet()).stream().collect(Collectors.toMap(d -> d.visitId, d -> d, (one, later) -> later));
-        Map<UUID, KeptAssessment> grounds = KeptAssessment.byIds(decided.values().stream().map(d -> d.assessmentId).toList()).stream()
+        Map<UUID, KeptDecision> decided = KeptDecision.ofVisits(last.keySet()).stream().collect(Collectors.toMap(d -> d.visitId(), d -> d, (one, later) -> later));
+        Map<UUID, KeptAssessment> grounds = KeptAssessment.byIds(decided.values().stream().map(d -> d.assessmentId()).toList()).stream()
             .collect(Collectors.toMap(a -> a.id, Function.identity()));
         Map<UUID, Instant> signed = consents.firstSigned(last.keySet());
         vault.fetchKeys(last.values().stream().map(kept -> kept.clientId).distinct().toList());
@@ -86,11 +86,11 @@ public class Oversight {
 
     private Optional<Closed> closed(KeptClosing kept, Visit visit, Optional<KeptDecision> decision, Map<UUID, KeptAssessment> grounds, Map<UUID, Instant> signed) {
         boolean consented = visit.state != State.WITHDRAWN && decision.filter(d -> d.consentId().isPresent())
-            .filter(d -> signed.containsKey(visit.id) && !signed.get(visit.id).isAfter(d.decidedAt)).isPresent();
+            .filter(d -> signed.containsKey(visit.id) && !signed.get(visit.id).isAfter(d.decidedAt())).isPresent();
         try {
             Closing closing = closings.read(kept);
             if (closing.done().isEmpty()) return Optional.empty();
-            Optional<KeptAssessment> ground = decision.map(d -> grounds.get(d.assessmentId));
+            Optional<KeptAssessment> ground = decision.map(d -> grounds.get(d.assessmentId()));
             return Optional.of(new Closed(visit, kept.closedAt, ground.map(g -> untested(visit, assessments.read(g), closing)).orElse(List.of()), consented,
                 ground.isPresent()));
         } catch (RuntimeException damaged) {
@@ -114,16 +114,16 @@ public class Oversight {
     /** Every decision of that time that went against a finding, the newest first. */
     public List<Override> overrides(Instant from, Instant until) {
         List<KeptDecision> made = KeptDecision.between(from, until);
-        Map<UUID, Visit> known = byId(made.stream().map(d -> d.visitId).collect(Collectors.toSet()));
-        vault.fetchKeys(made.stream().map(d -> d.clientId).distinct().toList());
-        return made.stream().flatMap(d -> override(d, known.get(d.visitId))).toList();
+        Map<UUID, Visit> known = byId(made.stream().map(d -> d.visitId()).collect(Collectors.toSet()));
+        vault.fetchKeys(made.stream().map(d -> d.clientId()).distinct().toList());
+        return made.stream().flatMap(d -> override(d, known.get(d.visitId()))).toList();
     }
 
     private Stream<Override> override(KeptDecision decision, Visit visit) {
         KeptDecision.Body body = decisions.read(decision);
         List<String> rules = body.services().stream().flatMap(s -> s.against().stream()).map(ServiceDecision.Against::ruleId).distinct().toList();
         return rules.isEmpty() && body.reason().isBlank() ? Stream.empty()
-            : Stream.of(new Override(visit, decision.decidedAt, decision.decidedBy, rules, body.reason()));
+            : Stream.of(new Override(visit, decision.decidedAt(), decision.decidedBy(), rules, body.reason()));
     }
 
     private Map<UUID, Visit> byId(Set<UUID> ids) {

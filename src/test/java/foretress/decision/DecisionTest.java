@@ -17,6 +17,7 @@ import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import jakarta.persistence.LockModeType;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,6 +27,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -108,6 +112,18 @@ class DecisionTest {
         Map<String, String> filled = new HashMap<>(Map.of("verdict-0", verdict));
         for (int i = 0; i < more.length; i += 2) filled.put(more[i], more[i + 1]);
         return walker.send("form[action$=/decision]", filled);
+    }
+
+    @Test
+    @DisplayName("a decision about a visit nobody has answered for is refused beside the form, not with a fault")
+    void nobodyDecidesBeforeTheClientBegan() {
+        Walker petra = as("petra");
+        petra.post("/visits/" + visit + "/decision", List.of(Map.entry("verdict-0", "decline"), Map.entry("submission", UUID.randomUUID().toString()),
+            Map.entry("assessment", UUID.randomUUID().toString()), Map.entry("decided", "0")));
+        assertThat(petra.response().statusCode()).isBetween(400, 499);
+        assertThat(state()).isIn(State.BOOKED, State.INVITED);
+        assertThatThrownBy(() -> decisions.record(visit, salon.stylist(), new Decisions.Wanted(UUID.randomUUID(), UUID.randomUUID(), 0, List.of(), java.util.Optional.empty())))
+            .isInstanceOf(Refusal.Refused.class).hasMessageContaining("NOT_BEGUN");
     }
 
     private State state() {
@@ -349,13 +365,57 @@ class DecisionTest {
         assertThat(decided().serviceId()).isEqualTo("cut-and-dry");
     }
 
+    @Test
+    @DisplayName("two people decide on the same page: the first one's stands, the second is told, and keeps what was typed")
+    void theSecondOfTwoDecisionsIsToldOfTheFirst() {
+        client(Map.of());
+        theDayCame();
+        Walker petra = as("petra");
+        Walker edda = as("edda");
+        decide(petra, "decline").expect(200);
+        decide(edda, "postpone", "until-0", today().plusDays(20).toString(), "conditions-0", "Rest first.").expect(409);
+        assertThat(edda.text()).contains("decided or changed something", "Nothing was recorded");
+        assertThat(decided().verdict()).isEqualTo(Verdict.DECLINE);
+        edda.send(Map.of("act", "look")).expect(200);
+        assertThat(edda.text()).contains("Petra Lind", "Decline");
+        assertThat(edda.page().select("[name=conditions-0]").val()).isEqualTo("Rest first.");
+        decide(edda, "postpone").expect(200);
+        assertThat(decided().verdict()).isEqualTo(Verdict.POSTPONE);
+    }
+
+    @Test
+    @DisplayName("a visit called off while a decision is on its way: told as a newer state, not as a fault, and nothing is kept")
+    void theLoserOfARaceIsTold() throws Exception {
+        client(Map.of());
+        theDayCame();
+        Walker petra = as("petra");
+        Future<Walker> late = QuarkusTransaction.requiringNew().call(() -> {
+            Visit held = Visit.findById(visit, LockModeType.PESSIMISTIC_WRITE);
+            Future<Walker> posting = ForkJoinPool.commonPool().submit(() -> decide(petra, "postpone", "until-0", today().plusDays(20).toString(), "conditions-0", "Rest first."));
+            untilSomebodyWaits();
+            held.moveTo(State.CANCELLED);
+            return posting;
+        });
+        late.get(30, TimeUnit.SECONDS).expect(409);
+        assertThat(petra.page().select("[name=conditions-0]").val()).isEqualTo("Rest first.");
+        assertThat(QuarkusTransaction.requiringNew().call(() -> decisions.all(visit))).isEmpty();
+        assertThat(state()).isEqualTo(State.CANCELLED);
+    }
+
+    /** The other one has been let through the page's own check and stands before the visit's lock. */
+    private static void untilSomebodyWaits() {
+        var waiting = Visit.getEntityManager().createNativeQuery("select count(*) from information_schema.sessions where blocker_id = session_id()", Long.class);
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
+        while ((Long) waiting.getSingleResult() == 0 && System.nanoTime() < end) Thread.onSpinWait();
+    }
+
     @DisplayName("C14: no path sets a decision without a person")
     @Test
     void onlyAPersonDecides() throws IOException {
-        assertThatThrownBy(() -> decisions.record(visit, null, new Decisions.Wanted(UUID.randomUUID(), UUID.randomUUID(), List.of(), java.util.Optional.empty())))
+        assertThatThrownBy(() -> decisions.record(visit, null, new Decisions.Wanted(UUID.randomUUID(), UUID.randomUUID(), 0, List.of(), java.util.Optional.empty())))
             .isInstanceOf(NullPointerException.class);
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
-            assertThat(files.filter(f -> f.toString().endsWith(".java")).filter(f -> says(f, "moveTo(State.DECIDED)") || says(f, "new KeptDecision()")))
+            assertThat(files.filter(f -> f.toString().endsWith(".java")).filter(f -> says(f, "moveTo(State.DECIDED)") || says(f, "new KeptDecision(")))
                 .extracting(f -> f.getFileName().toString()).containsExactly("Decisions.java");
         }
     }
