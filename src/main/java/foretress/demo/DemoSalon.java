@@ -1,13 +1,15 @@
 package foretress.demo;
 
+import foretress.plan.ClosedDays;
+import foretress.plan.Week;
 import foretress.salon.Hiring;
 import foretress.salon.Role;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import jakarta.inject.Singleton;
 import jakarta.transaction.Transactional;
+import java.time.ZoneId;
 import java.util.List;
-import java.util.UUID;
 
 /** Alder & Wren in Tarnbeck: an invented salon with invented people. The telephone number is kept free for fiction. */
 @Singleton
@@ -37,20 +39,8 @@ class DemoSalon {
     }
 
     private static Salon salon() {
-        var salon = new Salon();
-        salon.id = UUID.randomUUID();
-        salon.name = "Alder & Wren";
-        salon.town = "Tarnbeck";
-        salon.address = "3 Millrace Lane";
-        salon.phone = "01632 960 114";
-        salon.email = "hello@alderandwren.example";
-        salon.zone = "Europe/London";
-        salon.jurisdiction = "uk";
-        salon.urgentNumber = "999";
-        salon.paperSize = Salon.PaperSize.A4;
-        salon.languages = "en,es";
-        salon.openingHours = "MONDAY 10:00-17:00; TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; THURSDAY 09:00-20:00; FRIDAY 09:00-18:00;"
-            + " SATURDAY 09:00-17:00";
-        return salon;
+        return new Salon(new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114", "hello@alderandwren.example", "999"),
+            new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"), Week.parse("MONDAY 10:00-17:00; TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; "
+                + "THURSDAY 09:00-20:00; FRIDAY 09:00-18:00; SATURDAY 09:00-17:00"), ClosedDays.parse("")));
     }
 }

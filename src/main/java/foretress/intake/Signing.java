@@ -69,8 +69,7 @@ public class Signing {
         if (visit.state == State.ANSWERING || visit.state == State.DECIDED) {
             visit.moveTo(State.SIGNED);
         }
-        visit.answeredAt = signed.signedAt;
-        visit.signedAt = signed.signedAt;
+        visit.signed(signed.signedAt);
         visit.owes(plans.first(visit, said));
     }
 

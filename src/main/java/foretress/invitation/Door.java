@@ -33,6 +33,7 @@ public class Door extends PanacheEntityBase {
     int tries;
     /** Whether the first answers came through this door. */
     boolean began;
+    /** A code was shown; whoever was handed the salon's tablet needs none. */
     @Column(name = "proved_by_code")
     boolean provedByCode;
     @Column(name = "closed_at")
@@ -48,6 +49,18 @@ public class Door extends PanacheEntityBase {
         this.language = language;
         this.tries = tries;
         this.openedAt = now;
+        this.provedByCode = invitation.handed;
+    }
+
+    /** The first answers come through this door. */
+    void begin() {
+        began = true;
+    }
+
+    /** The client reads this language from now on, here and in what is sent. */
+    void speak(String tag) {
+        visit.client.reads(tag);
+        language = tag;
     }
 
     /** Open until closed, the link's last day, or the end of the visit; a newer link does not shut it. */

@@ -31,9 +31,6 @@ public class Doors {
 
     @Transactional
     void speak(UUID doorId, String language) {
-        Door.<Door>findByIdOptional(doorId).ifPresent(door -> {
-            door.language = language;
-            door.visit.client.language = language;
-        });
+        Door.<Door>findByIdOptional(doorId).ifPresent(door -> door.speak(language));
     }
 }

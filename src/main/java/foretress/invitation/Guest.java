@@ -100,7 +100,7 @@ public class Guest {
         Door here = Door.findById(doorId());
         if (here.visit.state == State.INVITED) {
             here.visit.moveTo(State.ANSWERING);
-            here.began = true;
+            here.begin();
         }
         if (!here.seesThisVisit()) throw new OptimisticLockException("Another browser began this visit");
     }

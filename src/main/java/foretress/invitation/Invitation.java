@@ -71,6 +71,20 @@ public class Invitation extends PanacheEntityBase {
         this.expiresAt = expiry;
     }
 
+    /** The salon's own tablet, opened for the visit and put into the client's hands. */
+    static Invitation handed(Visit visit, Token token, Handed what, String issuedBy, Instant now, Instant expiry) {
+        var given = new Invitation(visit, token, Way.SHOWN, issuedBy, now, expiry);
+        given.handed = true;
+        given.handedFor = what;
+        return given;
+    }
+
+    /** Whoever handed the tablet over asked the client who they are. */
+    void vouch() {
+        if (!handed) throw new IllegalStateException("Nobody vouches for who opens a link.");
+        vouched = true;
+    }
+
     /** Whether the link still leads to a door: not revoked, not expired, and the visit still ahead. */
     boolean isLive(Instant now) {
         return revokedAt == null && now.isBefore(expiresAt) && visit.state.isAhead();

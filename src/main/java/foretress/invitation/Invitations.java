@@ -105,7 +105,7 @@ public class Invitations {
     @Transactional
     Knock.LetIn handOverInside(UUID visitId, Handed what, String actor) {
         Invitation given = handed(visitId, what, Token.fresh(), actor);
-        given.vouched = true;
+        given.vouch();
         return enter(given, given.visit.client.language);
     }
 
@@ -113,9 +113,7 @@ public class Invitations {
         Visit visit = ahead(visitId);
         Instant now = clock.instant();
         Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = true", now, visitId);
-        var given = new Invitation(visit, token, Invitation.Way.SHOWN, actor, now, soonest(expiry(visit), now.plus(IN_HAND)));
-        given.handed = true;
-        given.handedFor = what;
+        var given = Invitation.handed(visit, token, what, actor, now, soonest(expiry(visit), now.plus(IN_HAND)));
         given.persist();
         if (visit.state == State.BOOKED && what != Handed.FOR_SKIN_TEST) visit.moveTo(State.INVITED);
         ledger.note(actor, "tablet handed to the client", visitId.toString());
@@ -219,7 +217,7 @@ public class Invitations {
     }
 
     private Knock letIn(Invitation invitation, String language) {
-        invitation.visit.client.language = language;
+        invitation.visit.client.reads(language);
         Knock.LetIn in = enter(invitation, language);
         ledger.note("client", "let in by birth date", invitation.visit.id.toString());
         return in;
@@ -229,9 +227,7 @@ public class Invitations {
         int tries = invitation.wrongTries + 1;
         invitation.unlock();
         Token cookie = Token.fresh();
-        Door door = new Door(invitation, cookie, language, tries, clock.instant());
-        door.provedByCode = invitation.handed;
-        door.persist();
+        new Door(invitation, cookie, language, tries, clock.instant()).persist();
         return new Knock.LetIn(cookie, invitation.expiresAt);
     }
 

@@ -7,6 +7,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** A mail on its way. The sealed body goes once it has left; the row stays. */
 @Entity
@@ -31,6 +32,21 @@ class Outgoing extends PanacheEntityBase {
     Instant sentAt;
     @Column(name = "given_up_at")
     Instant givenUpAt;
+
+    protected Outgoing() {}
+
+    /** Due at once. @param sealing makes the sealed body for the place it will lie in */
+    Outgoing(UUID clientId, UUID visitId, String kind, String language, UnaryOperator<String> sealing, Instant now) {
+        if (kind.isBlank() || language.isBlank()) throw new IllegalArgumentException("A mail is of some kind and in some language.");
+        this.id = UUID.randomUUID();
+        this.clientId = clientId;
+        this.visitId = visitId;
+        this.kind = kind;
+        this.language = language;
+        this.body = sealing.apply(place(id));
+        this.madeAt = now;
+        this.dueAt = now;
+    }
 
     static String place(UUID id) {
         return "outbox.body." + id;

@@ -39,15 +39,7 @@ public class Post {
      */
     @Transactional
     public UUID mail(UUID clientId, UUID visitId, String kind, String language, Letter letter) {
-        var mail = new Outgoing();
-        mail.id = UUID.randomUUID();
-        mail.clientId = clientId;
-        mail.visitId = visitId;
-        mail.kind = kind;
-        mail.language = language;
-        mail.body = vault.seal(clientId, Outgoing.place(mail.id), write(letter));
-        mail.madeAt = clock.instant();
-        mail.dueAt = mail.madeAt;
+        var mail = new Outgoing(clientId, visitId, kind, language, place -> vault.seal(clientId, place, write(letter)), clock.instant());
         mail.persist();
         return mail.id;
     }

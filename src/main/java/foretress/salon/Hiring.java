@@ -18,7 +18,7 @@ public class Hiring {
     @Transactional
     public Staff hire(String name, String login, Role role, String password) {
         var staff = new Staff(name, login, role, clock.instant());
-        staff.passwordHash = passwords.hash(password).toString();
+        staff.proves(passwords.hash(password));
         staff.persist();
         return staff;
     }

@@ -100,25 +100,13 @@ public class Menu {
      */
     @Transactional
     public String add(List<String> steps, Map<String, String> names, String actor) {
-        var item = new MenuItem();
-        item.serviceId = OWN + UUID.randomUUID().toString().substring(0, 13);
-        item.own = true;
-        item.stepIds = knowledge.ruleSet().steps().stream().map(Step::id).filter(steps::contains).collect(Collectors.joining(" "));
-        item.madeAt = clock.instant();
-        if (item.stepIds.isEmpty() || names.isEmpty()) throw new IllegalArgumentException("a service has a name and at least one step");
+        List<String> known = knowledge.ruleSet().steps().stream().map(Step::id).filter(steps::contains).toList();
+        if (known.isEmpty() || names.isEmpty()) throw new IllegalArgumentException("a service has a name and at least one step");
+        var item = MenuItem.own(OWN + UUID.randomUUID().toString().substring(0, 13), known, clock.instant());
         item.persist();
-        names.forEach((language, name) -> called(item, language, name));
+        names.forEach((language, name) -> new MenuName(item.serviceId, language, name).persist());
         happened.fire(new Happened(actor, "service added", item.serviceId));
         return item.serviceId;
-    }
-
-    private static void called(MenuItem item, String language, String name) {
-        var row = new MenuName();
-        row.id = UUID.randomUUID();
-        row.serviceId = item.serviceId;
-        row.language = language;
-        row.name = name;
-        row.persist();
     }
 
     /** Takes a service out of what is offered, or puts it back; false when there is none of that id. */
@@ -126,16 +114,13 @@ public class Menu {
     public boolean turn(String id, boolean retired, String actor) {
         if (service(id).isEmpty()) return false;
         MenuItem item = MenuItem.<MenuItem>findByIdOptional(id).orElseGet(() -> known(id));
-        item.retired = retired;
+        item.turn(retired);
         happened.fire(new Happened(actor, retired ? "service no longer offered" : "service offered again", id));
         return true;
     }
 
     private MenuItem known(String id) {
-        var item = new MenuItem();
-        item.serviceId = id;
-        item.stepIds = "";
-        item.madeAt = clock.instant();
+        var item = MenuItem.known(id, clock.instant());
         item.persist();
         return item;
     }

@@ -18,6 +18,31 @@ class MenuItem extends PanacheEntityBase {
     boolean retired;
     @Column(name = "made_at") Instant madeAt;
 
+    protected MenuItem() {}
+
+    private MenuItem(String serviceId, boolean own, List<String> stepIds, Instant madeAt) {
+        this.serviceId = serviceId;
+        this.own = own;
+        this.stepIds = String.join(" ", stepIds);
+        this.madeAt = madeAt;
+    }
+
+    /** A service the salon made. */
+    static MenuItem own(String serviceId, List<String> stepIds, Instant madeAt) {
+        if (stepIds.isEmpty()) throw new IllegalArgumentException("A service of the salon's own has at least one step: " + serviceId);
+        return new MenuItem(serviceId, true, stepIds, madeAt);
+    }
+
+    /** A place for what the salon says of a service everybody knows; until it says so, it is offered. */
+    static MenuItem known(String serviceId, Instant madeAt) {
+        return new MenuItem(serviceId, false, List.of(), madeAt);
+    }
+
+    /** Takes it out of what is offered, or puts it back. */
+    void turn(boolean retire) {
+        retired = retire;
+    }
+
     List<String> stepIds() {
         return stepIds.isEmpty() ? List.of() : List.of(stepIds.split(" "));
     }

@@ -17,6 +17,16 @@ class MenuName extends PanacheEntityBase {
     String language;
     String name;
 
+    protected MenuName() {}
+
+    MenuName(String serviceId, String language, String name) {
+        if (name.isBlank()) throw new IllegalArgumentException("The name of a service is not blank: " + serviceId);
+        this.id = UUID.randomUUID();
+        this.serviceId = serviceId;
+        this.language = language;
+        this.name = name;
+    }
+
     static List<MenuName> of(String serviceId) {
         return list("serviceId = ?1 order by language", serviceId);
     }

@@ -26,7 +26,7 @@ class NewPassword {
     }
 
     void give(Staff staff, Form form) {
-        staff.passwordHash = passwords.hash(form.exact("password")).toString();
+        staff.proves(passwords.hash(form.exact("password")));
     }
 
     private String said(PasswordRule.Fault fault) {

@@ -11,10 +11,10 @@ import foretress.web.Zones;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import java.time.DayOfWeek;
+import java.time.ZoneId;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import java.util.regex.Pattern;
 
 /** The salon's particulars, read from the form on which the owner gives them. */
@@ -74,21 +74,14 @@ class Particulars {
     }
 
     /** To be called on a form that was checked. */
-    Salon give(Salon salon, Form form) {
-        if (salon.id == null) salon.id = UUID.randomUUID();
-        salon.name = form.one("name");
-        salon.address = form.one("address");
-        salon.town = form.one("town");
-        salon.phone = form.one("phone");
-        salon.email = form.one("email");
-        salon.zone = form.one("zone");
-        salon.jurisdiction = form.one("jurisdiction");
-        salon.urgentNumber = form.one("urgent-number");
-        salon.paperSize = Salon.PaperSize.valueOf(form.one("paper-size"));
-        salon.languages = String.join(",", languages(form));
-        salon.openingHours = hours(form).toString();
-        salon.closedDays = ClosedDays.parse(form.one("closed-days")).toString();
-        return salon;
+    Salon.Contact contact(Form form) {
+        return new Salon.Contact(form.one("name"), form.one("address"), form.one("town"), form.one("phone"), form.one("email"), form.one("urgent-number"));
+    }
+
+    /** To be called on a form that was checked. */
+    Salon.Custom custom(Form form) {
+        return new Salon.Custom(ZoneId.of(form.one("zone")), form.one("jurisdiction"), Salon.PaperSize.valueOf(form.one("paper-size")), languages(form),
+            hours(form), ClosedDays.parse(form.one("closed-days")));
     }
 
     private static Week hours(Form form) {

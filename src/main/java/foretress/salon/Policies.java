@@ -62,14 +62,8 @@ public class Policies {
     private void set(Setting setting, Optional<Integer> figure, UUID staff) {
         if (Optional.ofNullable(own().get(setting.figure())).equals(figure)) return;
         StricterFigure.deleteById(setting.figure());
-        figure.filter(value -> setting.stricterThan(value, place().figure(setting.figure()))).ifPresent(value -> {
-            var row = new StricterFigure();
-            row.name = setting.figure();
-            row.figure = value;
-            row.setAt = clock.instant();
-            row.setBy = staff;
-            row.persist();
-        });
+        figure.filter(value -> setting.stricterThan(value, place().figure(setting.figure())))
+            .ifPresent(value -> new StricterFigure(setting, value, clock.instant(), staff).persist());
         happened.fire(new Happened(staff.toString(), "policy changed", setting.figure()));
     }
 }

@@ -78,19 +78,12 @@ class ProductForm {
     }
 
     /** To be called on a form that was checked. */
-    void give(ProductLine line, Form form) {
-        line.name = form.one("line-name");
-        line.kind = form.one("kind");
-        line.waitHours = number(form, "wait-hours", MOST_HOURS).orElseThrow();
-        line.validity = ProductLine.Stands.valueOf(form.one("validity"));
-        line.validityCount = counts(form) ? number(form, "validity-count", MOST_COUNT).orElseThrow() : 0;
-        line.mixing = ProductLine.Mixing.valueOf(form.one("mixing"));
-        line.site = ProductLine.Site.valueOf(form.one("site"));
-        line.leaveOnMinutes = number(form, "leave-on", MOST_MINUTES).orElseThrow();
-        line.leafletDate = date(form).orElse(null);
-        line.paraGroup = ProductLine.ParaGroup.valueOf(form.one("para-group"));
-        line.otherDyes = form.one("other-dyes");
-        line.shades = form.one("shades");
+    ProductLine.Described described(Form form) {
+        return new ProductLine.Described(form.one("line-name"), form.one("kind"), number(form, "wait-hours", MOST_HOURS).orElseThrow(),
+            ProductLine.Stands.valueOf(form.one("validity")), counts(form) ? number(form, "validity-count", MOST_COUNT).orElseThrow() : 0,
+            ProductLine.Mixing.valueOf(form.one("mixing")), ProductLine.Site.valueOf(form.one("site")),
+            number(form, "leave-on", MOST_MINUTES).orElseThrow(), date(form), ProductLine.ParaGroup.valueOf(form.one("para-group")),
+            form.one("other-dyes"), form.one("shades"));
     }
 
     /** The form as it would be filled in to give this version again. */

@@ -53,6 +53,66 @@ public class ProductLine extends PanacheEntityBase {
     @Column(name = "made_at") public Instant madeAt;
     @Column(name = "made_by") UUID madeBy;
 
+    protected ProductLine() {}
+
+    private ProductLine(UUID lineId, int versionNo, Described is, boolean retired, UUID madeBy, Instant madeAt) {
+        this.id = UUID.randomUUID();
+        this.lineId = lineId;
+        this.versionNo = versionNo;
+        this.name = is.name();
+        this.kind = is.kind();
+        this.waitHours = is.waitHours();
+        this.validity = is.validity();
+        this.validityCount = is.validityCount();
+        this.mixing = is.mixing();
+        this.site = is.site();
+        this.leaveOnMinutes = is.leaveOnMinutes();
+        this.leafletDate = is.leafletDate().orElse(null);
+        this.paraGroup = is.paraGroup();
+        this.otherDyes = is.otherDyes();
+        this.shades = is.shades();
+        this.retired = retired;
+        this.madeBy = madeBy;
+        this.madeAt = madeAt;
+    }
+
+    /** The first version of a new line. */
+    static ProductLine first(Described is, UUID madeBy, Instant madeAt) {
+        return new ProductLine(UUID.randomUUID(), 1, is, false, madeBy, madeAt);
+    }
+
+    /** The version after this one, in use: what its leaflet says now. */
+    ProductLine next(Described is, UUID madeBy, Instant now) {
+        return new ProductLine(lineId, versionNo + 1, is, false, madeBy, now);
+    }
+
+    /** The version after this one, with the same leaflet, taken out of use or put back. */
+    ProductLine turned(boolean retire, UUID madeBy, Instant now) {
+        return new ProductLine(lineId, versionNo + 1, described(), retire, madeBy, now);
+    }
+
+    /**
+     * What a leaflet says.
+     *
+     * @param kind the chemistry it is for, as knowledge names it
+     * @param waitHours from applying to reading; 0 when the leaflet names none
+     * @param validityCount how many days or months, above 0; 0 where the leaflet counts neither
+     * @param leaveOnMinutes until it is wiped off; 0 when it stays on until it is read
+     * @param shades one a line, the darkest first; blank where the salon has not listed them
+     */
+    public record Described(String name, String kind, int waitHours, Stands validity, int validityCount, Mixing mixing, Site site, int leaveOnMinutes,
+                            Optional<LocalDate> leafletDate, ParaGroup paraGroup, String otherDyes, String shades) {
+        public Described {
+            if (name.isBlank() || kind.isBlank()) throw new IllegalArgumentException("A product line has a name and a chemistry it is for.");
+            if (waitHours < 0 || leaveOnMinutes < 0 || validityCount < 0)
+                throw new IllegalArgumentException("A leaflet counts hours, minutes, days and months from nothing upwards: " + name);
+        }
+    }
+
+    private Described described() {
+        return new Described(name, kind, waitHours, validity, validityCount, mixing, site, leaveOnMinutes, leafletDate(), paraGroup, otherDyes, shades);
+    }
+
     public Optional<LocalDate> leafletDate() {
         return Optional.ofNullable(leafletDate);
     }
@@ -60,11 +120,6 @@ public class ProductLine extends PanacheEntityBase {
     /** The shades of the line, the darkest first; empty where the salon has not listed them. */
     public List<String> shades() {
         return shades.lines().map(String::strip).filter(shade -> !shade.isEmpty()).toList();
-    }
-
-    /** @param oneALine the darkest first */
-    public void shades(String oneALine) {
-        shades = oneALine;
     }
 
     public Leaflet leaflet() {

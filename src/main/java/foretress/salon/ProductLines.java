@@ -8,7 +8,6 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Consumer;
 
 /** The salon's product lines: what is used now, and every version there ever was. */
 @ApplicationScoped
@@ -46,30 +45,28 @@ public class ProductLines {
         return ProductLine.findByIdOptional(id);
     }
 
-    /** @param filled sets everything but ids, number and date */
     @Transactional
-    public ProductLine add(UUID staff, Consumer<ProductLine> filled) {
-        return keep(UUID.randomUUID(), 1, staff, "product line added", filled);
+    public ProductLine add(UUID staff, ProductLine.Described described) {
+        return keep(ProductLine.first(described, staff, clock.instant()), staff, "product line added");
     }
 
     /**
-     * A new version after this one.
+     * A new version after this one, in use.
      *
      * @throws jakarta.persistence.PersistenceException when somebody else made one meanwhile
      */
     @Transactional
-    public ProductLine change(ProductLine before, UUID staff, Consumer<ProductLine> filled) {
-        return keep(before.lineId, before.versionNo + 1, staff, "product line changed", filled);
+    public ProductLine change(ProductLine before, UUID staff, ProductLine.Described described) {
+        return keep(before.next(described, staff, clock.instant()), staff, "product line changed");
     }
 
-    private ProductLine keep(UUID lineId, int number, UUID staff, String what, Consumer<ProductLine> filled) {
-        var line = new ProductLine();
-        filled.accept(line);
-        line.id = UUID.randomUUID();
-        line.lineId = lineId;
-        line.versionNo = number;
-        line.madeAt = clock.instant();
-        line.madeBy = staff;
+    /** The same leaflet in a new version, taken out of use or put back; thrown at as {@link #change} is. */
+    @Transactional
+    public ProductLine turn(ProductLine before, UUID staff, boolean retired) {
+        return keep(before.turned(retired, staff, clock.instant()), staff, "product line changed");
+    }
+
+    private ProductLine keep(ProductLine line, UUID staff, String what) {
         line.persistAndFlush();
         happened.fire(new Happened(staff.toString(), what, line.id.toString()));
         return line;

@@ -63,7 +63,7 @@ public class ProductPages {
         mistakes.expect(lines.inUse().stream().noneMatch(line -> line.name.equalsIgnoreCase(form.one("line-name"))), "line-name",
             words.products_name_taken(form.one("line-name")));
         if (!mistakes.isEmpty()) return Response.status(422).entity(list(form, mistakes)).build();
-        lines.add(who.staff().id, line -> products.give(line, form));
+        lines.add(who.staff().id, products.described(form));
         return Response.seeOther(URI.create("/products")).build();
     }
 
@@ -91,7 +91,7 @@ public class ProductPages {
     private void keep(ProductLine line, Form form, Mistakes mistakes) {
         if (!mistakes.expect(form.one("version").equals(Integer.toString(line.versionNo)), "line-name", words.products_changed())) return;
         try {
-            lines.change(line, who.staff().id, next -> products.give(next, form));
+            lines.change(line, who.staff().id, products.described(form));
         } catch (PersistenceException anotherWasFaster) {
             mistakes.add("line-name", words.products_changed());
         }
@@ -111,10 +111,7 @@ public class ProductPages {
 
     private Response turn(ProductLine line, boolean retired) {
         if (line.retired != retired)
-            lines.change(line, who.staff().id, next -> {
-                products.give(next, ProductForm.written(line));
-                next.retired = retired;
-            });
+            lines.turn(line, who.staff().id, retired);
         return Response.seeOther(URI.create("/products")).build();
     }
 

@@ -43,6 +43,60 @@ public class Salon extends PanacheEntityBase {
     @Column(name = "closed_days", columnDefinition = "text") public String closedDays = "";
     @Version public int version;
 
+    protected Salon() {}
+
+    /** A salon as its owner sets it up. */
+    public Salon(Contact contact, Custom custom) {
+        this.id = UUID.randomUUID();
+        is(contact, custom);
+    }
+
+    /**
+     * Who it is and how it is reached.
+     *
+     * @param urgentNumber whom to call when breathing or fainting is at stake
+     */
+    public record Contact(String name, String address, String town, String phone, String email, String urgentNumber) {
+        public Contact {
+            needed(name, "name");
+            needed(urgentNumber, "number for emergencies");
+        }
+    }
+
+    /**
+     * Where, under which law and in which languages it works, and when it is open.
+     *
+     * @param jurisdiction names the policy that holds
+     * @param languages tags offered to clients, the salon's own first
+     */
+    public record Custom(ZoneId zone, String jurisdiction, PaperSize paperSize, List<String> languages, Week week, ClosedDays closed) {
+        public Custom {
+            needed(jurisdiction, "law that holds");
+            languages = List.copyOf(languages);
+            if (languages.isEmpty()) throw new IllegalArgumentException("A salon speaks at least one language.");
+        }
+    }
+
+    private static void needed(String text, String what) {
+        if (text.isBlank()) throw new IllegalArgumentException("A salon needs a " + what + ".");
+    }
+
+    /** From now on these particulars hold. */
+    void is(Contact contact, Custom custom) {
+        name = contact.name();
+        address = contact.address();
+        town = contact.town();
+        phone = contact.phone();
+        email = contact.email();
+        urgentNumber = contact.urgentNumber();
+        zone = custom.zone().getId();
+        jurisdiction = custom.jurisdiction();
+        paperSize = custom.paperSize();
+        languages = String.join(",", custom.languages());
+        openingHours = custom.week().toString();
+        closedDays = custom.closed().toString();
+    }
+
     /** The salon, once the owner has set it up. */
     public static Optional<Salon> found() {
         return Salon.<Salon>findAll().firstResultOptional();

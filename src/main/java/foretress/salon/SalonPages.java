@@ -67,7 +67,7 @@ public class SalonPages {
     private void keep(Form form, Mistakes mistakes) {
         var salon = Salon.the();
         if (!mistakes.expect(form.one("version").equals(Integer.toString(salon.version)), "name", words.salon_changed())) return;
-        particulars.give(salon, form);
+        salon.is(particulars.contact(form), particulars.custom(form));
         happened.fire(new Happened(who.staff().id.toString(), "changed the salon's particulars", ""));
         changed.fire(new RulesChanged(LocalDate.ofInstant(clock.instant(), salon.zoneId()), salon.zoneId()));
     }

@@ -109,7 +109,7 @@ public class SetUpPages {
 
     private Staff owner(Form form) {
         if (Staff.count("role", Role.OWNER) > 0) throw new NotFoundException();
-        particulars.give(new Salon(), form).persist();
+        new Salon(particulars.contact(form), particulars.custom(form)).persist();
         var owner = new Staff(form.one("own-name"), form.one("login"), Role.OWNER, clock.instant());
         owner.persist();
         happened.fire(new Happened(owner.id.toString(), "set up the salon", ""));

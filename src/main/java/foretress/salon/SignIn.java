@@ -62,7 +62,7 @@ class SignIn {
         return QuarkusTransaction.requiringNew().call(() -> {
             var stored = Staff.byId(staff.id).orElseThrow();
             if (stored.passwordHash().map(PasswordHash::parse).filter(PasswordHash::isOutdated).isPresent())
-                stored.passwordHash = passwords.hash(password).toString();
+                stored.proves(passwords.hash(password));
             happened.fire(new Happened(stored.id.toString(), "signed in", stored.id.toString()));
             return stored;
         });

@@ -33,6 +33,7 @@ public class Staff extends PanacheEntityBase {
     protected Staff() {}
 
     public Staff(String name, String login, Role role, Instant createdAt) {
+        if (name.isBlank() || login.isBlank()) throw new IllegalArgumentException("Somebody on the staff has a name and a login.");
         this.id = UUID.randomUUID();
         this.name = name;
         this.login = login;
@@ -66,6 +67,25 @@ public class Staff extends PanacheEntityBase {
 
     public boolean hasPassword() {
         return passwordHash != null;
+    }
+
+    /** From now on this password is the right one. */
+    void proves(PasswordHash password) {
+        passwordHash = password.toString();
+    }
+
+    /** Nobody signs in as this person until a new password is chosen. */
+    void forgetPassword() {
+        passwordHash = null;
+    }
+
+    /** No longer works here. */
+    void leaves() {
+        active = false;
+    }
+
+    void comesBack() {
+        active = true;
     }
 
     Optional<String> passwordHash() {

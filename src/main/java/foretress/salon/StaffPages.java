@@ -92,7 +92,7 @@ public class StaffPages {
     public Response code(@RestPath UUID id) {
         var handed = QuarkusTransaction.requiringNew().call(() -> {
             var staff = other(id);
-            staff.passwordHash = null;
+            staff.forgetPassword();
             Session.endAllOf(staff);
             note("handed out a password link", staff);
             return handOut(staff);
@@ -105,7 +105,7 @@ public class StaffPages {
     public Response leave(@RestPath UUID id) {
         QuarkusTransaction.requiringNew().run(() -> {
             var staff = other(id);
-            staff.active = false;
+            staff.leaves();
             Session.endAllOf(staff);
             note("disabled", staff);
         });
@@ -117,7 +117,7 @@ public class StaffPages {
     public Response comeBack(@RestPath UUID id) {
         QuarkusTransaction.requiringNew().run(() -> {
             var staff = other(id);
-            staff.active = true;
+            staff.comesBack();
             note("enabled", staff);
         });
         return Response.seeOther(URI.create("/staff")).build();

@@ -16,4 +16,14 @@ class StricterFigure extends PanacheEntityBase {
     int figure;
     @Column(name = "set_at") Instant setAt;
     @Column(name = "set_by") UUID setBy;
+
+    protected StricterFigure() {}
+
+    StricterFigure(Setting setting, int figure, Instant setAt, UUID setBy) {
+        if (figure < 0) throw new IllegalArgumentException("A figure of the policy is not below nothing: " + setting.figure() + " " + figure);
+        this.name = setting.figure();
+        this.figure = figure;
+        this.setAt = setAt;
+        this.setBy = setBy;
+    }
 }

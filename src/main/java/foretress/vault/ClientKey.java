@@ -15,4 +15,12 @@ class ClientKey extends PanacheEntityBase {
     @Id @Column(name = "client_id") UUID clientId;
     @Column(columnDefinition = "text") String wrapped;
     @Column(name = "made_at") Instant madeAt;
+
+    protected ClientKey() {}
+
+    ClientKey(UUID clientId, String wrapped, Instant madeAt) {
+        this.clientId = clientId;
+        this.wrapped = wrapped;
+        this.madeAt = madeAt;
+    }
 }

@@ -49,10 +49,7 @@ class ClientKeys {
     }
 
     private String make(UUID clientId) throws GeneralSecurityException {
-        var key = new ClientKey();
-        key.clientId = clientId;
-        key.wrapped = master.newWrappedKey(clientId);
-        key.madeAt = clock.instant();
+        var key = new ClientKey(clientId, master.newWrappedKey(clientId), clock.instant());
         key.persist();
         return key.wrapped;
     }

@@ -52,6 +52,23 @@ public class Client extends PanacheEntityBase {
     @Version
     public int version;
 
+    protected Client() {}
+
+    /** Somebody new, as the desk knows them. */
+    Client(Clients.Person person, Instant now) {
+        this.id = UUID.randomUUID();
+        this.createdAt = now;
+        is(person);
+    }
+
+    /** Somebody of whom no record is kept yet: for saying what a visit would owe. */
+    static Client stranger(Optional<LocalDate> born) {
+        var nobody = new Client();
+        nobody.id = UUID.randomUUID();
+        nobody.birthDate = born.orElse(null);
+        return nobody;
+    }
+
     public String fullName() {
         return (givenName + " " + familyName).strip();
     }
@@ -85,6 +102,17 @@ public class Client extends PanacheEntityBase {
         birthDateConfirmed = confirmed;
     }
 
+    /** The desk has asked: the date on file, if there is one, is right. */
+    void confirmBirthDate() {
+        birthDateConfirmed = birthDate != null;
+    }
+
+    /** The client reads this language, a BCP 47 tag. */
+    public void reads(String tag) {
+        if (tag.isBlank()) throw new IllegalArgumentException("A client reads some language.");
+        language = tag;
+    }
+
     public void reachedAt(Optional<String> newEmail, Optional<String> newPhone) {
         email = newEmail.orElse(null);
         phone = newPhone.orElse(null);
@@ -109,11 +137,12 @@ public class Client extends PanacheEntityBase {
 
     /** Takes over what the desk knows; a date from the desk is confirmed, none leaves none. */
     void is(Clients.Person person) {
+        if ((person.givenName() + person.familyName()).isBlank()) throw new IllegalArgumentException("A client has a name.");
         givenName = person.givenName();
         familyName = person.familyName();
         bornOn(person.birthDate().orElse(null), person.birthDate().isPresent());
         reachedAt(person.email(), person.phone());
-        language = person.language();
+        reads(person.language());
     }
 
     @PrePersist

@@ -29,10 +29,7 @@ public class Clients {
 
     @Transactional
     public Client add(Person person) {
-        var client = new Client();
-        client.id = UUID.randomUUID();
-        client.is(person);
-        client.createdAt = clock.instant();
+        var client = new Client(person, clock.instant());
         client.persist();
         index(client);
         return client;
@@ -146,6 +143,6 @@ public class Clients {
     /** The desk has asked the client: the date the client gave at the door is right. */
     @Transactional
     public void confirmBirthDate(UUID id) {
-        find(id).ifPresent(client -> client.birthDateConfirmed = client.birthDate().isPresent());
+        find(id).ifPresent(Client::confirmBirthDate);
     }
 }

@@ -8,11 +8,9 @@ import foretress.plan.TestPlan;
 import foretress.web.Chair;
 import jakarta.inject.Singleton;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 
 /** Says at the desk what a booking owes at least and when it could be kept, before anybody has answered. */
 @Singleton
@@ -58,23 +56,11 @@ public class Foreseen {
     /** The same for a form that is not kept yet; empty while it names no moment or no service. */
     Optional<Told> of(BookingReader.Read read, Optional<Client> known, ZoneId zone) {
         if (read.slot().at().isEmpty() || read.services().isEmpty()) return Optional.empty();
-        Instant at = read.slot().at().get();
-        var visit = new Visit();
-        visit.id = UUID.randomUUID();
-        visit.client = known.orElseGet(() -> stranger(read));
-        visit.zone = zone.getId();
-        visit.wallTime = read.slot().wall().orElseThrow();
-        visit.startsAt = at;
-        visit.state = State.BOOKED;
-        visit.book(read.services());
-        return of(visit);
+        return of(Visit.foreseen(known.orElseGet(() -> stranger(read)), read.slot().wall().orElseThrow(), zone, read.slot().at().get(), read.services()));
     }
 
     private static Client stranger(BookingReader.Read read) {
-        var client = new Client();
-        client.id = UUID.randomUUID();
-        client.birthDate = read.person().flatMap(Clients.Person::birthDate).orElse(null);
-        return client;
+        return Client.stranger(read.person().flatMap(Clients.Person::birthDate));
     }
 
     private Told told(TestPlan plan, When when) {

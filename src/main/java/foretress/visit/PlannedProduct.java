@@ -17,4 +17,22 @@ public class PlannedProduct extends PanacheEntityBase {
     public String shade;
     @Column(name = "named_at") Instant namedAt;
     @Column(name = "named_by") UUID namedBy;
+
+    protected PlannedProduct() {}
+
+    PlannedProduct(UUID visitId) {
+        this.visitId = visitId;
+    }
+
+    boolean is(UUID line, String itsShade) {
+        return line.equals(lineId) && itsShade.equals(shade);
+    }
+
+    /** @param itsShade as the label has it */
+    void becomes(UUID line, String itsShade, UUID by, Instant now) {
+        lineId = line;
+        shade = itsShade;
+        namedAt = now;
+        namedBy = by;
+    }
 }

@@ -44,21 +44,12 @@ public class PlannedProducts {
 
     private boolean keep(UUID visitId, UUID lineId, String shade, UUID staff) {
         Optional<PlannedProduct> before = PlannedProduct.findByIdOptional(visitId);
-        if (before.filter(row -> row.lineId.equals(lineId) && row.shade.equals(shade)).isPresent()) return false;
-        PlannedProduct row = before.orElseGet(() -> fresh(visitId));
-        row.lineId = lineId;
-        row.shade = shade;
-        row.namedAt = clock.instant();
-        row.namedBy = staff;
+        if (before.filter(row -> row.is(lineId, shade)).isPresent()) return false;
+        PlannedProduct row = before.orElseGet(() -> new PlannedProduct(visitId));
+        row.becomes(lineId, shade, staff, clock.instant());
         row.persist();
         ledger.note(staff.toString(), "product named for visit", visitId.toString());
         return true;
-    }
-
-    private static PlannedProduct fresh(UUID visitId) {
-        var row = new PlannedProduct();
-        row.visitId = visitId;
-        return row;
     }
 
     public void clear(UUID visitId, UUID staff) {

@@ -69,6 +69,34 @@ public class Visit extends PanacheEntityBase {
     @OrderBy("place")
     public List<BookedService> services = new ArrayList<>();
 
+    protected Visit() {}
+
+    private Visit(Client client, LocalDateTime wallTime, ZoneId zone, Instant startsAt, List<Booked> booked) {
+        if (booked.isEmpty()) throw new IllegalArgumentException("A visit needs a service.");
+        this.id = UUID.randomUUID();
+        this.client = Optional.ofNullable(client).orElseThrow(() -> new IllegalArgumentException("A visit is some client's visit."));
+        this.keyOf = client.id;
+        this.wallTime = wallTime;
+        this.zone = zone.getId();
+        this.startsAt = startsAt;
+        this.state = State.BOOKED;
+        book(booked);
+    }
+
+    /** @param client the one the booking names */
+    Visit(Booking booking, Client client, Instant now) {
+        this(client, booking.wallTime(), booking.zone(), booking.startsAt(), booking.services());
+        if (!client.id.equals(booking.clientId())) throw new IllegalArgumentException("The booking is not this client's: " + client.id);
+        this.submission = booking.submission();
+        this.stylistId = booking.stylistId();
+        this.createdAt = now;
+    }
+
+    /** One that is not booked yet and never stored: for saying what it would owe. */
+    static Visit foreseen(Client client, LocalDateTime wallTime, ZoneId zone, Instant startsAt, List<Booked> booked) {
+        return new Visit(client, wallTime, zone, startsAt, booked);
+    }
+
     /** Goes one step on; a step that does not exist is refused. */
     public void moveTo(State next) {
         if (!state.mayBecome(next))
@@ -136,6 +164,12 @@ public class Visit extends PanacheEntityBase {
 
     private String place() {
         return "visit.told." + id;
+    }
+
+    /** What was answered is signed from this instant on; the step of the visit is the caller's. */
+    public void signed(Instant at) {
+        answeredAt = at;
+        signedAt = at;
     }
 
     /** An answer changed since: what was signed stays on file, and the visit waits for a signature of its own. */

@@ -41,18 +41,7 @@ public class Visits {
 
     /** Books even if the submission is known; then the store refuses it. */
     Visit create(Booking booking) {
-        var visit = new Visit();
-        visit.id = UUID.randomUUID();
-        visit.submission = booking.submission();
-        visit.client = Client.findById(booking.clientId());
-        visit.keyOf = booking.clientId();
-        visit.stylistId = booking.stylistId();
-        visit.wallTime = booking.wallTime();
-        visit.zone = booking.zone().getId();
-        visit.startsAt = booking.startsAt();
-        visit.state = State.BOOKED;
-        visit.createdAt = clock.instant();
-        visit.book(booking.services());
+        var visit = new Visit(booking, Client.findById(booking.clientId()), clock.instant());
         visit.persistAndFlush();
         made.fire(new Made(visit.id));
         return visit;

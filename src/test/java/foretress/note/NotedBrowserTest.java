@@ -63,12 +63,8 @@ class NotedBrowserTest {
         salon.open();
         visit = make.visit(LocalDate.of(1965, 3, 4));
         at = "/visits/" + visit + "/noted";
-        QuarkusTransaction.requiringNew().run(() -> lines.add(salon.stylist().id, line -> {
-            ExampleLine.fill(line);
-            line.name = "Fernpool Rinse";
-            line.kind = "direct-dye";
-            line.paraGroup = ProductLine.ParaGroup.NO;
-        }));
+        QuarkusTransaction.requiringNew().run(() -> lines.add(salon.stylist().id,
+            ExampleLine.leaflet("Fernpool Rinse", "direct-dye", ProductLine.ParaGroup.NO, "resorcinol")));
         knocking.come(visit, Map.of("illness-lately", List.of("scalp-wound"))).agree().all().readBack().sign("Ottilie Brandt");
     }
 

@@ -91,15 +91,7 @@ class NotedTest {
 
     private ProductLine line(String name, String kind, ParaGroup group) {
         return QuarkusTransaction.requiringNew().call(() -> lines.inUse().stream().filter(l -> l.name.equals(name)).findFirst()
-            .orElseGet(() -> lines.add(salon.stylist().id, l -> fill(l, name, kind, group))));
-    }
-
-    private static void fill(ProductLine line, String name, String kind, ParaGroup group) {
-        ExampleLine.fill(line);
-        line.name = name;
-        line.kind = kind;
-        line.paraGroup = group;
-        line.otherDyes = "acid violet 43";
+            .orElseGet(() -> lines.add(salon.stylist().id, ExampleLine.leaflet(name, kind, group, "acid violet 43"))));
     }
 
     private Walker send(String kind, Map<String, String> typed) {

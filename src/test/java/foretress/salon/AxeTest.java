@@ -307,7 +307,7 @@ class AxeTest {
     }
 
     private String line() {
-        return QuarkusTransaction.requiringNew().call(() -> lines.all().stream().findFirst().orElseGet(() -> lines.add(salon.stylist().id, ExampleLine::fill)).lineId.toString());
+        return QuarkusTransaction.requiringNew().call(() -> lines.all().stream().findFirst().orElseGet(() -> lines.add(salon.stylist().id, ExampleLine.leaflet())).lineId.toString());
     }
 
     @Test

@@ -1,10 +1,13 @@
 package foretress.salon;
 
 import foretress.Walker;
+import foretress.plan.ClosedDays;
+import foretress.plan.Week;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.time.Clock;
-import java.util.UUID;
+import java.time.ZoneId;
+import java.util.List;
 
 /** The salon of the tests, open: Alder & Wren with a stylist, somebody at the desk and the owner. */
 @Singleton
@@ -35,25 +38,14 @@ public class OpenSalon {
     private void hire(String name, String login, Role role) {
         if (Staff.byLogin(login).isPresent()) return;
         var staff = new Staff(name, login, role, clock.instant());
-        staff.passwordHash = HASHED;
+        staff.proves(PasswordHash.parse(HASHED));
         staff.persist();
     }
 
     private static Salon salon() {
-        var salon = new Salon();
-        salon.id = UUID.randomUUID();
-        salon.name = "Alder & Wren";
-        salon.town = "Tarnbeck";
-        salon.address = "3 Millrace Lane";
-        salon.phone = "01632 960 114";
-        salon.email = "hello@alderandwren.example";
-        salon.zone = "Europe/London";
-        salon.jurisdiction = "uk";
-        salon.urgentNumber = "999";
-        salon.paperSize = Salon.PaperSize.A4;
-        salon.languages = "en,es";
-        salon.openingHours = "TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; THURSDAY 09:00-20:00; FRIDAY 09:00-18:00; SATURDAY 09:00-17:00";
-        return salon;
+        return new Salon(new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114", "hello@alderandwren.example", "999"),
+            new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"), Week.parse("TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; "
+                + "THURSDAY 09:00-20:00; FRIDAY 09:00-18:00; SATURDAY 09:00-17:00"), ClosedDays.parse("")));
     }
 
     public Staff desk() {

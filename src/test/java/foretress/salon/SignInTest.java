@@ -34,7 +34,7 @@ class SignInTest {
     @BeforeEach void somebodyWorksHere() {
         QuarkusTransaction.requiringNew().run(() -> {
             var staff = new Staff("Petra Lind", login, Role.STYLIST, clock.instant());
-            staff.passwordHash = passwords.hash(PASSWORD).toString();
+            staff.proves(passwords.hash(PASSWORD));
             staff.persist();
         });
     }
@@ -89,7 +89,7 @@ class SignInTest {
 
     @Test void somebodyWhoLeftIsANobody() {
         var visitor = signedIn();
-        QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().active = false);
+        QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().leaves());
         assertSignedIn(visitor, false);
         signIn(visitor(), login, PASSWORD).then().statusCode(422);
     }
@@ -178,7 +178,7 @@ class SignInTest {
     void aDeviceIsKnownForItsOwnPersonAndPassword() {
         clock.stop();
         var own = signedIn();
-        QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().passwordHash = passwords.hash("lantern gravel ocean 4").toString());
+        QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().proves(passwords.hash("lantern gravel ocean 4")));
         for (int i = 0; i < 11; i++) signIn(visitor(), login, "wrong");
         signIn(own, login, "lantern gravel ocean 4").then().statusCode(429);
     }

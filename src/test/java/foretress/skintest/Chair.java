@@ -70,7 +70,7 @@ public class Chair {
 
     public void name(UUID visit, String shade) {
         ProductLine line = QuarkusTransaction.requiringNew().call(() -> lines.inUse().stream().filter(one -> one.name.equals("Larkmoss Deep")).findFirst()
-            .orElseGet(() -> lines.add(salon.stylist().id, ExampleLine::fill)));
+            .orElseGet(() -> lines.add(salon.stylist().id, ExampleLine.leaflet())));
         salon.as("petra").open("/desk/visits/" + visit + "/product").send(Map.of("line", line.lineId.toString(), "shade", shade)).expect(200);
     }
 

@@ -1,8 +1,11 @@
 package foretress.web;
 
+import foretress.plan.ClosedDays;
+import foretress.plan.Week;
 import foretress.salon.Salon;
 import io.quarkus.narayana.jta.QuarkusTransaction;
-import java.util.UUID;
+import java.time.ZoneId;
+import java.util.List;
 
 /** The invented salon whose name stands on the gallery's pages. */
 final class GallerySalon {
@@ -11,20 +14,8 @@ final class GallerySalon {
     static void open() {
         QuarkusTransaction.requiringNew().run(() -> {
             Salon.deleteAll();
-            var salon = new Salon();
-            salon.id = UUID.randomUUID();
-            salon.name = "Alder & Wren";
-            salon.town = "Tarnbeck";
-            salon.address = "3 Millrace Lane";
-            salon.phone = "01632 960 114";
-            salon.email = "hello@alderandwren.example";
-            salon.zone = "Europe/London";
-            salon.jurisdiction = "uk";
-            salon.urgentNumber = "999";
-            salon.paperSize = Salon.PaperSize.A4;
-            salon.languages = "en,es";
-            salon.openingHours = "";
-            salon.persist();
+            new Salon(new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114", "hello@alderandwren.example", "999"),
+                new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"), Week.parse(""), ClosedDays.parse(""))).persist();
         });
     }
 
