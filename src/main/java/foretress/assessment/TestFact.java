@@ -30,7 +30,7 @@ public record TestFact(String test, String outcome, LocalDate started, Optional<
                        boolean thisVisit, boolean masked, boolean overtaken, Optional<Leaflet> leaflet, Optional<String> about) {
     /** What each test can come to, from better to worse. */
     public static final Map<String, List<String>> OUTCOMES = Map.of(
-        "skin-test", List.of("negative", "doubtful", "positive"),
+        "skin-test", SkinTestOutcome.codes(),
         "incompatibility-test", List.of("slight-lightening", "not-whole", "nothing-happened", "positive"),
         "test-cutting", List.of("good", "poor"),
         "elasticity-test", List.of("pass", "caution", "fail"),

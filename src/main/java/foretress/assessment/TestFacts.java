@@ -27,7 +27,7 @@ final class TestFacts {
      * @param how names the events that overtake a test
      */
     FactValue skinTest(FactDef def, FactDef.Computation how, List<String> maskingNow) {
-        boolean positive = made("skin-test").anyMatch(t -> !t.outcome().equals("negative"));
+        boolean positive = made("skin-test").anyMatch(SkinTestOutcome::reacted);
         List<TestStanding> standings = made("skin-test").map(t -> standing(t, how, maskingNow)).toList();
         boolean valid = standings.stream().anyMatch(TestStanding::stands);
         List<String> causes = standings.stream().flatMap(s -> s.by(TestStanding.Reason.OVERTAKEN).stream()).distinct().toList();

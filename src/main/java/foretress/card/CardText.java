@@ -116,7 +116,7 @@ class CardText {
         if (test.result().isEmpty()) {
             return say.test_not_read();
         }
-        String result = outcome(test.result().get());
+        String result = outcome(test.result().get().code());
         if (test.reacted()) {
             return result;
         }

@@ -98,23 +98,33 @@ public class AftercarePages {
             var form = new Form(posted);
             UUID submission = Ids.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
             var mistakes = new Mistakes();
-            Look look = read(form, mistakes);
+            List<Sign> signs = signs(form, mistakes);
+            Optional<Began> began = began(form, signs, mistakes);
+            mistakes.expect(form.one("words").length() <= LONGEST, "words", say().look_words_long());
             if (!mistakes.isEmpty()) return Response.status(422).entity(page(token, form, submission.toString(), mistakes)).build();
-            looks.report(submission, test.id, look);
+            looks.report(submission, test.id, new Look(signs, began, form.one("words"), List.of(), false));
             return Response.seeOther(URI.create("/a/" + token + "/told")).build();
         });
     }
 
-    private Look read(Form form, Mistakes mistakes) {
-        List<String> signs = form.all("sign");
-        boolean known = !signs.isEmpty() && signs.stream().allMatch(code -> Sign.of(code).filter(sign -> sign != Sign.FAINT).isPresent());
-        boolean alone = signs.size() < 2 || !signs.contains(Sign.NONE.code());
-        if (mistakes.expect(known, "signs", say().look_missing())) mistakes.expect(alone, "signs", say().look_none_and_more());
-        boolean reaction = known && !signs.contains(Sign.NONE.code());
-        boolean dated = !reaction || Began.known(form.one("began"));
-        mistakes.expect(dated, "began", say().look_began_missing());
-        mistakes.expect(form.one("words").length() <= LONGEST, "words", say().look_words_long());
-        return new Look(signs, reaction ? form.one("began") : "", form.one("words"), List.of(), false);
+    /** What was ticked; empty when something was that is not offered here. */
+    private List<Sign> signs(Form form, Mistakes mistakes) {
+        List<String> ticked = form.all("sign");
+        List<Sign> signs = ticked.stream().flatMap(code -> Sign.of(code).stream()).filter(sign -> sign != Sign.FAINT).toList();
+        boolean known = !ticked.isEmpty() && signs.size() == ticked.size();
+        if (mistakes.expect(known, "signs", say().look_missing())) {
+            mistakes.expect(signs.size() < 2 || !signs.contains(Sign.NONE), "signs", say().look_none_and_more());
+        }
+        return known ? signs : List.of();
+    }
+
+    private Optional<Began> began(Form form, List<Sign> signs, Mistakes mistakes) {
+        if (signs.isEmpty() || signs.contains(Sign.NONE)) {
+            return Optional.empty();
+        }
+        Optional<Began> began = Began.of(form.one("began"));
+        mistakes.expect(began.isPresent(), "began", say().look_began_missing());
+        return began;
     }
 
     @GET

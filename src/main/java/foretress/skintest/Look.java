@@ -1,36 +1,55 @@
 package foretress.skintest;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import foretress.assessment.SkinTestOutcome;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * One look at the skin, as told by the client or read by staff.
  *
- * @param signs codes of {@link Sign}, at least one; none stands alone
- * @param began when it began, as a code of {@link Began}; empty when there was nothing
+ * @param signs at least one; {@link Sign#NONE} stands alone
+ * @param began when it began; empty when there was nothing, and for what staff see
  * @param words what was added, as typed
  * @param masking facts that may have hidden a reaction at this moment, for a reading by staff
  * @param mixing it was read on the day, right before mixing
  */
-public record Look(List<String> signs, String began, String words, List<String> masking, boolean mixing) {
+public record Look(List<Sign> signs, Optional<Began> began, String words, List<String> masking, boolean mixing) {
+    private static final Set<Sign> HARDLY_ANYTHING = Set.of(Sign.NONE, Sign.FAINT);
+
     public Look {
         signs = List.copyOf(signs);
         masking = List.copyOf(masking);
+        if (signs.isEmpty() || signs.size() > 1 && signs.contains(Sign.NONE)) {
+            throw new IllegalArgumentException("nothing, or something: " + signs);
+        }
+    }
+
+    /** As the store has it: no time is nothing there, or an empty text in what was kept before 2026-11-30. */
+    @JsonCreator
+    static Look kept(@JsonProperty("signs") List<Sign> signs, @JsonProperty("began") String began, @JsonProperty("words") String words,
+                     @JsonProperty("masking") List<String> masking, @JsonProperty("mixing") boolean mixing) {
+        return new Look(signs, Began.of(began), words, masking, mixing);
     }
 
     /**
-     * What it comes to: {@code negative}, {@code doubtful} or {@code positive}. Any sign but a faint redness is positive (a trade
-     * federation's and insurers' rule: any redness, swelling, itch, burning, rash or blister, at the spot or elsewhere).
+     * What it comes to. Any sign but a faint redness is positive (a trade federation's and insurers' rule: any redness, swelling, itch,
+     * burning, rash or blister, at the spot or elsewhere).
      */
-    public String result() {
-        if (signs.stream().allMatch(Sign.NONE.code()::equals)) return "negative";
-        return signs.stream().allMatch(sign -> sign.equals(Sign.NONE.code()) || sign.equals(Sign.FAINT.code())) ? "doubtful" : "positive";
+    public SkinTestOutcome result() {
+        if (nothing()) {
+            return SkinTestOutcome.NEGATIVE;
+        }
+        return HARDLY_ANYTHING.containsAll(signs) ? SkinTestOutcome.DOUBTFUL : SkinTestOutcome.POSITIVE;
     }
 
     public boolean nothing() {
-        return result().equals("negative");
+        return signs.equals(List.of(Sign.NONE));
     }
 
     public boolean urgent() {
-        return signs.stream().flatMap(code -> Sign.of(code).stream()).anyMatch(Sign::isUrgent);
+        return signs.stream().anyMatch(Sign::isUrgent);
     }
 }

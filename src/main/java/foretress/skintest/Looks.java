@@ -14,8 +14,10 @@ import foretress.visit.Visit;
 import foretress.visit.Visits;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
+import jakarta.persistence.LockModeType;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -48,7 +50,11 @@ class Looks {
         return keep(submission, testId, look, Optional.empty());
     }
 
-    /** What a member of staff sees. */
+    /**
+     * What a member of staff sees. A reaction is a reaction at any hour.
+     *
+     * @throws TooEarly when nothing is seen before the wait is over: that proves nothing, and is not kept
+     */
     UUID read(UUID submission, UUID testId, Look look, UUID staff) {
         return keep(submission, testId, look, Optional.of(staff));
     }
@@ -60,7 +66,25 @@ class Looks {
         return kept;
     }
 
+    /** The wait is not over. */
+    static final class TooEarly extends RuntimeException {
+        private final Instant from;
+
+        TooEarly(Instant from) {
+            super("nothing seen counts from %s on".formatted(from));
+            this.from = from;
+        }
+
+        /** From when on a reading counts. */
+        Instant from() {
+            return from;
+        }
+    }
+
     private UUID fresh(UUID submission, SkinTest test, Look look, Optional<UUID> staff) {
+        if (staff.isPresent() && look.nothing() && clock.instant().isBefore(test.readableFrom)) {
+            throw new TooEarly(test.readableFrom);
+        }
         var entry = new Entry();
         entry.id = UUID.randomUUID();
         entry.submission = submission;
@@ -84,9 +108,16 @@ class Looks {
         renewal.ofClient(test.clientId);
     }
 
-    /** A decision that was made before the reaction was known has to be made again. */
+    /** A decision that was made before the reaction was known has to be made again; one that is being made now is waited for. */
     private void stop(SkinTest test) {
-        visits.of(test.clientId).stream().filter(visit -> visit.state == State.DECIDED).forEach(visit -> visit.moveTo(State.SIGNED));
+        visits.of(test.clientId).stream().filter(visit -> visit.state.isAhead()).sorted(Comparator.comparing(visit -> visit.id)).forEach(Looks::stop);
+    }
+
+    private static void stop(Visit visit) {
+        Visit.getEntityManager().refresh(visit, LockModeType.PESSIMISTIC_WRITE);
+        if (visit.state == State.DECIDED) {
+            visit.moveTo(State.SIGNED);
+        }
     }
 
     private void promise(Visit visit, Look look) {

@@ -1,6 +1,7 @@
 package foretress.skintest;
 
 import foretress.assessment.Finding;
+import foretress.assessment.SkinTestOutcome;
 import foretress.assessment.TestStanding;
 import foretress.assessment.Weight;
 import foretress.knowledge.Knowledge;
@@ -104,16 +105,16 @@ class Overviews {
     private String how(Told told) {
         Made made = told.made();
         String site = switch (made.site()) {
-            case "BEHIND_EAR" -> settings.products_site_behind_ear();
-            case "INNER_ELBOW" -> settings.products_site_inner_elbow();
-            default -> settings.products_site_other();
+            case BEHIND_EAR -> settings.products_site_behind_ear();
+            case INNER_ELBOW -> settings.products_site_inner_elbow();
+            case OTHER -> settings.products_site_other();
         };
-        String mixing = made.mixing().equals("MIXED") ? settings.products_mixed() : settings.products_neat();
+        String mixing = made.mixing() == ProductLine.Mixing.MIXED ? settings.products_mixed() : settings.products_neat();
         return say.test_how(made.batch(), mixing, site + (made.siteWords().isEmpty() ? "" : ", " + made.siteWords()));
     }
 
     private String stands(Told told, TestStanding standing, Visit visit) {
-        if (told.reacted()) return told.result().orElseThrow().equals("doubtful") ? say.test_result_doubtful() : say.test_result_positive();
+        if (told.reacted()) return told.result().orElseThrow() == SkinTestOutcome.DOUBTFUL ? say.test_result_doubtful() : say.test_result_positive();
         if (standing.stands()) return kept.kept(told, visit).validUntil().map(last -> say.test_stands_until(date(last))).orElseGet(say::test_stands);
         return told.result().isPresent() ? say.test_read_not_enough() : say.test_not_read();
     }
@@ -148,12 +149,12 @@ class Overviews {
         String signs = seen.look().signs().stream().map(this::sign).collect(Collectors.joining(", "));
         String error = entry.counts() ? "" : say.test_error_said(name(entry.errorBy), moment(entry.errorAt, visit),
             sealing.words(entry.clientId, entry.reasonPlace(), entry.errorReason));
-        return new Overview.Line(entry.id.toString(), moment(entry.madeAt, visit), who, signs, seen.look().words(), began(seen.look().began()),
+        return new Overview.Line(entry.id.toString(), moment(entry.madeAt, visit), who, signs, seen.look().words(), seen.look().began().map(this::began).orElse(""),
             !seen.look().nothing(), error, Photo.ofEntry(entry.id).stream().map(photo -> photo.id.toString()).toList());
     }
 
-    String sign(String code) {
-        return switch (Sign.of(code).orElseThrow()) {
+    String sign(Sign sign) {
+        return switch (sign) {
             case NONE -> say.sign_none();
             case REDNESS -> say.sign_redness();
             case SWELLING -> say.sign_swelling();
@@ -167,15 +168,14 @@ class Overviews {
         };
     }
 
-    private String began(String code) {
-        return switch (code) {
-            case "within-two-hours" -> say.began_within_two_hours();
-            case "same-day" -> say.began_same_day();
-            case "next-days" -> say.began_next_days();
-            case "within-a-week" -> say.began_within_a_week();
-            case "later" -> say.began_later();
-            case "unknown" -> say.began_unknown();
-            default -> "";
+    private String began(Began began) {
+        return switch (began) {
+            case WITHIN_TWO_HOURS -> say.began_within_two_hours();
+            case SAME_DAY -> say.began_same_day();
+            case NEXT_DAYS -> say.began_next_days();
+            case WITHIN_A_WEEK -> say.began_within_a_week();
+            case LATER -> say.began_later();
+            case UNKNOWN -> say.began_unknown();
         };
     }
 

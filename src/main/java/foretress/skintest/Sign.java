@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +18,7 @@ public enum Sign {
     FAINT;
 
     /** As posted and stored. */
+    @JsonValue
     public String code() {
         return name().toLowerCase(Locale.ROOT);
     }

@@ -32,7 +32,6 @@ import java.net.URI;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -45,8 +44,6 @@ import org.jboss.resteasy.reactive.RestQuery;
 public class SkinTestPages {
     private static final int LONGEST = 1000;
     private static final int LONGEST_BATCH = 60;
-    private static final List<String> MEDICINES = List.of(Made.NO_MEDICINES, "taken", "unknown");
-    private static final List<String> SITES = Arrays.stream(ProductLine.Site.values()).map(Enum::name).toList();
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record OverviewPage(Overview view, String said, Mistakes mistakes, String reason, String entry) implements TemplateInstance {}
@@ -141,28 +138,28 @@ public class SkinTestPages {
         if (SkinTest.submitted(submission).isPresent()) return back(visit, "recorded");
         if (!ready(visit)) return back(visit, "not-recorded");
         var mistakes = new Mistakes();
-        check(form, product(visit).line(), mistakes);
+        Optional<Made> made = made(visit, form, mistakes);
         if (!mistakes.isEmpty()) return Response.status(422).entity(recordPage(visit, form, submission.toString(), mistakes)).build();
-        UUID test = applications.record(submission, visit.id, product(visit), made(visit, form), staff());
+        UUID test = applications.record(submission, visit.id, product(visit), made.orElseThrow(), staff());
         letters.page(test, false, staff().toString());
         return back(visit, "recorded");
     }
 
-    private void check(Form form, ProductLine line, Mistakes mistakes) {
+    private Optional<Made> made(Visit visit, Form form, Mistakes mistakes) {
+        ProductLine line = product(visit).line();
         String batch = form.one("batch");
+        Optional<ProductLine.Mixing> mixing = form.constant("mixing", ProductLine.Mixing.class).filter(line.mixing::equals);
+        Optional<ProductLine.Site> site = form.constant("site", ProductLine.Site.class);
+        Optional<Made.Medicines> medicines = Made.Medicines.of(form.one("medicines"));
         mistakes.expect(!batch.isEmpty() && batch.length() <= LONGEST_BATCH, "batch", say.record_batch_missing());
-        mistakes.expect(form.one("mixing").equals(line.mixing.name()), "mixing", line.mixing == ProductLine.Mixing.MIXED ? say.record_not_mixed()
-            : say.record_not_neat());
-        mistakes.expect(SITES.contains(form.one("site")), "site", settings.products_site_missing());
-        boolean said = !form.one("site").equals("OTHER") || !form.one("site-words").isEmpty();
+        mistakes.expect(mixing.isPresent(), "mixing", line.mixing == ProductLine.Mixing.MIXED ? say.record_not_mixed() : say.record_not_neat());
+        mistakes.expect(site.isPresent(), "site", settings.products_site_missing());
+        boolean said = site.filter(ProductLine.Site.OTHER::equals).isEmpty() || !form.one("site-words").isEmpty();
         mistakes.expect(said && form.one("site-words").length() <= LONGEST_BATCH, "site-words", say.record_site_words_missing());
-        mistakes.expect(MEDICINES.contains(form.one("medicines")), "medicines", say.record_medicines_missing());
+        mistakes.expect(medicines.isPresent(), "medicines", say.record_medicines_missing());
         mistakes.expect(form.ticked("whole"), "whole", say.record_not_whole());
-    }
-
-    private Made made(Visit visit, Form form) {
-        return new Made(product(visit).shade(), form.one("batch"), form.one("mixing"), form.one("site"), form.one("site-words"),
-            record.masking(visit), form.one("medicines"));
+        return mistakes.isEmpty() ? Optional.of(new Made(product(visit).shade(), batch, mixing.orElseThrow(), site.orElseThrow(), form.one("site-words"),
+            record.masking(visit), medicines.orElseThrow())) : Optional.empty();
     }
 
     private RecordPage recordPage(Visit visit, Form form, String submission, Mistakes mistakes) {
@@ -194,34 +191,35 @@ public class SkinTestPages {
         UUID submission = Ids.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
         if (Entry.submitted(submission).isPresent()) return back(visit, "read");
         var mistakes = new Mistakes();
-        Look look = looked(visit, form, mistakes);
-        if (mistakes.isEmpty()) notTooEarly(told, look, visit, mistakes);
+        Optional<Look> look = looked(visit, form, mistakes);
+        look.ifPresent(seen -> kept(submission, told, seen, visit, mistakes));
         if (!mistakes.isEmpty()) return Response.status(422).entity(readPage(visit, told, form, submission.toString(), mistakes)).build();
-        looks.read(submission, told.test().id, look, staff());
-        return back(visit, look.nothing() ? "read" : "reacted");
+        return back(visit, look.orElseThrow().nothing() ? "read" : "reacted");
     }
 
-    private Look looked(Visit visit, Form form, Mistakes mistakes) {
-        List<String> signs = form.all("sign");
-        boolean known = !signs.isEmpty() && signs.stream().allMatch(code -> Sign.of(code).isPresent());
-        mistakes.expect(known, "signs", say.read_signs_missing());
-        mistakes.expect(signs.size() < 2 || !signs.contains(Sign.NONE.code()), "signs", say.read_none_and_more());
+    private void kept(UUID submission, Told told, Look look, Visit visit, Mistakes mistakes) {
+        try {
+            looks.read(submission, told.test().id, look, staff());
+        } catch (Looks.TooEarly early) {
+            mistakes.add("signs", say.read_too_early(moment(early.from(), visit)));
+        }
+    }
+
+    private Optional<Look> looked(Visit visit, Form form, Mistakes mistakes) {
+        List<String> ticked = form.all("sign");
+        List<Sign> signs = ticked.stream().flatMap(code -> Sign.of(code).stream()).toList();
+        mistakes.expect(!ticked.isEmpty() && signs.size() == ticked.size(), "signs", say.read_signs_missing());
+        mistakes.expect(signs.size() < 2 || !signs.contains(Sign.NONE), "signs", say.read_none_and_more());
         mistakes.expect(form.one("words").length() <= LONGEST, "words", say.read_words_long());
         mistakes.expect(form.ticked("spot"), "spot", say.read_spot_missing());
-        return new Look(signs, "", form.one("words"), record.masking(visit), form.ticked("mixing"));
-    }
-
-    /** A reaction is a reaction at any hour; nothing seen means nothing before the wait is over. */
-    private void notTooEarly(Told told, Look look, Visit visit, Mistakes mistakes) {
-        Instant from = told.test().readableFrom;
-        mistakes.expect(!look.nothing() || !clock.instant().isBefore(from), "signs", say.read_too_early(moment(from, visit)));
+        return mistakes.isEmpty() ? Optional.of(new Look(signs, Optional.empty(), form.one("words"), record.masking(visit), form.ticked("mixing"))) : Optional.empty();
     }
 
     private ReadPage readPage(Visit visit, Told told, Form form, String submission, Mistakes mistakes) {
         Overview.One one = overviews.of(visit).tests().stream().filter(test -> test.id().equals(told.test().id.toString())).findFirst().orElseThrow();
         List<Choice> signs = new ArrayList<>();
         List.of(Sign.NONE, Sign.FAINT, Sign.REDNESS, Sign.SWELLING, Sign.BURNING, Sign.BLISTERS, Sign.ITCH, Sign.ELSEWHERE, Sign.FACE, Sign.BREATHING)
-            .forEach(sign -> signs.add(new Choice(sign.code(), overviews.sign(sign.code()), form.is("sign", sign.code()))));
+            .forEach(sign -> signs.add(new Choice(sign.code(), overviews.sign(sign), form.is("sign", sign.code()))));
         return new ReadPage(visit.id.toString(), address(visit), visit.client.fullName(), one, signs, form, submission, mistakes);
     }
 

@@ -2,6 +2,7 @@ package foretress.skintest;
 
 import foretress.assessment.Situation;
 import foretress.assessment.SkinTestDoubts;
+import foretress.assessment.SkinTestOutcome;
 import foretress.assessment.Stricter;
 import foretress.assessment.TestFact;
 import foretress.assessment.TestStanding;
@@ -72,7 +73,7 @@ public class SkinTestRecord implements ChairRecord {
         Instant readable = readable(told, leaflet, visit);
         Optional<Told.Seen> read = told.readNegative(readable);
         LocalDate started = told.test().appliedAt.atZone(visit.zone()).toLocalDate();
-        return new TestFact(TestPlan.SKIN_TEST, told.result().orElse("negative"), started, readOn(told, read, visit), read.isPresent(), same,
+        return new TestFact(TestPlan.SKIN_TEST, told.result().orElse(SkinTestOutcome.NEGATIVE).code(), started, readOn(told, read, visit), read.isPresent(), same,
             told.test().visitId.equals(visit.id), told.masked(), overtaken(told, started, visit), Optional.of(leaflet.leaflet()));
     }
 

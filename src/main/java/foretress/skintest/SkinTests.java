@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import foretress.assessment.SkinTestOutcome;
 import foretress.assessment.Stricter;
 import foretress.assessment.TestStanding;
 import foretress.salon.Policies;
@@ -41,18 +42,18 @@ public class SkinTests {
      * @param product line and shade
      * @param due from when it may be read
      * @param read when a member of staff first read it after the wait
-     * @param result negative, doubtful or positive; empty until staff have read it or the client told of a reaction
+     * @param result empty until staff have read it or the client told of a reaction
      * @param validUntil the last day on which a negative one still counts; empty when it counts for one application
      * @param voidReasons why it does not lift the demand for the client's next visit; empty when it does
      */
     public record Kept(UUID id, UUID visitId, String product, String batch, Instant applied, Instant due, Optional<Instant> read,
-                       Optional<String> result, Optional<LocalDate> validUntil, List<TestStanding.Reason> voidReasons) {
+                       Optional<SkinTestOutcome> result, Optional<LocalDate> validUntil, List<TestStanding.Reason> voidReasons) {
         public Kept {
             voidReasons = List.copyOf(voidReasons);
         }
 
         public boolean reacted() {
-            return result.filter(one -> !one.equals("negative")).isPresent();
+            return result.filter(SkinTestOutcome::reacted).isPresent();
         }
     }
 

@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import foretress.assessment.SkinTestOutcome;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -7,8 +8,6 @@ import java.util.Optional;
 
 /** A test with everything that was told and read of it, opened. */
 record Told(SkinTest test, Made made, List<Seen> seen) {
-    private static final List<String> BY_WEIGHT = List.of("negative", "doubtful", "positive");
-
     /** One look that counts, and when it was. */
     record Seen(Entry entry, Look look) {
         boolean byStaff() {
@@ -25,13 +24,13 @@ record Told(SkinTest test, Made made, List<Seen> seen) {
     }
 
     /** The heaviest that was told or read stands. A client's "nothing" is no result. */
-    Optional<String> result() {
+    Optional<SkinTestOutcome> result() {
         return counting().stream().filter(one -> one.byStaff() || !one.look().nothing()).map(one -> one.look().result())
-            .max(Comparator.comparing(BY_WEIGHT::indexOf));
+            .max(Comparator.naturalOrder());
     }
 
     boolean reacted() {
-        return result().filter(result -> !result.equals("negative")).isPresent();
+        return result().filter(SkinTestOutcome::reacted).isPresent();
     }
 
     /** The first reading by staff after the wait in which nothing was seen. */

@@ -2,7 +2,9 @@ package foretress.web;
 
 import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.core.MultivaluedMap;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** A posted form as it came: a doubled field or a NUL is a forgery, not a mistake, and is refused with 400. */
 public record Form(MultivaluedMap<String, String> fields) {
@@ -33,6 +35,12 @@ public record Form(MultivaluedMap<String, String> fields) {
     /** Whether this option of the field was chosen. */
     public boolean is(String name, String value) {
         return all(name).contains(value);
+    }
+
+    /** The constant whose name was chosen; empty when it was none of them. */
+    public <E extends Enum<E>> Optional<E> constant(String name, Class<E> known) {
+        String chosen = one(name);
+        return Arrays.stream(known.getEnumConstants()).filter(one -> one.name().equals(chosen)).findFirst();
     }
 
     public boolean ticked(String name) {

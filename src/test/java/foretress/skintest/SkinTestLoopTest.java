@@ -1,12 +1,15 @@
 package foretress.skintest;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import foretress.MovedClock;
 import foretress.Walker;
+import foretress.assessment.SkinTestOutcome;
 import foretress.intake.Knocking;
 import foretress.ledger.Ledger;
 import foretress.salon.OpenSalon;
+import foretress.visit.State;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
 import foretress.visit.Visit;
@@ -22,6 +25,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -36,6 +40,7 @@ class SkinTestLoopTest {
     @Inject OpenSalon salon;
     @Inject Chair chair;
     @Inject MovedClock clock;
+    @Inject Looks looks;
     @Inject Tasks tasks;
     @Inject SkinTests skinTests;
     @Inject Reminders reminders;
@@ -80,7 +85,7 @@ class SkinTestLoopTest {
         clock.move(Duration.ofHours(48));
         chair.read(visit, test, Map.of("sign", "none", "spot", "yes", "mixing", "yes")).expect(200);
         assertThat(chair.standing(visit)).isIn("nothing found", "note");
-        assertThat(kept(visit).result()).contains("negative");
+        assertThat(kept(visit).result()).contains(SkinTestOutcome.NEGATIVE);
         assertThat(kept(visit).voidReasons()).isEmpty();
         assertThat(kept(visit).validUntil()).as("three months by the leaflet, not six by the policy")
             .contains(kept(visit).applied().atZone(ZoneId.of("Europe/London")).toLocalDate().plusMonths(3));
@@ -115,12 +120,47 @@ class SkinTestLoopTest {
     }
 
     @Test
+    @DisplayName("nothing seen before the wait is over is not kept, whoever asks for it; one minute later it is")
+    void theEngineKeepsNoReadingBeforeTheWaitIsOver() {
+        UUID visit = chair.planned(Map.of());
+        UUID test = chair.applied(visit);
+        var nothing = new Look(List.of(Sign.NONE), Optional.empty(), "", List.of(), false);
+        clock.move(Duration.ofHours(48).minusMinutes(1));
+        assertThatThrownBy(() -> looks.read(UUID.randomUUID(), test, nothing, salon.stylist().id)).isInstanceOf(Looks.TooEarly.class);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Entry.ofTest(test))).isEmpty();
+        clock.move(Duration.ofMinutes(1));
+        looks.read(UUID.randomUUID(), test, nothing, salon.stylist().id);
+        assertThat(chair.standing(visit)).isIn("nothing found", "note");
+    }
+
+    @Test
+    @DisplayName("a reaction told of after the decision opens it again: it has to be made anew, and the colour does not go ahead")
+    void aReactionAfterTheDecisionOpensItAgain() {
+        UUID visit = chair.planned(Map.of());
+        String link = chair.link(visit, chair.applied(visit));
+        String day = clock.instant().atZone(ZoneId.of("Europe/London")).toLocalDate().plusDays(9).toString();
+        salon.as("petra").open("/visits/" + visit + "/decision").send("form[action$=/decision]", Map.of("verdict-0", "postpone", "until-0", day)).expect(200);
+        assertThat(state(visit)).isEqualTo(State.DECIDED);
+        tell(link, List.of("none"), "").expect(200);
+        assertThat(state(visit)).as("nothing seen stops nothing").isEqualTo(State.DECIDED);
+        tell(link, List.of("redness"), "next-days").expect(200);
+        assertThat(state(visit)).isEqualTo(State.SIGNED);
+        assertThat(open(visit, Task.Kind.SPEAK_AT_ONCE)).isTrue();
+        assertThat(salon.as("petra").open("/visits/" + visit + "/closing").page().select("form[action$=/closing]")).as("nothing decided holds").isEmpty();
+        assertThat(salon.as("petra").open("/visits/" + visit + "/decision").page().select("input[name=verdict-0]").eachAttr("value")).containsExactly("postpone", "decline");
+    }
+
+    private State state(UUID visit) {
+        return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).state);
+    }
+
+    @Test
     void aFaintRednessIsDoubtfulAndCountsAsAReaction() {
         UUID visit = chair.planned(Map.of());
         UUID test = chair.applied(visit);
         clock.move(Duration.ofHours(48));
         chair.read(visit, test, Map.of("sign", "faint", "spot", "yes")).expect(200);
-        assertThat(kept(visit).result()).contains("doubtful");
+        assertThat(kept(visit).result()).contains(SkinTestOutcome.DOUBTFUL);
         assertThat(chair.standing(visit)).isEqualTo("prevents");
     }
 
