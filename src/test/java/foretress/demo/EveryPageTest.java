@@ -2,9 +2,9 @@ package foretress.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import foretress.Axe;
 import foretress.Browser;
 import foretress.consent.ConsentInput;
 import foretress.intake.ChairRecord;
@@ -56,7 +56,6 @@ class EveryPageTest {
         }
     }
 
-    private static final List<String> WCAG = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
     private static final String TOO_WIDE = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
     /** Links to further pages of ours: no files, no other scheme. */
     private static final String LINKS = """
@@ -254,8 +253,7 @@ class EveryPageTest {
 
     private void look(Page page, int width, boolean ofANewKind) {
         var where = page.url().replaceAll("^https?://[^/]+", "") + " " + page.title();
-        if (ofANewKind) for (var found : new AxeBuilder(page).withTags(WCAG).analyze().getViolations())
-            complaints.add(where + ": " + found.getId() + " " + found.getNodes().get(0).getHtml());
+        if (ofANewKind) complaints.addAll(Axe.byTags(page));
         for (var size : List.of(width, 320)) {
             page.setViewportSize(size, 800);
             if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) complaints.add(where + ": too wide at " + size);

@@ -2,9 +2,9 @@ package foretress.invitation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import foretress.Axe;
 import foretress.Browser;
 import foretress.MovedClock;
 import foretress.Walker;
@@ -48,9 +48,7 @@ class DeskScreensTest {
 
     private static void checked(Page page, String name) {
         page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/screens", name + ".png")).setFullPage(true));
-        var found = new AxeBuilder(page).analyze().getViolations();
-        assertThat(found.stream().map(v -> v.getId() + " " + v.getNodes().stream().map(n -> n.getHtml()).toList()))
-            .as(name + " " + page.url()).isEmpty();
+        assertThat(Axe.everything(page)).as(name + " " + page.url()).isEmpty();
         assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
             .as("sideways scrolling on " + name).isLessThanOrEqualTo(0);
     }
