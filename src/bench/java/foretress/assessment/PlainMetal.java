@@ -17,7 +17,7 @@ final class PlainMetal {
     private PlainMetal() {}
 
     static RuleSet only(RuleSet rules) {
-        return new RuleSet(rules.facts(), rules.cues(), rules.rules().stream().filter(r -> IDS.contains(r.id())).toList(), rules.steps(),
+        return new RuleSet(rules.facts(), rules.treatments(), rules.rules().stream().filter(r -> IDS.contains(r.id())).toList(), rules.steps(),
             rules.services(), rules.tests(), rules.sources(), rules.hash());
     }
 

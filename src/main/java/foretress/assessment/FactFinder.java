@@ -43,7 +43,7 @@ public final class FactFinder {
             asking = new Asking(situation);
             rows = new RowFacts(asking);
             age = new AgeFact(situation);
-            hair = new HairFacts(situation, asking, new HairTold(situation, asking, rules.cues()));
+            hair = new HairFacts(situation, asking, new HairTold(situation, asking, rules.treatments()));
             medicines = new MedicineFacts(asking, lexicon);
             labels = new LabelFacts(asking, lexicon);
             tests = new TestFacts(situation, asking);

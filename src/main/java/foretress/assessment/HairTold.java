@@ -3,7 +3,6 @@ package foretress.assessment;
 import foretress.hair.Growth;
 import foretress.hair.HairHistory;
 import foretress.hair.HairLength;
-import foretress.hair.Residue;
 import foretress.hair.Series;
 import foretress.hair.Treatment;
 import foretress.hair.Zone;
@@ -24,14 +23,6 @@ import java.util.Set;
  * date, place or kind that is not known is read as the worst.
  */
 public final class HairTold {
-    private static final Map<String, Residue> RESIDUES = Map.ofEntries(
-        Map.entry("box-dye", Residue.OXIDATIVE), Map.entry("salon-colour", Residue.OXIDATIVE), Map.entry("toner", Residue.OXIDATIVE),
-        Map.entry("semi-colour", Residue.WASHES_OUT), Map.entry("wash-out-colour", Residue.WASHES_OUT),
-        Map.entry("bleach", Residue.LIGHTENED), Map.entry("highlights", Residue.LIGHTENED), Map.entry("colour-remover", Residue.LIGHTENED),
-        Map.entry("henna-pure", Residue.HENNA), Map.entry("henna-unknown", Residue.HENNA), Map.entry("henna-black", Residue.METAL),
-        Map.entry("restorer", Residue.METAL), Map.entry("perm", Residue.PERMED), Map.entry("relaxer", Residue.RELAXED),
-        Map.entry("thio-straightening", Residue.THIO_STRAIGHTENED), Map.entry("keratin", Residue.THIO_STRAIGHTENED));
-    private static final Set<String> MAY_HOLD_METAL = Set.of("restorer", "henna-unknown", "henna-black", Question.DONT_KNOW);
     private static final Map<String, Zone> ZONES = Map.of("whole", Zone.WHOLE, "regrowth", Zone.REGROWTH,
         "lengths-ends", Zone.LENGTHS_ENDS, "ends", Zone.ENDS, "strands", Zone.STRANDS);
     /** The longest pause each saying allows, in months; one not known is the longest of all. */
@@ -43,7 +34,7 @@ public final class HairTold {
 
     private final Situation situation;
     private final Asking asking;
-    private final List<Cue> cues;
+    private final KnownTreatments kinds;
     private final List<Done> done = new ArrayList<>();
 
     /** How sure it is that a treatment happened. */
@@ -57,21 +48,21 @@ public final class HairTold {
      */
     record Done(String what, Treatment treatment, Sureness sureness, List<String> causes) {}
 
-    HairTold(Situation situation, Asking asking, List<Cue> cues) {
+    HairTold(Situation situation, Asking asking, KnownTreatments kinds) {
         this.situation = situation;
         this.asking = asking;
-        this.cues = cues;
+        this.kinds = kinds;
         situation.known().forEach(this::known);
         asking.ofKind(Kind.TREATMENTS).forEach(this::listed);
-        cues.forEach(this::betrayed);
+        kinds.cues().forEach(this::betrayed);
     }
 
-    public static HairTold of(Situation situation, List<Cue> cues) {
-        return new HairTold(situation, new Asking(situation), cues);
+    public static HairTold of(Situation situation, KnownTreatments kinds) {
+        return new HairTold(situation, new Asking(situation), kinds);
     }
 
     List<Cue> cues() {
-        return cues;
+        return kinds.cues();
     }
 
     List<Done> done() {
@@ -149,15 +140,15 @@ public final class HairTold {
 
     private void add(String what, Sureness sureness, String... causes) {
         SaidDate.Span ever = new SaidDate.NotKnown().span(situation.today(), situation.policy().hemisphere());
-        done.add(new Done(what, new Treatment(what, residue(what), ever.earliest(), ever.latest(), Zone.NOT_KNOWN, true, false,
-            MAY_HOLD_METAL.contains(what), what, ""), sureness, List.of(causes)));
+        done.add(new Done(what, new Treatment(what, kinds.leaves(what), ever.earliest(), ever.latest(), Zone.NOT_KNOWN, true, false,
+            kinds.mayHoldMetal(what), what, ""), sureness, List.of(causes)));
     }
 
     private Treatment treatment(foretress.questionnaire.Treatment t, String what) {
         SaidDate.Span span = t.when().span(situation.today(), situation.policy().hemisphere());
         boolean sure = !(t.when() instanceof SaidDate.NotKnown);
-        return new Treatment(what, residue(what), span.earliest(), span.latest(), ZONES.getOrDefault(t.zone(), Zone.NOT_KNOWN),
-            t.repeated(), series(t, span), sure, MAY_HOLD_METAL.contains(what), what, "");
+        return new Treatment(what, kinds.leaves(what), span.earliest(), span.latest(), ZONES.getOrDefault(t.zone(), Zone.NOT_KNOWN),
+            t.repeated(), series(t, span), sure, kinds.mayHoldMetal(what), what, "");
     }
 
     /** None when nobody knows the first time, or when it cannot be before the last: then all that was further out counts as treated. */
@@ -172,9 +163,5 @@ public final class HairTold {
 
     private static double weeks(int weeks) {
         return weeks * 7 / Growth.DAYS_A_MONTH;
-    }
-
-    private static Residue residue(String what) {
-        return RESIDUES.getOrDefault(what, Residue.UNKNOWN);
     }
 }

@@ -13,7 +13,7 @@ import java.util.function.Function;
 /** Facts, rules and services as one version of the knowledge has them, with what follows from them reckoned once. */
 public final class RuleSet {
     private final List<FactDef> facts;
-    private final List<Cue> cues;
+    private final KnownTreatments treatments;
     private final List<Rule> rules;
     private final List<Step> steps;
     private final List<Service> services;
@@ -34,10 +34,10 @@ public final class RuleSet {
      * @param tests ids a rule may demand
      * @param hash SHA-256 of all knowledge files, in hex
      */
-    public RuleSet(List<FactDef> facts, List<Cue> cues, List<Rule> rules, List<Step> steps, List<Service> services, List<String> tests,
+    public RuleSet(List<FactDef> facts, KnownTreatments treatments, List<Rule> rules, List<Step> steps, List<Service> services, List<String> tests,
                    Map<String, Source> sources, String hash) {
         this.facts = List.copyOf(facts);
-        this.cues = List.copyOf(cues);
+        this.treatments = treatments;
         this.rules = List.copyOf(rules);
         this.steps = List.copyOf(steps);
         this.services = List.copyOf(services);
@@ -80,8 +80,12 @@ public final class RuleSet {
         return facts;
     }
 
+    public KnownTreatments treatments() {
+        return treatments;
+    }
+
     public List<Cue> cues() {
-        return cues;
+        return treatments.cues();
     }
 
     public List<Rule> rules() {

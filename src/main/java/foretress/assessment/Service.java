@@ -2,13 +2,19 @@ package foretress.assessment;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** A service as offered or booked: its steps in order. */
-public record Service(String id, List<Step> steps) {
+public record Service(String id, List<Step> steps, Placing placing) {
     public Service {
         steps = List.copyOf(steps);
+    }
+
+    /** A service of which nobody said where on the hair it goes. */
+    public Service(String id, List<Step> steps) {
+        this(id, steps, Placing.ANYWHERE);
     }
 
     public Set<String> chemistries() {
@@ -19,12 +25,22 @@ public record Service(String id, List<Step> steps) {
         return steps.stream().map(Step::id).toList();
     }
 
+    /** The step a stylist may take out by name; empty when there is none, or nothing else beside it. */
+    public Optional<Step> removable() {
+        return steps.stream().filter(step -> step.removable() && steps.size() > 1).findFirst();
+    }
+
+    /** The same service without the step that can be taken out. */
+    public Service plain() {
+        return keeping(steps.stream().filter(step -> !removable().equals(Optional.of(step))).map(Step::id).toList());
+    }
+
     /**
      * The same service with only these of its steps: what a stylist took out by name is gone. Where nothing would be left, or a
      * step is none of its own, the booking was made under other knowledge, and nothing counts as taken out.
      */
     public Service keeping(Collection<String> kept) {
         boolean ours = !kept.isEmpty() && stepIds().containsAll(kept);
-        return ours ? new Service(id, steps.stream().filter(s -> kept.contains(s.id())).toList()) : this;
+        return ours ? new Service(id, steps.stream().filter(s -> kept.contains(s.id())).toList(), placing) : this;
     }
 }

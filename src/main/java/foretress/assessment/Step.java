@@ -2,9 +2,18 @@ package foretress.assessment;
 
 import java.util.Set;
 
-/** One step of a service, described by the chemistries it uses. */
-public record Step(String id, Set<String> uses) {
+/**
+ * One step of a service, described by the chemistries it uses.
+ *
+ * @param removable a stylist may take it out of a service by name
+ */
+public record Step(String id, Set<String> uses, boolean removable, Afterwards afterwards) {
     public Step {
         uses = Set.copyOf(uses);
+    }
+
+    /** A step that belongs to its service and of which nothing is known afterwards. */
+    public Step(String id, Set<String> uses) {
+        this(id, uses, false, Afterwards.NOTHING);
     }
 }

@@ -28,7 +28,6 @@ import java.util.stream.Stream;
  */
 @Singleton
 public class BenchTestFacts implements ChairRecord {
-    private static final Set<String> HARMLESS = Set.of("none", "heat");
     private static final Set<BenchTestKind> ONE_VISIT = Set.of(BenchTestKind.ELASTICITY, BenchTestKind.POROSITY, BenchTestKind.CUTTING);
 
     private final BenchTestReadings readings;
@@ -88,7 +87,7 @@ public class BenchTestFacts implements ChairRecord {
     /** A service was done here since, or the client tells of a treatment that was not told of when the test was made. */
     private boolean treatedSince(Visit visit, BenchTest test, LocalDate started) {
         return visits.of(test.clientId).stream().filter(v -> v.state == State.CLOSED && v.startsAt.isAfter(test.begun()))
-            .anyMatch(v -> !HARMLESS.containsAll(chemistry.of(v))) || toldSince(visit, test, started);
+            .anyMatch(v -> !knowledge.chemistries().dry(chemistry.of(v))) || toldSince(visit, test, started);
     }
 
     private boolean toldSince(Visit visit, BenchTest test, LocalDate started) {

@@ -7,6 +7,7 @@ import foretress.closing.Closings;
 import foretress.closing.DoneHere;
 import foretress.intake.ChairRecord;
 import foretress.intake.EarlierFindings;
+import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Treatment;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
@@ -21,11 +22,13 @@ public class CardHistory implements ChairRecord {
     private final Visits visits;
     private final Closings closings;
     private final EarlierFindings earlier;
+    private final Knowledge knowledge;
 
-    CardHistory(Visits visits, Closings closings, EarlierFindings earlier) {
+    CardHistory(Visits visits, Closings closings, EarlierFindings earlier, Knowledge knowledge) {
         this.visits = visits;
         this.closings = closings;
         this.earlier = earlier;
+        this.knowledge = knowledge;
     }
 
     /** Tests are kept by the rooms that make them. */
@@ -47,7 +50,7 @@ public class CardHistory implements ChairRecord {
 
     private Stream<Treatment> done(Visit visit) {
         return closings.of(visit.id).stream().flatMap(kept -> closings.read(kept).done().stream()
-            .flatMap(done -> DoneHere.of(done, kept.closedAt.atZone(visit.zone()).toLocalDate()).stream()));
+            .flatMap(done -> DoneHere.of(done, kept.closedAt.atZone(visit.zone()).toLocalDate(), knowledge.ruleSet()).stream()));
     }
 
     @Override

@@ -9,7 +9,6 @@ import foretress.visit.Booked;
 import foretress.web.Mistakes;
 import jakarta.inject.Singleton;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** Nothing closes before a person has said what was done, and how. */
@@ -18,8 +17,6 @@ class ClosingCheck {
     static final int LONGEST_FIELD = 100;
     static final int LONGEST_NOTE = 1000;
     private static final int LONGEST_MINUTES = 240;
-    /** Steps that put no product on. */
-    private static final Set<String> DRY = Set.of("none", "heat");
 
     private final Knowledge knowledge;
     private final ClosingWords say;
@@ -60,7 +57,7 @@ class ClosingCheck {
 
     private boolean dry(ClosingForm form, List<Booked> ahead) {
         return form.closing(ahead).done().stream().flatMap(done -> done.stepIds().stream())
-            .allMatch(step -> knowledge.ruleSet().step(step).filter(one -> DRY.containsAll(one.uses())).isPresent());
+            .allMatch(step -> knowledge.ruleSet().step(step).filter(one -> knowledge.chemistries().dry(one.uses())).isPresent());
     }
 
     private void line(Used one, int i, Mistakes mistakes) {

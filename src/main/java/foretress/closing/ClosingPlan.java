@@ -1,5 +1,6 @@
 package foretress.closing;
 
+import foretress.assessment.Placing;
 import foretress.bench.BenchNumber;
 import foretress.bench.BenchTest;
 import foretress.bench.BenchTestKind;
@@ -7,6 +8,7 @@ import foretress.bench.BenchTestTrial;
 import foretress.bench.BenchTests;
 import foretress.closing.Closing.Planned;
 import foretress.closing.Closing.Used;
+import foretress.knowledge.Knowledge;
 import foretress.visit.Booked;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
@@ -19,10 +21,12 @@ import java.util.Optional;
 class ClosingPlan {
     private final PlannedProducts products;
     private final BenchTests tests;
+    private final Knowledge knowledge;
 
-    ClosingPlan(PlannedProducts products, BenchTests tests) {
+    ClosingPlan(PlannedProducts products, BenchTests tests, Knowledge knowledge) {
         this.products = products;
         this.tests = tests;
+        this.knowledge = knowledge;
     }
 
     /** Where a plan says nothing there is one empty line. */
@@ -45,11 +49,8 @@ class ClosingPlan {
     }
 
     /** Where the service goes; several places are several lines. */
-    private static String zone(List<Booked> services) {
-        String id = services.isEmpty() ? "" : services.get(0).serviceId();
-        if (id.endsWith("-roots") || id.endsWith("-regrowth")) {
-            return "regrowth";
-        }
-        return id.startsWith("highlights") || id.equals("freehand-lights") ? "strands" : id.startsWith("lash") ? "brows-lashes" : "whole";
+    private String zone(List<Booked> services) {
+        return services.stream().findFirst().flatMap(first -> knowledge.ruleSet().service(first.serviceId())).map(service -> service.placing().appliedTo())
+            .orElse(Placing.WHOLE);
     }
 }

@@ -1,5 +1,7 @@
 package foretress.closing;
 
+import foretress.assessment.Afterwards.Reaction;
+import foretress.assessment.RuleSet;
 import foretress.closing.Closing.Wrong;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
@@ -23,19 +25,12 @@ import java.util.stream.Stream;
 final class SeenHere {
     private static final Map<String, String> SKIN = Map.of("sting", "sting-rinsed", "sore", "sore", "itch", "itch-after", "swelling", "swelling",
         "blisters", "blisters", "hives", "hives", "breathing", "breathing", "unwell", "faint", "skin", "other");
-    private static final Map<String, String> GATES = Map.ofEntries(
-        Map.entry("lighten", "bleach-reaction"), Map.entry("lighten-regrowth", "bleach-reaction"), Map.entry("remove-colour", "bleach-reaction"),
-        Map.entry("tone", "colour-reaction"), Map.entry("colour", "colour-reaction"), Map.entry("colour-demi", "colour-reaction"),
-        Map.entry("colour-direct", "colour-reaction"), Map.entry("colour-wash-out", "colour-reaction"), Map.entry("plant-colour", "colour-reaction"),
-        Map.entry("tint-lash", "tint-reaction"), Map.entry("perm-alkaline", "perm-reaction"), Map.entry("perm-acid", "perm-reaction"),
-        Map.entry("straighten-thio", "perm-reaction"), Map.entry("relax", "perm-reaction"), Map.entry("relax-regrowth", "perm-reaction"),
-        Map.entry("straighten-keratin", "perm-reaction"));
-    private static final Map<String, String> WHICH = Map.of("relax", "relaxer", "relax-regrowth", "relaxer", "straighten-keratin", "smoothing");
-
     private final Questionnaire questionnaire;
+    private final RuleSet rules;
 
-    SeenHere(Questionnaire questionnaire) {
+    SeenHere(Questionnaire questionnaire, RuleSet rules) {
         this.questionnaire = questionnaire;
+        this.rules = rules;
     }
 
     /**
@@ -45,7 +40,7 @@ final class SeenHere {
      */
     List<Answers> reactions(Closing closing, LocalDate day, LocalDate today) {
         List<String> signs = closing.wrong().kinds().stream().filter(SKIN::containsKey).map(SKIN::get).toList();
-        return signs.isEmpty() ? List.of() : steps(closing).filter(GATES::containsKey).map(step -> told(step, signs, closing.wrong(), day, today)).distinct().toList();
+        return signs.isEmpty() ? List.of() : told(closing).map(how -> told(how, signs, closing.wrong(), day, today)).distinct().toList();
     }
 
     /** Hair that broke, as it is told of hair that breaks. It stays so until somebody has looked again: the visit after decides. */
@@ -59,19 +54,18 @@ final class SeenHere {
         return closing.wrong().kinds().contains("heat") ? Optional.of(Answers.NONE.with("treatments", new Answer.Treatments(List.of(unknown)))) : Optional.empty();
     }
 
-    private static Stream<String> steps(Closing closing) {
-        return closing.done().stream().map(Booked::stepIds).flatMap(List::stream).distinct();
+    private Stream<Reaction> told(Closing closing) {
+        return closing.done().stream().map(Booked::stepIds).flatMap(List::stream).distinct()
+            .flatMap(step -> rules.step(step).stream()).flatMap(step -> step.afterwards().reaction().stream());
     }
 
-    private Answers told(String step, List<String> signs, Wrong wrong, LocalDate day, LocalDate today) {
-        String gate = GATES.get(step);
+    private Answers told(Reaction how, List<String> signs, Wrong wrong, LocalDate day, LocalDate today) {
+        String gate = how.question();
         Answers told = Answers.NONE.with(gate, Answer.Chosen.of("yes")).with(gate + "-what", new Answer.Chosen(offered(gate + "-what", signs)))
             .with(gate + "-soon", Wrong.WHEN.contains(wrong.when()) ? Answer.Chosen.of(wrong.when()) : Answer.DONT_KNOW);
-        if (gate.equals("perm-reaction")) {
-            told = told.with("perm-reaction-which", Answer.Chosen.of(WHICH.getOrDefault(step, "perm")));
-        }
+        Answers which = how.which().map(answer -> told.with(gate + "-which", Answer.Chosen.of(answer))).orElse(told);
         String ago = today.isAfter(day.plusMonths(3)) ? today.isAfter(day.plusYears(1)) ? "longer" : "year" : "three-months";
-        return questionnaire.question(gate + "-ago").isPresent() ? told.with(gate + "-ago", Answer.Chosen.of(ago)) : told;
+        return questionnaire.question(gate + "-ago").isPresent() ? which.with(gate + "-ago", Answer.Chosen.of(ago)) : which;
     }
 
     /** A sign the question does not offer is "something else" there, which weighs as a reaction. */

@@ -55,7 +55,7 @@ class WentWrong implements ChairRecord {
             return Stream.empty();
         }
         LocalDate day = other.startsThere().toLocalDate();
-        Stream<Finding> reactions = new SeenHere(knowledge.questionnaire()).reactions(closing, day, coming.startsThere().toLocalDate()).stream()
+        Stream<Finding> reactions = new SeenHere(knowledge.questionnaire(), knowledge.ruleSet()).reactions(closing, day, coming.startsThere().toLocalDate()).stream()
             .flatMap(told -> from(coming, told, told.byQuestion().keySet()));
         Stream<Finding> broke = SeenHere.breakage(closing).filter(told -> newest).stream().flatMap(told -> from(coming, told, told.byQuestion().keySet()));
         Stream<Finding> heat = SeenHere.heat(closing, day).stream().flatMap(told -> from(coming, told, told.byQuestion().keySet())).filter(this::ofMetal);

@@ -22,8 +22,6 @@ import org.jboss.resteasy.reactive.RestPath;
 /** Plans another service, or the same without its toner, before the decision. */
 @Path("/visits/{id}/decision/services")
 public class DecisionServicePages {
-    private static final String TONER = "tone";
-
     private final Visits visits;
     private final Decisions decisions;
     private final Menu menu;
@@ -55,7 +53,6 @@ public class DecisionServicePages {
     /** The toner is taken out of a service that has one beside other steps; asked for elsewhere it changes nothing. */
     private Booked planned(String serviceId, boolean withoutToner) {
         Service service = menu.service(serviceId).orElseThrow(BadRequestException::new);
-        boolean out = withoutToner && service.steps().size() > 1;
-        return new Booked(serviceId, service.stepIds().stream().filter(step -> !out || !step.equals(TONER)).toList());
+        return new Booked(serviceId, (withoutToner ? service.plain() : service).stepIds());
     }
 }

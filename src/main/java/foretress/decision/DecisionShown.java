@@ -1,6 +1,7 @@
 package foretress.decision;
 
 import foretress.assessment.Service;
+import foretress.assessment.Step;
 import foretress.assessment.Weight;
 import foretress.bench.OwedLine;
 import foretress.bench.OwedTests;
@@ -21,8 +22,6 @@ import java.util.Optional;
 /** A visit as the decision page shows it. What is absent is an empty text. */
 @RequestScoped
 public class DecisionShown {
-    private static final String TONER = "tone";
-
     private final Decisions decisions;
     private final Gate gate;
     private final Signature signature;
@@ -115,12 +114,12 @@ public class DecisionShown {
 
     private Planned planned(Visit visit, int place, Service service, List<Gate.Weighing> on, One filled, Gate.Open open, boolean owner) {
         Weight standing = Gate.standing(on);
-        boolean toner = menu.service(service.id()).filter(s -> s.steps().size() > 1 && s.stepIds().contains(TONER)).isPresent();
+        Optional<Step> toner = menu.service(service.id()).flatMap(Service::removable);
         String booked = AdaptedService.first(visit.id, place).map(a -> say.booked_as(text.service(a.fromService()))).orElse("");
         return new Planned(place, service.id(), text.service(service.id()), booked, standing, text.word(standing),
             on.stream().filter(Gate.Weighing::inTheWay).map(w -> text.weighs(w, service)).toList(),
             on.stream().filter(w -> !w.inTheWay()).map(w -> text.weighs(w, service)).toList(),
-            toner, toner && !service.stepIds().contains(TONER), verdicts(open, on, owner, filled), filled);
+            toner.isPresent(), toner.filter(step -> !service.stepIds().contains(step.id())).isPresent(), verdicts(open, on, owner, filled), filled);
     }
 
     /** Only what can be chosen is offered: what nothing refuses but words not written yet. */

@@ -26,9 +26,6 @@ import java.util.stream.Stream;
 /** What stands between a visit and a decision that lets a service go ahead. */
 @Singleton
 public class Gate {
-    /** What a skin test is made for. */
-    private static final Set<String> DYES = Set.of("oxidative-dye", "direct-dye");
-
     private final Intake intake;
     private final ShelfLife shelfLife;
     private final Signature signature;
@@ -84,7 +81,7 @@ public class Gate {
     }
 
     private boolean look(Visit visit) {
-        return chemistry.of(visit).stream().anyMatch(DYES::contains) && !skinTests.readBeforeMixing(visit.id)
+        return knowledge.chemistries().needSkinTest(chemistry.of(visit)) && !skinTests.readBeforeMixing(visit.id)
             && skinTests.of(visit.client.id).stream().anyMatch(test -> test.voidReasons().isEmpty());
     }
 

@@ -35,7 +35,7 @@ public class StrandMaps {
 
     /** The map on the day of the service. */
     public static StrandMap map(Situation situation, Knowledge knowledge, Words words) {
-        HairHistory history = HairTold.of(situation, knowledge.ruleSet().cues()).history();
+        HairHistory history = HairTold.of(situation, knowledge.ruleSet().treatments()).history();
         List<foretress.questionnaire.Treatment> listed = new ArrayList<>(situation.known());
         listed.addAll(listed(situation.answers()));
         List<Treatment> drawn = new ArrayList<>();

@@ -1,5 +1,6 @@
 package foretress.knowledge;
 
+import foretress.assessment.Chemistries;
 import foretress.assessment.FactFinder;
 import foretress.assessment.Policy;
 import foretress.assessment.RuleSet;
@@ -21,15 +22,17 @@ public final class Knowledge {
     private final Questionnaire questionnaire;
     private final List<Contradiction> contradictions;
     private final RuleSet ruleSet;
+    private final Chemistries chemistries;
     private final Map<String, Policy> policies;
     private final Map<String, Words> words;
     private final KnownWords lexicon;
 
-    Knowledge(Questionnaire questionnaire, List<Contradiction> contradictions, RuleSet ruleSet, Map<String, Policy> policies, Map<String, Words> words,
+    Knowledge(Questionnaire questionnaire, List<Contradiction> contradictions, RuleSet ruleSet, Chemistries chemistries, Map<String, Policy> policies, Map<String, Words> words,
               KnownWords lexicon) {
         this.questionnaire = questionnaire;
         this.contradictions = List.copyOf(contradictions);
         this.ruleSet = ruleSet;
+        this.chemistries = chemistries;
         this.policies = Collections.unmodifiableMap(new LinkedHashMap<>(policies));
         this.words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
         this.lexicon = lexicon;
@@ -62,6 +65,10 @@ public final class Knowledge {
 
     public RuleSet ruleSet() {
         return ruleSet;
+    }
+
+    public Chemistries chemistries() {
+        return chemistries;
     }
 
     /** Finds the facts these rules read. */

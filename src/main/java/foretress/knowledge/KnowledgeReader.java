@@ -1,5 +1,6 @@
 package foretress.knowledge;
 
+import foretress.assessment.KnownTreatments;
 import foretress.assessment.Policy;
 import foretress.assessment.RuleSet;
 import foretress.assessment.Source;
@@ -26,8 +27,12 @@ final class KnowledgeReader {
     Knowledge read() {
         ServicesReader services = new ServicesReader();
         one("services.yaml").ifPresent(file -> file.trying(services::read));
-        QuestionnaireReader questions = new QuestionnaireReader(services.chemistries());
+        QuestionnaireReader questions = new QuestionnaireReader(services);
         Questionnaire questionnaire = questions.read(all("questionnaire"));
+        TreatmentsReader treatments = new TreatmentsReader(questionnaire, questions);
+        one("treatments.yaml").ifPresent(file -> file.trying(treatments::read));
+        treatments.checkAllAreThere();
+        services.checkAfterwards(questionnaire);
         ContradictionsReader contradictions = new ContradictionsReader(questionnaire);
         all("contradictions.yaml").forEach(file -> file.trying(contradictions::read));
         Map<String, Source> sources = new LinkedHashMap<>();
@@ -39,9 +44,10 @@ final class KnowledgeReader {
         RulesReader rules = new RulesReader(facts.facts().values(), services, sources.keySet());
         all("rules").forEach(file -> file.trying(rules::read));
         rules.checkVoices();
-        RuleSet ruleSet = new RuleSet(List.copyOf(facts.facts().values()), facts.cues(), rules.rules(), List.copyOf(services.steps().values()),
+        services.checkSkinTests(rules.rules());
+        RuleSet ruleSet = new RuleSet(List.copyOf(facts.facts().values()), new KnownTreatments(treatments.kinds(), facts.cues()), rules.rules(), List.copyOf(services.steps().values()),
             services.services(), List.copyOf(services.tests()), sources, files.hash());
-        return new Knowledge(questionnaire, contradictions.contradictions(), ruleSet, policies(sources, services), words(),
+        return new Knowledge(questionnaire, contradictions.contradictions(), ruleSet, services.all(), policies(sources, services), words(),
             new LexiconReader(files, complaints).read());
     }
 

@@ -22,14 +22,14 @@ final class QuestionnaireReader {
         "6 months", Keeps.SIX_MONTHS, "12 months", Keeps.TWELVE_MONTHS, "for good", Keeps.FOR_GOOD);
     private static final Set<Kind> WITH_OPTIONS = Set.of(Kind.ONE_OF, Kind.SEVERAL_OF);
 
-    private final Set<String> chemistries;
+    private final ServicesReader services;
     private final Map<String, Question> questions = new LinkedHashMap<>();
     private final Map<String, Yaml> openings = new LinkedHashMap<>();
     private final Map<String, Yaml> places = new LinkedHashMap<>();
     private final Set<String> topics = new HashSet<>();
 
-    QuestionnaireReader(Set<String> chemistries) {
-        this.chemistries = chemistries;
+    QuestionnaireReader(ServicesReader services) {
+        this.services = services;
     }
 
     Questionnaire read(List<Yaml> files) {
@@ -92,7 +92,7 @@ final class QuestionnaireReader {
 
     private Set<String> askedFor(Yaml entry) {
         Set<String> asked = new HashSet<>();
-        entry.maybe("asked-for").ifPresent(list -> list.list().forEach(c -> asked.add(c.oneOf(chemistries, "chemistry"))));
+        entry.maybe("asked-for").ifPresent(list -> list.listOrOne().forEach(c -> asked.addAll(services.members(c.oneOf(services.named(), "chemistry")))));
         return asked;
     }
 

@@ -22,6 +22,7 @@ final class RulesReader {
 
     private final ConditionReader conditions;
     private final Set<String> weighable = new LinkedHashSet<>();
+    private final ServicesReader services;
     private final Set<String> tests;
     private final Set<String> sources;
     private final Map<String, Rule> rules = new LinkedHashMap<>();
@@ -29,7 +30,9 @@ final class RulesReader {
 
     RulesReader(Collection<FactDef> facts, ServicesReader services, Set<String> sources) {
         this.conditions = new ConditionReader(facts);
+        this.services = services;
         this.weighable.addAll(services.chemistries());
+        this.weighable.addAll(services.groups().keySet());
         this.weighable.addAll(services.steps().keySet());
         this.tests = services.tests();
         this.sources = sources;
@@ -74,11 +77,21 @@ final class RulesReader {
     private Map<String, Weight> weights(Yaml map) {
         Map<String, Weight> weights = new LinkedHashMap<>();
         map.pairs().forEach(pair -> pair.getKey().trying(
-            key -> weights.put(key.oneOf(weighable, "chemistry or step"), pair.getValue().oneOf(WEIGHTS, "weight"))));
+            key -> weigh(key, pair.getValue().oneOf(WEIGHTS, "weight"), weights)));
         if (map.fields().isEmpty()) {
             map.complain("say what it weighs on: a chemistry or a step");
         }
         return weights;
+    }
+
+    /** A chemistry, a step, or a group of chemistries by its name: each of them once, so that nobody has to ask which weight counts. */
+    private void weigh(Yaml key, Weight weight, Map<String, Weight> weights) {
+        String name = key.oneOf(weighable, "chemistry or step");
+        for (String one : services.members(name)) {
+            if (weights.putIfAbsent(one, weight) != null) {
+                key.complain("'%s' has a weight already".formatted(one));
+            }
+        }
     }
 
     private static Weight lighter(Yaml unknown, Collection<Weight> full) {

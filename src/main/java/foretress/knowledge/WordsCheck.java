@@ -57,6 +57,7 @@ final class WordsCheck {
         }
         knowledge.ruleSet().services().stream().map(Service::id).forEach(id -> paths.add("services." + id));
         knowledge.ruleSet().steps().stream().map(Step::id).forEach(id -> paths.add("steps." + id));
+        knowledge.chemistries().ofProductLines().forEach(id -> paths.add("services.chemistries." + id));
         knowledge.ruleSet().tests().forEach(id -> paths.add("tests." + id));
         knowledge.ruleSet().facts().stream().map(FactDef::id).forEach(id -> paths.add("facts." + id));
         return paths;

@@ -6,6 +6,7 @@ import foretress.hair.Cut;
 import foretress.hair.Growth;
 import foretress.intake.ChairRecord;
 import foretress.intake.Intake;
+import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answers;
 import foretress.salon.ProductLine.ParaGroup;
 import foretress.salon.ProductLine;
@@ -22,18 +23,18 @@ import java.util.stream.Stream;
 /** What staff wrote down, as an assessment takes it in. What was struck out says nothing. */
 @Singleton
 public class NotedFacts implements ChairRecord {
-    private static final String OPENED = "direct-dye";
-
     private final Notes notes;
     private final ProductLines lines;
     private final PlannedProducts planned;
     private final Intake intake;
+    private final Knowledge knowledge;
 
-    NotedFacts(Notes notes, ProductLines lines, PlannedProducts planned, Intake intake) {
+    NotedFacts(Notes notes, ProductLines lines, PlannedProducts planned, Intake intake, Knowledge knowledge) {
         this.notes = notes;
         this.lines = lines;
         this.planned = planned;
         this.intake = intake;
+        this.knowledge = knowledge;
     }
 
     @Override public List<TestFact> tests(Visit visit) {
@@ -82,13 +83,13 @@ public class NotedFacts implements ChairRecord {
             .filter(now -> letter.shade().isEmpty() || letter.shade().equals(now.shade())).isPresent();
     }
 
-    private static boolean same(ProductLine then, ProductLine now) {
+    private boolean same(ProductLine then, ProductLine now) {
         return then.lineId.equals(now.lineId) && then.otherDyes.equals(now.otherDyes) && mayBeOpened(then) && mayBeOpened(now);
     }
 
     /** A dye without peroxide and without any of the group: nothing else can be opened by a letter. */
-    public static boolean mayBeOpened(ProductLine line) {
-        return line.kind.equals(OPENED) && line.paraGroup == ParaGroup.NO;
+    public boolean mayBeOpened(ProductLine line) {
+        return knowledge.chemistries().openedByLetter(line.kind) && line.paraGroup == ParaGroup.NO;
     }
 
     private TestFact word(Visit visit, Answers said, Noted note, NotedBody.Word body) {

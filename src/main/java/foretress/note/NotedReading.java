@@ -27,11 +27,13 @@ class NotedReading {
 
     private final ProductLines lines;
     private final NotedSubjects subjects;
+    private final NotedFacts facts;
     private final NoteWords say;
 
-    NotedReading(ProductLines lines, NotedSubjects subjects, NoteWords say) {
+    NotedReading(ProductLines lines, NotedSubjects subjects, NotedFacts facts, NoteWords say) {
         this.lines = lines;
         this.subjects = subjects;
+        this.facts = facts;
         this.say = say;
     }
 
@@ -52,7 +54,7 @@ class NotedReading {
         mistakes.expect(names || outcome.equals("advises-against"), "outcome", say.letter_outcome_missing());
         Optional<ProductLine> line = line(form.one("line"));
         mistakes.expect(line.isPresent() || !names, "line", say.letter_line_missing());
-        line.filter(l -> names).ifPresent(l -> mistakes.expect(NotedFacts.mayBeOpened(l), "line", say.letter_cannot_open(l.name)));
+        line.filter(l -> names).ifPresent(l -> mistakes.expect(facts.mayBeOpened(l), "line", say.letter_cannot_open(l.name)));
         mistakes.expect(form.one("shade").length() <= LONGEST_SHADE, "shade", say.shade_long(LONGEST_SHADE));
         name(form, mistakes);
         Optional<LocalDate> written = day(form, "written", today, mistakes);

@@ -1,5 +1,6 @@
 package foretress.salon;
 
+import foretress.knowledge.Knowledge;
 import foretress.web.Form;
 import foretress.web.Mistakes;
 import jakarta.inject.Singleton;
@@ -13,9 +14,6 @@ import java.util.Optional;
 /** A product line as the owner puts it in, read off the maker's leaflet. */
 @Singleton
 class ProductForm {
-    /** Chemistries a line can be for, as knowledge names them. */
-    static final List<String> KINDS = List.of("oxidative-dye", "direct-dye", "plant-dye", "persulfate", "thio", "gmtg", "hydroxide",
-        "remover", "keratin");
     private static final int LONGEST_NAME = 100;
     private static final int LONGEST_TEXT = 2000;
     private static final int MOST_HOURS = 336;
@@ -23,15 +21,22 @@ class ProductForm {
     private static final int MOST_COUNT = 366;
 
     private final SettingsWords words;
+    private final Knowledge knowledge;
 
-    ProductForm(SettingsWords words) {
+    ProductForm(SettingsWords words, Knowledge knowledge) {
         this.words = words;
+        this.knowledge = knowledge;
+    }
+
+    /** Chemistries a line can be for. */
+    List<String> kinds() {
+        return knowledge.chemistries().ofProductLines();
     }
 
     void check(Form form, Mistakes mistakes) {
         String name = form.one("line-name");
         mistakes.expect(!name.isEmpty() && name.length() <= LONGEST_NAME, "line-name", words.products_name_missing());
-        mistakes.expect(KINDS.contains(form.one("kind")), "kind", words.products_kind_missing());
+        mistakes.expect(kinds().contains(form.one("kind")), "kind", words.products_kind_missing());
         mistakes.expect(number(form, "wait-hours", MOST_HOURS).isPresent(), "wait-hours", words.products_wait_wrong(MOST_HOURS));
         checkValidity(form, mistakes);
         mistakes.expect(one(form, "mixing", ProductLine.Mixing.values()), "mixing", words.products_mixing_missing());

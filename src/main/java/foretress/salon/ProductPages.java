@@ -128,7 +128,7 @@ public class ProductPages {
     }
 
     private List<Kind> kinds() {
-        return ProductForm.KINDS.stream().map(id -> new Kind(id, kind(id))).toList();
+        return products.kinds().stream().map(id -> new Kind(id, kind(id))).toList();
     }
 
     private String kind(String id) {

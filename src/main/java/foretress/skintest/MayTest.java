@@ -21,7 +21,6 @@ import java.util.Map;
  */
 @Singleton
 class MayTest {
-    private static final String DYE = "oxidative-dye";
     private static final String ANSWER = "not-done";
 
     private final Knowledge knowledge;
@@ -42,7 +41,8 @@ class MayTest {
     }
 
     private boolean prevents(Finding finding) {
-        return rules().rule(finding.ruleId()).map(Rule::weights).orElse(Map.of()).getOrDefault(DYE, Weight.NOTHING_FOUND) == Weight.PREVENTS;
+        Map<String, Weight> weights = rules().rule(finding.ruleId()).map(Rule::weights).orElse(Map.of());
+        return knowledge.chemistries().needingSkinTest().stream().anyMatch(dye -> weights.get(dye) == Weight.PREVENTS);
     }
 
     private boolean calls(Finding finding) {

@@ -11,9 +11,6 @@ import java.util.List;
  */
 public record BookingForm(String submission, String clientId, ClientForm person, String date, String time, String turn,
                           String stylist, List<String> services, List<String> without) {
-    /** A step of a service that may be taken out by name. */
-    static final String REMOVABLE = "tone";
-
     public BookingForm {
         services = List.copyOf(services);
         without = List.copyOf(without);
@@ -47,6 +44,6 @@ public record BookingForm(String submission, String clientId, ClientForm person,
 
     /** Whether this service has a toner that can be taken out of it. */
     public static boolean hasToner(Service service) {
-        return service.steps().size() > 1 && service.stepIds().contains(REMOVABLE);
+        return service.removable().isPresent();
     }
 }

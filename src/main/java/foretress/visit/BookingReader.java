@@ -79,8 +79,7 @@ public class BookingReader {
     }
 
     private static List<String> steps(Service service, BookingForm form) {
-        boolean without = form.isWithout(service.id()) && BookingForm.hasToner(service);
-        return service.stepIds().stream().filter(step -> !without || !step.equals(BookingForm.REMOVABLE)).toList();
+        return (form.isWithout(service.id()) ? service.plain() : service).stepIds();
     }
 
     private Optional<LocalDateTime> wall(BookingForm form, Mistakes mistakes) {

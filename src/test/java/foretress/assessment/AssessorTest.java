@@ -184,7 +184,7 @@ class AssessorTest {
     }
 
     private static RuleSet rules(Rule... rules) {
-        return new RuleSet(List.of(METAL, SCALP), List.of(), List.of(rules), List.of(LIGHTEN, TONE, CUT), List.of(HIGHLIGHTS, TRIM), List.of(),
+        return new RuleSet(List.of(METAL, SCALP), KnownTreatments.NONE, List.of(rules), List.of(LIGHTEN, TONE, CUT), List.of(HIGHLIGHTS, TRIM), List.of(),
             Map.of(), "0");
     }
 

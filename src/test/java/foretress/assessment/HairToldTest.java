@@ -1,8 +1,8 @@
 package foretress.assessment;
 
-import static foretress.assessment.Told.CUES;
 import static foretress.assessment.Told.QUESTIONS;
 import static foretress.assessment.Told.TODAY;
+import static foretress.assessment.Told.TREATED;
 import static foretress.assessment.Told.UK;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -40,7 +40,7 @@ class HairToldTest {
     }
 
     private static HairHistory history(Situation situation) {
-        return HairTold.of(situation, CUES).history();
+        return HairTold.of(situation, TREATED).history();
     }
 
     private static Optional<Series> series(String often, String every, SaidDate since) {

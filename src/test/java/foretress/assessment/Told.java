@@ -1,5 +1,6 @@
 package foretress.assessment;
 
+import foretress.hair.Residue;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Question.Keeps;
@@ -32,6 +33,9 @@ final class Told {
     static final Question LABEL = new Question("label", Kind.INGREDIENTS, List.of(), false, false, Set.of(), Map.of(), false, Keeps.FOR_GOOD, false);
     static final Questionnaire QUESTIONS = new Questionnaire(List.of(new Topic("all", List.of(LOTION, SMELL, TREATMENTS, LENGTH, MEDICINES, LABEL))));
     static final List<Cue> CUES = List.of(new Cue("restorer", List.of("restorer"), 1, Map.of("lotion", List.of("yes"))));
+    static final KnownTreatments TREATED = new KnownTreatments(List.of(new TreatmentKind("restorer", Residue.METAL, true),
+        new TreatmentKind("bleach", Residue.LIGHTENED, false), new TreatmentKind("perm", Residue.PERMED, false), new TreatmentKind("henna-pure", Residue.HENNA, false),
+        new TreatmentKind("henna-unknown", Residue.HENNA, true), new TreatmentKind("dont-know", Residue.UNKNOWN, true)), CUES);
 
     static final Policy UK = new Policy("uk", Map.of("label-age", 16, "minimum-age", 18, "skin-test-wait-hours", 48, "skin-test-validity-months", 6, "permed-hair-weeks", 12, "steroid-low-dose-mg", 10),
         Map.of(), "999", "A4", Hemisphere.NORTH, List.of());
@@ -117,7 +121,7 @@ final class Told {
     FactValue fact(FactDef def, FactDef... others) {
         List<FactDef> all = new ArrayList<>(Arrays.asList(others));
         all.add(def);
-        RuleSet rules = new RuleSet(all, CUES, List.of(), List.of(), List.of(), List.of(), Map.of(), "0");
+        RuleSet rules = new RuleSet(all, TREATED, List.of(), List.of(), List.of(), List.of(), Map.of(), "0");
         Situation situation = new Situation(TODAY, serviceDay, born, booked, QUESTIONS, answers, policy, tests, measured);
         return new FactFinder(rules, lexicon).find(situation).byId().get(def.id());
     }

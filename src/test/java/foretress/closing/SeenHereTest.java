@@ -26,7 +26,7 @@ class SeenHereTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
     private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
 
-    private final SeenHere seen = new SeenHere(KNOWLEDGE.questionnaire());
+    private final SeenHere seen = new SeenHere(KNOWLEDGE.questionnaire(), KNOWLEDGE.ruleSet());
 
     private static Service service(String id) {
         return KNOWLEDGE.ruleSet().service(id).orElseThrow();

@@ -7,6 +7,7 @@ import foretress.assessment.FactDef;
 import foretress.assessment.FactFinder;
 import foretress.assessment.FactValue;
 import foretress.assessment.Lexicon;
+import foretress.assessment.KnownTreatments;
 import foretress.assessment.RuleSet;
 import foretress.assessment.Situation;
 import foretress.questionnaire.Answer;
@@ -73,7 +74,7 @@ class FactLawsTest {
     }
 
     private static RuleSet only(FactDef def) {
-        return new RuleSet(List.of(def), List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), "");
+        return new RuleSet(List.of(def), new KnownTreatments(KNOWLEDGE.ruleSet().treatments().kinds(), List.of()), List.of(), List.of(), List.of(), List.of(), Map.of(), "");
     }
 
     /** The questions a fact reads, and those that open them, the openers first. */

@@ -2,9 +2,16 @@ package foretress.knowledge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foretress.assessment.Chemistry.SkinTest;
+import foretress.assessment.Chemistry;
+import foretress.assessment.Rule;
+import foretress.assessment.RuleSet;
+import foretress.assessment.TreatmentKind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** Reads the real knowledge: anything wrong in it fails the build, with its place. */
@@ -21,6 +28,38 @@ class KnowledgeTest {
     void everyIdHasWordsInEveryLanguage() {
         Knowledge knowledge = new KnowledgeReader(KnowledgeFiles.ofClassPath()).read();
         assertThat(WordsCheck.missing(knowledge)).as("words to write").isEmpty();
+    }
+
+    /** What no fact looks for would never be found on the hair. */
+    @Test
+    void everyTreatmentIsLookedForAndEveryOneThatMayHoldMetalAsMetal() {
+        RuleSet rules = Knowledge.load().ruleSet();
+        assertThat(rules.treatments().kinds()).isNotEmpty().allSatisfy(kind -> assertThat(lookedFor(rules, "left", "kind-left", "metal")).contains(kind.id()));
+        assertThat(lookedFor(rules, "metal")).containsExactlyInAnyOrderElementsOf(
+            rules.treatments().kinds().stream().filter(TreatmentKind::mayHoldMetal).map(TreatmentKind::id).toList());
+    }
+
+    private static Set<String> lookedFor(RuleSet rules, String... computations) {
+        return rules.facts().stream().flatMap(def -> def.computation().stream()).filter(how -> List.of(computations).contains(how.name()))
+            .flatMap(how -> how.of().stream()).collect(Collectors.toSet());
+    }
+
+    @Test
+    void everyTreatmentHasItsWordsBesideTheStrandMap() {
+        Knowledge knowledge = Knowledge.load();
+        for (String language : knowledge.languages()) {
+            assertThat(knowledge.ruleSet().treatments().kinds()).allSatisfy(kind -> assertThat(knowledge.words(language).own()).contains("answers.treatment." + kind.id()));
+        }
+    }
+
+    @Test
+    void everyChemistryThatIsPutOnIsWeighedAndEveryDyeOwesItsTest() {
+        Knowledge knowledge = Knowledge.load();
+        for (Chemistry chemistry : knowledge.chemistries().all()) {
+            List<Rule> weighing = knowledge.ruleSet().rules().stream().filter(rule -> rule.weights().containsKey(chemistry.id())).toList();
+            assertThat(chemistry.dry() || chemistry.id().equals("alkali") || !weighing.isEmpty()).as(chemistry.id()).isTrue();
+            assertThat(chemistry.skinTest() == SkinTest.NO || weighing.stream().anyMatch(rule -> rule.demands().contains("skin-test"))).as(chemistry.id()).isTrue();
+        }
     }
 
     @Test

@@ -2,17 +2,23 @@ package foretress.knowledge;
 
 import foretress.assessment.Service;
 import foretress.assessment.Step;
+import foretress.assessment.TreatmentKind;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Writes docs/reference/services.md from knowledge. */
 final class ServicesReference {
     private final Knowledge knowledge;
     private final Words words;
+    private final Map<String, List<String>> groups;
 
     ServicesReference(Knowledge knowledge) {
         this.knowledge = knowledge;
         this.words = knowledge.words("en");
+        String services = "services.yaml";
+        this.groups = new ServicesReader().read(Yaml.read(services, KnowledgeFiles.ofClassPath().under(services).get(services), new Complaints()).orElseThrow()).groups();
     }
 
     String write() {
@@ -35,12 +41,30 @@ final class ServicesReference {
             |---|---|---|
             %s
 
+            ## Groups of chemistries
+
+            A rule or a question that names a group means each of its members; the pages of rules and questions name the members.
+
+            %s
+
+            ## What a treatment leaves
+
+            | treatment | leaves | may hold metal |
+            |---|---|---|
+            %s
+
             ## Tests that rules ask for
 
             %s
             """.formatted(knowledge.ruleSet().services().size(), rows(knowledge.ruleSet().services(), this::service),
                 knowledge.ruleSet().steps().size(), rows(knowledge.ruleSet().steps(), this::step),
+                rows(List.copyOf(groups.entrySet()), group -> "- `%s` %s".formatted(group.getKey(), String.join(", ", group.getValue()))),
+                rows(knowledge.ruleSet().treatments().kinds(), ServicesReference::treatment),
                 rows(knowledge.ruleSet().tests(), id -> "- `%s` %s".formatted(id, words.test(id))));
+    }
+
+    private static String treatment(TreatmentKind kind) {
+        return "| `%s` | %s | %s |".formatted(kind.id(), kind.leaves().name().toLowerCase(Locale.ROOT).replace('_', ' '), kind.mayHoldMetal() ? "yes" : "no");
     }
 
     private static <T> String rows(List<T> all, java.util.function.Function<T, String> row) {

@@ -8,6 +8,7 @@ import foretress.assessment.FactDef;
 import foretress.assessment.FactValue;
 import foretress.assessment.Facts;
 import foretress.assessment.Finding;
+import foretress.assessment.KnownTreatments;
 import foretress.assessment.Rule;
 import foretress.assessment.RuleSet;
 import foretress.assessment.Service;
@@ -104,7 +105,7 @@ final class StandTogether {
 
     /** All rules that read no other facts: one of them may speak for either of the two. */
     private RuleSet rulesOn(Set<String> facts) {
-        return new RuleSet(rules.facts(), List.of(), rules.rules().stream().filter(rule -> facts.containsAll(about(rule))).toList(), rules.steps(),
+        return new RuleSet(rules.facts(), KnownTreatments.NONE, rules.rules().stream().filter(rule -> facts.containsAll(about(rule))).toList(), rules.steps(),
             List.of(), rules.tests(), rules.sources(), "");
     }
 

@@ -1,0 +1,42 @@
+package foretress.assessment;
+
+import foretress.assessment.Chemistry.SkinTest;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** The chemistries there are, in the order of screens, and what is asked of several at once. One nobody knows is never dry. */
+public record Chemistries(List<Chemistry> all) {
+    public Chemistries {
+        all = List.copyOf(all);
+    }
+
+    /** Nothing is put on the hair by any of these. */
+    public boolean dry(Collection<String> used) {
+        return ids(Chemistry::dry).containsAll(used);
+    }
+
+    /** One of these wants a skin test first, or a letter in its place. */
+    public boolean needSkinTest(Collection<String> used) {
+        return ids(chemistry -> chemistry.skinTest() != SkinTest.NO).stream().anyMatch(used::contains);
+    }
+
+    /** Those that nothing opens but the test itself. */
+    public List<String> needingSkinTest() {
+        return ids(chemistry -> chemistry.skinTest() == SkinTest.YES);
+    }
+
+    /** A dermatologist's letter that names the product can stand for the test. */
+    public boolean openedByLetter(String id) {
+        return ids(chemistry -> chemistry.skinTest() == SkinTest.OR_LETTER).contains(id);
+    }
+
+    /** Those a salon may have product lines of. */
+    public List<String> ofProductLines() {
+        return ids(Chemistry::productLine);
+    }
+
+    private List<String> ids(Predicate<Chemistry> which) {
+        return all.stream().filter(which).map(Chemistry::id).toList();
+    }
+}
