@@ -1,5 +1,6 @@
 package foretress.bench;
 
+import foretress.intake.Refusals;
 import foretress.salon.Staff;
 import foretress.salon.Who;
 import foretress.visit.Visit;
@@ -7,6 +8,7 @@ import foretress.visit.Visits;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.ws.rs.ClientErrorException;
 import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.RedirectionException;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.UUID;
@@ -16,11 +18,13 @@ import java.util.UUID;
 public class BenchDoor {
     private final Visits visits;
     private final BenchTests tests;
+    private final Refusals refusals;
     private final Who who;
 
-    BenchDoor(Visits visits, BenchTests tests, Who who) {
+    BenchDoor(Visits visits, BenchTests tests, Refusals refusals, Who who) {
         this.visits = visits;
         this.tests = tests;
+        this.refusals = refusals;
         this.who = who;
     }
 
@@ -33,6 +37,15 @@ public class BenchDoor {
         Visit visit = visit(id);
         if (!visit.state.isAhead()) {
             throw new ClientErrorException(Response.Status.CONFLICT);
+        }
+        return visit;
+    }
+
+    /** The same before a test is begun: nobody is tested against their word, so one that was refused leads to the talk about it. */
+    Visit wanted(UUID id, BenchTestKind kind) {
+        Visit visit = ahead(id);
+        if (refusals.of(visit).contains(kind.code())) {
+            throw new RedirectionException(Response.Status.SEE_OTHER, URI.create(RefusedPages.at(visit)));
         }
         return visit;
     }

@@ -64,12 +64,12 @@ public class BenchElasticityPages {
 
     @GET
     public TemplateInstance begin(@RestPath UUID id) {
-        return page(door.ahead(id), Optional.empty(), Typed.FIRST, new Mistakes());
+        return page(door.wanted(id, BenchTestKind.ELASTICITY), Optional.empty(), Typed.FIRST, new Mistakes());
     }
 
     @POST
     public Response first(@RestPath UUID id, MultivaluedMap<String, String> posted) {
-        return pulled(door.ahead(id), Optional.empty(), new Form(posted));
+        return pulled(door.wanted(id, BenchTestKind.ELASTICITY), Optional.empty(), new Form(posted));
     }
 
     @GET

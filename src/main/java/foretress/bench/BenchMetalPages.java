@@ -86,13 +86,13 @@ public class BenchMetalPages {
 
     @GET
     public TemplateInstance where(@RestPath UUID id) {
-        return cut(door.ahead(id), new Form(new MultivaluedHashMap<>()), false, UUID.randomUUID().toString(), new Mistakes());
+        return cut(door.wanted(id, BenchTestKind.METAL), new Form(new MultivaluedHashMap<>()), false, UUID.randomUUID().toString(), new Mistakes());
     }
 
     @POST
     public Response cut(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
-        Visit visit = door.ahead(id);
+        Visit visit = door.wanted(id, BenchTestKind.METAL);
         Mistakes mistakes = new Mistakes();
         List<Tuft> tufts = new ArrayList<>();
         List<String> without = new ArrayList<>();

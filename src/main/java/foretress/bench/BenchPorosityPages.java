@@ -69,13 +69,13 @@ public class BenchPorosityPages {
 
     @GET
     public TemplateInstance begin(@RestPath UUID id) {
-        return form(door.ahead(id), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes());
+        return form(door.wanted(id, BenchTestKind.POROSITY), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes());
     }
 
     @POST
     public Response felt(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
-        Visit visit = door.ahead(id);
+        Visit visit = door.wanted(id, BenchTestKind.POROSITY);
         Mistakes mistakes = new Mistakes();
         Map<Part, Feel> felt = read(form, mistakes);
         if (!mistakes.isEmpty()) {

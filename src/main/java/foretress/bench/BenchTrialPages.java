@@ -80,13 +80,13 @@ public class BenchTrialPages {
 
     @GET
     public TemplateInstance begin(@RestPath UUID id, @RestPath String kind) {
-        return begin(door.ahead(id), of(kind), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes());
+        return begin(door.wanted(id, of(kind)), of(kind), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes());
     }
 
     @POST
     public Response start(@RestPath UUID id, @RestPath String kind, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
-        Visit visit = door.ahead(id);
+        Visit visit = door.wanted(id, of(kind));
         Mistakes mistakes = new Mistakes();
         Optional<BenchTestTrial> trial = read(form, mistakes);
         if (trial.isEmpty()) {

@@ -3,11 +3,13 @@ package foretress.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.MovedClock;
+import foretress.Walker;
 import foretress.assessment.Weight;
 import foretress.intake.Assessments;
 import foretress.intake.Intake;
 import foretress.intake.KeptAssessment;
 import foretress.intake.Knocking;
+import foretress.intake.Refusals;
 import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
@@ -17,9 +19,12 @@ import jakarta.inject.Inject;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -34,6 +39,7 @@ class BenchMetalTest {
     @Inject BenchTests tests;
     @Inject Intake intake;
     @Inject Assessments assessments;
+    @Inject Refusals refusals;
     @Inject MovedClock clock;
     @Inject MovedNanos nanos;
     UUID visit;
@@ -84,6 +90,24 @@ class BenchMetalTest {
         assertThat(bench.walker().page().select("input[name=from-B]").val()).isEqualTo("34");
         assertThat(bench.walker().page().select("input[name=to-B]").val()).isEqualTo("40");
         assertThat(bench.walker().page().select(".strand-svg")).isNotEmpty();
+    }
+
+    @Test
+    @DisplayName("R47: a test the client does not want is not begun by its address either: it leads to the talk about it")
+    void aRefusedTestIsNotBegunByItsAddress() {
+        Set<String> all = Arrays.stream(BenchTestKind.values()).map(BenchTestKind::code).filter(code -> !code.equals("hair-length")).collect(Collectors.toSet());
+        refusals.say(visit, all);
+        Walker petra = salon.as("petra");
+        String here = "/visits/" + visit;
+        for (String test : all) {
+            assertThat(petra.open(here + "/bench/" + test).at()).as(test).isEqualTo(here + "/refused");
+            petra.post(here + "/bench/" + test, petra.fields("main form"));
+            assertThat(petra.at()).as(test + ", sent from a page opened before").isEqualTo(here + "/refused");
+        }
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit))).isEmpty();
+        refusals.wantedAfterAll(visit, Set.of("incompatibility-test"), salon.stylist().id);
+        assertThat(petra.open(here + "/bench/incompatibility-test").expect(200).at()).endsWith("/incompatibility-test");
+        assertThat(petra.open(here + "/bench/test-cutting").at()).isEqualTo(here + "/refused");
     }
 
     @Test
