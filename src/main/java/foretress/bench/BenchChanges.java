@@ -68,7 +68,7 @@ class BenchChanges {
     }
 
     private Optional<Situation> without(Visit visit, Situation with, BenchTest test) {
-        if (test.kind == BenchTestKind.LENGTH) {
+        if (test.kind() == BenchTestKind.LENGTH) {
             return Optional.of(with.tested(with.tests(), Optional.empty()));
         }
         return tests.fact(visit, test).map(fact -> {

@@ -64,7 +64,7 @@ public class BenchDoor {
 
     /** Whoever made it, and the owner, may say that it was entered in error; what shuts a service is the owner's alone. */
     BenchStrike strike(BenchTest test) {
-        return strike(test.madeBy, tests.shuts(test));
+        return strike(test.madeBy(), tests.shuts(test));
     }
 
     /** The same of one thing seen. */
@@ -95,7 +95,7 @@ public class BenchDoor {
     }
 
     static String at(BenchTest test) {
-        return "/visits/" + test.visitId + "/bench/" + test.kind.code() + "/" + test.id;
+        return "/visits/" + test.visitId() + "/bench/" + test.kind().code() + "/" + test.id();
     }
 
     public static Response go(String path) {

@@ -17,7 +17,6 @@ import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.BadRequestException;
-import jakarta.ws.rs.ForbiddenException;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
@@ -170,7 +169,7 @@ public class BenchMetalPages {
             var typed = new BenchMetalView.Mix(form.one("recipe"), form.one("strength"), form.one("unit"), form.one("ml"));
             return Response.status(422).entity(new BenchMetal(views.of(visit, found, Optional.of(typed), mistakes))).build();
         }
-        tests.change(found, BenchTestMetal.class, before -> found.state == BenchTest.State.MADE ? before.mixed(mix.get()) : before, door.staff());
+        tests.change(found, BenchTestMetal.class, before -> found.state() == BenchTest.State.MADE ? before.mixed(mix.get()) : before, door.staff());
         return back(found);
     }
 
@@ -319,7 +318,7 @@ public class BenchMetalPages {
         if (mistakes.isEmpty() && apart.isEmpty()) {
             mistakes.expect(since >= Duration.ofHours(hours()).toMillis(), "look-" + letters.get(0), say.next_day_early((int) (since / 3_600_000), hours()));
         }
-        if (found.state != BenchTest.State.ENDED || !mistakes.isEmpty()) {
+        if (found.state() != BenchTest.State.ENDED || !mistakes.isEmpty()) {
             return Response.status(422).entity(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes))).build();
         }
         String day = clock.instant().atZone(visit.zone()).toLocalDate().toString();

@@ -51,7 +51,7 @@ class BenchMetalViews {
         BenchTestMetal body = tests.body(test, BenchTestMetal.class);
         MetalTest metal = tests.metal(test);
         BenchHead head = BenchHead.of(visit, time);
-        boolean running = test.state == BenchTest.State.RUNNING && !test.struck();
+        boolean running = test.state() == BenchTest.State.RUNNING && !test.struck();
         BenchTail tail = tails.of(visit, test);
         List<BenchMetalView.Tuft> tufts = metal.tufts().stream().map(t -> tuft(body, metal, t)).toList();
         boolean alarmed = metal.stopsNow();
@@ -72,7 +72,7 @@ class BenchMetalViews {
     }
 
     private static int step(BenchTest test) {
-        return switch (test.state) {
+        return switch (test.state()) {
             case MADE -> 2;
             case RUNNING -> 3;
             case ENDED -> 4;
@@ -144,7 +144,7 @@ class BenchMetalViews {
         String ended = test.endedAt().map(at -> say.ended_at(time.dayAndTime(at.atZone(visit.zone())), BenchNumber.clock(metal.ranSeconds()))).orElse("");
         boolean notWhole = outcome.filter("not-whole"::equals).isPresent();
         return new BenchMetalView.Result(outcome.isPresent(), outcome.map(BenchSay::weight).orElse(Weight.NOTE),
-            outcome.map(words::outcome).orElseGet(test.state == BenchTest.State.ENDED ? say::stopped_early : say::state_running),
+            outcome.map(words::outcome).orElseGet(test.state() == BenchTest.State.ENDED ? say::stopped_early : say::state_running),
             notWhole ? metal.gaps().stream().map(words::gap).toList() : List.of(), ended);
     }
 
@@ -153,12 +153,12 @@ class BenchMetalViews {
         long toGo = Math.max(0, waitMillis - tests.sinceBegunMillis(test));
         Instant from = clock.instant().plusMillis(toGo);
         String done = body.nextDay().map(l -> l.apart().isEmpty() ? say.next_day_intact() : say.next_day_apart(String.join(", ", l.apart()))).orElse("");
-        boolean due = test.state == BenchTest.State.ENDED && metal.fullTime() && body.nextDay().isEmpty() && !metal.stopsNow();
+        boolean due = test.state() == BenchTest.State.ENDED && metal.fullTime() && body.nextDay().isEmpty() && !metal.stopsNow();
         return new BenchMetalView.NextDay(due, toGo > 0, toGo > 0 ? say.next_day_from(time.dayAndTime(from.atZone(visit.zone()))) : say.next_day_now(), done);
     }
 
     private static String version(BenchTest test, MetalTest metal, BenchTail tail) {
-        return test.version + "-" + test.state + "-" + metal.seen().hashCode() + "-" + metal.fullTime() + "-" + tail.photos().size() + "-" + test.struck();
+        return test.version() + "-" + test.state() + "-" + metal.seen().hashCode() + "-" + metal.fullTime() + "-" + tail.photos().size() + "-" + test.struck();
     }
 
     private String news(MetalTest metal) {

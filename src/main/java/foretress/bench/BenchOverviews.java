@@ -107,24 +107,24 @@ public class BenchOverviews {
     }
 
     private String length(Visit visit, List<BenchTest> made) {
-        return made.stream().filter(t -> t.kind == BenchTestKind.LENGTH && !t.struck() && t.visitId.equals(visit.id)).findFirst()
-            .map(t -> say.length_measured(tests.body(t, BenchTestLength.class).cm(), at(visit, t.madeAt))).orElse("");
+        return made.stream().filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck() && t.visitId().equals(visit.id)).findFirst()
+            .map(t -> say.length_measured(tests.body(t, BenchTestLength.class).cm(), at(visit, t.madeAt()))).orElse("");
     }
 
     BenchTimer timer(BenchTest test) {
-        String name = words.kind(test.kind);
+        String name = words.kind(test.kind());
         long left = tests.leftSeconds(test);
-        String client = visits.find(test.visitId).map(v -> v.client.fullName()).orElse("");
-        return new BenchTimer(test.id.toString(), BenchDoor.at(test), name, client, left, BenchNumber.clock(left), say.due(name, client));
+        String client = visits.find(test.visitId()).map(v -> v.client.fullName()).orElse("");
+        return new BenchTimer(test.id().toString(), BenchDoor.at(test), name, client, left, BenchNumber.clock(left), say.due(name, client));
     }
 
     /** When nobody watched the clock of this test, a sentence each. */
     List<String> unwatched(Visit visit, BenchTest test) {
-        return tests.gaps(test).stream().map(gap -> unwatched(gap, test.kind == BenchTestKind.STRAND, hour(visit, gap.from), hour(visit, gap.to))).toList();
+        return tests.gaps(test).stream().map(gap -> unwatched(gap, test.kind() == BenchTestKind.STRAND, hour(visit, gap.from()), hour(visit, gap.to()))).toList();
     }
 
     private String unwatched(BenchTestGap gap, boolean onTheHead, String from, String to) {
-        if (gap.asleep) {
+        if (gap.asleep()) {
             return onTheHead ? say.unwatched_asleep_head(from, to) : say.unwatched_asleep(from, to);
         }
         return onTheHead ? say.unwatched_head(from, to) : say.unwatched(from, to);
@@ -141,16 +141,16 @@ public class BenchOverviews {
 
     private Past past(Visit visit, BenchTest test) {
         Optional<String> outcome = tests.outcome(test);
-        String href = test.kind == BenchTestKind.LENGTH ? "" : BenchDoor.at(test);
-        return new Past(href, words.kind(test.kind), at(visit, test.begun()), outcome.isPresent(), outcome.map(BenchSay::weight).orElse(Weight.NOTE),
+        String href = test.kind() == BenchTestKind.LENGTH ? "" : BenchDoor.at(test);
+        return new Past(href, words.kind(test.kind()), at(visit, test.begun()), outcome.isPresent(), outcome.map(BenchSay::weight).orElse(Weight.NOTE),
             outcome.map(words::outcome).orElseGet(() -> unread(test)), test.struck(), tails.struck(visit, test));
     }
 
     private String unread(BenchTest test) {
-        if (test.kind == BenchTestKind.LENGTH) {
+        if (test.kind() == BenchTestKind.LENGTH) {
             return say.length_cm(tests.body(test, BenchTestLength.class).cm());
         }
-        return test.struck() ? say.struck_short() : switch (test.state) {
+        return test.struck() ? say.struck_short() : switch (test.state()) {
             case MADE -> say.state_prepared();
             case RUNNING -> say.state_running();
             case ENDED -> say.state_says_nothing();

@@ -89,8 +89,8 @@ public class BenchRecordPages {
     public Response look(@RestPath UUID id, @RestPath UUID test, @RestPath UUID photo) {
         BenchTest found = door.test(id, test);
         BenchTestPhoto kept = tests.photo(found, photo).orElseThrow(NotFoundException::new);
-        ledger.note(door.staff().toString(), "bench photo seen", kept.id.toString());
-        return kept.kept == Keeping.REDRAWN ? SentFile.photo(tests.bytes(kept)) : SentFile.download(tests.bytes(kept), "application/octet-stream", "photo");
+        ledger.note(door.staff().toString(), "bench photo seen", kept.id().toString());
+        return kept.kept() == Keeping.REDRAWN ? SentFile.photo(tests.bytes(kept)) : SentFile.download(tests.bytes(kept), "application/octet-stream", "photo");
     }
 
     private Response again(Visit visit, BenchTest test, String typed, Mistakes mistakes) {
@@ -98,7 +98,7 @@ public class BenchRecordPages {
     }
 
     private BenchAgain page(Visit visit, BenchTest test, String typed, Mistakes mistakes) {
-        return new BenchAgain(BenchHead.of(visit, time), words.kind(test.kind), address(test), tails.of(visit, test), typed, mistakes);
+        return new BenchAgain(BenchHead.of(visit, time), words.kind(test.kind()), address(test), tails.of(visit, test), typed, mistakes);
     }
 
     private static Response back(BenchTest test) {
@@ -106,6 +106,6 @@ public class BenchRecordPages {
     }
 
     private static String address(BenchTest test) {
-        return test.kind == BenchTestKind.LENGTH ? "/visits/" + test.visitId + "/bench" : BenchDoor.at(test);
+        return test.kind() == BenchTestKind.LENGTH ? "/visits/" + test.visitId() + "/bench" : BenchDoor.at(test);
     }
 }

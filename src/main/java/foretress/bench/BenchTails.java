@@ -22,10 +22,10 @@ class BenchTails {
     }
 
     BenchTail of(Visit visit, BenchTest test) {
-        String href = BenchDoor.at(visit) + "/tests/" + test.id;
+        String href = BenchDoor.at(visit) + "/tests/" + test.id();
         List<BenchTail.Photo> photos = tests.photos(test).stream()
-            .map(p -> new BenchTail.Photo(href + "/photo/" + p.id, say.photo_of(at(visit, p.takenAt)))).toList();
-        return new BenchTail(href, say.made_by(BenchDoor.name(test.madeBy), at(visit, test.begun())), struck(visit, test),
+            .map(p -> new BenchTail.Photo(href + "/photo/" + p.id(), say.photo_of(at(visit, p.takenAt())))).toList();
+        return new BenchTail(href, say.made_by(BenchDoor.name(test.madeBy()), at(visit, test.begun())), struck(visit, test),
             test.struck() ? BenchStrike.NO : door.strike(test), !test.struck() && photos.size() < BenchTests.MOST_PHOTOS, photos);
     }
 

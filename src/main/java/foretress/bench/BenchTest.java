@@ -1,6 +1,7 @@
 package foretress.bench;
 
 import foretress.visit.Client;
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Column;
@@ -16,6 +17,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** One test at the bench. What was measured is sealed; one entered in error is struck out and stays. */
 @Entity
@@ -25,49 +27,105 @@ public class BenchTest extends PanacheEntityBase {
     public enum State { MADE, RUNNING, ENDED }
 
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "client_id")
-    public UUID clientId;
+    private UUID clientId;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Convert(converter = KindCode.class)
-    public BenchTestKind kind;
+    private BenchTestKind kind;
     @Enumerated(EnumType.STRING)
-    public State state;
-    String submission;
+    private State state;
+    private String submission;
     @Column(name = "made_at")
-    public Instant madeAt;
+    private Instant madeAt;
     @Column(name = "made_by")
-    public UUID madeBy;
+    private UUID madeBy;
     @Column(name = "started_at")
-    Instant startedAt;
+    private Instant startedAt;
     @Column(name = "started_ran")
-    Long startedRan;
+    private Long startedRan;
     @Column(name = "started_steady")
-    Long startedSteady;
+    private Long startedSteady;
     /** How long it takes, in seconds; 0 where nothing is waited for. */
     @Column(name = "wait_seconds")
-    public int waitSeconds;
+    private int waitSeconds;
     @Column(name = "ended_at")
-    Instant endedAt;
+    private Instant endedAt;
     @Column(name = "ended_by")
-    UUID endedBy;
+    private UUID endedBy;
     @Column(name = "lasted_ran")
-    Long lastedRan;
+    private Long lastedRan;
     @Column(name = "lasted_steady")
-    Long lastedSteady;
+    private Long lastedSteady;
     @Column(columnDefinition = "text")
-    String body;
+    private String body;
     @Column(columnDefinition = "text")
-    String told;
+    private String told;
     @Column(name = "struck_at")
-    Instant struckAt;
+    private Instant struckAt;
     @Column(name = "struck_by")
-    UUID struckBy;
+    private UUID struckBy;
     @Column(name = "struck_why", columnDefinition = "text")
-    String struckWhy;
+    private String struckWhy;
     @Version
-    public int version;
+    private int version;
+
+    protected BenchTest() {}
+
+    /** A test prepared; one whose clock never runs is done at once. What was measured is kept right after. */
+    BenchTest(Visit visit, BenchTestKind kind, String submission, UUID by, Instant now) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.kind = kind;
+        this.state = kind.isWatched() ? State.MADE : State.ENDED;
+        this.submission = submission;
+        this.madeAt = now;
+        this.madeBy = by;
+    }
+
+    /**
+     * Its clock runs from here on.
+     *
+     * @throws IllegalStateException when it ran already, or was struck out
+     */
+    void start(Run now, Instant at, int seconds) {
+        if (state != State.MADE || struck()) {
+            throw new IllegalStateException("only what is prepared is started, not what is " + state);
+        }
+        this.state = State.RUNNING;
+        this.startedAt = at;
+        this.startedRan = now.ranMillis();
+        this.startedSteady = now.steadyMillis();
+        this.waitSeconds = seconds;
+    }
+
+    /** Its clock stands still from here on. */
+    void end(Run now, Instant at, UUID by) {
+        Run lasted = started().map(now::since).orElse(Run.NONE);
+        this.lastedRan = lasted.ranMillis();
+        this.lastedSteady = lasted.steadyMillis();
+        this.state = State.ENDED;
+        this.endedAt = at;
+        this.endedBy = by;
+    }
+
+    /** Entered in error: it says nothing any more. */
+    void strike(UUID by, Instant now, UnaryOperator<String> seal) {
+        this.struckAt = now;
+        this.struckBy = by;
+        this.struckWhy = seal.apply(place("struck_why"));
+    }
+
+    void measured(UnaryOperator<String> seal) {
+        this.body = seal.apply(place("body"));
+    }
+
+    /** What the client had told of the hair by then. */
+    void toldBy(UnaryOperator<String> seal) {
+        this.told = seal.apply(place("told"));
+    }
 
     public Optional<Instant> startedAt() {
         return Optional.ofNullable(startedAt);
@@ -140,5 +198,53 @@ public class BenchTest extends PanacheEntityBase {
         @Override public BenchTestKind convertToEntityAttribute(String code) {
             return code == null ? null : BenchTestKind.of(code).orElseThrow(() -> new IllegalStateException("no such test: " + code));
         }
+    }
+
+    public UUID id() {
+        return id;
+    }
+
+    public UUID clientId() {
+        return clientId;
+    }
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public BenchTestKind kind() {
+        return kind;
+    }
+
+    public State state() {
+        return state;
+    }
+
+    public Instant madeAt() {
+        return madeAt;
+    }
+
+    public UUID madeBy() {
+        return madeBy;
+    }
+
+    public int waitSeconds() {
+        return waitSeconds;
+    }
+
+    String body() {
+        return body;
+    }
+
+    String told() {
+        return told;
+    }
+
+    String struckWhy() {
+        return struckWhy;
+    }
+
+    public int version() {
+        return version;
     }
 }

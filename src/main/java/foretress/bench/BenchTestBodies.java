@@ -14,26 +14,22 @@ public class BenchTestBodies {
     }
 
     void keep(BenchTest test, Object body) {
-        test.body = json.seal(test.clientId, test.place("body"), body);
+        test.measured(place -> json.seal(test.clientId(), place, body));
     }
 
     <T> T open(BenchTest test, Class<T> type) {
-        return json.open(test.clientId, test.place("body"), test.body, type);
+        return json.open(test.clientId(), test.place("body"), test.body(), type);
     }
 
     void keepTold(BenchTest test, List<String> treatments) {
-        test.told = json.seal(test.clientId, test.place("told"), treatments);
+        test.toldBy(place -> json.seal(test.clientId(), place, treatments));
     }
 
     List<String> told(BenchTest test) {
-        return List.of(json.open(test.clientId, test.place("told"), test.told, String[].class));
-    }
-
-    void keep(BenchTestSeen row, Seen seen) {
-        row.body = json.seal(row.clientId, row.place("body"), seen);
+        return List.of(json.open(test.clientId(), test.place("told"), test.told(), String[].class));
     }
 
     Seen open(BenchTestSeen row) {
-        return json.open(row.clientId, row.place("body"), row.body, Seen.class);
+        return json.open(row.clientId(), row.place("body"), row.body(), Seen.class);
     }
 }

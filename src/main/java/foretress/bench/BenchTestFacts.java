@@ -54,30 +54,30 @@ public class BenchTestFacts implements ChairRecord {
     }
 
     @Override public Optional<Integer> measuredLengthCm(Visit visit) {
-        return BenchTest.ofVisit(visit.id).stream().filter(t -> t.kind == BenchTestKind.LENGTH && !t.struck()).findFirst()
+        return BenchTest.ofVisit(visit.id).stream().filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck()).findFirst()
             .map(t -> bodies.open(t, BenchTestLength.class).cm());
     }
 
     /** What one test says for this visit; empty for what says nothing, and for what no fact is made of. */
     Optional<TestFact> fact(Visit visit, BenchTest test) {
-        return readings.outcome(test).filter(any -> TestFact.OUTCOMES.containsKey(test.kind.code())).map(outcome -> fact(visit, test, outcome));
+        return readings.outcome(test).filter(any -> TestFact.OUTCOMES.containsKey(test.kind().code())).map(outcome -> fact(visit, test, outcome));
     }
 
     private TestFact fact(Visit visit, BenchTest test, String outcome) {
         LocalDate started = test.begun().atZone(visit.zone()).toLocalDate();
-        boolean thisVisit = test.visitId.equals(visit.id);
-        boolean overtaken = ONE_VISIT.contains(test.kind) && !thisVisit || treatedSince(visit, test, started);
-        return new TestFact(test.kind.code(), outcome, started, read(test, started), waitKept(test), thisVisit, thisVisit, false, overtaken);
+        boolean thisVisit = test.visitId().equals(visit.id);
+        boolean overtaken = ONE_VISIT.contains(test.kind()) && !thisVisit || treatedSince(visit, test, started);
+        return new TestFact(test.kind().code(), outcome, started, read(test, started), waitKept(test), thisVisit, thisVisit, false, overtaken);
     }
 
     /** A metal test is read whole only with the look on the next day. */
     private Optional<LocalDate> read(BenchTest test, LocalDate started) {
-        return test.kind == BenchTestKind.METAL ? nextDay(test).map(look -> LocalDate.parse(look.day())) : Optional.of(started);
+        return test.kind() == BenchTestKind.METAL ? nextDay(test).map(look -> LocalDate.parse(look.day())) : Optional.of(started);
     }
 
     private boolean waitKept(BenchTest test) {
         long hours = policy().incompatibilityTestHours();
-        return test.kind != BenchTestKind.METAL || nextDay(test).filter(l -> l.afterMillis() >= Duration.ofHours(hours).toMillis()).isPresent();
+        return test.kind() != BenchTestKind.METAL || nextDay(test).filter(l -> l.afterMillis() >= Duration.ofHours(hours).toMillis()).isPresent();
     }
 
     private Optional<BenchTestMetal.NextDay> nextDay(BenchTest test) {
@@ -86,7 +86,7 @@ public class BenchTestFacts implements ChairRecord {
 
     /** A service was done here since, or the client tells of a treatment that was not told of when the test was made. */
     private boolean treatedSince(Visit visit, BenchTest test, LocalDate started) {
-        return visits.of(test.clientId).stream().filter(v -> v.state == State.CLOSED && v.startsAt.isAfter(test.begun()))
+        return visits.of(test.clientId()).stream().filter(v -> v.state == State.CLOSED && v.startsAt.isAfter(test.begun()))
             .anyMatch(v -> !knowledge.chemistries().dry(chemistry.of(v))) || toldSince(visit, test, started);
     }
 

@@ -14,22 +14,26 @@ import java.util.UUID;
 @Entity
 @Table(name = "bench_gap")
 public class BenchTestGap extends PanacheEntityBase {
-    @Id UUID id;
-    @Column(name = "ran_millis") long ranMillis;
-    @Column(name = "from_at") public Instant from;
-    @Column(name = "to_at") public Instant to;
+    @Id private UUID id;
+    @Column(name = "ran_millis") private long ranMillis;
+    @Column(name = "from_at") private Instant from;
+    @Column(name = "to_at") private Instant to;
     /** The server was there all the time: its machine slept, or somebody put the clock on the wall forward. */
-    public boolean asleep;
+    private boolean asleep;
+
+    protected BenchTestGap() {}
+
+    private BenchTestGap(long ranMillis, Instant from, Instant to, boolean asleep) {
+        this.id = UUID.randomUUID();
+        this.ranMillis = ranMillis;
+        this.from = from;
+        this.to = to.isBefore(from) ? from : to;
+        this.asleep = asleep;
+    }
 
     /** A clock put back meanwhile tells no length: then it begins and ends at once. */
     static void keep(long ranMillis, Instant from, Instant to, boolean asleep) {
-        BenchTestGap gap = new BenchTestGap();
-        gap.id = UUID.randomUUID();
-        gap.ranMillis = ranMillis;
-        gap.from = from;
-        gap.to = to.isBefore(from) ? from : to;
-        gap.asleep = asleep;
-        gap.persist();
+        new BenchTestGap(ranMillis, from, to, asleep).persist();
     }
 
     /** Those in which this test's clock stood still; which of them are this test's is told by the counter alone. */
@@ -43,5 +47,17 @@ public class BenchTestGap extends PanacheEntityBase {
     /** How long the machine slept while this test's clock ran, in ms. */
     static long asleepMillis(BenchTest test) {
         return during(test).stream().filter(gap -> gap.asleep).mapToLong(gap -> Duration.between(gap.from, gap.to).toMillis()).sum();
+    }
+
+    public Instant from() {
+        return from;
+    }
+
+    public Instant to() {
+        return to;
+    }
+
+    public boolean asleep() {
+        return asleep;
     }
 }

@@ -22,6 +22,11 @@ public enum BenchTestKind {
         return Arrays.stream(values()).filter(kind -> kind.code.equals(code)).findFirst();
     }
 
+    /** Its clock runs, and somebody watches it. */
+    boolean isWatched() {
+        return this == METAL || this == CUTTING || this == STRAND;
+    }
+
     /** On the head itself too long is a harm, so the time without a server counts; a dish only gets longer by it. */
     boolean onTheHead() {
         return this == STRAND;

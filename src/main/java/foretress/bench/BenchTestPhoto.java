@@ -1,5 +1,6 @@
 package foretress.bench;
 
+import foretress.picture.Redrawn;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -11,27 +12,51 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** A photo of a test, drawn anew and sealed. */
 @Entity
 @Table(name = "bench_photo")
 public class BenchTestPhoto extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "test_id")
-    UUID testId;
+    private UUID testId;
     @Column(name = "client_id")
-    public UUID clientId;
+    private UUID clientId;
     @Column(name = "taken_at")
-    public Instant takenAt;
+    private Instant takenAt;
     @Column(name = "taken_by")
-    UUID takenBy;
+    private UUID takenBy;
     @Column(name = "media_type")
-    public String mediaType;
+    private String mediaType;
     @Enumerated(EnumType.STRING)
-    public Keeping kept;
+    private Keeping kept;
     @Column(columnDefinition = "text")
-    public String body;
+    private String body;
+
+    protected BenchTestPhoto() {}
+
+    BenchTestPhoto(BenchTest test, UUID by, Instant now, UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.testId = test.id();
+        this.clientId = test.clientId();
+        this.takenAt = now;
+        this.takenBy = by;
+        redrawn(seal);
+    }
+
+    /** Takes the place of what was kept as it had been sent. */
+    public void redrawn(UnaryOperator<String> seal) {
+        this.body = seal.apply(place());
+        this.mediaType = Redrawn.MEDIA_TYPE;
+        this.kept = Keeping.REDRAWN;
+    }
+
+    /** It stays as it was sent, and is handed out as a file only. */
+    public void unreadable() {
+        this.kept = Keeping.FILE;
+    }
 
     public String place() {
         return "bench_photo.body." + id;
@@ -43,5 +68,25 @@ public class BenchTestPhoto extends PanacheEntityBase {
 
     static Optional<BenchTestPhoto> one(UUID testId, UUID id) {
         return find("testId = ?1 and id = ?2", testId, id).firstResultOptional();
+    }
+
+    public UUID id() {
+        return id;
+    }
+
+    public UUID clientId() {
+        return clientId;
+    }
+
+    public Instant takenAt() {
+        return takenAt;
+    }
+
+    public Keeping kept() {
+        return kept;
+    }
+
+    public String body() {
+        return body;
     }
 }

@@ -24,7 +24,7 @@ class BenchTestReadings {
     }
 
     List<Seen> seen(BenchTest test) {
-        return BenchTestSeen.of(test.id).stream().filter(row -> row.struckAt == null).map(bodies::open).toList();
+        return BenchTestSeen.of(test.id()).stream().filter(row -> row.struckAt() == null).map(bodies::open).toList();
     }
 
     MetalTest metal(BenchTest test) {
@@ -38,18 +38,18 @@ class BenchTestReadings {
 
     /** What it says shuts a service and nobody may go against it: a metal test that was not quiet. */
     boolean shuts(BenchTest test) {
-        return test.kind == BenchTestKind.METAL && test.started().isPresent() && !test.struck() && metal(test).result().shuts();
+        return test.kind() == BenchTestKind.METAL && test.started().isPresent() && !test.struck() && metal(test).result().shuts();
     }
 
     /** It would shut nothing any more without that one thing seen. */
     boolean shutsBy(BenchTest test, UUID sight) {
-        List<Seen> others = BenchTestSeen.of(test.id).stream().filter(row -> row.struckAt == null && !row.id.equals(sight)).map(bodies::open).toList();
+        List<Seen> others = BenchTestSeen.of(test.id()).stream().filter(row -> row.struckAt() == null && !row.id().equals(sight)).map(bodies::open).toList();
         return shuts(test) && !metal(test, others).result().shuts();
     }
 
     /** Empty while it says nothing: too early, or not enough hairs. A struck-out test says nothing either. */
     Optional<String> outcome(BenchTest test) {
-        return test.struck() ? Optional.empty() : switch (test.kind) {
+        return test.struck() ? Optional.empty() : switch (test.kind()) {
             case METAL -> metalOutcome(test);
             case ELASTICITY -> bodies.open(test, Elasticity.class).result().map(BenchTestReadings::code);
             case POROSITY -> bodies.open(test, Porosity.class).result().map(BenchTestReadings::code);

@@ -55,9 +55,9 @@ public class BenchTestTime implements AtStart {
     /** The counters after a time away, which is written down if a test ran through it. */
     private static Run back(BenchTestClock row, Instant now) {
         if (!BenchTest.running().isEmpty()) {
-            BenchTestGap.keep(row.ranMillis, row.wall, now, false);
+            BenchTestGap.keep(row.ranMillis(), row.wall(), now, false);
         }
-        return row.run().rested(now.toEpochMilli() - row.wall.toEpochMilli());
+        return row.run().rested(now.toEpochMilli() - row.wall().toEpochMilli());
     }
 
     private synchronized void begin(Run kept) {
@@ -76,7 +76,7 @@ public class BenchTestTime implements AtStart {
         Run now = reading();
         QuarkusTransaction.requiringNew().run(() -> {
             slept.filter(any -> !BenchTest.running().isEmpty()).ifPresent(sleep -> BenchTestGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
-            write(now);
+            BenchTestClock.keep(now, clock.instant());
         });
         keptAt = nanos.read();
         return now;
@@ -88,18 +88,6 @@ public class BenchTestTime implements AtStart {
         long counted = nanos.read();
         last = new BenchTestLook(clock.instant(), counted, base.on(counted - from));
         return last.sleptSince(before);
-    }
-
-    private void write(Run now) {
-        BenchTestClock row = BenchTestClock.kept().orElseGet(BenchTestClock::new);
-        boolean isNew = row.id != BenchTestClock.ONLY;
-        row.id = BenchTestClock.ONLY;
-        row.ranMillis = now.ranMillis();
-        row.steadyMillis = now.steadyMillis();
-        row.wall = clock.instant();
-        if (isNew) {
-            row.persist();
-        }
     }
 
     @Scheduled(every = "${foretress.bench.every:5s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)

@@ -67,7 +67,7 @@ public class BenchTests {
     }
 
     public Optional<BenchTest> find(UUID visitId, UUID testId, BenchTestKind kind) {
-        return BenchTest.one(visitId, testId).filter(test -> test.kind == kind);
+        return BenchTest.one(visitId, testId).filter(test -> test.kind() == kind);
     }
 
     public Optional<BenchTest> find(UUID visitId, UUID testId) {
@@ -114,8 +114,8 @@ public class BenchTests {
     /** Seconds that are left of its time, never below 0. Only hair on a head also counts the time without a server, or asleep. */
     public long leftSeconds(BenchTest test) {
         Run ran = readings.ran(test);
-        long millis = test.kind.onTheHead() ? ran.steadyMillis() + BenchTestGap.asleepMillis(test) : ran.ranMillis();
-        return Math.max(0, test.waitSeconds - millis / 1000);
+        long millis = test.kind().onTheHead() ? ran.steadyMillis() + BenchTestGap.asleepMillis(test) : ran.ranMillis();
+        return Math.max(0, test.waitSeconds() - millis / 1000);
     }
 
     /** Makes a test once a submission; the same form sent again gives the test it made the first time. */
@@ -126,20 +126,11 @@ public class BenchTests {
     }
 
     private BenchTest made(Visit visit, BenchTestKind kind, String submission, Object body, UUID by) {
-        BenchTest test = new BenchTest();
-        test.id = UUID.randomUUID();
-        test.visitId = visit.id;
-        test.clientId = visit.client.id;
-        test.kind = kind;
-        test.state = kind == BenchTestKind.METAL || kind == BenchTestKind.CUTTING || kind == BenchTestKind.STRAND
-            ? BenchTest.State.MADE : BenchTest.State.ENDED;
-        test.submission = submission;
-        test.madeAt = clock.instant();
-        test.madeBy = by;
+        BenchTest test = new BenchTest(visit, kind, submission, by, clock.instant());
         bodies.keep(test, body);
         bodies.keepTold(test, BenchTestFacts.treatments(intake.said(visit)).map(Treatment::toString).toList());
         test.persistAndFlush();
-        ledger.note(by.toString(), "bench test made: " + kind.code(), test.id.toString());
+        ledger.note(by.toString(), "bench test made: " + kind.code(), test.id().toString());
         if (kind == BenchTestKind.LENGTH || fact(test).isPresent()) {
             renew(visit);
         }
@@ -150,16 +141,11 @@ public class BenchTests {
     @Transactional
     public void start(BenchTest found, int seconds, UUID by) {
         BenchTest test = locked(found);
-        if (test.state != BenchTest.State.MADE || test.struck()) {
+        if (test.state() != BenchTest.State.MADE || test.struck()) {
             return;
         }
-        Run now = time.keep();
-        test.state = BenchTest.State.RUNNING;
-        test.startedAt = clock.instant();
-        test.startedRan = now.ranMillis();
-        test.startedSteady = now.steadyMillis();
-        test.waitSeconds = seconds;
-        ledger.note(by.toString(), "bench test started", test.id.toString());
+        test.start(time.keep(), clock.instant(), seconds);
+        ledger.note(by.toString(), "bench test started", test.id().toString());
     }
 
     /** Changes what was measured. */
@@ -168,7 +154,7 @@ public class BenchTests {
         BenchTest test = locked(found);
         Optional<TestFact> before = fact(test);
         bodies.keep(test, change.apply(bodies.open(test, type)));
-        ledger.note(by.toString(), "bench test changed", test.id.toString());
+        ledger.note(by.toString(), "bench test changed", test.id().toString());
         flushed(test, before);
     }
 
@@ -182,7 +168,7 @@ public class BenchTests {
     @Transactional
     public boolean see(BenchTest found, String tuft, Sign sign, String submission, long agoMillis, UUID by) {
         BenchTest test = locked(found);
-        if (BenchTestSeen.of(test.id).stream().anyMatch(row -> row.submission.equals(submission))) {
+        if (BenchTestSeen.of(test.id()).stream().anyMatch(row -> row.submission().equals(submission))) {
             return true;
         }
         Optional<Long> millis = tapped(test, agoMillis);
@@ -204,24 +190,15 @@ public class BenchTests {
 
     private void keep(BenchTest test, Seen seen, long ranMillis, String submission, UUID by) {
         Optional<TestFact> said = fact(test);
-        BenchTestSeen row = new BenchTestSeen();
-        row.id = UUID.randomUUID();
-        row.testId = test.id;
-        row.clientId = test.clientId;
-        row.submission = submission;
-        row.seenAt = clock.instant();
-        row.seenBy = by;
-        row.ranMillis = ranMillis;
-        bodies.keep(row, seen);
-        row.persistAndFlush();
-        ledger.note(by.toString(), "bench test: something seen", test.id.toString());
+        new BenchTestSeen(test, submission, ranMillis, by, clock.instant(), place -> json.seal(test.clientId(), place, seen)).persistAndFlush();
+        ledger.note(by.toString(), "bench test: something seen", test.id().toString());
         flushed(test, said);
     }
 
     /** Everything that was seen, those tapped in error included. */
     public List<BenchTestSight> sights(BenchTest test) {
-        return BenchTestSeen.of(test.id).stream().map(row -> new BenchTestSight(row.id, bodies.open(row), row.seenBy, row.seenAt,
-            row.struckAt == null ? "" : json.open(row.clientId, row.place("struck_why"), row.struckWhy, String.class))).toList();
+        return BenchTestSeen.of(test.id()).stream().map(row -> new BenchTestSight(row.id(), bodies.open(row), row.seenBy(), row.seenAt(),
+            !row.struck() ? "" : json.open(row.clientId(), row.place("struck_why"), row.struckWhy(), String.class))).toList();
     }
 
     /** Tapped in error: it stays to be read with the reason, and says nothing any more. */
@@ -229,12 +206,10 @@ public class BenchTests {
     public void strike(BenchTest found, UUID sight, String why, UUID by) {
         BenchTest test = locked(found);
         BenchTestSeen row = BenchTestSeen.findById(sight);
-        if (row != null && row.testId.equals(test.id) && row.struckAt == null) {
+        if (row != null && row.testId().equals(test.id()) && !row.struck()) {
             Optional<TestFact> before = fact(test);
-            row.struckAt = clock.instant();
-            row.struckBy = by;
-            row.struckWhy = json.seal(row.clientId, row.place("struck_why"), why);
-            ledger.note(by.toString(), "bench test: tapped in error", test.id.toString());
+            row.strike(by, clock.instant(), place -> json.seal(test.clientId(), place, why));
+            ledger.note(by.toString(), "bench test: tapped in error", test.id().toString());
             flushed(test, before);
         }
     }
@@ -243,16 +218,10 @@ public class BenchTests {
     @Transactional
     public void end(BenchTest found, UUID by) {
         BenchTest test = locked(found);
-        if (test.state == BenchTest.State.RUNNING) {
+        if (test.state() == BenchTest.State.RUNNING) {
             Optional<TestFact> before = fact(test);
-            Run now = time.keep();
-            Run lasted = test.started().map(now::since).orElse(Run.NONE);
-            test.lastedRan = lasted.ranMillis();
-            test.lastedSteady = lasted.steadyMillis();
-            test.state = BenchTest.State.ENDED;
-            test.endedAt = clock.instant();
-            test.endedBy = by;
-            ledger.note(by.toString(), "bench test ended", test.id.toString());
+            test.end(time.keep(), clock.instant(), by);
+            ledger.note(by.toString(), "bench test ended", test.id().toString());
             flushed(test, before);
         }
     }
@@ -273,64 +242,53 @@ public class BenchTests {
         BenchTest test = locked(found);
         if (!test.struck()) {
             Optional<TestFact> before = fact(test);
-            test.struckAt = clock.instant();
-            test.struckBy = by;
-            test.struckWhy = json.seal(test.clientId, test.place("struck_why"), why);
-            ledger.note(by.toString(), "bench test entered in error", test.id.toString());
+            test.strike(by, clock.instant(), place -> json.seal(test.clientId(), place, why));
+            ledger.note(by.toString(), "bench test entered in error", test.id().toString());
             flushed(test, before);
         }
     }
 
     public String struckWhy(BenchTest test) {
-        return test.struck() ? json.open(test.clientId, test.place("struck_why"), test.struckWhy, String.class) : "";
+        return test.struck() ? json.open(test.clientId(), test.place("struck_why"), test.struckWhy(), String.class) : "";
     }
 
     public List<BenchTestPhoto> photos(BenchTest test) {
-        return BenchTestPhoto.of(test.id);
+        return BenchTestPhoto.of(test.id());
     }
 
     public Optional<BenchTestPhoto> photo(BenchTest test, UUID photoId) {
-        return BenchTestPhoto.one(test.id, photoId);
+        return BenchTestPhoto.one(test.id(), photoId);
     }
 
     public byte[] bytes(BenchTestPhoto photo) {
-        return vault.open(photo.clientId, photo.place(), photo.body);
+        return vault.open(photo.clientId(), photo.place(), photo.body());
     }
 
     /** @return false when the test has as many as it may have */
     @Transactional
     public boolean add(BenchTest found, Redrawn drawn, UUID by) {
         BenchTest test = locked(found);
-        if (BenchTestPhoto.of(test.id).size() >= MOST_PHOTOS) {
+        if (BenchTestPhoto.of(test.id()).size() >= MOST_PHOTOS) {
             return false;
         }
-        BenchTestPhoto photo = new BenchTestPhoto();
-        photo.id = UUID.randomUUID();
-        photo.testId = test.id;
-        photo.clientId = test.clientId;
-        photo.takenAt = clock.instant();
-        photo.takenBy = by;
-        photo.mediaType = Redrawn.MEDIA_TYPE;
-        photo.kept = Keeping.REDRAWN;
-        photo.body = vault.seal(test.clientId, photo.place(), drawn.jpeg());
-        photo.persist();
-        ledger.note(by.toString(), "bench test photo added", test.id.toString());
+        new BenchTestPhoto(test, by, clock.instant(), place -> vault.seal(test.clientId(), place, drawn.jpeg())).persist();
+        ledger.note(by.toString(), "bench test photo added", test.id().toString());
         return true;
     }
 
     private static BenchTest locked(BenchTest found) {
-        return BenchTest.findById(found.id, LockModeType.PESSIMISTIC_WRITE);
+        return BenchTest.findById(found.id(), LockModeType.PESSIMISTIC_WRITE);
     }
 
     private Optional<TestFact> fact(BenchTest test) {
-        return facts.fact(Visit.findById(test.visitId), test);
+        return facts.fact(Visit.findById(test.visitId()), test);
     }
 
     /** Only what says something else than before makes a new assessment: each one puts a decision in question. */
     private void flushed(BenchTest test, Optional<TestFact> before) {
         test.persistAndFlush();
-        if (test.kind == BenchTestKind.LENGTH || !fact(test).equals(before)) {
-            renew(Visit.findById(test.visitId));
+        if (test.kind() == BenchTestKind.LENGTH || !fact(test).equals(before)) {
+            renew(Visit.findById(test.visitId()));
         }
     }
 

@@ -132,7 +132,7 @@ public class BenchTrialPages {
 
     /** The minutes it really had; one second short of the planned time is not the planned time. */
     private BenchTestTrial judged(BenchTest test, BenchTestTrial before, Form form) {
-        long leftMinutes = (tests.leftSeconds(door.test(test.visitId, test.id)) + 59) / 60;
+        long leftMinutes = (tests.leftSeconds(door.test(test.visitId(), test.id())) + 59) / 60;
         int minutes = (int) Math.max(1, before.minutes() - leftMinutes);
         return before.read(new Trial(before.product(), before.percent(), minutes, Trial.Colour.valueOf(form.one("colour")),
             Trial.Condition.valueOf(form.one("condition")), Trial.Bounce.valueOf(form.one("bounce"))));
@@ -175,13 +175,13 @@ public class BenchTrialPages {
     private Running running(Visit visit, BenchTest test, Form form, Mistakes mistakes) {
         BenchTestTrial body = tests.body(test, BenchTestTrial.class);
         BenchHead head = BenchHead.of(visit, time);
-        boolean running = test.state == BenchTest.State.RUNNING && !test.struck();
+        boolean running = test.state() == BenchTest.State.RUNNING && !test.struck();
         Optional<String> outcome = tests.outcome(test);
         BenchTail tail = tails.of(visit, test);
         Optional<BenchTimer> clock = running ? Optional.of(overviews.timer(test)) : Optional.empty();
         String result = outcome.map(words::outcome).orElseGet(() -> body.trial().isPresent() ? say.state_says_nothing() : "");
-        String version = test.version + "-" + clock.map(c -> c.left() == 0).orElse(false) + "-" + tail.photos().size() + "-" + tests.gaps(test).size();
-        return new Running(head, kind(test.kind, BenchDoor.at(test)), mixed(body), clock, started(visit, test), overviews.unwatched(visit, test), clock.filter(c -> c.left() > 0).isPresent(),
+        String version = test.version() + "-" + clock.map(c -> c.left() == 0).orElse(false) + "-" + tail.photos().size() + "-" + tests.gaps(test).size();
+        return new Running(head, kind(test.kind(), BenchDoor.at(test)), mixed(body), clock, started(visit, test), overviews.unwatched(visit, test), clock.filter(c -> c.left() > 0).isPresent(),
             choices(Trial.Colour.class, this::colour, form.one("colour")), choices(Trial.Condition.class, this::condition, form.one("condition")),
             choices(Trial.Bounce.class, this::bounce, form.one("bounce")), head.ahead() && body.trial().isEmpty() && !test.struck(), body.trial().isPresent(),
             outcome.map(BenchSay::weight).orElse(Weight.NOTE), result, body.trial().map(this::lines).orElse(List.of()), changes.of(visit, test), tail, version,

@@ -39,7 +39,7 @@ class OwedActs {
 
     private Act bench(Visit visit, BenchTestKind kind) {
         Optional<BenchTest> begun = tests.ofVisit(visit.id).stream()
-            .filter(t -> t.kind == kind && !t.struck() && t.state != BenchTest.State.ENDED).findFirst();
+            .filter(t -> t.kind() == kind && !t.struck() && t.state() != BenchTest.State.ENDED).findFirst();
         return begun.map(t -> new Act(BenchDoor.at(t), say.owed_go_on())).orElseGet(() -> new Act(BenchDoor.at(visit) + "/" + kind.code(), say.owed_start()));
     }
 

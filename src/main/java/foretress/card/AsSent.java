@@ -56,9 +56,7 @@ class AsSent implements AtStart {
         Optional<BenchTestPhoto> next = BenchTestPhoto.<BenchTestPhoto>find("kept = ?1 order by id", Keeping.AS_SENT).page(0, 1).firstResultOptional();
         next.ifPresent(photo -> {
             Optional<Redrawn> drawn = opened(photo).flatMap(bytes -> Redrawing.of(bytes).kept());
-            drawn.ifPresent(fresh -> photo.body = vault.seal(photo.clientId, photo.place(), fresh.jpeg()));
-            photo.mediaType = drawn.isPresent() ? Redrawn.MEDIA_TYPE : photo.mediaType;
-            photo.kept = drawn.isPresent() ? Keeping.REDRAWN : Keeping.FILE;
+            drawn.ifPresentOrElse(fresh -> photo.redrawn(place -> vault.seal(photo.clientId(), place, fresh.jpeg())), photo::unreadable);
         });
         return next.isPresent();
     }
@@ -67,19 +65,17 @@ class AsSent implements AtStart {
         Optional<NotedPaper> next = NotedPaper.<NotedPaper>find("kept = ?1 order by id", Keeping.AS_SENT).page(0, 1).firstResultOptional();
         next.ifPresent(paper -> {
             Optional<Paper> read = opened(paper).flatMap(bytes -> Paper.of(bytes).kept());
-            read.ifPresent(fresh -> paper.body = vault.seal(paper.clientId, paper.place(), fresh.bytes()));
-            paper.mediaType = read.map(Paper::mediaType).orElse(paper.mediaType);
-            paper.kept = read.map(Keeping::of).orElse(Keeping.FILE);
+            read.ifPresentOrElse(fresh -> paper.readAnew(fresh, place -> vault.seal(paper.clientId(), place, fresh.bytes())), paper::unreadable);
         });
         return next.isPresent();
     }
 
     private Optional<byte[]> opened(BenchTestPhoto photo) {
-        return opened(() -> vault.open(photo.clientId, photo.place(), photo.body), photo.place());
+        return opened(() -> vault.open(photo.clientId(), photo.place(), photo.body()), photo.place());
     }
 
     private Optional<byte[]> opened(NotedPaper paper) {
-        return opened(() -> vault.open(paper.clientId, paper.place(), paper.body), paper.place());
+        return opened(() -> vault.open(paper.clientId(), paper.place(), paper.body()), paper.place());
     }
 
     /** A damaged one must not keep the salon shut. */

@@ -50,7 +50,7 @@ public class CardHistory implements ChairRecord {
 
     private Stream<Treatment> done(Visit visit) {
         return closings.of(visit.id).stream().flatMap(kept -> closings.read(kept).done().stream()
-            .flatMap(done -> DoneHere.of(done, kept.closedAt.atZone(visit.zone()).toLocalDate(), knowledge.ruleSet()).stream()));
+            .flatMap(done -> DoneHere.of(done, kept.closedAt().atZone(visit.zone()).toLocalDate(), knowledge.ruleSet()).stream()));
     }
 
     @Override

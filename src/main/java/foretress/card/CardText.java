@@ -147,12 +147,12 @@ class CardText {
     /** Something tried at the bench; what was struck out stays and says so. */
     TestView test(BenchTest test, Optional<String> outcome) {
         String said = test.struck() ? say.test_struck() : outcome.map(this::outcome).orElseGet(say::test_open);
-        String name = test.kind == BenchTestKind.LENGTH ? say.test_length() : words().test(test.kind.code());
-        return new TestView(name, test.kind == BenchTestKind.LENGTH && !test.struck() ? say.test_measured() : said, say.test_started(moment(test.begun())) + unwatched(test));
+        String name = test.kind() == BenchTestKind.LENGTH ? say.test_length() : words().test(test.kind().code());
+        return new TestView(name, test.kind() == BenchTestKind.LENGTH && !test.struck() ? say.test_measured() : said, say.test_started(moment(test.begun())) + unwatched(test));
     }
 
     private String unwatched(BenchTest test) {
-        return BenchTestGap.during(test).stream().map(gap -> "; " + say.test_unwatched(moment(gap.from), moment(gap.to))).collect(Collectors.joining());
+        return BenchTestGap.during(test).stream().map(gap -> "; " + say.test_unwatched(moment(gap.from()), moment(gap.to()))).collect(Collectors.joining());
     }
 
     String outcome(String code) {
@@ -197,6 +197,6 @@ class CardText {
 
     /** Photos of the hair as the card shows them. */
     List<CardView.PhotoView> photos(UUID visitId, List<HairPhoto> photos) {
-        return photos.stream().map(photo -> new CardView.PhotoView("/visits/" + visitId + "/hair/photo/" + photo.id, closing.moment(photo.moment), moment(photo.takenAt))).toList();
+        return photos.stream().map(photo -> new CardView.PhotoView("/visits/" + visitId + "/hair/photo/" + photo.id(), closing.moment(photo.moment()), moment(photo.takenAt()))).toList();
     }
 }

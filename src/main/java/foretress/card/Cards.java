@@ -112,7 +112,7 @@ class Cards {
     private StrandMap map(Visit visit, LocalDate today) {
         Answers said = intake.said(visit);
         LocalDate visitDay = visit.startsThere().toLocalDate();
-        LocalDate told = closings.of(visit.id).map(kept -> kept.closedAt.atZone(visit.zone()).toLocalDate())
+        LocalDate told = closings.of(visit.id).map(kept -> kept.closedAt().atZone(visit.zone()).toLocalDate())
             .orElse(visitDay.isBefore(today) ? visitDay : today);
         Situation situation = assessments.situation(visit, said).seenOn(told, today).knowing(history.all(visit.client.id));
         return StrandMaps.map(situation, knowledge, text.words());
@@ -129,7 +129,7 @@ class Cards {
     private List<TestView> tests(UUID clientId, List<Visit> all) {
         List<UUID> readable = all.stream().filter(v -> v.state != State.WITHDRAWN).map(v -> v.id).toList();
         Stream<TestView> skin = skinTests.of(clientId).stream().filter(t -> readable.contains(t.visitId())).map(text::test);
-        Stream<TestView> bench = benchTests.of(clientId).stream().filter(t -> readable.contains(t.visitId))
+        Stream<TestView> bench = benchTests.of(clientId).stream().filter(t -> readable.contains(t.visitId()))
             .map(t -> text.test(t, benchTests.outcome(t)));
         return Stream.concat(skin, bench).toList();
     }
@@ -141,7 +141,7 @@ class Cards {
         return new VisitView(visit.id.toString(), text.moment(visit.startsAt), services(visit), text.staff(visit.stylistId), text.state(visit.state),
             standing, standing.map(text::word).orElse(""), assessed.map(a -> text.found(a.spoken(), chemistry.services(visit))).orElse(List.of()),
             decisions.all(visit.id).stream().map(this::decision).toList(), closings.versions(visit.id).stream().map(this::done).toList(), text.photos(visit.id, photos.of(visit.id)),
-            consents.all(visit.id).stream().map(c -> new PaperView(c.versionNo, say.consent(c.versionNo, text.moment(c.signedAt)))).toList());
+            consents.all(visit.id).stream().map(c -> new PaperView(c.versionNo(), say.consent(c.versionNo(), text.moment(c.signedAt())))).toList());
     }
 
     private String services(Visit visit) {
@@ -182,7 +182,7 @@ class Cards {
         Closing closing = closings.read(kept);
         return new DoneView(services(closing), closing.used().stream().map(this::product).toList(),
             closing.strandTest().isEmpty() ? "" : said.strandTest(closing.strandTest()), wrong(closing.wrong()), closing.wrong().happened(), closing.condition(), closing.notes(),
-            closing.correction(), say.done_by(text.staff(kept.closedBy)) + ", " + text.moment(kept.closedAt));
+            closing.correction(), say.done_by(text.staff(kept.closedBy())) + ", " + text.moment(kept.closedAt()));
     }
 
     private List<String> services(Closing closing) {

@@ -83,7 +83,7 @@ public class PhotoPages {
     @Path("/photo/{photo}")
     public Response look(@RestPath UUID id, @RestPath UUID photo) {
         HairPhoto kept = photos.one(found(id).id, photo).orElseThrow(NotFoundException::new);
-        ledger.note(who.staff().id.toString(), "photo of the hair seen", kept.id.toString());
+        ledger.note(who.staff().id.toString(), "photo of the hair seen", kept.id().toString());
         return SentFile.photo(photos.bytes(kept));
     }
 

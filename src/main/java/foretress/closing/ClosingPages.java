@@ -56,7 +56,7 @@ public class ClosingPages {
         Visit visit = found(id);
         List<Booked> ahead = ahead(visit);
         String fresh = UUID.randomUUID().toString();
-        ClosingForm form = closings.of(id).map(kept -> ClosingForm.of(closings.read(kept), kept.versionNo, fresh, ahead))
+        ClosingForm form = closings.of(id).map(kept -> ClosingForm.of(closings.read(kept), kept.versionNo(), fresh, ahead))
             .orElseGet(() -> ClosingForm.blank(fresh, Math.max(1, ahead.size()), plan.lines(visit, ahead)));
         return view.page(visit, ahead, form, over(visit), new Mistakes());
     }
@@ -84,7 +84,7 @@ public class ClosingPages {
     private Response overtaken(UUID id, List<Booked> ahead, ClosingForm form) {
         KeptClosing kept = closings.of(id).orElseThrow();
         Mistakes mistakes = new Mistakes().add("why", say.overtaken(view.by(kept)));
-        ClosingForm again = form.with(kept.versionNo, UUID.randomUUID().toString());
+        ClosingForm again = form.with(kept.versionNo(), UUID.randomUUID().toString());
         return Response.status(CONFLICT).entity(view.page(found(id), ahead, again, "", mistakes)).build();
     }
 

@@ -45,7 +45,7 @@ class ClosingPlan {
     }
 
     private static boolean isTrial(BenchTest test) {
-        return test.kind == BenchTestKind.STRAND || test.kind == BenchTestKind.CUTTING;
+        return test.kind() == BenchTestKind.STRAND || test.kind() == BenchTestKind.CUTTING;
     }
 
     /** Where the service goes; several places are several lines. */

@@ -94,11 +94,11 @@ public class ClosingView {
     }
 
     private List<Shown> shown(Visit visit) {
-        return photos.of(visit.id).stream().map(photo -> new Shown("/visits/" + visit.id + "/hair/photo/" + photo.id, said.moment(photo.moment),
-            time.dayAndTime(photo.takenAt.atZone(visit.zone())))).toList();
+        return photos.of(visit.id).stream().map(photo -> new Shown("/visits/" + visit.id + "/hair/photo/" + photo.id(), said.moment(photo.moment()),
+            time.dayAndTime(photo.takenAt().atZone(visit.zone())))).toList();
     }
 
     String by(KeptClosing kept) {
-        return Staff.byId(kept.closedBy).map(staff -> staff.name).orElse("");
+        return Staff.byId(kept.closedBy()).map(staff -> staff.name).orElse("");
     }
 }

@@ -1,19 +1,16 @@
 package foretress.closing;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import foretress.decision.Decisions;
 import foretress.intake.Renewal;
 import foretress.ledger.Ledger;
 import foretress.salon.Staff;
 import foretress.vault.Durable;
-import foretress.vault.Vault;
+import foretress.vault.SealedJson;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -23,17 +20,15 @@ import java.util.UUID;
 @ApplicationScoped
 public class Closings {
     private final Decisions decisions;
-    private final Vault vault;
-    private final ObjectMapper json;
+    private final SealedJson sealed;
     private final Renewal renewal;
     private final Durable durable;
     private final Ledger ledger;
     private final Clock clock;
 
-    Closings(Decisions decisions, Vault vault, ObjectMapper json, Renewal renewal, Durable durable, Ledger ledger, Clock clock) {
+    Closings(Decisions decisions, SealedJson sealed, Renewal renewal, Durable durable, Ledger ledger, Clock clock) {
         this.decisions = decisions;
-        this.vault = vault;
-        this.json = json;
+        this.sealed = sealed;
         this.renewal = renewal;
         this.durable = durable;
         this.ledger = ledger;
@@ -52,7 +47,7 @@ public class Closings {
         boolean kept = QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.<Visit>find("id", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).singleResult();
             List<KeptClosing> versions = KeptClosing.versions(visitId);
-            if (versions.stream().anyMatch(one -> one.submission.equals(submission))) {
+            if (versions.stream().anyMatch(one -> one.submission().equals(submission))) {
                 return true;
             }
             return versions.size() == basedOn && keep(visit, by, submission, basedOn + 1, closing);
@@ -81,20 +76,7 @@ public class Closings {
     }
 
     private void write(Visit visit, Staff by, UUID submission, int versionNo, Closing closing) {
-        KeptClosing kept = new KeptClosing();
-        kept.id = UUID.randomUUID();
-        kept.visitId = visit.id;
-        kept.clientId = visit.client.id;
-        kept.versionNo = versionNo;
-        kept.submission = submission;
-        kept.closedAt = clock.instant();
-        kept.closedBy = by.id;
-        try {
-            kept.body = vault.seal(visit.client.id, kept.place(), json.writeValueAsString(closing).getBytes(StandardCharsets.UTF_8));
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a closing has no JSON form", e);
-        }
-        kept.persistAndFlush();
+        new KeptClosing(visit, versionNo, submission, by.id, clock.instant(), place -> sealed.seal(visit.client.id, place, closing)).persistAndFlush();
     }
 
     public Optional<KeptClosing> of(UUID visitId) {
@@ -107,11 +89,7 @@ public class Closings {
     }
 
     public Closing read(KeptClosing kept) {
-        try {
-            return json.readValue(new String(vault.open(kept.clientId, kept.place(), kept.body), StandardCharsets.UTF_8), Closing.class);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("the closing %s cannot be read".formatted(kept.id), e);
-        }
+        return sealed.open(kept.clientId(), kept.place(), kept.body(), Closing.class);
     }
 
     /** What was done was not what was decided. */

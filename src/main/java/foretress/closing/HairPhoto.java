@@ -1,5 +1,6 @@
 package foretress.closing;
 
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -10,6 +11,7 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** A photo of the hair, kept with the client's leave: drawn anew and sealed. */
 @Entity
@@ -18,19 +20,31 @@ public class HairPhoto extends PanacheEntityBase {
     public enum Moment { BEFORE, AFTER }
 
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Column(name = "client_id")
-    UUID clientId;
+    private UUID clientId;
     @Enumerated(EnumType.STRING)
-    public Moment moment;
+    private Moment moment;
     @Column(name = "taken_at")
-    public Instant takenAt;
+    private Instant takenAt;
     @Column(name = "taken_by")
-    UUID takenBy;
+    private UUID takenBy;
     @Column(columnDefinition = "text")
-    String body;
+    private String body;
+
+    protected HairPhoto() {}
+
+    HairPhoto(Visit visit, Moment moment, UUID by, Instant now, UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.moment = moment;
+        this.takenAt = now;
+        this.takenBy = by;
+        this.body = seal.apply(place());
+    }
 
     String place() {
         return "hair_photo.body." + id;
@@ -38,5 +52,29 @@ public class HairPhoto extends PanacheEntityBase {
 
     static List<HairPhoto> of(UUID visitId) {
         return list("visitId = ?1 order by moment desc, takenAt, id", visitId);
+    }
+
+    public UUID id() {
+        return id;
+    }
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    UUID clientId() {
+        return clientId;
+    }
+
+    public Moment moment() {
+        return moment;
+    }
+
+    public Instant takenAt() {
+        return takenAt;
+    }
+
+    String body() {
+        return body;
     }
 }

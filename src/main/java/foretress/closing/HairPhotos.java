@@ -36,11 +36,11 @@ public class HairPhotos {
     }
 
     public Optional<HairPhoto> one(UUID visitId, UUID id) {
-        return of(visitId).stream().filter(photo -> photo.id.equals(id)).findFirst();
+        return of(visitId).stream().filter(photo -> photo.id().equals(id)).findFirst();
     }
 
     public byte[] bytes(HairPhoto photo) {
-        return vault.open(photo.clientId, photo.place(), photo.body);
+        return vault.open(photo.clientId(), photo.place(), photo.body());
     }
 
     /** @return false when the visit has as many as it may have */
@@ -54,23 +54,15 @@ public class HairPhotos {
     }
 
     private boolean keep(Visit visit, HairPhoto.Moment moment, Redrawn drawn, UUID by) {
-        HairPhoto photo = new HairPhoto();
-        photo.id = UUID.randomUUID();
-        photo.visitId = visit.id;
-        photo.clientId = visit.client.id;
-        photo.moment = moment;
-        photo.takenAt = clock.instant();
-        photo.takenBy = by;
-        photo.body = vault.seal(photo.clientId, photo.place(), drawn.jpeg());
-        photo.persist();
+        new HairPhoto(visit, moment, by, clock.instant(), place -> vault.seal(visit.client.id, place, drawn.jpeg())).persist();
         ledger.note(by.toString(), "photo of the hair kept, with the client's leave", visit.id.toString());
         return true;
     }
 
     public void remove(HairPhoto found, UUID by) {
         QuarkusTransaction.requiringNew().run(() -> {
-            HairPhoto.deleteById(found.id);
-            ledger.note(by.toString(), "photo of the hair taken away", found.visitId.toString());
+            HairPhoto.deleteById(found.id());
+            ledger.note(by.toString(), "photo of the hair taken away", found.visitId().toString());
         });
         durable.force();
     }

@@ -1,5 +1,6 @@
 package foretress.closing;
 
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -9,6 +10,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import org.hibernate.annotations.Immutable;
 
 /** The end of a visit: what was done and used, kept as it was said; a correction is another version and changes nothing in it. */
@@ -17,21 +19,35 @@ import org.hibernate.annotations.Immutable;
 @Table(name = "closing")
 public class KeptClosing extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Column(name = "client_id")
-    public UUID clientId;
+    private UUID clientId;
     /** 1 as it was closed; each correction one more. */
     @Column(name = "version_no")
-    public int versionNo;
-    UUID submission;
+    private int versionNo;
+    private UUID submission;
     @Column(name = "closed_at")
-    public Instant closedAt;
+    private Instant closedAt;
     @Column(name = "closed_by")
-    public UUID closedBy;
+    private UUID closedBy;
     @Column(columnDefinition = "text")
-    String body;
+    private String body;
+
+    protected KeptClosing() {}
+
+    /** @param versionNo 1 for the first; a later one corrects it */
+    KeptClosing(Visit visit, int versionNo, UUID submission, UUID by, Instant now, UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.versionNo = versionNo;
+        this.submission = submission;
+        this.closedAt = now;
+        this.closedBy = by;
+        this.body = seal.apply(place());
+    }
 
     String place() {
         return "closing.body." + id;
@@ -51,5 +67,33 @@ public class KeptClosing extends PanacheEntityBase {
     /** Newest first. */
     static List<KeptClosing> versions(UUID visitId) {
         return list("visitId = ?1 order by versionNo desc", visitId);
+    }
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public UUID clientId() {
+        return clientId;
+    }
+
+    public int versionNo() {
+        return versionNo;
+    }
+
+    UUID submission() {
+        return submission;
+    }
+
+    public Instant closedAt() {
+        return closedAt;
+    }
+
+    public UUID closedBy() {
+        return closedBy;
+    }
+
+    String body() {
+        return body;
     }
 }

@@ -128,7 +128,7 @@ public class Consents {
     }
 
     private static SignedConsent sameVisit(SignedConsent earlier, Visit visit) {
-        if (!earlier.visitId.equals(visit.id)) {
+        if (!earlier.visitId().equals(visit.id)) {
             throw new OtherVisit();
         }
         return earlier;
@@ -136,55 +136,35 @@ public class Consents {
 
     private SignedConsent keep(ConsentInput input, ConsentText text, Mark mark, Evidence evidence, PaperSize size) {
         var before = all(input.visit().id(), input.purpose()).stream().findFirst();
-        var how = new HowSigned(UUID.randomUUID(), before.map(one -> one.versionNo).orElse(0) + 1,
-            before.map(one -> new HowSigned.Superseded(one.id, one.versionNo, one.signedAt)), evidence);
+        var how = new HowSigned(UUID.randomUUID(), before.map(one -> one.versionNo()).orElse(0) + 1,
+            before.map(one -> new HowSigned.Superseded(one.id(), one.versionNo(), one.signedAt())), evidence);
         var pdf = ConsentPaper.print(input, text, mark, how, size);
-        var fresh = row(input, text, mark, how);
-        fresh.textCode = vault.code(fresh.clientId, TEXT, text.sha256());
-        fresh.pdfCode = vault.code(fresh.clientId, PDF, Canonical.sha256(pdf));
+        var fresh = new SignedConsent(input, text, mark, how);
+        fresh.textCode = vault.code(fresh.clientId(), TEXT, text.sha256());
+        fresh.pdfCode = vault.code(fresh.clientId(), PDF, Canonical.sha256(pdf));
         fresh.body = paper(fresh, "body", text.canonical().getBytes(StandardCharsets.UTF_8));
         fresh.evidence = paper(fresh, "evidence", new KeptEvidence(how, mark, Canonical.sha256(pdf)).bytes());
         fresh.pdf = seal(fresh, "pdf", pdf);
         fresh.persist();
-        ledger.note("client", input.purpose() == ConsentInput.Purpose.SERVICE ? "consent signed" : "consent to a skin test signed", fresh.id.toString());
+        ledger.note("client", input.purpose() == ConsentInput.Purpose.SERVICE ? "consent signed" : "consent to a skin test signed", fresh.id().toString());
         return fresh;
     }
 
-    private static SignedConsent row(ConsentInput input, ConsentText text, Mark mark, HowSigned how) {
-        var evidence = how.evidence();
-        var row = new SignedConsent();
-        row.id = how.document();
-        row.purpose = input.purpose().code();
-        row.visitId = input.visit().id();
-        row.clientId = input.client().id();
-        row.versionNo = how.version();
-        row.supersedes = how.supersedes().map(HowSigned.Superseded::document).orElse(null);
-        row.submission = evidence.submissionId();
-        row.language = text.language();
-        row.textVersion = text.version();
-        row.answersCode = evidence.answersCode();
-        row.ruleSet = evidence.ruleSet();
-        row.markKind = mark.kind();
-        row.signedAt = evidence.signedAt();
-        row.fileName = ConsentPaper.fileName(input, how);
-        return row;
-    }
-
     private String paper(SignedConsent row, String part, byte[] plain) {
-        return vault.sealPaper(row.clientId, SignedConsent.place(part, row.id), plain);
+        return vault.sealPaper(row.clientId(), SignedConsent.place(part, row.id()), plain);
     }
 
     private String seal(SignedConsent row, String part, byte[] plain) {
-        return vault.seal(row.clientId, SignedConsent.place(part, row.id), plain);
+        return vault.seal(row.clientId(), SignedConsent.place(part, row.id()), plain);
     }
 
     private byte[] open(SignedConsent row, String part, String sealed) {
-        return vault.open(row.clientId, SignedConsent.place(part, row.id), sealed);
+        return vault.open(row.clientId(), SignedConsent.place(part, row.id()), sealed);
     }
 
     private byte[] unaltered(SignedConsent row, byte[] bytes, String code, String what, String column) {
-        if (!vault.code(row.clientId, column, Canonical.sha256(bytes)).equals(code)) {
-            throw new Altered(row.id, what);
+        if (!vault.code(row.clientId(), column, Canonical.sha256(bytes)).equals(code)) {
+            throw new Altered(row.id(), what);
         }
         return bytes;
     }

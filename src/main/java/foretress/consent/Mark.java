@@ -1,12 +1,27 @@
 package foretress.consent;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /** What the client puts under the text: a drawing or a name. Both weigh the same. */
 public sealed interface Mark {
 
-    /** Kind as stored and shown: {@code drawn} or {@code typed}. */
-    String kind();
+    Kind kind();
+
+    enum Kind {
+        DRAWN, TYPED;
+
+        /** As posted, stored and named on the paper. */
+        public String code() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        public static Optional<Kind> of(String code) {
+            return Arrays.stream(values()).filter(kind -> kind.code().equals(code)).findFirst();
+        }
+    }
 
     /**
      * A drawing: strokes without any times, so that it tells how it looks and not how fast a hand moves.
@@ -39,8 +54,8 @@ public sealed interface Mark {
         }
 
         @Override
-        public String kind() {
-            return "drawn";
+        public Kind kind() {
+            return Kind.DRAWN;
         }
     }
 
@@ -75,8 +90,8 @@ public sealed interface Mark {
         }
 
         @Override
-        public String kind() {
-            return "typed";
+        public Kind kind() {
+            return Kind.TYPED;
         }
     }
 }

@@ -71,7 +71,7 @@ final class PaperWords {
     }
 
     String caption(Mark mark) {
-        var caption = say(mark.kind());
+        var caption = say(mark.kind().code());
         return how.evidence().guardian()
             .map(guardian -> caption + ", " + words.say("paper.for-client", Map.of("guardian", isolate(guardian.name()),
                 "relation", isolate(guardian.relation()), "client", isolate(input.client().name()))))
@@ -80,8 +80,8 @@ final class PaperWords {
 
     String story(Mark mark) {
         var checked = how.evidence().birthDate().result().name().toLowerCase(Locale.ROOT);
-        List<String> keys = input.purpose() == ConsentInput.Purpose.SERVICE ? List.of(evidence().invited().way() == Evidence.Way.TABLET ? "handed" : "link", checked, "notice", "read", mark.kind(), "limits")
-            : List.of("chair", "notice", "read-chair", mark.kind(), "limits");
+        List<String> keys = input.purpose() == ConsentInput.Purpose.SERVICE ? List.of(evidence().invited().way() == Evidence.Way.TABLET ? "handed" : "link", checked, "notice", "read", mark.kind().code(), "limits")
+            : List.of("chair", "notice", "read-chair", mark.kind().code(), "limits");
         if (input.purpose() == ConsentInput.Purpose.SERVICE && evidence().typed().isPresent()) {
             keys = new ArrayList<>(keys);
             keys.add(keys.indexOf("notice"), "typed-in");

@@ -1,7 +1,10 @@
 package foretress.consent;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Column;
+import jakarta.persistence.Convert;
+import jakarta.persistence.Converter;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
@@ -17,44 +20,66 @@ import org.hibernate.annotations.Immutable;
 @Table(name = "signed_consent")
 public class SignedConsent extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Column(name = "client_id")
-    public UUID clientId;
+    private UUID clientId;
     /** What it is for, as {@link ConsentInput.Purpose} codes it. */
     @Column(length = 16)
-    public String purpose;
+    private String purpose;
     /** 1 for the visit's first signing of this purpose. */
     @Column(name = "version_no")
-    public int versionNo;
-    UUID supersedes;
-    UUID submission;
-    public String language;
+    private int versionNo;
+    private UUID supersedes;
+    private UUID submission;
+    private String language;
     @Column(name = "text_version")
-    public String textVersion;
+    private String textVersion;
     /** Text, answers and document each named under the client's key: an open hash of any of them could be tried out. */
     @Column(name = "text_code")
     String textCode;
     @Column(name = "answers_code")
-    public String answersCode;
+    private String answersCode;
     @Column(name = "pdf_code")
     String pdfCode;
     @Column(name = "rule_set")
-    public String ruleSet;
+    private String ruleSet;
     @Column(name = "mark_kind")
-    public String markKind;
+    @Convert(converter = MarkCode.class)
+    Mark.Kind markKind;
     @Column(name = "signed_at")
-    public Instant signedAt;
+    private Instant signedAt;
     /** What a copy is saved as; no word about health in it. */
     @Column(name = "file_name")
-    public String fileName;
+    private String fileName;
     @Column(columnDefinition = "text")
     String body;
     @Column(columnDefinition = "text")
     String evidence;
     @Column(columnDefinition = "text")
     String pdf;
+
+    protected SignedConsent() {}
+
+    /** Text, evidence and document follow, each sealed for its place in this row. */
+    SignedConsent(ConsentInput input, ConsentText text, Mark mark, HowSigned how) {
+        Evidence told = how.evidence();
+        this.id = how.document();
+        this.purpose = input.purpose().code();
+        this.visitId = input.visit().id();
+        this.clientId = input.client().id();
+        this.versionNo = how.version();
+        this.supersedes = how.supersedes().map(HowSigned.Superseded::document).orElse(null);
+        this.submission = told.submissionId();
+        this.language = text.language();
+        this.textVersion = text.version();
+        this.answersCode = told.answersCode();
+        this.ruleSet = told.ruleSet();
+        this.markKind = mark.kind();
+        this.signedAt = told.signedAt();
+        this.fileName = ConsentPaper.fileName(input, how);
+    }
 
     /** Whether this is what came of that pressing of the button. */
     public boolean isOf(UUID pressed) {
@@ -84,5 +109,53 @@ public class SignedConsent extends PanacheEntityBase {
     /** Newest first. */
     static List<SignedConsent> ofVisit(UUID visitId, ConsentInput.Purpose purpose) {
         return list("visitId = ?1 and purpose = ?2 order by versionNo desc", visitId, purpose.code());
+    }
+
+    public UUID id() {
+        return id;
+    }
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public UUID clientId() {
+        return clientId;
+    }
+
+    public int versionNo() {
+        return versionNo;
+    }
+
+    public String textVersion() {
+        return textVersion;
+    }
+
+    public String answersCode() {
+        return answersCode;
+    }
+
+    public Instant signedAt() {
+        return signedAt;
+    }
+
+    public String fileName() {
+        return fileName;
+    }
+
+    public Mark.Kind markKind() {
+        return markKind;
+    }
+
+    /** The kind as its code. */
+    @Converter
+    public static class MarkCode implements AttributeConverter<Mark.Kind, String> {
+        @Override public String convertToDatabaseColumn(Mark.Kind kind) {
+            return kind == null ? null : kind.code();
+        }
+
+        @Override public Mark.Kind convertToEntityAttribute(String code) {
+            return code == null ? null : Mark.Kind.of(code).orElseThrow(() -> new IllegalStateException("no such mark: " + code));
+        }
     }
 }

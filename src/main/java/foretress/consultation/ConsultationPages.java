@@ -55,9 +55,9 @@ public class ConsultationPages {
     @GET
     @Path("/consent/{version}")
     public Response consent(@RestPath UUID id, @RestPath int version) {
-        SignedConsent signed = consents.all(id).stream().filter(c -> c.versionNo == version).findFirst().orElseThrow(NotFoundException::new);
-        ledger.note(who.staff().id.toString(), "consent read", signed.id.toString());
+        SignedConsent signed = consents.all(id).stream().filter(c -> c.versionNo() == version).findFirst().orElseThrow(NotFoundException::new);
+        ledger.note(who.staff().id.toString(), "consent read", signed.id().toString());
         return Response.ok(consents.pdf(signed)).type("application/pdf")
-            .header("Content-Disposition", "inline; filename=\"" + signed.fileName + "\"").build();
+            .header("Content-Disposition", "inline; filename=\"" + signed.fileName() + "\"").build();
     }
 }

@@ -138,7 +138,7 @@ public class PaperPages {
     public Response look(@RestPath UUID id) {
         PaperForm paper = papers.of(found(id).id).orElseThrow(NotFoundException::new);
         ledger.note(who.staff().id.toString(), "paper form seen", id.toString());
-        return paper.mediaType.equals(Redrawn.MEDIA_TYPE) ? SentFile.photo(papers.bytes(paper)) : SentFile.download(papers.bytes(paper), paper.mediaType, "paper-form.pdf");
+        return paper.mediaType().equals(Redrawn.MEDIA_TYPE) ? SentFile.photo(papers.bytes(paper)) : SentFile.download(papers.bytes(paper), paper.mediaType(), "paper-form.pdf");
     }
 
     /** The first topic on which something is not typed in yet. */
@@ -154,7 +154,7 @@ public class PaperPages {
     }
 
     private String typed(PaperForm paper) {
-        return say.typed(Staff.byId(paper.typedBy).map(s -> s.name).orElse(""), text.day(paper.typedAt.atZone(found(paper.visitId).zone()).toLocalDate()), text.day(paper.signedOn));
+        return say.typed(Staff.byId(paper.typedBy()).map(s -> s.name).orElse(""), text.day(paper.typedAt().atZone(found(paper.visitId()).zone()).toLocalDate()), text.day(paper.signedOn()));
     }
 
     private Visit found(UUID id) {

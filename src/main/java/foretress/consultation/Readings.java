@@ -159,7 +159,7 @@ public class Readings {
 
     private List<Paper> papers(Visit visit) {
         return consents.all(visit.id).stream()
-            .map(c -> new Paper(c.versionNo, say.consultation_paper(c.versionNo, time.dayAndTime(c.signedAt.atZone(visit.zone()))))).toList();
+            .map(c -> new Paper(c.versionNo(), say.consultation_paper(c.versionNo(), time.dayAndTime(c.signedAt().atZone(visit.zone()))))).toList();
     }
 
     private String word(Weight weight) {

@@ -141,7 +141,7 @@ public class TodayPages {
     private TemplateInstance done(Visit visit) {
         Assessed.Now now = assessed.now(visit);
         List<DecisionText.Changed> changes = signature.since(visit, now).map(text::changes).orElse(List.of());
-        List<DecisionText.Said> answers = consents.latest(visit.id).map(c -> text.answers(intake.saidBy(visit, c.signedAt), now.said())).orElse(List.of());
+        List<DecisionText.Said> answers = consents.latest(visit.id).map(c -> text.answers(intake.saidBy(visit, c.signedAt()), now.said())).orElse(List.of());
         return new TodayDone(text.head(visit), say.today_done_text(), true, changes, answers);
     }
 

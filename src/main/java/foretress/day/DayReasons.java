@@ -45,9 +45,9 @@ class DayReasons {
     Map<UUID, String> of(List<Visit> visits) {
         Map<UUID, Visit> signed = visits.stream().filter(v -> v.signed().isPresent()).collect(Collectors.toMap(v -> v.id, Function.identity()));
         List<KeptAssessment> kept = KeptAssessment.newest(signed.keySet());
-        vault.fetchKeys(kept.stream().map(k -> k.clientId).distinct().toList());
+        vault.fetchKeys(kept.stream().map(k -> k.clientId()).distinct().toList());
         Map<UUID, String> reasons = new HashMap<>();
-        kept.forEach(k -> heaviest(signed.get(k.visitId), k).ifPresent(title -> reasons.put(k.visitId, title)));
+        kept.forEach(k -> heaviest(signed.get(k.visitId()), k).ifPresent(title -> reasons.put(k.visitId(), title)));
         return reasons;
     }
 
@@ -56,7 +56,7 @@ class DayReasons {
         try {
             return heaviest(visit, assessments.read(kept));
         } catch (RuntimeException damaged) {
-            LOG.errorf("The assessment %s cannot be read: %s", kept.id, damaged.getClass().getSimpleName());
+            LOG.errorf("The assessment %s cannot be read: %s", kept.id(), damaged.getClass().getSimpleName());
             return Optional.empty();
         }
     }

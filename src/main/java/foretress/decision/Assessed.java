@@ -30,11 +30,11 @@ public class Assessed {
         Answers said = intake.said(visit);
         Assessment assessment = assessments.of(visit, said);
         Optional<KeptAssessment> newest = KeptAssessment.newest(visit.id).filter(kept -> says(kept, visit, assessment, said));
-        newest.ifPresent(kept -> kept.held = true);
+        newest.ifPresent(KeptAssessment::hold);
         if (newest.isEmpty()) {
             assessments.renew(visit, said);
         }
-        UUID id = newest.or(() -> KeptAssessment.newest(visit.id)).orElseThrow().id;
+        UUID id = newest.or(() -> KeptAssessment.newest(visit.id)).orElseThrow().id();
         return new Now(id, assessment, said);
     }
 
@@ -46,6 +46,6 @@ public class Assessed {
 
     /** An assessment of this visit as it was made; empty when the id is none of its own. */
     public Optional<Assessment> then(Visit visit, UUID id) {
-        return KeptAssessment.<KeptAssessment>findByIdOptional(id).filter(kept -> kept.visitId.equals(visit.id)).map(assessments::read);
+        return KeptAssessment.<KeptAssessment>findByIdOptional(id).filter(kept -> kept.visitId().equals(visit.id)).map(assessments::read);
     }
 }

@@ -149,7 +149,7 @@ public class Decisions {
 
     private KeptDecision keep(Visit visit, Staff by, Wanted wanted, List<ServiceDecision> services, Gate.Open open) {
         var body = new KeptDecision.Body(services, wanted.reason().orElse(""), Staff.atWork().size() == 1);
-        var decision = new KeptDecision(visit, wanted, open.signature().consent().map(c -> c.id), by.id, clock.instant(),
+        var decision = new KeptDecision(visit, wanted, open.signature().consent().map(c -> c.id()), by.id, clock.instant(),
             place -> sealed.seal(visit.client.id, place, body));
         decision.persist();
         return decision;

@@ -58,24 +58,24 @@ public class Signature {
 
     /** What is found otherwise than when the client signed last; empty when nothing was ever signed. */
     public Optional<Difference> since(Visit visit, Assessed.Now now) {
-        return consents.latest(visit.id).flatMap(signed -> KeptAssessment.madeAt(visit.id, signed.signedAt)).map(assessments::read)
+        return consents.latest(visit.id).flatMap(signed -> KeptAssessment.madeAt(visit.id, signed.signedAt())).map(assessments::read)
             .map(then -> Difference.between(then, now.assessment(), chemistry.services(visit)));
     }
 
     private Set<Changed> changed(Visit visit, SignedConsent signed, Assessed.Now now) {
         Set<Changed> changed = EnumSet.noneOf(Changed.class);
-        if (!signed.answersCode.equals(intake.code(visit, SignedConsent.ANSWERS, now.said()))) {
+        if (!signed.answersCode().equals(intake.code(visit, SignedConsent.ANSWERS, now.said()))) {
             changed.add(Changed.ANSWERS);
         }
-        if (AdaptedService.anySince(visit.id, signed.signedAt)) {
+        if (AdaptedService.anySince(visit.id, signed.signedAt())) {
             changed.add(Changed.SERVICE);
         }
-        Optional<Assessment> then = KeptAssessment.madeAt(visit.id, signed.signedAt).map(assessments::read);
+        Optional<Assessment> then = KeptAssessment.madeAt(visit.id, signed.signedAt()).map(assessments::read);
         List<Service> planned = chemistry.services(visit);
         if (then.isEmpty() || !Difference.between(then.get(), now.assessment(), planned).none()) {
             changed.add(Changed.FINDINGS);
         }
-        if (refusals.changedSince(visit, signed.signedAt) || then.isEmpty() || !demands(then.get(), planned).equals(demands(now.assessment(), planned))) {
+        if (refusals.changedSince(visit, signed.signedAt()) || then.isEmpty() || !demands(then.get(), planned).equals(demands(now.assessment(), planned))) {
             changed.add(Changed.TESTS);
         }
         return changed;

@@ -23,7 +23,6 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 
 /** Makes, keeps and shows what the answers mean for the booked services and for every other one the salon offers. */
 @ApplicationScoped
@@ -105,22 +104,14 @@ public class Assessments {
 
     /** Assesses anew, to last as long as the newest one would have. */
     void again(Visit visit, Answers said) {
-        keep(visit, said, KeptAssessment.newest(visit.id).map(kept -> kept.held).orElse(true));
+        keep(visit, said, KeptAssessment.newest(visit.id).map(kept -> kept.held()).orElse(true));
     }
 
     private Assessment keep(Visit visit, Answers said, boolean held) {
         Assessment assessment = of(visit, said);
-        KeptAssessment.newest(visit.id).filter(before -> !before.held).ifPresent(KeptAssessment::delete);
-        KeptAssessment kept = new KeptAssessment();
-        kept.id = UUID.randomUUID();
-        kept.visitId = visit.id;
-        kept.clientId = visit.client.id;
-        kept.assessedAt = clock.instant();
-        kept.ruleSetSha256 = assessment.ruleSetHash();
-        kept.answersCode = answers(visit, said);
-        kept.held = held;
-        kept.body = vault.sealPaper(visit.client.id, kept.place(), bytes(assessment));
-        kept.persist();
+        KeptAssessment.newest(visit.id).filter(before -> !before.held()).ifPresent(KeptAssessment::delete);
+        new KeptAssessment(visit, clock.instant(), assessment.ruleSetHash(), answers(visit, said), held,
+            place -> vault.sealPaper(visit.client.id, place, bytes(assessment))).persist();
         visit.stands(booked(visit, assessment).heavier(earlier(visit, assessment)).code());
         return assessment;
     }
@@ -131,7 +122,7 @@ public class Assessments {
 
     /** Whether it was made from exactly these answers. */
     public boolean isOf(KeptAssessment kept, Visit visit, Answers said) {
-        return kept.answersCode.equals(answers(visit, said));
+        return kept.answersCode().equals(answers(visit, said));
     }
 
     /** What the answers alone tell, without tests and measurements: for those who keep these. */
@@ -165,10 +156,10 @@ public class Assessments {
     /** An assessment as it was made, with the facts and findings of its day. */
     public Assessment read(KeptAssessment kept) {
         try {
-            byte[] plain = vault.open(kept.clientId, kept.place(), kept.body);
+            byte[] plain = vault.open(kept.clientId(), kept.place(), kept.body());
             return json.readValue(new String(plain, StandardCharsets.UTF_8), Assessment.class);
         } catch (JsonProcessingException e) {
-            throw new IllegalStateException("the assessment %s cannot be read".formatted(kept.id), e);
+            throw new IllegalStateException("the assessment %s cannot be read".formatted(kept.id()), e);
         }
     }
 

@@ -28,8 +28,8 @@ public class CopyPages {
         if (signed.isEmpty()) {
             return Response.seeOther(Way.START).build();
         }
-        ledger.note("client", "copy of consent downloaded", signed.get().id.toString());
+        ledger.note("client", "copy of consent downloaded", signed.get().id().toString());
         return Response.ok(consents.pdf(signed.get())).type("application/pdf")
-            .header("Content-Disposition", "attachment; filename=\"" + signed.get().fileName + "\"").build();
+            .header("Content-Disposition", "attachment; filename=\"" + signed.get().fileName() + "\"").build();
     }
 }

@@ -54,7 +54,7 @@ public class DonePages {
             return Response.seeOther(Way.START).build();
         }
         return Response.ok(new DonePage(prevented(visit) ? speech.say().done_lead_prevented(Salon.the().name) : speech.say().done_lead(Salon.the().name), !prevented(visit),
-            speech.dayAndTime(signed.get().signedAt.atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
+            speech.dayAndTime(signed.get().signedAt().atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
             signAgain(visit), care.promise(visit).map(speech::call).orElse(""), next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), visit.state.takesAnswers(), postponed(visit), guest.isOnHandedTablet())).build();
     }
 

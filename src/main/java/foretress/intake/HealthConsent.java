@@ -1,5 +1,7 @@
 package foretress.intake;
 
+import foretress.consent.Notice;
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -17,19 +19,33 @@ class HealthConsent extends PanacheEntityBase {
     static final String REFUSED = "refused";
 
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Column(name = "client_id")
-    public UUID clientId;
-    public String said;
+    private UUID clientId;
+    private String said;
     @Column(name = "said_at")
-    public Instant saidAt;
-    public String language;
+    private Instant saidAt;
+    private String language;
     @Column(name = "notice_version")
-    public String noticeVersion;
+    private String noticeVersion;
     @Column(name = "notice_sha256")
-    public String noticeSha256;
+    private String noticeSha256;
+
+    protected HealthConsent() {}
+
+    /** @param said {@link #GIVEN} or {@link #REFUSED} */
+    HealthConsent(Visit visit, String said, Instant now, Notice notice) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.said = said;
+        this.saidAt = now;
+        this.language = notice.language();
+        this.noticeVersion = notice.version();
+        this.noticeSha256 = notice.sha256();
+    }
 
     static Optional<HealthConsent> newest(UUID visitId) {
         return find("visitId = ?1 order by saidAt desc", visitId).firstResultOptional();
@@ -37,5 +53,21 @@ class HealthConsent extends PanacheEntityBase {
 
     static boolean given(UUID visitId) {
         return newest(visitId).filter(c -> GIVEN.equals(c.said)).isPresent();
+    }
+
+    String said() {
+        return said;
+    }
+
+    Instant saidAt() {
+        return saidAt;
+    }
+
+    String noticeVersion() {
+        return noticeVersion;
+    }
+
+    String noticeSha256() {
+        return noticeSha256;
     }
 }

@@ -62,7 +62,7 @@ public class Intake {
     /** The answers as they stood at that moment. */
     public Answers saidBy(Visit visit, Instant moment) {
         Map<String, Answers> byTopic = new LinkedHashMap<>();
-        KeptTopic.savedBy(visit.id, moment).forEach(kept -> byTopic.put(kept.topic, open(kept)));
+        KeptTopic.savedBy(visit.id, moment).forEach(kept -> byTopic.put(kept.topic(), open(kept)));
         Answers all = Answers.NONE;
         for (Answers own : byTopic.values()) {
             all = all.and(own);
@@ -146,9 +146,9 @@ public class Intake {
     /** The same, from the client's paper: typed in by a member of staff, and kept as such. */
     @Transactional
     public Kept typed(PaperForm paper, Topic topic, Page page, List<Question> due, UUID staffId) {
-        Kept kept = askAgain(paper.visitId, topic, page, due, List.of(), staffId);
+        Kept kept = askAgain(paper.visitId(), topic, page, due, List.of(), staffId);
         if (kept.outcome() == Kept.Outcome.CLEAN) {
-            KeptTopic.submitted(paper.visitId, page.pressing()).ifPresent(one -> one.typedFrom = paper.id);
+            KeptTopic.submitted(paper.visitId(), page.pressing()).ifPresent(one -> one.typedFrom(paper.id()));
         }
         return kept;
     }
@@ -157,7 +157,7 @@ public class Intake {
     public Map<String, Instant> askedAt(Visit visit) {
         Map<String, Instant> at = new LinkedHashMap<>();
         for (KeptTopic kept : KeptTopic.all(visit.id)) {
-            put(visit, kept.sent()).forEach(question -> at.put(question, kept.savedAt));
+            put(visit, kept.sent()).forEach(question -> at.put(question, kept.savedAt()));
         }
         return at;
     }
@@ -179,12 +179,7 @@ public class Intake {
     /** The client has read exactly these answers back. */
     @Transactional
     public void readBack(Visit visit, Answers said) {
-        ReadBack read = new ReadBack();
-        read.id = UUID.randomUUID();
-        read.visitId = visit.id;
-        read.answersCode = code(visit, ReadBack.ANSWERS, said);
-        read.confirmedAt = clock.instant();
-        read.persist();
+        new ReadBack(visit.id, code(visit, ReadBack.ANSWERS, said), clock.instant()).persist();
     }
 
     /** How a version came about: in which language, by which press of a button, with which questions put, and by whom. */
@@ -200,19 +195,9 @@ public class Intake {
 
     private void store(Visit visit, Topic topic, Telling telling, Answers own) {
         Answers before = said(visit);
-        KeptTopic kept = new KeptTopic();
-        kept.id = UUID.randomUUID();
-        kept.visitId = visit.id;
-        kept.clientId = visit.client.id;
-        kept.topic = code(visit, topic);
-        kept.version = version(visit, topic) + 1;
-        kept.language = telling.language();
-        kept.savedAt = clock.instant();
-        kept.submission = telling.submission();
-        kept.asked = vault.sealWord(kept.clientId, kept.sent().place(), telling.put().stream().map(Question::id).collect(Collectors.joining(" ")));
-        kept.askedBy = telling.staff().orElse(null);
-        kept.body = vault.seal(visit.client.id, kept.place(), AnswerJson.write(own));
-        kept.persist();
+        String put = telling.put().stream().map(Question::id).collect(Collectors.joining(" "));
+        new KeptTopic(visit, code(visit, topic), version(visit, topic) + 1, telling.language(), telling.submission(), telling.staff(), clock.instant(),
+            place -> vault.sealWord(visit.client.id, place, put), place -> vault.seal(visit.client.id, place, AnswerJson.write(own))).persist();
         Answers now = said(visit);
         // What was signed stays signed for what it said; other answers want a signature of their own.
         if (visit.state == State.SIGNED && !hash(before).equals(hash(now))) {
@@ -223,7 +208,7 @@ public class Intake {
     }
 
     private Answers open(KeptTopic kept) {
-        return AnswerJson.read(vault.open(kept.clientId, kept.place(), kept.body));
+        return AnswerJson.read(vault.open(kept.clientId(), kept.place(), kept.body()));
     }
 
     private Answers stillOpen(Visit visit, Answers all) {

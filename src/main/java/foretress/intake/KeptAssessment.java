@@ -1,5 +1,6 @@
 package foretress.intake;
 
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -10,28 +11,48 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** An assessment as it was made: its facts and findings, and the rules that made them. Nothing in it is ever changed. */
 @Entity
 @Table(name = "assessment")
 public class KeptAssessment extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Column(name = "client_id")
-    public UUID clientId;
+    private UUID clientId;
     @Column(name = "assessed_at")
-    public Instant assessedAt;
+    private Instant assessedAt;
     @Column(name = "rule_set_sha256")
-    public String ruleSetSha256;
+    private String ruleSetSha256;
     /** Names the answers it was made from, under the client's key. */
     @Column(name = "answers_code")
-    public String answersCode;
+    private String answersCode;
     /** Something rests on it: it was signed, decided or looked at. The others give way to the next one. */
-    public boolean held;
+    private boolean held;
     @Column(columnDefinition = "text")
-    public String body;
+    private String body;
+
+    protected KeptAssessment() {}
+
+    /** @param held it is kept when a newer one comes; otherwise the newer one takes its place */
+    KeptAssessment(Visit visit, Instant now, String ruleSetSha256, String answersCode, boolean held, UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.assessedAt = now;
+        this.ruleSetSha256 = ruleSetSha256;
+        this.answersCode = answersCode;
+        this.held = held;
+        this.body = seal.apply(place());
+    }
+
+    /** Something goes by it: from here on it is kept. */
+    public void hold() {
+        held = true;
+    }
 
     static final String ANSWERS = "assessment.answers_code";
 
@@ -62,5 +83,33 @@ public class KeptAssessment extends PanacheEntityBase {
 
     public static Optional<KeptAssessment> newest(UUID visitId) {
         return find("visitId = ?1 order by assessedAt desc", visitId).firstResultOptional();
+    }
+
+    public UUID id() {
+        return id;
+    }
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public UUID clientId() {
+        return clientId;
+    }
+
+    public String ruleSetSha256() {
+        return ruleSetSha256;
+    }
+
+    public String answersCode() {
+        return answersCode;
+    }
+
+    public boolean held() {
+        return held;
+    }
+
+    public String body() {
+        return body;
     }
 }

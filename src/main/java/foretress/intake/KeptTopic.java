@@ -1,5 +1,6 @@
 package foretress.intake;
 
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import io.quarkus.runtime.annotations.RegisterForReflection;
 import jakarta.persistence.Column;
@@ -10,35 +11,64 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** One version of one topic's answers, sealed. Never changed: saying it differently adds a version. */
 @Entity
 @Table(name = "topic_answers")
 class KeptTopic extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Column(name = "client_id")
-    public UUID clientId;
+    private UUID clientId;
     /** Names the topic under the client's key: which topics were asked tells of answers. */
-    public String topic;
-    public int version;
-    public String language;
+    private String topic;
+    private int version;
+    private String language;
     @Column(name = "saved_at")
-    public Instant savedAt;
-    public String submission;
+    private Instant savedAt;
+    private String submission;
     /** Ids of the questions that were put, with spaces between, sealed; absent in old rows, where the whole topic was. */
     @Column(columnDefinition = "text")
-    String asked;
+    private String asked;
     /** The member of staff who put them; absent where the client answered alone. */
     @Column(name = "asked_by")
-    UUID askedBy;
+    private UUID askedBy;
     /** The paper form it was typed from; absent where it was not. */
     @Column(name = "typed_from")
-    UUID typedFrom;
+    private UUID typedFrom;
     @Column(columnDefinition = "text")
-    public String body;
+    private String body;
+
+    protected KeptTopic() {}
+
+    /**
+     * @param topic its name under the client's key
+     * @param staff who put the questions; empty where the client answered alone
+     * @param asked seals the ids of the questions that were put
+     * @param seal seals what was said
+     */
+    KeptTopic(Visit visit, String topic, int version, String language, String submission, Optional<UUID> staff, Instant now, UnaryOperator<String> asked,
+              UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.topic = topic;
+        this.version = version;
+        this.language = language;
+        this.savedAt = now;
+        this.submission = submission;
+        this.asked = asked.apply(sent().place());
+        this.askedBy = staff.orElse(null);
+        this.body = seal.apply(place());
+    }
+
+    /** It was typed from that paper form. */
+    void typedFrom(UUID paper) {
+        typedFrom = paper;
+    }
 
     /** Where the sealed body belongs; moved anywhere else it cannot be opened. */
     String place() {
@@ -92,5 +122,21 @@ class KeptTopic extends PanacheEntityBase {
     static int lastVersion(UUID visitId, String topic) {
         return KeptTopic.<KeptTopic>find("visitId = ?1 and topic = ?2 order by version desc", visitId, topic)
             .firstResultOptional().map(k -> k.version).orElse(0);
+    }
+
+    UUID clientId() {
+        return clientId;
+    }
+
+    String topic() {
+        return topic;
+    }
+
+    Instant savedAt() {
+        return savedAt;
+    }
+
+    String body() {
+        return body;
     }
 }

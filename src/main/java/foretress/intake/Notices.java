@@ -52,24 +52,13 @@ public class Notices {
     /** A refusal is noted without a word about health: the desk hands out the paper form. */
     @Transactional
     void refuse(UUID visitId, String language) {
-        if (HealthConsent.newest(visitId).filter(c -> HealthConsent.REFUSED.equals(c.said)).isEmpty()) {
+        if (HealthConsent.newest(visitId).filter(c -> HealthConsent.REFUSED.equals(c.said())).isEmpty()) {
             keep(visitId, language, HealthConsent.REFUSED);
             ledger.note("client", "consent to hold health answers refused", visitId.toString());
         }
     }
 
     private void keep(UUID visitId, String language, String said) {
-        Visit visit = Visit.findById(visitId);
-        Notice notice = of(language);
-        HealthConsent consent = new HealthConsent();
-        consent.id = UUID.randomUUID();
-        consent.visitId = visitId;
-        consent.clientId = visit.client.id;
-        consent.said = said;
-        consent.saidAt = clock.instant();
-        consent.language = language;
-        consent.noticeVersion = notice.version();
-        consent.noticeSha256 = notice.sha256();
-        consent.persist();
+        new HealthConsent(Visit.findById(visitId), said, clock.instant(), of(language)).persist();
     }
 }

@@ -8,24 +8,37 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** When a page was first and last put before the client; part of the evidence behind a signature. */
 @Entity
 @Table(name = "page_shown")
 class PageShown extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     /** Names the page under the client's key: which pages were put before a client tells of answers. */
-    public String page;
+    private String page;
     /** The page's name, sealed. */
     @Column(columnDefinition = "text")
-    public String name;
+    private String name;
     @Column(name = "first_at")
-    public Instant firstAt;
+    private Instant firstAt;
     @Column(name = "last_at")
-    public Instant lastAt;
+    private Instant lastAt;
+
+    protected PageShown() {}
+
+    /** A page shown for the first time. */
+    PageShown(UUID visitId, String code, Instant now, UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.visitId = visitId;
+        this.page = code;
+        this.name = seal.apply(place());
+        this.firstAt = now;
+        this.lastAt = now;
+    }
 
     static List<PageShown> of(UUID visitId) {
         return list("visitId = ?1 order by firstAt", visitId);
@@ -37,5 +50,21 @@ class PageShown extends PanacheEntityBase {
 
     String place() {
         return "page_shown.name." + id;
+    }
+
+    String page() {
+        return page;
+    }
+
+    String name() {
+        return name;
+    }
+
+    Instant firstAt() {
+        return firstAt;
+    }
+
+    Instant lastAt() {
+        return lastAt;
     }
 }

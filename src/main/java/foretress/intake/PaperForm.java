@@ -1,5 +1,7 @@
 package foretress.intake;
 
+import foretress.picture.Paper;
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -9,6 +11,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import org.hibernate.annotations.Immutable;
 
 /** The printed form as the client filled it in and signed it, and who typed it in. The photo or PDF of it is sealed. */
@@ -17,22 +20,35 @@ import org.hibernate.annotations.Immutable;
 @Table(name = "paper_form")
 public class PaperForm extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Column(name = "client_id")
-    UUID clientId;
+    private UUID clientId;
     /** The day the client wrote beside the signature. */
     @Column(name = "signed_on")
-    public LocalDate signedOn;
+    private LocalDate signedOn;
     @Column(name = "typed_at")
-    public Instant typedAt;
+    private Instant typedAt;
     @Column(name = "typed_by")
-    public UUID typedBy;
+    private UUID typedBy;
     @Column(name = "media_type")
-    public String mediaType;
+    private String mediaType;
     @Column(columnDefinition = "text")
-    String body;
+    private String body;
+
+    protected PaperForm() {}
+
+    PaperForm(Visit visit, Paper paper, LocalDate signedOn, UUID staff, Instant now, UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.signedOn = signedOn;
+        this.typedAt = now;
+        this.typedBy = staff;
+        this.mediaType = paper.mediaType();
+        this.body = seal.apply(place());
+    }
 
     String place() {
         return "paper_form.body." + id;
@@ -40,5 +56,37 @@ public class PaperForm extends PanacheEntityBase {
 
     static Optional<PaperForm> of(UUID visitId) {
         return find("visitId", visitId).firstResultOptional();
+    }
+
+    public UUID id() {
+        return id;
+    }
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    UUID clientId() {
+        return clientId;
+    }
+
+    public LocalDate signedOn() {
+        return signedOn;
+    }
+
+    public Instant typedAt() {
+        return typedAt;
+    }
+
+    public UUID typedBy() {
+        return typedBy;
+    }
+
+    public String mediaType() {
+        return mediaType;
+    }
+
+    String body() {
+        return body;
     }
 }

@@ -55,16 +55,7 @@ public class PaperForms {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
         if (of(visitId).isPresent()) return;
         if (!mayType(visit)) throw new IllegalStateException("answers were given otherwise");
-        PaperForm form = new PaperForm();
-        form.id = UUID.randomUUID();
-        form.visitId = visitId;
-        form.clientId = visit.client.id;
-        form.signedOn = signedOn;
-        form.typedAt = clock.instant();
-        form.typedBy = staff;
-        form.mediaType = paper.mediaType();
-        form.body = vault.seal(visit.client.id, form.place(), paper.bytes());
-        form.persist();
+        new PaperForm(visit, paper, signedOn, staff, clock.instant(), place -> vault.seal(visit.client.id, place, paper.bytes())).persist();
         if (visit.state == State.BOOKED) visit.moveTo(State.INVITED);
         visit.moveTo(State.ANSWERING);
         notices.give(visitId, visit.client.language);
@@ -72,7 +63,7 @@ public class PaperForms {
     }
 
     public byte[] bytes(PaperForm form) {
-        return vault.open(form.clientId, form.place(), form.body);
+        return vault.open(form.clientId(), form.place(), form.body());
     }
 
     /** Questions of this topic on the paper that nobody has typed in yet. */

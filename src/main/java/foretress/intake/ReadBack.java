@@ -14,19 +14,32 @@ import java.util.UUID;
 @Table(name = "read_back")
 class ReadBack extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     /** Names the answers under the client's key. */
     @Column(name = "answers_code")
-    public String answersCode;
+    private String answersCode;
     @Column(name = "confirmed_at")
-    public Instant confirmedAt;
+    private Instant confirmedAt;
+
+    protected ReadBack() {}
+
+    ReadBack(UUID visitId, String answersCode, Instant now) {
+        this.id = UUID.randomUUID();
+        this.visitId = visitId;
+        this.answersCode = answersCode;
+        this.confirmedAt = now;
+    }
 
     static final String ANSWERS = "read_back.answers_code";
 
     static Optional<ReadBack> of(UUID visitId, String answersCode) {
         return find("visitId = ?1 and answersCode = ?2 order by confirmedAt desc", visitId, answersCode)
             .firstResultOptional();
+    }
+
+    Instant confirmedAt() {
+        return confirmedAt;
     }
 }

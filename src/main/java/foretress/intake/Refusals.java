@@ -43,7 +43,7 @@ public class Refusals {
 
     /** Whether the client was of another mind about the tests after that moment: then what was signed no longer says it. */
     public boolean changedSince(Visit visit, Instant moment) {
-        return TestRefusal.newest(visit.id).filter(said -> said.saidAt.isAfter(moment)).isPresent();
+        return TestRefusal.newest(visit.id).filter(said -> said.saidAt().isAfter(moment)).isPresent();
     }
 
     /** Keeps what the client said. */
@@ -82,16 +82,10 @@ public class Refusals {
     }
 
     private void keep(Visit visit, String ids) {
-        TestRefusal said = new TestRefusal();
-        said.id = UUID.randomUUID();
-        said.visitId = visit.id;
-        said.clientId = visit.client.id;
-        said.saidAt = clock.instant();
-        said.body = vault.seal(visit.client.id, said.place(), ids.getBytes(StandardCharsets.UTF_8));
-        said.persist();
+        new TestRefusal(visit, clock.instant(), place -> vault.seal(visit.client.id, place, ids.getBytes(StandardCharsets.UTF_8))).persist();
     }
 
     private String open(TestRefusal said) {
-        return new String(vault.open(said.clientId, said.place(), said.body), StandardCharsets.UTF_8);
+        return new String(vault.open(said.clientId(), said.place(), said.body()), StandardCharsets.UTF_8);
     }
 }

@@ -30,26 +30,19 @@ public class Shown {
     }
 
     private void first(UUID keyOf, UUID visitId, String page) {
-        PageShown shown = new PageShown();
-        shown.id = UUID.randomUUID();
-        shown.visitId = visitId;
-        shown.page = code(keyOf, page);
-        shown.name = vault.sealWord(keyOf, shown.place(), page);
-        shown.firstAt = clock.instant();
-        shown.lastAt = shown.firstAt;
-        shown.persist();
+        new PageShown(visitId, code(keyOf, page), clock.instant(), place -> vault.sealWord(keyOf, place, page)).persist();
     }
 
     /** Whether that page was ever put before the client. */
     boolean ever(Visit visit, String page) {
         String code = code(visit.keyOf, page);
-        return PageShown.of(visit.id).stream().anyMatch(shown -> shown.page.equals(code));
+        return PageShown.of(visit.id).stream().anyMatch(shown -> shown.page().equals(code));
     }
 
     /** Every page with when it was first and last shown, the first one first. */
     List<Evidence.PageShown> pages(Visit visit) {
         return PageShown.of(visit.id).stream()
-            .map(p -> new Evidence.PageShown(vault.openWord(visit.keyOf, p.place(), p.name), p.firstAt, p.lastAt)).toList();
+            .map(p -> new Evidence.PageShown(vault.openWord(visit.keyOf, p.place(), p.name()), p.firstAt(), p.lastAt())).toList();
     }
 
     Instant last(Visit visit, String page) {

@@ -69,7 +69,7 @@ public class SignPages {
             return Response.seeOther(Way.READ_BACK).build();
         }
         shown.page(visit.id, "sign");
-        return Response.ok(page(visit, said, List.of(), "", "drawn", List.of(), UUID.randomUUID().toString())).build();
+        return Response.ok(page(visit, said, List.of(), "", Mark.Kind.DRAWN, List.of(), UUID.randomUUID().toString())).build();
     }
 
     @POST
@@ -85,7 +85,7 @@ public class SignPages {
             return Response.seeOther(Way.READ_BACK).build();
         }
         List<Mistake> mistakes = new ArrayList<>();
-        Optional<Mark> mark = mark(form, mistakes);
+        Optional<Mark> mark = MarkField.of(form).read(mistakes, speech.say());
         ConsentInput input = draft.of(visit, said);
         if (!asked(input).equals(form.all("agree"))) {
             mistakes.add(0, new Mistake("statements", speech.say().sign_agree_all()));
@@ -114,29 +114,13 @@ public class SignPages {
         return ConsentText.of(input, ConsentWords.in(input.language())).statements().stream().map(Statement::id).toList();
     }
 
-    private Optional<Mark> mark(Form form, List<Mistake> mistakes) {
-        boolean drawn = form.one("mark").equals("drawn");
-        String posted = drawn ? form.one("strokes") : form.one("typed");
-        if (posted.isEmpty()) {
-            mistakes.add(new Mistake("mark", speech.say().sign_mark_missing()));
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(drawn ? new Mark.Drawn(Strokes.read(posted)) : new Mark.Typed(posted));
-        } catch (IllegalArgumentException refused) {
-            mistakes.add(new Mistake("mark", drawn ? speech.say().sign_mark_too_long() : speech.say().sign_name_too_long()));
-            return Optional.empty();
-        }
-    }
-
     private Response again(Visit visit, Answers said, Form form, List<Mistake> mistakes) {
         shown.page(visit.id, "sign");
-        String kind = form.one("mark").equals("drawn") ? "drawn" : "typed";
-        return Response.status(422).entity(page(visit, said, form.all("agree"), form.one("typed"), kind, mistakes,
+        return Response.status(422).entity(page(visit, said, form.all("agree"), form.one("typed"), MarkField.of(form).kind(), mistakes,
             uuid(form.one("submission")).orElseGet(UUID::randomUUID).toString())).build();
     }
 
-    private SignPage page(Visit visit, Answers said, List<String> ticked, String typed, String kind, List<Mistake> mistakes,
+    private SignPage page(Visit visit, Answers said, List<String> ticked, String typed, Mark.Kind kind, List<Mistake> mistakes,
                           String submission) {
         ConsentInput input = draft.of(visit, said);
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
@@ -144,7 +128,7 @@ public class SignPages {
         List<ConsentPart> rest = text.sections().stream().filter(s -> s.part() != Part.STATEMENTS && s.part() != Part.ANSWERED)
             .map(ConsentPart::of).toList();
         String heading = part(text, Part.STATEMENTS).heading();
-        return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, mayRefuse(visit, input), rest, ConsentPart.of(part(text, Part.ANSWERED)), input.client().name(), typed, kind,
+        return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, mayRefuse(visit, input), rest, ConsentPart.of(part(text, Part.ANSWERED)), input.client().name(), typed, kind.code(),
             mistakes, at(mistakes, "mark"), at(mistakes, "statements"), submission);
     }
 

@@ -69,7 +69,7 @@ public class Signing {
         if (visit.state == State.ANSWERING || visit.state == State.DECIDED) {
             visit.moveTo(State.SIGNED);
         }
-        visit.signed(signed.signedAt);
+        visit.signed(signed.signedAt());
         visit.owes(plans.first(visit, said));
     }
 
@@ -81,15 +81,15 @@ public class Signing {
             new Evidence.Invited(entrance.invitationId(), way(entrance), sender(entrance.sentBy()),
                 entrance.sentAt(), entrance.openedAt()),
             new Evidence.BirthDateCheck(asked(entrance), entrance.tries(), entrance.openedAt()),
-            new Evidence.HealthConsent(consent.noticeVersion, consent.noticeSha256, consent.saidAt),
+            new Evidence.HealthConsent(consent.noticeVersion(), consent.noticeSha256(), consent.saidAt()),
             input.language(), act.textSha256(), intake.code(visit, SignedConsent.ANSWERS, said), knowledge.ruleSet().hash(), shown.pages(visit),
-            ReadBack.of(visit.id, intake.code(visit, ReadBack.ANSWERS, said)).orElseThrow().confirmedAt, shown.last(visit, "sign"), act.agreed(), now, visit.zone(),
+            ReadBack.of(visit.id, intake.code(visit, ReadBack.ANSWERS, said)).orElseThrow().confirmedAt(), shown.last(visit, "sign"), act.agreed(), now, visit.zone(),
             ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK,
             act.device(), Optional.empty(), PaperForm.of(visit.id).map(Signing::typed));
     }
 
     private static Evidence.Typed typed(PaperForm paper) {
-        return new Evidence.Typed(Staff.byId(paper.typedBy).map(s -> s.name).orElseGet(() -> Salon.the().name), paper.typedAt, paper.signedOn);
+        return new Evidence.Typed(Staff.byId(paper.typedBy()).map(s -> s.name).orElseGet(() -> Salon.the().name), paper.typedAt(), paper.signedOn());
     }
 
     private static Evidence.BirthDateResult asked(Entrance entrance) {

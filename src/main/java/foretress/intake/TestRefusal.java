@@ -1,5 +1,6 @@
 package foretress.intake;
 
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -8,22 +9,33 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** Which tests the client does not want for a visit, as said at one moment. Never changed: another mind is another row. */
 @Entity
 @Table(name = "test_refusal")
 class TestRefusal extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Column(name = "client_id")
-    public UUID clientId;
+    private UUID clientId;
     @Column(name = "said_at")
-    public Instant saidAt;
+    private Instant saidAt;
     /** Ids of the tests with spaces between, sealed; none of them when the client wants all after all. */
     @Column(columnDefinition = "text")
-    public String body;
+    private String body;
+
+    protected TestRefusal() {}
+
+    TestRefusal(Visit visit, Instant now, UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.saidAt = now;
+        this.body = seal.apply(place());
+    }
 
     /** Where the sealed body belongs. */
     String place() {
@@ -32,5 +44,17 @@ class TestRefusal extends PanacheEntityBase {
 
     static Optional<TestRefusal> newest(UUID visitId) {
         return find("visitId = ?1 order by saidAt desc", visitId).firstResultOptional();
+    }
+
+    UUID clientId() {
+        return clientId;
+    }
+
+    Instant saidAt() {
+        return saidAt;
+    }
+
+    String body() {
+        return body;
     }
 }

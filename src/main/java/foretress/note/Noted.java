@@ -1,6 +1,7 @@
 package foretress.note;
 
 import foretress.visit.Client;
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Column;
@@ -14,36 +15,62 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** One thing that staff wrote down about a client. One entered in error is struck out and stays. */
 @Entity
 @Table(name = "noted")
 public class Noted extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "client_id")
-    public UUID clientId;
+    private UUID clientId;
     @Column(name = "visit_id")
-    public UUID visitId;
+    private UUID visitId;
     @Convert(converter = KindCode.class)
-    public NotedKind kind;
-    String submission;
+    private NotedKind kind;
+    private String submission;
     @Column(name = "noted_at")
-    public Instant notedAt;
+    private Instant notedAt;
     @Column(name = "noted_by")
-    public UUID notedBy;
+    private UUID notedBy;
     @Column(columnDefinition = "text")
-    String body;
+    private String body;
     @Column(columnDefinition = "text")
-    String told;
+    private String told;
     @Column(name = "struck_at")
-    Instant struckAt;
+    private Instant struckAt;
     @Column(name = "struck_by")
-    UUID struckBy;
+    private UUID struckBy;
     @Column(name = "struck_why", columnDefinition = "text")
-    String struckWhy;
+    private String struckWhy;
     @Version
-    public int version;
+    private int version;
+
+    protected Noted() {}
+
+    /**
+     * @param seal seals what is noted for the place it is given
+     * @param told the same for what was answered by then
+     */
+    Noted(Visit visit, NotedKind kind, String submission, UUID by, Instant now, UnaryOperator<String> seal, UnaryOperator<String> told) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.kind = kind;
+        this.submission = submission;
+        this.notedAt = now;
+        this.notedBy = by;
+        this.body = seal.apply(place("body"));
+        this.told = told.apply(place("told"));
+    }
+
+    /** Entered in error: it says nothing any more. */
+    void strike(UUID by, Instant now, UnaryOperator<String> seal) {
+        this.struckAt = now;
+        this.struckBy = by;
+        this.struckWhy = seal.apply(place("struck_why"));
+    }
 
     public boolean struck() {
         return struckAt != null;
@@ -80,5 +107,41 @@ public class Noted extends PanacheEntityBase {
         @Override public NotedKind convertToEntityAttribute(String code) {
             return code == null ? null : NotedKind.of(code).orElseThrow(() -> new IllegalStateException("no such note: " + code));
         }
+    }
+
+    public UUID id() {
+        return id;
+    }
+
+    public UUID clientId() {
+        return clientId;
+    }
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public NotedKind kind() {
+        return kind;
+    }
+
+    public Instant notedAt() {
+        return notedAt;
+    }
+
+    public UUID notedBy() {
+        return notedBy;
+    }
+
+    String body() {
+        return body;
+    }
+
+    String told() {
+        return told;
+    }
+
+    String struckWhy() {
+        return struckWhy;
     }
 }

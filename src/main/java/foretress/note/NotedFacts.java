@@ -43,12 +43,12 @@ public class NotedFacts implements ChairRecord {
     }
 
     @Override public List<Cut> cuts(Visit visit) {
-        return standing(visit).filter(note -> note.kind == NotedKind.CUT).map(note -> cut(notes.body(note, NotedBody.Cut.class))).toList();
+        return standing(visit).filter(note -> note.kind() == NotedKind.CUT).map(note -> cut(notes.body(note, NotedBody.Cut.class))).toList();
     }
 
     /** The newest measure. */
     @Override public Optional<Growth> growth(Visit visit) {
-        return standing(visit).filter(note -> note.kind == NotedKind.GROWTH).findFirst().map(note -> growth(notes.body(note, NotedBody.Growth.class)));
+        return standing(visit).filter(note -> note.kind() == NotedKind.GROWTH).findFirst().map(note -> growth(notes.body(note, NotedBody.Growth.class)));
     }
 
     private Stream<Noted> standing(Visit visit) {
@@ -64,7 +64,7 @@ public class NotedFacts implements ChairRecord {
     }
 
     private Optional<TestFact> test(Visit visit, Answers said, Noted note) {
-        return switch (note.kind) {
+        return switch (note.kind()) {
             case LETTER -> Optional.of(letter(visit, note, notes.body(note, NotedBody.Letter.class)));
             case WORD -> Optional.of(word(visit, said, note, notes.body(note, NotedBody.Word.class)));
             case CUT, GROWTH -> Optional.empty();
@@ -73,7 +73,7 @@ public class NotedFacts implements ChairRecord {
 
     private TestFact letter(Visit visit, Noted note, NotedBody.Letter body) {
         return new TestFact("dermatologist-letter", body.outcome(), body.written(), Optional.of(day(visit, note)), true, names(visit, body),
-            note.visitId.equals(visit.id), false, false);
+            note.visitId().equals(visit.id), false, false);
     }
 
     /** Whether the letter is about the very product that is planned, still made of the same dyes. */
@@ -93,12 +93,12 @@ public class NotedFacts implements ChairRecord {
     }
 
     private TestFact word(Visit visit, Answers said, Noted note, NotedBody.Word body) {
-        boolean here = note.visitId.equals(visit.id);
+        boolean here = note.visitId().equals(visit.id);
         return TestFact.advice(body.about(), body.outcome(), body.said(), here, here && notes.overtaken(note, body.about(), said));
     }
 
     private static LocalDate day(Visit visit, Noted note) {
-        return note.notedAt.atZone(visit.zone()).toLocalDate();
+        return note.notedAt().atZone(visit.zone()).toLocalDate();
     }
 
     /** The client as without this note. */
@@ -107,7 +107,7 @@ public class NotedFacts implements ChairRecord {
         List<TestFact> tests = new ArrayList<>(with.tests());
         List<Cut> cuts = new ArrayList<>(with.cuts());
         test(visit, said, note).ifPresent(tests::remove);
-        if (note.kind == NotedKind.CUT) {
+        if (note.kind() == NotedKind.CUT) {
             cuts.remove(cut(notes.body(note, NotedBody.Cut.class)));
         }
         return new Situation(with.today(), with.serviceDay(), with.birthDate(), with.bookedChemistries(), with.questionnaire(), with.answers(),
@@ -115,7 +115,7 @@ public class NotedFacts implements ChairRecord {
     }
 
     private Growth growthWithout(Visit visit, Noted note) {
-        return standing(visit).filter(other -> other.kind == NotedKind.GROWTH && !other.id.equals(note.id)).findFirst()
+        return standing(visit).filter(other -> other.kind() == NotedKind.GROWTH && !other.id().equals(note.id())).findFirst()
             .map(other -> growth(notes.body(other, NotedBody.Growth.class))).orElse(Growth.PUBLISHED);
     }
 }

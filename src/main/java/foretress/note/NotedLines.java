@@ -43,22 +43,22 @@ class NotedLines {
     }
 
     private NotedLine line(Visit visit, Noted note, boolean newest) {
-        String href = NotedPages.at(visit) + "/" + note.id;
+        String href = NotedPages.at(visit) + "/" + note.id();
         List<NotedLine.Paper> papers = notes.papers(note).stream()
-            .map(p -> new NotedLine.Paper(href + "/papers/" + p.id, say.paper_of(at(visit, p.keptAt)))).toList();
+            .map(p -> new NotedLine.Paper(href + "/papers/" + p.id(), say.paper_of(at(visit, p.keptAt())))).toList();
         String struck = note.struckAt().map(at -> say.struck(notes.struckWhy(note), note.struckBy().map(BenchDoor::name).orElse(""), at(visit, at))).orElse("");
         boolean open = !note.struck() && visit.state.isAhead();
-        return new NotedLine(href, title(note), says(visit, note), say.made_by(BenchDoor.name(note.notedBy), at(visit, note.notedAt)), hint(visit, note), struck,
-            open && mayStrike(note), open && note.kind == NotedKind.LETTER && papers.size() < Notes.MOST_PAPERS, papers, changes.of(visit, note), newest);
+        return new NotedLine(href, title(note), says(visit, note), say.made_by(BenchDoor.name(note.notedBy()), at(visit, note.notedAt())), hint(visit, note), struck,
+            open && mayStrike(note), open && note.kind() == NotedKind.LETTER && papers.size() < Notes.MOST_PAPERS, papers, changes.of(visit, note), newest);
     }
 
     /** Whoever wrote it down, and the owner, may say that it was entered in error. */
     boolean mayStrike(Noted note) {
-        return who.isOwner() || note.notedBy.equals(who.staff().id);
+        return who.isOwner() || note.notedBy().equals(who.staff().id);
     }
 
     private String title(Noted note) {
-        return switch (note.kind) {
+        return switch (note.kind()) {
             case LETTER -> outcome(notes.body(note, NotedBody.Letter.class));
             case WORD -> outcome(notes.body(note, NotedBody.Word.class));
             case CUT -> say.cut_line();
@@ -76,7 +76,7 @@ class NotedLines {
     }
 
     private List<String> says(Visit visit, Noted note) {
-        return switch (note.kind) {
+        return switch (note.kind()) {
             case LETTER -> says(notes.body(note, NotedBody.Letter.class));
             case WORD -> says(visit, note, notes.body(note, NotedBody.Word.class));
             case CUT -> says(notes.body(note, NotedBody.Cut.class));
@@ -91,7 +91,7 @@ class NotedLines {
     }
 
     private List<String> says(Visit visit, Noted note, NotedBody.Word word) {
-        Stream<String> other = note.visitId.equals(visit.id) ? Stream.of() : Stream.of(say.word_other_visit());
+        Stream<String> other = note.visitId().equals(visit.id) ? Stream.of() : Stream.of(say.word_other_visit());
         return Stream.concat(Stream.of(say.by_on(word.by(), day(word.said()))), other).toList();
     }
 
@@ -105,7 +105,7 @@ class NotedLines {
 
     /** A letter that counts for nothing yet says what is missing. */
     private String hint(Visit visit, Noted note) {
-        boolean names = note.kind == NotedKind.LETTER && !note.struck() && notes.body(note, NotedBody.Letter.class).outcome().equals("names-product");
+        boolean names = note.kind() == NotedKind.LETTER && !note.struck() && notes.body(note, NotedBody.Letter.class).outcome().equals("names-product");
         return names && !facts.names(visit, notes.body(note, NotedBody.Letter.class)) ? say.letter_not_planned() : "";
     }
 

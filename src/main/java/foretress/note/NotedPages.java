@@ -143,10 +143,10 @@ public class NotedPages {
     @Path("/{note}/papers/{paper}")
     public Response look(@RestPath UUID id, @RestPath UUID note, @RestPath UUID paper) {
         NotedPaper kept = notes.paper(found(door.visit(id), note), paper).orElseThrow(NotFoundException::new);
-        ledger.note(door.staff().toString(), "letter seen", kept.id.toString());
-        return switch (kept.kept) {
+        ledger.note(door.staff().toString(), "letter seen", kept.id().toString());
+        return switch (kept.kept()) {
             case REDRAWN -> SentFile.photo(notes.bytes(kept));
-            case FILE -> SentFile.download(notes.bytes(kept), kept.mediaType, kept.mediaType.equals(Paper.PDF) ? "letter.pdf" : "letter");
+            case FILE -> SentFile.download(notes.bytes(kept), kept.mediaType(), kept.mediaType().equals(Paper.PDF) ? "letter.pdf" : "letter");
             case AS_SENT -> SentFile.download(notes.bytes(kept), "application/octet-stream", "letter");
         };
     }

@@ -1,6 +1,7 @@
 package foretress.note;
 
 import foretress.bench.Keeping;
+import foretress.picture.Paper;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -12,27 +13,53 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** The letter itself, sealed: a photo drawn anew, or a PDF. */
 @Entity
 @Table(name = "noted_paper")
 public class NotedPaper extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @Column(name = "noted_id")
-    UUID notedId;
+    private UUID notedId;
     @Column(name = "client_id")
-    public UUID clientId;
+    private UUID clientId;
     @Column(name = "kept_at")
-    public Instant keptAt;
+    private Instant keptAt;
     @Column(name = "kept_by")
-    UUID keptBy;
+    private UUID keptBy;
     @Column(name = "media_type")
-    public String mediaType;
+    private String mediaType;
     @Enumerated(EnumType.STRING)
-    public Keeping kept;
+    private Keeping kept;
     @Column(columnDefinition = "text")
-    public String body;
+    private String body;
+
+    protected NotedPaper() {}
+
+    NotedPaper(Noted note, Paper sent, UUID by, Instant now, UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.notedId = note.id();
+        this.clientId = note.clientId();
+        this.keptAt = now;
+        this.keptBy = by;
+        this.mediaType = sent.mediaType();
+        this.kept = Keeping.of(sent);
+        this.body = seal.apply(place());
+    }
+
+    /** Takes the place of what was kept as it had been sent. */
+    public void readAnew(Paper fresh, UnaryOperator<String> seal) {
+        this.body = seal.apply(place());
+        this.mediaType = fresh.mediaType();
+        this.kept = Keeping.of(fresh);
+    }
+
+    /** It stays as it was sent, and is handed out as a file only. */
+    public void unreadable() {
+        this.kept = Keeping.FILE;
+    }
 
     public String place() {
         return "noted_paper.body." + id;
@@ -44,5 +71,29 @@ public class NotedPaper extends PanacheEntityBase {
 
     static Optional<NotedPaper> one(UUID notedId, UUID id) {
         return find("notedId = ?1 and id = ?2", notedId, id).firstResultOptional();
+    }
+
+    public UUID id() {
+        return id;
+    }
+
+    public UUID clientId() {
+        return clientId;
+    }
+
+    public Instant keptAt() {
+        return keptAt;
+    }
+
+    public String mediaType() {
+        return mediaType;
+    }
+
+    public Keeping kept() {
+        return kept;
+    }
+
+    public String body() {
+        return body;
     }
 }

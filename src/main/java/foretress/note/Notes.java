@@ -1,6 +1,5 @@
 package foretress.note;
 
-import foretress.bench.Keeping;
 import foretress.intake.Intake;
 import foretress.intake.Renewal;
 import foretress.knowledge.Knowledge;
@@ -50,15 +49,15 @@ public class Notes {
     }
 
     public Optional<Noted> find(UUID clientId, UUID id) {
-        return of(clientId).stream().filter(note -> note.id.equals(id)).findFirst();
+        return of(clientId).stream().filter(note -> note.id().equals(id)).findFirst();
     }
 
     public <T> T body(Noted note, Class<T> type) {
-        return bodies.open(note.clientId, note.place("body"), note.body, type);
+        return bodies.open(note.clientId(), note.place("body"), note.body(), type);
     }
 
     public String struckWhy(Noted note) {
-        return note.struck() ? bodies.open(note.clientId, note.place("struck_why"), note.struckWhy, String.class) : "";
+        return note.struck() ? bodies.open(note.clientId(), note.place("struck_why"), note.struckWhy(), String.class) : "";
     }
 
     /** Keeps it once a submission; once this returns it is on the device and every coming visit is assessed with it. */
@@ -72,78 +71,60 @@ public class Notes {
     }
 
     private Noted made(Visit visit, NotedKind kind, String submission, Object body, UUID by) {
-        Noted note = new Noted();
-        note.id = UUID.randomUUID();
-        note.visitId = visit.id;
-        note.clientId = visit.client.id;
-        note.kind = kind;
-        note.submission = submission;
-        note.notedAt = clock.instant();
-        note.notedBy = by;
-        note.body = bodies.seal(note.clientId, note.place("body"), body);
-        note.told = bodies.seal(note.clientId, note.place("told"), body instanceof NotedBody.Word word ? told(word.about(), intake.said(visit)) : List.of());
+        List<String> told = body instanceof NotedBody.Word word ? told(word.about(), intake.said(visit)) : List.of();
+        Noted note = new Noted(visit, kind, submission, by, clock.instant(), place -> bodies.seal(visit.client.id, place, body),
+            place -> bodies.seal(visit.client.id, place, told));
         note.persistAndFlush();
-        ledger.note(by.toString(), "noted: " + kind.code(), note.id.toString());
-        renewal.ofClient(note.clientId);
+        ledger.note(by.toString(), "noted: " + kind.code(), note.id().toString());
+        renewal.ofClient(note.clientId());
         return note;
     }
 
     /** Entered in error: it stays to be read, struck out with the reason, and says nothing any more. */
     public void strike(Noted found, String why, UUID by) {
         QuarkusTransaction.requiringNew().run(() -> {
-            Noted note = Noted.findById(found.id, LockModeType.PESSIMISTIC_WRITE);
+            Noted note = Noted.findById(found.id(), LockModeType.PESSIMISTIC_WRITE);
             if (!note.struck()) {
-                note.struckAt = clock.instant();
-                note.struckBy = by;
-                note.struckWhy = bodies.seal(note.clientId, note.place("struck_why"), why);
+                note.strike(by, clock.instant(), place -> bodies.seal(note.clientId(), place, why));
                 note.persistAndFlush();
-                ledger.note(by.toString(), "noted in error", note.id.toString());
-                renewal.ofClient(Visit.<Visit>findById(note.visitId).client.id);
+                ledger.note(by.toString(), "noted in error", note.id().toString());
+                renewal.ofClient(Visit.<Visit>findById(note.visitId()).client.id);
             }
         });
         durable.force();
     }
 
     public List<NotedPaper> papers(Noted note) {
-        return NotedPaper.of(note.id);
+        return NotedPaper.of(note.id());
     }
 
     public Optional<NotedPaper> paper(Noted note, UUID id) {
-        return NotedPaper.one(note.id, id);
+        return NotedPaper.one(note.id(), id);
     }
 
     public byte[] bytes(NotedPaper paper) {
-        return vault.open(paper.clientId, paper.place(), paper.body);
+        return vault.open(paper.clientId(), paper.place(), paper.body());
     }
 
     /** @return false when the note has as many as it may have */
     public boolean add(Noted found, Paper sent, UUID by) {
         boolean added = QuarkusTransaction.requiringNew().call(() -> {
-            Noted note = Noted.findById(found.id, LockModeType.PESSIMISTIC_WRITE);
-            return NotedPaper.of(note.id).size() < MOST_PAPERS && keep(note, sent, by);
+            Noted note = Noted.findById(found.id(), LockModeType.PESSIMISTIC_WRITE);
+            return NotedPaper.of(note.id()).size() < MOST_PAPERS && keep(note, sent, by);
         });
         durable.force();
         return added;
     }
 
     private boolean keep(Noted note, Paper sent, UUID by) {
-        NotedPaper paper = new NotedPaper();
-        paper.id = UUID.randomUUID();
-        paper.notedId = note.id;
-        paper.clientId = note.clientId;
-        paper.keptAt = clock.instant();
-        paper.keptBy = by;
-        paper.mediaType = sent.mediaType();
-        paper.kept = Keeping.of(sent);
-        paper.body = vault.seal(note.clientId, paper.place(), sent.bytes());
-        paper.persist();
-        ledger.note(by.toString(), "letter kept with a note", note.id.toString());
+        new NotedPaper(note, sent, by, clock.instant(), place -> vault.seal(note.clientId(), place, sent.bytes())).persist();
+        ledger.note(by.toString(), "letter kept with a note", note.id().toString());
         return true;
     }
 
     /** The answers that the word is about are others than when it was given: it must be asked for anew. */
     boolean overtaken(Noted note, String about, Answers said) {
-        List<String> then = List.of(bodies.open(note.clientId, note.place("told"), note.told, String[].class));
+        List<String> then = List.of(bodies.open(note.clientId(), note.place("told"), note.told(), String[].class));
         return !then.equals(told(about, said));
     }
 

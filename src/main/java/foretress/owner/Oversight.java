@@ -74,14 +74,14 @@ public class Oversight {
     /** Every visit closed from the first moment up to but not at the second at which something was done, the newest first. */
     public List<Closed> closed(Instant from, Instant until) {
         Map<UUID, KeptClosing> last = new LinkedHashMap<>();
-        KeptClosing.between(from, until).forEach(kept -> last.putIfAbsent(kept.visitId, kept));
+        KeptClosing.between(from, until).forEach(kept -> last.putIfAbsent(kept.visitId(), kept));
         Map<UUID, Visit> known = byId(last.keySet());
         Map<UUID, KeptDecision> decided = KeptDecision.ofVisits(last.keySet()).stream().collect(Collectors.toMap(d -> d.visitId(), d -> d, (one, later) -> later));
         Map<UUID, KeptAssessment> grounds = KeptAssessment.byIds(decided.values().stream().map(d -> d.assessmentId()).toList()).stream()
-            .collect(Collectors.toMap(a -> a.id, Function.identity()));
+            .collect(Collectors.toMap(a -> a.id(), Function.identity()));
         Map<UUID, Instant> signed = consents.firstSigned(last.keySet());
-        vault.fetchKeys(last.values().stream().map(kept -> kept.clientId).distinct().toList());
-        return last.values().stream().flatMap(kept -> closed(kept, known.get(kept.visitId), Optional.ofNullable(decided.get(kept.visitId)), grounds, signed).stream()).toList();
+        vault.fetchKeys(last.values().stream().map(kept -> kept.clientId()).distinct().toList());
+        return last.values().stream().flatMap(kept -> closed(kept, known.get(kept.visitId()), Optional.ofNullable(decided.get(kept.visitId())), grounds, signed).stream()).toList();
     }
 
     private Optional<Closed> closed(KeptClosing kept, Visit visit, Optional<KeptDecision> decision, Map<UUID, KeptAssessment> grounds, Map<UUID, Instant> signed) {
@@ -91,10 +91,10 @@ public class Oversight {
             Closing closing = closings.read(kept);
             if (closing.done().isEmpty()) return Optional.empty();
             Optional<KeptAssessment> ground = decision.map(d -> grounds.get(d.assessmentId()));
-            return Optional.of(new Closed(visit, kept.closedAt, ground.map(g -> untested(visit, assessments.read(g), closing)).orElse(List.of()), consented,
+            return Optional.of(new Closed(visit, kept.closedAt(), ground.map(g -> untested(visit, assessments.read(g), closing)).orElse(List.of()), consented,
                 ground.isPresent()));
         } catch (RuntimeException damaged) {
-            return Optional.of(new Closed(visit, kept.closedAt, List.of(), consented, false));
+            return Optional.of(new Closed(visit, kept.closedAt(), List.of(), consented, false));
         }
     }
 

@@ -17,11 +17,22 @@ import java.util.UUID;
 @Entity
 @Table(name = "aftercare_link")
 class AftercareLink extends PanacheEntityBase {
-    @Id UUID id;
-    @Column(name = "test_id") UUID testId;
-    @Column(name = "token_hash", length = 64) String tokenHash;
-    @Column(name = "made_at") Instant madeAt;
-    @Column(name = "expires_at") Instant expiresAt;
+    @Id private UUID id;
+    @Column(name = "test_id") private UUID testId;
+    @Column(name = "token_hash", length = 64) private String tokenHash;
+    @Column(name = "made_at") private Instant madeAt;
+    @Column(name = "expires_at") private Instant expiresAt;
+
+    protected AftercareLink() {}
+
+    /** @param token what the link ends in; it is not kept */
+    AftercareLink(SkinTest test, String token, Instant now, Instant expires) {
+        this.id = UUID.randomUUID();
+        this.testId = test.id();
+        this.tokenHash = hash(token);
+        this.madeAt = now;
+        this.expiresAt = expires;
+    }
 
     static String hash(String presented) {
         try {
@@ -34,5 +45,9 @@ class AftercareLink extends PanacheEntityBase {
     /** The live link behind what was presented. */
     static Optional<AftercareLink> behind(String token, Instant now) {
         return AftercareLink.<AftercareLink>find("tokenHash", hash(token)).firstResultOptional().filter(link -> now.isBefore(link.expiresAt));
+    }
+
+    UUID testId() {
+        return testId;
     }
 }

@@ -102,7 +102,7 @@ public class AftercarePages {
             Optional<Began> began = began(form, signs, mistakes);
             mistakes.expect(form.one("words").length() <= LONGEST, "words", say().look_words_long());
             if (!mistakes.isEmpty()) return Response.status(422).entity(page(token, form, submission.toString(), mistakes)).build();
-            looks.report(submission, test.id, new Look(signs, began, form.one("words"), List.of(), false));
+            looks.report(submission, test.id(), new Look(signs, began, form.one("words"), List.of(), false));
             return Response.seeOther(URI.create("/a/" + token + "/told")).build();
         });
     }
@@ -144,7 +144,7 @@ public class AftercarePages {
 
     private Response keep(String token, SkinTest test, Entry entry, FileUpload photo) {
         var mistakes = new Mistakes();
-        if (mistakes.expect(Photo.ofEntry(entry.id).size() < MOST_PHOTOS, "photo", say().photo_enough(MOST_PHOTOS))) {
+        if (mistakes.expect(Photo.ofEntry(entry.id()).size() < MOST_PHOTOS, "photo", say().photo_enough(MOST_PHOTOS))) {
             Taken<Redrawn> taken = Redrawing.of(Upload.bytes(photo));
             taken.refused().ifPresent(why -> mistakes.add("photo", Upload.said(why, pictureWords())));
             taken.kept().ifPresent(drawn -> looks.photo(entry, drawn));
@@ -159,20 +159,20 @@ public class AftercarePages {
 
     private TemplateInstance toldPage(String token, SkinTest test, Entry entry, Mistakes mistakes) {
         Look look = sealing.look(entry);
-        int photos = Photo.ofEntry(entry.id).size();
+        int photos = Photo.ofEntry(entry.id()).size();
         return new ToldPage(token, look.urgent(), look.nothing(), look.nothing() ? "" : promise(test), photos < MOST_PHOTOS, photos > 0, mistakes);
     }
 
     private String promise(SkinTest test) {
-        Visit visit = Visit.findById(test.visitId);
-        return tasks.open(test.visitId, Task.Kind.SPEAK_AT_ONCE).map(task -> {
+        Visit visit = Visit.findById(test.visitId());
+        return tasks.open(test.visitId(), Task.Kind.SPEAK_AT_ONCE).map(task -> {
             String until = Letters.moment(task.dueAt, visit);
             return task.owner().flatMap(Staff::byId).map(staff -> say().told_promise(staff.name, until)).orElseGet(() -> say().told_promise_desk(until));
         }).orElseGet(() -> say().told_spoken());
     }
 
     private static Optional<Entry> newest(SkinTest test) {
-        return Entry.ofTest(test.id).stream().filter(entry -> entry.kind == Entry.Kind.REPORT).reduce((before, after) -> after);
+        return Entry.ofTest(test.id()).stream().filter(entry -> entry.kind() == Entry.Kind.REPORT).reduce((before, after) -> after);
     }
 
     private TemplateInstance page(String token, Form form, String submission, Mistakes mistakes) {
@@ -216,7 +216,7 @@ public class AftercarePages {
 
     /** The client's language, unless this browser was told another. */
     private void speak(SkinTest test) {
-        if (!headers.getCookies().containsKey(Language.COOKIE)) language.use(Visit.<Visit>findById(test.visitId).client.language);
+        if (!headers.getCookies().containsKey(Language.COOKIE)) language.use(Visit.<Visit>findById(test.visitId()).client.language);
     }
 
     private AftercareWords say() {

@@ -12,11 +12,34 @@ import java.util.UUID;
 @Entity(name = "SkinTestAgreed")
 @Table(name = "skin_test_agreed")
 class Agreed extends PanacheEntityBase {
-    @Id @Column(name = "consent_id") UUID consentId;
-    @Column(name = "visit_id") UUID visitId;
-    @Column(name = "line_id") UUID lineId;
-    String shade;
-    @Column(name = "used_by") UUID usedBy;
+    @Id @Column(name = "consent_id") private UUID consentId;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "line_id") private UUID lineId;
+    private String shade;
+    @Column(name = "used_by") private UUID usedBy;
+
+    protected Agreed() {}
+
+    Agreed(UUID consentId, UUID visitId, UUID lineId, String shade) {
+        this.consentId = consentId;
+        this.visitId = visitId;
+        this.lineId = lineId;
+        this.shade = shade;
+    }
+
+    /**
+     * Uses it up for that test.
+     *
+     * @return the consent's id
+     * @throws IllegalStateException when it served another
+     */
+    UUID use(UUID test) {
+        if (usedBy != null) {
+            throw new IllegalStateException("a consent serves one test");
+        }
+        usedBy = test;
+        return consentId;
+    }
 
     static Optional<Agreed> open(UUID visitId, UUID lineId, String shade) {
         return find("visitId = ?1 and lineId = ?2 and shade = ?3 and usedBy is null", visitId, lineId, shade).firstResultOptional();

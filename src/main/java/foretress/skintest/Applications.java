@@ -1,6 +1,5 @@
 package foretress.skintest;
 
-import foretress.assessment.Stricter;
 import foretress.intake.Plans;
 import foretress.intake.Renewal;
 import foretress.ledger.Ledger;
@@ -11,7 +10,6 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.UUID;
 
 /** Records that a test was put on. Once it returns, it is on the device. */
@@ -39,7 +37,7 @@ class Applications {
      * @throws IllegalStateException when no consent to a test with this product is open
      */
     UUID record(UUID submission, UUID visitId, PlannedProducts.Planned product, Made made, UUID staff) {
-        UUID test = QuarkusTransaction.requiringNew().call(() -> SkinTest.submitted(submission).map(earlier -> earlier.id)
+        UUID test = QuarkusTransaction.requiringNew().call(() -> SkinTest.submitted(submission).map(earlier -> earlier.id())
             .orElseGet(() -> keep(submission, Visit.findById(visitId), product, made, staff)));
         durable.force();
         return test;
@@ -48,23 +46,11 @@ class Applications {
     private UUID keep(UUID submission, Visit visit, PlannedProducts.Planned product, Made made, UUID staff) {
         Agreed agreed = Agreed.open(visit.id, product.line().lineId, product.shade())
             .orElseThrow(() -> new IllegalStateException("nobody agreed to a test with this product"));
-        Instant now = clock.instant();
-        Stricter terms = plans.skinTest(visit);
-        var test = new SkinTest();
-        test.id = UUID.randomUUID();
-        test.submission = submission;
-        test.clientId = visit.client.id;
-        test.visitId = visit.id;
-        test.lineVersion = product.line().id;
-        test.consentId = agreed.consentId;
-        test.appliedAt = now;
-        test.appliedBy = staff;
-        test.readableFrom = now.plus(Duration.ofHours(terms.waitHours()));
-        test.body = sealing.seal(test.clientId, test.place(), made);
+        var test = new SkinTest(submission, visit, product.line().id, agreed, staff, clock.instant(), Duration.ofHours(plans.skinTest(visit).waitHours()),
+            place -> sealing.seal(visit.client.id, place, made));
         test.persist();
-        agreed.usedBy = test.id;
-        ledger.note(staff.toString(), "skin test applied", test.id.toString());
+        ledger.note(staff.toString(), "skin test applied", test.id().toString());
         renewal.of(visit.id);
-        return test.id;
+        return test.id();
     }
 }

@@ -26,7 +26,7 @@ public class GuestVisitPages {
     @GET
     public Response show() {
         Visit visit = guest.visit();
-        return TestVisit.standing(visit.id).map(planned -> Response.ok(new ShortVisitPage(Letters.moment(planned.startsAt, visit),
+        return TestVisit.standing(visit.id).map(planned -> Response.ok(new ShortVisitPage(Letters.moment(planned.startsAt(), visit),
                 Letters.moment(visit.startsAt, visit), shortVisits.tufts(visit))).build())
             .orElseGet(() -> Response.seeOther(URI.create("/answers")).build());
     }

@@ -53,17 +53,17 @@ class Letters {
     /** The short visit was booked, moved or called off; false when no mail can reach the client, and none is made. */
     @Transactional
     boolean visit(TestVisit planned, CalendarFile.What what, String actor) {
-        Visit visit = Visit.findById(planned.visitId);
+        Visit visit = Visit.findById(planned.visitId());
         AftercareWords say = in(visit.client.language);
         Salon salon = Salon.the();
         visit.client.email().filter(any -> reaches(visit)).ifPresent(to -> {
             boolean off = what == CalendarFile.What.CANCELLED;
-            String when = moment(planned.startsAt, visit);
+            String when = moment(planned.startsAt(), visit);
             Optional<Token> token = off || !visit.state.isAhead() ? Optional.empty()
                 : Optional.of(invitations.issue(visit.id, Invitation.Way.MAILED, actor));
             Optional<Letter.Link> link = token.map(one -> new Letter.Link(say.mail_visit_open(), invitations.address(one)));
             List<String> says = List.of(say.mail_hello(visit.client.givenName), off ? say.mail_visit_off(when)
-                : planned.sequenceNo > 0 ? say.mail_visit_moved(salon.name, when) : say.mail_visit_when(salon.name, when));
+                : planned.sequenceNo() > 0 ? say.mail_visit_moved(salon.name, when) : say.mail_visit_when(salon.name, when));
             UUID mail = post.mail(visit.client.id, visit.id, VISIT, visit.client.language, new Letter(to, off ? say.mail_visit_off_subject(salon.name)
                 : say.mail_visit_subject(salon.name), says, link, off ? List.of() : List.of(say.mail_visit_other()), signed(salon),
                 Optional.of(calendar.of(planned, visit, salon, to, what))));
@@ -76,7 +76,7 @@ class Letters {
     @Transactional
     void page(UUID testId, boolean reminder, String actor) {
         SkinTest test = SkinTest.byId(testId).orElseThrow();
-        Visit visit = Visit.findById(test.visitId);
+        Visit visit = Visit.findById(test.visitId());
         AftercareWords say = in(visit.client.language);
         Salon salon = Salon.the();
         visit.client.email().filter(any -> reaches(visit)).ifPresent(to -> post.mail(visit.client.id, visit.id, reminder ? REMINDER : PAGE, visit.client.language,

@@ -34,22 +34,16 @@ class Links {
     @Transactional
     String make(UUID testId, String actor) {
         SkinTest test = SkinTest.byId(testId).orElseThrow();
-        Visit visit = Visit.findById(test.visitId);
+        Visit visit = Visit.findById(test.visitId());
         byte[] bytes = new byte[BYTES];
         RANDOM.nextBytes(bytes);
         String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
-        var link = new AftercareLink();
-        link.id = UUID.randomUUID();
-        link.testId = test.id;
-        link.tokenHash = AftercareLink.hash(token);
-        link.madeAt = clock.instant();
-        link.expiresAt = visit.startsThere().plusYears(policies.effective().retentionYears()).toInstant();
-        link.persist();
-        ledger.note(actor, "aftercare link made", test.id.toString());
+        new AftercareLink(test, token, clock.instant(), visit.startsThere().plusYears(policies.effective().retentionYears()).toInstant()).persist();
+        ledger.note(actor, "aftercare link made", test.id().toString());
         return address.link("/a/" + token);
     }
 
     Optional<SkinTest> behind(String token) {
-        return AftercareLink.behind(token, clock.instant()).flatMap(link -> SkinTest.byId(link.testId));
+        return AftercareLink.behind(token, clock.instant()).flatMap(link -> SkinTest.byId(link.testId()));
     }
 }

@@ -60,7 +60,7 @@ class Looks {
     }
 
     private UUID keep(UUID submission, UUID testId, Look look, Optional<UUID> staff) {
-        UUID kept = QuarkusTransaction.requiringNew().call(() -> Entry.submitted(submission).map(earlier -> earlier.id)
+        UUID kept = QuarkusTransaction.requiringNew().call(() -> Entry.submitted(submission).map(earlier -> earlier.id())
             .orElseGet(() -> fresh(submission, SkinTest.byId(testId).orElseThrow(), look, staff)));
         durable.force();
         return kept;
@@ -82,35 +82,27 @@ class Looks {
     }
 
     private UUID fresh(UUID submission, SkinTest test, Look look, Optional<UUID> staff) {
-        if (staff.isPresent() && look.nothing() && clock.instant().isBefore(test.readableFrom)) {
-            throw new TooEarly(test.readableFrom);
+        if (staff.isPresent() && look.nothing() && clock.instant().isBefore(test.readableFrom())) {
+            throw new TooEarly(test.readableFrom());
         }
-        var entry = new Entry();
-        entry.id = UUID.randomUUID();
-        entry.submission = submission;
-        entry.testId = test.id;
-        entry.clientId = test.clientId;
-        entry.kind = staff.isPresent() ? Entry.Kind.READING : Entry.Kind.REPORT;
-        entry.madeAt = clock.instant();
-        entry.madeBy = staff.orElse(null);
-        entry.body = sealing.seal(entry.clientId, entry.place(), look);
+        var entry = new Entry(submission, test, staff, clock.instant(), place -> sealing.seal(test.clientId(), place, look));
         entry.persist();
-        ledger.note(staff.map(UUID::toString).orElse("client"), staff.isPresent() ? "skin test read" : "skin test reported on", test.id.toString());
+        ledger.note(staff.map(UUID::toString).orElse("client"), staff.isPresent() ? "skin test read" : "skin test reported on", test.id().toString());
         follow(test, look, staff);
-        return entry.id;
+        return entry.id();
     }
 
     private void follow(SkinTest test, Look look, Optional<UUID> staff) {
-        Visit visit = Visit.findById(test.visitId);
+        Visit visit = Visit.findById(test.visitId());
         tasks.kept(visit.id, Task.Kind.ASK_AFTER, staff.orElse(visit.stylistId));
         if (!look.nothing()) stop(test);
         if (!look.nothing() && staff.isEmpty()) promise(visit, look);
-        renewal.ofClient(test.clientId);
+        renewal.ofClient(test.clientId());
     }
 
     /** A decision that was made before the reaction was known has to be made again; one that is being made now is waited for. */
     private void stop(SkinTest test) {
-        visits.of(test.clientId).stream().filter(visit -> visit.state.isAhead()).sorted(Comparator.comparing(visit -> visit.id)).forEach(Looks::stop);
+        visits.of(test.clientId()).stream().filter(visit -> visit.state.isAhead()).sorted(Comparator.comparing(visit -> visit.id)).forEach(Looks::stop);
     }
 
     private static void stop(Visit visit) {
@@ -134,26 +126,18 @@ class Looks {
     }
 
     private Entry mark(Entry entry, String reason, UUID owner) {
-        entry.errorAt = clock.instant();
-        entry.errorBy = owner;
-        entry.errorReason = sealing.sealWords(entry.clientId, entry.reasonPlace(), reason);
+        entry.wasInError(owner, clock.instant(), place -> sealing.sealWords(entry.clientId(), place, reason));
         entry.persist();
-        ledger.note(owner.toString(), "skin test entry marked as entered in error", entry.id.toString());
-        renewal.ofClient(entry.clientId);
+        ledger.note(owner.toString(), "skin test entry marked as entered in error", entry.id().toString());
+        renewal.ofClient(entry.clientId());
         return entry;
     }
 
     /** A picture with a report. */
     void photo(Entry entry, Redrawn drawn) {
         QuarkusTransaction.requiringNew().run(() -> {
-            var photo = new Photo();
-            photo.id = UUID.randomUUID();
-            photo.entryId = entry.id;
-            photo.clientId = entry.clientId;
-            photo.madeAt = clock.instant();
-            photo.body = sealing.sealBytes(photo.clientId, photo.place(), drawn.jpeg());
-            photo.persist();
-            ledger.note("client", "photo of a skin test sent", entry.testId.toString());
+            new Photo(entry, clock.instant(), place -> sealing.sealBytes(entry.clientId(), place, drawn.jpeg())).persist();
+            ledger.note("client", "photo of a skin test sent", entry.testId().toString());
         });
         durable.force();
     }

@@ -66,7 +66,7 @@ class Overviews {
         return new Overview(visit.id.toString(), visit.client.fullName(), moment(visit.startsAt, visit),
             product.map(one -> one.line().name + ", " + one.shade()).orElse(""), missing(visit, state), state.mustNot(), because(state),
             state.missing().isEmpty() && product.filter(one -> consent.signed(visit, one)).isPresent(),
-            shortVisit.map(one -> moment(one.startsAt, visit)).orElse(""), shortVisit.isPresent() && shortVisits.tufts(visit),
+            shortVisit.map(one -> moment(one.startsAt(), visit)).orElse(""), shortVisit.isPresent() && shortVisits.tufts(visit),
             tests.ofClient(visit.client.id).stream().map(told -> one(told, visit)).toList(), papers(visit));
     }
 
@@ -95,11 +95,11 @@ class Overviews {
 
     private Overview.One one(Told told, Visit visit) {
         SkinTest test = told.test();
-        ProductLine line = lines.version(test.lineVersion).orElseThrow();
+        ProductLine line = lines.version(test.lineVersion()).orElseThrow();
         TestStanding standing = record.standing(told, visit);
-        return new Overview.One(test.id.toString(), line.name + ", " + told.made().shade(), how(told), say.test_applied(name(test.appliedBy), moment(test.appliedAt, visit)),
-            moment(test.readableFrom, visit), !clock.instant().isBefore(test.readableFrom), told.reacted(), stands(told, standing, visit), record.doubts(told, visit).stream().map(reason -> doubt(reason, told, visit)).toList(),
-            told.seen().stream().map(seen -> line(seen, visit)).toList(), test.visitId.equals(visit.id));
+        return new Overview.One(test.id().toString(), line.name + ", " + told.made().shade(), how(told), say.test_applied(name(test.appliedBy()), moment(test.appliedAt(), visit)),
+            moment(test.readableFrom(), visit), !clock.instant().isBefore(test.readableFrom()), told.reacted(), stands(told, standing, visit), record.doubts(told, visit).stream().map(reason -> doubt(reason, told, visit)).toList(),
+            told.seen().stream().map(seen -> line(seen, visit)).toList(), test.visitId().equals(visit.id));
     }
 
     private String how(Told told) {
@@ -125,7 +125,7 @@ class Overviews {
 
     /** Read after the wait, and a finding asks for one more reading later. */
     private String doubt(TestStanding.Reason reason, Told told, Visit visit) {
-        boolean again = told.readNegative(told.test().readableFrom).isPresent();
+        boolean again = told.readNegative(told.test().readableFrom()).isPresent();
         return reason == TestStanding.Reason.READ_TOO_EARLY && again ? say.doubt_read_again(moment(record.last(told, visit), visit)) : doubt(reason);
     }
 
@@ -145,12 +145,12 @@ class Overviews {
 
     private Overview.Line line(Told.Seen seen, Visit visit) {
         Entry entry = seen.entry();
-        String who = seen.byStaff() ? name(entry.madeBy) : say.test_by_client();
+        String who = seen.byStaff() ? name(entry.madeBy()) : say.test_by_client();
         String signs = seen.look().signs().stream().map(this::sign).collect(Collectors.joining(", "));
-        String error = entry.counts() ? "" : say.test_error_said(name(entry.errorBy), moment(entry.errorAt, visit),
-            sealing.words(entry.clientId, entry.reasonPlace(), entry.errorReason));
-        return new Overview.Line(entry.id.toString(), moment(entry.madeAt, visit), who, signs, seen.look().words(), seen.look().began().map(this::began).orElse(""),
-            !seen.look().nothing(), error, Photo.ofEntry(entry.id).stream().map(photo -> photo.id.toString()).toList());
+        String error = entry.counts() ? "" : say.test_error_said(name(entry.errorBy()), moment(entry.errorAt(), visit),
+            sealing.words(entry.clientId(), entry.reasonPlace(), entry.errorReason()));
+        return new Overview.Line(entry.id().toString(), moment(entry.madeAt(), visit), who, signs, seen.look().words(), seen.look().began().map(this::began).orElse(""),
+            !seen.look().nothing(), error, Photo.ofEntry(entry.id()).stream().map(photo -> photo.id().toString()).toList());
     }
 
     String sign(Sign sign) {
@@ -181,7 +181,7 @@ class Overviews {
 
     private List<Overview.Paper> papers(Visit visit) {
         List<Overview.Paper> papers = new ArrayList<>();
-        consent.papers(visit.id).forEach(paper -> papers.add(new Overview.Paper(paper.versionNo, say.test_paper(paper.versionNo, moment(paper.signedAt, visit)))));
+        consent.papers(visit.id).forEach(paper -> papers.add(new Overview.Paper(paper.versionNo(), say.test_paper(paper.versionNo(), moment(paper.signedAt(), visit)))));
         return papers;
     }
 

@@ -8,16 +8,27 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** A photo a client sent with a report: drawn anew, sealed, shown to staff only. */
 @Entity(name = "SkinTestPhoto")
 @Table(name = "skin_test_photo")
 class Photo extends PanacheEntityBase {
-    @Id UUID id;
-    @Column(name = "entry_id") UUID entryId;
-    @Column(name = "client_id") UUID clientId;
-    @Column(name = "made_at") Instant madeAt;
-    @Column(columnDefinition = "text") String body;
+    @Id private UUID id;
+    @Column(name = "entry_id") private UUID entryId;
+    @Column(name = "client_id") private UUID clientId;
+    @Column(name = "made_at") private Instant madeAt;
+    @Column(columnDefinition = "text") private String body;
+
+    protected Photo() {}
+
+    Photo(Entry entry, Instant now, UnaryOperator<String> seal) {
+        this.id = UUID.randomUUID();
+        this.entryId = entry.id();
+        this.clientId = entry.clientId();
+        this.madeAt = now;
+        this.body = seal.apply(place());
+    }
 
     String place() {
         return "skin_test_photo.body." + id;
@@ -25,5 +36,17 @@ class Photo extends PanacheEntityBase {
 
     static List<Photo> ofEntry(UUID entryId) {
         return list("entryId = ?1 order by madeAt, id", entryId);
+    }
+
+    UUID id() {
+        return id;
+    }
+
+    UUID clientId() {
+        return clientId;
+    }
+
+    String body() {
+        return body;
     }
 }

@@ -44,7 +44,7 @@ class Reminders {
 
     private List<UUID> due() {
         return QuarkusTransaction.requiringNew().call(() -> SkinTest.<SkinTest>list("remindedAt is null and readableFrom <= ?1", clock.instant())
-            .stream().map(test -> test.id).toList());
+            .stream().map(test -> test.id()).toList());
     }
 
     /** Whoever sets the mark sends the mail, so that one goes out and no more. */
@@ -52,7 +52,7 @@ class Reminders {
         return QuarkusTransaction.requiringNew().call(() -> {
             if (SkinTest.update("remindedAt = ?1 where id = ?2 and remindedAt is null", clock.instant(), id) != 1) return false;
             SkinTest test = SkinTest.byId(id).orElseThrow();
-            Visit visit = Visit.findById(test.visitId);
+            Visit visit = Visit.findById(test.visitId());
             if (!visit.state.isAhead() || Entry.ofTest(id).stream().anyMatch(Entry::counts)) return false;
             letters.page(id, true, "server");
             tasks.promise(visit, Task.Kind.ASK_AFTER, Optional.empty(), visit.startsAt);

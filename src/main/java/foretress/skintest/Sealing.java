@@ -36,11 +36,11 @@ class Sealing {
     }
 
     Made made(SkinTest test) {
-        return open(test.clientId, test.place(), test.body, Made.class);
+        return open(test.clientId(), test.place(), test.body(), Made.class);
     }
 
     Look look(Entry entry) {
-        return open(entry.clientId, entry.place(), entry.body, Look.class);
+        return open(entry.clientId(), entry.place(), entry.body(), Look.class);
     }
 
     String words(UUID clientId, String place, String sealed) {
@@ -56,6 +56,6 @@ class Sealing {
     }
 
     byte[] bytes(Photo photo) {
-        return vault.open(photo.clientId, photo.place(), photo.body);
+        return vault.open(photo.clientId(), photo.place(), photo.body());
     }
 }

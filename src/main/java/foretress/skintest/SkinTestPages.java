@@ -199,7 +199,7 @@ public class SkinTestPages {
 
     private void kept(UUID submission, Told told, Look look, Visit visit, Mistakes mistakes) {
         try {
-            looks.read(submission, told.test().id, look, staff());
+            looks.read(submission, told.test().id(), look, staff());
         } catch (Looks.TooEarly early) {
             mistakes.add("signs", say.read_too_early(moment(early.from(), visit)));
         }
@@ -216,7 +216,7 @@ public class SkinTestPages {
     }
 
     private ReadPage readPage(Visit visit, Told told, Form form, String submission, Mistakes mistakes) {
-        Overview.One one = overviews.of(visit).tests().stream().filter(test -> test.id().equals(told.test().id.toString())).findFirst().orElseThrow();
+        Overview.One one = overviews.of(visit).tests().stream().filter(test -> test.id().equals(told.test().id().toString())).findFirst().orElseThrow();
         List<Choice> signs = new ArrayList<>();
         List.of(Sign.NONE, Sign.FAINT, Sign.REDNESS, Sign.SWELLING, Sign.BURNING, Sign.BLISTERS, Sign.ITCH, Sign.ELSEWHERE, Sign.FACE, Sign.BREATHING)
             .forEach(sign -> signs.add(new Choice(sign.code(), overviews.sign(sign), form.is("sign", sign.code()))));
@@ -230,7 +230,7 @@ public class SkinTestPages {
     @Path("/tests/{test}/link")
     public TemplateInstance link(@RestPath UUID id, @RestPath UUID test) {
         Visit visit = found(id);
-        String link = links.make(told(id, test).test().id, staff().toString());
+        String link = links.make(told(id, test).test().id(), staff().toString());
         return new LinkPage(visit.id.toString(), address(visit), visit.client.fullName(), link, Qr.of(link));
     }
 
@@ -246,7 +246,7 @@ public class SkinTestPages {
         mistakes.expect(!reason.isEmpty() && reason.length() <= LONGEST, "reason-" + entry, say.test_error_reason_missing());
         OptionalLong pause = mistakes.isEmpty() ? proved(form, entry, mistakes) : OptionalLong.empty();
         if (!mistakes.isEmpty()) return again(pause.isPresent() ? 429 : 422, pause, new OverviewPage(overviews.of(visit), "", mistakes, reason, entry.toString()));
-        looks.inError(meant.id, reason, staff());
+        looks.inError(meant.id(), reason, staff());
         return back(visit, "error");
     }
 
@@ -267,18 +267,18 @@ public class SkinTestPages {
     @GET
     @Path("/photos/{photo}")
     public Response photo(@RestPath UUID id, @RestPath UUID photo) {
-        Photo kept = Photo.<Photo>findByIdOptional(photo).filter(one -> isOf(found(id), one.clientId)).orElseThrow(NotFoundException::new);
-        ledger.note(staff().toString(), "photo of a skin test read", kept.id.toString());
+        Photo kept = Photo.<Photo>findByIdOptional(photo).filter(one -> isOf(found(id), one.clientId())).orElseThrow(NotFoundException::new);
+        ledger.note(staff().toString(), "photo of a skin test read", kept.id().toString());
         return SentFile.photo(sealing.bytes(kept));
     }
 
     private Entry entry(Visit visit, UUID id) {
-        return Entry.byId(id).filter(one -> isOf(visit, one.clientId)).orElseThrow(NotFoundException::new);
+        return Entry.byId(id).filter(one -> isOf(visit, one.clientId())).orElseThrow(NotFoundException::new);
     }
 
     /** A test of this visit's client, whichever visit it was made for. */
     private Told told(UUID visit, UUID test) {
-        return tests.find(test).filter(one -> isOf(found(visit), one.test().clientId)).orElseThrow(NotFoundException::new);
+        return tests.find(test).filter(one -> isOf(found(visit), one.test().clientId())).orElseThrow(NotFoundException::new);
     }
 
     /** Whether it was kept for this visit's client, under whichever of their records. */

@@ -55,42 +55,42 @@ public class SkinTestRecord implements ChairRecord {
     @Override
     public List<Running> running(Visit visit) {
         return tests.ofVisit(visit.client.id, visit.id).stream().filter(told -> !told.reacted() && told.readNegative(last(told, visit)).isEmpty())
-            .map(told -> new Running(TestPlan.SKIN_TEST, told.readNegative(told.test().readableFrom).isPresent() ? last(told, visit) : told.test().readableFrom))
+            .map(told -> new Running(TestPlan.SKIN_TEST, told.readNegative(told.test().readableFrom()).isPresent() ? last(told, visit) : told.test().readableFrom()))
             .toList();
     }
 
     /** From when on its last reading can be made: the one after the wait, or a later one that findings ask for. */
     Instant last(Told told, Visit visit) {
-        Instant again = told.test().appliedAt.plus(Duration.ofDays(assessments.readAgainDays(visit, intake.said(visit))));
-        return again.isAfter(told.test().readableFrom) ? again : told.test().readableFrom;
+        Instant again = told.test().appliedAt().plus(Duration.ofDays(assessments.readAgainDays(visit, intake.said(visit))));
+        return again.isAfter(told.test().readableFrom()) ? again : told.test().readableFrom();
     }
 
     TestFact fact(Told told, Visit visit) {
         Optional<PlannedProducts.Planned> now = planned.of(visit.id);
-        ProductLine used = lines.version(told.test().lineVersion).orElseThrow();
+        ProductLine used = lines.version(told.test().lineVersion()).orElseThrow();
         boolean same = now.filter(product -> Sameness.covers(used, told.made().shade(), product)).isPresent();
         ProductLine leaflet = now.map(PlannedProducts.Planned::line).filter(line -> same).orElse(used);
         Instant readable = readable(told, leaflet, visit);
         Optional<Told.Seen> read = told.readNegative(readable);
-        LocalDate started = told.test().appliedAt.atZone(visit.zone()).toLocalDate();
+        LocalDate started = told.test().appliedAt().atZone(visit.zone()).toLocalDate();
         return new TestFact(TestPlan.SKIN_TEST, told.result().orElse(SkinTestOutcome.NEGATIVE).code(), started, readOn(told, read, visit), read.isPresent(), same,
-            told.test().visitId.equals(visit.id), told.masked(), overtaken(told, started, visit), Optional.of(leaflet.leaflet()));
+            told.test().visitId().equals(visit.id), told.masked(), overtaken(told, started, visit), Optional.of(leaflet.leaflet()));
     }
 
     /** From when on a reading proves something: after the wait, or later where findings ask for a later one. */
     private Instant readable(Told told, ProductLine leaflet, Visit visit) {
         Duration wait = Duration.ofHours(Stricter.of(policies.effective(), Optional.of(leaflet.leaflet())).waitHours());
         Duration again = Duration.ofDays(assessments.readAgainDays(visit, intake.said(visit)));
-        return told.test().appliedAt.plus(wait.compareTo(again) > 0 ? wait : again);
+        return told.test().appliedAt().plus(wait.compareTo(again) > 0 ? wait : again);
     }
 
     private static Optional<LocalDate> readOn(Told told, Optional<Told.Seen> read, Visit visit) {
         return read.or(() -> told.counting().stream().filter(Told.Seen::byStaff).findFirst())
-            .map(one -> one.entry().madeAt.atZone(visit.zone()).toLocalDate());
+            .map(one -> one.entry().madeAt().atZone(visit.zone()).toLocalDate());
     }
 
     private boolean overtaken(Told told, LocalDate started, Visit visit) {
-        Answers then = intake.saidBy(Visit.findById(told.test().visitId), told.test().appliedAt);
+        Answers then = intake.saidBy(Visit.findById(told.test().visitId()), told.test().appliedAt());
         return !doubts().since(started, then, situation(visit)).isEmpty();
     }
 

@@ -68,20 +68,20 @@ public class SkinTests {
         Visit visit = Visit.findById(visitId);
         LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
         return tests.ofClient(visit.client.id).stream().flatMap(told -> told.counting().stream())
-            .anyMatch(one -> one.byStaff() && one.look().mixing() && one.entry().madeAt.atZone(visit.zone()).toLocalDate().equals(today));
+            .anyMatch(one -> one.byStaff() && one.look().mixing() && one.entry().madeAt().atZone(visit.zone()).toLocalDate().equals(today));
     }
 
     Kept kept(Told told, Visit visit) {
-        ProductLine line = lines.version(told.test().lineVersion).orElseThrow();
-        LocalDate begun = told.test().appliedAt.atZone(visit.zone()).toLocalDate();
-        return new Kept(told.test().id, told.test().visitId, line.name + ", " + told.made().shade(), told.made().batch(), told.test().appliedAt,
-            told.test().readableFrom, told.readNegative(told.test().readableFrom).map(one -> one.entry().madeAt), told.result(),
+        ProductLine line = lines.version(told.test().lineVersion()).orElseThrow();
+        LocalDate begun = told.test().appliedAt().atZone(visit.zone()).toLocalDate();
+        return new Kept(told.test().id(), told.test().visitId(), line.name + ", " + told.made().shade(), told.made().batch(), told.test().appliedAt(),
+            told.test().readableFrom(), told.readNegative(told.test().readableFrom()).map(one -> one.entry().madeAt()), told.result(),
             Stricter.of(policies.effective(), Optional.of(line.leaflet())).lastDay(begun), record.doubts(told, visit));
     }
 
     /** The next visit the test may serve, else the one it was made for. */
     private static Visit bearing(Told told, List<Visit> all) {
         return all.stream().filter(visit -> visit.state.isAhead()).min(Comparator.comparing((Visit visit) -> visit.startsAt))
-            .orElseGet(() -> Visit.findById(told.test().visitId));
+            .orElseGet(() -> Visit.findById(told.test().visitId()));
     }
 }

@@ -72,12 +72,7 @@ class TestConsent {
     void sign(Visit visit, PlannedProducts.Planned product, Mark mark, Act act) {
         PaperSize size = PaperSize.valueOf(Salon.the().paperSize.name());
         consents.sign(input(visit, product), mark, evidence(visit, act), size, (locked, signed) -> {
-            var agreed = new Agreed();
-            agreed.consentId = signed.id;
-            agreed.visitId = visit.id;
-            agreed.lineId = product.line().lineId;
-            agreed.shade = product.shade();
-            agreed.persist();
+            new Agreed(signed.id(), visit.id, product.line().lineId, product.shade()).persist();
         });
     }
 

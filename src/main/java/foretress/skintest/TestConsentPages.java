@@ -9,7 +9,7 @@ import foretress.consent.Consents;
 import foretress.consent.Evidence;
 import foretress.consent.Mark;
 import foretress.intake.ConsentPart;
-import foretress.intake.Strokes;
+import foretress.intake.MarkField;
 import foretress.invitation.Guest;
 import foretress.salon.Staff;
 import foretress.visit.PlannedProducts;
@@ -80,7 +80,7 @@ public class TestConsentPages {
     public Response show() {
         Visit visit = visit();
         if (!gate.open(visit) || consent.signed(visit, product(visit))) return Response.ok(done(visit)).build();
-        return Response.ok(page(visit, List.of(), "", "drawn", List.of(), UUID.randomUUID().toString(), clock.instant())).build();
+        return Response.ok(page(visit, List.of(), "", Mark.Kind.DRAWN, List.of(), UUID.randomUUID().toString(), clock.instant())).build();
     }
 
     private ConsentDone done(Visit visit) {
@@ -104,7 +104,7 @@ public class TestConsentPages {
         if (!gate.open(visit)) return on();
         Instant shown = shown(form.one("shown"));
         List<Mistake> mistakes = new ArrayList<>();
-        Optional<Mark> mark = mark(form, visit, mistakes);
+        Optional<Mark> mark = MarkField.of(form).read(mistakes, say(visit));
         if (!asked(visit).equals(form.all("agree"))) mistakes.add(0, new Mistake("statements", say(visit).sign_agree_all()));
         if (!mistakes.isEmpty()) return again(visit, form, mistakes, shown);
         try {
@@ -132,33 +132,18 @@ public class TestConsentPages {
         }
     }
 
-    private Optional<Mark> mark(Form form, Visit visit, List<Mistake> mistakes) {
-        boolean drawn = form.one("mark").equals("drawn");
-        String posted = drawn ? form.one("strokes") : form.one("typed");
-        if (posted.isEmpty()) {
-            mistakes.add(new Mistake("mark", say(visit).sign_mark_missing()));
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(drawn ? new Mark.Drawn(Strokes.read(posted)) : new Mark.Typed(posted));
-        } catch (IllegalArgumentException refused) {
-            mistakes.add(new Mistake("mark", drawn ? say(visit).sign_mark_too_long() : say(visit).sign_name_too_long()));
-            return Optional.empty();
-        }
-    }
-
     private Response again(Visit visit, Form form, List<Mistake> mistakes, Instant shown) {
-        return Response.status(422).entity(page(visit, form.all("agree"), form.one("typed"), form.one("mark").equals("drawn") ? "drawn" : "typed",
+        return Response.status(422).entity(page(visit, form.all("agree"), form.one("typed"), MarkField.of(form).kind(),
             mistakes, form.one("submission"), shown)).build();
     }
 
-    private ConsentPage page(Visit visit, List<String> ticked, String typed, String kind, List<Mistake> mistakes, String submission, Instant shown) {
+    private ConsentPage page(Visit visit, List<String> ticked, String typed, Mark.Kind kind, List<Mistake> mistakes, String submission, Instant shown) {
         language.use(visit.client.language);
         ConsentText text = text(visit);
         List<Ticked> statements = text.statements().stream().map(one -> new Ticked(one, ticked.contains(one.id()))).toList();
         List<ConsentPart> rest = text.sections().stream().filter(part -> part.part() != Part.STATEMENTS).map(ConsentPart::of).toList();
         String heading = text.sections().stream().filter(part -> part.part() == Part.STATEMENTS).findFirst().orElseThrow().heading();
-        return new ConsentPage(text, heading, statements, rest, visit.client.fullName(), typed, kind, mistakes,
+        return new ConsentPage(text, heading, statements, rest, visit.client.fullName(), typed, kind.code(), mistakes,
             at(mistakes, "mark"), at(mistakes, "statements"), submission, shown.toString());
     }
 

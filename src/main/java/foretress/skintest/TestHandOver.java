@@ -50,9 +50,9 @@ public class TestHandOver {
     @GET
     @Path("/consent/{version}")
     public Response paper(@RestPath UUID id, @RestPath int version) {
-        SignedConsent signed = consent.papers(id).stream().filter(one -> one.versionNo == version).findFirst().orElseThrow(NotFoundException::new);
-        ledger.note(who.staff().id.toString(), "consent to a skin test read", signed.id.toString());
+        SignedConsent signed = consent.papers(id).stream().filter(one -> one.versionNo() == version).findFirst().orElseThrow(NotFoundException::new);
+        ledger.note(who.staff().id.toString(), "consent to a skin test read", signed.id().toString());
         return Response.ok(consents.pdf(signed)).type("application/pdf")
-            .header("Content-Disposition", "inline; filename=\"" + signed.fileName + "\"").build();
+            .header("Content-Disposition", "inline; filename=\"" + signed.fileName() + "\"").build();
     }
 }

@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import foretress.visit.Visit;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -13,19 +14,62 @@ import java.util.UUID;
 @Entity
 @Table(name = "test_visit")
 class TestVisit extends PanacheEntityBase {
-    @Id UUID id;
-    @Column(name = "visit_id") UUID visitId;
-    @Column(name = "client_id") UUID clientId;
-    @Column(name = "starts_at") Instant startsAt;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "client_id") private UUID clientId;
+    @Column(name = "starts_at") private Instant startsAt;
     /** Of the calendar entry: 0, and one more with every change (RFC 5545, 3.8.7.4). */
-    @Column(name = "sequence_no") int sequenceNo;
-    @Column(name = "booked_by") UUID bookedBy;
-    @Column(name = "booked_at") Instant bookedAt;
-    @Column(name = "cancelled_at") Instant cancelledAt;
+    @Column(name = "sequence_no") private int sequenceNo;
+    @Column(name = "booked_by") private UUID bookedBy;
+    @Column(name = "booked_at") private Instant bookedAt;
+    @Column(name = "cancelled_at") private Instant cancelledAt;
     /** The visit's id while it stands, so that there is one at a time. */
-    @Column(name = "open_as") UUID openAs;
+    @Column(name = "open_as") private UUID openAs;
+
+    protected TestVisit() {}
+
+    TestVisit(Visit visit, Instant start, UUID staff, Instant now) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.openAs = visit.id;
+        booked(start, staff, now);
+    }
+
+    void move(Instant start, UUID staff, Instant now) {
+        sequenceNo++;
+        booked(start, staff, now);
+    }
+
+    private void booked(Instant start, UUID staff, Instant now) {
+        this.startsAt = start;
+        this.bookedBy = staff;
+        this.bookedAt = now;
+    }
+
+    void callOff(Instant now) {
+        sequenceNo++;
+        cancelledAt = now;
+        openAs = null;
+    }
 
     static Optional<TestVisit> standing(UUID visitId) {
         return find("openAs", visitId).firstResultOptional();
+    }
+
+    UUID id() {
+        return id;
+    }
+
+    UUID visitId() {
+        return visitId;
+    }
+
+    Instant startsAt() {
+        return startsAt;
+    }
+
+    int sequenceNo() {
+        return sequenceNo;
     }
 }

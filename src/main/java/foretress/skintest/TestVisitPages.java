@@ -83,7 +83,7 @@ public class TestVisitPages {
     private TemplateInstance page(Visit visit, String said, Mistakes mistakes) {
         When when = When.at(clock.instant(), visit.zone());
         TestVisits.Offered offered = testVisits.offered(visit);
-        Optional<Instant> booked = TestVisit.standing(visit.id).map(one -> one.startsAt);
+        Optional<Instant> booked = TestVisit.standing(visit.id).map(one -> one.startsAt());
         String conflict = offered.conflict().map(found -> conflict(found, when)).orElse("");
         return new TestVisitPage(visit.id.toString(), visit.client.fullName(), when.moment(visit.startsAt), booked.map(when::moment).orElse(""),
             offered.answered(), offered.needed(), offered.refused(), conflict, days(offered.offers().slots(), when, booked), said, letters.reaches(visit), mistakes);

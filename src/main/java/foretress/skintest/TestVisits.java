@@ -80,31 +80,15 @@ class TestVisits {
             Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
             Offered offered = offered(visit);
             Optional<TestVisit> standing = TestVisit.standing(visitId);
-            if (standing.filter(one -> one.startsAt.equals(start)).isPresent()) return true;
+            if (standing.filter(one -> one.startsAt().equals(start)).isPresent()) return true;
             if (!offered.offers().offer(start)) return false;
-            TestVisit planned = standing.map(this::moved).orElseGet(() -> fresh(visit));
-            planned.startsAt = start;
-            planned.bookedBy = staff;
-            planned.bookedAt = clock.instant();
+            standing.ifPresent(one -> one.move(start, staff, clock.instant()));
+            TestVisit planned = standing.orElseGet(() -> new TestVisit(visit, start, staff, clock.instant()));
             planned.persist();
             ledger.note(staff.toString(), "short visit booked", visitId.toString());
             letters.visit(planned, CalendarFile.What.BOOKED, staff.toString());
             return true;
         });
-    }
-
-    private TestVisit moved(TestVisit standing) {
-        standing.sequenceNo++;
-        return standing;
-    }
-
-    private static TestVisit fresh(Visit visit) {
-        var planned = new TestVisit();
-        planned.id = UUID.randomUUID();
-        planned.visitId = visit.id;
-        planned.clientId = visit.client.id;
-        planned.openAs = visit.id;
-        return planned;
     }
 
     void cancel(UUID visitId, UUID staff) {
@@ -121,9 +105,7 @@ class TestVisits {
 
     private void callOff(UUID visitId, String actor) {
         TestVisit.standing(visitId).ifPresent(planned -> {
-            planned.sequenceNo++;
-            planned.cancelledAt = clock.instant();
-            planned.openAs = null;
+            planned.callOff(clock.instant());
             ledger.note(actor, "short visit called off", visitId.toString());
             letters.visit(planned, CalendarFile.What.CANCELLED, actor);
         });

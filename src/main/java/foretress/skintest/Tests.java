@@ -20,7 +20,7 @@ class Tests {
     }
 
     List<Told> ofVisit(UUID clientId, UUID visitId) {
-        return ofClient(clientId).stream().filter(told -> told.test().visitId.equals(visitId)).toList();
+        return ofClient(clientId).stream().filter(told -> told.test().visitId().equals(visitId)).toList();
     }
 
     Optional<Told> find(UUID id) {
@@ -28,6 +28,6 @@ class Tests {
     }
 
     Told told(SkinTest test) {
-        return new Told(test, sealing.made(test), Entry.ofTest(test.id).stream().map(entry -> new Told.Seen(entry, sealing.look(entry))).toList());
+        return new Told(test, sealing.made(test), Entry.ofTest(test.id()).stream().map(entry -> new Told.Seen(entry, sealing.look(entry))).toList());
     }
 }

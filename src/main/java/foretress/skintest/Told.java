@@ -11,7 +11,7 @@ record Told(SkinTest test, Made made, List<Seen> seen) {
     /** One look that counts, and when it was. */
     record Seen(Entry entry, Look look) {
         boolean byStaff() {
-            return entry.kind == Entry.Kind.READING;
+            return entry.kind() == Entry.Kind.READING;
         }
     }
 
@@ -35,7 +35,7 @@ record Told(SkinTest test, Made made, List<Seen> seen) {
 
     /** The first reading by staff after the wait in which nothing was seen. */
     Optional<Seen> readNegative(Instant from) {
-        return counting().stream().filter(one -> one.byStaff() && one.look().nothing() && !one.entry().madeAt.isBefore(from)).findFirst();
+        return counting().stream().filter(one -> one.byStaff() && one.look().nothing() && !one.entry().madeAt().isBefore(from)).findFirst();
     }
 
     boolean anythingTold() {

@@ -182,7 +182,7 @@ class BenchHairTest {
     @Test
     void onlyItsAuthorAndTheOwnerStrikeATestOut() {
         pull(salon.as("edda").open(bench + "/elasticity-test"), "ENDS", "50", "52", "BROKE");
-        UUID id = made().get(0).id;
+        UUID id = made().get(0).id();
         Walker petra = salon.as("petra").open(bench + "/elasticity-test/" + id);
         assertThat(petra.page().select("form[action$=/strike]")).isEmpty();
         petra.post(bench + "/tests/" + id + "/strike", List.of(Map.entry("csrf-token", petra.page().selectFirst("[name=csrf-token]").val()),
@@ -201,13 +201,13 @@ class BenchHairTest {
         send(petra, action, "hair.jpg", Photos.of("jpeg", 40, 30));
         BenchTest test = made().get(0);
         byte[] polyglot = "\u0089PNG\r\n\u001a\n<script>alert(1)</script>".getBytes(StandardCharsets.ISO_8859_1);
-        List<UUID> photos = old.makeAsSent(test.id, Photos.withExif(40, 30, 6), polyglot);
+        List<UUID> photos = old.makeAsSent(test.id(), Photos.withExif(40, 30, 6), polyglot);
         old.start();
         old.start();
-        var drawn = petra.open(bench + "/tests/" + test.id + "/photo/" + photos.get(0)).expect(200).response();
+        var drawn = petra.open(bench + "/tests/" + test.id() + "/photo/" + photos.get(0)).expect(200).response();
         assertThat(new String(drawn.asByteArray(), StandardCharsets.ISO_8859_1)).doesNotContain(Photos.WHERE);
         assertThat(drawn.header("Content-Disposition")).startsWith("inline");
-        var kept = petra.open(bench + "/tests/" + test.id + "/photo/" + photos.get(1)).expect(200).response();
+        var kept = petra.open(bench + "/tests/" + test.id() + "/photo/" + photos.get(1)).expect(200).response();
         assertThat(kept.asByteArray()).isEqualTo(polyglot);
         assertThat(kept.contentType()).isEqualTo("application/octet-stream");
         assertThat(kept.header("Content-Disposition")).startsWith("attachment");
@@ -223,7 +223,7 @@ class BenchHairTest {
         assertThat(send(petra, action, "hair.png", sent)).isEqualTo(303);
         assertThat(send(petra, action, "hair.png", "<script>".getBytes())).isEqualTo(422);
         petra.open(petra.at().replaceAll("\\?.*", ""));
-        String photo = petra.open(bench + "/elasticity-test/" + made().get(0).id).page().select("a[href*=/photo/]").attr("href");
+        String photo = petra.open(bench + "/elasticity-test/" + made().get(0).id()).page().select("a[href*=/photo/]").attr("href");
         assertThat(petra.open(photo).response().contentType()).isEqualTo("image/jpeg");
         assertThat(new String(petra.response().asByteArray(), StandardCharsets.ISO_8859_1)).doesNotContain(Photos.WHERE, "Exif");
         assertThat(petra.response().header("Content-Security-Policy")).startsWith("sandbox");
@@ -259,7 +259,7 @@ class BenchHairTest {
         });
         assertThat(QuarkusTransaction.requiringNew().call(() -> facts.tests(Visit.findById(later)).get(0).overtaken())).isTrue();
         assertThat(QuarkusTransaction.requiringNew().call(() -> facts.tests(Visit.findById(visit)).get(0).overtaken())).isFalse();
-        assertThat(made().get(0).kind).isEqualTo(BenchTestKind.ELASTICITY);
+        assertThat(made().get(0).kind()).isEqualTo(BenchTestKind.ELASTICITY);
     }
 
     @Test

@@ -291,7 +291,7 @@ class BenchMetalTest {
     }
 
     private AtTheBench theOwner() {
-        return new AtTheBench(salon.as("edda"), visit).metalOf(QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0).id));
+        return new AtTheBench(salon.as("edda"), visit).metalOf(QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0).id()));
     }
 
     private String firstSeen() {

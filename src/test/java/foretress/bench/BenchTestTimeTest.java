@@ -50,7 +50,7 @@ class BenchTestTimeTest {
     }
 
     private BenchTest found(BenchTest test) {
-        return QuarkusTransaction.requiringNew().call(() -> BenchTest.findById(test.id));
+        return QuarkusTransaction.requiringNew().call(() -> BenchTest.findById(test.id()));
     }
 
     private void assertMinutesLeft(BenchTest test, long minutes) {
@@ -107,7 +107,7 @@ class BenchTestTimeTest {
         restart();
         var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
         assertThat(gaps).hasSize(1);
-        assertThat(Duration.between(gaps.get(0).from, gaps.get(0).to)).isBetween(Duration.ofMinutes(4), Duration.ofMinutes(4).plusSeconds(SLOW_SECONDS));
+        assertThat(Duration.between(gaps.get(0).from(), gaps.get(0).to())).isBetween(Duration.ofMinutes(4), Duration.ofMinutes(4).plusSeconds(SLOW_SECONDS));
         tests.end(found(test), salon.stylist().id);
         clock.move(Duration.ofMinutes(20));
         restart();
@@ -129,11 +129,11 @@ class BenchTestTimeTest {
         assertMinutesLeft(head, 13);
         for (BenchTest test : List.of(dish, head)) {
             var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
-            assertThat(gaps).singleElement().matches(gap -> gap.asleep);
-            assertThat(Duration.between(gaps.get(0).from, gaps.get(0).to)).isBetween(Duration.ofMinutes(7).minusSeconds(5), Duration.ofMinutes(7).plusSeconds(SLOW_SECONDS));
+            assertThat(gaps).singleElement().matches(gap -> gap.asleep());
+            assertThat(Duration.between(gaps.get(0).from(), gaps.get(0).to())).isBetween(Duration.ofMinutes(7).minusSeconds(5), Duration.ofMinutes(7).plusSeconds(SLOW_SECONDS));
         }
         restart();
-        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(dish)))).as("nothing is said twice").filteredOn(gap -> gap.asleep).hasSize(1);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(dish)))).as("nothing is said twice").filteredOn(gap -> gap.asleep()).hasSize(1);
     }
 
     @Test
@@ -149,7 +149,7 @@ class BenchTestTimeTest {
         clock.move(Duration.ofMinutes(9));
         time.beat();
         var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
-        assertThat(gaps).singleElement().matches(gap -> Duration.between(gap.from, gap.to).toMinutes() == 20);
+        assertThat(gaps).singleElement().matches(gap -> Duration.between(gap.from(), gap.to()).toMinutes() == 20);
     }
 
     @Test
@@ -211,6 +211,6 @@ class BenchTestTimeTest {
         BenchTest ended = found(test);
         nanos.move(Duration.ofHours(1));
         assertMinutesLeft(ended, 18);
-        assertThat(ended.state).isEqualTo(BenchTest.State.ENDED);
+        assertThat(ended.state()).isEqualTo(BenchTest.State.ENDED);
     }
 }

@@ -95,9 +95,9 @@ class ConsentsTest {
         var first = sign(ours());
         var firstBytes = consents.pdf(first);
         var second = sign(ours().testing());
-        assertThat(second.versionNo).isEqualTo(2);
-        assertThat(second.supersedes()).contains(first.id);
-        assertThat(consents.all(visit.id)).extracting(one -> one.id).containsExactly(second.id, first.id);
+        assertThat(second.versionNo()).isEqualTo(2);
+        assertThat(second.supersedes()).contains(first.id());
+        assertThat(consents.all(visit.id)).extracting(one -> one.id()).containsExactly(second.id(), first.id());
         assertThat(consents.pdf(consents.all(visit.id).get(1))).isEqualTo(firstBytes);
     }
 
@@ -112,7 +112,7 @@ class ConsentsTest {
         var hands = Executors.newFixedThreadPool(4);
         try {
             for (Future<SignedConsent> pressed : hands.invokeAll(IntStream.range(0, 8).mapToObj(i -> press).toList())) {
-                assertThat(pressed.get().submission).isEqualTo(submission);
+                assertThat(pressed.get().submission()).isEqualTo(submission);
             }
         } finally {
             hands.shutdown();
@@ -133,7 +133,7 @@ class ConsentsTest {
         } finally {
             hands.shutdown();
         }
-        assertThat(consents.all(visit.id)).extracting(one -> one.versionNo).containsExactly(4, 3, 2, 1);
+        assertThat(consents.all(visit.id)).extracting(one -> one.versionNo()).containsExactly(4, 3, 2, 1);
     }
 
     @Test
@@ -178,13 +178,13 @@ class ConsentsTest {
     void changingAStoredRowChangesNothing() {
         var signed = sign(ours());
         QuarkusTransaction.requiringNew().run(() -> {
-            SignedConsent stored = SignedConsent.findById(signed.id);
+            SignedConsent stored = SignedConsent.findById(signed.id());
             stored.pdfCode = "0".repeat(64);
-            stored.markKind = "typed";
+            stored.markKind = Mark.Kind.TYPED;
         });
-        SignedConsent after = QuarkusTransaction.requiringNew().call(() -> SignedConsent.findById(signed.id));
+        SignedConsent after = QuarkusTransaction.requiringNew().call(() -> SignedConsent.findById(signed.id()));
         assertThat(after.pdfCode).isEqualTo(signed.pdfCode);
-        assertThat(after.markKind).isEqualTo("drawn");
+        assertThat(after.markKind).isEqualTo(Mark.Kind.DRAWN);
     }
 
     @Test
@@ -194,10 +194,10 @@ class ConsentsTest {
         try (var connection = store.getConnection();
                 var update = connection.prepareStatement("update signed_consent set pdf_code = ? where id = ?")) {
             update.setString(1, "0".repeat(64));
-            update.setObject(2, signed.id);
+            update.setObject(2, signed.id());
             update.executeUpdate();
         }
-        SignedConsent stored = QuarkusTransaction.requiringNew().call(() -> SignedConsent.findById(signed.id));
+        SignedConsent stored = QuarkusTransaction.requiringNew().call(() -> SignedConsent.findById(signed.id()));
         assertThatThrownBy(() -> consents.pdf(stored)).isInstanceOf(Consents.Altered.class);
     }
 
@@ -227,7 +227,7 @@ class ConsentsTest {
     private List<String> values(SignedConsent signed) throws SQLException {
         try (var connection = store.getConnection();
                 var query = connection.prepareStatement("select * from signed_consent where id = ?")) {
-            query.setObject(1, signed.id);
+            query.setObject(1, signed.id());
             var row = query.executeQuery();
             row.next();
             var values = new ArrayList<String>();
@@ -242,7 +242,7 @@ class ConsentsTest {
         var signed = sign(ours());
         try (var connection = store.getConnection();
                 var query = connection.prepareStatement("select * from signed_consent where id = ?")) {
-            query.setObject(1, signed.id);
+            query.setObject(1, signed.id());
             var row = query.executeQuery();
             assertThat(row.next()).isTrue();
             for (var column = 1; column <= row.getMetaData().getColumnCount(); column++) {

@@ -336,8 +336,8 @@ class BadInputTest {
         assertThat(open("/answers/sign").at()).isEqualTo("/answers/read-back");
         client.readBack().sign("Ottilie Brandt");
         var all = consents.all(visit);
-        assertThat(all).extracting(c -> c.versionNo).containsExactly(2, 1);
-        assertThat(all.get(0).supersedes()).contains(all.get(1).id);
+        assertThat(all).extracting(c -> c.versionNo()).containsExactly(2, 1);
+        assertThat(all.get(0).supersedes()).contains(all.get(1).id());
         assertThat(consents.pdf(all.get(1))).isNotEqualTo(consents.pdf(all.get(0)));
     }
 

@@ -37,7 +37,7 @@ class PageTextTest {
         var signed = consents.latest(visit).orElseThrow();
         String text = consents.text(signed);
         String[] first = text.lines().findFirst().orElseThrow().split("\t");
-        assertThat(first).startsWith(page.select("html").attr("lang"), signed.textVersion).hasSize(3);
+        assertThat(first).startsWith(page.select("html").attr("lang"), signed.textVersion()).hasSize(3);
         assertThat(first[2]).as("the salt, on the paper alone").matches("[0-9a-f]{32}");
         assertThat(Read.plain(Read.body(consents.pdf(signed)))).contains(first[2]);
         assertThat(onThePage(page)).isEqualTo(text.lines().skip(1).filter(line -> !line.isEmpty()).map(PageTextTest::oneSpace).toList());

@@ -108,7 +108,7 @@ class WholePathBrowserTest {
     private void sameAsKept(byte[] copy, String markKind) throws IOException {
         var kept = consents.latest(visit).orElseThrow();
         assertThat(copy).isEqualTo(consents.pdf(kept));
-        assertThat(kept.markKind).isEqualTo(markKind);
+        assertThat(kept.markKind().code()).isEqualTo(markKind);
         try (var paper = Loader.loadPDF(copy)) {
             assertThat(new PDFTextStripper().getText(paper)).contains("Ottilie Brandt", "Alder & Wren", "How this was signed");
         }

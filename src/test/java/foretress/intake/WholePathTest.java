@@ -96,8 +96,8 @@ class WholePathTest {
             KeptAssessment kept = KeptAssessment.newest(visit).orElseThrow();
             Assessment then = assessments.read(kept);
             Assessment again = Assessor.assess(knowledge.ruleSet(), then.facts(), assessments.looked(Visit.findById(visit)));
-            assertThat(kept.body).doesNotContain("metal");
-            assertThat(then.ruleSetHash()).isEqualTo(kept.ruleSetSha256).isEqualTo(knowledge.ruleSet().hash());
+            assertThat(kept.body()).doesNotContain("metal");
+            assertThat(then.ruleSetHash()).isEqualTo(kept.ruleSetSha256()).isEqualTo(knowledge.ruleSet().hash());
             assertThat(again.findings()).isEqualTo(then.findings()).isNotEmpty();
             assertThat(again.standings()).isEqualTo(then.standings());
         });
@@ -181,7 +181,7 @@ class WholePathTest {
         assertThat(client.walker().open("/answers/sign").at()).isEqualTo("/answers/read-back");
         client.readBack().sign("Ottilie Brandt");
         assertThat(client.walker().at()).isEqualTo("/answers/done");
-        assertThat(consents.all(visit)).extracting(c -> c.versionNo).containsExactly(2, 1);
+        assertThat(consents.all(visit)).extracting(c -> c.versionNo()).containsExactly(2, 1);
     }
 
     @Test

@@ -83,7 +83,7 @@ class ShortVisitTest {
     }
 
     private Instant booked(UUID visit) {
-        return QuarkusTransaction.requiringNew().call(() -> TestVisit.standing(visit).orElseThrow().startsAt);
+        return QuarkusTransaction.requiringNew().call(() -> TestVisit.standing(visit).orElseThrow().startsAt());
     }
 
     private Instant starts(UUID visit) {
