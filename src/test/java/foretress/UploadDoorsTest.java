@@ -56,7 +56,7 @@ class UploadDoorsTest {
                 assertThat(text).as(source.toString()).doesNotContain("uploadedFile()", "filePath()", "MultipartFormDataInput", "java.io.File;");
             }
             if (text.contains("FileUpload ") && !source.endsWith("web/Upload.java")) {
-                assertThat(text).as(source.toString()).containsAnyOf("Redrawing.of(Upload.bytes(", "Paper.of(Upload.bytes(");
+                assertThat(text).as(source.toString()).containsAnyOf("Upload.photo(", "Upload.paper(");
             }
         }
     }

@@ -1,9 +1,6 @@
 package foretress.bench;
 
 import foretress.ledger.Ledger;
-import foretress.picture.Redrawing;
-import foretress.picture.Redrawn;
-import foretress.picture.Taken;
 import foretress.vault.Durable;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
@@ -77,10 +74,9 @@ public class BenchRecordPages {
     public Response photo(@RestPath UUID id, @RestPath UUID test, @RestForm("photo") FileUpload photo) {
         Visit visit = door.ahead(id);
         BenchTest found = door.test(id, test);
-        Taken<Redrawn> taken = Redrawing.of(Upload.bytes(photo));
         Mistakes mistakes = new Mistakes();
-        taken.refused().ifPresent(why -> mistakes.add("photo", Upload.said(why, pictures)));
-        taken.kept().ifPresent(drawn -> mistakes.expect(tests.add(found, drawn, door.staff()), "photo", say.photo_enough(BenchTests.MOST_PHOTOS)));
+        Upload.photo(photo, "photo", mistakes, pictures)
+            .ifPresent(drawn -> mistakes.expect(tests.add(found, drawn, door.staff()), "photo", say.photo_enough(BenchTests.MOST_PHOTOS)));
         return mistakes.isEmpty() ? back(found) : again(visit, found, "", mistakes);
     }
 

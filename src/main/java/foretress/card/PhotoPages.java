@@ -4,9 +4,6 @@ import foretress.closing.ClosingWords;
 import foretress.closing.HairPhoto;
 import foretress.closing.HairPhotos;
 import foretress.ledger.Ledger;
-import foretress.picture.Redrawing;
-import foretress.picture.Redrawn;
-import foretress.picture.Taken;
 import foretress.salon.Who;
 import foretress.visit.State;
 import foretress.visit.Visit;
@@ -72,9 +69,8 @@ public class PhotoPages {
         mistakes.expect("yes".equals(leave), "leave", say.photo_leave_missing());
         mistakes.expect(open(visit), "photo", say.photo_over());
         if (mistakes.isEmpty()) {
-            Taken<Redrawn> taken = Redrawing.of(Upload.bytes(photo));
-            taken.refused().ifPresent(why -> mistakes.add("photo", Upload.said(why, pictures)));
-            taken.kept().ifPresent(drawn -> mistakes.expect(photos.add(id, HairPhoto.Moment.valueOf(which), drawn, who.staff().id), "photo", say.photo_enough(HairPhotos.MOST)));
+            Upload.photo(photo, "photo", mistakes, pictures).ifPresent(drawn ->
+                mistakes.expect(photos.add(id, HairPhoto.Moment.valueOf(which), drawn, who.staff().id), "photo", say.photo_enough(HairPhotos.MOST)));
         }
         return mistakes.isEmpty() ? back(id) : Response.status(422).entity(page(visit, which, mistakes)).build();
     }

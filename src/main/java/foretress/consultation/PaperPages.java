@@ -10,8 +10,6 @@ import foretress.intake.Views;
 import foretress.ledger.Ledger;
 import foretress.picture.Paper;
 import foretress.picture.Redrawn;
-import foretress.picture.Refusal;
-import foretress.picture.Taken;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
@@ -104,14 +102,13 @@ public class PaperPages {
         if (papers.of(id).isPresent() || !papers.mayType(visit)) return here(id);
         Mistakes mistakes = new Mistakes();
         Optional<LocalDate> on = day(day).filter(d -> !d.isAfter(intake.today(visit)));
-        Taken<Paper> taken = Paper.of(Upload.bytes(file));
-        taken.refused().ifPresent(why -> mistakes.add("paper", why == Refusal.NOT_KNOWN ? pictures.paper_not_known() : Upload.said(why, pictures)));
+        Optional<Paper> taken = Upload.paper(file, "paper", mistakes, pictures);
         mistakes.expect(on.isPresent(), "day", say.day_wrong());
         mistakes.expect("yes".equals(agreed), "agreed", say.agreed_missing());
         mistakes.expect("yes".equals(signed), "signed", say.signed_missing());
         if (!mistakes.isEmpty())
             return Response.status(422).entity(new PaperBegin(text.head(visit), Optional.ofNullable(day).orElse(""), "yes".equals(agreed), "yes".equals(signed), mistakes)).build();
-        papers.begin(id, taken.kept().orElseThrow(), on.orElseThrow(), who.staff().id);
+        papers.begin(id, taken.orElseThrow(), on.orElseThrow(), who.staff().id);
         return here(id);
     }
 

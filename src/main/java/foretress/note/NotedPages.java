@@ -5,8 +5,6 @@ import foretress.bench.BenchElasticityPages.Choice;
 import foretress.bench.BenchHead;
 import foretress.ledger.Ledger;
 import foretress.picture.Paper;
-import foretress.picture.Refusal;
-import foretress.picture.Taken;
 import foretress.salon.ProductLines;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
@@ -132,10 +130,8 @@ public class NotedPages {
     public Response paper(@RestPath UUID id, @RestPath UUID note, @RestForm("paper") FileUpload paper) {
         Visit visit = door.ahead(id);
         Noted found = found(visit, note);
-        Taken<Paper> taken = Paper.of(Upload.bytes(paper));
         Mistakes mistakes = new Mistakes();
-        taken.refused().ifPresent(why -> mistakes.add("paper-" + note, why == Refusal.NOT_KNOWN ? pictures.paper_not_known() : Upload.said(why, pictures)));
-        taken.kept().ifPresent(kept -> mistakes.expect(notes.add(found, kept, door.staff()), "paper-" + note, say.paper_enough(Notes.MOST_PAPERS)));
+        Upload.paper(paper, "paper-" + note, mistakes, pictures).ifPresent(kept -> mistakes.expect(notes.add(found, kept, door.staff()), "paper-" + note, say.paper_enough(Notes.MOST_PAPERS)));
         return mistakes.isEmpty() ? BenchDoor.go(at(visit)) : Response.status(422).entity(page(visit, mistakes)).build();
     }
 

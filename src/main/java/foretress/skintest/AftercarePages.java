@@ -1,8 +1,5 @@
 package foretress.skintest;
 
-import foretress.picture.Redrawing;
-import foretress.picture.Redrawn;
-import foretress.picture.Taken;
 import foretress.salon.Staff;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
@@ -145,9 +142,7 @@ public class AftercarePages {
     private Response keep(String token, SkinTest test, Entry entry, FileUpload photo) {
         var mistakes = new Mistakes();
         if (mistakes.expect(Photo.ofEntry(entry.id()).size() < MOST_PHOTOS, "photo", say().photo_enough(MOST_PHOTOS))) {
-            Taken<Redrawn> taken = Redrawing.of(Upload.bytes(photo));
-            taken.refused().ifPresent(why -> mistakes.add("photo", Upload.said(why, pictureWords())));
-            taken.kept().ifPresent(drawn -> looks.photo(entry, drawn));
+            Upload.photo(photo, "photo", mistakes, pictureWords()).ifPresent(drawn -> looks.photo(entry, drawn));
         }
         if (!mistakes.isEmpty()) return Response.status(422).entity(toldPage(token, test, entry, mistakes)).build();
         return Response.seeOther(URI.create("/a/" + token + "/told")).build();

@@ -1,18 +1,37 @@
 package foretress.web;
 
+import foretress.picture.Paper;
 import foretress.picture.Redrawing;
+import foretress.picture.Redrawn;
 import foretress.picture.Refusal;
+import foretress.picture.Taken;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.util.Optional;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 
-/** The only reader of what came as a file; a test holds that nobody else reads one. */
+/** The only reader of what came as a file: what it gives is drawn anew or looked through. A test holds that nobody else reads one. */
 public final class Upload {
     private Upload() {}
 
-    /** @return nothing when no file was chosen; no more than a request may weigh */
-    public static byte[] bytes(FileUpload sent) {
+    /** The photo, drawn anew; empty when it is none, which is said beside the field. */
+    public static Optional<Redrawn> photo(FileUpload sent, String field, Mistakes mistakes, PictureWords say) {
+        return taken(Redrawing.of(bytes(sent)), say.not_known(), field, mistakes, say);
+    }
+
+    /** The photo or document; empty when it is neither, which is said beside the field. */
+    public static Optional<Paper> paper(FileUpload sent, String field, Mistakes mistakes, PictureWords say) {
+        return taken(Paper.of(bytes(sent)), say.paper_not_known(), field, mistakes, say);
+    }
+
+    private static <T> Optional<T> taken(Taken<T> taken, String notKnown, String field, Mistakes mistakes, PictureWords say) {
+        taken.refused().ifPresent(why -> mistakes.add(field, said(why, notKnown, say)));
+        return taken.kept();
+    }
+
+    /** Nothing when no file was chosen; no more than a request may weigh. */
+    private static byte[] bytes(FileUpload sent) {
         try {
             return sent == null ? new byte[0] : Files.readAllBytes(sent.uploadedFile());
         } catch (IOException e) {
@@ -21,9 +40,9 @@ public final class Upload {
     }
 
     /** Why it was not kept, and what to do. */
-    public static String said(Refusal why, PictureWords say) {
+    private static String said(Refusal why, String notKnown, PictureWords say) {
         return switch (why) {
-            case NOT_KNOWN -> say.not_known();
+            case NOT_KNOWN -> notKnown;
             case TOO_HEAVY -> say.too_heavy(Redrawing.MOST_BYTES / 1_000_000);
             case TOO_MANY_PIXELS -> say.too_many_pixels(Redrawing.MOST_MEGAPIXELS);
             case BROKEN -> say.broken();
