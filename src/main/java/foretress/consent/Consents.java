@@ -140,11 +140,9 @@ public class Consents {
             before.map(one -> new HowSigned.Superseded(one.id(), one.versionNo(), one.signedAt())), evidence);
         var pdf = ConsentPaper.print(input, text, mark, how, size);
         var fresh = new SignedConsent(input, text, mark, how);
-        fresh.textCode = vault.code(fresh.clientId(), TEXT, text.sha256());
-        fresh.pdfCode = vault.code(fresh.clientId(), PDF, Canonical.sha256(pdf));
-        fresh.body = paper(fresh, "body", text.canonical().getBytes(StandardCharsets.UTF_8));
-        fresh.evidence = paper(fresh, "evidence", new KeptEvidence(how, mark, Canonical.sha256(pdf)).bytes());
-        fresh.pdf = seal(fresh, "pdf", pdf);
+        fresh.papers(paper(fresh, "body", text.canonical().getBytes(StandardCharsets.UTF_8)),
+            paper(fresh, "evidence", new KeptEvidence(how, mark, Canonical.sha256(pdf)).bytes()), seal(fresh, "pdf", pdf));
+        fresh.named(vault.code(fresh.clientId(), TEXT, text.sha256()), vault.code(fresh.clientId(), PDF, Canonical.sha256(pdf)));
         fresh.persist();
         ledger.note("client", input.purpose() == ConsentInput.Purpose.SERVICE ? "consent signed" : "consent to a skin test signed", fresh.id().toString());
         return fresh;

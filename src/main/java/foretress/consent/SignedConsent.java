@@ -81,6 +81,19 @@ public class SignedConsent extends PanacheEntityBase {
         this.fileName = ConsentPaper.fileName(input, how);
     }
 
+    /** Text, evidence and document, each sealed for its place here. */
+    void papers(String body, String evidence, String pdf) {
+        this.body = body;
+        this.evidence = evidence;
+        this.pdf = pdf;
+    }
+
+    /** What text and document are named under the client's key. */
+    void named(String text, String document) {
+        this.textCode = text;
+        this.pdfCode = document;
+    }
+
     /** Whether this is what came of that pressing of the button. */
     public boolean isOf(UUID pressed) {
         return submission.equals(pressed);
