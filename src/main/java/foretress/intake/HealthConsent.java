@@ -15,8 +15,8 @@ import java.util.UUID;
 @Entity
 @Table(name = "health_consent")
 class HealthConsent extends PanacheEntityBase {
-    static final String GIVEN = "given";
-    static final String REFUSED = "refused";
+    private static final String GIVEN = "given";
+    private static final String REFUSED = "refused";
 
     @Id
     private UUID id;
@@ -35,12 +35,12 @@ class HealthConsent extends PanacheEntityBase {
 
     protected HealthConsent() {}
 
-    /** @param said {@link #GIVEN} or {@link #REFUSED} */
-    HealthConsent(Visit visit, String said, Instant now, Notice notice) {
+    /** @param given or else refused */
+    HealthConsent(Visit visit, boolean given, Instant now, Notice notice) {
         this.id = UUID.randomUUID();
         this.visitId = visit.id;
         this.clientId = visit.client.id;
-        this.said = said;
+        this.said = given ? GIVEN : REFUSED;
         this.saidAt = now;
         this.language = notice.language();
         this.noticeVersion = notice.version();
@@ -51,12 +51,16 @@ class HealthConsent extends PanacheEntityBase {
         return find("visitId = ?1 order by saidAt desc", visitId).firstResultOptional();
     }
 
-    static boolean given(UUID visitId) {
-        return newest(visitId).filter(c -> GIVEN.equals(c.said)).isPresent();
+    static boolean refused(UUID visitId) {
+        return newest(visitId).filter(c -> !c.isGiven()).isPresent();
     }
 
-    String said() {
-        return said;
+    static boolean given(UUID visitId) {
+        return newest(visitId).filter(HealthConsent::isGiven).isPresent();
+    }
+
+    private boolean isGiven() {
+        return said.equals(GIVEN);
     }
 
     Instant saidAt() {

@@ -44,7 +44,7 @@ public class Notices {
     @Transactional
     public void give(UUID visitId, String language) {
         if (!HealthConsent.given(visitId)) {
-            keep(visitId, language, HealthConsent.GIVEN);
+            keep(visitId, language, true);
             ledger.note("client", "consent to hold health answers given", visitId.toString());
         }
     }
@@ -52,13 +52,13 @@ public class Notices {
     /** A refusal is noted without a word about health: the desk hands out the paper form. */
     @Transactional
     void refuse(UUID visitId, String language) {
-        if (HealthConsent.newest(visitId).filter(c -> HealthConsent.REFUSED.equals(c.said())).isEmpty()) {
-            keep(visitId, language, HealthConsent.REFUSED);
+        if (!HealthConsent.refused(visitId)) {
+            keep(visitId, language, false);
             ledger.note("client", "consent to hold health answers refused", visitId.toString());
         }
     }
 
-    private void keep(UUID visitId, String language, String said) {
-        new HealthConsent(Visit.findById(visitId), said, clock.instant(), of(language)).persist();
+    private void keep(UUID visitId, String language, boolean given) {
+        new HealthConsent(Visit.findById(visitId), given, clock.instant(), of(language)).persist();
     }
 }

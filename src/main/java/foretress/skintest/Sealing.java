@@ -1,10 +1,8 @@
 package foretress.skintest;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import foretress.vault.SealedJson;
 import foretress.vault.Vault;
 import jakarta.inject.Singleton;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 
@@ -12,35 +10,23 @@ import java.util.UUID;
 @Singleton
 class Sealing {
     private final Vault vault;
-    private final ObjectMapper json;
+    private final SealedJson json;
 
-    Sealing(Vault vault, ObjectMapper json) {
+    Sealing(Vault vault, SealedJson json) {
         this.vault = vault;
         this.json = json;
     }
 
     String seal(UUID clientId, String place, Object record) {
-        try {
-            return vault.seal(clientId, place, json.writeValueAsBytes(record));
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    private <T> T open(UUID clientId, String place, String sealed, Class<T> type) {
-        try {
-            return json.readValue(vault.open(clientId, place, sealed), type);
-        } catch (IOException e) {
-            throw new IllegalStateException("what is kept at " + place + " cannot be read", e);
-        }
+        return json.seal(clientId, place, record);
     }
 
     Made made(SkinTest test) {
-        return open(test.clientId(), test.place(), test.body(), Made.class);
+        return json.open(test.clientId(), test.place(), test.body(), Made.class);
     }
 
     Look look(Entry entry) {
-        return open(entry.clientId(), entry.place(), entry.body(), Look.class);
+        return json.open(entry.clientId(), entry.place(), entry.body(), Look.class);
     }
 
     String words(UUID clientId, String place, String sealed) {
