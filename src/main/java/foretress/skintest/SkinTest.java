@@ -49,11 +49,11 @@ class SkinTest extends PanacheEntityBase {
         this.clientId = visit.client.id;
         this.visitId = visit.id;
         this.lineVersion = lineVersion;
-        this.consentId = agreed.use(id);
         this.appliedAt = now;
         this.appliedBy = staff;
         this.readableFrom = now.plus(wait);
         this.body = seal.apply(place());
+        this.consentId = agreed.use(id);
     }
 
     String place() {
