@@ -42,8 +42,6 @@ final class Bodies {
             return read;
         } catch (JsonProcessingException e) {
             throw malformed("it breaks off or goes wrong" + place(e.getLocation()));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 

@@ -113,7 +113,7 @@ final class CodedAnswers {
     /** What the form alone cannot tell: dates that lie ahead, a span the wrong way round, "none" beside something else. */
     Answers read(JsonNode said, String pointer, LocalDate today, Faults faults) {
         ObjectNode whole = said.deepCopy();
-        whole.fields().forEachRemaining(field -> complete(field.getValue(), Faults.below(pointer, field.getKey()), faults));
+        whole.properties().forEach(field -> complete(field.getValue(), Faults.below(pointer, field.getKey()), faults));
         if (!faults.isEmpty()) {
             return Answers.NONE;
         }

@@ -204,7 +204,7 @@ interface Shape {
             }
             shapes.keySet().stream().filter(name -> needed.contains(name) && !value.has(name))
                 .forEach(name -> faults.add(Faults.below(pointer, name), "this field is missing"));
-            value.fields().forEachRemaining(field -> checkField(field.getKey(), field.getValue(), Faults.below(pointer, field.getKey()), faults));
+            value.properties().forEach(field -> checkField(field.getKey(), field.getValue(), Faults.below(pointer, field.getKey()), faults));
         }
 
         private void checkField(String name, JsonNode value, String pointer, Faults faults) {
@@ -232,7 +232,7 @@ interface Shape {
             @Override
             public void check(JsonNode value, String pointer, Faults faults) {
                 faults.expect(value.isObject(), pointer, "an object belongs here");
-                value.fields().forEachRemaining(f -> entry.check(f.getValue(), Faults.below(pointer, f.getKey()), faults));
+                value.properties().forEach(f -> entry.check(f.getValue(), Faults.below(pointer, f.getKey()), faults));
             }
 
             @Override

@@ -125,7 +125,7 @@ public class BenchMetalPages {
 
     private TemplateInstance cut(Visit visit, Form form, boolean typed, String submission, Mistakes mistakes) {
         StrandMap map = map(visit);
-        StrandWords strand = maps.words(knowledgeWords());
+        StrandWords strand = StrandMaps.words(knowledgeWords());
         BenchHead head = BenchHead.of(visit, time);
         List<Row> rows = BenchCuts.of(map).stream().map(c -> row(c, form, typed, mistakes)).toList();
         return new BenchMetalCut(head, head.begins(BenchTestKind.METAL), StrandSvg.figure(map, strand, "map"), strand.length(map), map.lengthMeasured(), rows,

@@ -108,7 +108,7 @@ public class Readings {
         StrandMap map = maps.map(visit, said, words());
         return new Reading(visit.id.toString(), visit.client.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), over.of(visit), !said.byQuestion().isEmpty(), answered,
             standing, word(standing), services(visit), owedTests.follows(visit), heavy.subList(0, shown), heavy.subList(shown, heavy.size()), heavier(all, false),
-            asks.of(visit, said), contradicted.of(said), StrandSvg.figure(map, maps.words(words()), "map"), maps.words(words()).length(map), owed, alternatives.of(visit, assessment, before), chapters.of(visit, said), chapters.brief(visit, said), papers(visit), since(visit, assessment, said));
+            asks.of(visit, said), contradicted.of(said), StrandSvg.figure(map, StrandMaps.words(words()), "map"), StrandMaps.words(words()).length(map), owed, alternatives.of(visit, assessment, before), chapters.of(visit, said), chapters.brief(visit, said), papers(visit), since(visit, assessment, said));
     }
 
     /** Answers given both times that differ, and what is found otherwise; empty for a first visit. */

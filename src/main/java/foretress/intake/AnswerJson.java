@@ -40,8 +40,8 @@ public final class AnswerJson {
     public static Answers read(byte[] bytes) {
         try {
             Map<String, Answer> byQuestion = new TreeMap<>();
-            JSON.readTree(new String(bytes, StandardCharsets.UTF_8)).fields()
-                .forEachRemaining(f -> byQuestion.put(f.getKey(), answer(f.getValue())));
+            JSON.readTree(new String(bytes, StandardCharsets.UTF_8)).properties()
+                .forEach(f -> byQuestion.put(f.getKey(), answer(f.getValue())));
             return new Answers(byQuestion);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("stored answers cannot be read", e);

@@ -72,7 +72,7 @@ public class ConsentDraft {
 
     private Optional<ConsentInput.Strand> strand(Visit visit, Answers said) {
         StrandMap map = maps.map(visit, said, speech.words());
-        StrandWords words = maps.words(speech.words());
+        StrandWords words = StrandMaps.words(speech.words());
         return map.lanes().isEmpty() ? Optional.empty()
             : Optional.of(new ConsentInput.Strand(StrandDrawing.of(map, words, StrandLayout.PAPER), words.list(map)));
     }

@@ -1,6 +1,5 @@
 package foretress.visit;
 
-import io.quarkus.panache.common.Parameters;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.OptimisticLockException;
@@ -8,7 +7,9 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -92,13 +93,13 @@ public class Clients {
         List<String> asked = SearchWords.asked(query);
         if (asked.isEmpty()) return new Found(List.of(), 0, false);
         var where = new StringBuilder("mergedInto is null");
-        var words = new Parameters();
+        Map<String, Object> words = new HashMap<>();
         for (String word : asked) {
-            int n = words.map().size();
+            int n = words.size();
             where.append(" and id in (select w.clientId from ClientWord w where ").append(narrowed(word, n)).append("w.word like :w")
                 .append(n).append(" escape '!')");
-            words.and("w" + n, word.replaceAll("[!%_]", "!$0") + "%");
-            words.and("f" + n, ClientWord.first(narrows(word), word));
+            words.put("w" + n, word.replaceAll("[!%_]", "!$0") + "%");
+            words.put("f" + n, ClientWord.first(narrows(word), word));
         }
         List<Client> found = Client.<Client>find(where + " order by familyName, givenName, id", words)
             .range(page * PAGE, (page + 1) * PAGE).list();

@@ -103,7 +103,9 @@ public class Visits {
         String people = "select id from client where id in (:people) or merged_into in (:people)";
         String all = people + " union select id from visit where client_id in (" + people + ")" + Stream.of("signed_consent", "decision", "closing", "skin_test", "bench_test", "noted", "assessment")
             .map(table -> " union select id from " + table + " where client_id in (" + people + ")").collect(Collectors.joining());
-        return Set.copyOf(Visit.getEntityManager().createNativeQuery(all, UUID.class).setParameter("people", clients).getResultList());
+        @SuppressWarnings("unchecked")
+        List<UUID> ids = Visit.getEntityManager().createNativeQuery(all, UUID.class).setParameter("people", clients).getResultList();
+        return Set.copyOf(ids);
     }
 
     /** The client behind each visit and client record: id of either, name of the person. For naming what a list of ids is about. */
