@@ -4,6 +4,7 @@ import foretress.assessment.Policy;
 import foretress.assessment.Source;
 import foretress.knowledge.Knowledge;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
@@ -65,7 +66,7 @@ public class PolicyPages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         Map<Setting, Optional<Integer>> read = read(form, mistakes);
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(form, false, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(page(form, false, mistakes));
         QuarkusTransaction.requiringNew().run(() -> policies.set(read, who.staff().id));
         return Response.seeOther(URI.create("/policy?kept")).build();
     }

@@ -2,6 +2,7 @@ package foretress.salon;
 
 import foretress.knowledge.Knowledge;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -62,7 +63,7 @@ public class ProductPages {
         products.check(form, mistakes);
         mistakes.expect(lines.inUse().stream().noneMatch(line -> line.name.equalsIgnoreCase(form.one("line-name"))), "line-name",
             words.products_name_taken(form.one("line-name")));
-        if (!mistakes.isEmpty()) return Response.status(422).entity(list(form, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(list(form, mistakes));
         lines.add(who.staff().id, products.described(form));
         return Response.seeOther(URI.create("/products")).build();
     }
@@ -83,7 +84,7 @@ public class ProductPages {
         var mistakes = new Mistakes();
         products.check(form, mistakes);
         if (mistakes.isEmpty()) keep(line, form, mistakes);
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(line, form, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(page(line, form, mistakes));
         return Response.seeOther(URI.create("/products")).build();
     }
 

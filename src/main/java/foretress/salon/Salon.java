@@ -3,6 +3,7 @@ package foretress.salon;
 import foretress.plan.ClosedDays;
 import foretress.plan.OpeningHours;
 import foretress.plan.Week;
+import foretress.web.DateWords;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -13,6 +14,7 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -105,6 +107,11 @@ public class Salon extends PanacheEntityBase {
     /** The salon, where nothing can be reached before it is set up. */
     public static Salon the() {
         return found().orElseThrow(() -> new IllegalStateException("the salon is not set up yet"));
+    }
+
+    /** How dates are said to a client who reads this language; English has them as the salon's country writes them. */
+    public DateWords dates(String language) {
+        return new DateWords(!language.equals("en") ? Locale.forLanguageTag(language) : jurisdiction.equals("us") ? Locale.US : Locale.UK);
     }
 
     public ZoneId zoneId() {

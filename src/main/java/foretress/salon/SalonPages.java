@@ -3,6 +3,7 @@ package foretress.salon;
 import foretress.running.Happened;
 import foretress.web.Chair;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.Offered;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -59,7 +60,7 @@ public class SalonPages {
         var mistakes = new Mistakes();
         particulars.check(form, mistakes);
         if (mistakes.isEmpty()) QuarkusTransaction.requiringNew().run(() -> keep(form, mistakes));
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(form, false, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(page(form, false, mistakes));
         return Response.seeOther(URI.create("/salon?kept")).build();
     }
 
