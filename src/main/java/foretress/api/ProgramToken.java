@@ -30,8 +30,8 @@ class ProgramToken extends PanacheEntityBase {
     @Column(name = "expires_at") Instant expiresAt;
     @Column(name = "revoked_at") Instant revokedAt;
     /** Only the day: enough to see that nobody uses it any more. */
-    @Column(name = "last_used_on") LocalDate lastUsedOn;
-    @Version int version;
+    @Column(name = "last_used_on") private LocalDate lastUsedOn;
+    @Version private int version;
 
     protected ProgramToken() {}
 

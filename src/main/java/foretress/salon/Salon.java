@@ -24,7 +24,7 @@ import java.util.UUID;
 public class Salon extends PanacheEntityBase {
     public enum PaperSize { A4, LETTER }
 
-    @Id public UUID id;
+    @Id private UUID id;
     @Column(columnDefinition = "text") public String name;
     @Column(columnDefinition = "text") public String address;
     @Column(columnDefinition = "text") public String town;
@@ -38,9 +38,9 @@ public class Salon extends PanacheEntityBase {
     @Column(name = "urgent_number", columnDefinition = "text") public String urgentNumber;
     @Enumerated(EnumType.STRING) @Column(name = "paper_size", length = 16) public PaperSize paperSize;
     /** Language tags offered to clients, separated by commas, the salon's own first. */
-    @Column(columnDefinition = "text") public String languages;
+    @Column(columnDefinition = "text") private String languages;
     /** As {@link Week} writes it. */
-    @Column(name = "opening_hours", columnDefinition = "text") public String openingHours;
+    @Column(name = "opening_hours", columnDefinition = "text") private String openingHours;
     /** As {@link ClosedDays} writes them; blank when there is none. */
     @Column(name = "closed_days", columnDefinition = "text") public String closedDays = "";
     @Version public int version;

@@ -23,8 +23,8 @@ class SetUpCode extends PanacheEntityBase {
     @Id UUID id;
     @Column(name = "code_sha256", length = 64) String hash;
     /** Nobody yet: the owner, who sets up the salon with it. */
-    @ManyToOne @JoinColumn(name = "staff_id") Staff staff;
-    @Column(name = "expires_at") Instant expiresAt;
+    @ManyToOne @JoinColumn(name = "staff_id") private Staff staff;
+    @Column(name = "expires_at") private Instant expiresAt;
 
     protected SetUpCode() {}
 
