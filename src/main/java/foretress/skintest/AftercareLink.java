@@ -26,7 +26,7 @@ class AftercareLink extends PanacheEntityBase {
     AftercareLink(SkinTest test, String token, Instant now, Instant expires) {
         this.id = UUID.randomUUID();
         this.testId = test.id();
-        this.tokenHash = hash(token);
+        this.tokenHash = Sha256.of(token);
         this.madeAt = now;
         this.expiresAt = expires;
     }
