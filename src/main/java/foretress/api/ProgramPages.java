@@ -3,7 +3,9 @@ package foretress.api;
 import foretress.knowledge.Knowledge;
 import foretress.salon.Salon;
 import foretress.salon.Who;
+import foretress.web.DateWords;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Language;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
@@ -23,7 +25,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -82,7 +83,7 @@ public class ProgramPages {
         mistakes.expect(!scopes.isEmpty(), "scope", words.purpose_missing());
         mistakes.expect(days.isPresent(), "days", words.lasts_missing());
         if (!mistakes.isEmpty()) {
-            return Response.status(422).entity(page(form, null, mistakes)).build();
+            return FormAgain.with(page(form, null, mistakes));
         }
         String token = tokens.make(form.one("program-name"), scopes, Duration.ofDays(days.orElseThrow()), who.staff().id);
         Made made = new Made(form.one("program-name"), token);
@@ -154,6 +155,6 @@ public class ProgramPages {
     }
 
     private String day(LocalDate day) {
-        return day.format(DateTimeFormatter.ofPattern("d MMM uuuu", language.locale()));
+        return new DateWords(language.locale()).shortDate(day);
     }
 }

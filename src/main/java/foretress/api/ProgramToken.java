@@ -6,12 +6,15 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** What lets one program in, for one purpose and for a time. Of the token itself only the hash is kept. */
 @Entity
@@ -27,8 +30,27 @@ class ProgramToken extends PanacheEntityBase {
     @Column(name = "expires_at") Instant expiresAt;
     @Column(name = "revoked_at") Instant revokedAt;
     /** Only the day: enough to see that nobody uses it any more. */
-    @Column(name = "last_used_on") LocalDate lastUsedOn;
-    @Version int version;
+    @Column(name = "last_used_on") private LocalDate lastUsedOn;
+    @Version private int version;
+
+    protected ProgramToken() {}
+
+    ProgramToken(String name, Set<Scope> scopes, String tokenSha256, Duration lasts, UUID madeBy, Instant now) {
+        if (name.isBlank() || scopes.isEmpty() || lasts.isNegative() || lasts.isZero())
+            throw new IllegalArgumentException("A program's token has a name, something it is for, and a time to last.");
+        this.id = UUID.randomUUID();
+        this.name = name;
+        this.scopes = scopes.stream().sorted().map(Scope::code).collect(Collectors.joining(" "));
+        this.tokenSha256 = tokenSha256;
+        this.madeBy = madeBy;
+        this.madeAt = now;
+        this.expiresAt = now.plus(lasts);
+    }
+
+    /** Ends it at once. */
+    void revoke(Instant now) {
+        revokedAt = now;
+    }
 
     static Optional<ProgramToken> byHash(String sha256) {
         return find("tokenSha256", sha256).firstResultOptional();

@@ -56,11 +56,6 @@ public record Policy(String jurisdiction, Map<String, Integer> figures, Map<Stri
         return figure("incompatibility-test-hours");
     }
 
-    /** Months after its end in which chemotherapy prevents. */
-    public int chemotherapyMonths() {
-        return figure("chemotherapy-months");
-    }
-
     /** Years documents are kept. */
     public int retentionYears() {
         return figure("retention-years");

@@ -20,11 +20,6 @@ public enum Weight {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** The code with hyphens, for attributes: {@code could-not-be-assessed}. */
-    public String slug() {
-        return code().replace(' ', '-');
-    }
-
     /**
      * @throws IllegalArgumentException if no weight is written so
      */

@@ -1,10 +1,10 @@
 package foretress.bench;
 
 import foretress.assessment.Weight;
-import foretress.vault.Durable;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -49,9 +49,8 @@ public class BenchElasticityPages {
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
-    private final Durable durable;
 
-    BenchElasticityPages(BenchDoor door, BenchTests tests, BenchChanges changes, BenchTails tails, BenchSay words, BenchWords say, ChairTime time, Durable durable) {
+    BenchElasticityPages(BenchDoor door, BenchTests tests, BenchChanges changes, BenchTails tails, BenchSay words, BenchWords say, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
@@ -59,7 +58,6 @@ public class BenchElasticityPages {
         this.words = words;
         this.say = say;
         this.time = time;
-        this.durable = durable;
     }
 
     @GET
@@ -95,11 +93,10 @@ public class BenchElasticityPages {
             mistakes.add("rest", say.hair_meanwhile());
         }
         if (pull.isEmpty() || !mistakes.isEmpty()) {
-            return Response.status(422).entity(page(visit, test, typed, mistakes)).build();
+            return FormAgain.with(page(visit, test, typed, mistakes));
         }
         BenchTest kept = test.isPresent() ? add(test.get(), pull.get(), typed.submission())
             : tests.make(visit.id, BenchTestKind.ELASTICITY, typed.submission(), new Elasticity(List.of(pull.get())), door.staff());
-        durable.force();
         return BenchDoor.go(BenchDoor.at(kept));
     }
 

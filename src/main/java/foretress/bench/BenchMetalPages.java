@@ -8,10 +8,10 @@ import foretress.intake.StrandMaps;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.salon.Salon;
-import foretress.vault.Durable;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Language;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
@@ -63,11 +63,10 @@ public class BenchMetalPages {
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
-    private final Durable durable;
     private final Clock clock;
 
     BenchMetalPages(BenchDoor door, BenchTests tests, BenchMetalViews views, BenchStruck struck, Intake intake, StrandMaps maps, Knowledge knowledge, Language language,
-                    BenchSay words, BenchWords say, ChairTime time, Durable durable, Clock clock) {
+                    BenchSay words, BenchWords say, ChairTime time, Clock clock) {
         this.door = door;
         this.tests = tests;
         this.views = views;
@@ -79,7 +78,6 @@ public class BenchMetalPages {
         this.words = words;
         this.say = say;
         this.time = time;
-        this.durable = durable;
         this.clock = clock;
     }
 
@@ -102,7 +100,7 @@ public class BenchMetalPages {
         }
         mistakes.expect(tufts.stream().anyMatch(t -> !t.control()), "cut-A", say.cut_none());
         if (!mistakes.isEmpty()) {
-            return Response.status(422).entity(cut(visit, form, true, form.one("submission"), mistakes)).build();
+            return FormAgain.with(cut(visit, form, true, form.one("submission"), mistakes));
         }
         without.remove(words.tuft(Tuft.Kind.CONTROL, ""));
         BenchTest test = tests.make(visit.id, BenchTestKind.METAL, form.one("submission"), BenchTestMetal.cut(tufts, without, names), door.staff());
@@ -167,7 +165,7 @@ public class BenchMetalPages {
         Optional<BenchTestMetal.Mix> mix = read(form, mistakes);
         if (mix.isEmpty()) {
             var typed = new BenchMetalView.Mix(form.one("recipe"), form.one("strength"), form.one("unit"), form.one("ml"));
-            return Response.status(422).entity(new BenchMetal(views.of(visit, found, Optional.of(typed), mistakes))).build();
+            return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.of(typed), mistakes)));
         }
         tests.change(found, BenchTestMetal.class, before -> found.state() == BenchTest.State.MADE ? before.mixed(mix.get()) : before, door.staff());
         return back(found);
@@ -205,7 +203,6 @@ public class BenchMetalPages {
         BenchTest found = found(id, test);
         if (tests.body(found, BenchTestMetal.class).mix().isPresent()) {
             tests.start(found, (int) MetalTest.FULL_SECONDS, door.staff());
-            durable.force();
         }
         return back(found);
     }
@@ -222,7 +219,6 @@ public class BenchMetalPages {
             throw new BadRequestException("no such tuft");
         }
         boolean kept = tests.see(found, what[0], sign(what[1]), submission(form) + what[0] + what[1], ago(form), door.staff());
-        durable.force();
         return kept ? back(found) : notKept(visit, found, what[0] + ": " + words.sign(sign(what[1])));
     }
 
@@ -263,7 +259,6 @@ public class BenchMetalPages {
             return BenchStruck.again(pause, new BenchMetal(views.of(visit, found, Optional.empty(), mistakes).typed(form.one(why))));
         }
         tests.strike(found, sight.id(), form.one(why), door.staff());
-        durable.force();
         return back(found);
     }
 
@@ -284,7 +279,7 @@ public class BenchMetalPages {
         OptionalDouble celsius = BenchNumber.read(form.one("celsius"));
         Mistakes mistakes = new Mistakes();
         if (!mistakes.expect(celsius.isPresent() && celsius.getAsDouble() <= 100, "celsius", say.warmth_wrong(form.one("celsius")))) {
-            return Response.status(422).entity(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes))).build();
+            return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes)));
         }
         var felt = new BenchTestMetal.Warmth(celsius.getAsDouble(), tests.ran(found).ranMillis() / 1000);
         tests.change(found, BenchTestMetal.class, before -> before.warmth().contains(felt) ? before : before.felt(felt), door.staff());
@@ -298,7 +293,6 @@ public class BenchMetalPages {
         door.ahead(id);
         BenchTest found = found(id, test);
         tests.end(found, door.staff());
-        durable.force();
         return back(found);
     }
 
@@ -319,12 +313,11 @@ public class BenchMetalPages {
             mistakes.expect(since >= Duration.ofHours(hours()).toMillis(), "look-" + letters.get(0), say.next_day_early((int) (since / 3_600_000), hours()));
         }
         if (found.state() != BenchTest.State.ENDED || !mistakes.isEmpty()) {
-            return Response.status(422).entity(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes))).build();
+            return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes)));
         }
         String day = clock.instant().atZone(visit.zone()).toLocalDate().toString();
         tests.change(found, BenchTestMetal.class, before -> before.nextDay().isPresent() ? before
             : before.lookedAt(new BenchTestMetal.NextDay(since, apart, day)), door.staff());
-        durable.force();
         return back(found);
     }
 

@@ -1,9 +1,9 @@
 package foretress.bench;
 
 import foretress.ledger.Ledger;
-import foretress.vault.Durable;
 import foretress.visit.Visit;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -29,15 +29,13 @@ public class BenchPages {
     private final BenchDoor door;
     private final BenchOverviews overviews;
     private final BenchTests tests;
-    private final Durable durable;
     private final Ledger ledger;
     private final BenchWords say;
 
-    BenchPages(BenchDoor door, BenchOverviews overviews, BenchTests tests, Durable durable, Ledger ledger, BenchWords say) {
+    BenchPages(BenchDoor door, BenchOverviews overviews, BenchTests tests, Ledger ledger, BenchWords say) {
         this.door = door;
         this.overviews = overviews;
         this.tests = tests;
-        this.durable = durable;
         this.ledger = ledger;
         this.say = say;
     }
@@ -65,10 +63,9 @@ public class BenchPages {
         Mistakes mistakes = new Mistakes();
         boolean possible = cm.isPresent() && Math.round(cm.getAsDouble()) >= BenchTestLength.SHORTEST && cm.getAsDouble() <= BenchTestLength.LONGEST;
         if (!mistakes.expect(possible, "cm", say.length_wrong(form.one("cm"), BenchTestLength.SHORTEST, BenchTestLength.LONGEST))) {
-            return Response.status(422).entity(page(visit, form.one("cm"), mistakes)).build();
+            return FormAgain.with(page(visit, form.one("cm"), mistakes));
         }
         tests.make(visit.id, BenchTestKind.LENGTH, form.one("submission"), new BenchTestLength((int) Math.round(cm.getAsDouble())), door.staff());
-        durable.force();
         return BenchDoor.go(BenchDoor.at(visit));
     }
 

@@ -5,10 +5,10 @@ import foretress.bench.BenchElasticityPages.Choice;
 import foretress.bench.Porosity.Feel;
 import foretress.bench.Porosity.Look;
 import foretress.bench.Porosity.Touch;
-import foretress.vault.Durable;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -54,9 +54,8 @@ public class BenchPorosityPages {
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
-    private final Durable durable;
 
-    BenchPorosityPages(BenchDoor door, BenchTests tests, BenchChanges changes, BenchTails tails, BenchSay words, BenchWords say, ChairTime time, Durable durable) {
+    BenchPorosityPages(BenchDoor door, BenchTests tests, BenchChanges changes, BenchTails tails, BenchSay words, BenchWords say, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
@@ -64,7 +63,6 @@ public class BenchPorosityPages {
         this.words = words;
         this.say = say;
         this.time = time;
-        this.durable = durable;
     }
 
     @GET
@@ -79,10 +77,9 @@ public class BenchPorosityPages {
         Mistakes mistakes = new Mistakes();
         Map<Part, Feel> felt = read(form, mistakes);
         if (!mistakes.isEmpty()) {
-            return Response.status(422).entity(form(visit, form, form.one("submission"), mistakes)).build();
+            return FormAgain.with(form(visit, form, form.one("submission"), mistakes));
         }
         BenchTest test = tests.make(visit.id, BenchTestKind.POROSITY, form.one("submission"), new Porosity(felt), door.staff());
-        durable.force();
         return BenchDoor.go(BenchDoor.at(test));
     }
 

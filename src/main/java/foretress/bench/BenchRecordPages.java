@@ -1,10 +1,10 @@
 package foretress.bench;
 
 import foretress.ledger.Ledger;
-import foretress.vault.Durable;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.PictureWords;
 import foretress.web.SentFile;
@@ -33,19 +33,17 @@ public class BenchRecordPages {
     private final BenchTests tests;
     private final BenchTails tails;
     private final BenchStruck struck;
-    private final Durable durable;
     private final Ledger ledger;
     private final BenchSay words;
     private final BenchWords say;
     private final PictureWords pictures;
     private final ChairTime time;
 
-    BenchRecordPages(BenchDoor door, BenchTests tests, BenchTails tails, BenchStruck struck, Durable durable, Ledger ledger, BenchSay words, BenchWords say, PictureWords pictures, ChairTime time) {
+    BenchRecordPages(BenchDoor door, BenchTests tests, BenchTails tails, BenchStruck struck, Ledger ledger, BenchSay words, BenchWords say, PictureWords pictures, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.tails = tails;
         this.struck = struck;
-        this.durable = durable;
         this.ledger = ledger;
         this.words = words;
         this.say = say;
@@ -65,7 +63,6 @@ public class BenchRecordPages {
             return BenchStruck.again(pause, page(visit, found, form.one("why"), mistakes));
         }
         tests.strike(found, form.one("why"), door.staff());
-        durable.force();
         return back(found);
     }
 
@@ -90,7 +87,7 @@ public class BenchRecordPages {
     }
 
     private Response again(Visit visit, BenchTest test, String typed, Mistakes mistakes) {
-        return Response.status(422).entity(page(visit, test, typed, mistakes)).build();
+        return FormAgain.with(page(visit, test, typed, mistakes));
     }
 
     private BenchAgain page(Visit visit, BenchTest test, String typed, Mistakes mistakes) {

@@ -2,10 +2,10 @@ package foretress.bench;
 
 import foretress.assessment.Weight;
 import foretress.bench.BenchElasticityPages.Choice;
-import foretress.vault.Durable;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -63,10 +63,9 @@ public class BenchTrialPages {
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
-    private final Durable durable;
 
     BenchTrialPages(BenchDoor door, BenchTests tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews, BenchSay words, BenchWords say,
-                    ChairTime time, Durable durable) {
+                    ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
@@ -75,7 +74,6 @@ public class BenchTrialPages {
         this.words = words;
         this.say = say;
         this.time = time;
-        this.durable = durable;
     }
 
     @GET
@@ -90,11 +88,10 @@ public class BenchTrialPages {
         Mistakes mistakes = new Mistakes();
         Optional<BenchTestTrial> trial = read(form, mistakes);
         if (trial.isEmpty()) {
-            return Response.status(422).entity(begin(visit, of(kind), form, form.one("submission"), mistakes)).build();
+            return FormAgain.with(begin(visit, of(kind), form, form.one("submission"), mistakes));
         }
         BenchTest test = tests.make(visit.id, of(kind), form.one("submission"), trial.get(), door.staff());
         tests.start(test, trial.get().minutes() * 60, door.staff());
-        durable.force();
         return BenchDoor.go(BenchDoor.at(test));
     }
 
@@ -122,11 +119,10 @@ public class BenchTrialPages {
         mistakes.expect(known(form.one("condition"), Trial.Condition.class), "condition", say.trial_condition_missing());
         mistakes.expect(known(form.one("bounce"), Trial.Bounce.class), "bounce", say.trial_bounce_missing());
         if (!mistakes.isEmpty()) {
-            return Response.status(422).entity(new BenchTrialRun(running(visit, found, form, mistakes))).build();
+            return FormAgain.with(new BenchTrialRun(running(visit, found, form, mistakes)));
         }
         tests.end(found, door.staff());
         tests.change(found, BenchTestTrial.class, before -> before.trial().isPresent() ? before : judged(found, before, form), door.staff());
-        durable.force();
         return BenchDoor.go(BenchDoor.at(found));
     }
 

@@ -7,6 +7,7 @@ import foretress.salon.Who;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Language;
 import foretress.web.Mistakes;
 import foretress.web.Stylist;
@@ -72,7 +73,7 @@ public class RefusedPages {
         Set<String> wanted = new Form(posted).all("wanted").stream().filter(refusals.of(visit)::contains).collect(Collectors.toSet());
         var mistakes = new Mistakes();
         mistakes.expect(!wanted.isEmpty(), "wanted", say.refused_missing());
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(visit, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(page(visit, mistakes));
         refusals.wantedAfterAll(visit.id, wanted, who.staff().id);
         return Response.seeOther(URI.create("/visits/" + visit.id)).build();
     }

@@ -21,6 +21,7 @@ import foretress.skintest.SkinTests;
 import foretress.skintest.SkinWords;
 import foretress.visit.State;
 import foretress.visit.When;
+import foretress.web.DateWords;
 import foretress.web.Language;
 import foretress.web.Stylist;
 import foretress.web.WeightSaid;
@@ -28,10 +29,8 @@ import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -39,8 +38,6 @@ import java.util.stream.Collectors;
 /** The parts of a record card in the staff's words. */
 @RequestScoped
 class CardText {
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
     private final Knowledge knowledge;
     private final Menu menu;
@@ -76,11 +73,11 @@ class CardText {
 
     /** A moment with its year: a card is read years later. */
     String moment(Instant at) {
-        return MOMENT.format(at.atZone(Salon.the().zoneId()));
+        return DateWords.ENGLISH.dateAndHour(at.atZone(Salon.the().zoneId()));
     }
 
     String day(LocalDate day) {
-        return DAY.format(day);
+        return DateWords.ENGLISH.date(day);
     }
 
     String service(String id) {

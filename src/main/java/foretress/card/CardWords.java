@@ -18,15 +18,11 @@ public interface CardWords {
     @Message String decided(String verdict, String service);
     @Message String decided_by(String name, String when);
     @Message String decisions();
-    @Message String decisions_none();
     @Message String documents();
-    @Message String documents_none();
     @Message String done();
-    @Message String done_none();
     @Message String done_by(String name);
     @Message String file_since();
     @Message String findings();
-    @Message String findings_hint();
     @Message String findings_none();
     @Message String foot(String client, String day);
     @Message String language();
@@ -50,7 +46,6 @@ public interface CardWords {
     @Message String merge_stands_none();
     @Message String merge_sure();
     @Message String merge_sure_missing();
-    @Message String merge_other();
     @Message String merge_title(String client);
     @Message String merged();
     @Message String merged_from(int count);
@@ -102,7 +97,6 @@ public interface CardWords {
     @Message String visit();
     @Message String visit_of(String when);
     @Message String visit_services();
-    @Message String visit_state();
     @Message String visit_with();
     @Message String visits();
     @Message String visits_none();

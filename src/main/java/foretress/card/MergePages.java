@@ -9,6 +9,7 @@ import foretress.visit.Client;
 import foretress.visit.Clients;
 import foretress.visit.Visits;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -92,7 +93,7 @@ public class MergePages {
         mistakes.expect(kept.isPresent(), "keep", say.merge_keep_missing());
         mistakes.expect(form.ticked("sure"), "sure", say.merge_sure_missing());
         if (!mistakes.isEmpty()) {
-            return Response.status(422).entity(preview(client, other, form.one("keep"), mistakes)).build();
+            return FormAgain.with(preview(client, other, form.one("keep"), mistakes));
         }
         Client gone = kept.get().id.equals(client.id) ? other : client;
         clients.merge(kept.get().id, gone.id, who.staff().id);

@@ -8,6 +8,7 @@ import foretress.salon.Who;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.PictureWords;
 import foretress.web.SentFile;
@@ -72,7 +73,7 @@ public class PhotoPages {
             Upload.photo(photo, "photo", mistakes, pictures).ifPresent(drawn ->
                 mistakes.expect(photos.add(id, HairPhoto.Moment.valueOf(which), drawn, who.staff().id), "photo", say.photo_enough(HairPhotos.MOST)));
         }
-        return mistakes.isEmpty() ? back(id) : Response.status(422).entity(page(visit, which, mistakes)).build();
+        return mistakes.isEmpty() ? back(id) : FormAgain.with(page(visit, which, mistakes));
     }
 
     @GET

@@ -11,6 +11,7 @@ import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.BadRequestException;
@@ -74,7 +75,7 @@ public class ClosingPages {
         Mistakes mistakes = check.of(form, ahead, form.version() > 0);
         mistakes.expect(over(visit).isEmpty(), "course-0", over(visit));
         if (!mistakes.isEmpty()) {
-            return Response.status(422).entity(view.page(visit, ahead, form, over(visit), mistakes)).build();
+            return FormAgain.with(view.page(visit, ahead, form, over(visit), mistakes));
         }
         return closings.keep(id, who.staff(), submission, form.version(), form.closing(ahead))
             ? Response.seeOther(URI.create("/clients/" + visit.client.id + "/card")).build() : overtaken(id, ahead, form);

@@ -74,7 +74,6 @@ public interface ClosingWords {
     @Message String products_aside();
     @Message String products_missing();
     @Message String ratio();
-    @Message String record_card();
     @Message String shade();
     @Message String strand();
     @Message String strand_aside();

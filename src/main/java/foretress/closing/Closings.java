@@ -4,7 +4,6 @@ import foretress.decision.Decisions;
 import foretress.intake.Renewal;
 import foretress.ledger.Ledger;
 import foretress.salon.Staff;
-import foretress.vault.Durable;
 import foretress.vault.SealedJson;
 import foretress.visit.State;
 import foretress.visit.Visit;
@@ -22,15 +21,13 @@ public class Closings {
     private final Decisions decisions;
     private final SealedJson sealed;
     private final Renewal renewal;
-    private final Durable durable;
     private final Ledger ledger;
     private final Clock clock;
 
-    Closings(Decisions decisions, SealedJson sealed, Renewal renewal, Durable durable, Ledger ledger, Clock clock) {
+    Closings(Decisions decisions, SealedJson sealed, Renewal renewal, Ledger ledger, Clock clock) {
         this.decisions = decisions;
         this.sealed = sealed;
         this.renewal = renewal;
-        this.durable = durable;
         this.ledger = ledger;
         this.clock = clock;
     }
@@ -44,7 +41,7 @@ public class Closings {
      * @throws NotDecided when a service was done that nobody decided may go ahead
      */
     public boolean keep(UUID visitId, Staff by, UUID submission, int basedOn, Closing closing) {
-        boolean kept = QuarkusTransaction.requiringNew().call(() -> {
+        return QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.<Visit>find("id", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).singleResult();
             List<KeptClosing> versions = KeptClosing.versions(visitId);
             if (versions.stream().anyMatch(one -> one.submission().equals(submission))) {
@@ -52,8 +49,6 @@ public class Closings {
             }
             return versions.size() == basedOn && keep(visit, by, submission, basedOn + 1, closing);
         });
-        durable.force();
-        return kept;
     }
 
     private boolean keep(Visit visit, Staff by, UUID submission, int versionNo, Closing closing) {

@@ -2,7 +2,6 @@ package foretress.closing;
 
 import foretress.ledger.Ledger;
 import foretress.picture.Redrawn;
-import foretress.vault.Durable;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -19,13 +18,11 @@ public class HairPhotos {
     public static final int MOST = 6;
 
     private final Vault vault;
-    private final Durable durable;
     private final Ledger ledger;
     private final Clock clock;
 
-    HairPhotos(Vault vault, Durable durable, Ledger ledger, Clock clock) {
+    HairPhotos(Vault vault, Ledger ledger, Clock clock) {
         this.vault = vault;
-        this.durable = durable;
         this.ledger = ledger;
         this.clock = clock;
     }
@@ -45,12 +42,10 @@ public class HairPhotos {
 
     /** @return false when the visit has as many as it may have */
     public boolean add(UUID visitId, HairPhoto.Moment moment, Redrawn drawn, UUID by) {
-        boolean added = QuarkusTransaction.requiringNew().call(() -> {
+        return QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
             return HairPhoto.of(visitId).size() < MOST && keep(visit, moment, drawn, by);
         });
-        durable.force();
-        return added;
     }
 
     private boolean keep(Visit visit, HairPhoto.Moment moment, Redrawn drawn, UUID by) {
@@ -64,6 +59,5 @@ public class HairPhotos {
             HairPhoto.deleteById(found.id());
             ledger.note(by.toString(), "photo of the hair taken away", found.visitId().toString());
         });
-        durable.force();
     }
 }

@@ -11,6 +11,7 @@ import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfObject;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
+import foretress.knowledge.Sha256;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
@@ -24,7 +25,6 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.GregorianCalendar;
 import java.util.HashMap;
-import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -122,7 +122,7 @@ record Archive(String title, String author, String language, Instant made) {
         var named = RANDOM_SUBSET_NAME.matcher(text).replaceAll(match ->
             match.group(1) + names.computeIfAbsent(match.group(2), name -> subsetName(names.size())) + "+");
         var blank = RANDOM_ID.matcher(named).replaceAll("");
-        var id = Canonical.sha256(blank.getBytes(StandardCharsets.ISO_8859_1)).substring(0, 32);
+        var id = Sha256.of(blank.getBytes(StandardCharsets.ISO_8859_1)).substring(0, 32);
         return RANDOM_ID.matcher(named).replaceAll(match ->
             Matcher.quoteReplacement(match.group().replace(match.group(1), id).replace(match.group(2), id)))
             .getBytes(StandardCharsets.ISO_8859_1);

@@ -1,6 +1,7 @@
 package foretress.consent;
 
 import foretress.assessment.Weight;
+import foretress.knowledge.Sha256;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -131,6 +132,6 @@ public record ConsentText(String language, String version, String salt, String t
 
     /** SHA-256 of {@link #canonical()} in UTF-8, as 64 hexadecimal digits. */
     public String sha256() {
-        return Canonical.sha256(canonical());
+        return Sha256.of(canonical());
     }
 }

@@ -1,7 +1,7 @@
 package foretress.consent;
 
+import foretress.knowledge.Sha256;
 import foretress.ledger.Ledger;
-import foretress.vault.Durable;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -23,12 +23,10 @@ public class Consents {
     private static final String TEXT = "signed_consent.text_code", PDF = "signed_consent.pdf_code";
 
     private final Vault vault;
-    private final Durable durable;
     private final Ledger ledger;
 
-    Consents(Vault vault, Durable durable, Ledger ledger) {
+    Consents(Vault vault, Ledger ledger) {
         this.vault = vault;
-        this.durable = durable;
         this.ledger = ledger;
     }
 
@@ -44,7 +42,7 @@ public class Consents {
      */
     public SignedConsent sign(ConsentInput input, Mark mark, Evidence evidence, PaperSize size,
             BiConsumer<Visit, SignedConsent> along) {
-        var signed = QuarkusTransaction.requiringNew().call(() -> {
+        return QuarkusTransaction.requiringNew().call(() -> {
             var visit = locked(input.visit().id());
             return SignedConsent.submitted(evidence.submissionId())
                 .map(earlier -> sameVisit(earlier, visit))
@@ -54,8 +52,6 @@ public class Consents {
                     return fresh;
                 });
         });
-        durable.force();
-        return signed;
     }
 
     /** Two signings of one visit stand in line, so that each knows which one it supersedes. */
@@ -141,8 +137,8 @@ public class Consents {
         var pdf = ConsentPaper.print(input, text, mark, how, size);
         var fresh = new SignedConsent(input, text, mark, how);
         fresh.papers(paper(fresh, "body", text.canonical().getBytes(StandardCharsets.UTF_8)),
-            paper(fresh, "evidence", new KeptEvidence(how, mark, Canonical.sha256(pdf)).bytes()), seal(fresh, "pdf", pdf));
-        fresh.named(vault.code(fresh.clientId(), TEXT, text.sha256()), vault.code(fresh.clientId(), PDF, Canonical.sha256(pdf)));
+            paper(fresh, "evidence", new KeptEvidence(how, mark, Sha256.of(pdf)).bytes()), seal(fresh, "pdf", pdf));
+        fresh.named(vault.code(fresh.clientId(), TEXT, text.sha256()), vault.code(fresh.clientId(), PDF, Sha256.of(pdf)));
         fresh.persist();
         ledger.note("client", input.purpose() == ConsentInput.Purpose.SERVICE ? "consent signed" : "consent to a skin test signed", fresh.id().toString());
         return fresh;
@@ -161,7 +157,7 @@ public class Consents {
     }
 
     private byte[] unaltered(SignedConsent row, byte[] bytes, String code, String what, String column) {
-        if (!vault.code(row.clientId(), column, Canonical.sha256(bytes)).equals(code)) {
+        if (!vault.code(row.clientId(), column, Sha256.of(bytes)).equals(code)) {
             throw new Altered(row.id(), what);
         }
         return bytes;

@@ -1,9 +1,8 @@
 package foretress.consent;
 
+import foretress.web.DateWords;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Locale;
 
 /** Dates as the reader writes them, the month always as a word, so that no day is taken for a month. */
@@ -18,12 +17,16 @@ record Dates(Locale locale) {
         return new Dates(language.equals("en") ? Locale.UK : Locale.forLanguageTag(language));
     }
 
+    private DateWords words() {
+        return new DateWords(locale);
+    }
+
     String day(LocalDate date) {
-        return date.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale));
+        return words().written(date);
     }
 
     String weekday(ZonedDateTime at) {
-        return at.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale)) + ", " + time(at);
+        return words().fullAndHour(at);
     }
 
     String moment(ZonedDateTime at) {
@@ -31,6 +34,6 @@ record Dates(Locale locale) {
     }
 
     String time(ZonedDateTime at) {
-        return at.format(DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT));
+        return words().hour(at);
     }
 }

@@ -1,6 +1,7 @@
 package foretress.consent;
 
 import foretress.assessment.Policy;
+import foretress.knowledge.Sha256;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -78,6 +79,6 @@ public record Notice(String language, String version, String heading, List<Eleme
 
     /** SHA-256 of {@link #canonical()} in UTF-8, as 64 hexadecimal digits. */
     public String sha256() {
-        return Canonical.sha256(canonical());
+        return Sha256.of(canonical());
     }
 }

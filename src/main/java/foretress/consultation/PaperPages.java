@@ -2,8 +2,8 @@ package foretress.consultation;
 
 import foretress.decision.DecisionText;
 import foretress.intake.Asked;
-import foretress.intake.Intake.Kept;
 import foretress.intake.Intake;
+import foretress.intake.Intake.Kept;
 import foretress.intake.PaperForm;
 import foretress.intake.PaperForms;
 import foretress.intake.Views;
@@ -11,8 +11,8 @@ import foretress.ledger.Ledger;
 import foretress.picture.Paper;
 import foretress.picture.Redrawn;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Reading;
 import foretress.questionnaire.Topic;
 import foretress.salon.Staff;
@@ -20,6 +20,7 @@ import foretress.salon.Who;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistake;
 import foretress.web.Mistakes;
 import foretress.web.PictureWords;
@@ -107,7 +108,7 @@ public class PaperPages {
         mistakes.expect("yes".equals(agreed), "agreed", say.agreed_missing());
         mistakes.expect("yes".equals(signed), "signed", say.signed_missing());
         if (!mistakes.isEmpty())
-            return Response.status(422).entity(new PaperBegin(text.head(visit), Optional.ofNullable(day).orElse(""), "yes".equals(agreed), "yes".equals(signed), mistakes)).build();
+            return FormAgain.with(new PaperBegin(text.head(visit), Optional.ofNullable(day).orElse(""), "yes".equals(agreed), "yes".equals(signed), mistakes));
         papers.begin(id, taken.orElseThrow(), on.orElseThrow(), who.staff().id);
         return here(id);
     }
@@ -125,8 +126,8 @@ public class PaperPages {
             papers.pending(visit, topic, said), who.staff().id);
         return switch (kept.outcome()) {
             case CLEAN, AGAIN -> here(id);
-            case MISTAKEN, OVERTAKEN -> Response.status(422).entity(page(visit, paper, topic, said, kept.reading(),
-                kept.outcome() == Kept.Outcome.OVERTAKEN ? Optional.of(views.overtaken()) : Optional.empty(), form.one("submission"))).build();
+            case MISTAKEN, OVERTAKEN -> FormAgain.with(page(visit, paper, topic, said, kept.reading(),
+                kept.outcome() == Kept.Outcome.OVERTAKEN ? Optional.of(views.overtaken()) : Optional.empty(), form.one("submission")));
         };
     }
 

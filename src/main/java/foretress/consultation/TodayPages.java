@@ -6,21 +6,22 @@ import foretress.decision.DecisionText;
 import foretress.decision.DecisionWords;
 import foretress.decision.Signature;
 import foretress.intake.Asked;
-import foretress.intake.Intake.Kept;
 import foretress.intake.Intake;
+import foretress.intake.Intake.Kept;
 import foretress.intake.Notices;
 import foretress.intake.Views;
 import foretress.ledger.Ledger;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Reading;
 import foretress.questionnaire.Topic;
 import foretress.salon.Who;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistake;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -119,8 +120,8 @@ public class TodayPages {
         }
         return switch (kept.outcome()) {
             case CLEAN, AGAIN -> Response.seeOther(here(id)).build();
-            case MISTAKEN, OVERTAKEN -> Response.status(422).entity(page(visit, said, due, kept.reading(), same,
-                kept.outcome() == Kept.Outcome.OVERTAKEN ? Optional.of(views.overtaken()) : Optional.empty(), form.one("submission"))).build();
+            case MISTAKEN, OVERTAKEN -> FormAgain.with(page(visit, said, due, kept.reading(), same,
+                kept.outcome() == Kept.Outcome.OVERTAKEN ? Optional.of(views.overtaken()) : Optional.empty(), form.one("submission")));
         };
     }
 

@@ -9,6 +9,7 @@ import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -104,7 +105,7 @@ public class DecisionPages {
             mistakes.expect(proof.proved(), "password", say.password_wrong());
         }
         if (!mistakes.isEmpty()) {
-            return Response.status(422).entity(page(visit, now, form, mistakes, false)).build();
+            return FormAgain.with(page(visit, now, form, mistakes, false));
         }
         try {
             decisions.record(visit.id, who.staff(), form.wanted(checked.against() ? Optional.of(form.reason()) : Optional.empty()));

@@ -13,12 +13,12 @@ import foretress.salon.Role;
 import foretress.salon.Staff;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
+import foretress.web.DateWords;
 import foretress.web.Language;
 import foretress.web.Stylist;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -99,7 +99,7 @@ public class DecisionText {
     }
 
     public String day(LocalDate day) {
-        return day.format(DateTimeFormatter.ofPattern("d MMMM uuuu", language.locale()));
+        return new DateWords(language.locale()).date(day);
     }
 
     Words words() {

@@ -8,7 +8,6 @@ import foretress.intake.Intake;
 import foretress.ledger.Ledger;
 import foretress.salon.Role;
 import foretress.salon.Staff;
-import foretress.vault.Durable;
 import foretress.vault.SealedJson;
 import foretress.visit.Booked;
 import foretress.visit.BookedService;
@@ -40,19 +39,17 @@ public class Decisions {
     private final BookedChemistry chemistry;
     private final Gate gate;
     private final SealedJson sealed;
-    private final Durable durable;
     private final Ledger ledger;
     private final Clock clock;
 
     Decisions(Assessed assessed, Assessments assessments, Intake intake, BookedChemistry chemistry, Gate gate, SealedJson sealed,
-              Durable durable, Ledger ledger, Clock clock) {
+              Ledger ledger, Clock clock) {
         this.assessed = assessed;
         this.assessments = assessments;
         this.intake = intake;
         this.chemistry = chemistry;
         this.gate = gate;
         this.sealed = sealed;
-        this.durable = durable;
         this.ledger = ledger;
         this.clock = clock;
     }
@@ -79,20 +76,18 @@ public class Decisions {
     }
 
     /**
-     * Records it; once this returns it is on the device. The same submission again gives the same decision. Call it outside a
+     * Records it. The same submission again gives the same decision. Call it outside a
      * transaction.
      *
      * @throws Refusal.Refused with every reason, when it may not be made as things stand at this moment
      */
     public KeptDecision record(UUID visitId, Staff by, Wanted wanted) {
         Objects.requireNonNull(by, "a decision is a person's");
-        KeptDecision decision = QuarkusTransaction.requiringNew().call(() -> {
+        return QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.<Visit>find("id", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).singleResult();
             return KeptDecision.submitted(wanted.submission()).filter(earlier -> earlier.visitId().equals(visitId))
                 .orElseGet(() -> make(visit, by, wanted));
         });
-        durable.force();
-        return decision;
     }
 
     private KeptDecision make(Visit visit, Staff by, Wanted wanted) {

@@ -46,10 +46,6 @@ public record Treatment(String id, Residue residue, LocalDate earliest, LocalDat
         return new Treatment(label, residue, earliest, latest, zone, false, Optional.empty(), true, residue.mayHoldMetal(), label, "");
     }
 
-    public Treatment withId(String other) {
-        return new Treatment(other, residue, earliest, latest, zone, repeated, series, sure, metalPossible, label, said);
-    }
-
     public Treatment againAndAgain() {
         return new Treatment(id, residue, earliest, latest, zone, true, series, sure, metalPossible, label, said);
     }

@@ -1,7 +1,5 @@
 package foretress.intake;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
 import foretress.assessment.Service;
@@ -14,11 +12,11 @@ import foretress.questionnaire.Answers;
 import foretress.questionnaire.Treatment;
 import foretress.salon.Menu;
 import foretress.salon.Policies;
+import foretress.vault.SealedJson;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
 import io.quarkus.arc.All;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,18 +30,18 @@ public class Assessments {
     private final Menu menu;
     private final Policies policies;
     private final Vault vault;
-    private final ObjectMapper json;
+    private final SealedJson sealed;
     private final List<ChairRecord> records;
     private final Clock clock;
 
-    Assessments(Knowledge knowledge, BookedChemistry chemistry, Menu menu, Policies policies, Vault vault, ObjectMapper json,
+    Assessments(Knowledge knowledge, BookedChemistry chemistry, Menu menu, Policies policies, Vault vault, SealedJson sealed,
                 @All List<ChairRecord> records, Clock clock) {
         this.knowledge = knowledge;
         this.chemistry = chemistry;
         this.menu = menu;
         this.policies = policies;
         this.vault = vault;
-        this.json = json;
+        this.sealed = sealed;
         this.records = records;
         this.clock = clock;
     }
@@ -111,7 +109,7 @@ public class Assessments {
         Assessment assessment = of(visit, said);
         KeptAssessment.newest(visit.id).filter(before -> !before.held()).ifPresent(KeptAssessment::delete);
         new KeptAssessment(visit, clock.instant(), assessment.ruleSetHash(), answers(visit, said), held,
-            place -> vault.sealPaper(visit.client.id, place, bytes(assessment))).persist();
+            place -> sealed.sealPaper(visit.client.id, place, assessment)).persist();
         visit.stands(booked(visit, assessment).heavier(earlier(visit, assessment)).code());
         return assessment;
     }
@@ -155,19 +153,6 @@ public class Assessments {
 
     /** An assessment as it was made, with the facts and findings of its day. */
     public Assessment read(KeptAssessment kept) {
-        try {
-            byte[] plain = vault.open(kept.clientId(), kept.place(), kept.body());
-            return json.readValue(new String(plain, StandardCharsets.UTF_8), Assessment.class);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("the assessment %s cannot be read".formatted(kept.id()), e);
-        }
-    }
-
-    private byte[] bytes(Assessment assessment) {
-        try {
-            return json.writeValueAsString(assessment).getBytes(StandardCharsets.UTF_8);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("an assessment has no JSON form", e);
-        }
+        return sealed.open(kept.clientId(), kept.place(), kept.body(), Assessment.class);
     }
 }

@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Sha256;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReader;
@@ -246,7 +247,7 @@ public class Intake {
 
     /** Never stored as it is: see {@link #code}. */
     static String hash(Answers said) {
-        return Hashes.sha256(AnswerJson.write(said));
+        return Sha256.of(AnswerJson.write(said));
     }
 
     /** The day it is where the salon is. */
@@ -277,7 +278,7 @@ public class Intake {
         private String pressing() {
             Map<String, List<String>> said = new TreeMap<>(fields);
             said.remove(CSRF);
-            return Hashes.sha256((submission + said).getBytes(StandardCharsets.UTF_8));
+            return Sha256.of((submission + said).getBytes(StandardCharsets.UTF_8));
         }
     }
 

@@ -2,8 +2,8 @@ package foretress.intake;
 
 import foretress.consent.Notice;
 import foretress.invitation.Guest;
-import foretress.vault.Durable;
 import foretress.visit.Visit;
+import foretress.web.FormAgain;
 import foretress.web.Mistake;
 import foretress.web.Say;
 import io.quarkus.qute.CheckedTemplate;
@@ -27,13 +27,11 @@ public class NoticePages {
 
     private final Guest guest;
     private final Notices notices;
-    private final Durable durable;
     private final Speech speech;
 
-    NoticePages(Guest guest, Notices notices, Durable durable, Speech speech) {
+    NoticePages(Guest guest, Notices notices, Speech speech) {
         this.guest = guest;
         this.notices = notices;
-        this.durable = durable;
         this.speech = speech;
     }
 
@@ -51,13 +49,12 @@ public class NoticePages {
         }
         if (!"yes".equals(agree)) {
             Say say = speech.say();
-            return Response.status(422).entity(page(List.of(new Mistake("agree", say.notice_must_tick())))).build();
+            return FormAgain.with(page(List.of(new Mistake("agree", say.notice_must_tick()))));
         }
         if (!notices.of(guest.language()).sha256().equals(notice)) {
-            return Response.status(422).entity(page(List.of(new Mistake("agree", speech.say().notice_changed())))).build();
+            return FormAgain.with(page(List.of(new Mistake("agree", speech.say().notice_changed()))));
         }
         begin();
-        durable.force();
         return Response.seeOther(Way.START).build();
     }
 

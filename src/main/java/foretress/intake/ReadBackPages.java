@@ -3,6 +3,7 @@ package foretress.intake;
 import foretress.invitation.Guest;
 import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
+import foretress.web.FormAgain;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -60,7 +61,7 @@ public class ReadBackPages {
             return Response.seeOther(HealthConsent.given(visit.id) ? way.next(visit, said) : Way.NOTICE).build();
         }
         if (!shownAs(visit, said).equals(answers)) {
-            return Response.status(422).entity(page(visit, said, true)).build();
+            return FormAgain.with(page(visit, said, true));
         }
         intake.readBack(visit, said);
         return Response.seeOther(Way.SIGN).build();

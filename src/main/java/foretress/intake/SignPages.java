@@ -1,10 +1,10 @@
 package foretress.intake;
 
 import foretress.consent.ConsentInput;
+import foretress.consent.ConsentText;
 import foretress.consent.ConsentText.Line.Statement;
 import foretress.consent.ConsentText.Part;
 import foretress.consent.ConsentText.Section;
-import foretress.consent.ConsentText;
 import foretress.consent.ConsentWords;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
@@ -14,6 +14,7 @@ import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
 import foretress.web.Caller;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistake;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -116,8 +117,8 @@ public class SignPages {
 
     private Response again(Visit visit, Answers said, Form form, List<Mistake> mistakes) {
         shown.page(visit.id, "sign");
-        return Response.status(422).entity(page(visit, said, form.all("agree"), form.one("typed"), MarkField.of(form).kind(), mistakes,
-            uuid(form.one("submission")).orElseGet(UUID::randomUUID).toString())).build();
+        return FormAgain.with(page(visit, said, form.all("agree"), form.one("typed"), MarkField.of(form).kind(), mistakes,
+            uuid(form.one("submission")).orElseGet(UUID::randomUUID).toString()));
     }
 
     private SignPage page(Visit visit, Answers said, List<String> ticked, String typed, Mark.Kind kind, List<Mistake> mistakes,

@@ -9,8 +9,6 @@ import io.quarkus.qute.i18n.Localized;
 import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Locale;
 
 /** The words of the client's language, for sentences made in code. */
@@ -37,17 +35,11 @@ class Speech {
     }
 
     String day(ZonedDateTime moment) {
-        return moment.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(dates()));
-    }
-
-    /** English has its dates as the salon's country writes them. */
-    private Locale dates() {
-        if (!language.getTag().equals("en")) return locale();
-        return Salon.the().jurisdiction.equals("us") ? Locale.US : Locale.UK;
+        return Salon.the().dates(language.getTag()).full(moment);
     }
 
     String dayAndTime(ZonedDateTime moment) {
-        return day(moment) + ", " + moment.format(DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT));
+        return Salon.the().dates(language.getTag()).fullAndHour(moment);
     }
 
     /** Who calls, and by when. */

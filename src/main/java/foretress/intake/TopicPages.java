@@ -4,12 +4,13 @@ import foretress.intake.Intake.Kept;
 import foretress.intake.Intake.Page;
 import foretress.invitation.Guest;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Reading;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
 import foretress.visit.Visit;
+import foretress.web.FormAgain;
 import foretress.web.Mistake;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -97,7 +98,7 @@ public class TopicPages {
         Answers said = intake.said(visit);
         Walk walk = intake.walk(visit, said);
         Walk.Step step = new Walk.Step(topic, walk.open(topic).stream().filter(posted::asks).toList(), opened);
-        return Response.status(422).entity(page(visit, said, walk, step, posted, again, kept.reading(), overtaken(kept))).build();
+        return FormAgain.with(page(visit, said, walk, step, posted, again, kept.reading(), overtaken(kept)));
     }
 
     private Optional<Mistake> overtaken(Kept kept) {

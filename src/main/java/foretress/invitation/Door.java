@@ -25,19 +25,19 @@ public class Door extends PanacheEntityBase {
     @JoinColumn(name = "visit_id")
     public Visit visit;
     @Column(name = "cookie_hash")
-    String cookieHash;
+    private String cookieHash;
     public String language;
     @Column(name = "opened_at")
     Instant openedAt;
     /** How many birth dates it took, the right one included. */
     int tries;
     /** Whether the first answers came through this door. */
-    boolean began;
+    private boolean began;
     /** A code was shown; whoever was handed the salon's tablet needs none. */
     @Column(name = "proved_by_code")
     boolean provedByCode;
     @Column(name = "closed_at")
-    Instant closedAt;
+    private Instant closedAt;
 
     protected Door() {}
 

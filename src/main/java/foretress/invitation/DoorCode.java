@@ -19,17 +19,17 @@ class DoorCode extends PanacheEntityBase {
     @Id
     UUID id;
     @Column(name = "visit_id")
-    UUID visitId;
+    private UUID visitId;
     @Column(name = "code_hash")
     String codeHash;
-    boolean mailed;
+    private boolean mailed;
     @Column(name = "made_at")
-    Instant madeAt;
+    private Instant madeAt;
     @Column(name = "expires_at")
-    Instant expiresAt;
-    int tries;
+    private Instant expiresAt;
+    private int tries;
     @Column(name = "used_at")
-    Instant usedAt;
+    private Instant usedAt;
 
     protected DoorCode() {}
 

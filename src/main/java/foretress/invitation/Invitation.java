@@ -31,7 +31,7 @@ public class Invitation extends PanacheEntityBase {
     @JoinColumn(name = "visit_id")
     public Visit visit;
     @Column(name = "token_hash")
-    String tokenHash;
+    private String tokenHash;
     @Column(name = "issued_at")
     public Instant issuedAt;
     /** A staff id, or "server". */
@@ -46,18 +46,18 @@ public class Invitation extends PanacheEntityBase {
     /** What the tablet was handed over for; absent on a link, and on tablets handed over before this was kept. */
     @Enumerated(EnumType.STRING)
     @Column(name = "handed_for")
-    Handed handedFor;
+    private Handed handedFor;
     /** Whoever handed the tablet over asked the client who they are. */
     boolean vouched;
     /** The mail that carries it; absent when it went another way. */
     @Column(name = "mail_id")
-    UUID mailId;
+    private UUID mailId;
     @Enumerated(EnumType.STRING)
     Way way;
     @Column(name = "wrong_tries")
     int wrongTries;
     @Column(name = "locked_at")
-    Instant lockedAt;
+    private Instant lockedAt;
 
     protected Invitation() {}
 

@@ -8,10 +8,7 @@ import foretress.visit.Visit;
 import foretress.web.Say;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -73,15 +70,7 @@ public class LinkLetters {
 
     /** The visit's start in the client's language. */
     public static String starts(Visit visit) {
-        Locale locale = local(visit.client.language);
-        return visit.startsThere().format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale)) + ", "
-            + visit.startsThere().format(DateTimeFormatter.ofPattern("HH:mm", locale));
-    }
-
-    /** English has its dates as the salon's country writes them. */
-    private static Locale local(String language) {
-        if (!language.equals("en")) return Locale.forLanguageTag(language);
-        return Salon.the().jurisdiction.equals("us") ? Locale.US : Locale.UK;
+        return Salon.the().dates(visit.client.language).fullAndHour(visit.startsThere());
     }
 
     static List<String> signed(Salon salon) {

@@ -4,6 +4,7 @@ import foretress.ledger.Ledger;
 import foretress.visit.ClientReader;
 import foretress.visit.Clients;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
@@ -44,7 +45,7 @@ public class PhonePages {
         String back = ASKED_ON.contains(form.one("back")) ? form.one("back") : "/answers/done";
         String typed = form.one("phone");
         if (guest.isWithoutPhone() && (typed.isEmpty() || !ClientReader.isCallable(typed)))
-            return Response.status(422).entity(new PhonePage(typed, back, true)).build();
+            return FormAgain.with(new PhonePage(typed, back, true));
         if (clients.reachableAt(guest.client().id, typed)) ledger.note("client", "telephone number given", guest.visitId().toString());
         return on(back);
     }

@@ -9,8 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -86,16 +84,12 @@ record KnowledgeFiles(SortedMap<String, String> byPath) {
 
     /** SHA-256 over every path and its bytes, in the order of the paths: the same knowledge has the same hash everywhere. */
     String hash() {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            byPath.forEach((path, text) -> {
-                byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-                digest.update("%s %d\n".formatted(path, bytes.length).getBytes(StandardCharsets.UTF_8));
-                digest.update(bytes);
-            });
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        MessageDigest digest = Sha256.begin();
+        byPath.forEach((path, text) -> {
+            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+            digest.update("%s %d\n".formatted(path, bytes.length).getBytes(StandardCharsets.UTF_8));
+            digest.update(bytes);
+        });
+        return Sha256.end(digest);
     }
 }

@@ -106,10 +106,6 @@ public final class Words {
         return name("facts." + id);
     }
 
-    public String factClass(String fact, String className) {
-        return find("facts." + fact + ".classes." + className).orElse(className.replace('-', ' '));
-    }
-
     public String test(String id) {
         return name("tests." + id);
     }

@@ -1,12 +1,10 @@
 package foretress.ledger;
 
+import foretress.knowledge.Sha256;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.HexFormat;
 
 /**
  * One line of the audit chain.
@@ -24,20 +22,12 @@ record Entry(long number, Instant at, String actor, String what, String subject,
 
     /** SHA-256 over the hash before and every field, each with its length in front, so that no two entries write alike. */
     String sha256() {
-        var sha = newSha256();
+        var sha = Sha256.begin();
         for (var field : new String[] { previous, Long.toString(number), Long.toString(at.toEpochMilli()), actor, what, subject }) {
             var bytes = field.getBytes(StandardCharsets.UTF_8);
             sha.update(ByteBuffer.allocate(4).putInt(bytes.length).array());
             sha.update(bytes);
         }
-        return HexFormat.of().formatHex(sha.digest());
-    }
-
-    private static MessageDigest newSha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        return Sha256.end(sha);
     }
 }

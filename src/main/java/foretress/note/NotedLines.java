@@ -5,11 +5,11 @@ import foretress.bench.BenchNumber;
 import foretress.salon.Who;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
+import foretress.web.DateWords;
 import foretress.web.Language;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -110,7 +110,7 @@ class NotedLines {
     }
 
     String day(LocalDate day) {
-        return day.format(DateTimeFormatter.ofPattern("d MMMM yyyy", language.locale()));
+        return new DateWords(language.locale()).date(day);
     }
 
     private String at(Visit visit, Instant moment) {

@@ -10,6 +10,7 @@ import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.PictureWords;
 import foretress.web.SentFile;
@@ -100,7 +101,7 @@ public class NotedPages {
         Optional<Object> body = reading.read(of(kind), form, today(visit), mistakes);
         mistakes.expect(!form.one("submission").isEmpty(), "submission", say.form_incomplete());
         if (!mistakes.isEmpty()) {
-            return Response.status(422).entity(form(visit, of(kind), form, form.one("submission"), mistakes)).build();
+            return FormAgain.with(form(visit, of(kind), form, form.one("submission"), mistakes));
         }
         notes.keep(visit.id, of(kind), form.one("submission"), body.orElseThrow(), door.staff());
         return BenchDoor.go(at(visit));
@@ -119,7 +120,7 @@ public class NotedPages {
         mistakes.expect(!why.isEmpty(), "why-" + note, say.strike_why_missing());
         mistakes.expect(why.length() <= LONGEST_REASON, "why-" + note, say.strike_why_long(LONGEST_REASON));
         if (!mistakes.isEmpty()) {
-            return Response.status(422).entity(page(visit, mistakes)).build();
+            return FormAgain.with(page(visit, mistakes));
         }
         notes.strike(found, why, door.staff());
         return BenchDoor.go(at(visit));
@@ -132,7 +133,7 @@ public class NotedPages {
         Noted found = found(visit, note);
         Mistakes mistakes = new Mistakes();
         Upload.paper(paper, "paper-" + note, mistakes, pictures).ifPresent(kept -> mistakes.expect(notes.add(found, kept, door.staff()), "paper-" + note, say.paper_enough(Notes.MOST_PAPERS)));
-        return mistakes.isEmpty() ? BenchDoor.go(at(visit)) : Response.status(422).entity(page(visit, mistakes)).build();
+        return mistakes.isEmpty() ? BenchDoor.go(at(visit)) : FormAgain.with(page(visit, mistakes));
     }
 
     @GET

@@ -6,7 +6,6 @@ import foretress.knowledge.Knowledge;
 import foretress.ledger.Ledger;
 import foretress.picture.Paper;
 import foretress.questionnaire.Answers;
-import foretress.vault.Durable;
 import foretress.vault.SealedJson;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
@@ -28,17 +27,15 @@ public class Notes {
     private final Intake intake;
     private final Renewal renewal;
     private final Vault vault;
-    private final Durable durable;
     private final Ledger ledger;
     private final Clock clock;
 
-    Notes(SealedJson bodies, Knowledge knowledge, Intake intake, Renewal renewal, Vault vault, Durable durable, Ledger ledger, Clock clock) {
+    Notes(SealedJson bodies, Knowledge knowledge, Intake intake, Renewal renewal, Vault vault, Ledger ledger, Clock clock) {
         this.bodies = bodies;
         this.knowledge = knowledge;
         this.intake = intake;
         this.renewal = renewal;
         this.vault = vault;
-        this.durable = durable;
         this.ledger = ledger;
         this.clock = clock;
     }
@@ -62,12 +59,10 @@ public class Notes {
 
     /** Keeps it once a submission; once this returns it is on the device and every coming visit is assessed with it. */
     public Noted keep(UUID visitId, NotedKind kind, String submission, Object body, UUID by) {
-        Noted kept = QuarkusTransaction.requiringNew().call(() -> {
+        return QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
             return Noted.sent(visitId, submission).orElseGet(() -> made(visit, kind, submission, body, by));
         });
-        durable.force();
-        return kept;
     }
 
     private Noted made(Visit visit, NotedKind kind, String submission, Object body, UUID by) {
@@ -91,7 +86,6 @@ public class Notes {
                 renewal.ofClient(Visit.<Visit>findById(note.visitId()).client.id);
             }
         });
-        durable.force();
     }
 
     public List<NotedPaper> papers(Noted note) {
@@ -108,12 +102,10 @@ public class Notes {
 
     /** @return false when the note has as many as it may have */
     public boolean add(Noted found, Paper sent, UUID by) {
-        boolean added = QuarkusTransaction.requiringNew().call(() -> {
+        return QuarkusTransaction.requiringNew().call(() -> {
             Noted note = Noted.findById(found.id(), LockModeType.PESSIMISTIC_WRITE);
             return NotedPaper.of(note.id()).size() < MOST_PAPERS && keep(note, sent, by);
         });
-        durable.force();
-        return added;
     }
 
     private boolean keep(Noted note, Paper sent, UUID by) {

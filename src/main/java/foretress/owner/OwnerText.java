@@ -6,13 +6,13 @@ import foretress.salon.Staff;
 import foretress.visit.Task;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
+import foretress.web.DateWords;
 import foretress.web.Language;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.YearMonth;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -57,7 +57,7 @@ class OwnerText {
     }
 
     String month(YearMonth month) {
-        return month.format(DateTimeFormatter.ofPattern("MMMM uuuu", language.locale()));
+        return new DateWords(language.locale()).month(month);
     }
 
     Undone undone(Oversight.Closed closed) {

@@ -18,20 +18,20 @@ class Outgoing extends PanacheEntityBase {
     @Column(name = "client_id")
     UUID clientId;
     @Column(name = "visit_id")
-    UUID visitId;
-    String kind;
+    private UUID visitId;
+    private String kind;
     String language;
     @Column(columnDefinition = "text")
     String body;
     @Column(name = "made_at")
     Instant madeAt;
     @Column(name = "due_at")
-    Instant dueAt;
+    private Instant dueAt;
     int tries;
     @Column(name = "sent_at")
-    Instant sentAt;
+    private Instant sentAt;
     @Column(name = "given_up_at")
-    Instant givenUpAt;
+    private Instant givenUpAt;
 
     protected Outgoing() {}
 

@@ -1,11 +1,8 @@
 package foretress.post;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import foretress.vault.Vault;
+import foretress.vault.SealedJson;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.io.IOException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
@@ -21,14 +18,12 @@ public class Post {
     /** What became of a mail, and when it was handed in. */
     public record Trace(Progress progress, Instant handedIn) {}
 
-    private final Vault vault;
-    private final ObjectMapper json;
+    private final SealedJson sealed;
     private final Clock clock;
     private final Config config;
 
-    Post(Vault vault, ObjectMapper json, Clock clock, Config config) {
-        this.vault = vault;
-        this.json = json;
+    Post(SealedJson sealed, Clock clock, Config config) {
+        this.sealed = sealed;
         this.clock = clock;
         this.config = config;
     }
@@ -39,7 +34,7 @@ public class Post {
      */
     @Transactional
     public UUID mail(UUID clientId, UUID visitId, String kind, String language, Letter letter) {
-        var mail = new Outgoing(clientId, visitId, kind, language, place -> vault.seal(clientId, place, write(letter)), clock.instant());
+        var mail = new Outgoing(clientId, visitId, kind, language, place -> sealed.seal(clientId, place, letter), clock.instant());
         mail.persist();
         return mail.id;
     }
@@ -68,19 +63,7 @@ public class Post {
         return value.getValue() != null && value.getSourceOrdinal() > 0;
     }
 
-    private byte[] write(Letter letter) {
-        try {
-            return json.writeValueAsBytes(letter);
-        } catch (JsonProcessingException notALetter) {
-            throw new IllegalStateException(notALetter);
-        }
-    }
-
     Letter open(Outgoing mail) {
-        try {
-            return json.readValue(vault.open(mail.clientId, Outgoing.place(mail.id), mail.body), Letter.class);
-        } catch (IOException altered) {
-            throw new IllegalStateException(altered);
-        }
+        return sealed.open(mail.clientId, Outgoing.place(mail.id), mail.body, Letter.class);
     }
 }

@@ -14,9 +14,9 @@ import java.util.List;
 class MenuItem extends PanacheEntityBase {
     @Id @Column(name = "service_id") String serviceId;
     boolean own;
-    @Column(name = "step_ids") String stepIds;
+    @Column(name = "step_ids") private String stepIds;
     boolean retired;
-    @Column(name = "made_at") Instant madeAt;
+    @Column(name = "made_at") private Instant madeAt;
 
     protected MenuItem() {}
 

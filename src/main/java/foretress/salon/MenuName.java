@@ -12,8 +12,8 @@ import java.util.UUID;
 @Entity
 @Table(name = "menu_name")
 class MenuName extends PanacheEntityBase {
-    @Id UUID id;
-    @Column(name = "service_id") String serviceId;
+    @Id private UUID id;
+    @Column(name = "service_id") private String serviceId;
     String language;
     String name;
 

@@ -6,6 +6,7 @@ import foretress.web.Chair;
 import foretress.web.Form;
 import foretress.web.Letters;
 import foretress.web.Mistakes;
+import foretress.web.Offered;
 import foretress.web.Supported;
 import foretress.web.Zones;
 import jakarta.inject.Singleton;
@@ -82,6 +83,24 @@ class Particulars {
     Salon.Custom custom(Form form) {
         return new Salon.Custom(ZoneId.of(form.one("zone")), form.one("jurisdiction"), Salon.PaperSize.valueOf(form.one("paper-size")), languages(form),
             hours(form), ClosedDays.parse(form.one("closed-days")));
+    }
+
+    /** A field's value as the form's own words say it. */
+    String said(String field, String value) {
+        return switch (field) {
+            case "jurisdiction" -> law(value);
+            case "paper-size" -> value.equals("A4") ? words.set_up_paper_a4() : words.set_up_paper_letter();
+            case "languages" -> Offered.all(value).stream().filter(Offered::current).map(Offered::name).findFirst().orElse(value);
+            default -> value;
+        };
+    }
+
+    private String law(String jurisdiction) {
+        return switch (jurisdiction) {
+            case "eu" -> words.set_up_jurisdiction_eu();
+            case "uk" -> words.set_up_jurisdiction_uk();
+            default -> words.set_up_jurisdiction_us();
+        };
     }
 
     private static Week hours(Form form) {

@@ -4,6 +4,7 @@ import foretress.running.Happened;
 import foretress.web.Brake;
 import foretress.web.Chair;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
@@ -54,7 +55,7 @@ public class PasswordPages {
     public Response change(MultivaluedMap<String, String> fields) {
         var form = new Form(fields);
         var mistakes = check(form);
-        if (!mistakes.isEmpty()) return Response.status(422).entity(new PasswordPage(PasswordRule.SHORTEST, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(new PasswordPage(PasswordRule.SHORTEST, mistakes));
         var staff = QuarkusTransaction.requiringNew().call(() -> give(form));
         return Response.seeOther(URI.create("/password")).cookie(sessions.begin(staff)).build();
     }

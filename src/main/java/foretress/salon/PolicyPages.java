@@ -3,7 +3,10 @@ package foretress.salon;
 import foretress.assessment.Policy;
 import foretress.assessment.Source;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Sha256;
 import foretress.web.Form;
+import foretress.web.FormAgain;
+import foretress.web.Meanwhile;
 import foretress.web.Mistakes;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
@@ -23,6 +26,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.jboss.resteasy.reactive.RestQuery;
 
@@ -33,7 +37,7 @@ public class PolicyPages {
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,4}");
 
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record PolicyPage(List<Field> fields, boolean kept, Mistakes mistakes) implements TemplateInstance {}
+    record PolicyPage(List<Field> fields, String version, boolean kept, Mistakes mistakes) implements TemplateInstance {}
 
     /** One figure: what holds without the salon's own, in words, and what the owner put in; some are a yes (1) or a no (0). */
     public record Field(String name, String label, String hint, String value, boolean yesOrNo) {}
@@ -42,21 +46,30 @@ public class PolicyPages {
     private final Knowledge knowledge;
     private final SettingsWords words;
     private final SourceKinds kinds;
+    private final Meanwhile meanwhile;
     private final Who who;
 
-    PolicyPages(Policies policies, Knowledge knowledge, SettingsWords words, SourceKinds kinds, Who who) {
+    PolicyPages(Policies policies, Knowledge knowledge, SettingsWords words, SourceKinds kinds, Meanwhile meanwhile, Who who) {
         this.policies = policies;
         this.knowledge = knowledge;
         this.words = words;
         this.kinds = kinds;
+        this.meanwhile = meanwhile;
         this.who = who;
     }
 
     @GET
     public TemplateInstance show(@RestQuery String kept) {
+        return page(written(), kept != null, new Mistakes());
+    }
+
+    /** The form as it would be filled in to set these figures again. */
+    private Form written() {
+        Map<String, Integer> own = policies.own();
         var fields = new MultivaluedHashMap<String, String>();
-        policies.own().forEach((name, figure) -> fields.putSingle(name, figure.toString()));
-        return page(new Form(fields), kept != null, new Mistakes());
+        for (Setting setting : Setting.values()) fields.putSingle(setting.figure(), Optional.ofNullable(own.get(setting.figure())).map(String::valueOf).orElse(""));
+        fields.putSingle(Meanwhile.VERSION, Sha256.of(new TreeMap<>(own).toString()));
+        return new Form(fields);
     }
 
     @POST
@@ -65,7 +78,9 @@ public class PolicyPages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         Map<Setting, Optional<Integer>> read = read(form, mistakes);
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(form, false, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(page(form, false, mistakes));
+        Form now = written();
+        if (meanwhile.isStale(form, now)) return FormAgain.with(page(meanwhile.tell(form, now, "figures", this::said, mistakes), false, mistakes));
         QuarkusTransaction.requiringNew().run(() -> policies.set(read, who.staff().id));
         return Response.seeOther(URI.create("/policy?kept")).build();
     }
@@ -90,11 +105,15 @@ public class PolicyPages {
         return words.policy_laxer(label(setting), typed(setting, figure), said(setting, holds), printed(setting));
     }
 
+    private String said(String figure, String value) {
+        return typed(Setting.of(figure), Integer.parseInt(value));
+    }
+
     private TemplateInstance page(Form form, boolean kept, Mistakes mistakes) {
         Policy place = policies.place();
         List<Field> fields = Arrays.stream(Setting.values()).map(setting -> new Field(setting.figure(), label(setting),
             hint(setting, place.figure(setting.figure())), form.one(setting.figure()), setting.isYesOrNo())).toList();
-        return new PolicyPage(fields, kept, mistakes);
+        return new PolicyPage(fields, form.one(Meanwhile.VERSION), kept, mistakes);
     }
 
     private String label(Setting setting) {

@@ -110,6 +110,43 @@ class ProductForm {
         return new Form(fields);
     }
 
+    /** A field's value as the form's own words say it. */
+    String said(String field, String value) {
+        return switch (field) {
+            case "kind" -> knowledge.words("en").text("services.chemistries." + value);
+            case "mixing" -> ProductLine.Mixing.valueOf(value) == ProductLine.Mixing.MIXED ? words.products_mixed() : words.products_neat();
+            case "site" -> site(ProductLine.Site.valueOf(value));
+            case "validity" -> stands(ProductLine.Stands.valueOf(value));
+            case "para-group" -> paraGroup(ProductLine.ParaGroup.valueOf(value));
+            default -> value;
+        };
+    }
+
+    private String site(ProductLine.Site site) {
+        return switch (site) {
+            case BEHIND_EAR -> words.products_site_behind_ear();
+            case INNER_ELBOW -> words.products_site_inner_elbow();
+            case OTHER -> words.products_site_other();
+        };
+    }
+
+    private String stands(ProductLine.Stands stands) {
+        return switch (stands) {
+            case UNSAID -> words.products_validity_unsaid();
+            case EACH_APPLICATION -> words.products_validity_each();
+            case DAYS -> words.products_validity_days();
+            case MONTHS -> words.products_validity_months();
+        };
+    }
+
+    private String paraGroup(ProductLine.ParaGroup group) {
+        return switch (group) {
+            case YES -> words.products_para_yes();
+            case NO -> words.products_para_no();
+            case UNKNOWN -> words.products_para_unknown();
+        };
+    }
+
     /** A fresh form: what a leaflet usually says is for the leaflet to say, so nothing is chosen beforehand. */
     static Form blank() {
         var fields = new MultivaluedHashMap<String, String>();

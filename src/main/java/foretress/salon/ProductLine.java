@@ -45,13 +45,13 @@ public class ProductLine extends PanacheEntityBase {
     @Enumerated(EnumType.STRING) @Column(length = 16) public Site site;
     /** Minutes until it is wiped off; 0 when it stays on until it is read. */
     @Column(name = "leave_on_minutes") public int leaveOnMinutes;
-    @Column(name = "leaflet_date") LocalDate leafletDate;
+    @Column(name = "leaflet_date") private LocalDate leafletDate;
     @Enumerated(EnumType.STRING) @Column(name = "para_group", length = 16) public ParaGroup paraGroup;
     @Column(name = "other_dyes", columnDefinition = "text") public String otherDyes;
     @Column(columnDefinition = "text") String shades;
     public boolean retired;
     @Column(name = "made_at") public Instant madeAt;
-    @Column(name = "made_by") UUID madeBy;
+    @Column(name = "made_by") private UUID madeBy;
 
     protected ProductLine() {}
 

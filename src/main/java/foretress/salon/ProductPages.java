@@ -2,6 +2,8 @@ package foretress.salon;
 
 import foretress.knowledge.Knowledge;
 import foretress.web.Form;
+import foretress.web.FormAgain;
+import foretress.web.Meanwhile;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -37,13 +39,15 @@ public class ProductPages {
 
     private final ProductLines lines;
     private final ProductForm products;
+    private final Meanwhile meanwhile;
     private final Knowledge knowledge;
     private final SettingsWords words;
     private final Who who;
 
-    ProductPages(ProductLines lines, ProductForm products, Knowledge knowledge, SettingsWords words, Who who) {
+    ProductPages(ProductLines lines, ProductForm products, Meanwhile meanwhile, Knowledge knowledge, SettingsWords words, Who who) {
         this.lines = lines;
         this.products = products;
+        this.meanwhile = meanwhile;
         this.knowledge = knowledge;
         this.words = words;
         this.who = who;
@@ -62,7 +66,7 @@ public class ProductPages {
         products.check(form, mistakes);
         mistakes.expect(lines.inUse().stream().noneMatch(line -> line.name.equalsIgnoreCase(form.one("line-name"))), "line-name",
             words.products_name_taken(form.one("line-name")));
-        if (!mistakes.isEmpty()) return Response.status(422).entity(list(form, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(list(form, mistakes));
         lines.add(who.staff().id, products.described(form));
         return Response.seeOther(URI.create("/products")).build();
     }
@@ -82,19 +86,24 @@ public class ProductPages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         products.check(form, mistakes);
-        if (mistakes.isEmpty()) keep(line, form, mistakes);
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(line, form, mistakes)).build();
+        Form shown = mistakes.isEmpty() ? keep(line, form, mistakes) : form;
+        if (!mistakes.isEmpty()) return FormAgain.with(page(line, shown, mistakes));
         return Response.seeOther(URI.create("/products")).build();
     }
 
     /** Somebody who changed it meanwhile is not overwritten unseen. */
-    private void keep(ProductLine line, Form form, Mistakes mistakes) {
-        if (!mistakes.expect(form.one("version").equals(Integer.toString(line.versionNo)), "line-name", words.products_changed())) return;
+    private Form keep(ProductLine line, Form form, Mistakes mistakes) {
+        if (meanwhile.isStale(form, ProductForm.written(line))) return stale(line, form, mistakes);
         try {
             lines.change(line, who.staff().id, products.described(form));
+            return form;
         } catch (PersistenceException anotherWasFaster) {
-            mistakes.add("line-name", words.products_changed());
+            return stale(found(line.lineId), form, mistakes);
         }
+    }
+
+    private Form stale(ProductLine now, Form form, Mistakes mistakes) {
+        return meanwhile.tell(form, ProductForm.written(now), "change", products::said, mistakes);
     }
 
     @POST

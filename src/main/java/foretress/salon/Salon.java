@@ -3,6 +3,7 @@ package foretress.salon;
 import foretress.plan.ClosedDays;
 import foretress.plan.OpeningHours;
 import foretress.plan.Week;
+import foretress.web.DateWords;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -13,6 +14,7 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -22,7 +24,7 @@ import java.util.UUID;
 public class Salon extends PanacheEntityBase {
     public enum PaperSize { A4, LETTER }
 
-    @Id public UUID id;
+    @Id private UUID id;
     @Column(columnDefinition = "text") public String name;
     @Column(columnDefinition = "text") public String address;
     @Column(columnDefinition = "text") public String town;
@@ -36,9 +38,9 @@ public class Salon extends PanacheEntityBase {
     @Column(name = "urgent_number", columnDefinition = "text") public String urgentNumber;
     @Enumerated(EnumType.STRING) @Column(name = "paper_size", length = 16) public PaperSize paperSize;
     /** Language tags offered to clients, separated by commas, the salon's own first. */
-    @Column(columnDefinition = "text") public String languages;
+    @Column(columnDefinition = "text") private String languages;
     /** As {@link Week} writes it. */
-    @Column(name = "opening_hours", columnDefinition = "text") public String openingHours;
+    @Column(name = "opening_hours", columnDefinition = "text") private String openingHours;
     /** As {@link ClosedDays} writes them; blank when there is none. */
     @Column(name = "closed_days", columnDefinition = "text") public String closedDays = "";
     @Version public int version;
@@ -105,6 +107,11 @@ public class Salon extends PanacheEntityBase {
     /** The salon, where nothing can be reached before it is set up. */
     public static Salon the() {
         return found().orElseThrow(() -> new IllegalStateException("the salon is not set up yet"));
+    }
+
+    /** How dates are said to a client who reads this language; English has them as the salon's country writes them. */
+    public DateWords dates(String language) {
+        return new DateWords(!language.equals("en") ? Locale.forLanguageTag(language) : jurisdiction.equals("us") ? Locale.US : Locale.UK);
     }
 
     public ZoneId zoneId() {

@@ -1,8 +1,9 @@
 package foretress.salon;
 
 import foretress.running.Happened;
-import foretress.web.Chair;
 import foretress.web.Form;
+import foretress.web.FormAgain;
+import foretress.web.Meanwhile;
 import foretress.web.Mistakes;
 import foretress.web.Offered;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -33,15 +34,15 @@ public class SalonPages {
 
     private final Particulars particulars;
     private final Who who;
-    private final Chair words;
+    private final Meanwhile meanwhile;
     private final Event<Happened> happened;
     private final Event<RulesChanged> changed;
     private final Clock clock;
 
-    SalonPages(Particulars particulars, Who who, Chair words, Event<Happened> happened, Event<RulesChanged> changed, Clock clock) {
+    SalonPages(Particulars particulars, Who who, Meanwhile meanwhile, Event<Happened> happened, Event<RulesChanged> changed, Clock clock) {
         this.particulars = particulars;
         this.who = who;
-        this.words = words;
+        this.meanwhile = meanwhile;
         this.happened = happened;
         this.changed = changed;
         this.clock = clock;
@@ -58,18 +59,20 @@ public class SalonPages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         particulars.check(form, mistakes);
-        if (mistakes.isEmpty()) QuarkusTransaction.requiringNew().run(() -> keep(form, mistakes));
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(form, false, mistakes)).build();
+        Form shown = mistakes.isEmpty() ? QuarkusTransaction.requiringNew().call(() -> keep(form, mistakes)) : form;
+        if (!mistakes.isEmpty()) return FormAgain.with(page(shown, false, mistakes));
         return Response.seeOther(URI.create("/salon?kept")).build();
     }
 
     /** Somebody who changed it meanwhile is not overwritten unseen. */
-    private void keep(Form form, Mistakes mistakes) {
+    private Form keep(Form form, Mistakes mistakes) {
         var salon = Salon.the();
-        if (!mistakes.expect(form.one("version").equals(Integer.toString(salon.version)), "name", words.salon_changed())) return;
+        Form now = Particulars.written(salon);
+        if (meanwhile.isStale(form, now)) return meanwhile.tell(form, now, "particulars", particulars::said, mistakes);
         salon.is(particulars.contact(form), particulars.custom(form));
         happened.fire(new Happened(who.staff().id.toString(), "changed the salon's particulars", ""));
         changed.fire(new RulesChanged(LocalDate.ofInstant(clock.instant(), salon.zoneId()), salon.zoneId()));
+        return form;
     }
 
     private static TemplateInstance page(Form form, boolean kept, Mistakes mistakes) {

@@ -3,6 +3,7 @@ package foretress.salon;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.Offered;
 import io.quarkus.qute.CheckedTemplate;
@@ -64,7 +65,7 @@ public class ServicePages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         check(form, mistakes);
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(form, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(page(form, mistakes));
         menu.add(form.all("step"), named(form), who.staff().id.toString());
         return Response.seeOther(URI.create("/services")).build();
     }

@@ -21,7 +21,7 @@ class Session extends PanacheEntityBase {
 
     @Id UUID id;
     @ManyToOne @JoinColumn(name = "staff_id") Staff staff;
-    @Column(name = "begun_at") Instant begunAt;
+    @Column(name = "begun_at") private Instant begunAt;
 
     protected Session() {}
 

@@ -1,5 +1,7 @@
 package foretress.salon;
 
+import foretress.knowledge.Sha256;
+import foretress.web.RandomText;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -7,14 +9,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Base64;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -23,19 +19,18 @@ import java.util.UUID;
 @Table(name = "set_up_code")
 class SetUpCode extends PanacheEntityBase {
     static final Duration GOOD_FOR = Duration.ofHours(24);
-    private static final SecureRandom RANDOM = new SecureRandom();
 
     @Id UUID id;
     @Column(name = "code_sha256", length = 64) String hash;
     /** Nobody yet: the owner, who sets up the salon with it. */
-    @ManyToOne @JoinColumn(name = "staff_id") Staff staff;
-    @Column(name = "expires_at") Instant expiresAt;
+    @ManyToOne @JoinColumn(name = "staff_id") private Staff staff;
+    @Column(name = "expires_at") private Instant expiresAt;
 
     protected SetUpCode() {}
 
     private SetUpCode(String code, Staff staff, Instant expiresAt) {
         this.id = UUID.randomUUID();
-        this.hash = hash(code);
+        this.hash = Sha256.of(code);
         this.staff = staff;
         this.expiresAt = expiresAt;
     }
@@ -52,28 +47,18 @@ class SetUpCode extends PanacheEntityBase {
     }
 
     private static String fresh(Staff staff, Instant now) {
-        var bytes = new byte[32];
-        RANDOM.nextBytes(bytes);
-        var code = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+        var code = RandomText.fresh();
         new SetUpCode(code, staff, now.plus(GOOD_FOR)).persist();
         return code;
     }
 
     /** The code's row, unless it was used, replaced, ran out or never was; nobody can tell which. */
     static Optional<SetUpCode> find(String code, Instant now) {
-        return find("hash", hash(code)).<SetUpCode>firstResultOptional().filter(found -> now.isBefore(found.expiresAt))
+        return find("hash", Sha256.of(code)).<SetUpCode>firstResultOptional().filter(found -> now.isBefore(found.expiresAt))
             .filter(found -> found.staff == null || found.staff.active);
     }
 
     Optional<Staff> staff() {
         return Optional.ofNullable(staff);
-    }
-
-    private static String hash(String code) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(code.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

@@ -2,6 +2,7 @@ package foretress.salon;
 
 import foretress.running.Happened;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Language;
 import foretress.web.Mistakes;
 import foretress.web.Offered;
@@ -70,7 +71,7 @@ public class SetUpPages {
         var form = new Form(fields);
         var found = found(code);
         var mistakes = check(found, form);
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(found, form, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(page(found, form, mistakes));
         var staff = QuarkusTransaction.requiringNew().call(() -> use(code, form));
         return Response.seeOther(URI.create(staff.role == Role.STYLIST ? "/day" : "/desk")).cookie(sessions.begin(staff)).build();
     }

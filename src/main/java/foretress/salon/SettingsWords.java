@@ -18,7 +18,6 @@ public interface SettingsWords {
     @Message String planned_line();
     @Message String planned_line_missing();
     @Message String planned_none();
-    @Message String planned_other();
     @Message String planned_save();
     @Message String planned_shade();
     @Message String planned_shade_missing();
@@ -65,13 +64,10 @@ public interface SettingsWords {
     @Message String products_add();
     @Message String products_added();
     @Message String products_change();
-    @Message String products_changed();
     @Message String products_count();
     @Message String products_count_wrong();
     @Message String products_date();
     @Message String products_date_wrong();
-    @Message String products_edit();
-    @Message String products_in_use();
     @Message String products_kind();
     @Message String products_kind_missing();
     @Message String products_lead();

@@ -22,13 +22,13 @@ public class Staff extends PanacheEntityBase {
     @Column(columnDefinition = "text") public String name;
     @Column(columnDefinition = "text") public String login;
     /** The login as it is compared: NFKC, lower case. */
-    @Column(name = "login_folded", length = 128) public String loginFolded;
+    @Column(name = "login_folded", length = 128) private String loginFolded;
     @Enumerated(EnumType.STRING) @Column(length = 16) public Role role;
     /** Argon2id with its parameters; absent until the person has chosen a password. */
     @Column(name = "password_hash", columnDefinition = "text") String passwordHash;
     public boolean active;
-    @Column(name = "created_at") public Instant createdAt;
-    @Version public int version;
+    @Column(name = "created_at") private Instant createdAt;
+    @Version private int version;
 
     protected Staff() {}
 

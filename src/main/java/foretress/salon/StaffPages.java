@@ -3,6 +3,7 @@ package foretress.salon;
 import foretress.running.Happened;
 import foretress.web.Chair;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.PublicAddress;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -66,7 +67,7 @@ public class StaffPages {
         staffForm.check(form, mistakes);
         var role = role(form);
         mistakes.expect(role.isPresent(), "role", words.staff_role_missing());
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(form, null, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(page(form, null, mistakes));
         var handed = QuarkusTransaction.requiringNew().call(() -> takeOn(form, role.orElseThrow()));
         return Response.status(Response.Status.CREATED).entity(page(new Form(new MultivaluedHashMap<>()), handed, new Mistakes())).build();
     }

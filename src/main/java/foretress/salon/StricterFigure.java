@@ -14,8 +14,8 @@ import java.util.UUID;
 class StricterFigure extends PanacheEntityBase {
     @Id String name;
     int figure;
-    @Column(name = "set_at") Instant setAt;
-    @Column(name = "set_by") UUID setBy;
+    @Column(name = "set_at") private Instant setAt;
+    @Column(name = "set_by") private UUID setBy;
 
     protected StricterFigure() {}
 

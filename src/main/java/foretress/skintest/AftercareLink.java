@@ -1,15 +1,12 @@
 package foretress.skintest;
 
+import foretress.knowledge.Sha256;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -29,22 +26,14 @@ class AftercareLink extends PanacheEntityBase {
     AftercareLink(SkinTest test, String token, Instant now, Instant expires) {
         this.id = UUID.randomUUID();
         this.testId = test.id();
-        this.tokenHash = hash(token);
+        this.tokenHash = Sha256.of(token);
         this.madeAt = now;
         this.expiresAt = expires;
     }
 
-    static String hash(String presented) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(presented.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException everyPlatformHasIt) {
-            throw new IllegalStateException(everyPlatformHasIt);
-        }
-    }
-
     /** The live link behind what was presented. */
     static Optional<AftercareLink> behind(String token, Instant now) {
-        return AftercareLink.<AftercareLink>find("tokenHash", hash(token)).firstResultOptional().filter(link -> now.isBefore(link.expiresAt));
+        return AftercareLink.<AftercareLink>find("tokenHash", Sha256.of(token)).firstResultOptional().filter(link -> now.isBefore(link.expiresAt));
     }
 
     UUID testId() {

@@ -5,6 +5,7 @@ import foretress.visit.Task;
 import foretress.visit.Tasks;
 import foretress.visit.Visit;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Language;
 import foretress.web.Mistakes;
 import foretress.web.PictureWords;
@@ -98,7 +99,7 @@ public class AftercarePages {
             List<Sign> signs = signs(form, mistakes);
             Optional<Began> began = began(form, signs, mistakes);
             mistakes.expect(form.one("words").length() <= LONGEST, "words", say().look_words_long());
-            if (!mistakes.isEmpty()) return Response.status(422).entity(page(token, form, submission.toString(), mistakes)).build();
+            if (!mistakes.isEmpty()) return FormAgain.with(page(token, form, submission.toString(), mistakes));
             looks.report(submission, test.id(), new Look(signs, began, form.one("words"), List.of(), false));
             return Response.seeOther(URI.create("/a/" + token + "/told")).build();
         });
@@ -144,7 +145,7 @@ public class AftercarePages {
         if (mistakes.expect(Photo.ofEntry(entry.id()).size() < MOST_PHOTOS, "photo", say().photo_enough(MOST_PHOTOS))) {
             Upload.photo(photo, "photo", mistakes, pictureWords()).ifPresent(drawn -> looks.photo(entry, drawn));
         }
-        if (!mistakes.isEmpty()) return Response.status(422).entity(toldPage(token, test, entry, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(toldPage(token, test, entry, mistakes));
         return Response.seeOther(URI.create("/a/" + token + "/told")).build();
     }
 

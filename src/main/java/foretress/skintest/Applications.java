@@ -3,7 +3,6 @@ package foretress.skintest;
 import foretress.intake.Plans;
 import foretress.intake.Renewal;
 import foretress.ledger.Ledger;
-import foretress.vault.Durable;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -19,15 +18,13 @@ class Applications {
     private final Renewal renewal;
     private final Sealing sealing;
     private final Ledger ledger;
-    private final Durable durable;
     private final Clock clock;
 
-    Applications(Plans plans, Renewal renewal, Sealing sealing, Ledger ledger, Durable durable, Clock clock) {
+    Applications(Plans plans, Renewal renewal, Sealing sealing, Ledger ledger, Clock clock) {
         this.plans = plans;
         this.renewal = renewal;
         this.sealing = sealing;
         this.ledger = ledger;
-        this.durable = durable;
         this.clock = clock;
     }
 
@@ -37,10 +34,8 @@ class Applications {
      * @throws IllegalStateException when no consent to a test with this product is open
      */
     UUID record(UUID submission, UUID visitId, PlannedProducts.Planned product, Made made, UUID staff) {
-        UUID test = QuarkusTransaction.requiringNew().call(() -> SkinTest.submitted(submission).map(earlier -> earlier.id())
+        return QuarkusTransaction.requiringNew().call(() -> SkinTest.submitted(submission).map(earlier -> earlier.id())
             .orElseGet(() -> keep(submission, Visit.findById(visitId), product, made, staff)));
-        durable.force();
-        return test;
     }
 
     private UUID keep(UUID submission, Visit visit, PlannedProducts.Planned product, Made made, UUID staff) {

@@ -12,10 +12,7 @@ import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -87,10 +84,7 @@ class Letters {
 
     /** In the client's language, as the salon's country writes dates. */
     static String moment(Instant at, Visit visit) {
-        Locale locale = visit.client.language.equals("en") ? Salon.the().jurisdiction.equals("us") ? Locale.US : Locale.UK
-            : Locale.forLanguageTag(visit.client.language);
-        return at.atZone(visit.zone()).format(DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(locale)) + ", "
-            + at.atZone(visit.zone()).format(DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT));
+        return Salon.the().dates(visit.client.language).fullAndHour(at.atZone(visit.zone()));
     }
 
     private static List<String> signed(Salon salon) {

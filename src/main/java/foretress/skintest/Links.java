@@ -4,20 +4,16 @@ import foretress.ledger.Ledger;
 import foretress.salon.Policies;
 import foretress.visit.Visit;
 import foretress.web.PublicAddress;
+import foretress.web.RandomText;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.security.SecureRandom;
 import java.time.Clock;
-import java.util.Base64;
 import java.util.Optional;
 import java.util.UUID;
 
 /** Aftercare links: made, and recognised again. */
 @ApplicationScoped
 class Links {
-    private static final SecureRandom RANDOM = new SecureRandom();
-    private static final int BYTES = 32;
-
     private final Policies policies;
     private final PublicAddress address;
     private final Ledger ledger;
@@ -35,9 +31,7 @@ class Links {
     String make(UUID testId, String actor) {
         SkinTest test = SkinTest.byId(testId).orElseThrow();
         Visit visit = Visit.findById(test.visitId());
-        byte[] bytes = new byte[BYTES];
-        RANDOM.nextBytes(bytes);
-        String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+        String token = RandomText.fresh();
         new AftercareLink(test, token, clock.instant(), visit.startsThere().plusYears(policies.effective().retentionYears()).toInstant()).persist();
         ledger.note(actor, "aftercare link made", test.id().toString());
         return address.link("/a/" + token);

@@ -6,7 +6,6 @@ import foretress.ledger.Ledger;
 import foretress.picture.Redrawn;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
-import foretress.vault.Durable;
 import foretress.visit.State;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
@@ -32,16 +31,14 @@ class Looks {
     private final Tasks tasks;
     private final Sealing sealing;
     private final Ledger ledger;
-    private final Durable durable;
     private final Clock clock;
 
-    Looks(Renewal renewal, Visits visits, Tasks tasks, Sealing sealing, Ledger ledger, Durable durable, Clock clock) {
+    Looks(Renewal renewal, Visits visits, Tasks tasks, Sealing sealing, Ledger ledger, Clock clock) {
         this.renewal = renewal;
         this.visits = visits;
         this.tasks = tasks;
         this.sealing = sealing;
         this.ledger = ledger;
-        this.durable = durable;
         this.clock = clock;
     }
 
@@ -60,10 +57,8 @@ class Looks {
     }
 
     private UUID keep(UUID submission, UUID testId, Look look, Optional<UUID> staff) {
-        UUID kept = QuarkusTransaction.requiringNew().call(() -> Entry.submitted(submission).map(earlier -> earlier.id())
+        return QuarkusTransaction.requiringNew().call(() -> Entry.submitted(submission).map(earlier -> earlier.id())
             .orElseGet(() -> fresh(submission, SkinTest.byId(testId).orElseThrow(), look, staff)));
-        durable.force();
-        return kept;
     }
 
     /** The wait is not over. */
@@ -120,9 +115,7 @@ class Looks {
 
     /** The owner marks a slip of the finger. It stays on file with the reason, and counts no more. */
     boolean inError(UUID entryId, String reason, UUID owner) {
-        boolean marked = QuarkusTransaction.requiringNew().call(() -> Entry.byId(entryId).filter(Entry::counts).map(entry -> mark(entry, reason, owner)).isPresent());
-        if (marked) durable.force();
-        return marked;
+        return QuarkusTransaction.requiringNew().call(() -> Entry.byId(entryId).filter(Entry::counts).map(entry -> mark(entry, reason, owner)).isPresent());
     }
 
     private Entry mark(Entry entry, String reason, UUID owner) {
@@ -139,6 +132,5 @@ class Looks {
             new Photo(entry, clock.instant(), place -> sealing.sealBytes(entry.clientId(), place, drawn.jpeg())).persist();
             ledger.note("client", "photo of a skin test sent", entry.testId().toString());
         });
-        durable.force();
     }
 }

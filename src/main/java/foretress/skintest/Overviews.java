@@ -13,14 +13,13 @@ import foretress.salon.Staff;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import foretress.visit.When;
+import foretress.web.DateWords;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -120,7 +119,7 @@ class Overviews {
     }
 
     private static String date(LocalDate last) {
-        return last.format(DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH));
+        return DateWords.ENGLISH.date(last);
     }
 
     /** Read after the wait, and a finding asks for one more reading later. */

@@ -13,6 +13,7 @@ import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.visit.When;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.SentFile;
 import io.quarkus.qute.CheckedTemplate;
@@ -139,7 +140,7 @@ public class SkinTestPages {
         if (!ready(visit)) return back(visit, "not-recorded");
         var mistakes = new Mistakes();
         Optional<Made> made = made(visit, form, mistakes);
-        if (!mistakes.isEmpty()) return Response.status(422).entity(recordPage(visit, form, submission.toString(), mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(recordPage(visit, form, submission.toString(), mistakes));
         UUID test = applications.record(submission, visit.id, product(visit), made.orElseThrow(), staff());
         letters.page(test, false, staff().toString());
         return back(visit, "recorded");
@@ -193,7 +194,7 @@ public class SkinTestPages {
         var mistakes = new Mistakes();
         Optional<Look> look = looked(visit, form, mistakes);
         look.ifPresent(seen -> kept(submission, told, seen, visit, mistakes));
-        if (!mistakes.isEmpty()) return Response.status(422).entity(readPage(visit, told, form, submission.toString(), mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(readPage(visit, told, form, submission.toString(), mistakes));
         return back(visit, look.orElseThrow().nothing() ? "read" : "reacted");
     }
 

@@ -153,5 +153,4 @@ public interface SkinWords {
     @Message String day_ask();
     @Message String task_ask();
     @Message String task_speak(String name);
-    @Message String to_skin_test();
 }

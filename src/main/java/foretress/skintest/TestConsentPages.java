@@ -1,9 +1,9 @@
 package foretress.skintest;
 
 import foretress.consent.ConsentInput;
+import foretress.consent.ConsentText;
 import foretress.consent.ConsentText.Line.Statement;
 import foretress.consent.ConsentText.Part;
-import foretress.consent.ConsentText;
 import foretress.consent.ConsentWords;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
@@ -16,6 +16,7 @@ import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import foretress.web.Caller;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Language;
 import foretress.web.Mistake;
 import foretress.web.Say;
@@ -133,8 +134,8 @@ public class TestConsentPages {
     }
 
     private Response again(Visit visit, Form form, List<Mistake> mistakes, Instant shown) {
-        return Response.status(422).entity(page(visit, form.all("agree"), form.one("typed"), MarkField.of(form).kind(),
-            mistakes, form.one("submission"), shown)).build();
+        return FormAgain.with(page(visit, form.all("agree"), form.one("typed"), MarkField.of(form).kind(),
+            mistakes, form.one("submission"), shown));
     }
 
     private ConsentPage page(Visit visit, List<String> ticked, String typed, Mark.Kind kind, List<Mistake> mistakes, String submission, Instant shown) {

@@ -7,6 +7,7 @@ import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.visit.When;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -68,7 +69,7 @@ public class TestVisitPages {
         Optional<Instant> start = moment(new Form(posted).one("start"));
         mistakes.expect(start.isPresent(), "start", say.visit_choose());
         if (mistakes.isEmpty()) mistakes.expect(testVisits.book(visit.id, start.orElseThrow(), who.staff().id), "start", say.visit_gone());
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(visit, "", mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(page(visit, "", mistakes));
         return back(visit, "booked");
     }
 

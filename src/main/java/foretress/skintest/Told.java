@@ -38,10 +38,6 @@ record Told(SkinTest test, Made made, List<Seen> seen) {
         return counting().stream().filter(one -> one.byStaff() && one.look().nothing() && !one.entry().madeAt().isBefore(from)).findFirst();
     }
 
-    boolean anythingTold() {
-        return !counting().isEmpty();
-    }
-
     /** Begun or read under something that may hide a reaction. */
     boolean masked() {
         return made.masked() || counting().stream().anyMatch(one -> one.byStaff() && !one.look().masking().isEmpty());

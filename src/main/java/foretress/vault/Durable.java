@@ -7,7 +7,7 @@ import java.sql.SQLException;
 import javax.sql.DataSource;
 
 /**
- * Puts what was committed onto the device itself. Call it after the commit of anything a person was told is signed or decided.
+ * Puts what was committed onto the device itself; {@link DurableActs} has it done before anybody is told that an act was taken.
  * H2 with WRITE_DELAY=0 survives a killed process but not a power cut; PostgreSQL is durable at each commit by its defaults.
  */
 @Singleton

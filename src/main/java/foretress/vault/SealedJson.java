@@ -19,8 +19,17 @@ public class SealedJson {
 
     /** @param place the one column and row it is sealed for; it opens nowhere else */
     public String seal(UUID clientId, String place, Object body) {
+        return vault.seal(clientId, place, bytes(place, body));
+    }
+
+    /** The same for what is the longer the more was found. */
+    public String sealPaper(UUID clientId, String place, Object body) {
+        return vault.sealPaper(clientId, place, bytes(place, body));
+    }
+
+    private byte[] bytes(String place, Object body) {
         try {
-            return vault.seal(clientId, place, json.writeValueAsString(body).getBytes(StandardCharsets.UTF_8));
+            return json.writeValueAsBytes(body);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("%s has no JSON form".formatted(place), e);
         }

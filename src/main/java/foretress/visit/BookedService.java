@@ -16,17 +16,17 @@ import java.util.UUID;
 @Table(name = "booked_service")
 public class BookedService extends PanacheEntityBase {
     @Id
-    public UUID id;
+    private UUID id;
     @ManyToOne(fetch = FetchType.LAZY, optional = false)
     @JoinColumn(name = "visit_id")
-    Visit visit;
+    private Visit visit;
     /** Where it stands in the visit, counted from 0. */
-    int place;
+    private int place;
     /** Id of a service in knowledge. */
     @Column(name = "service_id")
     public String serviceId;
     @Column(name = "step_ids")
-    String stepIds;
+    private String stepIds;
 
     protected BookedService() {}
 

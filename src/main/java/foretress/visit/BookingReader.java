@@ -5,6 +5,7 @@ import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.web.Chair;
+import foretress.web.DateWords;
 import foretress.web.Mistakes;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -13,9 +14,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -23,8 +22,6 @@ import java.util.UUID;
 @ApplicationScoped
 public class BookingReader {
     private static final int YEARS_AHEAD = 2;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
     private final Menu menu;
     private final Clients clients;
@@ -92,16 +89,16 @@ public class BookingReader {
 
     private void inReach(LocalDate date, Mistakes mistakes) {
         LocalDate today = today();
-        if (mistakes.expect(!date.isBefore(today), "date", say.visit_date_over(DAY.format(date))))
-            mistakes.expect(!date.isAfter(today.plusYears(YEARS_AHEAD)), "date", say.visit_date_far(DAY.format(date), YEARS_AHEAD));
+        if (mistakes.expect(!date.isBefore(today), "date", say.visit_date_over(DateWords.ENGLISH.date(date))))
+            mistakes.expect(!date.isAfter(today.plusYears(YEARS_AHEAD)), "date", say.visit_date_far(DateWords.ENGLISH.date(date), YEARS_AHEAD));
     }
 
     private Optional<Instant> meant(WallTime time, BookingForm form, LocalDateTime wall, Mistakes mistakes) {
         if (time instanceof WallTime.Skipped gap)
-            mistakes.add("time", say.visit_time_skipped(DAY.format(wall), TIME.format(gap.last()), TIME.format(gap.next()),
-                TIME.format(wall)));
+            mistakes.add("time", say.visit_time_skipped(DateWords.ENGLISH.date(wall), DateWords.ENGLISH.hour(gap.last()), DateWords.ENGLISH.hour(gap.next()),
+                DateWords.ENGLISH.hour(wall)));
         Optional<Instant> at = time.at(turn(form.turn()));
-        if (time instanceof WallTime.Twice && at.isEmpty()) mistakes.add("turn", say.visit_time_twice(TIME.format(wall)));
+        if (time instanceof WallTime.Twice && at.isEmpty()) mistakes.add("turn", say.visit_time_twice(DateWords.ENGLISH.hour(wall)));
         return at;
     }
 

@@ -31,24 +31,24 @@ public class Client extends PanacheEntityBase {
     @Column(name = "family_name")
     public String familyName;
     /** Names, address and phone folded for searching; kept in step by the class itself. */
-    public String search;
+    private String search;
     @Column(name = "birth_date")
-    LocalDate birthDate;
+    private LocalDate birthDate;
     @Column(name = "birth_date_confirmed")
     public boolean birthDateConfirmed;
-    String email;
-    String phone;
+    private String email;
+    private String phone;
     /** BCP 47 language the client reads. */
     public String language;
     @Column(name = "created_at")
     public Instant createdAt;
     /** The record of the same person that holds instead of this one. */
     @Column(name = "merged_into")
-    UUID mergedInto;
+    private UUID mergedInto;
     @Column(name = "merged_at")
-    Instant mergedAt;
+    private Instant mergedAt;
     @Column(name = "merged_by")
-    UUID mergedBy;
+    private UUID mergedBy;
     @Version
     public int version;
 

@@ -4,6 +4,7 @@ import foretress.ledger.Ledger;
 import foretress.salon.Who;
 import foretress.web.Chair;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -82,7 +83,7 @@ public class ClientPages {
         var person = reader.read(typed, mistakes);
         if (!form.one("version").equals("" + client.version)) mistakes.add("given", say.client_changed());
         if (!mistakes.isEmpty())
-            return Response.status(422).entity(page(client, typed, client.version, false, mistakes)).build();
+            return FormAgain.with(page(client, typed, client.version, false, mistakes));
         clients.correct(client.id, person, client.version);
         ledger.note(who.staff().id.toString(), "client corrected", client.id.toString());
         return Response.seeOther(URI.create("/desk/clients/" + client.id + "?said=kept")).build();

@@ -2,6 +2,7 @@ package foretress.visit;
 
 import foretress.salon.Salon;
 import foretress.web.Chair;
+import foretress.web.DateWords;
 import foretress.web.Letters;
 import foretress.web.Mistakes;
 import foretress.web.Supported;
@@ -9,8 +10,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -23,7 +22,6 @@ public class ClientReader {
     private static final int LONGEST_EMAIL = 254;
     private static final int LONGEST_PHONE = 40;
     private static final int OLDEST_YEARS = 125;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
     private final Chair say;
     private final Clock clock;
@@ -57,7 +55,7 @@ public class ClientReader {
             LocalDate date = LocalDate.of(number(form.birthYear()), number(form.birthMonth()), number(form.birthDay()));
             LocalDate today = LocalDate.ofInstant(clock.instant(), Salon.the().zoneId());
             mistakes.expect(!date.isAfter(today) && date.isAfter(today.minusYears(OLDEST_YEARS)), "birth-day",
-                say.visit_birth_range(DAY.format(date)));
+                say.visit_birth_range(DateWords.ENGLISH.date(date)));
             return Optional.of(date);
         } catch (DateTimeException | NumberFormatException notADate) {
             mistakes.add("birth-day", say.visit_birth_wrong());

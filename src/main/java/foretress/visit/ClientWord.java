@@ -18,12 +18,12 @@ class ClientWord extends PanacheEntityBase {
 
     @Id
     @Column(name = "client_id")
-    UUID clientId;
+    private UUID clientId;
     @Id
-    String word;
-    String first1;
-    String first2;
-    String first4;
+    private String word;
+    private String first1;
+    private String first2;
+    private String first4;
 
     protected ClientWord() {}
 

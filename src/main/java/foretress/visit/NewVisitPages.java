@@ -8,6 +8,7 @@ import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -76,7 +77,7 @@ public class NewVisitPages {
         if (BookingReader.id(form.submission()).isEmpty()) throw new BadRequestException("a form without its name");
         var read = reader.read(form);
         if (new Form(posted).is("act", "look")) return Response.ok(page(form, read.slot().twice(), foreseen(form, read), new Mistakes())).build();
-        if (!read.mistakes().isEmpty()) return Response.status(422).entity(page(form, read.slot().twice(), foreseen(form, read), read.mistakes())).build();
+        if (!read.mistakes().isEmpty()) return FormAgain.with(page(form, read.slot().twice(), foreseen(form, read), read.mistakes()));
         UUID visit = keep(form, read);
         return new Form(posted).one("then").equals("tablet") ? handed(visit, read) : booked(visit);
     }

@@ -5,6 +5,7 @@ import foretress.salon.ProductLines;
 import foretress.salon.SettingsWords;
 import foretress.salon.Who;
 import foretress.web.Form;
+import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -67,7 +68,7 @@ public class ProductPages {
         String shade = form.one("shade");
         mistakes.expect(line.isPresent(), "line", words.planned_line_missing());
         mistakes.expect(!shade.isEmpty() && shade.length() <= LONGEST_SHADE, "shade", words.planned_shade_missing());
-        if (!mistakes.isEmpty()) return Response.status(422).entity(page(visit, form.one("line"), shade, mistakes)).build();
+        if (!mistakes.isEmpty()) return FormAgain.with(page(visit, form.one("line"), shade, mistakes));
         planned.name(visit.id, line.orElseThrow().lineId, shade, who.staff().id);
         return back(visit);
     }

@@ -38,21 +38,21 @@ public class Task extends PanacheEntityBase {
     public Visit visit;
     /** Sealed: that somebody must be called at once tells of an answer. */
     @Column(name = "kind", columnDefinition = "text")
-    String sealedKind;
+    private String sealedKind;
     @Column(name = "open_as")
-    String openAs;
+    private String openAs;
     @Column(name = "owner_id")
-    UUID ownerId;
+    private UUID ownerId;
     @Column(name = "due_at")
     public Instant dueAt;
     @Column(name = "made_at")
-    Instant madeAt;
+    private Instant madeAt;
     @Column(name = "acknowledged_at")
-    Instant acknowledgedAt;
+    private Instant acknowledgedAt;
     @Column(name = "acknowledged_by")
-    UUID acknowledgedBy;
+    private UUID acknowledgedBy;
     @Version
-    int version;
+    private int version;
 
     protected Task() {}
 

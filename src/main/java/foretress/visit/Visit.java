@@ -31,7 +31,7 @@ public class Visit extends PanacheEntityBase {
     @Id
     public UUID id;
     /** Names the form that made it, so that a form sent twice makes one visit. */
-    String submission;
+    private String submission;
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
     @JoinColumn(name = "client_id")
     public Client client;
@@ -50,10 +50,10 @@ public class Visit extends PanacheEntityBase {
     @Enumerated(EnumType.STRING)
     public State state;
     @Column(name = "created_at")
-    Instant createdAt;
+    private Instant createdAt;
     /** The standing of the booked services and what is owed, sealed: see {@link Told}. Absent until something was answered. */
     @Column(columnDefinition = "text")
-    String told;
+    private String told;
     @Column(name = "answered_at")
     public Instant answeredAt;
     @Column(name = "signed_at")
@@ -61,9 +61,9 @@ public class Visit extends PanacheEntityBase {
     /** It does not take place as booked; desk and client see this and no reason. */
     public boolean postponed;
     @Column(name = "postponed_until")
-    LocalDate postponedUntil;
+    private LocalDate postponedUntil;
     @Version
-    public int version;
+    private int version;
 
     @OneToMany(mappedBy = "visit", cascade = CascadeType.ALL, orphanRemoval = true, fetch = FetchType.EAGER)
     @OrderBy("place")

@@ -1,12 +1,10 @@
 package foretress.web;
 
+import foretress.knowledge.Sha256;
 import jakarta.inject.Named;
 import jakarta.inject.Singleton;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
@@ -30,12 +28,9 @@ public class Assets {
     private static String withHash(String path) {
         try (var in = Thread.currentThread().getContextClassLoader().getResourceAsStream("META-INF/resources" + path)) {
             if (in == null) throw new IllegalArgumentException("no such file: " + path);
-            var hash = MessageDigest.getInstance("SHA-256").digest(in.readAllBytes());
-            return path + "?v=" + HexFormat.of().formatHex(hash, 0, 6);
+            return path + "?v=" + Sha256.of(in.readAllBytes()).substring(0, 12);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
         }
     }
 }

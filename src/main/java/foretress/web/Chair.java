@@ -43,7 +43,6 @@ public interface Chair {
     @Message String visit_desk_cancel_sure();
     @Message String visit_desk_cancel_yes();
     @Message String visit_desk_client();
-    @Message String visit_desk_code();
     @Message String visit_desk_code_make();
     @Message String visit_desk_code_text();
     @Message String visit_desk_edit();
@@ -100,7 +99,9 @@ public interface Chair {
     @Message String password_too_long(int longest);
     @Message String password_too_short(int shortest);
     @Message String please_look_again();
-    @Message String salon_changed();
+    @Message String form_changed();
+    @Message String form_kept_now(String said);
+    @Message String form_kept_nothing();
     @Message String salon_kept();
     @Message String salon_submit();
     @Message String salon_title();

@@ -2,8 +2,6 @@ package foretress.web;
 
 import jakarta.enterprise.context.RequestScoped;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
 /** Days and hours as the staff's screens say them. */
 @RequestScoped
@@ -14,15 +12,19 @@ public class ChairTime {
         this.language = language;
     }
 
+    private DateWords words() {
+        return new DateWords(language.locale());
+    }
+
     public String day(ZonedDateTime moment) {
-        return moment.format(DateTimeFormatter.ofPattern("EEEE d MMMM", language.locale()));
+        return words().weekday(moment);
     }
 
     public String hour(ZonedDateTime moment) {
-        return moment.format(DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT));
+        return words().hour(moment);
     }
 
     public String dayAndTime(ZonedDateTime moment) {
-        return moment.format(DateTimeFormatter.ofPattern("EEE d MMM", language.locale())) + ", " + hour(moment);
+        return words().shortWeekday(moment) + ", " + hour(moment);
     }
 }

@@ -6,8 +6,6 @@ import io.vertx.core.http.CookieSameSite;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
-import java.security.SecureRandom;
-import java.util.Base64;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -20,7 +18,6 @@ import java.util.regex.Pattern;
 public class FormToken {
     static final String COOKIE = "form";
     private static final Pattern OURS = Pattern.compile("[A-Za-z0-9_-]{43}");
-    private static final SecureRandom RANDOM = new SecureRandom();
 
     private final FormTokens tokens;
     private final CurrentVertxRequest current;
@@ -68,9 +65,7 @@ public class FormToken {
     }
 
     private String begin() {
-        byte[] bytes = new byte[32];
-        RANDOM.nextBytes(bytes);
-        var value = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+        var value = RandomText.fresh();
         Optional.ofNullable(current.getCurrent()).map(RoutingContext::response).ifPresent(response -> response.addCookie(
             Cookie.cookie(address.cookieName(COOKIE), value).setPath("/").setHttpOnly(true).setSecure(address.secure()).setSameSite(CookieSameSite.LAX)));
         return named(value);

@@ -115,7 +115,6 @@ public interface Say {
     @Message String sign_clear();
     @Message String sign_copy();
     @Message String sign_draw();
-    @Message String sign_how();
     @Message String sign_mark_missing();
     @Message String sign_mark_too_long();
     @Message String sign_name_too_long();

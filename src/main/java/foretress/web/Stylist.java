@@ -82,7 +82,6 @@ public interface Stylist {
     @Message String day_previous();
     @Message String day_promised(String name);
     @Message String day_promised_desk();
-    @Message String day_title();
     @Message String day_today();
     @Message String day_to_telephone();
     @Message String day_until(String when);

@@ -6,6 +6,7 @@ import static foretress.consent.Consenting.evidenceFor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import foretress.knowledge.Sha256;
 import foretress.salon.OpenSalon;
 import foretress.visit.Booked;
 import foretress.visit.Booking;
@@ -72,7 +73,7 @@ class ConsentsTest {
         var signed = sign(ours());
         assertThat(consents.text(signed)).isEqualTo(ours().text().canonical());
         var pdf = consents.pdf(consents.latest(visit.id).orElseThrow());
-        assertThat(Canonical.sha256(pdf)).isEqualTo(consents.evidence(signed).pdfSha256());
+        assertThat(Sha256.of(pdf)).isEqualTo(consents.evidence(signed).pdfSha256());
         try (var read = Loader.loadPDF(pdf)) {
             assertThat(read.getNumberOfPages()).isPositive();
         }
@@ -86,7 +87,7 @@ class ConsentsTest {
         var kept = consents.evidence(signed);
         assertThat(kept.how().evidence()).isEqualTo(evidence);
         assertThat(kept.mark()).isEqualTo(aDrawing());
-        assertThat(kept.pdfSha256()).isEqualTo(Canonical.sha256(consents.pdf(signed)));
+        assertThat(kept.pdfSha256()).isEqualTo(Sha256.of(consents.pdf(signed)));
     }
 
     @Test
@@ -221,7 +222,7 @@ class ConsentsTest {
         var signed = consents.sign(salted, aDrawing(), evidenceFor(text, UUID.randomUUID()), PaperSize.A4, (v, c) -> {});
         var printed = Read.plain(Read.body(consents.pdf(signed)));
         assertThat(printed).contains(text.sha256(), text.salt());
-        assertThat(Canonical.sha256(consents.text(signed))).isEqualTo(text.sha256());
+        assertThat(Sha256.of(consents.text(signed))).isEqualTo(text.sha256());
     }
 
     private List<String> values(SignedConsent signed) throws SQLException {

@@ -89,6 +89,34 @@ class SalonDataTest {
         salon.as("edda").open("/products/" + line).send("#change", Map.of("wait-hours", "72"));
         slow.send("#change", Map.of("wait-hours", "24")).expect(422);
         assertThat(only("Sorrel").waitHours).isEqualTo(72);
+        assertThat(slow.page().selectFirst("#wait-hours-mistake").text()).isEqualTo("Kept now: 72");
+        assertThat(slow.page().selectFirst("[name=wait-hours]").val()).isEqualTo("24");
+        slow.send("#change", Map.of()).expect(200);
+        assertThat(only("Sorrel").waitHours).as("who has seen both is taken at the next press").isEqualTo(24);
+    }
+
+    @Test
+    void particularsChangedInAnotherTabAreSaidBesideWhatWasTypedAndTheNextPressIsTaken() {
+        Walker slow = salon.as("edda").open("/salon");
+        String phone = QuarkusTransaction.requiringNew().call(() -> Salon.the().phone);
+        salon.as("edda").open("/salon").send("#particulars", Map.of("phone", "01632 960 777", "zone", "Europe/London")).expect(200);
+        slow.send("#particulars", Map.of("town", "Tarnbeck-on-Wyre", "zone", "Europe/London")).expect(422);
+        assertThat(slow.page().selectFirst("#phone-mistake").text()).isEqualTo("Kept now: 01632 960 777");
+        assertThat(slow.page().selectFirst("#town-mistake").text()).isEqualTo("Kept now: Tarnbeck");
+        assertThat(slow.page().selectFirst("[name=town]").val()).isEqualTo("Tarnbeck-on-Wyre");
+        slow.send("#particulars", Map.of("town", "Tarnbeck", "phone", phone, "zone", "Europe/London")).expect(200);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Salon.the().phone)).isEqualTo(phone);
+    }
+
+    @Test
+    void aFigureMadeStricterInAnotherTabIsNotTakenBackUnseen() {
+        Walker slow = salon.as("edda").open("/policy");
+        salon.as("edda").open("/policy").send("#figures", Map.of("skin-test-wait-hours", "72")).expect(200);
+        slow.send("#figures", Map.of("minimum-age", "18")).expect(422);
+        assertThat(slow.page().selectFirst("#skin-test-wait-hours-mistake").text()).isEqualTo("Kept now: 72");
+        assertThat(QuarkusTransaction.requiringNew().call(() -> policies.own())).containsEntry("skin-test-wait-hours", 72);
+        slow.send("#figures", Map.of("skin-test-wait-hours", "72")).expect(200);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> policies.own())).containsEntry("minimum-age", 18).containsEntry("skin-test-wait-hours", 72);
     }
 
     @Test
