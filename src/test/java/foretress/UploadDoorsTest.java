@@ -3,7 +3,7 @@ package foretress;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.picture.Paper;
-import foretress.picture.Redrawn;
+import foretress.picture.RedrawnPhoto;
 import jakarta.ws.rs.Path;
 import java.io.IOException;
 import java.lang.reflect.Constructor;
@@ -64,7 +64,7 @@ class UploadDoorsTest {
     /** Stores take these two only, and nobody but the room that looks into files can make one. */
     @Test
     void whatIsKeptWasMadeByThePipeline() {
-        for (Class<?> kept : List.of(Redrawn.class, Paper.class)) {
+        for (Class<?> kept : List.of(RedrawnPhoto.class, Paper.class)) {
             for (Constructor<?> made : kept.getDeclaredConstructors()) {
                 assertThat(Modifier.isPublic(made.getModifiers())).as(kept.getName()).isFalse();
             }

@@ -7,7 +7,7 @@ import foretress.questionnaire.Answers;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,11 +49,11 @@ final class HeavyClient {
         };
     }
 
-    private static List<Treatment> treatments(Question question) {
-        List<Treatment> list = new ArrayList<>();
+    private static List<SaidTreatment> treatments(Question question) {
+        List<SaidTreatment> list = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
             String what = question.options().get(i % question.options().size());
-            list.add(new Treatment(what, new SaidDate.OnDay(TODAY.minusDays(60L * i + 30)), "whole", "home", i % 3 == 0 ? "regularly" : "once"));
+            list.add(new SaidTreatment(what, new SaidDate.OnDay(TODAY.minusDays(60L * i + 30)), "whole", "home", i % 3 == 0 ? "regularly" : "once"));
         }
         return list;
     }

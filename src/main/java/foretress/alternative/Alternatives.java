@@ -13,7 +13,7 @@ import foretress.knowledge.Words;
 import foretress.salon.Menu;
 import foretress.visit.Visit;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.Comparator;
@@ -28,9 +28,9 @@ public class Alternatives {
     private final Knowledge knowledge;
     private final Menu menu;
     private final Language language;
-    private final Stylist say;
+    private final StylistWords say;
 
-    Alternatives(Assessments assessments, EarlierFindings earlier, Knowledge knowledge, Menu menu, Language language, Stylist say) {
+    Alternatives(Assessments assessments, EarlierFindings earlier, Knowledge knowledge, Menu menu, Language language, StylistWords say) {
         this.assessments = assessments;
         this.earlier = earlier;
         this.knowledge = knowledge;

@@ -7,15 +7,15 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import foretress.bench.Dilution;
 import foretress.bench.Elasticity;
 import foretress.bench.Impossible;
-import foretress.bench.MetalTest;
+import foretress.bench.MetalCheck;
 import foretress.bench.Part;
 import foretress.bench.Peroxide;
 import foretress.bench.Porosity;
 import foretress.bench.Pull;
 import foretress.bench.Seen;
-import foretress.bench.Sign;
 import foretress.bench.Strength;
 import foretress.bench.Tuft;
+import foretress.bench.TuftSign;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -200,15 +200,15 @@ final class AtTheBench {
         Shape letter = Shape.text(1, 10);
         Shape tuft = Shape.object().need("letter", letter).need("kind", codes(Tuft.Kind.class)).need("fromCm", Shape.number(0, FINEST_CM))
             .need("toCm", Shape.number(0, FINEST_CM)).need("couldLighten", Shape.flag().saying("It has pigment to lose; white and pre-lightened hair has not."));
-        Shape seen = Shape.object().need("tuft", letter).need("sign", codes(Sign.class)).need("second", Shape.whole(0, LONGEST_SECONDS));
-        Shape told = Shape.object().need("letter", Shape.text()).need("result", codes(MetalTest.TuftResult.class));
+        Shape seen = Shape.object().need("tuft", letter).need("sign", codes(TuftSign.class)).need("second", Shape.whole(0, LONGEST_SECONDS));
+        Shape told = Shape.object().need("letter", Shape.text()).need("result", codes(MetalCheck.TuftResult.class));
         return operation("incompatibility", "What the test for metallic salts says so far", "The tufts, what was seen on each and when, in; the test as it stands out. "
             + "Any alarming sign ends it at once. Nothing at all after the full time is no clear result. 'withoutTuft' names suspect stretches of which no tuft was cut." + CAUTION,
             Shape.object().need("tufts", Shape.list(tuft, 1, 30)).need("withoutTuft", Shape.list(Shape.text(1, 100), 0, 30)).need("seen", Shape.list(seen, 0, 500))
                 .need("ranSeconds", Shape.whole(0, LONGEST_SECONDS).saying("How long the tufts have lain in the bath."))
                 .may("nextDay", Shape.set(letter, 0, 30).saying("Tufts that came apart by the next day; left out while nobody looked.")),
-            Shape.object().need("result", codes(MetalTest.Result.class)).need("stopsNow", Shape.flag()).need("fullTime", Shape.flag())
-                .need("tufts", Shape.list(told, 0, 30)).need("gaps", Shape.list(codes(MetalTest.Gap.class), 0, 10)).named("IncompatibilityReading"),
+            Shape.object().need("result", codes(MetalCheck.Result.class)).need("stopsNow", Shape.flag()).need("fullTime", Shape.flag())
+                .need("tufts", Shape.list(told, 0, 30)).need("gaps", Shape.list(codes(MetalCheck.Gap.class), 0, 10)).named("IncompatibilityReading"),
             List.of("nothing-at-all-happened", "bubbles"), AtTheBench::incompatibility);
     }
 
@@ -229,14 +229,14 @@ final class AtTheBench {
             JsonNode said = body.get("seen").get(i);
             faults.expect(letters.contains(said.get("tuft").textValue()), "/seen/%d/tuft".formatted(i), "there is no tuft with this letter");
             faults.expect(said.get("second").intValue() <= ran, "/seen/%d/second".formatted(i), "seen after the %d seconds the test has run", ran);
-            seen.add(new Seen(said.get("tuft").textValue(), read(Sign.class, said.get("sign")), said.get("second").longValue()));
+            seen.add(new Seen(said.get("tuft").textValue(), read(TuftSign.class, said.get("sign")), said.get("second").longValue()));
         }
         Optional<Set<String>> nextDay = body.has("nextDay") ? Optional.of(new HashSet<>(texts(body.get("nextDay")))) : Optional.empty();
         for (int i = 0; i < body.path("nextDay").size(); i++) {
             faults.expect(letters.contains(body.get("nextDay").get(i).textValue()), "/nextDay/" + i, "there is no tuft with this letter");
         }
         faults.orThrow();
-        return told(new MetalTest(tufts, texts(body.get("withoutTuft")), seen, ran, nextDay));
+        return told(new MetalCheck(tufts, texts(body.get("withoutTuft")), seen, ran, nextDay));
     }
 
     private static List<String> texts(JsonNode list) {
@@ -245,7 +245,7 @@ final class AtTheBench {
         return texts;
     }
 
-    private static ObjectNode told(MetalTest test) {
+    private static ObjectNode told(MetalCheck test) {
         ObjectNode answer = NODE.objectNode().put("result", code(test.result())).put("stopsNow", test.stopsNow()).put("fullTime", test.fullTime());
         ArrayNode tufts = answer.putArray("tufts");
         test.tufts().forEach(tuft -> tufts.addObject().put("letter", tuft.letter()).put("result", code(test.at(tuft))));

@@ -12,7 +12,7 @@ import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -66,9 +66,9 @@ final class CodedAnswers {
     }
 
     private static Shape treatment(Question question) {
-        return Shape.object().need("what", Shape.code(question.options())).need("when", date()).may("zone", Shape.code(Treatment.ZONES))
-            .may("by", Shape.code(Treatment.BY)).may("often", Shape.code(Treatment.OFTEN))
-            .may("every", Shape.code(Treatment.EVERY).saying("How far apart, where it was done more than once."))
+        return Shape.object().need("what", Shape.code(question.options())).need("when", date()).may("zone", Shape.code(SaidTreatment.ZONES))
+            .may("by", Shape.code(SaidTreatment.BY)).may("often", Shape.code(SaidTreatment.OFTEN))
+            .may("every", Shape.code(SaidTreatment.EVERY).saying("How far apart, where it was done more than once."))
             .may("since", date().saying("When it was first done, where it was done more than once.")).named("Treatment");
     }
 
@@ -100,7 +100,7 @@ final class CodedAnswers {
         return questionnaire.questions().stream().filter(q -> q.kind() == Question.Kind.TREATMENTS).findFirst().orElseThrow();
     }
 
-    List<Treatment> treatments(JsonNode list, String pointer, LocalDate today, Faults faults) {
+    List<SaidTreatment> treatments(JsonNode list, String pointer, LocalDate today, Faults faults) {
         ObjectNode wrapped = JsonNodeFactory.instance.objectNode();
         wrapped.putObject(listing().id()).set("treatments", list);
         Faults inside = new Faults();
@@ -151,7 +151,7 @@ final class CodedAnswers {
             past(said.date(), place + "/date", today, faults);
         } else if (answer instanceof Answer.Treatments treatments) {
             for (int i = 0; i < treatments.list().size(); i++) {
-                Treatment treatment = treatments.list().get(i);
+                SaidTreatment treatment = treatments.list().get(i);
                 String at = place + "/treatments/" + i;
                 past(treatment.when(), at + "/when", today, faults);
                 past(treatment.since(), at + "/since", today, faults);

@@ -177,7 +177,7 @@ public final class Command {
     int strandMap(@Option(names = {"-h", "--help"}, usageHelp = true, description = "Shows this and ends.") boolean asked,
                   @Option(names = "--svg", description = "Draws them: SVG instead of JSON.") boolean svg,
                   @Parameters(paramLabel = "FILE", arity = "0..*", description = "JSON; standard input when there is none or '-'.") List<Path> paths) {
-        return each(paths, bytes -> svg ? JsonNodeFactory.instance.objectNode().put("svg", operations.get().strandMapSvg(Bodies.read(bytes)))
+        return each(paths, bytes -> svg ? JsonNodeFactory.instance.objectNode().put("svg", operations.get().strandMapSvg(JsonBodies.read(bytes)))
             : answer("strand-map", bytes), answer -> svg ? answer.get("svg").textValue() : answer.toString());
     }
 
@@ -187,7 +187,7 @@ public final class Command {
     }
 
     private JsonNode answer(String operation, byte[] body) {
-        return operations.get().operation(operation).answer(Bodies.read(body));
+        return operations.get().operation(operation).answer(JsonBodies.read(body));
     }
 
     private int each(List<Path> paths, Function<byte[], JsonNode> work, Function<JsonNode, String> print) {

@@ -39,7 +39,7 @@ final class OpenApi {
             if (in == null) {
                 throw new IllegalStateException("there is no example " + name);
             }
-            return Bodies.JSON.readTree(in);
+            return JsonBodies.JSON.readTree(in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -128,14 +128,14 @@ final class OpenApi {
 
     private static String printed(ObjectNode document) {
         try {
-            return Bodies.JSON.writerWithDefaultPrettyPrinter().writeValueAsString(document);
+            return JsonBodies.JSON.writerWithDefaultPrettyPrinter().writeValueAsString(document);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
         }
     }
 
     String yaml() {
-        Object plain = Bodies.JSON.convertValue(document(), Object.class);
+        Object plain = JsonBodies.JSON.convertValue(document(), Object.class);
         return new Dump(DumpSettings.builder().setDefaultFlowStyle(FlowStyle.BLOCK).build()).dumpToString(plain);
     }
 }

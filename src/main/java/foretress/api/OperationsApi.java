@@ -116,7 +116,7 @@ public class OperationsApi {
     /** No more is taken in than may be answered. */
     private static JsonNode read(InputStream body) {
         try {
-            return Bodies.read(body.readNBytes(Bodies.MOST_BYTES + 1));
+            return JsonBodies.read(body.readNBytes(JsonBodies.MOST_BYTES + 1));
         } catch (IOException e) {
             throw new Refused(400, "The body broke off.", List.of());
         }

@@ -5,7 +5,7 @@ import foretress.api.Shape.Fields;
 import foretress.assessment.Situation;
 import foretress.hair.Cut;
 import foretress.hair.Growth;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +33,7 @@ final class StaffsHair {
 
     Situation known(Situation said, JsonNode body, Faults faults) {
         LocalDate today = said.today();
-        List<Treatment> done = body.has("doneHere") ? answers.treatments(body.get("doneHere"), "/doneHere", today, faults) : List.of();
+        List<SaidTreatment> done = body.has("doneHere") ? answers.treatments(body.get("doneHere"), "/doneHere", today, faults) : List.of();
         return new Situation(today, said.serviceDay(), said.birthDate(), said.bookedChemistries(), said.questionnaire(), said.answers(), said.policy(),
             said.tests(), length(body), cuts(body.path("cuts"), today, faults), growth(body.path("growth"), today, faults), done);
     }

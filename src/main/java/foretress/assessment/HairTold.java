@@ -88,7 +88,7 @@ public final class HairTold {
     }
 
     /** Done in this salon: it is certain, and comes first. It never explains away a cue, which may speak of something done at home. */
-    private void known(foretress.questionnaire.Treatment t) {
+    private void known(foretress.questionnaire.SaidTreatment t) {
         List<String> causes = asking.ofKind(Kind.TREATMENTS).stream().map(Question::id).toList();
         done.add(new Done(t.what(), treatment(t, t.what()), Sureness.SURE, causes));
     }
@@ -108,7 +108,7 @@ public final class HairTold {
         }
     }
 
-    private void said(foretress.questionnaire.Treatment t, Question question) {
+    private void said(foretress.questionnaire.SaidTreatment t, Question question) {
         done.add(new Done(t.what(), treatment(t, t.what()), Sureness.SURE, List.of(question.id())));
         if (t.what().equals(Question.DONT_KNOW)) {
             question.options().stream().filter(code -> !code.equals(Question.DONT_KNOW))
@@ -144,7 +144,7 @@ public final class HairTold {
             kinds.mayHoldMetal(what), what, ""), sureness, List.of(causes)));
     }
 
-    private Treatment treatment(foretress.questionnaire.Treatment t, String what) {
+    private Treatment treatment(foretress.questionnaire.SaidTreatment t, String what) {
         SaidDate.Span span = t.when().span(situation.today(), situation.policy().hemisphere());
         boolean sure = !(t.when() instanceof SaidDate.NotKnown);
         return new Treatment(what, kinds.leaves(what), span.earliest(), span.latest(), ZONES.getOrDefault(t.zone(), Zone.NOT_KNOWN),
@@ -152,7 +152,7 @@ public final class HairTold {
     }
 
     /** None when nobody knows the first time, or when it cannot be before the last: then all that was further out counts as treated. */
-    private Optional<Series> series(foretress.questionnaire.Treatment t, SaidDate.Span last) {
+    private Optional<Series> series(foretress.questionnaire.SaidTreatment t, SaidDate.Span last) {
         SaidDate.Span first = t.since().span(situation.today(), situation.policy().hemisphere());
         if (!t.repeated() || t.since() instanceof SaidDate.NotKnown || first.earliest().isAfter(last.latest())) {
             return Optional.empty();

@@ -4,7 +4,7 @@ import foretress.hair.Cut;
 import foretress.hair.Growth;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Questionnaire;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  */
 public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate, Set<String> bookedChemistries,
                         Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests,
-                        Optional<Integer> measuredLengthCm, List<Cut> cuts, Growth growth, List<Treatment> known) {
+                        Optional<Integer> measuredLengthCm, List<Cut> cuts, Growth growth, List<SaidTreatment> known) {
     public Situation {
         bookedChemistries = Set.copyOf(bookedChemistries);
         tests = List.copyOf(tests);
@@ -55,7 +55,7 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
     }
 
     /** The same with these treatments known to the salon. */
-    public Situation knowing(List<Treatment> done) {
+    public Situation knowing(List<SaidTreatment> done) {
         return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, cuts, growth, done);
     }
 

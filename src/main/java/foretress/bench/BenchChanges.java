@@ -16,7 +16,7 @@ import foretress.questionnaire.Answers;
 import foretress.salon.Menu;
 import foretress.visit.Visit;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.ArrayList;
@@ -28,13 +28,13 @@ import java.util.Optional;
 class BenchChanges {
     private final Intake intake;
     private final Assessments assessments;
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final Knowledge knowledge;
     private final Menu menu;
     private final Language language;
-    private final Stylist say;
+    private final StylistWords say;
 
-    BenchChanges(Intake intake, Assessments assessments, BenchTests tests, Knowledge knowledge, Menu menu, Language language, Stylist say) {
+    BenchChanges(Intake intake, Assessments assessments, BenchRecords tests, Knowledge knowledge, Menu menu, Language language, StylistWords say) {
         this.intake = intake;
         this.assessments = assessments;
         this.tests = tests;
@@ -45,7 +45,7 @@ class BenchChanges {
     }
 
     /** The booked services in front; empty while the test says nothing, or the client has said nothing. */
-    List<BenchChange> of(Visit visit, BenchTest test) {
+    List<BenchChange> of(Visit visit, BenchRecord test) {
         Answers said = intake.said(visit);
         if (said.byQuestion().isEmpty() || test.struck()) {
             return List.of();
@@ -67,7 +67,7 @@ class BenchChanges {
         return Optional.of(WeightSaid.of(weight, say));
     }
 
-    private Optional<Situation> without(Visit visit, Situation with, BenchTest test) {
+    private Optional<Situation> without(Visit visit, Situation with, BenchRecord test) {
         if (test.kind() == BenchTestKind.LENGTH) {
             return Optional.of(with.tested(with.tests(), Optional.empty()));
         }

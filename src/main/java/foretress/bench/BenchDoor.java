@@ -17,11 +17,11 @@ import java.util.UUID;
 @RequestScoped
 public class BenchDoor {
     private final Visits visits;
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final Refusals refusals;
     private final Who who;
 
-    BenchDoor(Visits visits, BenchTests tests, Refusals refusals, Who who) {
+    BenchDoor(Visits visits, BenchRecords tests, Refusals refusals, Who who) {
         this.visits = visits;
         this.tests = tests;
         this.refusals = refusals;
@@ -50,11 +50,11 @@ public class BenchDoor {
         return visit;
     }
 
-    BenchTest test(UUID visitId, UUID testId, BenchTestKind kind) {
+    BenchRecord test(UUID visitId, UUID testId, BenchTestKind kind) {
         return tests.find(visitId, testId, kind).orElseThrow(NotFoundException::new);
     }
 
-    BenchTest test(UUID visitId, UUID testId) {
+    BenchRecord test(UUID visitId, UUID testId) {
         return tests.find(visitId, testId).orElseThrow(NotFoundException::new);
     }
 
@@ -63,12 +63,12 @@ public class BenchDoor {
     }
 
     /** Whoever made it, and the owner, may say that it was entered in error; what shuts a service is the owner's alone. */
-    BenchStrike strike(BenchTest test) {
+    BenchStrike strike(BenchRecord test) {
         return strike(test.madeBy(), tests.shuts(test));
     }
 
     /** The same of one thing seen. */
-    BenchStrike strike(BenchTest test, BenchTestSight sight) {
+    BenchStrike strike(BenchRecord test, BenchTestSight sight) {
         return strike(sight.by(), tests.shutsBy(test, sight.id()));
     }
 
@@ -94,7 +94,7 @@ public class BenchDoor {
         return "/visits/" + visit.id + "/bench";
     }
 
-    static String at(BenchTest test) {
+    static String at(BenchRecord test) {
         return "/visits/" + test.visitId() + "/bench/" + test.kind().code() + "/" + test.id();
     }
 

@@ -43,14 +43,14 @@ public class BenchElasticityPages {
     public record Choice(String code, String word, boolean chosen) {}
 
     private final BenchDoor door;
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final BenchChanges changes;
     private final BenchTails tails;
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
 
-    BenchElasticityPages(BenchDoor door, BenchTests tests, BenchChanges changes, BenchTails tails, BenchSay words, BenchWords say, ChairTime time) {
+    BenchElasticityPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchSay words, BenchWords say, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
@@ -73,7 +73,7 @@ public class BenchElasticityPages {
     @GET
     @Path("/{test}")
     public TemplateInstance show(@RestPath UUID id, @RestPath UUID test) {
-        BenchTest found = door.test(id, test, BenchTestKind.ELASTICITY);
+        BenchRecord found = door.test(id, test, BenchTestKind.ELASTICITY);
         List<Pull> pulls = tests.body(found, Elasticity.class).pulls();
         return page(door.visit(id), Optional.of(found), Typed.after(pulls.get(pulls.size() - 1)), new Mistakes());
     }
@@ -84,7 +84,7 @@ public class BenchElasticityPages {
         return pulled(door.ahead(id), Optional.of(door.test(id, test, BenchTestKind.ELASTICITY)), new Form(posted));
     }
 
-    private Response pulled(Visit visit, Optional<BenchTest> test, Form form) {
+    private Response pulled(Visit visit, Optional<BenchRecord> test, Form form) {
         Typed typed = Typed.of(form);
         Mistakes mistakes = new Mistakes();
         Optional<Pull> pull = read(typed, mistakes);
@@ -95,19 +95,19 @@ public class BenchElasticityPages {
         if (pull.isEmpty() || !mistakes.isEmpty()) {
             return FormAgain.with(page(visit, test, typed, mistakes));
         }
-        BenchTest kept = test.isPresent() ? add(test.get(), pull.get(), typed.submission())
+        BenchRecord kept = test.isPresent() ? add(test.get(), pull.get(), typed.submission())
             : tests.make(visit.id, BenchTestKind.ELASTICITY, typed.submission(), new Elasticity(List.of(pull.get())), door.staff());
         return BenchDoor.go(BenchDoor.at(kept));
     }
 
     /** Another device added a hair since this page was made; the very same one is a double tap. */
-    private boolean meanwhile(BenchTest test, Pull pull, String known) {
+    private boolean meanwhile(BenchRecord test, Pull pull, String known) {
         List<Pull> pulls = tests.body(test, Elasticity.class).pulls();
         return !Integer.toString(pulls.size()).equals(known) && !pulls.get(pulls.size() - 1).equals(pull);
     }
 
     /** The page names how many hairs it knew of; sent twice, it adds one. */
-    private BenchTest add(BenchTest test, Pull pull, String known) {
+    private BenchRecord add(BenchRecord test, Pull pull, String known) {
         tests.change(test, Elasticity.class, before -> Integer.toString(before.pulls().size()).equals(known) ? with(before, pull) : before, door.staff());
         return test;
     }
@@ -154,11 +154,11 @@ public class BenchElasticityPages {
         }
     }
 
-    private TemplateInstance page(Visit visit, Optional<BenchTest> test, Typed typed, Mistakes mistakes) {
+    private TemplateInstance page(Visit visit, Optional<BenchRecord> test, Typed typed, Mistakes mistakes) {
         Elasticity hairs = test.map(t -> tests.body(t, Elasticity.class)).orElseGet(() -> new Elasticity(List.of()));
         BenchHead head = BenchHead.of(visit, time);
         String submission = test.isPresent() ? Integer.toString(hairs.pulls().size()) : typed == Typed.FIRST ? UUID.randomUUID().toString() : typed.submission();
-        boolean open = head.ahead() && test.filter(BenchTest::struck).isEmpty() && hairs.pulls().size() < MOST_HAIRS;
+        boolean open = head.ahead() && test.filter(BenchRecord::struck).isEmpty() && hairs.pulls().size() < MOST_HAIRS;
         Sheet sheet = new Sheet(test.map(BenchDoor::at).orElse(head.begins(BenchTestKind.ELASTICITY)), hairs.pulls().stream().map(this::hair).toList(),
             hairs.worst().map(BenchSay::weight).orElse(Weight.NOTE), result(hairs), missing(hairs), mark(typed), parts(typed, hairs), endings(typed), typed.wet(),
             typed.rest(), typed.stretched(), submission, open);

@@ -53,7 +53,7 @@ public class BenchMetalPages {
     public record Row(String letter, String name, String hint, String from, String to, boolean cut, boolean pale, String mistake) {}
 
     private final BenchDoor door;
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final BenchMetalViews views;
     private final BenchStruck struck;
     private final Intake intake;
@@ -65,7 +65,7 @@ public class BenchMetalPages {
     private final ChairTime time;
     private final Clock clock;
 
-    BenchMetalPages(BenchDoor door, BenchTests tests, BenchMetalViews views, BenchStruck struck, Intake intake, StrandMaps maps, Knowledge knowledge, Language language,
+    BenchMetalPages(BenchDoor door, BenchRecords tests, BenchMetalViews views, BenchStruck struck, Intake intake, StrandMaps maps, Knowledge knowledge, Language language,
                     BenchSay words, BenchWords say, ChairTime time, Clock clock) {
         this.door = door;
         this.tests = tests;
@@ -103,7 +103,7 @@ public class BenchMetalPages {
             return FormAgain.with(cut(visit, form, true, form.one("submission"), mistakes));
         }
         without.remove(words.tuft(Tuft.Kind.CONTROL, ""));
-        BenchTest test = tests.make(visit.id, BenchTestKind.METAL, form.one("submission"), BenchTestMetal.cut(tufts, without, names), door.staff());
+        BenchRecord test = tests.make(visit.id, BenchTestKind.METAL, form.one("submission"), BenchTestMetal.cut(tufts, without, names), door.staff());
         return BenchDoor.go(BenchDoor.at(test));
     }
 
@@ -160,14 +160,14 @@ public class BenchMetalPages {
     public Response mix(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
         Visit visit = door.ahead(id);
-        BenchTest found = found(id, test);
+        BenchRecord found = found(id, test);
         Mistakes mistakes = new Mistakes();
         Optional<BenchTestMetal.Mix> mix = read(form, mistakes);
         if (mix.isEmpty()) {
             var typed = new BenchMetalView.Mix(form.one("recipe"), form.one("strength"), form.one("unit"), form.one("ml"));
             return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.of(typed), mistakes)));
         }
-        tests.change(found, BenchTestMetal.class, before -> found.state() == BenchTest.State.MADE ? before.mixed(mix.get()) : before, door.staff());
+        tests.change(found, BenchTestMetal.class, before -> found.state() == BenchRecord.State.MADE ? before.mixed(mix.get()) : before, door.staff());
         return back(found);
     }
 
@@ -200,9 +200,9 @@ public class BenchMetalPages {
     @Path("/{test}/start")
     public Response start(@RestPath UUID id, @RestPath UUID test) {
         door.ahead(id);
-        BenchTest found = found(id, test);
+        BenchRecord found = found(id, test);
         if (tests.body(found, BenchTestMetal.class).mix().isPresent()) {
-            tests.start(found, (int) MetalTest.FULL_SECONDS, door.staff());
+            tests.start(found, (int) MetalCheck.FULL_SECONDS, door.staff());
         }
         return back(found);
     }
@@ -212,7 +212,7 @@ public class BenchMetalPages {
     public Response seen(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
         Visit visit = door.ahead(id);
-        BenchTest found = found(id, test);
+        BenchRecord found = found(id, test);
         String[] what = form.one("seen").split(":");
         List<String> letters = tests.body(found, BenchTestMetal.class).tufts().stream().map(Tuft::letter).toList();
         if (what.length != 2 || !letters.contains(what[0])) {
@@ -223,7 +223,7 @@ public class BenchMetalPages {
     }
 
     /** A tap that came when the tufts were out already, or before they were in: said, never dropped. */
-    private Response notKept(Visit visit, BenchTest test, String seen) {
+    private Response notKept(Visit visit, BenchRecord test, String seen) {
         return Response.status(Response.Status.CONFLICT).entity(page(visit, test, new Mistakes().add("seen", say.seen_not_kept(seen)))).build();
     }
 
@@ -250,7 +250,7 @@ public class BenchMetalPages {
     public Response notSeen(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
         Visit visit = door.visit(id);
-        BenchTest found = found(id, test);
+        BenchRecord found = found(id, test);
         BenchTestSight sight = tests.sights(found).stream().filter(s -> s.id().toString().equals(form.one("sight"))).findFirst().orElseThrow(NotFoundException::new);
         String why = "why-" + sight.id();
         Mistakes mistakes = new Mistakes();
@@ -262,9 +262,9 @@ public class BenchMetalPages {
         return back(found);
     }
 
-    private static Sign sign(String code) {
+    private static TuftSign sign(String code) {
         try {
-            return Sign.valueOf(code);
+            return TuftSign.valueOf(code);
         } catch (IllegalArgumentException forged) {
             throw new BadRequestException(forged);
         }
@@ -275,7 +275,7 @@ public class BenchMetalPages {
     public Response warmth(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
         Visit visit = door.ahead(id);
-        BenchTest found = found(id, test);
+        BenchRecord found = found(id, test);
         OptionalDouble celsius = BenchNumber.read(form.one("celsius"));
         Mistakes mistakes = new Mistakes();
         if (!mistakes.expect(celsius.isPresent() && celsius.getAsDouble() <= 100, "celsius", say.warmth_wrong(form.one("celsius")))) {
@@ -291,7 +291,7 @@ public class BenchMetalPages {
     @Path("/{test}/end")
     public Response end(@RestPath UUID id, @RestPath UUID test) {
         door.ahead(id);
-        BenchTest found = found(id, test);
+        BenchRecord found = found(id, test);
         tests.end(found, door.staff());
         return back(found);
     }
@@ -302,7 +302,7 @@ public class BenchMetalPages {
     public Response nextDay(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
         Visit visit = door.ahead(id);
-        BenchTest found = found(id, test);
+        BenchRecord found = found(id, test);
         List<String> letters = tests.body(found, BenchTestMetal.class).tufts().stream().map(Tuft::letter).toList();
         List<String> apart = letters.stream().filter(l -> form.is("look-" + l, "apart")).toList();
         long since = tests.sinceBegunMillis(found);
@@ -312,7 +312,7 @@ public class BenchMetalPages {
         if (mistakes.isEmpty() && apart.isEmpty()) {
             mistakes.expect(since >= Duration.ofHours(hours()).toMillis(), "look-" + letters.get(0), say.next_day_early((int) (since / 3_600_000), hours()));
         }
-        if (found.state() != BenchTest.State.ENDED || !mistakes.isEmpty()) {
+        if (found.state() != BenchRecord.State.ENDED || !mistakes.isEmpty()) {
             return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes)));
         }
         String day = clock.instant().atZone(visit.zone()).toLocalDate().toString();
@@ -325,15 +325,15 @@ public class BenchMetalPages {
         return knowledge.policy(Salon.the().jurisdiction).incompatibilityTestHours();
     }
 
-    private TemplateInstance page(Visit visit, BenchTest test, Mistakes mistakes) {
+    private TemplateInstance page(Visit visit, BenchRecord test, Mistakes mistakes) {
         return new BenchMetal(views.of(visit, test, Optional.empty(), mistakes));
     }
 
-    private BenchTest found(UUID id, UUID test) {
+    private BenchRecord found(UUID id, UUID test) {
         return door.test(id, test, BenchTestKind.METAL);
     }
 
-    private static Response back(BenchTest test) {
+    private static Response back(BenchRecord test) {
         return BenchDoor.go(BenchDoor.at(test));
     }
 

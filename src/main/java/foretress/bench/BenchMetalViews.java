@@ -21,7 +21,7 @@ import java.util.UUID;
 /** Puts the page of an incompatibility test together. */
 @RequestScoped
 class BenchMetalViews {
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final BenchChanges changes;
     private final BenchTails tails;
     private final BenchOverviews overviews;
@@ -32,7 +32,7 @@ class BenchMetalViews {
     private final Knowledge knowledge;
     private final Clock clock;
 
-    BenchMetalViews(BenchTests tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews, BenchDoor door, BenchSay words, BenchWords say, ChairTime time,
+    BenchMetalViews(BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews, BenchDoor door, BenchSay words, BenchWords say, ChairTime time,
                     Knowledge knowledge, Clock clock) {
         this.tests = tests;
         this.changes = changes;
@@ -47,31 +47,31 @@ class BenchMetalViews {
     }
 
     /** @param typed what was typed about the bottle, where that needs a second look */
-    BenchMetalView of(Visit visit, BenchTest test, Optional<BenchMetalView.Mix> typed, Mistakes mistakes) {
+    BenchMetalView of(Visit visit, BenchRecord test, Optional<BenchMetalView.Mix> typed, Mistakes mistakes) {
         BenchTestMetal body = tests.body(test, BenchTestMetal.class);
-        MetalTest metal = tests.metal(test);
+        MetalCheck metal = tests.metal(test);
         BenchHead head = BenchHead.of(visit, time);
-        boolean running = test.state() == BenchTest.State.RUNNING && !test.struck();
+        boolean running = test.state() == BenchRecord.State.RUNNING && !test.struck();
         BenchTail tail = tails.of(visit, test);
         List<BenchMetalView.Tuft> tufts = metal.tufts().stream().map(t -> tuft(body, metal, t)).toList();
         boolean alarmed = metal.stopsNow();
         return new BenchMetalView(head, BenchDoor.at(test), step(test), body.mix().map(m -> bath(m.bath())).orElse(List.of()),
             body.mix().filter(m -> !m.recipe().ammoniaStrengthStated()).map(m -> say.bath_unstated()).orElse(""),
             typed.orElseGet(() -> mix(body)), tufts, tests.sights(test).stream().map(s -> sight(test, s)).toList(), running ? Optional.of(overviews.timer(test)) : Optional.empty(),
-            BenchStrand.of(metal.ranSeconds(), MetalTest.FULL_SECONDS, metal.seen().stream().map(s -> new BenchStrand.Seen(s.second(), s.tuft())).toList()),
+            BenchStrand.of(metal.ranSeconds(), MetalCheck.FULL_SECONDS, metal.seen().stream().map(s -> new BenchStrand.Seen(s.second(), s.tuft())).toList()),
             overviews.unwatched(visit, test), warmth(body), alarmed && !test.struck() ? alarm(metal) : "", toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(),
             running ? outcomes(visit, metal) : List.of(),
             result(visit, test, metal), nextDay(visit, test, body, metal), changes.of(visit, test), tail, head.ahead() && !test.struck(),
             UUID.randomUUID().toString(), version(test, metal, tail) + "-" + tests.gaps(test).size(), news(metal), mistakes);
     }
 
-    private BenchMetalView.Sight sight(BenchTest test, BenchTestSight sight) {
+    private BenchMetalView.Sight sight(BenchRecord test, BenchTestSight sight) {
         String seen = say.sight(sight.seen().tuft(), words.sign(sight.seen().sign()), BenchNumber.clock(sight.seen().second()), BenchDoor.name(sight.by()));
         return new BenchMetalView.Sight(sight.id().toString(), seen, sight.struck() ? say.sight_struck(sight.struckWhy()) : "",
             sight.struck() ? BenchStrike.NO : door.strike(test, sight), "");
     }
 
-    private static int step(BenchTest test) {
+    private static int step(BenchRecord test) {
         return switch (test.state()) {
             case MADE -> 2;
             case RUNNING -> 3;
@@ -94,18 +94,18 @@ class BenchMetalViews {
             .orElseGet(() -> new BenchMetalView.Mix(Bath.Recipe.TWENTY_TO_ONE.name(), "", "volumes", "40"));
     }
 
-    private BenchMetalView.Tuft tuft(BenchTestMetal body, MetalTest metal, Tuft tuft) {
-        List<BenchMetalView.Sign> signs = Arrays.stream(Sign.values()).map(s -> sign(metal, tuft, s)).toList();
+    private BenchMetalView.Tuft tuft(BenchTestMetal body, MetalCheck metal, Tuft tuft) {
+        List<BenchMetalView.Sign> signs = Arrays.stream(TuftSign.values()).map(s -> sign(metal, tuft, s)).toList();
         String place = say.tuft_place(BenchNumber.say(tuft.fromCm()), BenchNumber.say(tuft.toCm())) + (tuft.couldLighten() ? "" : " · " + say.tuft_pale());
         return new BenchMetalView.Tuft(tuft.letter(), words.tuft(tuft.kind(), body.named(tuft.letter())), place, tuft.control(),
             words.tuftResult(metal.at(tuft)), signs);
     }
 
     /** "Nothing so far" on the way is another thing than "no change at all" at the end, and says so. */
-    private BenchMetalView.Sign sign(MetalTest metal, Tuft tuft, Sign sign) {
-        boolean soFar = sign == Sign.NOTHING && !metal.fullTime();
+    private BenchMetalView.Sign sign(MetalCheck metal, Tuft tuft, TuftSign sign) {
+        boolean soFar = sign == TuftSign.NOTHING && !metal.fullTime();
         String at = metal.seen().stream().filter(s -> s.tuft().equals(tuft.letter()) && s.sign() == sign)
-            .filter(s -> sign != Sign.NOTHING || s.second() >= MetalTest.FULL_SECONDS == metal.fullTime())
+            .filter(s -> sign != TuftSign.NOTHING || s.second() >= MetalCheck.FULL_SECONDS == metal.fullTime())
             .findFirst().map(s -> say.seen_at(BenchNumber.clock(s.second()))).orElse("");
         return new BenchMetalView.Sign(tuft.letter() + ":" + sign.name(), soFar ? say.sign_nothing_yet() : words.sign(sign), at, sign.alarming());
     }
@@ -114,22 +114,22 @@ class BenchMetalViews {
         return body.warmth().stream().map(w -> say.warmth_line(BenchNumber.say(w.celsius()), BenchNumber.clock(w.second()))).toList();
     }
 
-    private String alarm(MetalTest metal) {
-        List<String> letters = metal.tufts().stream().filter(t -> metal.at(t) == MetalTest.TuftResult.REACTION).map(Tuft::letter).toList();
+    private String alarm(MetalCheck metal) {
+        List<String> letters = metal.tufts().stream().filter(t -> metal.at(t) == MetalCheck.TuftResult.REACTION).map(Tuft::letter).toList();
         return say.alarm(String.join(", ", letters));
     }
 
-    private String toRead(MetalTest metal) {
+    private String toRead(MetalCheck metal) {
         List<String> letters = metal.toRead().stream().map(Tuft::letter).toList();
         return letters.isEmpty() || metal.stopsNow() ? "" : say.to_read(String.join(", ", letters));
     }
 
-    private List<BenchMetalView.Outcome> outcomes(Visit visit, MetalTest metal) {
-        MetalTest.Result now = metal.result();
-        boolean said = now != MetalTest.Result.RUNNING && now != MetalTest.Result.NOT_WHOLE;
-        return List.of(outcome(visit, "positive", say.outcome_reaction_means(), said, now == MetalTest.Result.REACTION),
-            outcome(visit, "slight-lightening", say.outcome_slight_means(), said, now == MetalTest.Result.SLIGHT_LIGHTENING),
-            outcome(visit, "nothing-happened", say.outcome_nothing_means(), said, now == MetalTest.Result.NOTHING_HAPPENED));
+    private List<BenchMetalView.Outcome> outcomes(Visit visit, MetalCheck metal) {
+        MetalCheck.Result now = metal.result();
+        boolean said = now != MetalCheck.Result.RUNNING && now != MetalCheck.Result.NOT_WHOLE;
+        return List.of(outcome(visit, "positive", say.outcome_reaction_means(), said, now == MetalCheck.Result.REACTION),
+            outcome(visit, "slight-lightening", say.outcome_slight_means(), said, now == MetalCheck.Result.SLIGHT_LIGHTENING),
+            outcome(visit, "nothing-happened", say.outcome_nothing_means(), said, now == MetalCheck.Result.NOTHING_HAPPENED));
     }
 
     /** With where the booked service would stand, the look on the next day included; of an outcome that did not come about, nothing. */
@@ -139,29 +139,29 @@ class BenchMetalViews {
         return new BenchMetalView.Outcome(BenchSay.weight(code), words.outcome(code), text, then, holds);
     }
 
-    private BenchMetalView.Result result(Visit visit, BenchTest test, MetalTest metal) {
+    private BenchMetalView.Result result(Visit visit, BenchRecord test, MetalCheck metal) {
         Optional<String> outcome = tests.outcome(test);
         String ended = test.endedAt().map(at -> say.ended_at(time.dayAndTime(at.atZone(visit.zone())), BenchNumber.clock(metal.ranSeconds()))).orElse("");
         boolean notWhole = outcome.filter("not-whole"::equals).isPresent();
         return new BenchMetalView.Result(outcome.isPresent(), outcome.map(BenchSay::weight).orElse(Weight.NOTE),
-            outcome.map(words::outcome).orElseGet(test.state() == BenchTest.State.ENDED ? say::stopped_early : say::state_running),
+            outcome.map(words::outcome).orElseGet(test.state() == BenchRecord.State.ENDED ? say::stopped_early : say::state_running),
             notWhole ? metal.gaps().stream().map(words::gap).toList() : List.of(), ended);
     }
 
-    private BenchMetalView.NextDay nextDay(Visit visit, BenchTest test, BenchTestMetal body, MetalTest metal) {
+    private BenchMetalView.NextDay nextDay(Visit visit, BenchRecord test, BenchTestMetal body, MetalCheck metal) {
         long waitMillis = Duration.ofHours(knowledge.policy(Salon.the().jurisdiction).incompatibilityTestHours()).toMillis();
         long toGo = Math.max(0, waitMillis - tests.sinceBegunMillis(test));
         Instant from = clock.instant().plusMillis(toGo);
         String done = body.nextDay().map(l -> l.apart().isEmpty() ? say.next_day_intact() : say.next_day_apart(String.join(", ", l.apart()))).orElse("");
-        boolean due = test.state() == BenchTest.State.ENDED && metal.fullTime() && body.nextDay().isEmpty() && !metal.stopsNow();
+        boolean due = test.state() == BenchRecord.State.ENDED && metal.fullTime() && body.nextDay().isEmpty() && !metal.stopsNow();
         return new BenchMetalView.NextDay(due, toGo > 0, toGo > 0 ? say.next_day_from(time.dayAndTime(from.atZone(visit.zone()))) : say.next_day_now(), done);
     }
 
-    private static String version(BenchTest test, MetalTest metal, BenchTail tail) {
+    private static String version(BenchRecord test, MetalCheck metal, BenchTail tail) {
         return test.version() + "-" + test.state() + "-" + metal.seen().hashCode() + "-" + metal.fullTime() + "-" + tail.photos().size() + "-" + test.struck();
     }
 
-    private String news(MetalTest metal) {
+    private String news(MetalCheck metal) {
         List<Seen> seen = metal.seen();
         return seen.isEmpty() ? "" : seen.get(seen.size() - 1).tuft() + ": " + words.sign(seen.get(seen.size() - 1).sign());
     }

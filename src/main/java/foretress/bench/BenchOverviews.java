@@ -18,7 +18,7 @@ import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.ChairTime;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Instant;
@@ -31,23 +31,23 @@ import java.util.Optional;
 /** Puts the bench of a visit together. */
 @RequestScoped
 public class BenchOverviews {
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final Intake intake;
     private final Assessments assessments;
-    private final OwedTests owedTests;
+    private final OwedLines owedTests;
     private final Alternatives alternatives;
     private final Visits visits;
     private final BenchTails tails;
     private final BenchSay words;
     private final BenchWords say;
-    private final Stylist stylist;
+    private final StylistWords stylist;
     private final Knowledge knowledge;
     private final Menu menu;
     private final Language language;
     private final ChairTime time;
 
-    BenchOverviews(BenchTests tests, Intake intake, Assessments assessments, OwedTests owedTests, Alternatives alternatives, Visits visits, BenchTails tails,
-                   BenchSay words, BenchWords say, Stylist stylist, Knowledge knowledge, Menu menu, Language language, ChairTime time) {
+    BenchOverviews(BenchRecords tests, Intake intake, Assessments assessments, OwedLines owedTests, Alternatives alternatives, Visits visits, BenchTails tails,
+                   BenchSay words, BenchWords say, StylistWords stylist, Knowledge knowledge, Menu menu, Language language, ChairTime time) {
         this.tests = tests;
         this.intake = intake;
         this.assessments = assessments;
@@ -70,7 +70,7 @@ public class BenchOverviews {
         Assessment assessment = assessments.of(visit, said);
         Weight standing = assessments.booked(visit, assessment);
         BenchHead head = BenchHead.of(visit, time);
-        List<BenchTest> made = tests.of(visit.client.id);
+        List<BenchRecord> made = tests.of(visit.client.id);
         List<Past> past = past(visit);
         List<BenchTimer> timers = tests.running().stream().map(this::timer).toList();
         return new BenchOverview(head, begun, standing, WeightSaid.of(standing, stylist), service(visit),
@@ -106,12 +106,12 @@ public class BenchOverviews {
             .map(k -> new Kind(words.kind(k), words.what(k), head.begins(k))).toList();
     }
 
-    private String length(Visit visit, List<BenchTest> made) {
+    private String length(Visit visit, List<BenchRecord> made) {
         return made.stream().filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck() && t.visitId().equals(visit.id)).findFirst()
             .map(t -> say.length_measured(tests.body(t, BenchTestLength.class).cm(), at(visit, t.madeAt()))).orElse("");
     }
 
-    BenchTimer timer(BenchTest test) {
+    BenchTimer timer(BenchRecord test) {
         String name = words.kind(test.kind());
         long left = tests.leftSeconds(test);
         String client = visits.find(test.visitId()).map(v -> v.client.fullName()).orElse("");
@@ -119,7 +119,7 @@ public class BenchOverviews {
     }
 
     /** When nobody watched the clock of this test, a sentence each. */
-    List<String> unwatched(Visit visit, BenchTest test) {
+    List<String> unwatched(Visit visit, BenchRecord test) {
         return tests.gaps(test).stream().map(gap -> unwatched(gap, test.kind() == BenchTestKind.STRAND, hour(visit, gap.from()), hour(visit, gap.to()))).toList();
     }
 
@@ -139,14 +139,14 @@ public class BenchOverviews {
         return tests.of(visit.client.id).stream().map(t -> past(visit, t)).toList();
     }
 
-    private Past past(Visit visit, BenchTest test) {
+    private Past past(Visit visit, BenchRecord test) {
         Optional<String> outcome = tests.outcome(test);
         String href = test.kind() == BenchTestKind.LENGTH ? "" : BenchDoor.at(test);
         return new Past(href, words.kind(test.kind()), at(visit, test.begun()), outcome.isPresent(), outcome.map(BenchSay::weight).orElse(Weight.NOTE),
             outcome.map(words::outcome).orElseGet(() -> unread(test)), test.struck(), tails.struck(visit, test));
     }
 
-    private String unread(BenchTest test) {
+    private String unread(BenchRecord test) {
         if (test.kind() == BenchTestKind.LENGTH) {
             return say.length_cm(tests.body(test, BenchTestLength.class).cm());
         }

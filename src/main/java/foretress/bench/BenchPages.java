@@ -28,11 +28,11 @@ public class BenchPages {
 
     private final BenchDoor door;
     private final BenchOverviews overviews;
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final Ledger ledger;
     private final BenchWords say;
 
-    BenchPages(BenchDoor door, BenchOverviews overviews, BenchTests tests, Ledger ledger, BenchWords say) {
+    BenchPages(BenchDoor door, BenchOverviews overviews, BenchRecords tests, Ledger ledger, BenchWords say) {
         this.door = door;
         this.overviews = overviews;
         this.tests = tests;

@@ -48,14 +48,14 @@ public class BenchPorosityPages {
     public record Line(String part, String said, boolean read, Weight weight, String word) {}
 
     private final BenchDoor door;
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final BenchChanges changes;
     private final BenchTails tails;
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
 
-    BenchPorosityPages(BenchDoor door, BenchTests tests, BenchChanges changes, BenchTails tails, BenchSay words, BenchWords say, ChairTime time) {
+    BenchPorosityPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchSay words, BenchWords say, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
@@ -79,7 +79,7 @@ public class BenchPorosityPages {
         if (!mistakes.isEmpty()) {
             return FormAgain.with(form(visit, form, form.one("submission"), mistakes));
         }
-        BenchTest test = tests.make(visit.id, BenchTestKind.POROSITY, form.one("submission"), new Porosity(felt), door.staff());
+        BenchRecord test = tests.make(visit.id, BenchTestKind.POROSITY, form.one("submission"), new Porosity(felt), door.staff());
         return BenchDoor.go(BenchDoor.at(test));
     }
 
@@ -87,7 +87,7 @@ public class BenchPorosityPages {
     @Path("/{test}")
     public TemplateInstance show(@RestPath UUID id, @RestPath UUID test) {
         Visit visit = door.visit(id);
-        BenchTest found = door.test(id, test, BenchTestKind.POROSITY);
+        BenchRecord found = door.test(id, test, BenchTestKind.POROSITY);
         Porosity porosity = tests.body(found, Porosity.class);
         return new BenchPorosityRead(BenchHead.of(visit, time), porosity.result().map(BenchPorosityPages::weight).orElse(Weight.NOTE),
             porosity.result().map(this::word).orElseGet(say::state_says_nothing), Part.ALL.stream().map(p -> line(porosity, p)).toList(),

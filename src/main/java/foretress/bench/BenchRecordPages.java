@@ -30,7 +30,7 @@ public class BenchRecordPages {
     record BenchAgain(BenchHead head, String name, String back, BenchTail tail, String typed, Mistakes mistakes) implements TemplateInstance {}
 
     private final BenchDoor door;
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final BenchTails tails;
     private final BenchStruck struck;
     private final Ledger ledger;
@@ -39,7 +39,7 @@ public class BenchRecordPages {
     private final PictureWords pictures;
     private final ChairTime time;
 
-    BenchRecordPages(BenchDoor door, BenchTests tests, BenchTails tails, BenchStruck struck, Ledger ledger, BenchSay words, BenchWords say, PictureWords pictures, ChairTime time) {
+    BenchRecordPages(BenchDoor door, BenchRecords tests, BenchTails tails, BenchStruck struck, Ledger ledger, BenchSay words, BenchWords say, PictureWords pictures, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.tails = tails;
@@ -55,7 +55,7 @@ public class BenchRecordPages {
     @Path("/strike")
     public Response strike(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Visit visit = door.visit(id);
-        BenchTest found = door.test(id, test);
+        BenchRecord found = door.test(id, test);
         Form form = new Form(posted);
         Mistakes mistakes = new Mistakes();
         OptionalLong pause = struck.check(door.strike(found), form, "why", "password", mistakes);
@@ -70,35 +70,35 @@ public class BenchRecordPages {
     @Path("/photo")
     public Response photo(@RestPath UUID id, @RestPath UUID test, @RestForm("photo") FileUpload photo) {
         Visit visit = door.ahead(id);
-        BenchTest found = door.test(id, test);
+        BenchRecord found = door.test(id, test);
         Mistakes mistakes = new Mistakes();
         Upload.photo(photo, "photo", mistakes, pictures)
-            .ifPresent(drawn -> mistakes.expect(tests.add(found, drawn, door.staff()), "photo", say.photo_enough(BenchTests.MOST_PHOTOS)));
+            .ifPresent(drawn -> mistakes.expect(tests.add(found, drawn, door.staff()), "photo", say.photo_enough(BenchRecords.MOST_PHOTOS)));
         return mistakes.isEmpty() ? back(found) : again(visit, found, "", mistakes);
     }
 
     @GET
     @Path("/photo/{photo}")
     public Response look(@RestPath UUID id, @RestPath UUID test, @RestPath UUID photo) {
-        BenchTest found = door.test(id, test);
+        BenchRecord found = door.test(id, test);
         BenchTestPhoto kept = tests.photo(found, photo).orElseThrow(NotFoundException::new);
         ledger.note(door.staff().toString(), "bench photo seen", kept.id().toString());
         return kept.kept() == Keeping.REDRAWN ? SentFile.photo(tests.bytes(kept)) : SentFile.download(tests.bytes(kept), "application/octet-stream", "photo");
     }
 
-    private Response again(Visit visit, BenchTest test, String typed, Mistakes mistakes) {
+    private Response again(Visit visit, BenchRecord test, String typed, Mistakes mistakes) {
         return FormAgain.with(page(visit, test, typed, mistakes));
     }
 
-    private BenchAgain page(Visit visit, BenchTest test, String typed, Mistakes mistakes) {
+    private BenchAgain page(Visit visit, BenchRecord test, String typed, Mistakes mistakes) {
         return new BenchAgain(BenchHead.of(visit, time), words.kind(test.kind()), address(test), tails.of(visit, test), typed, mistakes);
     }
 
-    private static Response back(BenchTest test) {
+    private static Response back(BenchRecord test) {
         return BenchDoor.go(address(test));
     }
 
-    private static String address(BenchTest test) {
+    private static String address(BenchRecord test) {
         return test.kind() == BenchTestKind.LENGTH ? "/visits/" + test.visitId() + "/bench" : BenchDoor.at(test);
     }
 }

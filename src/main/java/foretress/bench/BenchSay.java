@@ -62,7 +62,7 @@ class BenchSay {
         };
     }
 
-    String sign(Sign sign) {
+    String sign(TuftSign sign) {
         return switch (sign) {
             case BUBBLES -> say.sign_bubbles();
             case HEAT -> say.sign_heat();
@@ -85,7 +85,7 @@ class BenchSay {
         };
     }
 
-    String tuftResult(MetalTest.TuftResult result) {
+    String tuftResult(MetalCheck.TuftResult result) {
         return switch (result) {
             case UNREAD -> "";
             case SLIGHT_LIGHTENING -> say.outcome_slight();
@@ -95,7 +95,7 @@ class BenchSay {
         };
     }
 
-    String gap(MetalTest.Gap gap) {
+    String gap(MetalCheck.Gap gap) {
         return switch (gap) {
             case NO_CONTROL -> say.gap_no_control();
             case CONTROL_CANNOT_LIGHTEN -> say.gap_control_cannot();

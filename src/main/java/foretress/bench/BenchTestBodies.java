@@ -13,19 +13,19 @@ public class BenchTestBodies {
         this.json = json;
     }
 
-    void keep(BenchTest test, Object body) {
+    void keep(BenchRecord test, Object body) {
         test.measured(place -> json.seal(test.clientId(), place, body));
     }
 
-    <T> T open(BenchTest test, Class<T> type) {
+    <T> T open(BenchRecord test, Class<T> type) {
         return json.open(test.clientId(), test.place("body"), test.body(), type);
     }
 
-    void keepTold(BenchTest test, List<String> treatments) {
+    void keepTold(BenchRecord test, List<String> treatments) {
         test.toldBy(place -> json.seal(test.clientId(), place, treatments));
     }
 
-    List<String> told(BenchTest test) {
+    List<String> told(BenchRecord test) {
         return List.of(json.open(test.clientId(), test.place("told"), test.told(), String[].class));
     }
 

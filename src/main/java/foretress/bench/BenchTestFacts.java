@@ -8,7 +8,7 @@ import foretress.intake.Intake;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import foretress.salon.Salon;
 import foretress.visit.State;
 import foretress.visit.Visit;
@@ -50,20 +50,20 @@ public class BenchTestFacts implements ChairRecord {
     }
 
     @Override public List<TestFact> tests(Visit visit) {
-        return BenchTest.ofClient(visit.client.id).stream().flatMap(test -> fact(visit, test).stream()).toList();
+        return BenchRecord.ofClient(visit.client.id).stream().flatMap(test -> fact(visit, test).stream()).toList();
     }
 
     @Override public Optional<Integer> measuredLengthCm(Visit visit) {
-        return BenchTest.ofVisit(visit.id).stream().filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck()).findFirst()
+        return BenchRecord.ofVisit(visit.id).stream().filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck()).findFirst()
             .map(t -> bodies.open(t, BenchTestLength.class).cm());
     }
 
     /** What one test says for this visit; empty for what says nothing, and for what no fact is made of. */
-    Optional<TestFact> fact(Visit visit, BenchTest test) {
+    Optional<TestFact> fact(Visit visit, BenchRecord test) {
         return readings.outcome(test).filter(any -> TestFact.OUTCOMES.containsKey(test.kind().code())).map(outcome -> fact(visit, test, outcome));
     }
 
-    private TestFact fact(Visit visit, BenchTest test, String outcome) {
+    private TestFact fact(Visit visit, BenchRecord test, String outcome) {
         LocalDate started = test.begun().atZone(visit.zone()).toLocalDate();
         boolean thisVisit = test.visitId().equals(visit.id);
         boolean overtaken = ONE_VISIT.contains(test.kind()) && !thisVisit || treatedSince(visit, test, started);
@@ -71,33 +71,33 @@ public class BenchTestFacts implements ChairRecord {
     }
 
     /** A metal test is read whole only with the look on the next day. */
-    private Optional<LocalDate> read(BenchTest test, LocalDate started) {
+    private Optional<LocalDate> read(BenchRecord test, LocalDate started) {
         return test.kind() == BenchTestKind.METAL ? nextDay(test).map(look -> LocalDate.parse(look.day())) : Optional.of(started);
     }
 
-    private boolean waitKept(BenchTest test) {
+    private boolean waitKept(BenchRecord test) {
         long hours = policy().incompatibilityTestHours();
         return test.kind() != BenchTestKind.METAL || nextDay(test).filter(l -> l.afterMillis() >= Duration.ofHours(hours).toMillis()).isPresent();
     }
 
-    private Optional<BenchTestMetal.NextDay> nextDay(BenchTest test) {
+    private Optional<BenchTestMetal.NextDay> nextDay(BenchRecord test) {
         return bodies.open(test, BenchTestMetal.class).nextDay();
     }
 
     /** A service was done here since, or the client tells of a treatment that was not told of when the test was made. */
-    private boolean treatedSince(Visit visit, BenchTest test, LocalDate started) {
+    private boolean treatedSince(Visit visit, BenchRecord test, LocalDate started) {
         return visits.of(test.clientId()).stream().filter(v -> v.state == State.CLOSED && v.startsAt.isAfter(test.begun()))
             .anyMatch(v -> !knowledge.chemistries().dry(chemistry.of(v))) || toldSince(visit, test, started);
     }
 
-    private boolean toldSince(Visit visit, BenchTest test, LocalDate started) {
+    private boolean toldSince(Visit visit, BenchRecord test, LocalDate started) {
         List<String> known = bodies.told(test);
         LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
         return treatments(intake.said(visit)).filter(t -> !known.contains(t.toString()))
             .anyMatch(t -> !t.when().span(today, policy().hemisphere()).latest().isBefore(started));
     }
 
-    static Stream<Treatment> treatments(Answers said) {
+    static Stream<SaidTreatment> treatments(Answers said) {
         return said.byQuestion().values().stream().flatMap(a -> a instanceof Answer.Treatments list ? list.list().stream() : Stream.empty());
     }
 

@@ -37,7 +37,7 @@ public class BenchTestGap extends PanacheEntityBase {
     }
 
     /** Those in which this test's clock stood still; which of them are this test's is told by the counter alone. */
-    public static List<BenchTestGap> during(BenchTest test) {
+    public static List<BenchTestGap> during(BenchRecord test) {
         return test.started().map(start -> {
             long end = test.lasted().map(lasted -> start.ranMillis() + lasted.ranMillis()).orElse(Long.MAX_VALUE);
             return BenchTestGap.<BenchTestGap>list("ranMillis >= ?1 and ranMillis < ?2 order by ranMillis, id", start.ranMillis(), end);
@@ -45,7 +45,7 @@ public class BenchTestGap extends PanacheEntityBase {
     }
 
     /** How long the machine slept while this test's clock ran, in ms. */
-    static long asleepMillis(BenchTest test) {
+    static long asleepMillis(BenchRecord test) {
         return during(test).stream().filter(gap -> gap.asleep).mapToLong(gap -> Duration.between(gap.from, gap.to).toMillis()).sum();
     }
 

@@ -1,6 +1,6 @@
 package foretress.bench;
 
-import foretress.picture.Redrawn;
+import foretress.picture.RedrawnPhoto;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -37,7 +37,7 @@ public class BenchTestPhoto extends PanacheEntityBase {
 
     protected BenchTestPhoto() {}
 
-    BenchTestPhoto(BenchTest test, UUID by, Instant now, UnaryOperator<String> seal) {
+    BenchTestPhoto(BenchRecord test, UUID by, Instant now, UnaryOperator<String> seal) {
         this.id = UUID.randomUUID();
         this.testId = test.id();
         this.clientId = test.clientId();
@@ -49,7 +49,7 @@ public class BenchTestPhoto extends PanacheEntityBase {
     /** Takes the place of what was kept as it had been sent. */
     public void redrawn(UnaryOperator<String> seal) {
         this.body = seal.apply(place());
-        this.mediaType = Redrawn.MEDIA_TYPE;
+        this.mediaType = RedrawnPhoto.MEDIA_TYPE;
         this.kept = Keeping.REDRAWN;
     }
 

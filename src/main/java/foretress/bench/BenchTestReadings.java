@@ -19,36 +19,36 @@ class BenchTestReadings {
     }
 
     /** How long it has run, or had when it was ended. */
-    Run ran(BenchTest test) {
+    Run ran(BenchRecord test) {
         return test.lasted().or(() -> test.started().map(start -> time.reading().since(start))).orElse(Run.NONE);
     }
 
-    List<Seen> seen(BenchTest test) {
+    List<Seen> seen(BenchRecord test) {
         return BenchTestSeen.of(test.id()).stream().filter(row -> row.struckAt() == null).map(bodies::open).toList();
     }
 
-    MetalTest metal(BenchTest test) {
+    MetalCheck metal(BenchRecord test) {
         return metal(test, seen(test));
     }
 
-    private MetalTest metal(BenchTest test, List<Seen> seen) {
+    private MetalCheck metal(BenchRecord test, List<Seen> seen) {
         BenchTestMetal kept = bodies.open(test, BenchTestMetal.class);
-        return new MetalTest(kept.tufts(), kept.withoutTuft(), seen, ran(test).ranMillis() / 1000, kept.nextDay().map(look -> Set.copyOf(look.apart())));
+        return new MetalCheck(kept.tufts(), kept.withoutTuft(), seen, ran(test).ranMillis() / 1000, kept.nextDay().map(look -> Set.copyOf(look.apart())));
     }
 
     /** What it says shuts a service and nobody may go against it: a metal test that was not quiet. */
-    boolean shuts(BenchTest test) {
+    boolean shuts(BenchRecord test) {
         return test.kind() == BenchTestKind.METAL && test.started().isPresent() && !test.struck() && metal(test).result().shuts();
     }
 
     /** It would shut nothing any more without that one thing seen. */
-    boolean shutsBy(BenchTest test, UUID sight) {
+    boolean shutsBy(BenchRecord test, UUID sight) {
         List<Seen> others = BenchTestSeen.of(test.id()).stream().filter(row -> row.struckAt() == null && !row.id().equals(sight)).map(bodies::open).toList();
         return shuts(test) && !metal(test, others).result().shuts();
     }
 
     /** Empty while it says nothing: too early, or not enough hairs. A struck-out test says nothing either. */
-    Optional<String> outcome(BenchTest test) {
+    Optional<String> outcome(BenchRecord test) {
         return test.struck() ? Optional.empty() : switch (test.kind()) {
             case METAL -> metalOutcome(test);
             case ELASTICITY -> bodies.open(test, Elasticity.class).result().map(BenchTestReadings::code);
@@ -58,7 +58,7 @@ class BenchTestReadings {
         };
     }
 
-    private Optional<String> metalOutcome(BenchTest test) {
+    private Optional<String> metalOutcome(BenchRecord test) {
         return test.started().isEmpty() ? Optional.empty() : switch (metal(test).result()) {
             case RUNNING -> Optional.empty();
             case SLIGHT_LIGHTENING -> Optional.of("slight-lightening");

@@ -54,7 +54,7 @@ public class BenchTestTime implements AtStart {
 
     /** The counters after a time away, which is written down if a test ran through it. */
     private static Run back(BenchTestClock row, Instant now) {
-        if (!BenchTest.running().isEmpty()) {
+        if (!BenchRecord.running().isEmpty()) {
             BenchTestGap.keep(row.ranMillis(), row.wall(), now, false);
         }
         return row.run().rested(now.toEpochMilli() - row.wall().toEpochMilli());
@@ -75,7 +75,7 @@ public class BenchTestTime implements AtStart {
         Optional<BenchTestLook.Sleep> slept = look();
         Run now = reading();
         QuarkusTransaction.requiringNew().run(() -> {
-            slept.filter(any -> !BenchTest.running().isEmpty()).ifPresent(sleep -> BenchTestGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
+            slept.filter(any -> !BenchRecord.running().isEmpty()).ifPresent(sleep -> BenchTestGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
             BenchTestClock.keep(now, clock.instant());
         });
         keptAt = nanos.read();
@@ -99,7 +99,7 @@ public class BenchTestTime implements AtStart {
         if (!beating) {
             return;
         }
-        boolean running = QuarkusTransaction.requiringNew().call(() -> !BenchTest.running().isEmpty());
+        boolean running = QuarkusTransaction.requiringNew().call(() -> !BenchRecord.running().isEmpty());
         if (running || nanos.read() - keptAt > SELDOM_NANOS) {
             keep();
         } else {

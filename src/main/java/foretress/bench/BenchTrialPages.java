@@ -56,7 +56,7 @@ public class BenchTrialPages {
     }
 
     private final BenchDoor door;
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final BenchChanges changes;
     private final BenchTails tails;
     private final BenchOverviews overviews;
@@ -64,7 +64,7 @@ public class BenchTrialPages {
     private final BenchWords say;
     private final ChairTime time;
 
-    BenchTrialPages(BenchDoor door, BenchTests tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews, BenchSay words, BenchWords say,
+    BenchTrialPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews, BenchSay words, BenchWords say,
                     ChairTime time) {
         this.door = door;
         this.tests = tests;
@@ -90,7 +90,7 @@ public class BenchTrialPages {
         if (trial.isEmpty()) {
             return FormAgain.with(begin(visit, of(kind), form, form.one("submission"), mistakes));
         }
-        BenchTest test = tests.make(visit.id, of(kind), form.one("submission"), trial.get(), door.staff());
+        BenchRecord test = tests.make(visit.id, of(kind), form.one("submission"), trial.get(), door.staff());
         tests.start(test, trial.get().minutes() * 60, door.staff());
         return BenchDoor.go(BenchDoor.at(test));
     }
@@ -113,7 +113,7 @@ public class BenchTrialPages {
     public Response judge(@RestPath UUID id, @RestPath String kind, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
         Visit visit = door.ahead(id);
-        BenchTest found = door.test(id, test, of(kind));
+        BenchRecord found = door.test(id, test, of(kind));
         Mistakes mistakes = new Mistakes();
         mistakes.expect(known(form.one("colour"), Trial.Colour.class), "colour", say.trial_colour_missing());
         mistakes.expect(known(form.one("condition"), Trial.Condition.class), "condition", say.trial_condition_missing());
@@ -127,7 +127,7 @@ public class BenchTrialPages {
     }
 
     /** The minutes it really had; one second short of the planned time is not the planned time. */
-    private BenchTestTrial judged(BenchTest test, BenchTestTrial before, Form form) {
+    private BenchTestTrial judged(BenchRecord test, BenchTestTrial before, Form form) {
         long leftMinutes = (tests.leftSeconds(door.test(test.visitId(), test.id())) + 59) / 60;
         int minutes = (int) Math.max(1, before.minutes() - leftMinutes);
         return before.read(new Trial(before.product(), before.percent(), minutes, Trial.Colour.valueOf(form.one("colour")),
@@ -168,10 +168,10 @@ public class BenchTrialPages {
         return new Kind(words.kind(kind), words.what(kind), action, kind == BenchTestKind.CUTTING);
     }
 
-    private Running running(Visit visit, BenchTest test, Form form, Mistakes mistakes) {
+    private Running running(Visit visit, BenchRecord test, Form form, Mistakes mistakes) {
         BenchTestTrial body = tests.body(test, BenchTestTrial.class);
         BenchHead head = BenchHead.of(visit, time);
-        boolean running = test.state() == BenchTest.State.RUNNING && !test.struck();
+        boolean running = test.state() == BenchRecord.State.RUNNING && !test.struck();
         Optional<String> outcome = tests.outcome(test);
         BenchTail tail = tails.of(visit, test);
         Optional<BenchTimer> clock = running ? Optional.of(overviews.timer(test)) : Optional.empty();
@@ -184,7 +184,7 @@ public class BenchTrialPages {
             result, mistakes);
     }
 
-    private String started(Visit visit, BenchTest test) {
+    private String started(Visit visit, BenchRecord test) {
         return test.startedAt().map(at -> say.started_at(time.hour(at.atZone(visit.zone())))).orElse("");
     }
 

@@ -2,7 +2,7 @@ package foretress.bench;
 
 import foretress.plan.TestPlan;
 import foretress.visit.Visit;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
 import java.util.Optional;
@@ -11,10 +11,10 @@ import java.util.stream.IntStream;
 /** Where a test that is owed is begun, gone on with or read. */
 @RequestScoped
 class OwedActs {
-    private final BenchTests tests;
-    private final Stylist say;
+    private final BenchRecords tests;
+    private final StylistWords say;
 
-    OwedActs(BenchTests tests, Stylist say) {
+    OwedActs(BenchRecords tests, StylistWords say) {
         this.tests = tests;
         this.say = say;
     }
@@ -38,8 +38,8 @@ class OwedActs {
     }
 
     private Act bench(Visit visit, BenchTestKind kind) {
-        Optional<BenchTest> begun = tests.ofVisit(visit.id).stream()
-            .filter(t -> t.kind() == kind && !t.struck() && t.state() != BenchTest.State.ENDED).findFirst();
+        Optional<BenchRecord> begun = tests.ofVisit(visit.id).stream()
+            .filter(t -> t.kind() == kind && !t.struck() && t.state() != BenchRecord.State.ENDED).findFirst();
         return begun.map(t -> new Act(BenchDoor.at(t), say.owed_go_on())).orElseGet(() -> new Act(BenchDoor.at(visit) + "/" + kind.code(), say.owed_start()));
     }
 

@@ -10,7 +10,7 @@ import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Language;
 import foretress.web.Mistakes;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -41,11 +41,11 @@ public class RefusedPages {
     private final Refusals refusals;
     private final Knowledge knowledge;
     private final Language language;
-    private final Stylist say;
+    private final StylistWords say;
     private final Ledger ledger;
     private final Who who;
 
-    RefusedPages(Visits visits, Refusals refusals, Knowledge knowledge, Language language, Stylist say, Ledger ledger, Who who) {
+    RefusedPages(Visits visits, Refusals refusals, Knowledge knowledge, Language language, StylistWords say, Ledger ledger, Who who) {
         this.visits = visits;
         this.refusals = refusals;
         this.knowledge = knowledge;

@@ -6,7 +6,7 @@ package foretress.bench;
  * @param tuft the tuft's letter
  * @param second seconds since the tufts went in, 0 or more
  */
-public record Seen(String tuft, Sign sign, long second) {
+public record Seen(String tuft, TuftSign sign, long second) {
     /** Lightening within the first minute is lightening at once (our proposal; teaching pages say "immediately"). */
     public static final long AT_ONCE_SECONDS = 60;
 
@@ -18,6 +18,6 @@ public record Seen(String tuft, Sign sign, long second) {
 
     /** Slight lightening within the first minute is not slight. */
     public boolean alarming() {
-        return sign.alarming() || sign == Sign.SLIGHTLY_LIGHTER && second < AT_ONCE_SECONDS;
+        return sign.alarming() || sign == TuftSign.SLIGHTLY_LIGHTER && second < AT_ONCE_SECONDS;
     }
 }

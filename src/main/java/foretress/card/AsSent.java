@@ -4,8 +4,8 @@ import foretress.bench.BenchTestPhoto;
 import foretress.bench.Keeping;
 import foretress.note.NotedPaper;
 import foretress.picture.Paper;
-import foretress.picture.Redrawing;
-import foretress.picture.Redrawn;
+import foretress.picture.PhotoRedrawing;
+import foretress.picture.RedrawnPhoto;
 import foretress.running.AtStart;
 import foretress.vault.Vault;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -55,7 +55,7 @@ class AsSent implements AtStart {
     private boolean onePhoto() {
         Optional<BenchTestPhoto> next = BenchTestPhoto.<BenchTestPhoto>find("kept = ?1 order by id", Keeping.AS_SENT).page(0, 1).firstResultOptional();
         next.ifPresent(photo -> {
-            Optional<Redrawn> drawn = opened(photo).flatMap(bytes -> Redrawing.of(bytes).kept());
+            Optional<RedrawnPhoto> drawn = opened(photo).flatMap(bytes -> PhotoRedrawing.of(bytes).kept());
             drawn.ifPresentOrElse(fresh -> photo.redrawn(place -> vault.seal(photo.clientId(), place, fresh.jpeg())), photo::unreadable);
         });
         return next.isPresent();

@@ -8,7 +8,7 @@ import foretress.closing.DoneHere;
 import foretress.intake.ChairRecord;
 import foretress.intake.EarlierFindings;
 import foretress.knowledge.Knowledge;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import jakarta.inject.Singleton;
@@ -39,16 +39,16 @@ public class CardHistory implements ChairRecord {
 
     /** Newest first. */
     @Override
-    public List<Treatment> treatments(Visit visit) {
+    public List<SaidTreatment> treatments(Visit visit) {
         return visits.of(visit.client.id).stream().filter(other -> !other.id.equals(visit.id)).flatMap(this::done).toList();
     }
 
     /** Everything done to this client's hair here, newest first. */
-    List<Treatment> all(UUID clientId) {
+    List<SaidTreatment> all(UUID clientId) {
         return visits.of(clientId).stream().flatMap(this::done).toList();
     }
 
-    private Stream<Treatment> done(Visit visit) {
+    private Stream<SaidTreatment> done(Visit visit) {
         return closings.of(visit.id).stream().flatMap(kept -> closings.read(kept).done().stream()
             .flatMap(done -> DoneHere.of(done, kept.closedAt().atZone(visit.zone()).toLocalDate(), knowledge.ruleSet()).stream()));
     }

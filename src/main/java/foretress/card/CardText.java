@@ -4,7 +4,7 @@ import foretress.assessment.Finding;
 import foretress.assessment.Service;
 import foretress.assessment.TestStanding;
 import foretress.assessment.Weight;
-import foretress.bench.BenchTest;
+import foretress.bench.BenchRecord;
 import foretress.bench.BenchTestGap;
 import foretress.bench.BenchTestKind;
 import foretress.card.CardView.Found;
@@ -17,13 +17,13 @@ import foretress.knowledge.Words;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
-import foretress.skintest.SkinTests;
+import foretress.skintest.SkinTestHistory;
 import foretress.skintest.SkinWords;
 import foretress.visit.State;
 import foretress.visit.When;
 import foretress.web.DateWords;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
@@ -42,13 +42,13 @@ class CardText {
     private final Knowledge knowledge;
     private final Menu menu;
     private final Language language;
-    private final Stylist stylist;
+    private final StylistWords stylist;
     private final SkinWords skin;
     private final CardWords say;
     private final ClosingSaid closing;
     private final Clock clock;
 
-    CardText(Knowledge knowledge, Menu menu, Language language, Stylist stylist, SkinWords skin, CardWords say, ClosingSaid closing, Clock clock) {
+    CardText(Knowledge knowledge, Menu menu, Language language, StylistWords stylist, SkinWords skin, CardWords say, ClosingSaid closing, Clock clock) {
         this.knowledge = knowledge;
         this.menu = menu;
         this.language = language;
@@ -103,13 +103,13 @@ class CardText {
     }
 
     /** A skin test: what staff read, how long it still counts, and everything that speaks against counting it. */
-    TestView test(SkinTests.Kept test) {
+    TestView test(SkinTestHistory.Kept test) {
         String days = say.test_started(moment(test.applied())) + ", " + test.read().map(read -> say.test_read(moment(read)))
             .orElseGet(() -> say.test_due(moment(test.due())));
         return new TestView(words().test("skin-test") + ", " + test.product(), standing(test), days);
     }
 
-    private String standing(SkinTests.Kept test) {
+    private String standing(SkinTestHistory.Kept test) {
         if (test.result().isEmpty()) {
             return say.test_not_read();
         }
@@ -142,13 +142,13 @@ class CardText {
     }
 
     /** Something tried at the bench; what was struck out stays and says so. */
-    TestView test(BenchTest test, Optional<String> outcome) {
+    TestView test(BenchRecord test, Optional<String> outcome) {
         String said = test.struck() ? say.test_struck() : outcome.map(this::outcome).orElseGet(say::test_open);
         String name = test.kind() == BenchTestKind.LENGTH ? say.test_length() : words().test(test.kind().code());
         return new TestView(name, test.kind() == BenchTestKind.LENGTH && !test.struck() ? say.test_measured() : said, say.test_started(moment(test.begun())) + unwatched(test));
     }
 
-    private String unwatched(BenchTest test) {
+    private String unwatched(BenchRecord test) {
         return BenchTestGap.during(test).stream().map(gap -> "; " + say.test_unwatched(moment(gap.from()), moment(gap.to()))).collect(Collectors.joining());
     }
 

@@ -3,7 +3,7 @@ package foretress.card;
 import foretress.assessment.Assessment;
 import foretress.assessment.Situation;
 import foretress.assessment.Weight;
-import foretress.bench.BenchTests;
+import foretress.bench.BenchRecords;
 import foretress.card.CardView.DecisionView;
 import foretress.card.CardView.DoneView;
 import foretress.card.CardView.Line;
@@ -33,7 +33,7 @@ import foretress.intake.KeptAssessment;
 import foretress.intake.StrandMaps;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answers;
-import foretress.skintest.SkinTests;
+import foretress.skintest.SkinTestHistory;
 import foretress.visit.Client;
 import foretress.visit.Clients;
 import foretress.visit.State;
@@ -61,8 +61,8 @@ class Cards {
     private final Closings closings;
     private final CardHistory history;
     private final Consents consents;
-    private final SkinTests skinTests;
-    private final BenchTests benchTests;
+    private final SkinTestHistory skinTests;
+    private final BenchRecords benchTests;
     private final Knowledge knowledge;
     private final CardText text;
     private final HairPhotos photos;
@@ -71,7 +71,7 @@ class Cards {
     private final CardWords say;
 
     Cards(Clients clients, Visits visits, Intake intake, Assessments assessments, BookedChemistry chemistry, Decisions decisions, Closings closings,
-          CardHistory history, Consents consents, SkinTests skinTests, BenchTests benchTests, Knowledge knowledge, CardText text, HairPhotos photos,
+          CardHistory history, Consents consents, SkinTestHistory skinTests, BenchRecords benchTests, Knowledge knowledge, CardText text, HairPhotos photos,
           ClosingSaid said, ClosingWords closing, CardWords say) {
         this.clients = clients;
         this.visits = visits;

@@ -2,10 +2,10 @@ package foretress.closing;
 
 import foretress.assessment.Placing;
 import foretress.bench.BenchNumber;
-import foretress.bench.BenchTest;
+import foretress.bench.BenchRecord;
+import foretress.bench.BenchRecords;
 import foretress.bench.BenchTestKind;
 import foretress.bench.BenchTestTrial;
-import foretress.bench.BenchTests;
 import foretress.closing.Closing.Planned;
 import foretress.closing.Closing.Used;
 import foretress.knowledge.Knowledge;
@@ -20,10 +20,10 @@ import java.util.Optional;
 @Singleton
 class ClosingPlan {
     private final PlannedProducts products;
-    private final BenchTests tests;
+    private final BenchRecords tests;
     private final Knowledge knowledge;
 
-    ClosingPlan(PlannedProducts products, BenchTests tests, Knowledge knowledge) {
+    ClosingPlan(PlannedProducts products, BenchRecords tests, Knowledge knowledge) {
         this.products = products;
         this.tests = tests;
         this.knowledge = knowledge;
@@ -44,7 +44,7 @@ class ClosingPlan {
         return new Planned(product, named.map(PlannedProducts.Planned::shade).orElse(""), strength, tried.map(one -> Integer.toString(one.minutes())).orElse(""));
     }
 
-    private static boolean isTrial(BenchTest test) {
+    private static boolean isTrial(BenchRecord test) {
         return test.kind() == BenchTestKind.STRAND || test.kind() == BenchTestKind.CUTTING;
     }
 

@@ -5,7 +5,7 @@ import foretress.assessment.RuleSet;
 import foretress.assessment.Service;
 import foretress.assessment.Step;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import foretress.visit.Booked;
 import java.time.LocalDate;
 import java.util.List;
@@ -16,10 +16,10 @@ public final class DoneHere {
     private DoneHere() {}
 
     /** One entry for each step that leaves something in or on the hair; a cut or a lash tint leaves none. */
-    public static List<Treatment> of(Booked done, LocalDate day, RuleSet rules) {
+    public static List<SaidTreatment> of(Booked done, LocalDate day, RuleSet rules) {
         Placing placing = rules.service(done.serviceId()).map(Service::placing).orElse(Placing.ANYWHERE);
         return done.stepIds().stream().flatMap(id -> rules.step(id).stream()).flatMap(step -> what(step, placing)
-            .map(what -> new Treatment(what, new SaidDate.OnDay(day), zone(step, placing), "salon", "once")).stream()).distinct().toList();
+            .map(what -> new SaidTreatment(what, new SaidDate.OnDay(day), zone(step, placing), "salon", "once")).stream()).distinct().toList();
     }
 
     private static Optional<String> what(Step step, Placing placing) {

@@ -1,7 +1,7 @@
 package foretress.closing;
 
 import foretress.ledger.Ledger;
-import foretress.picture.Redrawn;
+import foretress.picture.RedrawnPhoto;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -41,14 +41,14 @@ public class HairPhotos {
     }
 
     /** @return false when the visit has as many as it may have */
-    public boolean add(UUID visitId, HairPhoto.Moment moment, Redrawn drawn, UUID by) {
+    public boolean add(UUID visitId, HairPhoto.Moment moment, RedrawnPhoto drawn, UUID by) {
         return QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
             return HairPhoto.of(visitId).size() < MOST && keep(visit, moment, drawn, by);
         });
     }
 
-    private boolean keep(Visit visit, HairPhoto.Moment moment, Redrawn drawn, UUID by) {
+    private boolean keep(Visit visit, HairPhoto.Moment moment, RedrawnPhoto drawn, UUID by) {
         new HairPhoto(visit, moment, by, clock.instant(), place -> vault.seal(visit.client.id, place, drawn.jpeg())).persist();
         ledger.note(by.toString(), "photo of the hair kept, with the client's leave", visit.id.toString());
         return true;

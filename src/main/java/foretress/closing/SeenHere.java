@@ -8,7 +8,7 @@ import foretress.questionnaire.Answers;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import foretress.visit.Booked;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -50,7 +50,7 @@ final class SeenHere {
 
     /** Heat or smoke where peroxide met the hair: something is in it that nobody had told of. */
     static Optional<Answers> heat(Closing closing, LocalDate day) {
-        Treatment unknown = new Treatment(Treatment.DONT_KNOW, new SaidDate.OnDay(day), "whole", Treatment.DONT_KNOW, Treatment.ONCE);
+        SaidTreatment unknown = new SaidTreatment(SaidTreatment.DONT_KNOW, new SaidDate.OnDay(day), "whole", SaidTreatment.DONT_KNOW, SaidTreatment.ONCE);
         return closing.wrong().kinds().contains("heat") ? Optional.of(Answers.NONE.with("treatments", new Answer.Treatments(List.of(unknown)))) : Optional.empty();
     }
 

@@ -2,7 +2,7 @@ package foretress.consent;
 
 import com.lowagie.text.Document;
 import com.lowagie.text.pdf.PdfWriter;
-import foretress.consent.Sheet.Cell;
+import foretress.consent.PaperFlow.Cell;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
@@ -30,7 +30,7 @@ public final class BlankForm {
     private final ConsentWords words;
     private final Dates dates;
     private final Map<String, String> places;
-    private Sheet sheet;
+    private PaperFlow sheet;
     private int pages;
     /** By question id, as printed so far. */
     private final Map<String, Integer> numbers = new HashMap<>();
@@ -57,20 +57,20 @@ public final class BlankForm {
     }
 
     private byte[] print(PaperSize size, Instant made) {
-        Archive.rehearse(size, (document, writer) -> fill(sheet(size, document, writer)));
+        ArchivePdf.rehearse(size, (document, writer) -> fill(sheet(size, document, writer)));
         pages = sheet.pages();
-        return new Archive(say("title"), asked.salon().name(), words.language(), made)
+        return new ArchivePdf(say("title"), asked.salon().name(), words.language(), made)
             .make(size, (document, writer) -> fill(sheet(size, document, writer)));
     }
 
-    private Sheet sheet(PaperSize size, Document document, PdfWriter writer) {
-        return new Sheet(size, Direction.ofLanguage(Locale.forLanguageTag(words.language())), document, writer, this::frame);
+    private PaperFlow sheet(PaperSize size, Document document, PdfWriter writer) {
+        return new PaperFlow(size, Direction.ofLanguage(Locale.forLanguageTag(words.language())), document, writer, this::frame);
     }
 
-    private void frame(Sheet page, int at) {
+    private void frame(PaperFlow page, int at) {
         PageFrame.punchMarks(page);
-        page.at(page.size.height - 46, Cell.of(0, page.width * 0.6f, Face.HEADING, 16, 18, asked.salon().name()));
-        page.at(page.size.height - 46, Cell.of(page.width * 0.6f, page.width * 0.4f, Face.TEXT, 10.5f, 14,
+        page.at(page.size.height - 46, Cell.of(0, page.width * 0.6f, FontFace.HEADING, 16, 18, asked.salon().name()));
+        page.at(page.size.height - 46, Cell.of(page.width * 0.6f, page.width * 0.4f, FontFace.TEXT, 10.5f, 14,
             PageFrame.shortened(asked.client())).toEnd());
         page.moveTo(page.size.height - 74);
         PageFrame.mastheadRule(page);
@@ -78,15 +78,15 @@ public final class BlankForm {
         page.down(18);
     }
 
-    private void fill(Sheet fresh) {
+    private void fill(PaperFlow fresh) {
         sheet = fresh;
         numbers.clear();
-        sheet.row(Cell.of(0, sheet.width, Face.HEADING, 25, 29, say("title")));
+        sheet.row(Cell.of(0, sheet.width, FontFace.HEADING, 25, 29, say("title")));
         sheet.down(6);
-        sheet.row(Cell.of(0, sheet.width, Face.TEXT, TEXT, LEADING, dates.weekday(asked.visit().startsAt()) + " · "
+        sheet.row(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, LEADING, dates.weekday(asked.visit().startsAt()) + " · "
             + String.join(", ", asked.visit().services())));
         sheet.down(4);
-        sheet.row(Cell.of(0, sheet.width, Face.TEXT, TEXT, LEADING, say("lead")));
+        sheet.row(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, LEADING, say("lead")));
         notice();
         asked.questionnaire().topics().forEach(this::topic);
         end();
@@ -95,8 +95,8 @@ public final class BlankForm {
     private void notice() {
         heading(asked.notice().heading());
         for (var element : asked.notice().elements()) {
-            var answer = Cell.of(126, sheet.width - 126, Face.TEXT, 9.5f, 13, element.text());
-            sheet.row(Cell.of(0, 118, Face.LABEL, 10.5f, 13, element.heading()), answer);
+            var answer = Cell.of(126, sheet.width - 126, FontFace.TEXT, 9.5f, 13, element.text());
+            sheet.row(Cell.of(0, 118, FontFace.LABEL, 10.5f, 13, element.heading()), answer);
             sheet.down(3);
         }
         sheet.down(3);
@@ -116,18 +116,18 @@ public final class BlankForm {
     private void heading(String heading) {
         sheet.need(90);
         sheet.gap(14);
-        sheet.row(Cell.of(0, sheet.width, Face.HEADING, 15.5f, 19, heading));
+        sheet.row(Cell.of(0, sheet.width, FontFace.HEADING, 15.5f, 19, heading));
         sheet.down(5);
     }
 
     private void question(Question question) {
         var own = asked.words().question(question.id());
-        var ask = Cell.of(21, sheet.width - 21, Face.STATEMENT, 13, 17, own.ask());
+        var ask = Cell.of(21, sheet.width - 21, FontFace.STATEMENT, 13, 17, own.ask());
         sheet.need(sheet.height(ask) + 52);
         question.when().forEach(this::onlyIf);
-        sheet.row(Cell.of(0, 20, Face.STRONG, TEXT, 17, String.valueOf(numberOf(question))), ask);
+        sheet.row(Cell.of(0, 20, FontFace.STRONG, TEXT, 17, String.valueOf(numberOf(question))), ask);
         if (!own.hint().isEmpty()) {
-            sheet.row(Cell.of(21, sheet.width - 21, Face.TEXT, 9.5f, 13, own.hint()));
+            sheet.row(Cell.of(21, sheet.width - 21, FontFace.TEXT, 9.5f, 13, own.hint()));
         }
         sheet.down(3);
         answer(question);
@@ -145,7 +145,7 @@ public final class BlankForm {
         }
         var options = codes.stream().map(code -> asked.words().option(earlier, code)).toList();
         var listed = options.stream().reduce((before, last) -> words.say("blank.or", Map.of("before", before, "last", last))).orElse("");
-        sheet.row(Cell.of(21, sheet.width - 21, Face.LABEL, TEXT, 15, words.say("blank.only-if",
+        sheet.row(Cell.of(21, sheet.width - 21, FontFace.LABEL, TEXT, 15, words.say("blank.only-if",
             Map.of("options", listed, "number", String.valueOf(numbers.get(earlier))))));
     }
 
@@ -154,14 +154,14 @@ public final class BlankForm {
             case ONE_OF -> boxes(question);
             case SEVERAL_OF -> {
                 if (asked.words().question(question.id()).hint().isEmpty()) {
-                    sheet.row(Cell.of(21, sheet.width - 21, Face.TEXT, 9.5f, 13, say("several")));
+                    sheet.row(Cell.of(21, sheet.width - 21, FontFace.TEXT, 9.5f, 13, say("several")));
                 }
                 boxes(question);
             }
             case SAID_DATE -> labelled(question, say("when"));
             case HAIR_LENGTH -> labelled(question, say("length"));
             case TREATMENTS -> {
-                sheet.row(Cell.of(21, sheet.width - 21, Face.TEXT, 9.5f, 13, kinds(question)));
+                sheet.row(Cell.of(21, sheet.width - 21, FontFace.TEXT, 9.5f, 13, kinds(question)));
                 grid(TREATMENTS, "what", "date", "where", "by", "again");
             }
             case MEDICINES -> grid(MEDICINES, "medicine", "dose", "route", "last");
@@ -188,7 +188,7 @@ public final class BlankForm {
     /** As many columns as the longest option leaves room for, three at most. */
     private void boxes(Question question) {
         var options = codes(question).stream().map(code -> asked.words().option(question.id(), code)).toList();
-        var longest = options.stream().map(option -> Face.TEXT.width(option, TEXT)).max(Float::compare).orElse(0f) + 26;
+        var longest = options.stream().map(option -> FontFace.TEXT.width(option, TEXT)).max(Float::compare).orElse(0f) + 26;
         var columns = Math.max(1, Math.min(3, (int) ((sheet.width - 21) / longest)));
         var width = (sheet.width - 21) / columns;
         for (var first = 0; first < options.size(); first += columns) {
@@ -205,7 +205,7 @@ public final class BlankForm {
     }
 
     private void box(String text, float start, float width) {
-        var words = Cell.of(start + 17, width - 17, Face.TEXT, TEXT, LEADING, text);
+        var words = Cell.of(start + 17, width - 17, FontFace.TEXT, TEXT, LEADING, text);
         sheet.need(sheet.height(words));
         sheet.ink.saveState();
         sheet.ink.setLineWidth(0.9f);
@@ -217,8 +217,8 @@ public final class BlankForm {
     }
 
     private void labelled(Question question, String label) {
-        var words = Cell.of(21, sheet.width * 0.6f, Face.TEXT, TEXT, LEADING, label);
-        var written = 21 + Math.min(sheet.width * 0.6f, Face.TEXT.width(label, TEXT)) + 8;
+        var words = Cell.of(21, sheet.width * 0.6f, FontFace.TEXT, TEXT, LEADING, label);
+        var written = 21 + Math.min(sheet.width * 0.6f, FontFace.TEXT.width(label, TEXT)) + 8;
         sheet.need(LINE);
         sheet.down(4);
         sheet.row(words);
@@ -243,7 +243,7 @@ public final class BlankForm {
         var width = (sheet.width - 21) / columns.length;
         var heads = new Cell[columns.length];
         for (var i = 0; i < columns.length; i++) {
-            heads[i] = Cell.of(21 + i * width, width - 8, Face.LABEL, TEXT, 14, say(columns[i]));
+            heads[i] = Cell.of(21 + i * width, width - 8, FontFace.LABEL, TEXT, 14, say(columns[i]));
         }
         sheet.row(heads);
         sheet.rule(21, sheet.width - 21, 0.75f, 0);
@@ -266,8 +266,8 @@ public final class BlankForm {
         sheet.rule(0, sheet.width * 0.6f, 0.9f, 0);
         sheet.rule(sheet.width * 0.66f, sheet.width * 0.34f, 0.9f, 0);
         sheet.down(3);
-        sheet.row(Cell.of(0, sheet.width * 0.6f, Face.TEXT, TEXT, LEADING, say("signature")),
-            Cell.of(sheet.width * 0.66f, sheet.width * 0.34f, Face.TEXT, TEXT, LEADING, say("on")));
+        sheet.row(Cell.of(0, sheet.width * 0.6f, FontFace.TEXT, TEXT, LEADING, say("signature")),
+            Cell.of(sheet.width * 0.66f, sheet.width * 0.34f, FontFace.TEXT, TEXT, LEADING, say("on")));
     }
 
     private String say(String key) {

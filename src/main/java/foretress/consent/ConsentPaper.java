@@ -3,7 +3,7 @@ package foretress.consent;
 import foretress.consent.ConsentText.Line;
 import foretress.consent.ConsentText.Part;
 import foretress.consent.ConsentText.Section;
-import foretress.consent.Sheet.Cell;
+import foretress.consent.PaperFlow.Cell;
 import java.util.List;
 
 /**
@@ -20,13 +20,13 @@ public final class ConsentPaper {
 
     private final ConsentInput input;
     private final ConsentText text;
-    private final Mark mark;
+    private final SignatureMark mark;
     private final HowSigned how;
     private final PaperWords words;
     private int pages;
-    private Sheet sheet;
+    private PaperFlow sheet;
 
-    private ConsentPaper(ConsentInput input, ConsentText text, Mark mark, HowSigned how) {
+    private ConsentPaper(ConsentInput input, ConsentText text, SignatureMark mark, HowSigned how) {
         this.input = input;
         this.text = text;
         this.mark = mark;
@@ -35,7 +35,7 @@ public final class ConsentPaper {
     }
 
     /** The document's bytes; the same arguments give the same bytes. */
-    public static byte[] print(ConsentInput input, ConsentText text, Mark mark, HowSigned how, PaperSize size) {
+    public static byte[] print(ConsentInput input, ConsentText text, SignatureMark mark, HowSigned how, PaperSize size) {
         return new ConsentPaper(input, text, mark, how).print(size);
     }
 
@@ -47,13 +47,13 @@ public final class ConsentPaper {
 
     /** Set twice: only after the first time it is known how many pages there are. */
     private byte[] print(PaperSize size) {
-        Archive.rehearse(size, (document, writer) -> fill(new Sheet(size, words.direction(), document, writer, this::frame)));
+        ArchivePdf.rehearse(size, (document, writer) -> fill(new PaperFlow(size, words.direction(), document, writer, this::frame)));
         pages = sheet.pages();
-        return new Archive(words.title(), input.salon().name(), text.language(), how.evidence().signedAt())
-            .make(size, (document, writer) -> fill(new Sheet(size, words.direction(), document, writer, this::frame)));
+        return new ArchivePdf(words.title(), input.salon().name(), text.language(), how.evidence().signedAt())
+            .make(size, (document, writer) -> fill(new PaperFlow(size, words.direction(), document, writer, this::frame)));
     }
 
-    private void fill(Sheet fresh) {
+    private void fill(PaperFlow fresh) {
         sheet = fresh;
         title();
         for (var section : text.sections()) {
@@ -72,12 +72,12 @@ public final class ConsentPaper {
 
     // Every page: masthead, punch marks, foot.
 
-    private void frame(Sheet page, int number) {
+    private void frame(PaperFlow page, int number) {
         PageFrame.punchMarks(page);
-        var name = Cell.of(0, page.width * 0.62f, Face.HEADING, 16, 18, input.salon().name());
+        var name = Cell.of(0, page.width * 0.62f, FontFace.HEADING, 16, 18, input.salon().name());
         page.at(page.size.height - 46, name);
         if (number == 1) {
-            page.at(page.size.height - 65, Cell.of(0, page.width * 0.62f, Face.TEXT, TEXT, 14, words.address()));
+            page.at(page.size.height - 65, Cell.of(0, page.width * 0.62f, FontFace.TEXT, TEXT, 14, words.address()));
             page.at(page.size.height - 46, atEnd(page, words.signedAt()));
             words.supersedes().ifPresent(line -> page.at(page.size.height - 60, atEnd(page, line)));
         } else {
@@ -89,12 +89,12 @@ public final class ConsentPaper {
         page.down(number == 1 ? 20 : 18);
     }
 
-    private static Cell atEnd(Sheet page, String line) {
-        return Cell.of(page.width * 0.64f, page.width * 0.36f, Face.TEXT, 10.5f, 14, line).toEnd();
+    private static Cell atEnd(PaperFlow page, String line) {
+        return Cell.of(page.width * 0.64f, page.width * 0.36f, FontFace.TEXT, 10.5f, 14, line).toEnd();
     }
 
     private void title() {
-        sheet.row(Cell.of(0, sheet.width, Face.HEADING, 25, 29, text.title()));
+        sheet.row(Cell.of(0, sheet.width, FontFace.HEADING, 25, 29, text.title()));
         sheet.down(9);
     }
 
@@ -121,7 +121,7 @@ public final class ConsentPaper {
     private void heading(String heading, float withWhatFollows) {
         sheet.need(withWhatFollows + 40);
         sheet.gap(15);
-        sheet.row(Cell.of(0, sheet.width, Face.HEADING, 15.5f, 19, heading));
+        sheet.row(Cell.of(0, sheet.width, FontFace.HEADING, 15.5f, 19, heading));
         sheet.down(5);
     }
 
@@ -147,8 +147,8 @@ public final class ConsentPaper {
             sheet.rule(start, column, 0.75f, 0.6f);
             sheet.down(4.5f);
             sheet.row(
-                Cell.of(start, 62, Face.LABEL, 12, TEXT_LEADING, pair.label()),
-                Cell.of(start + 63, column - 63, pair == pairs.get(0) && start == 0 ? Face.STRONG : Face.TEXT, TEXT, TEXT_LEADING, pair.value()));
+                Cell.of(start, 62, FontFace.LABEL, 12, TEXT_LEADING, pair.label()),
+                Cell.of(start + 63, column - 63, pair == pairs.get(0) && start == 0 ? FontFace.STRONG : FontFace.TEXT, TEXT, TEXT_LEADING, pair.value()));
             sheet.down(4);
         }
         sheet.moveTo(start == 0 ? sheet.cursor() : Math.min(lowest, sheet.cursor()));
@@ -156,8 +156,8 @@ public final class ConsentPaper {
 
     private void statement(Line.Statement statement) {
         sheet.row(
-            Cell.of(0, 20, Face.STRONG, 11.5f, STATEMENT_LEADING, String.valueOf(statement.number())),
-            Cell.of(21, sheet.width - 21, Face.STATEMENT, STATEMENT, STATEMENT_LEADING, statement.text()));
+            Cell.of(0, 20, FontFace.STRONG, 11.5f, STATEMENT_LEADING, String.valueOf(statement.number())),
+            Cell.of(21, sheet.width - 21, FontFace.STATEMENT, STATEMENT, STATEMENT_LEADING, statement.text()));
         sheet.down(4);
     }
 
@@ -169,8 +169,8 @@ public final class ConsentPaper {
 
     private void finding(Line.Finding finding) {
         var cells = new Cell[] {
-            Cell.of(20, 98, Face.STRONG, TEXT, TEXT_LEADING, finding.word()),
-            Cell.of(122, sheet.width - 122, Face.TEXT, TEXT, TEXT_LEADING, finding.text())};
+            Cell.of(20, 98, FontFace.STRONG, TEXT, TEXT_LEADING, finding.word()),
+            Cell.of(122, sheet.width - 122, FontFace.TEXT, TEXT, TEXT_LEADING, finding.text())};
         ruled(cells, () -> WeightShapes.draw(sheet.ink, finding.weight(), sheet.left(0, 13), sheet.cursor() + 0.6f, 14,
             sheet.direction == Direction.RIGHT_TO_LEFT));
     }
@@ -183,7 +183,7 @@ public final class ConsentPaper {
     private void strand(List<Line> words) {
         input.strand().ifPresent(strand -> StrandPainter.draw(sheet, strand.drawing()));
         sheet.down(6);
-        words.forEach(line -> sheet.row(Cell.of(0, sheet.width, Face.TEXT, 9.5f, STRAND_LEADING, line.plain())));
+        words.forEach(line -> sheet.row(Cell.of(0, sheet.width, FontFace.TEXT, 9.5f, STRAND_LEADING, line.plain())));
     }
 
     private void ruled(Cell[] cells, Runnable beside) {
@@ -196,9 +196,9 @@ public final class ConsentPaper {
     }
 
     private void limits(Line.Pair test) {
-        var limits = Cell.of(0, sheet.width, Face.TEXT, TEXT, TEXT_LEADING, test.value());
+        var limits = Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, test.value());
         sheet.need(TEXT_LEADING + sheet.height(limits));
-        sheet.row(Cell.of(0, sheet.width, Face.STRONG, TEXT, TEXT_LEADING, test.label()));
+        sheet.row(Cell.of(0, sheet.width, FontFace.STRONG, TEXT, TEXT_LEADING, test.label()));
         sheet.row(limits);
         sheet.down(5);
     }
@@ -208,20 +208,20 @@ public final class ConsentPaper {
             sheet.need(52);
             sheet.rule();
             sheet.down(7);
-            sheet.row(Cell.of(0, sheet.width, Face.LABEL, 12, TEXT_LEADING, topic.text()));
+            sheet.row(Cell.of(0, sheet.width, FontFace.LABEL, 12, TEXT_LEADING, topic.text()));
             sheet.down(3);
         } else if (line instanceof Line.Pair pair) {
             var split = sheet.width * 0.55f;
             ruled(new Cell[] {
-                Cell.of(0, split - 12, Face.TEXT, TEXT, TEXT_LEADING, pair.label()),
-                Cell.of(split, sheet.width - split, Face.STRONG, TEXT, TEXT_LEADING, pair.value())}, () -> {});
+                Cell.of(0, split - 12, FontFace.TEXT, TEXT, TEXT_LEADING, pair.label()),
+                Cell.of(split, sheet.width - split, FontFace.STRONG, TEXT, TEXT_LEADING, pair.value())}, () -> {});
         } else {
             paragraph(line.plain());
         }
     }
 
     private void paragraph(String paragraph) {
-        sheet.row(Cell.of(0, sheet.width, Face.TEXT, TEXT, TEXT_LEADING, paragraph));
+        sheet.row(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, paragraph));
         sheet.down(3);
     }
 
@@ -229,8 +229,8 @@ public final class ConsentPaper {
     private void urgent(Section section) {
         var inset = 14f;
         var cells = section.lines().stream()
-            .map(line -> Cell.of(inset, sheet.width - 2 * inset, Face.TEXT, TEXT, TEXT_LEADING, line.plain())).toList();
-        var heading = Cell.of(inset, sheet.width - 2 * inset, Face.HEADING, 15.5f, 19, section.heading());
+            .map(line -> Cell.of(inset, sheet.width - 2 * inset, FontFace.TEXT, TEXT, TEXT_LEADING, line.plain())).toList();
+        var heading = Cell.of(inset, sheet.width - 2 * inset, FontFace.HEADING, 15.5f, 19, section.heading());
         var height = (float) cells.stream().mapToDouble(cell -> sheet.height(cell) + 3).sum() + sheet.height(heading) + 22;
         sheet.need(height + 20);
         sheet.gap(16);
@@ -251,9 +251,9 @@ public final class ConsentPaper {
         MarkDrawing.draw(sheet, mark, sheet.width * 0.49f);
         Hairline.draw(sheet.ink, sheet.left(0, 0), sheet.cursor(), sheet.width * 0.49f * (sheet.direction == Direction.RIGHT_TO_LEFT ? -1 : 1));
         sheet.down(6);
-        var caption = Cell.of(0, sheet.width * 0.49f, Face.TEXT, TEXT, TEXT_LEADING, words.caption(mark));
+        var caption = Cell.of(0, sheet.width * 0.49f, FontFace.TEXT, TEXT, TEXT_LEADING, words.caption(mark));
         if (input.purpose() == ConsentInput.Purpose.SERVICE && text.sections().stream().anyMatch(section -> section.part() == Part.TESTS)) {
-            var owed = Cell.of(beside, sheet.width - beside, Face.TEXT, TEXT, TEXT_LEADING, words.say("owed"));
+            var owed = Cell.of(beside, sheet.width - beside, FontFace.TEXT, TEXT, TEXT_LEADING, words.say("owed"));
             var bottom = sheet.cursor() - sheet.height(caption);
             sheet.at(Math.min(top, bottom + sheet.height(owed)), owed);
         }
@@ -262,13 +262,13 @@ public final class ConsentPaper {
 
     private void howSigned() {
         var story = words.story(mark);
-        heading(words.say("how.heading"), sheet.height(Cell.of(0, sheet.width, Face.TEXT, TEXT, TEXT_LEADING, story)) + 66);
+        heading(words.say("how.heading"), sheet.height(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, story)) + 66);
         paragraph(story);
         sheet.down(2);
         for (var print : words.prints()) {
             sheet.row(
-                Cell.of(0, 72, Face.LABEL, 10, 12, print.getKey()),
-                Cell.of(73, sheet.width - 73, Face.TEXT, SMALL, 12, print.getValue()));
+                Cell.of(0, 72, FontFace.LABEL, 10, 12, print.getKey()),
+                Cell.of(73, sheet.width - 73, FontFace.TEXT, SMALL, 12, print.getValue()));
         }
     }
 }

@@ -105,7 +105,7 @@ public record ConsentText(String language, String version, String salt, String t
         }
     }
 
-    public static ConsentText of(ConsentInput input, Wording words) {
+    public static ConsentText of(ConsentInput input, ConsentSentences words) {
         var writer = new ConsentWriter(input, words);
         return input.purpose() == ConsentInput.Purpose.SKIN_TEST ? writer.writeSkinTest() : writer.write();
     }

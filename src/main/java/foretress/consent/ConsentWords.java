@@ -16,7 +16,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * The wording of notice and consent, read from {@code knowledge/words/<language>/consent.yaml}; English where a language
  * has none.
  */
-public final class ConsentWords implements Wording {
+public final class ConsentWords implements ConsentSentences {
     private static final String FALLBACK = "en";
     private static final Pattern PLACE = Pattern.compile("\\{([A-Za-z]+)}");
     private static final Map<String, ConsentWords> READ = new ConcurrentHashMap<>();

@@ -16,14 +16,14 @@ import java.util.stream.Stream;
 /** Puts one visit's particulars, findings and answers into the sentences of a consent. */
 final class ConsentWriter {
     private final ConsentInput input;
-    private final Wording words;
+    private final ConsentSentences words;
     private final Locale locale;
     private final Dates dates;
     private final Direction direction;
     private final List<ConsentInput.Test> tests;
     private final Map<String, String> places;
 
-    ConsentWriter(ConsentInput input, Wording words) {
+    ConsentWriter(ConsentInput input, ConsentSentences words) {
         this.input = input;
         this.words = words;
         this.locale = Locale.forLanguageTag(words.language());

@@ -40,7 +40,7 @@ public class Consents {
      * @throws OtherVisit when the form was made for another one
      * @throws Evidence.Missing when not every statement of the text was agreed to
      */
-    public SignedConsent sign(ConsentInput input, Mark mark, Evidence evidence, PaperSize size,
+    public SignedConsent sign(ConsentInput input, SignatureMark mark, Evidence evidence, PaperSize size,
             BiConsumer<Visit, SignedConsent> along) {
         return QuarkusTransaction.requiringNew().call(() -> {
             var visit = locked(input.visit().id());
@@ -130,7 +130,7 @@ public class Consents {
         return earlier;
     }
 
-    private SignedConsent keep(ConsentInput input, ConsentText text, Mark mark, Evidence evidence, PaperSize size) {
+    private SignedConsent keep(ConsentInput input, ConsentText text, SignatureMark mark, Evidence evidence, PaperSize size) {
         var before = all(input.visit().id(), input.purpose()).stream().findFirst();
         var how = new HowSigned(UUID.randomUUID(), before.map(one -> one.versionNo()).orElse(0) + 1,
             before.map(one -> new HowSigned.Superseded(one.id(), one.versionNo(), one.signedAt())), evidence);

@@ -12,18 +12,18 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 
 /** Everything kept about one signing, as JSON: the story, the mark itself, the hash of the document made of them. */
-public record KeptEvidence(HowSigned how, Mark mark, String pdfSha256) {
+public record KeptEvidence(HowSigned how, SignatureMark mark, String pdfSha256) {
     private static final ObjectMapper JSON = JsonMapper.builder()
         .addModules(new JavaTimeModule(), new Jdk8Module())
         .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
-        .addMixIn(Mark.class, KindOfMark.class)
+        .addMixIn(SignatureMark.class, KindOfMark.class)
         .build();
 
     /** How JSON tells a drawing from a name. */
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
     @JsonSubTypes({
-        @JsonSubTypes.Type(value = Mark.Drawn.class, name = "drawn"),
-        @JsonSubTypes.Type(value = Mark.Typed.class, name = "typed")})
+        @JsonSubTypes.Type(value = SignatureMark.Drawn.class, name = "drawn"),
+        @JsonSubTypes.Type(value = SignatureMark.Typed.class, name = "typed")})
     private interface KindOfMark {}
 
     byte[] bytes() {

@@ -1,7 +1,7 @@
 package foretress.consent;
 
 import com.lowagie.text.pdf.PdfContentByte;
-import foretress.consent.Sheet.Cell;
+import foretress.consent.PaperFlow.Cell;
 import java.util.List;
 
 /** The client's mark as lines or letters, above the hair it is written on. */
@@ -12,23 +12,23 @@ final class MarkDrawing {
     private MarkDrawing() {}
 
     /** Draws the mark and leaves the cursor where its base line goes. */
-    static void draw(Sheet sheet, Mark mark, float width) {
-        if (mark instanceof Mark.Drawn drawn) {
+    static void draw(PaperFlow sheet, SignatureMark mark, float width) {
+        if (mark instanceof SignatureMark.Drawn drawn) {
             strokes(sheet, drawn, width);
-        } else if (mark instanceof Mark.Typed typed) {
+        } else if (mark instanceof SignatureMark.Typed typed) {
             letters(sheet, typed.name(), width);
         }
     }
 
-    private static void letters(Sheet sheet, String name, float width) {
-        var wanted = Face.LABEL.width(name, 1);
+    private static void letters(PaperFlow sheet, String name, float width) {
+        var wanted = FontFace.LABEL.width(name, 1);
         var size = Math.max(11, Math.min(26, (width - 12) / wanted));
         sheet.down(size < 20 ? 10 : 4);
-        sheet.row(Cell.of(6, width - 6, Face.LABEL, size, size * 1.25f, name));
+        sheet.row(Cell.of(6, width - 6, FontFace.LABEL, size, size * 1.25f, name));
         sheet.down(1);
     }
 
-    private static void strokes(Sheet sheet, Mark.Drawn drawn, float width) {
+    private static void strokes(PaperFlow sheet, SignatureMark.Drawn drawn, float width) {
         var height = Math.min(HIGHEST, (float) (width / drawn.aspect()));
         var shown = (float) (height * drawn.aspect());
         var ink = sheet.ink;

@@ -49,7 +49,7 @@ public record Notice(String language, String version, String heading, List<Eleme
         }
     }
 
-    public static Notice of(String language, ConsentInput.Salon salon, Terms terms, Wording words) {
+    public static Notice of(String language, ConsentInput.Salon salon, Terms terms, ConsentSentences words) {
         var places = Map.of(
             "salon", salon.name(), "address", salon.address() + ", " + salon.town(), "phone", salon.phone(),
             "email", salon.email(), "years", String.valueOf(terms.keepYears()), "age", String.valueOf(terms.minorAge()),
@@ -62,7 +62,7 @@ public record Notice(String language, String version, String heading, List<Eleme
     }
 
     /** What the law of the place settles is said per place; the rest is the same everywhere. */
-    private static String text(String id, Terms terms, Wording words) {
+    private static String text(String id, Terms terms, ConsentSentences words) {
         var here = "notice." + id + "." + terms.authority();
         return words.has(here) ? here : "notice." + id + ".text";
     }

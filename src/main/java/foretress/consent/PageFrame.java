@@ -1,6 +1,6 @@
 package foretress.consent;
 
-import foretress.consent.Sheet.Cell;
+import foretress.consent.PaperFlow.Cell;
 
 /** What every page carries: the double rule, two punch marks, the hair over the foot. */
 final class PageFrame {
@@ -9,14 +9,14 @@ final class PageFrame {
 
     private PageFrame() {}
 
-    static void mastheadRule(Sheet page) {
+    static void mastheadRule(PaperFlow page) {
         page.rule(0, page.width, 2, 0);
         page.down(3.2f);
         page.rule(0, page.width, 0.75f, 0);
     }
 
     /** Two circles 80 mm apart (ISO 838), where the punch of a folder bites. */
-    static void punchMarks(Sheet page) {
+    static void punchMarks(PaperFlow page) {
         var ink = page.ink;
         var x = page.left(-50.5f, 0);
         ink.saveState();
@@ -30,11 +30,11 @@ final class PageFrame {
         ink.restoreState();
     }
 
-    static void foot(Sheet page, String what, String number) {
+    static void foot(PaperFlow page, String what, String number) {
         var leftward = page.direction == Direction.RIGHT_TO_LEFT;
         Hairline.drawWithBulb(page.ink, page.left(0, 0), 56, leftward ? -page.width : page.width);
-        page.at(47, Cell.of(0, page.width * 0.8f, Face.TEXT, 10, 12, what));
-        page.at(47, Cell.of(page.width * 0.8f, page.width * 0.2f, Face.TEXT, 10, 12, number).toEnd());
+        page.at(47, Cell.of(0, page.width * 0.8f, FontFace.TEXT, 10, 12, what));
+        page.at(47, Cell.of(page.width * 0.8f, page.width * 0.2f, FontFace.TEXT, 10, 12, number).toEnd());
     }
 
     /** A name as it fits into one line of the frame; the whole name stands under the title. */

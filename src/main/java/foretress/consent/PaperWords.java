@@ -70,7 +70,7 @@ final class PaperWords {
         return words.say("paper.page", Map.of("page", String.valueOf(page), "pages", String.valueOf(pages)));
     }
 
-    String caption(Mark mark) {
+    String caption(SignatureMark mark) {
         var caption = say(mark.kind().code());
         return how.evidence().guardian()
             .map(guardian -> caption + ", " + words.say("paper.for-client", Map.of("guardian", isolate(guardian.name()),
@@ -78,7 +78,7 @@ final class PaperWords {
             .orElse(caption);
     }
 
-    String story(Mark mark) {
+    String story(SignatureMark mark) {
         var checked = how.evidence().birthDate().result().name().toLowerCase(Locale.ROOT);
         List<String> keys = input.purpose() == ConsentInput.Purpose.SERVICE ? List.of(evidence().invited().way() == Evidence.Way.TABLET ? "handed" : "link", checked, "notice", "read", mark.kind().code(), "limits")
             : List.of("chair", "notice", "read-chair", mark.kind().code(), "limits");

@@ -3,7 +3,7 @@ package foretress.consent;
 import com.lowagie.text.Document;
 import com.lowagie.text.pdf.PdfWriter;
 import foretress.consent.ConsentText.Line;
-import foretress.consent.Sheet.Cell;
+import foretress.consent.PaperFlow.Cell;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +17,7 @@ public final class RecordPaper {
 
     private final RecordText text;
     private int pages;
-    private Sheet sheet;
+    private PaperFlow sheet;
 
     private RecordPaper(RecordText text) {
         this.text = text;
@@ -30,21 +30,21 @@ public final class RecordPaper {
 
     /** Set twice: only after the first time it is known how many pages there are. */
     private byte[] print(PaperSize size, Instant made) {
-        Archive.rehearse(size, (document, writer) -> fill(sheet(size, document, writer)));
+        ArchivePdf.rehearse(size, (document, writer) -> fill(sheet(size, document, writer)));
         pages = sheet.pages();
-        return new Archive(text.title(), text.salon(), text.language(), made)
+        return new ArchivePdf(text.title(), text.salon(), text.language(), made)
             .make(size, (document, writer) -> fill(sheet(size, document, writer)));
     }
 
-    private Sheet sheet(PaperSize size, Document document, PdfWriter writer) {
-        return new Sheet(size, Direction.ofLanguage(Locale.forLanguageTag(text.language())), document, writer, this::frame);
+    private PaperFlow sheet(PaperSize size, Document document, PdfWriter writer) {
+        return new PaperFlow(size, Direction.ofLanguage(Locale.forLanguageTag(text.language())), document, writer, this::frame);
     }
 
-    private void frame(Sheet page, int number) {
+    private void frame(PaperFlow page, int number) {
         PageFrame.punchMarks(page);
-        page.at(page.size.height - 46, Cell.of(0, page.width * 0.6f, Face.HEADING, 16, 18, text.salon()));
+        page.at(page.size.height - 46, Cell.of(0, page.width * 0.6f, FontFace.HEADING, 16, 18, text.salon()));
         if (number == 1) {
-            page.at(page.size.height - 65, Cell.of(0, page.width * 0.6f, Face.TEXT, TEXT, 14, text.address()));
+            page.at(page.size.height - 65, Cell.of(0, page.width * 0.6f, FontFace.TEXT, TEXT, 14, text.address()));
             for (var i = 0; i < text.corner().size(); i++) {
                 page.at(page.size.height - 46 - 14 * i, atEnd(page, text.corner().get(i)));
             }
@@ -57,13 +57,13 @@ public final class RecordPaper {
         page.down(number == 1 ? 20 : 18);
     }
 
-    private static Cell atEnd(Sheet page, String line) {
-        return Cell.of(page.width * 0.62f, page.width * 0.38f, Face.TEXT, 10, 14, line).toEnd();
+    private static Cell atEnd(PaperFlow page, String line) {
+        return Cell.of(page.width * 0.62f, page.width * 0.38f, FontFace.TEXT, 10, 14, line).toEnd();
     }
 
-    private void fill(Sheet fresh) {
+    private void fill(PaperFlow fresh) {
         sheet = fresh;
-        sheet.row(Cell.of(0, sheet.width, Face.HEADING, 25, 29, text.title()));
+        sheet.row(Cell.of(0, sheet.width, FontFace.HEADING, 25, 29, text.title()));
         sheet.down(8);
         particulars();
         text.sections().forEach(this::section);
@@ -90,15 +90,15 @@ public final class RecordPaper {
 
     private static Cell[] cells(Line.Pair pair, float start, float column) {
         return new Cell[] {
-            Cell.of(start, 74, Face.LABEL, 11.5f, LEADING, pair.label()),
-            Cell.of(start + 76, column - 76, Face.STRONG, TEXT, LEADING, pair.value())};
+            Cell.of(start, 74, FontFace.LABEL, 11.5f, LEADING, pair.label()),
+            Cell.of(start + 76, column - 76, FontFace.STRONG, TEXT, LEADING, pair.value())};
     }
 
     private void section(RecordText.Section section) {
         var strand = section.strand().map(drawn -> StrandPainter.height(sheet, drawn.drawing()) + drawn.words().size() * STRAND_LEADING).orElse(44f);
         sheet.need(strand + 46);
         sheet.gap(15);
-        sheet.row(Cell.of(0, sheet.width, Face.HEADING, 15.5f, 19, section.heading()));
+        sheet.row(Cell.of(0, sheet.width, FontFace.HEADING, 15.5f, 19, section.heading()));
         sheet.down(5);
         section.strand().ifPresent(this::strand);
         section.lines().forEach(this::line);
@@ -111,7 +111,7 @@ public final class RecordPaper {
     private void strand(ConsentInput.Strand strand) {
         StrandPainter.draw(sheet, strand.drawing());
         sheet.down(6);
-        strand.words().forEach(line -> sheet.row(Cell.of(0, sheet.width, Face.TEXT, 9.5f, STRAND_LEADING, line)));
+        strand.words().forEach(line -> sheet.row(Cell.of(0, sheet.width, FontFace.TEXT, 9.5f, STRAND_LEADING, line)));
         sheet.down(4);
     }
 
@@ -123,7 +123,7 @@ public final class RecordPaper {
         } else if (line instanceof Line.Pair pair) {
             pair(pair);
         } else {
-            ruled(Cell.of(0, sheet.width, Face.TEXT, TEXT, LEADING, line.plain()));
+            ruled(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, LEADING, line.plain()));
         }
     }
 
@@ -131,14 +131,14 @@ public final class RecordPaper {
         sheet.need(56);
         sheet.rule(0, sheet.width, 1.1f, 0);
         sheet.down(7);
-        sheet.row(Cell.of(0, sheet.width, Face.STRONG, 11.5f, LEADING, topic.text()));
+        sheet.row(Cell.of(0, sheet.width, FontFace.STRONG, 11.5f, LEADING, topic.text()));
         sheet.down(4);
     }
 
     private void finding(Line.Finding finding) {
         var cells = new Cell[] {
-            Cell.of(20, 118, Face.STRONG, TEXT, LEADING, finding.word()),
-            Cell.of(142, sheet.width - 142, Face.TEXT, TEXT, LEADING, finding.text())};
+            Cell.of(20, 118, FontFace.STRONG, TEXT, LEADING, finding.word()),
+            Cell.of(142, sheet.width - 142, FontFace.TEXT, TEXT, LEADING, finding.text())};
         start(cells);
         WeightShapes.draw(sheet.ink, finding.weight(), sheet.left(0, 13), sheet.cursor() + 0.4f, 13, sheet.direction == Direction.RIGHT_TO_LEFT);
         sheet.row(cells);
@@ -147,7 +147,7 @@ public final class RecordPaper {
 
     private void pair(Line.Pair pair) {
         var split = sheet.width * LABELS;
-        ruled(Cell.of(0, split - 10, Face.TEXT, TEXT, LEADING, pair.label()), Cell.of(split, sheet.width - split, Face.STRONG, TEXT, LEADING, pair.value()));
+        ruled(Cell.of(0, split - 10, FontFace.TEXT, TEXT, LEADING, pair.label()), Cell.of(split, sheet.width - split, FontFace.STRONG, TEXT, LEADING, pair.value()));
     }
 
     private void ruled(Cell... cells) {

@@ -47,7 +47,7 @@ public class SignedConsent extends PanacheEntityBase {
     private String ruleSet;
     @Column(name = "mark_kind")
     @Convert(converter = MarkCode.class)
-    Mark.Kind markKind;
+    SignatureMark.Kind markKind;
     @Column(name = "signed_at")
     private Instant signedAt;
     /** What a copy is saved as; no word about health in it. */
@@ -63,7 +63,7 @@ public class SignedConsent extends PanacheEntityBase {
     protected SignedConsent() {}
 
     /** Text, evidence and document follow, each sealed for its place in this row. */
-    SignedConsent(ConsentInput input, ConsentText text, Mark mark, HowSigned how) {
+    SignedConsent(ConsentInput input, ConsentText text, SignatureMark mark, HowSigned how) {
         Evidence told = how.evidence();
         this.id = how.document();
         this.purpose = input.purpose().code();
@@ -156,19 +156,19 @@ public class SignedConsent extends PanacheEntityBase {
         return fileName;
     }
 
-    public Mark.Kind markKind() {
+    public SignatureMark.Kind markKind() {
         return markKind;
     }
 
     /** The kind as its code. */
     @Converter
-    public static class MarkCode implements AttributeConverter<Mark.Kind, String> {
-        @Override public String convertToDatabaseColumn(Mark.Kind kind) {
+    public static class MarkCode implements AttributeConverter<SignatureMark.Kind, String> {
+        @Override public String convertToDatabaseColumn(SignatureMark.Kind kind) {
             return kind == null ? null : kind.code();
         }
 
-        @Override public Mark.Kind convertToEntityAttribute(String code) {
-            return code == null ? null : Mark.Kind.of(code).orElseThrow(() -> new IllegalStateException("no such mark: " + code));
+        @Override public SignatureMark.Kind convertToEntityAttribute(String code) {
+            return code == null ? null : SignatureMark.Kind.of(code).orElseThrow(() -> new IllegalStateException("no such mark: " + code));
         }
     }
 }

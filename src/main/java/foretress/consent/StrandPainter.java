@@ -21,13 +21,13 @@ final class StrandPainter {
     private static final float SOLID = 0.35f;
     private static final float HEADING = 60;
 
-    private final Sheet sheet;
+    private final PaperFlow sheet;
     private final PdfContentByte ink;
     private final float scale;
     private final float x;
     private final float y;
 
-    private StrandPainter(Sheet sheet, StrandDrawing drawing) {
+    private StrandPainter(PaperFlow sheet, StrandDrawing drawing) {
         this.sheet = sheet;
         this.ink = sheet.ink;
         this.scale = scale(sheet, drawing);
@@ -35,17 +35,17 @@ final class StrandPainter {
         this.y = sheet.cursor();
     }
 
-    static float height(Sheet sheet, StrandDrawing drawing) {
+    static float height(PaperFlow sheet, StrandDrawing drawing) {
         return (float) drawing.height() * scale(sheet, drawing);
     }
 
     /** As wide as the type area; smaller only where very many lanes would run off the page. */
-    private static float scale(Sheet sheet, StrandDrawing drawing) {
+    private static float scale(PaperFlow sheet, StrandDrawing drawing) {
         return Math.min(sheet.width / (float) drawing.width(), (sheet.tallest() - HEADING) / (float) drawing.height());
     }
 
     /** Draws the map across the type area, the cursor going under it. */
-    static void draw(Sheet sheet, StrandDrawing drawing) {
+    static void draw(PaperFlow sheet, StrandDrawing drawing) {
         var painter = new StrandPainter(sheet, drawing);
         drawing.shapes().forEach(painter::shape);
         sheet.down(height(sheet, drawing));
@@ -142,7 +142,7 @@ final class StrandPainter {
     }
 
     private void text(Text text) {
-        var face = text.bold() ? Face.STRONG : Face.TEXT;
+        var face = text.bold() ? FontFace.STRONG : FontFace.TEXT;
         var direction = Direction.of(text.text());
         var mirrored = sheet.direction == Direction.RIGHT_TO_LEFT;
         var align = text.anchor() == Anchor.MIDDLE ? Element.ALIGN_CENTER

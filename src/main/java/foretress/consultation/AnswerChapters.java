@@ -1,7 +1,7 @@
 package foretress.consultation;
 
-import foretress.consultation.Reading.Chapter;
-import foretress.consultation.Reading.Line;
+import foretress.consultation.VisitView.Chapter;
+import foretress.consultation.VisitView.Line;
 import foretress.intake.Intake;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
@@ -11,7 +11,7 @@ import foretress.questionnaire.Question;
 import foretress.questionnaire.Topic;
 import foretress.visit.Visit;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
 
@@ -22,9 +22,9 @@ class AnswerChapters {
     private final Knowledge knowledge;
     private final MeasuredLength measured;
     private final Language language;
-    private final Stylist say;
+    private final StylistWords say;
 
-    AnswerChapters(Intake intake, Knowledge knowledge, MeasuredLength measured, Language language, Stylist say) {
+    AnswerChapters(Intake intake, Knowledge knowledge, MeasuredLength measured, Language language, StylistWords say) {
         this.intake = intake;
         this.knowledge = knowledge;
         this.measured = measured;

@@ -24,16 +24,16 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/visits/{id}")
 public class ConsultationPages {
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ConsultationPage(Reading reading, List<BenchOverview.Past> tried) implements TemplateInstance {}
+    record ConsultationPage(VisitView reading, List<BenchOverview.Past> tried) implements TemplateInstance {}
 
     private final Visits visits;
-    private final Readings readings;
+    private final VisitViews readings;
     private final BenchOverviews bench;
     private final Consents consents;
     private final Ledger ledger;
     private final Who who;
 
-    ConsultationPages(Visits visits, Readings readings, BenchOverviews bench, Consents consents, Ledger ledger, Who who) {
+    ConsultationPages(Visits visits, VisitViews readings, BenchOverviews bench, Consents consents, Ledger ledger, Who who) {
         this.visits = visits;
         this.readings = readings;
         this.bench = bench;

@@ -1,6 +1,6 @@
 package foretress.consultation;
 
-import foretress.consultation.Reading.Pair;
+import foretress.consultation.VisitView.Pair;
 import foretress.intake.Intake;
 import foretress.knowledge.AnswerWords;
 import foretress.knowledge.Knowledge;
@@ -9,7 +9,7 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Contradiction;
 import foretress.questionnaire.Question;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import foretress.visit.Visit;
 import foretress.web.Language;
 import jakarta.enterprise.context.RequestScoped;
@@ -55,13 +55,13 @@ class Contradicted {
 
     /** Of a list the treatments that are meant, of any other answer all of it. */
     private String side(Contradiction.Side side, Answers said) {
-        List<Treatment> treatments = side.treatments(said);
+        List<SaidTreatment> treatments = side.treatments(said);
         String answer = treatments.isEmpty() ? said.to(side.question()).map(a -> whole(side.question(), a)).orElse("")
             : knowledge.questionnaire().question(side.question()).map(q -> listed(q, treatments)).orElse("");
         return words().question(side.question()).short_() + ": " + answer;
     }
 
-    private String listed(Question question, List<Treatment> treatments) {
+    private String listed(Question question, List<SaidTreatment> treatments) {
         return treatments.stream().map(t -> AnswerWords.say(question, t, words())).collect(Collectors.joining("; "));
     }
 

@@ -1,23 +1,23 @@
 package foretress.consultation;
 
-import foretress.bench.BenchTests;
+import foretress.bench.BenchRecords;
 import foretress.knowledge.AnswerWords;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
 import foretress.visit.Visit;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.Optional;
 
 /** An answer in words; where staff measured the hair, their figure stands in front of what the client said. */
 @RequestScoped
 class MeasuredLength {
-    private final BenchTests tests;
-    private final Stylist say;
+    private final BenchRecords tests;
+    private final StylistWords say;
 
-    MeasuredLength(BenchTests tests, Stylist say) {
+    MeasuredLength(BenchRecords tests, StylistWords say) {
         this.tests = tests;
         this.say = say;
     }

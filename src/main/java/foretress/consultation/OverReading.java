@@ -1,10 +1,10 @@
 package foretress.consultation;
 
-import foretress.consultation.Reading.Link;
-import foretress.consultation.Reading.Over;
+import foretress.consultation.VisitView.Link;
+import foretress.consultation.VisitView.Over;
 import foretress.visit.State;
 import foretress.visit.Visit;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,9 +13,9 @@ import java.util.Optional;
 /** What became of a visit that is over, and what can still be done about it: no standing any more, and nothing to decide. */
 @RequestScoped
 class OverReading {
-    private final Stylist say;
+    private final StylistWords say;
 
-    OverReading(Stylist say) {
+    OverReading(StylistWords say) {
         this.say = say;
     }
 

@@ -1,19 +1,19 @@
 package foretress.consultation;
 
 import foretress.decision.DecisionText;
-import foretress.intake.Asked;
-import foretress.intake.Intake;
 import foretress.intake.Intake.Kept;
+import foretress.intake.Intake;
 import foretress.intake.PaperForm;
 import foretress.intake.PaperForms;
+import foretress.intake.QuestionView;
 import foretress.intake.Views;
 import foretress.ledger.Ledger;
 import foretress.picture.Paper;
-import foretress.picture.Redrawn;
+import foretress.picture.RedrawnPhoto;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question;
+import foretress.questionnaire.FormReading;
 import foretress.questionnaire.Question.Kind;
-import foretress.questionnaire.Reading;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Topic;
 import foretress.salon.Staff;
 import foretress.salon.Who;
@@ -56,7 +56,7 @@ public class PaperPages {
     record PaperBegin(DecisionText.Head head, String day, boolean agreed, boolean signed, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record PaperTopic(DecisionText.Head head, String typed, String topic, String title, List<Asked> questions, List<Mistake> mistakes, String submission,
+    record PaperTopic(DecisionText.Head head, String typed, String topic, String title, List<QuestionView> questions, List<Mistake> mistakes, String submission,
                       int version, String doneName) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -136,7 +136,7 @@ public class PaperPages {
     public Response look(@RestPath UUID id) {
         PaperForm paper = papers.of(found(id).id).orElseThrow(NotFoundException::new);
         ledger.note(who.staff().id.toString(), "paper form seen", id.toString());
-        return paper.mediaType().equals(Redrawn.MEDIA_TYPE) ? SentFile.photo(papers.bytes(paper)) : SentFile.download(papers.bytes(paper), paper.mediaType(), "paper-form.pdf");
+        return paper.mediaType().equals(RedrawnPhoto.MEDIA_TYPE) ? SentFile.photo(papers.bytes(paper)) : SentFile.download(papers.bytes(paper), paper.mediaType(), "paper-form.pdf");
     }
 
     /** The first topic on which something is not typed in yet. */
@@ -144,9 +144,9 @@ public class PaperPages {
         return intake.topics(visit, said).stream().filter(topic -> !papers.pending(visit, topic, said).isEmpty()).findFirst();
     }
 
-    private TemplateInstance page(Visit visit, PaperForm paper, Topic topic, Answers said, Optional<Reading> reading, Optional<Mistake> extra, String submission) {
+    private TemplateInstance page(Visit visit, PaperForm paper, Topic topic, Answers said, Optional<FormReading> reading, Optional<Mistake> extra, String submission) {
         List<Question> due = papers.pending(visit, topic, said);
-        List<Asked> asked = views.asked(due, said, reading).stream().map(Asked::underAHeading).toList();
+        List<QuestionView> asked = views.asked(due, said, reading).stream().map(QuestionView::underAHeading).toList();
         return new PaperTopic(text.head(visit), typed(paper), topic.id(), views.title(topic), asked, views.mistakes(asked, extra), submission,
             intake.version(visit, topic), asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst().orElse(""));
     }

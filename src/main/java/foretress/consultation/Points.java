@@ -5,8 +5,8 @@ import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
 import foretress.assessment.Weight;
-import foretress.consultation.Reading.Point;
-import foretress.consultation.Reading.Reason;
+import foretress.consultation.VisitView.Point;
+import foretress.consultation.VisitView.Reason;
 import foretress.intake.BookedChemistry;
 import foretress.intake.EarlierFindings.Earlier;
 import foretress.knowledge.Knowledge;
@@ -14,7 +14,7 @@ import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.Comparator;
@@ -32,9 +32,9 @@ class Points {
     private final BookedChemistry chemistry;
     private final Knowledge knowledge;
     private final Language language;
-    private final Stylist say;
+    private final StylistWords say;
 
-    Points(Reasons reasons, BookedChemistry chemistry, Knowledge knowledge, Language language, Stylist say) {
+    Points(Reasons reasons, BookedChemistry chemistry, Knowledge knowledge, Language language, StylistWords say) {
         this.reasons = reasons;
         this.chemistry = chemistry;
         this.knowledge = knowledge;

@@ -5,7 +5,7 @@ import foretress.assessment.Rule;
 import foretress.assessment.Service;
 import foretress.assessment.Source;
 import foretress.assessment.Weight;
-import foretress.consultation.Reading.Reason;
+import foretress.consultation.VisitView.Reason;
 import foretress.decision.DecisionWords;
 import foretress.intake.BookedChemistry;
 import foretress.intake.EarlierFindings.Earlier;
@@ -21,7 +21,7 @@ import foretress.salon.SourceKinds;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
@@ -40,12 +40,12 @@ class Reasons {
     private final Knowledge knowledge;
     private final MeasuredLength measured;
     private final Language language;
-    private final Stylist say;
+    private final StylistWords say;
     private final DecisionWords decide;
     private final SourceKinds kinds;
     private final ChairTime time;
 
-    Reasons(Intake intake, BookedChemistry chemistry, Knowledge knowledge, MeasuredLength measured, Language language, Stylist say, DecisionWords decide,
+    Reasons(Intake intake, BookedChemistry chemistry, Knowledge knowledge, MeasuredLength measured, Language language, StylistWords say, DecisionWords decide,
             SourceKinds kinds, ChairTime time) {
         this.intake = intake;
         this.chemistry = chemistry;

@@ -1,6 +1,6 @@
 package foretress.consultation;
 
-import foretress.consultation.Reading.Ask;
+import foretress.consultation.VisitView.Ask;
 import foretress.intake.Intake;
 import foretress.intake.ShelfLife;
 import foretress.knowledge.Knowledge;
@@ -9,7 +9,7 @@ import foretress.questionnaire.Answers;
 import foretress.questionnaire.Question;
 import foretress.visit.Visit;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -27,9 +27,9 @@ class StillToAsk {
     private final DueToday dueToday;
     private final Knowledge knowledge;
     private final Language language;
-    private final Stylist say;
+    private final StylistWords say;
 
-    StillToAsk(Intake intake, ShelfLife shelfLife, DueToday dueToday, Knowledge knowledge, Language language, Stylist say) {
+    StillToAsk(Intake intake, ShelfLife shelfLife, DueToday dueToday, Knowledge knowledge, Language language, StylistWords say) {
         this.intake = intake;
         this.shelfLife = shelfLife;
         this.dueToday = dueToday;

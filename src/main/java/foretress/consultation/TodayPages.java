@@ -1,21 +1,21 @@
 package foretress.consultation;
 
 import foretress.consent.Consents;
-import foretress.decision.Assessed;
+import foretress.decision.CurrentAssessment;
 import foretress.decision.DecisionText;
 import foretress.decision.DecisionWords;
 import foretress.decision.Signature;
-import foretress.intake.Asked;
-import foretress.intake.Intake;
 import foretress.intake.Intake.Kept;
-import foretress.intake.Notices;
+import foretress.intake.Intake;
+import foretress.intake.NoticeConsent;
+import foretress.intake.QuestionView;
 import foretress.intake.Views;
 import foretress.ledger.Ledger;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question;
+import foretress.questionnaire.FormReading;
 import foretress.questionnaire.Question.Kind;
-import foretress.questionnaire.Reading;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Topic;
 import foretress.salon.Who;
 import foretress.visit.Visit;
@@ -58,14 +58,14 @@ public class TodayPages {
         implements TemplateInstance {}
 
     /** A question with what was said before; {@code maySame} where that can be kept with one tap. */
-    public record Put(Asked asked, String before, boolean maySame, boolean same) {}
+    public record Put(QuestionView asked, String before, boolean maySame, boolean same) {}
 
     private final Visits visits;
     private final Intake intake;
     private final DueToday dueToday;
-    private final Notices notices;
+    private final NoticeConsent notices;
     private final Views views;
-    private final Assessed assessed;
+    private final CurrentAssessment assessed;
     private final Signature signature;
     private final Consents consents;
     private final DecisionText text;
@@ -73,7 +73,7 @@ public class TodayPages {
     private final Ledger ledger;
     private final Who who;
 
-    TodayPages(Visits visits, Intake intake, DueToday dueToday, Notices notices, Views views, Assessed assessed, Signature signature,
+    TodayPages(Visits visits, Intake intake, DueToday dueToday, NoticeConsent notices, Views views, CurrentAssessment assessed, Signature signature,
                Consents consents, DecisionText text, DecisionWords say, Ledger ledger, Who who) {
         this.visits = visits;
         this.intake = intake;
@@ -140,23 +140,23 @@ public class TodayPages {
     }
 
     private TemplateInstance done(Visit visit) {
-        Assessed.Now now = assessed.now(visit);
+        CurrentAssessment.Now now = assessed.now(visit);
         List<DecisionText.Changed> changes = signature.since(visit, now).map(text::changes).orElse(List.of());
         List<DecisionText.Said> answers = consents.latest(visit.id).map(c -> text.answers(intake.saidBy(visit, c.signedAt()), now.said())).orElse(List.of());
         return new TodayDone(text.head(visit), say.today_done_text(), true, changes, answers);
     }
 
     /** The first topic with something due. */
-    private TemplateInstance page(Visit visit, Answers said, List<Question> due, Optional<Reading> reading, List<String> same, Optional<Mistake> extra,
+    private TemplateInstance page(Visit visit, Answers said, List<Question> due, Optional<FormReading> reading, List<String> same, Optional<Mistake> extra,
                                   String submission) {
         Topic topic = intake.topics(visit, said).stream().filter(t -> !in(t, due).isEmpty()).findFirst().orElseThrow();
-        List<Asked> asked = views.asked(in(topic, due), shown(topic, said), reading).stream().map(Asked::underAHeading).toList();
+        List<QuestionView> asked = views.asked(in(topic, due), shown(topic, said), reading).stream().map(QuestionView::underAHeading).toList();
         List<Put> put = asked.stream().map(a -> put(a, said, same)).toList();
         return new TodayPage(text.head(visit), topic.id(), views.title(topic), due.size(), put, views.mistakes(asked, extra), submission,
             intake.version(visit, topic), asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst().orElse(""));
     }
 
-    private Put put(Asked asked, Answers said, List<String> same) {
+    private Put put(QuestionView asked, Answers said, List<String> same) {
         boolean known = said.to(asked.id()).isPresent();
         boolean maySame = known && !CHOICES.contains(asked.question().kind()) && asked.entries().isEmpty();
         return new Put(asked, known ? text.answer(asked.question(), said) : "", maySame, same.contains(asked.id()));

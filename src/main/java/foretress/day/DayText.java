@@ -13,7 +13,7 @@ import foretress.visit.Task;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
@@ -46,13 +46,13 @@ class DayText {
     private final Menu menu;
     private final Post post;
     private final Language language;
-    private final Stylist say;
+    private final StylistWords say;
     private final SkinWords skin;
     private final ChairTime time;
     private final Clock clock;
     private final Map<String, String> names = new HashMap<>();
 
-    DayText(DayReasons reasons, Knowledge knowledge, Menu menu, Post post, Language language, Stylist say, SkinWords skin, ChairTime time, Clock clock) {
+    DayText(DayReasons reasons, Knowledge knowledge, Menu menu, Post post, Language language, StylistWords say, SkinWords skin, ChairTime time, Clock clock) {
         this.reasons = reasons;
         this.knowledge = knowledge;
         this.menu = menu;

@@ -44,7 +44,7 @@ class DecisionCheck {
      */
     record Checked(Optional<Refusal> refusal, boolean against, Mistakes mistakes) {}
 
-    Checked check(Visit visit, Assessed.Now now, DecisionForm form, Staff by) {
+    Checked check(Visit visit, CurrentAssessment.Now now, DecisionForm form, Staff by) {
         Mistakes mistakes = new Mistakes();
         Gate.Open open = gate.open(visit, now);
         var decider = new Refusal.Decider(by.role == Role.OWNER, form.reason());

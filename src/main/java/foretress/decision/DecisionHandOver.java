@@ -1,7 +1,7 @@
 package foretress.decision;
 
 import foretress.invitation.HandOver;
-import foretress.invitation.Handed;
+import foretress.invitation.HandOverPurpose;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
@@ -33,7 +33,7 @@ public class DecisionHandOver {
         }
         return QuarkusTransaction.requiringNew().call(() -> {
             opened(id);
-            return handOver.atTheDoor(visit, Handed.TO_SIGN);
+            return handOver.atTheDoor(visit, HandOverPurpose.TO_SIGN);
         });
     }
 

@@ -43,7 +43,7 @@ public class DecisionPages {
     record DecisionRefused(DecisionText.Head head, String title, String words) implements TemplateInstance {}
 
     private final Visits visits;
-    private final Assessed assessed;
+    private final CurrentAssessment assessed;
     private final Decisions decisions;
     private final DecisionCheck check;
     private final DecisionShown shown;
@@ -53,7 +53,7 @@ public class DecisionPages {
     private final Ledger ledger;
     private final Who who;
 
-    DecisionPages(Visits visits, Assessed assessed, Decisions decisions, DecisionCheck check, DecisionShown shown, DecisionText text, DecisionWords say,
+    DecisionPages(Visits visits, CurrentAssessment assessed, Decisions decisions, DecisionCheck check, DecisionShown shown, DecisionText text, DecisionWords say,
                   ProveAgain proveAgain, Ledger ledger, Who who) {
         this.visits = visits;
         this.assessed = assessed;
@@ -72,7 +72,7 @@ public class DecisionPages {
     public TemplateInstance show(@RestPath UUID id, @RestQuery Optional<String> said) {
         Visit visit = found(id);
         ledger.note(who.staff().id.toString(), "decision looked at", id.toString());
-        Assessed.Now now = assessed.now(visit);
+        CurrentAssessment.Now now = assessed.now(visit);
         return page(visit, now, DecisionForm.blank(now.id(), decisions.versions(id), visit.services.size()), new Mistakes(), said.filter("recorded"::equals).isPresent());
     }
 
@@ -84,7 +84,7 @@ public class DecisionPages {
         if (DecisionForm.uuid(form.submission()).filter(s -> decisions.alreadyMade(id, s)).isPresent()) {
             return recorded(id);
         }
-        Assessed.Now now = assessed.now(visit);
+        CurrentAssessment.Now now = assessed.now(visit);
         if (fields.is("act", "look")) {
             return Response.ok(page(visit, now, form.lookedAt(now.id(), decisions.versions(id)), new Mistakes(), false)).build();
         }
@@ -95,7 +95,7 @@ public class DecisionPages {
         return checked.refusal().map(refusal -> refused(visit, refusal)).orElseGet(() -> decide(visit, now, form, checked, fields));
     }
 
-    private Response decide(Visit visit, Assessed.Now now, DecisionForm form, Checked checked, Form fields) {
+    private Response decide(Visit visit, CurrentAssessment.Now now, DecisionForm form, Checked checked, Form fields) {
         Mistakes mistakes = checked.mistakes();
         if (checked.against() && mistakes.isEmpty()) {
             ProveAgain.Outcome proof = proveAgain.with(who.staff(), fields.exact("password"));
@@ -116,12 +116,12 @@ public class DecisionPages {
         }
     }
 
-    private Response wait(Visit visit, Assessed.Now now, DecisionForm form, long seconds) {
+    private Response wait(Visit visit, CurrentAssessment.Now now, DecisionForm form, long seconds) {
         Mistakes mistakes = new Mistakes().add("password", say.password_wait(seconds));
         return Response.status(429).header(HttpHeaders.RETRY_AFTER, seconds).entity(page(visit, now, form, mistakes, false)).build();
     }
 
-    private Response outdated(Visit visit, DecisionForm form, Assessed.Now now) {
+    private Response outdated(Visit visit, DecisionForm form, CurrentAssessment.Now now) {
         var then = DecisionForm.uuid(form.assessment()).flatMap(assessment -> assessed.then(visit, assessment));
         return Response.status(409).entity(new DecisionOutdated(text.head(visit), shown.since(visit, then, now), form)).build();
     }
@@ -133,7 +133,7 @@ public class DecisionPages {
             nobody ? say.nobody_text() : say.only_owner_text(text.owners()))).build();
     }
 
-    private TemplateInstance page(Visit visit, Assessed.Now now, DecisionForm form, Mistakes mistakes, boolean recorded) {
+    private TemplateInstance page(Visit visit, CurrentAssessment.Now now, DecisionForm form, Mistakes mistakes, boolean recorded) {
         List<DecisionShown.Planned> planned = shown.planned(visit, now, form, who.isOwner());
         boolean against = planned.stream().anyMatch(DecisionShown.Planned::mayBeGoneAgainst);
         return new DecisionPage(text.head(visit), shown.open(visit), shown.notYet(visit), shown.owedAtLeast(visit), recorded, visit.state == State.DECIDED, shown.made(visit), shown.before(visit, now),

@@ -4,7 +4,7 @@ import foretress.assessment.Service;
 import foretress.assessment.Step;
 import foretress.assessment.Weight;
 import foretress.bench.OwedLine;
-import foretress.bench.OwedTests;
+import foretress.bench.OwedLines;
 import foretress.decision.DecisionForm.One;
 import foretress.decision.DecisionText.Weighs;
 import foretress.intake.BookedChemistry;
@@ -29,12 +29,12 @@ public class DecisionShown {
     private final Intake intake;
     private final Menu menu;
     private final DecisionText text;
-    private final OwedTests owedTests;
+    private final OwedLines owedTests;
     private final DecisionWords say;
     private final ChairTime time;
 
     DecisionShown(Decisions decisions, Gate gate, Signature signature, BookedChemistry chemistry, Intake intake, Menu menu,
-                  DecisionText text, OwedTests owedTests, DecisionWords say, ChairTime time) {
+                  DecisionText text, OwedLines owedTests, DecisionWords say, ChairTime time) {
         this.decisions = decisions;
         this.gate = gate;
         this.signature = signature;
@@ -83,7 +83,7 @@ public class DecisionShown {
 
     public record MadeOne(String service, String booked, String verdict, String until, String conditions, String alternative, List<String> against) {}
 
-    Before before(Visit visit, Assessed.Now now) {
+    Before before(Visit visit, CurrentAssessment.Now now) {
         Gate.Open open = gate.open(visit, now);
         int missing = open.missing().size();
         int due = (int) open.due().stream().filter(q -> !open.missing().contains(q)).count();
@@ -102,7 +102,7 @@ public class DecisionShown {
         };
     }
 
-    List<Planned> planned(Visit visit, Assessed.Now now, DecisionForm form, boolean owner) {
+    List<Planned> planned(Visit visit, CurrentAssessment.Now now, DecisionForm form, boolean owner) {
         List<Planned> planned = new ArrayList<>();
         List<Service> services = chemistry.services(visit);
         Gate.Open open = gate.open(visit, now);
@@ -170,7 +170,7 @@ public class DecisionShown {
     }
 
     /** What weighs otherwise than on the page that was made on that assessment; nothing when it is not one of this visit's. */
-    List<DecisionText.Changed> since(Visit visit, Optional<foretress.assessment.Assessment> then, Assessed.Now now) {
+    List<DecisionText.Changed> since(Visit visit, Optional<foretress.assessment.Assessment> then, CurrentAssessment.Now now) {
         return then.map(before -> text.changes(Difference.between(before, now.assessment(), chemistry.services(visit)))).orElse(List.of());
     }
 

@@ -15,7 +15,7 @@ import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.DateWords;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.LocalDate;
@@ -28,11 +28,11 @@ public class DecisionText {
     private final Knowledge knowledge;
     private final Menu menu;
     private final Language language;
-    private final Stylist stylist;
+    private final StylistWords stylist;
     private final DecisionWords say;
     private final ChairTime time;
 
-    DecisionText(Knowledge knowledge, Menu menu, Language language, Stylist stylist, DecisionWords say, ChairTime time) {
+    DecisionText(Knowledge knowledge, Menu menu, Language language, StylistWords stylist, DecisionWords say, ChairTime time) {
         this.knowledge = knowledge;
         this.menu = menu;
         this.language = language;

@@ -33,7 +33,7 @@ import java.util.UUID;
  */
 @Singleton
 public class Decisions {
-    private final Assessed assessed;
+    private final CurrentAssessment assessed;
     private final Assessments assessments;
     private final Intake intake;
     private final BookedChemistry chemistry;
@@ -42,7 +42,7 @@ public class Decisions {
     private final Ledger ledger;
     private final Clock clock;
 
-    Decisions(Assessed assessed, Assessments assessments, Intake intake, BookedChemistry chemistry, Gate gate, SealedJson sealed,
+    Decisions(CurrentAssessment assessed, Assessments assessments, Intake intake, BookedChemistry chemistry, Gate gate, SealedJson sealed,
               Ledger ledger, Clock clock) {
         this.assessed = assessed;
         this.assessments = assessments;
@@ -92,7 +92,7 @@ public class Decisions {
 
     private KeptDecision make(Visit visit, Staff by, Wanted wanted) {
         Refusal.of(visit.state).ifPresent(Decisions::refuse);
-        Assessed.Now now = assessed.now(visit);
+        CurrentAssessment.Now now = assessed.now(visit);
         List<Service> planned = chemistry.services(visit);
         if (!now.id().equals(wanted.assessmentId()) || planned.size() != wanted.choices().size() || versions(visit.id) != wanted.decided()) {
             refuse(Refusal.OUTDATED);
@@ -120,7 +120,7 @@ public class Decisions {
         }
     }
 
-    private List<ServiceDecision> decided(Visit visit, Wanted wanted, List<Service> planned, Assessed.Now now, Gate.Open open, Refusal.Decider by) {
+    private List<ServiceDecision> decided(Visit visit, Wanted wanted, List<Service> planned, CurrentAssessment.Now now, Gate.Open open, Refusal.Decider by) {
         List<ServiceDecision> decided = new ArrayList<>();
         Set<Refusal> refusals = EnumSet.noneOf(Refusal.class);
         for (int place = 0; place < planned.size(); place++) {

@@ -11,7 +11,7 @@ import foretress.intake.Refusals;
 import foretress.intake.ShelfLife;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Question;
-import foretress.skintest.SkinTests;
+import foretress.skintest.SkinTestHistory;
 import foretress.visit.Visit;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
@@ -30,12 +30,12 @@ public class Gate {
     private final ShelfLife shelfLife;
     private final Signature signature;
     private final EarlierFindings earlier;
-    private final SkinTests skinTests;
+    private final SkinTestHistory skinTests;
     private final BookedChemistry chemistry;
     private final Knowledge knowledge;
     private final Refusals refusals;
 
-    Gate(Intake intake, ShelfLife shelfLife, Signature signature, EarlierFindings earlier, SkinTests skinTests, BookedChemistry chemistry,
+    Gate(Intake intake, ShelfLife shelfLife, Signature signature, EarlierFindings earlier, SkinTestHistory skinTests, BookedChemistry chemistry,
          Knowledge knowledge, Refusals refusals) {
         this.intake = intake;
         this.shelfLife = shelfLife;
@@ -76,7 +76,7 @@ public class Gate {
         }
     }
 
-    public Open open(Visit visit, Assessed.Now now) {
+    public Open open(Visit visit, CurrentAssessment.Now now) {
         return new Open(intake.missing(visit, now.said()), shelfLife.due(visit, now.said()), signature.of(visit, now), look(visit));
     }
 
@@ -86,7 +86,7 @@ public class Gate {
     }
 
     /** Every finding that speaks on this service, the heaviest first: today's and those of earlier visits that still stand. */
-    public List<Weighing> on(Visit visit, Assessed.Now now, Service service) {
+    public List<Weighing> on(Visit visit, CurrentAssessment.Now now, Service service) {
         Set<String> refused = refusals.of(visit);
         Stream<Weighing> today = now.assessment().findings().stream().filter(f -> f.speaksOn(List.of(service)) || asksFor(f, refused))
             .map(f -> refused(weighing(f, service, Optional.empty()), refused));

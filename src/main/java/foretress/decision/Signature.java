@@ -50,19 +50,19 @@ public class Signature {
         this.refusals = refusals;
     }
 
-    public Holds of(Visit visit, Assessed.Now now) {
+    public Holds of(Visit visit, CurrentAssessment.Now now) {
         Optional<SignedConsent> signed = consents.latest(visit.id);
         return signed.map(consent -> new Holds(signed, changed(visit, consent, now)))
             .orElseGet(() -> new Holds(signed, Set.of(Changed.NEVER_SIGNED)));
     }
 
     /** What is found otherwise than when the client signed last; empty when nothing was ever signed. */
-    public Optional<Difference> since(Visit visit, Assessed.Now now) {
+    public Optional<Difference> since(Visit visit, CurrentAssessment.Now now) {
         return consents.latest(visit.id).flatMap(signed -> KeptAssessment.madeAt(visit.id, signed.signedAt())).map(assessments::read)
             .map(then -> Difference.between(then, now.assessment(), chemistry.services(visit)));
     }
 
-    private Set<Changed> changed(Visit visit, SignedConsent signed, Assessed.Now now) {
+    private Set<Changed> changed(Visit visit, SignedConsent signed, CurrentAssessment.Now now) {
         Set<Changed> changed = EnumSet.noneOf(Changed.class);
         if (!signed.answersCode().equals(intake.code(visit, SignedConsent.ANSWERS, now.said()))) {
             changed.add(Changed.ANSWERS);

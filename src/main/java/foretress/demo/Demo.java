@@ -4,7 +4,7 @@ import foretress.demo.Invented.Told;
 import foretress.invitation.Invitations;
 import foretress.knowledge.Knowledge;
 import foretress.running.AtStart;
-import foretress.running.Notices;
+import foretress.running.ConsoleNotices;
 import foretress.salon.Salon;
 import foretress.visit.Booked;
 import foretress.visit.Booking;
@@ -35,12 +35,12 @@ public class Demo implements AtStart {
     private final Visits visits;
     private final Invitations invitations;
     private final Knowledge knowledge;
-    private final Notices notices;
+    private final ConsoleNotices notices;
     private final Clock clock;
     private final boolean demo;
 
     Demo(DemoSalon salon, DemoAnswers answers, DemoClosed closed, DemoProducts products, Clients clients, Visits visits, Invitations invitations,
-         Knowledge knowledge, Notices notices, Clock clock, @ConfigProperty(name = "foretress.demo") Optional<Boolean> demo) {
+         Knowledge knowledge, ConsoleNotices notices, Clock clock, @ConfigProperty(name = "foretress.demo") Optional<Boolean> demo) {
         this.salon = salon;
         this.answers = answers;
         this.closed = closed;

@@ -3,12 +3,12 @@ package foretress.demo;
 import foretress.consent.ConsentInput;
 import foretress.consent.ConsentText;
 import foretress.consent.ConsentWords;
-import foretress.consent.Mark;
+import foretress.consent.SignatureMark;
 import foretress.demo.Invented.Told;
 import foretress.intake.ConsentDraft;
 import foretress.intake.Intake;
-import foretress.intake.Notices;
-import foretress.intake.Shown;
+import foretress.intake.NoticeConsent;
+import foretress.intake.PageViews;
 import foretress.intake.Signing;
 import foretress.invitation.Entrance;
 import foretress.invitation.Invitation;
@@ -31,14 +31,14 @@ import java.util.UUID;
 @RequestScoped
 public class DemoAnswers {
     private final Intake intake;
-    private final Notices notices;
+    private final NoticeConsent notices;
     private final ConsentDraft draft;
     private final Signing signing;
-    private final Shown shown;
+    private final PageViews shown;
     private final Language language;
     private final Clock clock;
 
-    DemoAnswers(Intake intake, Notices notices, ConsentDraft draft, Signing signing, Shown shown, Language language, Clock clock) {
+    DemoAnswers(Intake intake, NoticeConsent notices, ConsentDraft draft, Signing signing, PageViews shown, Language language, Clock clock) {
         this.intake = intake;
         this.notices = notices;
         this.draft = draft;
@@ -101,7 +101,7 @@ public class DemoAnswers {
         });
         ConsentInput input = QuarkusTransaction.requiringNew().call(() -> draft.of(visit, said));
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
-        signing.sign(visit, said, input, new Mark.Typed(client.name()), new Signing.Act(UUID.randomUUID(), text.sha256(),
+        signing.sign(visit, said, input, new SignatureMark.Typed(client.name()), new Signing.Act(UUID.randomUUID(), text.sha256(),
             text.statements().stream().map(ConsentText.Line.Statement::id).toList(), entrance(), Optional.empty()));
     }
 

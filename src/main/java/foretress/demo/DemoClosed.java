@@ -5,7 +5,7 @@ import foretress.closing.Closing.Used;
 import foretress.closing.Closing.Wrong;
 import foretress.closing.Closing;
 import foretress.closing.Closings;
-import foretress.decision.Assessed;
+import foretress.decision.CurrentAssessment;
 import foretress.decision.Decisions.Choice;
 import foretress.decision.Decisions.Wanted;
 import foretress.decision.Decisions;
@@ -29,11 +29,11 @@ import java.util.stream.Collectors;
 public class DemoClosed {
     private final Intake intake;
     private final ShelfLife shelfLife;
-    private final Assessed assessed;
+    private final CurrentAssessment assessed;
     private final Decisions decisions;
     private final Closings closings;
 
-    DemoClosed(Intake intake, ShelfLife shelfLife, Assessed assessed, Decisions decisions, Closings closings) {
+    DemoClosed(Intake intake, ShelfLife shelfLife, CurrentAssessment assessed, Decisions decisions, Closings closings) {
         this.intake = intake;
         this.shelfLife = shelfLife;
         this.assessed = assessed;

@@ -4,7 +4,7 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -54,7 +54,7 @@ record Invented(String givenName, String familyName, LocalDate born, String lang
         return new Invented(givenName, familyName, born, language, service, stylist, visit, days, hour, told, says.with(question, answer));
     }
 
-    Invented withHair(int lengthCm, Treatment... treatments) {
+    Invented withHair(int lengthCm, SaidTreatment... treatments) {
         return says("hair-length", new Answer.Length(lengthCm, true)).says("treatments", new Answer.Treatments(Arrays.asList(treatments)));
     }
 
@@ -62,12 +62,12 @@ record Invented(String givenName, String familyName, LocalDate born, String lang
         return says("medicines", new Answer.Medicines(Arrays.asList(medicines)));
     }
 
-    static Treatment treatment(String what, SaidDate when, String zone, String by) {
-        return new Treatment(what, when, zone, by, "once");
+    static SaidTreatment treatment(String what, SaidDate when, String zone, String by) {
+        return new SaidTreatment(what, when, zone, by, "once");
     }
 
-    static Treatment again(Treatment last, String every, SaidDate since) {
-        return new Treatment(last.what(), last.when(), last.zone(), last.by(), "regularly", every, since);
+    static SaidTreatment again(SaidTreatment last, String every, SaidDate since) {
+        return new SaidTreatment(last.what(), last.when(), last.zone(), last.by(), "regularly", every, since);
     }
 
     String name() {

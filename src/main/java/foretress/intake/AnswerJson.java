@@ -11,7 +11,7 @@ import foretress.questionnaire.Answers;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.SaidDate.Season;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.Year;
@@ -83,7 +83,7 @@ public final class AnswerJson {
             return new Answer.Length(node.get("lengthCm").asInt(), node.get("drawnStraight").asBoolean());
         }
         if (node.has("treatments")) {
-            List<Treatment> list = new ArrayList<>();
+            List<SaidTreatment> list = new ArrayList<>();
             node.get("treatments").forEach(t -> list.add(treatment(t)));
             return new Answer.Treatments(list);
         }
@@ -102,12 +102,12 @@ public final class AnswerJson {
         };
     }
 
-    private static ObjectNode treatment(Treatment t) {
+    private static ObjectNode treatment(SaidTreatment t) {
         ObjectNode node = NODE.objectNode();
         node.put("what", t.what()).set("when", date(t.when()));
         node.put("zone", t.zone()).put("by", t.by()).put("often", t.often());
         // Answers from before these two were asked keep their bytes, and with them their hash.
-        if (!t.every().equals(Treatment.DONT_KNOW)) {
+        if (!t.every().equals(SaidTreatment.DONT_KNOW)) {
             node.put("every", t.every());
         }
         if (!(t.since() instanceof SaidDate.NotKnown)) {
@@ -116,9 +116,9 @@ public final class AnswerJson {
         return node;
     }
 
-    private static Treatment treatment(JsonNode n) {
-        return new Treatment(n.get("what").asText(), date(n.get("when")), n.get("zone").asText(), n.get("by").asText(),
-            n.get("often").asText(), n.path("every").asText(Treatment.DONT_KNOW),
+    private static SaidTreatment treatment(JsonNode n) {
+        return new SaidTreatment(n.get("what").asText(), date(n.get("when")), n.get("zone").asText(), n.get("by").asText(),
+            n.get("often").asText(), n.path("every").asText(SaidTreatment.DONT_KNOW),
             n.has("since") ? date(n.get("since")) : new SaidDate.NotKnown());
     }
 

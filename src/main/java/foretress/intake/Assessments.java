@@ -9,7 +9,7 @@ import foretress.hair.Growth;
 import foretress.knowledge.Knowledge;
 import foretress.plan.Owing;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import foretress.salon.Menu;
 import foretress.salon.Policies;
 import foretress.vault.SealedJson;
@@ -137,7 +137,7 @@ public class Assessments {
     }
 
     /** What this salon did to the client's hair before. */
-    public List<Treatment> done(Visit visit) {
+    public List<SaidTreatment> done(Visit visit) {
         return records.stream().flatMap(r -> r.treatments(visit).stream()).toList();
     }
 

@@ -20,10 +20,10 @@ class Care {
 
     private final Knowledge knowledge;
     private final Tasks tasks;
-    private final Shown shown;
+    private final PageViews shown;
     private final Clock clock;
 
-    Care(Knowledge knowledge, Tasks tasks, Shown shown, Clock clock) {
+    Care(Knowledge knowledge, Tasks tasks, PageViews shown, Clock clock) {
         this.shown = shown;
         this.knowledge = knowledge;
         this.tasks = tasks;

@@ -16,10 +16,10 @@ public class CarePages {
 
     private final Guest guest;
     private final Care care;
-    private final Speech speech;
-    private final Shown shown;
+    private final ClientLanguage speech;
+    private final PageViews shown;
 
-    CarePages(Guest guest, Care care, Speech speech, Shown shown) {
+    CarePages(Guest guest, Care care, ClientLanguage speech, PageViews shown) {
         this.guest = guest;
         this.care = care;
         this.speech = speech;

@@ -5,7 +5,7 @@ import foretress.assessment.Finding;
 import foretress.assessment.TestFact;
 import foretress.hair.Cut;
 import foretress.hair.Growth;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import foretress.visit.Visit;
 import java.time.Instant;
 import java.util.List;
@@ -41,7 +41,7 @@ public interface ChairRecord {
     }
 
     /** What was done to this client's hair here at earlier visits: it need not be asked again. */
-    default List<Treatment> treatments(Visit visit) {
+    default List<SaidTreatment> treatments(Visit visit) {
         return List.of();
     }
 

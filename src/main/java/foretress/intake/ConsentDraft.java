@@ -36,13 +36,13 @@ public class ConsentDraft {
     private final SalonWords salonWords;
     private final Policies policies;
     private final Menu menu;
-    private final Speech speech;
+    private final ClientLanguage speech;
     private final Consents consents;
     private final Refusals refusals;
     private final FoundWords found;
 
     ConsentDraft(Assessments assessments, BookedChemistry chemistry, Plans plans, StrandMaps maps, Views views, SalonWords salonWords,
-                 Policies policies, Menu menu, Speech speech, Refusals refusals, FoundWords found, Consents consents) {
+                 Policies policies, Menu menu, ClientLanguage speech, Refusals refusals, FoundWords found, Consents consents) {
         this.consents = consents;
         this.assessments = assessments;
         this.chemistry = chemistry;

@@ -6,7 +6,7 @@ import foretress.consent.SignedConsent;
 import foretress.invitation.Guest;
 import foretress.salon.Salon;
 import foretress.visit.Visit;
-import foretress.web.Say;
+import foretress.web.ClientWords;
 import io.quarkus.arc.All;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -28,12 +28,12 @@ public class DonePages {
     private final Intake intake;
     private final Plans plans;
     private final List<NextStep> next;
-    private final Speech speech;
+    private final ClientLanguage speech;
     private final Care care;
     private final Way way;
     private final Refusals refusals;
 
-    DonePages(Guest guest, Consents consents, Intake intake, Plans plans, @All List<NextStep> next, Speech speech,
+    DonePages(Guest guest, Consents consents, Intake intake, Plans plans, @All List<NextStep> next, ClientLanguage speech,
               Care care, Way way, Refusals refusals) {
         this.guest = guest;
         this.consents = consents;
@@ -78,7 +78,7 @@ public class DonePages {
     }
 
     private List<String> tests(Visit visit) {
-        Say say = speech.say();
+        ClientWords say = speech.say();
         Set<String> refused = refusals.of(visit);
         return plans.of(visit, intake.said(visit)).owed().stream()
             .filter(o -> !refused.contains(o.test())).map(o -> o.lastOpenStart()

@@ -26,9 +26,9 @@ import java.util.stream.Stream;
 @RequestScoped
 class FoundWords {
     private final Knowledge knowledge;
-    private final Speech speech;
+    private final ClientLanguage speech;
 
-    FoundWords(Knowledge knowledge, Speech speech) {
+    FoundWords(Knowledge knowledge, ClientLanguage speech) {
         this.knowledge = knowledge;
         this.speech = speech;
     }

@@ -5,9 +5,9 @@ import foretress.knowledge.Sha256;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReader;
+import foretress.questionnaire.FormReading;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
-import foretress.questionnaire.Reading;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
 import foretress.vault.Vault;
@@ -108,7 +108,7 @@ public class Intake {
         if (KeptTopic.submitted(visit.id, pressing(visit, page)).isPresent()) {
             return Kept.again();
         }
-        Reading reading = new FormReader(today(visit)).read(put, page.fields(), before);
+        FormReading reading = new FormReader(today(visit)).read(put, page.fields(), before);
         if (!reading.clean()) {
             return Kept.mistaken(reading);
         }
@@ -131,7 +131,7 @@ public class Intake {
             return Kept.again();
         }
         List<Question> anew = due.stream().filter(q -> !same.contains(q.id()) || before.to(q.id()).isEmpty()).toList();
-        Reading reading = new FormReader(today(visit)).read(anew, page.fields(), before);
+        FormReading reading = new FormReader(today(visit)).read(anew, page.fields(), before);
         if (!reading.clean()) {
             return Kept.mistaken(reading);
         }
@@ -283,10 +283,10 @@ public class Intake {
     }
 
     /** What became of a posted page. */
-    public record Kept(Outcome outcome, Optional<Reading> reading) {
+    public record Kept(Outcome outcome, Optional<FormReading> reading) {
         public enum Outcome { CLEAN, AGAIN, MISTAKEN, OVERTAKEN }
 
-        static Kept clean(Reading reading) {
+        static Kept clean(FormReading reading) {
             return new Kept(Outcome.CLEAN, Optional.of(reading));
         }
 
@@ -294,12 +294,12 @@ public class Intake {
             return new Kept(Outcome.AGAIN, Optional.empty());
         }
 
-        static Kept mistaken(Reading reading) {
+        static Kept mistaken(FormReading reading) {
             return new Kept(Outcome.MISTAKEN, Optional.of(reading));
         }
 
         /** The same topic was answered elsewhere since this page was made. */
-        static Kept overtaken(Reading reading) {
+        static Kept overtaken(FormReading reading) {
             return new Kept(Outcome.OVERTAKEN, Optional.of(reading));
         }
     }

@@ -1,7 +1,7 @@
 package foretress.intake;
 
-import foretress.questionnaire.Mistake;
-import foretress.web.Say;
+import foretress.questionnaire.AnswerMistake;
+import foretress.web.ClientWords;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -9,15 +9,15 @@ import java.time.format.TextStyle;
 /** What needs a second look, as a sentence that names the thing, the value and the way out. */
 @RequestScoped
 class MistakeWords {
-    private final Speech speech;
+    private final ClientLanguage speech;
 
-    MistakeWords(Speech speech) {
+    MistakeWords(ClientLanguage speech) {
         this.speech = speech;
     }
 
     /** @param question the question's short name */
-    String sentence(Mistake mistake, String question) {
-        Say say = speech.say();
+    String sentence(AnswerMistake mistake, String question) {
+        ClientWords say = speech.say();
         return switch (mistake.code()) {
             case "required" -> required(say, mistake.field(), question);
             case "not-offered" -> say.mistake_not_offered(question);
@@ -44,7 +44,7 @@ class MistakeWords {
         };
     }
 
-    private static String required(Say say, String field, String question) {
+    private static String required(ClientWords say, String field, String question) {
         String part = field.substring(field.lastIndexOf('.') + 1);
         return switch (part) {
             case "what" -> say.mistake_required_what();
@@ -56,7 +56,7 @@ class MistakeWords {
         };
     }
 
-    private String notADay(Say say, Mistake mistake) {
+    private String notADay(ClientWords say, AnswerMistake mistake) {
         return mistake.args().size() == 3
             ? say.mistake_not_a_day_of_month(arg(mistake, 0), month(arg(mistake, 1)), arg(mistake, 2))
             : say.mistake_not_a_day(arg(mistake, 0));
@@ -66,7 +66,7 @@ class MistakeWords {
         return Month.of(Integer.parseInt(number)).getDisplayName(TextStyle.FULL_STANDALONE, speech.locale());
     }
 
-    private static String arg(Mistake mistake, int place) {
+    private static String arg(AnswerMistake mistake, int place) {
         return mistake.args().size() > place ? mistake.args().get(place) : "";
     }
 }

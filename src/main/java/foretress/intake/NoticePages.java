@@ -3,9 +3,9 @@ package foretress.intake;
 import foretress.consent.Notice;
 import foretress.invitation.Guest;
 import foretress.visit.Visit;
+import foretress.web.ClientWords;
 import foretress.web.FormAgain;
 import foretress.web.Mistake;
-import foretress.web.Say;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -26,10 +26,10 @@ public class NoticePages {
     record PaperInstead(String visitDay) implements TemplateInstance {}
 
     private final Guest guest;
-    private final Notices notices;
-    private final Speech speech;
+    private final NoticeConsent notices;
+    private final ClientLanguage speech;
 
-    NoticePages(Guest guest, Notices notices, Speech speech) {
+    NoticePages(Guest guest, NoticeConsent notices, ClientLanguage speech) {
         this.guest = guest;
         this.notices = notices;
         this.speech = speech;
@@ -48,7 +48,7 @@ public class NoticePages {
             return Response.seeOther(java.net.URI.create("/answers/notice/paper")).build();
         }
         if (!"yes".equals(agree)) {
-            Say say = speech.say();
+            ClientWords say = speech.say();
             return FormAgain.with(page(List.of(new Mistake("agree", say.notice_must_tick()))));
         }
         if (!notices.of(guest.language()).sha256().equals(notice)) {

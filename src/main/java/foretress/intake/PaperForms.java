@@ -22,12 +22,12 @@ import java.util.UUID;
 @ApplicationScoped
 public class PaperForms {
     private final Intake intake;
-    private final Notices notices;
+    private final NoticeConsent notices;
     private final Vault vault;
     private final Ledger ledger;
     private final Clock clock;
 
-    PaperForms(Intake intake, Notices notices, Vault vault, Ledger ledger, Clock clock) {
+    PaperForms(Intake intake, NoticeConsent notices, Vault vault, Ledger ledger, Clock clock) {
         this.intake = intake;
         this.notices = notices;
         this.vault = vault;

@@ -30,9 +30,9 @@ public class ReadBackPages {
     private final Intake intake;
     private final Way way;
     private final Views views;
-    private final Shown shown;
+    private final PageViews shown;
 
-    ReadBackPages(Guest guest, Intake intake, Way way, Views views, Shown shown) {
+    ReadBackPages(Guest guest, Intake intake, Way way, Views views, PageViews shown) {
         this.guest = guest;
         this.intake = intake;
         this.way = way;

@@ -1,14 +1,14 @@
 package foretress.intake;
 
 import foretress.consent.ConsentInput;
-import foretress.consent.ConsentText;
 import foretress.consent.ConsentText.Line.Statement;
 import foretress.consent.ConsentText.Part;
 import foretress.consent.ConsentText.Section;
+import foretress.consent.ConsentText;
 import foretress.consent.ConsentWords;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
-import foretress.consent.Mark;
+import foretress.consent.SignatureMark;
 import foretress.invitation.Guest;
 import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
@@ -46,11 +46,11 @@ public class SignPages {
     private final Way way;
     private final ConsentDraft draft;
     private final Signing signing;
-    private final Shown shown;
-    private final Speech speech;
+    private final PageViews shown;
+    private final ClientLanguage speech;
     private final Caller caller;
 
-    SignPages(Guest guest, Intake intake, Way way, ConsentDraft draft, Signing signing, Shown shown, Speech speech,
+    SignPages(Guest guest, Intake intake, Way way, ConsentDraft draft, Signing signing, PageViews shown, ClientLanguage speech,
               Caller caller) {
         this.guest = guest;
         this.intake = intake;
@@ -70,7 +70,7 @@ public class SignPages {
             return Response.seeOther(Way.READ_BACK).build();
         }
         shown.page(visit.id, "sign");
-        return Response.ok(page(visit, said, List.of(), "", Mark.Kind.DRAWN, List.of(), UUID.randomUUID().toString())).build();
+        return Response.ok(page(visit, said, List.of(), "", SignatureMark.Kind.DRAWN, List.of(), UUID.randomUUID().toString())).build();
     }
 
     @POST
@@ -86,7 +86,7 @@ public class SignPages {
             return Response.seeOther(Way.READ_BACK).build();
         }
         List<Mistake> mistakes = new ArrayList<>();
-        Optional<Mark> mark = MarkField.of(form).read(mistakes, speech.say());
+        Optional<SignatureMark> mark = MarkField.of(form).read(mistakes, speech.say());
         ConsentInput input = draft.of(visit, said);
         if (!asked(input).equals(form.all("agree"))) {
             mistakes.add(0, new Mistake("statements", speech.say().sign_agree_all()));
@@ -121,7 +121,7 @@ public class SignPages {
             uuid(form.one("submission")).orElseGet(UUID::randomUUID).toString()));
     }
 
-    private SignPage page(Visit visit, Answers said, List<String> ticked, String typed, Mark.Kind kind, List<Mistake> mistakes,
+    private SignPage page(Visit visit, Answers said, List<String> ticked, String typed, SignatureMark.Kind kind, List<Mistake> mistakes,
                           String submission) {
         ConsentInput input = draft.of(visit, said);
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));

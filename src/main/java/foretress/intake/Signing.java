@@ -3,8 +3,8 @@ package foretress.intake;
 import foretress.consent.ConsentInput;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
-import foretress.consent.Mark;
 import foretress.consent.PaperSize;
+import foretress.consent.SignatureMark;
 import foretress.consent.SignedConsent;
 import foretress.invitation.Entrance;
 import foretress.invitation.Invitation;
@@ -32,10 +32,10 @@ public class Signing {
     private final Plans plans;
     private final Knowledge knowledge;
     private final Intake intake;
-    private final Shown shown;
+    private final PageViews shown;
     private final Clock clock;
 
-    Signing(Consents consents, Assessments assessments, Plans plans, Knowledge knowledge, Intake intake, Shown shown, Clock clock) {
+    Signing(Consents consents, Assessments assessments, Plans plans, Knowledge knowledge, Intake intake, PageViews shown, Clock clock) {
         this.intake = intake;
         this.shown = shown;
         this.consents = consents;
@@ -59,7 +59,7 @@ public class Signing {
         return consents.all(visitId).stream().anyMatch(c -> c.isOf(submission));
     }
 
-    public void sign(Visit visit, Answers said, ConsentInput input, Mark mark, Act act) {
+    public void sign(Visit visit, Answers said, ConsentInput input, SignatureMark mark, Act act) {
         PaperSize size = Salon.the().paperSize == Salon.PaperSize.LETTER ? PaperSize.LETTER : PaperSize.A4;
         consents.sign(input, mark, evidence(visit, said, input, act), size, (locked, signed) -> moveOn(locked, said, signed));
     }

@@ -36,7 +36,7 @@ public class StrandMaps {
     /** The map on the day of the service. */
     public static StrandMap map(Situation situation, Knowledge knowledge, Words words) {
         HairHistory history = HairTold.of(situation, knowledge.ruleSet().treatments()).history();
-        List<foretress.questionnaire.Treatment> listed = new ArrayList<>(situation.known());
+        List<foretress.questionnaire.SaidTreatment> listed = new ArrayList<>(situation.known());
         listed.addAll(listed(situation.answers()));
         List<Treatment> drawn = new ArrayList<>();
         for (Treatment treatment : history.treatments()) {
@@ -51,7 +51,7 @@ public class StrandMaps {
         return new StrandWords(Locale.forLanguageTag(words.language()), key -> words.text("strand.texts." + key));
     }
 
-    private static List<foretress.questionnaire.Treatment> listed(Answers said) {
+    private static List<foretress.questionnaire.SaidTreatment> listed(Answers said) {
         return said.byQuestion().values().stream()
             .flatMap(a -> a instanceof Answer.Treatments t ? t.list().stream() : Stream.empty()).toList();
     }

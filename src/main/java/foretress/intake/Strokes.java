@@ -3,8 +3,8 @@ package foretress.intake;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import foretress.consent.Mark.Point;
-import foretress.consent.Mark.Stroke;
+import foretress.consent.SignatureMark.Point;
+import foretress.consent.SignatureMark.Stroke;
 import java.util.ArrayList;
 import java.util.List;
 

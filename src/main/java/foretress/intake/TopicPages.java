@@ -4,9 +4,9 @@ import foretress.intake.Intake.Kept;
 import foretress.intake.Intake.Page;
 import foretress.invitation.Guest;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question;
+import foretress.questionnaire.FormReading;
 import foretress.questionnaire.Question.Kind;
-import foretress.questionnaire.Reading;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
 import foretress.visit.Visit;
@@ -40,7 +40,7 @@ public class TopicPages {
     private static final Set<Kind> LISTS = Set.of(Kind.TREATMENTS, Kind.MEDICINES);
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TopicPage(Progress progress, String where, String topic, String title, String because, List<Asked> asked, List<Mistake> mistakes,
+    record TopicPage(Progress progress, String where, String topic, String title, String because, List<QuestionView> asked, List<Mistake> mistakes,
                      Sent sent, String back, boolean list, String doneName) implements TemplateInstance {
         /** What the page's form carries unseen; {@code asked} names the questions on it. */
         record Sent(String to, String submission, int version, String asked, boolean again) {}
@@ -50,9 +50,9 @@ public class TopicPages {
     private final Intake intake;
     private final Way way;
     private final Views views;
-    private final Shown shown;
+    private final PageViews shown;
 
-    TopicPages(Guest guest, Intake intake, Way way, Views views, Shown shown) {
+    TopicPages(Guest guest, Intake intake, Way way, Views views, PageViews shown) {
         this.guest = guest;
         this.intake = intake;
         this.way = way;
@@ -109,10 +109,10 @@ public class TopicPages {
         return new Page(form, one(form, SUBMISSION), version(one(form, VERSION)), guest.language());
     }
 
-    private TopicPage page(Visit visit, Answers said, Walk walk, Walk.Step step, Page page, boolean again, Optional<Reading> reading,
+    private TopicPage page(Visit visit, Answers said, Walk walk, Walk.Step step, Page page, boolean again, Optional<FormReading> reading,
                            Optional<Mistake> extra) {
         Topic topic = step.topic();
-        List<Asked> asked = views.asked(step.questions(), said, reading);
+        List<QuestionView> asked = views.asked(step.questions(), said, reading);
         Progress progress = way.progress(visit, said, topic.id());
         String back = way.before(visit, said, step, again).map(URI::toString).orElse("");
         return new TopicPage(progress, views.where(progress, topic, asked.size() > 1 && !step.opened()), topic.id(), views.heading(step),
@@ -126,7 +126,7 @@ public class TopicPages {
     }
 
     /** Where a page grows a list: the name its main button bears, which says that the list is whole; else empty. */
-    private static String listed(List<Asked> asked) {
+    private static String listed(List<QuestionView> asked) {
         return asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst().orElse("");
     }
 

@@ -1,6 +1,6 @@
 package foretress.intake;
 
-import foretress.intake.Asked.Slip;
+import foretress.intake.QuestionView.Slip;
 import foretress.intake.ReadBackPages.Chapter;
 import foretress.intake.ReadBackPages.Line;
 import foretress.knowledge.AnswerWords;
@@ -9,8 +9,8 @@ import foretress.knowledge.Words;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormFill;
+import foretress.questionnaire.FormReading;
 import foretress.questionnaire.Question;
-import foretress.questionnaire.Reading;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
 import foretress.visit.Visit;
@@ -28,10 +28,10 @@ import java.util.stream.Collectors;
 public class Views {
     private final Knowledge knowledge;
     private final Intake intake;
-    private final Speech speech;
+    private final ClientLanguage speech;
     private final MistakeWords mistakeWords;
 
-    Views(Knowledge knowledge, Intake intake, Speech speech, MistakeWords mistakeWords) {
+    Views(Knowledge knowledge, Intake intake, ClientLanguage speech, MistakeWords mistakeWords) {
         this.knowledge = knowledge;
         this.intake = intake;
         this.speech = speech;
@@ -66,16 +66,16 @@ public class Views {
     }
 
     /** The questions of a page: with what was just posted where there was a mistake, else with what is on file. */
-    public List<Asked> asked(List<Question> put, Answers said, Optional<Reading> posted) {
+    public List<QuestionView> asked(List<Question> put, Answers said, Optional<FormReading> posted) {
         Choices choices = Choices.in(speech.words(), speech.locale());
         return put.stream().map(q -> asked(q, put.size() == 1, said.to(q.id()), posted, choices)).toList();
     }
 
-    private Asked asked(Question question, boolean alone, Optional<Answer> said, Optional<Reading> posted, Choices choices) {
+    private QuestionView asked(Question question, boolean alone, Optional<Answer> said, Optional<FormReading> posted, Choices choices) {
         Words words = speech.words();
-        Map<String, List<String>> fields = posted.map(Reading::said)
+        Map<String, List<String>> fields = posted.map(FormReading::said)
             .orElseGet(() -> said.map(a -> FormFill.fields(question, a)).orElse(Map.of()));
-        return new Asked(question, alone, words.question(question.id()).ask(), words.question(question.id()).hint(),
+        return new QuestionView(question, alone, words.question(question.id()).ask(), words.question(question.id()).hint(),
             words.question(question.id()).why(), words.question(question.id()).short_(), AnswerWords.none(question, words), slips(question, words, fields), fields,
             entries(question, said), mistakes(question, posted), choices);
     }
@@ -103,19 +103,19 @@ public class Views {
         return List.of();
     }
 
-    private Map<String, String> mistakes(Question question, Optional<Reading> posted) {
+    private Map<String, String> mistakes(Question question, Optional<FormReading> posted) {
         Map<String, String> sentences = new LinkedHashMap<>();
-        posted.map(Reading::mistakes).orElse(List.of()).stream().filter(m -> of(question, m))
+        posted.map(FormReading::mistakes).orElse(List.of()).stream().filter(m -> of(question, m))
             .forEach(m -> sentences.put(m.field(), mistakeWords.sentence(m, speech.words().question(question.id()).short_())));
         return sentences;
     }
 
-    private static boolean of(Question question, foretress.questionnaire.Mistake mistake) {
+    private static boolean of(Question question, foretress.questionnaire.AnswerMistake mistake) {
         return mistake.field().equals(question.id()) || mistake.field().startsWith(question.id() + ".");
     }
 
     /** The list on top of a page: every mistake once, in the order of the page. */
-    public List<Mistake> mistakes(List<Asked> asked, Optional<Mistake> first) {
+    public List<Mistake> mistakes(List<QuestionView> asked, Optional<Mistake> first) {
         List<Mistake> all = new ArrayList<>(first.stream().toList());
         asked.forEach(a -> a.mistakes().forEach((field, text) -> all.add(new Mistake(field, text))));
         return all;

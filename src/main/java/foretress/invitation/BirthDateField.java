@@ -43,9 +43,9 @@ public record BirthDateField(String day, String month, String year) {
 
     /** Reads the fields against today's date; the first mistake in reading order is told. */
     public Read read(LocalDate today) {
-        var d = Digits.number(day);
-        var m = Digits.number(month);
-        var y = Digits.number(year);
+        var d = TypedNumber.number(day);
+        var m = TypedNumber.number(month);
+        var y = TypedNumber.number(year);
         if (d.isEmpty()) return Read.wrong(Mistake.DAY_MISSING);
         if (m.isEmpty() || m.getAsInt() < 1 || m.getAsInt() > 12) return Read.wrong(Mistake.MONTH_MISSING);
         if (y.isEmpty()) return Read.wrong(Mistake.YEAR_MISSING);

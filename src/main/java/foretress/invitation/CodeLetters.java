@@ -4,7 +4,7 @@ import foretress.post.Letter;
 import foretress.post.Post;
 import foretress.salon.Salon;
 import foretress.visit.Visit;
-import foretress.web.Say;
+import foretress.web.ClientWords;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -40,7 +40,7 @@ public class CodeLetters {
     }
 
     private static Letter letter(Visit visit, String to, String code) {
-        Say say = DoorWords.in(visit.client.language);
+        ClientWords say = DoorWords.in(visit.client.language);
         return new Letter(to, say.mail_code_subject(),
             List.of(say.mail_hello(visit.client.givenName), say.mail_code_is(grouped(code)), say.mail_code_life()),
             Optional.empty(), List.of(say.mail_link_not_you()), LinkLetters.signed(Salon.the()));

@@ -1,8 +1,8 @@
 package foretress.invitation;
 
-import foretress.web.Brake;
 import foretress.web.Form;
 import foretress.web.Mistakes;
+import foretress.web.RateLimiter;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -25,10 +25,10 @@ public class CodePages {
     private final Guest guest;
     private final Codes codes;
     private final CodeLetters letters;
-    private final Brake brake;
+    private final RateLimiter brake;
     private final DoorWords words;
 
-    CodePages(Guest guest, Codes codes, CodeLetters letters, Brake brake, DoorWords words) {
+    CodePages(Guest guest, Codes codes, CodeLetters letters, RateLimiter brake, DoorWords words) {
         this.guest = guest;
         this.codes = codes;
         this.letters = letters;
@@ -66,7 +66,7 @@ public class CodePages {
     }
 
     private void slowDown() {
-        brake.holder(Brake.Door.LINK, "door " + guest.doorId()).ifPresent(wait -> { throw Brake.tooOften(wait); });
+        brake.holder(RateLimiter.Door.LINK, "door " + guest.doorId()).ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
     }
 
     private static Response on() {

@@ -55,7 +55,7 @@ public class Codes {
             visitId, now).firstResultOptional();
         boolean right = code.filter(c -> tryOn(c) && c.codeHash.equals(DoorCode.hash(c.id, digits(typed)))
             && DoorCode.update("usedAt = ?1 where id = ?2 and usedAt is null", now, c.id) == 1).isPresent();
-        if (right) Door.update("provedByCode = true where id = ?1", doorId);
+        if (right) ClientSession.update("provedByCode = true where id = ?1", doorId);
         ledger.note("client", right ? "code accepted" : "code refused", visitId.toString());
         return right;
     }
@@ -66,6 +66,6 @@ public class Codes {
     }
 
     private static String digits(String typed) {
-        return Digits.ascii(typed).replaceAll("[^0-9]", "");
+        return TypedNumber.ascii(typed).replaceAll("[^0-9]", "");
     }
 }

@@ -1,13 +1,13 @@
 package foretress.invitation;
 
 import foretress.visit.MonthChoice;
-import foretress.web.Brake;
 import foretress.web.Caller;
 import foretress.web.Form;
 import foretress.web.Language;
 import foretress.web.Mistakes;
 import foretress.web.Offered;
 import foretress.web.PublicAddress;
+import foretress.web.RateLimiter;
 import foretress.web.Supported;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -47,15 +47,15 @@ public class DoorPages {
     record NoSuchLink() implements TemplateInstance {}
 
     private final Invitations invitations;
-    private final Doors doors;
-    private final Brake brake;
+    private final ClientSessions doors;
+    private final RateLimiter brake;
     private final Caller caller;
     private final Language language;
     private final PublicAddress address;
     private final DoorWords words;
     private final Clock clock;
 
-    DoorPages(Invitations invitations, Doors doors, Brake brake, Caller caller, Language language,
+    DoorPages(Invitations invitations, ClientSessions doors, RateLimiter brake, Caller caller, Language language,
               PublicAddress address, DoorWords words, Clock clock) {
         this.invitations = invitations;
         this.doors = doors;
@@ -136,12 +136,12 @@ public class DoorPages {
 
     /** A link that is known is counted by itself: no crowd of strangers stands before its door. */
     private void slowDown(Invitation invitation) {
-        brake.holder(Brake.Door.LINK, "link " + invitation.id).ifPresent(wait -> { throw Brake.tooOften(wait); });
+        brake.holder(RateLimiter.Door.LINK, "link " + invitation.id).ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
     }
 
     /** Guessing at links costs the guesser's own network. */
     private Response unknown() {
-        brake.stranger(Brake.Door.LINK, caller.address()).ifPresent(wait -> { throw Brake.tooOften(wait); });
+        brake.stranger(RateLimiter.Door.LINK, caller.address()).ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
         return nothing();
     }
 

@@ -1,7 +1,7 @@
 package foretress.invitation;
 
+import foretress.web.ClientWords;
 import foretress.web.Language;
-import foretress.web.Say;
 import io.quarkus.qute.i18n.Localized;
 import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.enterprise.context.RequestScoped;
@@ -16,11 +16,11 @@ public class DoorWords {
     }
 
     /** All words of the client's side in this language. */
-    static Say in(String tag) {
-        return tag.equals("en") ? MessageBundles.get(Say.class) : MessageBundles.get(Say.class, Localized.Literal.of(tag));
+    static ClientWords in(String tag) {
+        return tag.equals("en") ? MessageBundles.get(ClientWords.class) : MessageBundles.get(ClientWords.class, Localized.Literal.of(tag));
     }
 
-    private Say say() {
+    private ClientWords say() {
         return in(language.getTag());
     }
 
@@ -29,7 +29,7 @@ public class DoorWords {
     }
 
     String of(BirthDateField.Mistake mistake) {
-        Say say = say();
+        ClientWords say = say();
         return switch (mistake) {
             case DAY_MISSING -> say.birth_day_missing();
             case MONTH_MISSING -> say.birth_month_missing();

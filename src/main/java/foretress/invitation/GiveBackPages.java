@@ -13,10 +13,10 @@ public class GiveBackPages {
     static final String PATH = "/answers/give-back";
 
     private final Guest guest;
-    private final Doors doors;
+    private final ClientSessions doors;
     private final GuestFilter filter;
 
-    GiveBackPages(Guest guest, Doors doors, GuestFilter filter) {
+    GiveBackPages(Guest guest, ClientSessions doors, GuestFilter filter) {
         this.guest = guest;
         this.doors = doors;
         this.filter = filter;

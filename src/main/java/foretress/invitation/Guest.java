@@ -14,9 +14,9 @@ import java.util.UUID;
 @Named("guest")
 @RequestScoped
 public class Guest {
-    private Door door;
+    private ClientSession door;
 
-    void cameThrough(Door opened) {
+    void cameThrough(ClientSession opened) {
         door = opened;
     }
 
@@ -24,7 +24,7 @@ public class Guest {
         return door != null;
     }
 
-    private Door door() {
+    private ClientSession door() {
         return Optional.ofNullable(door).orElseThrow(() -> new IllegalStateException("Nobody came through a door"));
     }
 
@@ -75,13 +75,13 @@ public class Guest {
     }
 
     /** What the salon's tablet was handed over for; empty on the client's own phone. */
-    Optional<Handed> handed() {
+    Optional<HandOverPurpose> handed() {
         return door().invitation.handed();
     }
 
     /** Where staff go on once the tablet was given back and they have signed in. */
     String after() {
-        return handed().orElse(Handed.TO_SIGN).after(visitId());
+        return handed().orElse(HandOverPurpose.TO_SIGN).after(visitId());
     }
 
     /** Whether it may see what was answered for earlier visits: only after a one-use code. */
@@ -97,7 +97,7 @@ public class Guest {
      */
     @Transactional
     public void begin() {
-        Door here = Door.findById(doorId());
+        ClientSession here = ClientSession.findById(doorId());
         if (here.visit.state == State.INVITED) {
             here.visit.moveTo(State.ANSWERING);
             here.begin();

@@ -24,12 +24,12 @@ public class GuestFilter implements GuestDoor {
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record UseYourLink() implements TemplateInstance {}
 
-    private final Doors doors;
+    private final ClientSessions doors;
     private final Guest guest;
     private final Language language;
     private final PublicAddress address;
 
-    GuestFilter(Doors doors, Guest guest, Language language, PublicAddress address) {
+    GuestFilter(ClientSessions doors, Guest guest, Language language, PublicAddress address) {
         this.doors = doors;
         this.guest = guest;
         this.language = language;
@@ -38,7 +38,7 @@ public class GuestFilter implements GuestDoor {
 
     @Override
     public Optional<Response> turnAway(ContainerRequestContext request) {
-        Optional<Door> door = cookie(request).flatMap(doors::openedBy);
+        Optional<ClientSession> door = cookie(request).flatMap(doors::openedBy);
         if (door.isEmpty()) return Optional.of(useYourLink());
         guest.cameThrough(door.get());
         String path = request.getUriInfo().getRequestUri().getPath();

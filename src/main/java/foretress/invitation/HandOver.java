@@ -37,13 +37,13 @@ public class HandOver {
     }
 
     /** Locks this browser; the client gives the birth date at the door. */
-    public Response atTheDoor(Visit visit, Handed what) {
+    public Response atTheDoor(Visit visit, HandOverPurpose what) {
         Token link = invitations.handOver(visit.id, what, who.staff().id.toString());
         return locked("/i/" + link.reveal()).build();
     }
 
     /** Locks this browser behind the door, where staff have the client before them and have asked who it is. */
-    public Response inside(Visit visit, Handed what) {
+    public Response inside(Visit visit, HandOverPurpose what) {
         Invitations.Knock.LetIn in = invitations.handOverInside(visit.id, what, who.staff().id.toString());
         return locked(what.reach()).cookie(cookie(address.cookieName(GuestFilter.COOKIE), in.cookie().reveal(), seconds(in.until())),
             cookie(Language.COOKIE, visit.client.language, YEAR_QUARTER)).build();

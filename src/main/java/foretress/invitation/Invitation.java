@@ -46,7 +46,7 @@ public class Invitation extends PanacheEntityBase {
     /** What the tablet was handed over for; absent on a link, and on tablets handed over before this was kept. */
     @Enumerated(EnumType.STRING)
     @Column(name = "handed_for")
-    private Handed handedFor;
+    private HandOverPurpose handedFor;
     /** Whoever handed the tablet over asked the client who they are. */
     boolean vouched;
     /** The mail that carries it; absent when it went another way. */
@@ -72,7 +72,7 @@ public class Invitation extends PanacheEntityBase {
     }
 
     /** The salon's own tablet, opened for the visit and put into the client's hands. */
-    static Invitation handed(Visit visit, Token token, Handed what, String issuedBy, Instant now, Instant expiry) {
+    static Invitation handed(Visit visit, Token token, HandOverPurpose what, String issuedBy, Instant now, Instant expiry) {
         var given = new Invitation(visit, token, Way.SHOWN, issuedBy, now, expiry);
         given.handed = true;
         given.handedFor = what;
@@ -103,8 +103,8 @@ public class Invitation extends PanacheEntityBase {
     }
 
     /** What the salon's tablet was given out for; empty on the client's own phone. */
-    Optional<Handed> handed() {
-        return handed ? Optional.of(Optional.ofNullable(handedFor).orElse(Handed.TO_SIGN)) : Optional.empty();
+    Optional<HandOverPurpose> handed() {
+        return handed ? Optional.of(Optional.ofNullable(handedFor).orElse(HandOverPurpose.TO_SIGN)) : Optional.empty();
     }
 
     void unlock() {

@@ -1,7 +1,7 @@
 package foretress.invitation;
 
 import foretress.ledger.Ledger;
-import foretress.post.Left;
+import foretress.post.MailSent;
 import foretress.visit.State;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
@@ -74,7 +74,7 @@ public class Invitations {
 
     /** A mail has left: the link in it is the one that holds. */
     @Transactional
-    void left(@Observes Left mail) {
+    void left(@Observes MailSent mail) {
         Invitation.<Invitation>find("mailId", mail.id()).firstResultOptional().ifPresent(sent -> Invitation.update(
             "revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = false and issuedAt < ?3", clock.instant(), sent.visit.id, sent.issuedAt));
     }
@@ -95,7 +95,7 @@ public class Invitations {
      * vouches for the person as for one to whom a code is read out; the birth date is still asked.
      */
     @Transactional
-    Token handOver(UUID visitId, Handed what, String actor) {
+    Token handOver(UUID visitId, HandOverPurpose what, String actor) {
         Token token = Token.fresh();
         handed(visitId, what, token, actor);
         return token;
@@ -103,19 +103,19 @@ public class Invitations {
 
     /** The same, already inside: staff asked the client who they are. */
     @Transactional
-    Knock.LetIn handOverInside(UUID visitId, Handed what, String actor) {
+    Knock.LetIn handOverInside(UUID visitId, HandOverPurpose what, String actor) {
         Invitation given = handed(visitId, what, Token.fresh(), actor);
         given.vouch();
         return enter(given, given.visit.client.language);
     }
 
-    private Invitation handed(UUID visitId, Handed what, Token token, String actor) {
+    private Invitation handed(UUID visitId, HandOverPurpose what, Token token, String actor) {
         Visit visit = ahead(visitId);
         Instant now = clock.instant();
         Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = true", now, visitId);
         var given = Invitation.handed(visit, token, what, actor, now, soonest(expiry(visit), now.plus(IN_HAND)));
         given.persist();
-        if (visit.state == State.BOOKED && what != Handed.FOR_SKIN_TEST) visit.moveTo(State.INVITED);
+        if (visit.state == State.BOOKED && what != HandOverPurpose.FOR_SKIN_TEST) visit.moveTo(State.INVITED);
         ledger.note(actor, "tablet handed to the client", visitId.toString());
         return given;
     }
@@ -137,7 +137,7 @@ public class Invitations {
     @Transactional
     public void revoke(UUID visitId, String actor) {
         Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null", clock.instant(), visitId);
-        Door.update("closedAt = ?1 where visit.id = ?2 and closedAt is null", clock.instant(), visitId);
+        ClientSession.update("closedAt = ?1 where visit.id = ?2 and closedAt is null", clock.instant(), visitId);
         ledger.note(actor, "link revoked", visitId.toString());
     }
 
@@ -227,7 +227,7 @@ public class Invitations {
         int tries = invitation.wrongTries + 1;
         invitation.unlock();
         Token cookie = Token.fresh();
-        new Door(invitation, cookie, language, tries, clock.instant()).persist();
+        new ClientSession(invitation, cookie, language, tries, clock.instant()).persist();
         return new Knock.LetIn(cookie, invitation.expiresAt);
     }
 

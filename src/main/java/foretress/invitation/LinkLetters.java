@@ -5,7 +5,7 @@ import foretress.post.Post;
 import foretress.salon.Salon;
 import foretress.visit.Client;
 import foretress.visit.Visit;
-import foretress.web.Say;
+import foretress.web.ClientWords;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -60,7 +60,7 @@ public class LinkLetters {
     }
 
     private static Letter letter(Visit visit, String to, String link) {
-        Say say = DoorWords.in(visit.client.language);
+        ClientWords say = DoorWords.in(visit.client.language);
         Salon salon = Salon.the();
         return new Letter(to, say.mail_link_subject(),
             List.of(say.mail_hello(visit.client.givenName), say.mail_link_when(salon.name, starts(visit)), say.mail_link_why()),

@@ -3,16 +3,16 @@ package foretress.invitation;
 import foretress.post.Post;
 import foretress.visit.Client;
 import foretress.visit.When;
-import foretress.web.Chair;
+import foretress.web.StaffWords;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
 
 /** What the desk's page says about a visit's link, its mail and the birth date on file. */
 @ApplicationScoped
 public class LinkWords {
-    private final Chair say;
+    private final StaffWords say;
 
-    LinkWords(Chair say) {
+    LinkWords(StaffWords say) {
         this.say = say;
     }
 

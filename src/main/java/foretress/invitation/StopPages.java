@@ -17,10 +17,10 @@ public class StopPages {
     record Forgotten() implements TemplateInstance {}
 
     private final Guest guest;
-    private final Doors doors;
+    private final ClientSessions doors;
     private final GuestFilter filter;
 
-    StopPages(Guest guest, Doors doors, GuestFilter filter) {
+    StopPages(Guest guest, ClientSessions doors, GuestFilter filter) {
         this.guest = guest;
         this.doors = doors;
         this.filter = filter;

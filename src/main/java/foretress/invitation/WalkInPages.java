@@ -37,6 +37,6 @@ public class WalkInPages implements WalkIn {
     /** A birth date that staff typed from the client's own mouth is not asked a second time; any other is asked at the door. */
     @Override
     public Response handTablet(Visit visit, boolean known) {
-        return known && visit.client.birthDate().isPresent() ? handOver.inside(visit, Handed.WALK_IN) : handOver.atTheDoor(visit, Handed.WALK_IN);
+        return known && visit.client.birthDate().isPresent() ? handOver.inside(visit, HandOverPurpose.WALK_IN) : handOver.atTheDoor(visit, HandOverPurpose.WALK_IN);
     }
 }

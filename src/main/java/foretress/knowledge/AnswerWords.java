@@ -17,7 +17,7 @@ import foretress.questionnaire.SaidDate.LongerThan;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.YearsAgo;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
@@ -74,7 +74,7 @@ public final class AnswerWords {
      * One earlier treatment, in the words that were chosen: what, when, where on the hair, by whom, how often and, of one that was
      * repeated, how far apart and since when.
      */
-    public static String say(Question question, Treatment treatment, Words words) {
+    public static String say(Question question, SaidTreatment treatment, Words words) {
         List<String> parts = new ArrayList<>(List.of(say(treatment.when(), words), text("zone", treatment.zone(), words), text("by", treatment.by(), words)));
         Optional<String> often = known("often", treatment.often(), words);
         often.ifPresent(parts::add);
@@ -86,17 +86,17 @@ public final class AnswerWords {
             .replace("{rest}", joined("list-joint", parts.stream(), words));
     }
 
-    private static Optional<String> again(Treatment treatment, Words words) {
+    private static Optional<String> again(SaidTreatment treatment, Words words) {
         Optional<String> every = known("every", treatment.every(), words);
         return every.isPresent() || !treatment.repeated() ? every : known("often", treatment.often(), words);
     }
 
     private static Optional<String> known(String group, String code, Words words) {
-        return Treatment.DONT_KNOW.equals(code) ? Optional.empty() : Optional.of(text(group, code, words));
+        return SaidTreatment.DONT_KNOW.equals(code) ? Optional.empty() : Optional.of(text(group, code, words));
     }
 
     /** Where on the hair and when, for the line beside a band: "the new growth, every 6 weeks, summer 2024 to March 2026". */
-    public static String whereAndWhen(Treatment treatment, Words words) {
+    public static String whereAndWhen(SaidTreatment treatment, Words words) {
         String last = say(treatment.when(), words);
         String when = treatment.since() instanceof SaidDate.NotKnown ? last
             : words.text("answers.from-to").replace("{first}", say(treatment.since(), words)).replace("{last}", last);

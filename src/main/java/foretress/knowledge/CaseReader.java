@@ -11,7 +11,7 @@ import foretress.questionnaire.Answers;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -121,12 +121,12 @@ final class CaseReader {
         };
     }
 
-    private static Treatment treatment(Question question, Yaml entry) {
+    private static SaidTreatment treatment(Question question, Yaml entry) {
         entry.only("what", "when", "zone", "by", "often", "every", "since");
         List<String> kinds = new ArrayList<>(question.options());
-        return new Treatment(entry.at("what").oneOf(kinds, "treatment"), CaseDates.read(entry.at("when")), word(entry, "zone", Treatment.ZONES, "whole"),
-            word(entry, "by", Treatment.BY, "home"), word(entry, "often", Treatment.OFTEN, "once"),
-            word(entry, "every", Treatment.EVERY, Treatment.DONT_KNOW),
+        return new SaidTreatment(entry.at("what").oneOf(kinds, "treatment"), CaseDates.read(entry.at("when")), word(entry, "zone", SaidTreatment.ZONES, "whole"),
+            word(entry, "by", SaidTreatment.BY, "home"), word(entry, "often", SaidTreatment.OFTEN, "once"),
+            word(entry, "every", SaidTreatment.EVERY, SaidTreatment.DONT_KNOW),
             entry.maybe("since").map(CaseDates::read).orElse(new SaidDate.NotKnown()));
     }
 

@@ -163,7 +163,7 @@ final class FactsReader {
         if (list.isPresent() && FROM_FACTS.contains(name.text())) {
             named.add(list.get());
         }
-        return list.map(l -> l.each(Ids::read)).orElse(List.of());
+        return list.map(l -> l.each(IdSyntax::read)).orElse(List.of());
     }
 
     private static Optional<Figure> figure(Yaml entry, String field) {

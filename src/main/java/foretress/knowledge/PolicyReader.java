@@ -39,7 +39,7 @@ final class PolicyReader {
             figures.put(name, figure.at("is").number(0, MOST));
             from.put(name, source(figure));
         });
-        return new Policy(Ids.read(file.at("jurisdiction")), figures, from, file.at("emergency-number").text(),
+        return new Policy(IdSyntax.read(file.at("jurisdiction")), figures, from, file.at("emergency-number").text(),
             file.at("paper").oneOf(Set.of("A4", "Letter"), "paper"),
             file.maybe("hemisphere").map(h -> h.oneOf(HALVES, "hemisphere")).orElse(Hemisphere.NORTH),
             file.maybe("warnings").map(w -> w.each(this::warning)).orElse(List.of()));
@@ -48,7 +48,7 @@ final class PolicyReader {
     private Warning warning(Yaml entry) {
         entry.only("id", "on", "source");
         Set<String> on = entry.at("on").list().stream().map(c -> c.oneOf(chemistries, "chemistry")).collect(Collectors.toSet());
-        return new Warning(Ids.read(entry.at("id")), on, source(entry));
+        return new Warning(IdSyntax.read(entry.at("id")), on, source(entry));
     }
 
     private String source(Yaml entry) {

@@ -48,7 +48,7 @@ final class QuestionnaireReader {
 
     private Topic topic(Yaml file) {
         file.only("topic", "questions");
-        String id = Ids.read(file.at("topic"));
+        String id = IdSyntax.read(file.at("topic"));
         if (!topics.add(id)) {
             file.at("topic").complain("two topics are called '%s'".formatted(id));
         }
@@ -58,7 +58,7 @@ final class QuestionnaireReader {
     private Question question(Yaml entry) {
         entry.only("id", "kind", "options", "what", "unsure", "private", "asked-for", "when", "required", "keeps", "record");
         Kind kind = entry.at("kind").oneOf(KINDS, "kind of question");
-        Question question = new Question(Ids.read(entry.at("id")), kind, options(entry, kind), entry.yes("unsure"), entry.yes("private"),
+        Question question = new Question(IdSyntax.read(entry.at("id")), kind, options(entry, kind), entry.yes("unsure"), entry.yes("private"),
             askedFor(entry), when(entry), entry.yes("required"), entry.at("keeps").oneOf(KEEPS, "shelf life"), entry.yes("record"));
         if (questions.putIfAbsent(question.id(), question) != null) {
             entry.at("id").complain("two questions are called '%s'".formatted(question.id()));
@@ -78,7 +78,7 @@ final class QuestionnaireReader {
         }
         List<String> options = new ArrayList<>();
         for (Yaml option : entry.at(field).list()) {
-            String code = Ids.read(option);
+            String code = IdSyntax.read(option);
             if (options.contains(code)) {
                 option.complain("'%s' is offered twice".formatted(code));
             }

@@ -45,7 +45,7 @@ final class RulesReader {
 
     private Rule rule(Yaml entry) {
         entry.only("id", "when", "weight", "if unknown", "demands", "read again", "source", "final", "call", "speaks");
-        String id = Ids.read(entry.at("id"));
+        String id = IdSyntax.read(entry.at("id"));
         Map<String, Weight> weights = weights(entry.at("weight"));
         Optional<Weight> lighter = entry.maybe("if unknown").map(unknown -> lighter(unknown, weights.values()));
         List<String> demands = entry.maybe("demands").map(list -> list.each(t -> t.oneOf(tests, "test"))).orElse(List.of());

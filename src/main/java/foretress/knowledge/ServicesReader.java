@@ -11,7 +11,7 @@ import foretress.assessment.Step;
 import foretress.plan.Waits;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -39,8 +39,8 @@ final class ServicesReader {
     private final List<Yaml> reactions = new ArrayList<>();
 
     private static Set<String> zones() {
-        Set<String> zones = new LinkedHashSet<>(Treatment.ZONES);
-        zones.remove(Treatment.DONT_KNOW);
+        Set<String> zones = new LinkedHashSet<>(SaidTreatment.ZONES);
+        zones.remove(SaidTreatment.DONT_KNOW);
         return zones;
     }
 
@@ -63,8 +63,8 @@ final class ServicesReader {
     /** A bare id, or an id with what is particular about it. */
     private Chemistry chemistry(Yaml entry) {
         Yaml name = entry.isText() ? entry : entry.only("id", "needs-skin-test", "dry", "product-line").at("id");
-        Chemistry chemistry = entry.isText() ? new Chemistry(Ids.read(name), SkinTest.NO, false, false)
-            : new Chemistry(Ids.read(name), entry.maybe("needs-skin-test").map(said -> said.oneOf(SKIN_TESTS, "skin test")).orElse(SkinTest.NO),
+        Chemistry chemistry = entry.isText() ? new Chemistry(IdSyntax.read(name), SkinTest.NO, false, false)
+            : new Chemistry(IdSyntax.read(name), entry.maybe("needs-skin-test").map(said -> said.oneOf(SKIN_TESTS, "skin test")).orElse(SkinTest.NO),
                 entry.yes("dry"), entry.yes("product-line"));
         if (chemistries.putIfAbsent(chemistry.id(), chemistry) != null) {
             name.complain("two chemistries are called '%s'".formatted(chemistry.id()));
@@ -75,7 +75,7 @@ final class ServicesReader {
 
     /** A list of chemistries and of groups named before, or what its members have in common. */
     private void group(Yaml name, Yaml members) {
-        String id = Ids.read(name);
+        String id = IdSyntax.read(name);
         List<String> read = members.isList() ? listed(members) : alike(members);
         if (chemistries.containsKey(id) || groups.putIfAbsent(id, read) != null) {
             name.complain("another chemistry or group is called '%s'".formatted(id));
@@ -96,7 +96,7 @@ final class ServicesReader {
     }
 
     private String test(Yaml name) {
-        String id = Ids.read(name);
+        String id = IdSyntax.read(name);
         if (!tests.add(id)) {
             name.complain("two tests are called '%s'".formatted(id));
         }
@@ -106,7 +106,7 @@ final class ServicesReader {
     private Step step(Yaml entry) {
         entry.only("id", "uses", "removable", "counts-as", "found-in", "reaction", "which");
         Set<String> uses = Set.copyOf(entry.at("uses").each(c -> c.oneOf(chemistries.keySet(), "chemistry")));
-        Step step = new Step(Ids.read(entry.at("id")), uses, entry.yes("removable"), afterwards(entry, all().dry(uses)));
+        Step step = new Step(IdSyntax.read(entry.at("id")), uses, entry.yes("removable"), afterwards(entry, all().dry(uses)));
         if (steps.putIfAbsent(step.id(), step) != null || chemistries.containsKey(step.id()) || groups.containsKey(step.id())) {
             entry.at("id").complain("another step or chemistry is called '%s'".formatted(step.id()));
         }
@@ -126,7 +126,7 @@ final class ServicesReader {
     private Service service(Yaml entry) {
         entry.only("id", "steps", "applied-to", "found-in", "counts-as");
         List<Step> own = entry.at("steps").each(s -> steps.get(s.oneOf(steps.keySet(), "step")));
-        Service service = new Service(Ids.read(entry.at("id")), own, placing(entry, own.stream().map(Step::id).toList()));
+        Service service = new Service(IdSyntax.read(entry.at("id")), own, placing(entry, own.stream().map(Step::id).toList()));
         if (services.putIfAbsent(service.id(), service) != null) {
             entry.at("id").complain("two services are called '%s'".formatted(service.id()));
         }

@@ -20,7 +20,7 @@ final class SourcesReader {
     static Map<String, Source> read(Yaml file) {
         Map<String, Source> sources = new LinkedHashMap<>();
         file.pairs().forEach(pair -> pair.getKey().trying(key -> {
-            if (sources.putIfAbsent(Ids.read(key), source(pair.getValue())) != null) {
+            if (sources.putIfAbsent(IdSyntax.read(key), source(pair.getValue())) != null) {
                 key.complain("two sources are called '%s'".formatted(key.text()));
             }
         }));

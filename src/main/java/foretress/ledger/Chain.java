@@ -23,12 +23,12 @@ class Chain {
             number = row.getLong(1) + 1;
             previous = row.getString(2);
         }
-        var entry = new Entry(number, at, actor, what, subject, previous);
+        var entry = new AuditEntry(number, at, actor, what, subject, previous);
         write(connection, entry);
         moveHead(connection, entry);
     }
 
-    private static void write(Connection connection, Entry entry) throws SQLException {
+    private static void write(Connection connection, AuditEntry entry) throws SQLException {
         try (var insert = connection.prepareStatement("""
                 insert into ledger_entry (number, noted_at, actor, what, subject, previous_sha256, sha256)
                 values (?, ?, ?, ?, ?, ?, ?)""")) {
@@ -43,7 +43,7 @@ class Chain {
         }
     }
 
-    private static void moveHead(Connection connection, Entry entry) throws SQLException {
+    private static void moveHead(Connection connection, AuditEntry entry) throws SQLException {
         try (var update = connection.prepareStatement("update ledger_head set number = ?, sha256 = ? where id = 1")) {
             update.setLong(1, entry.number());
             update.setString(2, entry.sha256());
@@ -58,13 +58,13 @@ class Chain {
     Ledger.Checked check(Connection connection) throws SQLException {
         Head before = head(connection);
         long expected = 1;
-        var previous = Entry.NOTHING_BEFORE;
+        var previous = AuditEntry.NOTHING_BEFORE;
         try (var select = connection.prepareStatement("""
                 select number, noted_at, actor, what, subject, previous_sha256, sha256 from ledger_entry order by number""")) {
             select.setFetchSize(AT_ONCE);
             try (var rows = select.executeQuery()) {
                 while (rows.next()) {
-                    var entry = new Entry(rows.getLong(1), rows.getObject(2, OffsetDateTime.class).toInstant(), rows.getString(3),
+                    var entry = new AuditEntry(rows.getLong(1), rows.getObject(2, OffsetDateTime.class).toInstant(), rows.getString(3),
                         rows.getString(4), rows.getString(5), rows.getString(6));
                     boolean asWritten = entry.number() == expected && entry.previous().equals(previous) && entry.sha256().equals(rows.getString(7));
                     if (!asWritten || before.contradicts(entry)) return new Ledger.Checked(expected - 1, Optional.of(expected));
@@ -84,7 +84,7 @@ class Chain {
 
     /** Where the chain ends, as it is kept beside the entries; number -1 when that is missing. */
     private record Head(long number, String sha256) {
-        boolean contradicts(Entry entry) {
+        boolean contradicts(AuditEntry entry) {
             return entry.number() == number && !entry.sha256().equals(sha256);
         }
     }

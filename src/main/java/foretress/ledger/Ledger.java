@@ -1,6 +1,6 @@
 package foretress.ledger;
 
-import foretress.running.Happened;
+import foretress.running.AuditEvent;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.event.Event;
 import jakarta.enterprise.event.Observes;
@@ -30,9 +30,9 @@ public class Ledger {
     private final Pseudonyms pseudonyms;
     private final DataSource store;
     private final Clock clock;
-    private final Event<Happened> happened;
+    private final Event<AuditEvent> happened;
 
-    Ledger(Chain chain, Pseudonyms pseudonyms, DataSource store, Clock clock, Event<Happened> happened) {
+    Ledger(Chain chain, Pseudonyms pseudonyms, DataSource store, Clock clock, Event<AuditEvent> happened) {
         this.chain = chain;
         this.pseudonyms = pseudonyms;
         this.store = store;
@@ -46,16 +46,16 @@ public class Ledger {
      * @param subject the record it was done to, kept as a keyed pseudonym only; empty for none
      */
     public void note(String actor, String what, String subject) {
-        happened.fire(new Happened(actor, what, subject));
+        happened.fire(new AuditEvent(actor, what, subject));
     }
 
     /** Just before the commit, so that the chain's head is locked for a moment only; outside a transaction at once, in its own. */
-    void keep(@Observes(during = TransactionPhase.BEFORE_COMPLETION) Happened act) {
+    void keep(@Observes(during = TransactionPhase.BEFORE_COMPLETION) AuditEvent act) {
         QuarkusTransaction.joiningExisting().run(() -> appendOrRollBack(act));
     }
 
     /** The container swallows what such an observer throws, so the refusal must be marked on the transaction itself. */
-    private void appendOrRollBack(Happened act) {
+    private void appendOrRollBack(AuditEvent act) {
         try {
             append(act);
         } catch (RuntimeException e) {
@@ -64,7 +64,7 @@ public class Ledger {
         }
     }
 
-    private void append(Happened act) {
+    private void append(AuditEvent act) {
         try (var connection = store.getConnection()) {
             chain.append(connection, clock.instant(), act.actor(), act.what(), pseudonyms.of(act.subject()));
         } catch (SQLException e) {

@@ -67,7 +67,7 @@ final class LabelReader {
     }
 
     private void numbers() {
-        String hyphens = Letters.isAscii(text) ? text : text.replaceAll("[‐‑‒–−]", "-");
+        String hyphens = LetterFolding.isAscii(text) ? text : text.replaceAll("[‐‑‒–−]", "-");
         if (!mayHoldNumber(hyphens)) {
             return;
         }
@@ -260,7 +260,7 @@ final class LabelReader {
         boolean listed = found.size() + unknown.size() > NO_LIST;
         Optional<Found> henna = found.stream()
             .filter(f -> f.sureness() != Sureness.CAS_NUMBER && f.substance().name().startsWith("LAWSONIA"))
-            .filter(f -> !Letters.folded(f.written()).contains("lawsonia")).findFirst();
+            .filter(f -> !LetterFolding.folded(f.written()).contains("lawsonia")).findFirst();
         if (!listed && henna.isPresent()) {
             Found f = henna.get();
             index.named(HENNA_OF_SOME_KIND).ifPresent(s -> found.add(new Found(s, f.from(), f.to(), f.written(), f.sureness(), f.mayContain())));

@@ -67,7 +67,7 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
     }
 
     static String folded(String word) {
-        String lower = Letters.isAscii(word) ? word.toLowerCase(Locale.ROOT) : NO_LETTER.matcher(Letters.folded(word)).replaceAll("");
+        String lower = LetterFolding.isAscii(word) ? word.toLowerCase(Locale.ROOT) : NO_LETTER.matcher(LetterFolding.folded(word)).replaceAll("");
         String plain = lower.indexOf('0') < 0 && lower.indexOf('1') < 0 ? lower : digitsAmongLetters(lower);
         while (plain.contains("sulph")) {
             plain = plain.replace("sulph", "sulf");

@@ -92,7 +92,7 @@ public final class MedicineLexicon {
         List<Typed> words = new ArrayList<>();
         Matcher word = WORD.matcher(phrase);
         while (word.find()) {
-            String folded = PUNCTUATION_LAST.matcher(Letters.folded(word.group())).replaceAll("");
+            String folded = PUNCTUATION_LAST.matcher(LetterFolding.folded(word.group())).replaceAll("");
             Matcher dose = DOSE_STUCK_ON.matcher(folded);
             words.add(new Typed(word.start(), word.end(), dose.matches() ? dose.group(1) : folded));
         }

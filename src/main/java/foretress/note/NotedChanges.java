@@ -15,7 +15,7 @@ import foretress.questionnaire.Answers;
 import foretress.salon.Menu;
 import foretress.visit.Visit;
 import foretress.web.Language;
-import foretress.web.Stylist;
+import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
@@ -29,9 +29,9 @@ class NotedChanges {
     private final Knowledge knowledge;
     private final Menu menu;
     private final Language language;
-    private final Stylist say;
+    private final StylistWords say;
 
-    NotedChanges(Intake intake, Assessments assessments, NotedFacts facts, Knowledge knowledge, Menu menu, Language language, Stylist say) {
+    NotedChanges(Intake intake, Assessments assessments, NotedFacts facts, Knowledge knowledge, Menu menu, Language language, StylistWords say) {
         this.intake = intake;
         this.assessments = assessments;
         this.facts = facts;

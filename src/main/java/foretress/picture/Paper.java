@@ -13,15 +13,15 @@ public final class Paper {
     }
 
     /** @param sent any bytes; PDF is told by the header {@code %PDF-} at the very beginning (ISO 32000-1, 7.5.2) */
-    public static Taken<Paper> of(byte[] sent) {
-        if (sent.length > Redrawing.MOST_BYTES) {
-            return Taken.refused(Refusal.TOO_HEAVY);
+    public static PictureResult<Paper> of(byte[] sent) {
+        if (sent.length > PhotoRedrawing.MOST_BYTES) {
+            return PictureResult.refused(UploadRefusal.TOO_HEAVY);
         }
         if (Kind.of(sent) == Kind.PDF) {
-            return Taken.kept(new Paper(PDF, sent.clone()));
+            return PictureResult.kept(new Paper(PDF, sent.clone()));
         }
-        Taken<Redrawn> drawn = Redrawing.of(sent);
-        return new Taken<>(drawn.kept().map(photo -> new Paper(Redrawn.MEDIA_TYPE, photo.jpeg())), drawn.refused());
+        PictureResult<RedrawnPhoto> drawn = PhotoRedrawing.of(sent);
+        return new PictureResult<>(drawn.kept().map(photo -> new Paper(RedrawnPhoto.MEDIA_TYPE, photo.jpeg())), drawn.refused());
     }
 
     public String mediaType() {

@@ -38,11 +38,11 @@ public class Sender {
     private final Handover server;
     private final Post post;
     private final ShownMails shown;
-    private final Event<Left> left;
+    private final Event<MailSent> left;
     private final Clock clock;
     private final Clockwork clockwork;
 
-    Sender(Handover server, Post post, ShownMails shown, Event<Left> left, Clock clock, Clockwork clockwork) {
+    Sender(Handover server, Post post, ShownMails shown, Event<MailSent> left, Clock clock, Clockwork clockwork) {
         this.clockwork = clockwork;
         this.server = server;
         this.post = post;
@@ -101,7 +101,7 @@ public class Sender {
     private void done(UUID id) {
         QuarkusTransaction.requiringNew().run(() -> {
             Outgoing.update("sentAt = ?1, body = null where id = ?2", clock.instant(), id);
-            left.fire(new Left(id));
+            left.fire(new MailSent(id));
         });
     }
 

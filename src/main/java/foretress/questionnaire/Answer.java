@@ -39,7 +39,7 @@ public sealed interface Answer {
     }
 
     /** Earlier treatments of the hair, newest said first. An empty list means "none that I remember". */
-    record Treatments(List<Treatment> list) implements Answer {
+    record Treatments(List<SaidTreatment> list) implements Answer {
         public Treatments {
             list = List.copyOf(list);
         }

@@ -29,11 +29,11 @@ final class DateReader {
         "3-5", new YearsAgo(3, 5), "5-plus", new LongerThan(5));
     private static final List<String> SEASONS = List.of("spring", "summer", "autumn", "winter");
 
-    private final Form form;
+    private final AnswerForm form;
     private final String name;
     private final LocalDate today;
 
-    DateReader(Form form, String name, LocalDate today) {
+    DateReader(AnswerForm form, String name, LocalDate today) {
         this.form = form;
         this.name = name;
         this.today = today;

@@ -46,9 +46,9 @@ public final class FormReader {
      * @param fields as posted; unknown ones are ignored
      * @param earlier what was said before; lists grow from it
      */
-    public Reading read(List<Question> put, Map<String, List<String>> fields, Answers earlier) {
+    public FormReading read(List<Question> put, Map<String, List<String>> fields, Answers earlier) {
         Map<String, List<String>> own = own(put, fields);
-        Form form = new Form(own);
+        AnswerForm form = new AnswerForm(own);
         Map<String, Answer> answers = new LinkedHashMap<>();
         boolean adding = false;
         for (Question question : put) {
@@ -57,7 +57,7 @@ public final class FormReader {
             adding |= taken.adding();
         }
         Set<String> ids = put.stream().map(Question::id).collect(Collectors.toSet());
-        return new Reading(new Answers(answers), form.mistakes(), own, ids, adding);
+        return new FormReading(new Answers(answers), form.mistakes(), own, ids, adding);
     }
 
     private record Taken(Optional<Answer> answer, boolean adding) {}
@@ -68,7 +68,7 @@ public final class FormReader {
         return own;
     }
 
-    private Taken take(Question question, Form form, Optional<Answer> earlier) {
+    private Taken take(Question question, AnswerForm form, Optional<Answer> earlier) {
         int before = form.mistakesSoFar();
         Taken taken = read(question, form, earlier);
         boolean unanswered = taken.answer().isEmpty() && form.mistakesSoFar() == before;
@@ -89,7 +89,7 @@ public final class FormReader {
         };
     }
 
-    private Taken read(Question question, Form form, Optional<Answer> earlier) {
+    private Taken read(Question question, AnswerForm form, Optional<Answer> earlier) {
         return switch (question.kind()) {
             case ONE_OF -> just(oneOf(question, form));
             case SEVERAL_OF -> just(severalOf(question, form));
@@ -109,7 +109,7 @@ public final class FormReader {
         return new Taken(answer, false);
     }
 
-    private static Optional<Answer> oneOf(Question question, Form form) {
+    private static Optional<Answer> oneOf(Question question, AnswerForm form) {
         Optional<String> said = form.one(question.id());
         if (said.isPresent() && !question.offers(said.get())) {
             return form.wrong(question.id(), "not-offered", said.get());
@@ -125,7 +125,7 @@ public final class FormReader {
         };
     }
 
-    private static Optional<Answer> severalOf(Question question, Form form) {
+    private static Optional<Answer> severalOf(Question question, AnswerForm form) {
         Set<String> said = new LinkedHashSet<>(form.all(question.id()));
         Optional<String> strange = said.stream().filter(code -> !question.offers(code)).findFirst();
         if (strange.isPresent()) {
@@ -145,7 +145,7 @@ public final class FormReader {
         return code.equals(Question.NONE) || WAYS_OF_NOT_SAYING.contains(code);
     }
 
-    private Optional<Answer> saidDate(Question question, Form form) {
+    private Optional<Answer> saidDate(Question question, AnswerForm form) {
         DateReader reader = new DateReader(form, question.id(), today);
         return notSaying(question, form, reader.blank())
             .or(() -> notSayingWhen(question, form))
@@ -153,7 +153,7 @@ public final class FormReader {
     }
 
     /** The two ways of not saying, chosen in place of a precision. Dates typed before stay on the page and are left alone. */
-    private static Optional<Optional<Answer>> notSayingWhen(Question question, Form form) {
+    private static Optional<Optional<Answer>> notSayingWhen(Question question, AnswerForm form) {
         String field = question.id() + ".precision";
         Optional<String> unsaid = form.all(field).stream().filter(WAYS_OF_NOT_SAYING::contains).findFirst();
         if (unsaid.isPresent() && !question.offers(unsaid.get())) {
@@ -162,7 +162,7 @@ public final class FormReader {
         return unsaid.map(code -> form.one(field).map(FormReader::answer));
     }
 
-    private static Taken list(Question question, Form form, ListReader<?> reader) {
+    private static Taken list(Question question, AnswerForm form, ListReader<?> reader) {
         boolean none = form.all(question.id()).equals(List.of(Question.NONE));
         Optional<Optional<Answer>> unsaid = none ? Optional.empty() : notSaying(question, form, reader.nothingListed());
         return unsaid.map(FormReader::just).orElseGet(() -> {
@@ -175,7 +175,7 @@ public final class FormReader {
      * "Don't know" or "rather not say" in the field that bears the question's own name; none when the question is answered in
      * its other fields. An inner none says that there was a mistake.
      */
-    private static Optional<Optional<Answer>> notSaying(Question question, Form form, boolean restBlank) {
+    private static Optional<Optional<Answer>> notSaying(Question question, AnswerForm form, boolean restBlank) {
         if (form.blank(question.id())) {
             return Optional.empty();
         }

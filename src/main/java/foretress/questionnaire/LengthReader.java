@@ -16,10 +16,10 @@ final class LengthReader {
     private static final List<String> SAYINGS = List.of("yes", "no", Question.DONT_KNOW);
     private static final int MOST_INCHES = (int) (Length.LONGEST_CM / 2.54);
 
-    private final Form form;
+    private final AnswerForm form;
     private final String name;
 
-    LengthReader(Form form, String name) {
+    LengthReader(AnswerForm form, String name) {
         this.form = form;
         this.name = name;
     }

@@ -21,7 +21,7 @@ final class ListReader<T> {
     static final int MOST_ENTRIES = 40;
     static final int LONGEST_NAME = 200;
 
-    private final Form form;
+    private final AnswerForm form;
     private final Question question;
     private final List<T> before;
     private final String firstField;
@@ -30,7 +30,7 @@ final class ListReader<T> {
     private final Function<List<T>, Answer> answer;
     private boolean adding;
 
-    private ListReader(Form form, Question question, List<T> before, String firstField, Supplier<Boolean> blankEntry,
+    private ListReader(AnswerForm form, Question question, List<T> before, String firstField, Supplier<Boolean> blankEntry,
                        Supplier<Optional<T>> entry, Function<List<T>, Answer> answer) {
         this.form = form;
         this.question = question;
@@ -41,49 +41,49 @@ final class ListReader<T> {
         this.answer = answer;
     }
 
-    static ListReader<Treatment> treatments(Form form, Question question, Optional<Answer> earlier, LocalDate today) {
+    static ListReader<SaidTreatment> treatments(AnswerForm form, Question question, Optional<Answer> earlier, LocalDate today) {
         String name = question.id();
         DateReader when = new DateReader(form, name + ".when", today);
         DateReader since = new DateReader(form, name + ".since", today);
-        return new ListReader<>(form, question, earlier.map(a -> a instanceof Treatments t ? t.list() : List.<Treatment>of()).orElse(List.of()),
+        return new ListReader<>(form, question, earlier.map(a -> a instanceof Treatments t ? t.list() : List.<SaidTreatment>of()).orElse(List.of()),
             name + ".what",
             () -> when.blank() && since.blank() && form.blank(name + ".what", name + ".zone", name + ".by", name + ".often", name + ".every"),
             () -> treatment(form, question, when, since), Treatments::new);
     }
 
-    static ListReader<Medicine> medicines(Form form, Question question, Optional<Answer> earlier) {
+    static ListReader<Medicine> medicines(AnswerForm form, Question question, Optional<Answer> earlier) {
         String name = question.id();
         // The bands alone are no entry: a page may send them with something chosen from the start.
         return new ListReader<>(form, question, earlier.map(a -> a instanceof Medicines m ? m.list() : List.<Medicine>of()).orElse(List.of()),
             name + ".name", () -> form.blank(name + ".name"), () -> medicine(form, name), Medicines::new);
     }
 
-    private static Optional<Treatment> treatment(Form form, Question question, DateReader reader, DateReader first) {
+    private static Optional<SaidTreatment> treatment(AnswerForm form, Question question, DateReader reader, DateReader first) {
         String name = question.id();
         Optional<String> what = needed(form, name + ".what", form.code(name + ".what", question.options()));
         Optional<SaidDate> when = reader.blank() ? form.wrong(name + ".when.precision", "required") : reader.read();
-        Optional<String> zone = needed(form, name + ".zone", form.code(name + ".zone", Treatment.ZONES));
-        Optional<String> by = orElse(form, name + ".by", Treatment.BY, Treatment.DONT_KNOW);
-        Optional<String> often = orElse(form, name + ".often", Treatment.OFTEN, Treatment.DONT_KNOW);
+        Optional<String> zone = needed(form, name + ".zone", form.code(name + ".zone", SaidTreatment.ZONES));
+        Optional<String> by = orElse(form, name + ".by", SaidTreatment.BY, SaidTreatment.DONT_KNOW);
+        Optional<String> often = orElse(form, name + ".often", SaidTreatment.OFTEN, SaidTreatment.DONT_KNOW);
         boolean whole = what.isPresent() && when.isPresent() && zone.isPresent() && by.isPresent() && often.isPresent();
-        return whole ? repeated(form, name, new Treatment(what.get(), when.get(), zone.get(), by.get(), often.get()), first) : Optional.empty();
+        return whole ? repeated(form, name, new SaidTreatment(what.get(), when.get(), zone.get(), by.get(), often.get()), first) : Optional.empty();
     }
 
     /** How far apart and since when, where it was done more than once. Without a script both stand on the page in any case. */
-    private static Optional<Treatment> repeated(Form form, String name, Treatment last, DateReader first) {
+    private static Optional<SaidTreatment> repeated(AnswerForm form, String name, SaidTreatment last, DateReader first) {
         if (!last.repeated()) {
             return Optional.of(last);
         }
-        Optional<String> every = orElse(form, name + ".every", Treatment.EVERY, Treatment.DONT_KNOW);
+        Optional<String> every = orElse(form, name + ".every", SaidTreatment.EVERY, SaidTreatment.DONT_KNOW);
         Optional<SaidDate> since = first.blank() ? Optional.of(new SaidDate.NotKnown()) : first.read();
         if (since.isPresent() && since.get().surelyAfter(last.when(), first.today())) {
             return form.wrong(name + ".since.precision", "first-after-last");
         }
         return every.flatMap(apart -> since.map(from ->
-            new Treatment(last.what(), last.when(), last.zone(), last.by(), last.often(), apart, from)));
+            new SaidTreatment(last.what(), last.when(), last.zone(), last.by(), last.often(), apart, from)));
     }
 
-    private static Optional<Medicine> medicine(Form form, String name) {
+    private static Optional<Medicine> medicine(AnswerForm form, String name) {
         Optional<String> typed = form.words(name + ".name", LONGEST_NAME).map(words -> words.replaceAll("\\s+", " "));
         Optional<String> dose = orElse(form, name + ".dose", Medicine.DOSES, Medicine.NOT_ASKED);
         Optional<String> route = orElse(form, name + ".route", Medicine.ROUTES, Medicine.NOT_ASKED);
@@ -92,11 +92,11 @@ final class ListReader<T> {
         return whole ? Optional.of(new Medicine(typed.get(), dose.get(), route.get(), last.get())) : Optional.empty();
     }
 
-    private static Optional<String> needed(Form form, String field, Optional<String> said) {
+    private static Optional<String> needed(AnswerForm form, String field, Optional<String> said) {
         return said.isPresent() || !form.blank(field) ? said : form.wrong(field, "required");
     }
 
-    private static Optional<String> orElse(Form form, String field, List<String> offered, String blank) {
+    private static Optional<String> orElse(AnswerForm form, String field, List<String> offered, String blank) {
         Optional<String> said = form.code(field, offered);
         return said.isPresent() || !form.blank(field) ? said : Optional.of(blank);
     }

@@ -2,8 +2,8 @@ package foretress.salon;
 
 import foretress.web.FormToken;
 import foretress.web.FormTokens;
-import foretress.web.Kept;
 import foretress.web.Origins;
+import foretress.web.UnsentForm;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.enterprise.inject.Instance;
@@ -49,7 +49,7 @@ class FormProof {
     }
 
     Found of(Map<String, Cookie> cookies, Right.Kind kind) {
-        var given = Kept.token();
+        var given = UnsentForm.token();
         boolean vouched = origins.vouchedFor(sent);
         if (tokens.prove(given, wanted(cookies, kind)) || kind == Right.Kind.GUEST && vouched && isThisBrowsers(given)) return Found.GOOD;
         return vouched || tokens.prove(given, known(cookies)) ? Found.OURS : Found.UNKNOWN;

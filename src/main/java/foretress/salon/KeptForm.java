@@ -1,9 +1,9 @@
 package foretress.salon;
 
 import foretress.web.FormToken;
-import foretress.web.Kept;
 import foretress.web.KeptPages;
 import foretress.web.Mistakes;
+import foretress.web.UnsentForm;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.ForbiddenException;
@@ -26,25 +26,25 @@ class KeptForm {
 
     /** The form was made for a session that is over. */
     Response again(ContainerRequestContext request) {
-        return Kept.of(request).map(kept -> html(422, pages.page(KeptPages.Why.STALE, kept))).orElseThrow(BadRequestException::new);
+        return UnsentForm.of(request).map(kept -> html(422, pages.page(KeptPages.Why.STALE, kept))).orElseThrow(BadRequestException::new);
     }
 
     /** Nobody is let in any more, or not yet: the same answer as ever, but for what was typed. */
     Response turnedAway(ContainerRequestContext request, Response answer) {
         token.unbind();
         return switch (answer.getStatus()) {
-            case 401 -> Kept.of(request).map(kept -> signIn(401, kept)).orElse(answer);
-            case 403 -> Kept.of(request).map(kept -> html(403, pages.page(KeptPages.Why.LINK_AGAIN, kept))).orElse(answer);
+            case 401 -> UnsentForm.of(request).map(kept -> signIn(401, kept)).orElse(answer);
+            case 403 -> UnsentForm.of(request).map(kept -> html(403, pages.page(KeptPages.Why.LINK_AGAIN, kept))).orElse(answer);
             default -> answer;
         };
     }
 
     /** Another person signed in on this browser since the page was made, and may not do what its form does. */
     Response ofSomebodyElse(ContainerRequestContext request) {
-        return Kept.of(request).map(kept -> signIn(403, kept)).orElseThrow(ForbiddenException::new);
+        return UnsentForm.of(request).map(kept -> signIn(403, kept)).orElseThrow(ForbiddenException::new);
     }
 
-    private static Response signIn(int status, Kept kept) {
+    private static Response signIn(int status, UnsentForm kept) {
         return Response.fromResponse(html(status, new SignInPages.SignInPage("", "", new Mistakes(), Optional.of(kept)).render()))
             .header(HttpHeaders.WWW_AUTHENTICATE, "Session").build();
     }

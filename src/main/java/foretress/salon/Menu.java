@@ -5,7 +5,7 @@ import foretress.assessment.Service;
 import foretress.assessment.Step;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
-import foretress.running.Happened;
+import foretress.running.AuditEvent;
 import foretress.web.Fold;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
@@ -27,10 +27,10 @@ public class Menu {
     private static final String OWN = "own-";
 
     private final Knowledge knowledge;
-    private final Event<Happened> happened;
+    private final Event<AuditEvent> happened;
     private final Clock clock;
 
-    Menu(Knowledge knowledge, Event<Happened> happened, Clock clock) {
+    Menu(Knowledge knowledge, Event<AuditEvent> happened, Clock clock) {
         this.knowledge = knowledge;
         this.happened = happened;
         this.clock = clock;
@@ -105,7 +105,7 @@ public class Menu {
         var item = MenuItem.own(OWN + UUID.randomUUID().toString().substring(0, 13), known, clock.instant());
         item.persist();
         names.forEach((language, name) -> new MenuName(item.serviceId, language, name).persist());
-        happened.fire(new Happened(actor, "service added", item.serviceId));
+        happened.fire(new AuditEvent(actor, "service added", item.serviceId));
         return item.serviceId;
     }
 
@@ -115,7 +115,7 @@ public class Menu {
         if (service(id).isEmpty()) return false;
         MenuItem item = MenuItem.<MenuItem>findByIdOptional(id).orElseGet(() -> known(id));
         item.turn(retired);
-        happened.fire(new Happened(actor, retired ? "service no longer offered" : "service offered again", id));
+        happened.fire(new AuditEvent(actor, retired ? "service no longer offered" : "service offered again", id));
         return true;
     }
 

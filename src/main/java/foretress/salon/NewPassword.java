@@ -1,8 +1,8 @@
 package foretress.salon;
 
-import foretress.web.Chair;
 import foretress.web.Form;
 import foretress.web.Mistakes;
+import foretress.web.StaffWords;
 import jakarta.inject.Singleton;
 import java.util.List;
 
@@ -10,9 +10,9 @@ import java.util.List;
 @Singleton
 class NewPassword {
     private final Passwords passwords;
-    private final Chair words;
+    private final StaffWords words;
 
-    NewPassword(Passwords passwords, Chair words) {
+    NewPassword(Passwords passwords, StaffWords words) {
         this.passwords = passwords;
         this.words = words;
     }

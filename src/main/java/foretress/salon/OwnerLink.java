@@ -1,7 +1,7 @@
 package foretress.salon;
 
 import foretress.running.AtStart;
-import foretress.running.Notices;
+import foretress.running.ConsoleNotices;
 import foretress.web.PublicAddress;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
@@ -15,12 +15,12 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
  */
 @Singleton
 class OwnerLink implements AtStart {
-    private final Notices notices;
+    private final ConsoleNotices notices;
     private final PublicAddress address;
     private final Clock clock;
     private final boolean lost;
 
-    OwnerLink(Notices notices, PublicAddress address, Clock clock,
+    OwnerLink(ConsoleNotices notices, PublicAddress address, Clock clock,
               @ConfigProperty(name = "foretress.owner-lost-password", defaultValue = "false") boolean lost) {
         this.lost = lost;
         this.notices = notices;

@@ -2,11 +2,11 @@ package foretress.salon;
 
 import foretress.plan.ClosedDays;
 import foretress.plan.Week;
-import foretress.web.Chair;
 import foretress.web.Form;
-import foretress.web.Letters;
 import foretress.web.Mistakes;
+import foretress.web.NameCharacters;
 import foretress.web.Offered;
+import foretress.web.StaffWords;
 import foretress.web.Supported;
 import foretress.web.Zones;
 import jakarta.inject.Singleton;
@@ -28,9 +28,9 @@ class Particulars {
     private static final Pattern URGENT = Pattern.compile("[0-9]{2,5}");
     private static final int LONGEST = 200;
 
-    private final Chair words;
+    private final StaffWords words;
 
-    Particulars(Chair words) {
+    Particulars(StaffWords words) {
         this.words = words;
     }
 
@@ -59,7 +59,7 @@ class Particulars {
 
     private static void needed(Form form, String field, String text, Mistakes mistakes) {
         var value = form.one(field);
-        mistakes.expect(!value.isEmpty() && value.length() <= LONGEST && Letters.plain(value), field, text);
+        mistakes.expect(!value.isEmpty() && value.length() <= LONGEST && NameCharacters.plain(value), field, text);
     }
 
     private void checkHours(Form form, DayOfWeek day, Mistakes mistakes) {

@@ -1,11 +1,11 @@
 package foretress.salon;
 
-import foretress.running.Happened;
-import foretress.web.Brake;
-import foretress.web.Chair;
+import foretress.running.AuditEvent;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
+import foretress.web.RateLimiter;
+import foretress.web.StaffWords;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -33,10 +33,10 @@ public class PasswordPages {
     private final ProveAgain proveAgain;
     private final NewPassword newPassword;
     private final Sessions sessions;
-    private final Chair words;
-    private final Event<Happened> happened;
+    private final StaffWords words;
+    private final Event<AuditEvent> happened;
 
-    PasswordPages(Who who, ProveAgain proveAgain, NewPassword newPassword, Sessions sessions, Chair words, Event<Happened> happened) {
+    PasswordPages(Who who, ProveAgain proveAgain, NewPassword newPassword, Sessions sessions, StaffWords words, Event<AuditEvent> happened) {
         this.who = who;
         this.proveAgain = proveAgain;
         this.newPassword = newPassword;
@@ -70,7 +70,7 @@ public class PasswordPages {
 
     private void prove(String current, Mistakes mistakes) {
         var proof = proveAgain.with(who.staff(), current);
-        proof.pause().ifPresent(wait -> { throw Brake.tooOften(wait); });
+        proof.pause().ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
         mistakes.expect(proof.proved(), "current", words.password_current_wrong());
     }
 
@@ -82,7 +82,7 @@ public class PasswordPages {
         var staff = Staff.byId(who.staff().id).orElseThrow();
         newPassword.give(staff, form);
         Session.endAllOf(staff);
-        happened.fire(new Happened(staff.id.toString(), "changed the password", staff.id.toString()));
+        happened.fire(new AuditEvent(staff.id.toString(), "changed the password", staff.id.toString()));
         return staff;
     }
 }

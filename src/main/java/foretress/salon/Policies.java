@@ -2,7 +2,7 @@ package foretress.salon;
 
 import foretress.assessment.Policy;
 import foretress.knowledge.Knowledge;
-import foretress.running.Happened;
+import foretress.running.AuditEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
@@ -18,11 +18,11 @@ import java.util.UUID;
 @ApplicationScoped
 public class Policies {
     private final Knowledge knowledge;
-    private final Event<Happened> happened;
+    private final Event<AuditEvent> happened;
     private final Event<RulesChanged> changed;
     private final Clock clock;
 
-    Policies(Knowledge knowledge, Event<Happened> happened, Event<RulesChanged> changed, Clock clock) {
+    Policies(Knowledge knowledge, Event<AuditEvent> happened, Event<RulesChanged> changed, Clock clock) {
         this.knowledge = knowledge;
         this.happened = happened;
         this.changed = changed;
@@ -64,6 +64,6 @@ public class Policies {
         StricterFigure.deleteById(setting.figure());
         figure.filter(value -> setting.stricterThan(value, place().figure(setting.figure())))
             .ifPresent(value -> new StricterFigure(setting, value, clock.instant(), staff).persist());
-        happened.fire(new Happened(staff.toString(), "policy changed", setting.figure()));
+        happened.fire(new AuditEvent(staff.toString(), "policy changed", setting.figure()));
     }
 }

@@ -1,6 +1,6 @@
 package foretress.salon;
 
-import foretress.running.Happened;
+import foretress.running.AuditEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
@@ -12,10 +12,10 @@ import java.util.UUID;
 /** The salon's product lines: what is used now, and every version there ever was. */
 @ApplicationScoped
 public class ProductLines {
-    private final Event<Happened> happened;
+    private final Event<AuditEvent> happened;
     private final Clock clock;
 
-    ProductLines(Event<Happened> happened, Clock clock) {
+    ProductLines(Event<AuditEvent> happened, Clock clock) {
         this.happened = happened;
         this.clock = clock;
     }
@@ -68,7 +68,7 @@ public class ProductLines {
 
     private ProductLine keep(ProductLine line, UUID staff, String what) {
         line.persistAndFlush();
-        happened.fire(new Happened(staff.toString(), what, line.id.toString()));
+        happened.fire(new AuditEvent(staff.toString(), what, line.id.toString()));
         return line;
     }
 }

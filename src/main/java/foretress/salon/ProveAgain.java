@@ -1,7 +1,7 @@
 package foretress.salon;
 
-import foretress.running.Happened;
-import foretress.web.Brake;
+import foretress.running.AuditEvent;
+import foretress.web.RateLimiter;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Singleton;
 import java.time.Duration;
@@ -15,11 +15,11 @@ public class ProveAgain {
     public record Outcome(boolean proved, Optional<Duration> pause) {}
 
     private final Passwords passwords;
-    private final Brake brake;
+    private final RateLimiter brake;
     private final Who who;
-    private final Event<Happened> happened;
+    private final Event<AuditEvent> happened;
 
-    ProveAgain(Passwords passwords, Brake brake, Who who, Event<Happened> happened) {
+    ProveAgain(Passwords passwords, RateLimiter brake, Who who, Event<AuditEvent> happened) {
         this.passwords = passwords;
         this.brake = brake;
         this.who = who;
@@ -33,7 +33,7 @@ public class ProveAgain {
         boolean right = passwords.check(Staff.byId(staff.id), password);
         if (right) brake.passed(proof);
         String id = staff.id.toString();
-        happened.fire(new Happened(id, right ? "proved again" : "proof refused", id));
+        happened.fire(new AuditEvent(id, right ? "proved again" : "proof refused", id));
         return new Outcome(right, Optional.empty());
     }
 }

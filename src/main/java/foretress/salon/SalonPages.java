@@ -1,6 +1,6 @@
 package foretress.salon;
 
-import foretress.running.Happened;
+import foretress.running.AuditEvent;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Meanwhile;
@@ -35,11 +35,11 @@ public class SalonPages {
     private final Particulars particulars;
     private final Who who;
     private final Meanwhile meanwhile;
-    private final Event<Happened> happened;
+    private final Event<AuditEvent> happened;
     private final Event<RulesChanged> changed;
     private final Clock clock;
 
-    SalonPages(Particulars particulars, Who who, Meanwhile meanwhile, Event<Happened> happened, Event<RulesChanged> changed, Clock clock) {
+    SalonPages(Particulars particulars, Who who, Meanwhile meanwhile, Event<AuditEvent> happened, Event<RulesChanged> changed, Clock clock) {
         this.particulars = particulars;
         this.who = who;
         this.meanwhile = meanwhile;
@@ -70,7 +70,7 @@ public class SalonPages {
         Form now = Particulars.written(salon);
         if (meanwhile.isStale(form, now)) return meanwhile.tell(form, now, "particulars", particulars::said, mistakes);
         salon.is(particulars.contact(form), particulars.custom(form));
-        happened.fire(new Happened(who.staff().id.toString(), "changed the salon's particulars", ""));
+        happened.fire(new AuditEvent(who.staff().id.toString(), "changed the salon's particulars", ""));
         changed.fire(new RulesChanged(LocalDate.ofInstant(clock.instant(), salon.zoneId()), salon.zoneId()));
         return form;
     }

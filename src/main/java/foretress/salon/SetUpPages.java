@@ -1,6 +1,6 @@
 package foretress.salon;
 
-import foretress.running.Happened;
+import foretress.running.AuditEvent;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Language;
@@ -43,11 +43,11 @@ public class SetUpPages {
     private final NewPassword newPassword;
     private final Sessions sessions;
     private final Language language;
-    private final Event<Happened> happened;
+    private final Event<AuditEvent> happened;
     private final Clock clock;
 
     SetUpPages(Particulars particulars, StaffForm staffForm, NewPassword newPassword, Sessions sessions, Language language,
-               Event<Happened> happened, Clock clock) {
+               Event<AuditEvent> happened, Clock clock) {
         this.particulars = particulars;
         this.staffForm = staffForm;
         this.newPassword = newPassword;
@@ -104,7 +104,7 @@ public class SetUpPages {
         if (SetUpCode.delete("id", row.id) != 1) throw new NotFoundException();
         var staff = row.staff().orElseGet(() -> owner(form));
         newPassword.give(staff, form);
-        happened.fire(new Happened(staff.id.toString(), "chose a first password", staff.id.toString()));
+        happened.fire(new AuditEvent(staff.id.toString(), "chose a first password", staff.id.toString()));
         return staff;
     }
 
@@ -113,7 +113,7 @@ public class SetUpPages {
         new Salon(particulars.contact(form), particulars.custom(form)).persist();
         var owner = new Staff(form.one("own-name"), form.one("login"), Role.OWNER, clock.instant());
         owner.persist();
-        happened.fire(new Happened(owner.id.toString(), "set up the salon", ""));
+        happened.fire(new AuditEvent(owner.id.toString(), "set up the salon", ""));
         return owner;
     }
 

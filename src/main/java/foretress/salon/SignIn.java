@@ -1,9 +1,9 @@
 package foretress.salon;
 
-import foretress.running.Happened;
-import foretress.web.Brake;
+import foretress.running.AuditEvent;
 import foretress.web.Caller;
 import foretress.web.Fold;
+import foretress.web.RateLimiter;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Singleton;
@@ -21,12 +21,12 @@ class SignIn {
     private static final int LONGEST_LOGIN = 128;
 
     private final Passwords passwords;
-    private final Brake brake;
+    private final RateLimiter brake;
     private final Devices devices;
     private final Caller caller;
-    private final Event<Happened> happened;
+    private final Event<AuditEvent> happened;
 
-    SignIn(Passwords passwords, Brake brake, Devices devices, Caller caller, Event<Happened> happened) {
+    SignIn(Passwords passwords, RateLimiter brake, Devices devices, Caller caller, Event<AuditEvent> happened) {
         this.passwords = passwords;
         this.brake = brake;
         this.devices = devices;
@@ -39,7 +39,7 @@ class SignIn {
         var staff = Staff.byLogin(login);
         var device = staff.flatMap(somebody -> devices.known(cookies, somebody));
         var guessed = device.map(known -> "on device " + known).orElseGet(() -> "as " + key(login));
-        var wait = (device.isPresent() ? Optional.<Duration>empty() : brake.stranger(Brake.Door.SIGN_IN, caller.address()))
+        var wait = (device.isPresent() ? Optional.<Duration>empty() : brake.stranger(RateLimiter.Door.SIGN_IN, caller.address()))
             .or(() -> brake.guess(guessed));
         if (wait.isPresent()) return new Outcome(Optional.empty(), wait);
         if (!passwords.check(staff, password)) return refused(staff);
@@ -54,7 +54,7 @@ class SignIn {
     }
 
     private Outcome refused(Optional<Staff> staff) {
-        happened.fire(new Happened("nobody", "sign-in refused", staff.map(s -> s.id.toString()).orElse("")));
+        happened.fire(new AuditEvent("nobody", "sign-in refused", staff.map(s -> s.id.toString()).orElse("")));
         return new Outcome(Optional.empty(), Optional.empty());
     }
 
@@ -63,7 +63,7 @@ class SignIn {
             var stored = Staff.byId(staff.id).orElseThrow();
             if (stored.passwordHash().map(PasswordHash::parse).filter(PasswordHash::isOutdated).isPresent())
                 stored.proves(passwords.hash(password));
-            happened.fire(new Happened(stored.id.toString(), "signed in", stored.id.toString()));
+            happened.fire(new AuditEvent(stored.id.toString(), "signed in", stored.id.toString()));
             return stored;
         });
     }

@@ -1,13 +1,13 @@
 package foretress.salon;
 
-import foretress.web.Chair;
 import foretress.web.Form;
 import foretress.web.FormToken;
-import foretress.web.Kept;
 import foretress.web.KeptPages;
 import foretress.web.Language;
 import foretress.web.LocalPath;
 import foretress.web.Mistakes;
+import foretress.web.StaffWords;
+import foretress.web.UnsentForm;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.enterprise.inject.Instance;
@@ -31,19 +31,19 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Produces(MediaType.TEXT_HTML)
 public class SignInPages {
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record SignInPage(String login, String to, Mistakes mistakes, Optional<Kept> kept) implements TemplateInstance {}
+    record SignInPage(String login, String to, Mistakes mistakes, Optional<UnsentForm> kept) implements TemplateInstance {}
 
     private final SignIn signIn;
     private final Sessions sessions;
     private final Devices devices;
     private final Who who;
     private final Language language;
-    private final Chair words;
+    private final StaffWords words;
     private final Instance<GuestDoor> guests;
     private final FormToken token;
     private final KeptPages keptPages;
 
-    SignInPages(SignIn signIn, Sessions sessions, Devices devices, Who who, Language language, Chair words, Instance<GuestDoor> guests, FormToken token,
+    SignInPages(SignIn signIn, Sessions sessions, Devices devices, Who who, Language language, StaffWords words, Instance<GuestDoor> guests, FormToken token,
                 KeptPages keptPages) {
         this.token = token;
         this.keptPages = keptPages;
@@ -81,7 +81,7 @@ public class SignInPages {
     }
 
     private Response welcome(Staff staff, Form form, HttpHeaders headers) {
-        var kept = Kept.carriedBy(form);
+        var kept = UnsentForm.carriedBy(form);
         var cookie = sessions.begin(staff, who);
         var response = kept.map(words -> sendAgain(words, staff)).orElseGet(() -> onward(form, staff)).cookie(cookie, devices.remember(headers.getCookies(), staff));
         guests.stream().flatMap(door -> door.staffCameBack(headers.getCookies()).stream()).forEach(response::cookie);
@@ -93,7 +93,7 @@ public class SignInPages {
     }
 
     /** What was typed before the session ran out was carried along, and is one press from where it was meant to go. */
-    private Response.ResponseBuilder sendAgain(Kept kept, Staff staff) {
+    private Response.ResponseBuilder sendAgain(UnsentForm kept, Staff staff) {
         who.session().map(FormProof::signedIn).ifPresent(token::bind);
         return Response.ok(keptPages.page(KeptPages.Why.SIGNED_IN, kept, staff.name));
     }
@@ -113,7 +113,7 @@ public class SignInPages {
     }
 
     private Response.ResponseBuilder page(int status, Form form, Mistakes mistakes) {
-        return Response.status(status).entity(new SignInPage(form.one("login"), form.one("to"), mistakes, Kept.carriedBy(form)));
+        return Response.status(status).entity(new SignInPage(form.one("login"), form.one("to"), mistakes, UnsentForm.carriedBy(form)));
     }
 
     @POST

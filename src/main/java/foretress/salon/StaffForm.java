@@ -1,9 +1,9 @@
 package foretress.salon;
 
-import foretress.web.Chair;
 import foretress.web.Form;
-import foretress.web.Letters;
 import foretress.web.Mistakes;
+import foretress.web.NameCharacters;
+import foretress.web.StaffWords;
 import jakarta.inject.Singleton;
 import java.util.regex.Pattern;
 
@@ -14,9 +14,9 @@ class StaffForm {
     private static final Pattern LOGIN = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._@-]{1,63}");
     private static final int LONGEST_NAME = 100;
 
-    private final Chair words;
+    private final StaffWords words;
 
-    StaffForm(Chair words) {
+    StaffForm(StaffWords words) {
         this.words = words;
     }
 
@@ -24,7 +24,7 @@ class StaffForm {
         var name = form.one("own-name");
         var login = form.one("login");
         mistakes.expect(!name.isEmpty() && name.length() <= LONGEST_NAME, "own-name", words.staff_name_missing());
-        mistakes.expect(Letters.plain(name), "own-name", words.visit_name_unseen());
+        mistakes.expect(NameCharacters.plain(name), "own-name", words.visit_name_unseen());
         if (mistakes.expect(LOGIN.matcher(login).matches(), "login", words.staff_login_wrong()))
             mistakes.expect(Staff.byLogin(login).isEmpty(), "login", words.staff_login_taken(login));
     }

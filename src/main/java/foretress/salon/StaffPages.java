@@ -1,11 +1,11 @@
 package foretress.salon;
 
-import foretress.running.Happened;
-import foretress.web.Chair;
+import foretress.running.AuditEvent;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.PublicAddress;
+import foretress.web.StaffWords;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -42,11 +42,11 @@ public class StaffPages {
     private final Who who;
     private final StaffForm staffForm;
     private final PublicAddress address;
-    private final Chair words;
-    private final Event<Happened> happened;
+    private final StaffWords words;
+    private final Event<AuditEvent> happened;
     private final Clock clock;
 
-    StaffPages(Who who, StaffForm staffForm, PublicAddress address, Chair words, Event<Happened> happened, Clock clock) {
+    StaffPages(Who who, StaffForm staffForm, PublicAddress address, StaffWords words, Event<AuditEvent> happened, Clock clock) {
         this.who = who;
         this.staffForm = staffForm;
         this.address = address;
@@ -130,7 +130,7 @@ public class StaffPages {
     }
 
     private void note(String what, Staff staff) {
-        happened.fire(new Happened(who.staff().id.toString(), what, staff.id.toString()));
+        happened.fire(new AuditEvent(who.staff().id.toString(), what, staff.id.toString()));
     }
 
     private TemplateInstance page(Form form, Handed handedOut, Mistakes mistakes) {

@@ -23,7 +23,7 @@ class AftercareLink extends PanacheEntityBase {
     protected AftercareLink() {}
 
     /** @param token what the link ends in; it is not kept */
-    AftercareLink(SkinTest test, String token, Instant now, Instant expires) {
+    AftercareLink(TestApplied test, String token, Instant now, Instant expires) {
         this.id = UUID.randomUUID();
         this.testId = test.id();
         this.tokenHash = Sha256.of(token);

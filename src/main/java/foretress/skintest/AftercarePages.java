@@ -61,14 +61,14 @@ public class AftercarePages {
     public record Choice(String code, String words, boolean chosen) {}
 
     private final Links links;
-    private final Looks looks;
+    private final LookRecording looks;
     private final Sealing sealing;
     private final Tasks tasks;
     private final Language language;
 
     @Context HttpHeaders headers;
 
-    AftercarePages(Links links, Looks looks, Sealing sealing, Tasks tasks, Language language) {
+    AftercarePages(Links links, LookRecording looks, Sealing sealing, Tasks tasks, Language language) {
         this.links = links;
         this.looks = looks;
         this.sealing = sealing;
@@ -94,33 +94,33 @@ public class AftercarePages {
     public Response told(@RestPath String token, MultivaluedMap<String, String> posted) {
         return with(token, test -> {
             var form = new Form(posted);
-            UUID submission = Ids.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
+            UUID submission = FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
             var mistakes = new Mistakes();
-            List<Sign> signs = signs(form, mistakes);
-            Optional<Began> began = began(form, signs, mistakes);
+            List<SkinSign> signs = signs(form, mistakes);
+            Optional<Onset> began = began(form, signs, mistakes);
             mistakes.expect(form.one("words").length() <= LONGEST, "words", say().look_words_long());
             if (!mistakes.isEmpty()) return FormAgain.with(page(token, form, submission.toString(), mistakes));
-            looks.report(submission, test.id(), new Look(signs, began, form.one("words"), List.of(), false));
+            looks.report(submission, test.id(), new SkinLook(signs, began, form.one("words"), List.of(), false));
             return Response.seeOther(URI.create("/a/" + token + "/told")).build();
         });
     }
 
     /** What was ticked; empty when something was that is not offered here. */
-    private List<Sign> signs(Form form, Mistakes mistakes) {
+    private List<SkinSign> signs(Form form, Mistakes mistakes) {
         List<String> ticked = form.all("sign");
-        List<Sign> signs = ticked.stream().flatMap(code -> Sign.of(code).stream()).filter(sign -> sign != Sign.FAINT).toList();
+        List<SkinSign> signs = ticked.stream().flatMap(code -> SkinSign.of(code).stream()).filter(sign -> sign != SkinSign.FAINT).toList();
         boolean known = !ticked.isEmpty() && signs.size() == ticked.size();
         if (mistakes.expect(known, "signs", say().look_missing())) {
-            mistakes.expect(signs.size() < 2 || !signs.contains(Sign.NONE), "signs", say().look_none_and_more());
+            mistakes.expect(signs.size() < 2 || !signs.contains(SkinSign.NONE), "signs", say().look_none_and_more());
         }
         return known ? signs : List.of();
     }
 
-    private Optional<Began> began(Form form, List<Sign> signs, Mistakes mistakes) {
-        if (signs.isEmpty() || signs.contains(Sign.NONE)) {
+    private Optional<Onset> began(Form form, List<SkinSign> signs, Mistakes mistakes) {
+        if (signs.isEmpty() || signs.contains(SkinSign.NONE)) {
             return Optional.empty();
         }
-        Optional<Began> began = Began.of(form.one("began"));
+        Optional<Onset> began = Onset.of(form.one("began"));
         mistakes.expect(began.isPresent(), "began", say().look_began_missing());
         return began;
     }
@@ -140,7 +140,7 @@ public class AftercarePages {
             .orElseGet(() -> Response.seeOther(URI.create("/a/" + token)).build()));
     }
 
-    private Response keep(String token, SkinTest test, Entry entry, FileUpload photo) {
+    private Response keep(String token, TestApplied test, SkinTestEntry entry, FileUpload photo) {
         var mistakes = new Mistakes();
         if (mistakes.expect(Photo.ofEntry(entry.id()).size() < MOST_PHOTOS, "photo", say().photo_enough(MOST_PHOTOS))) {
             Upload.photo(photo, "photo", mistakes, pictureWords()).ifPresent(drawn -> looks.photo(entry, drawn));
@@ -153,33 +153,33 @@ public class AftercarePages {
         return MessageBundles.get(PictureWords.class, Localized.Literal.of(language.getTag()));
     }
 
-    private TemplateInstance toldPage(String token, SkinTest test, Entry entry, Mistakes mistakes) {
-        Look look = sealing.look(entry);
+    private TemplateInstance toldPage(String token, TestApplied test, SkinTestEntry entry, Mistakes mistakes) {
+        SkinLook look = sealing.look(entry);
         int photos = Photo.ofEntry(entry.id()).size();
         return new ToldPage(token, look.urgent(), look.nothing(), look.nothing() ? "" : promise(test), photos < MOST_PHOTOS, photos > 0, mistakes);
     }
 
-    private String promise(SkinTest test) {
+    private String promise(TestApplied test) {
         Visit visit = Visit.findById(test.visitId());
         return tasks.open(test.visitId(), Task.Kind.SPEAK_AT_ONCE).map(task -> {
-            String until = Letters.moment(task.dueAt, visit);
+            String until = TestMails.moment(task.dueAt, visit);
             return task.owner().flatMap(Staff::byId).map(staff -> say().told_promise(staff.name, until)).orElseGet(() -> say().told_promise_desk(until));
         }).orElseGet(() -> say().told_spoken());
     }
 
-    private static Optional<Entry> newest(SkinTest test) {
-        return Entry.ofTest(test.id()).stream().filter(entry -> entry.kind() == Entry.Kind.REPORT).reduce((before, after) -> after);
+    private static Optional<SkinTestEntry> newest(TestApplied test) {
+        return SkinTestEntry.ofTest(test.id()).stream().filter(entry -> entry.kind() == SkinTestEntry.Kind.REPORT).reduce((before, after) -> after);
     }
 
     private TemplateInstance page(String token, Form form, String submission, Mistakes mistakes) {
         List<Choice> signs = new ArrayList<>();
-        Arrays.stream(Sign.values()).filter(sign -> sign != Sign.FAINT)
+        Arrays.stream(SkinSign.values()).filter(sign -> sign != SkinSign.FAINT)
             .forEach(sign -> signs.add(new Choice(sign.code(), words(sign), form.is("sign", sign.code()))));
-        List<Choice> began = Arrays.stream(Began.values()).map(one -> new Choice(one.code(), words(one), form.is("began", one.code()))).toList();
+        List<Choice> began = Arrays.stream(Onset.values()).map(one -> new Choice(one.code(), words(one), form.is("began", one.code()))).toList();
         return new LookPage(token, signs, began, form, submission, mistakes);
     }
 
-    private String words(Sign sign) {
+    private String words(SkinSign sign) {
         return switch (sign) {
             case NONE, FAINT -> say().look_none();
             case REDNESS -> say().look_redness();
@@ -193,7 +193,7 @@ public class AftercarePages {
         };
     }
 
-    private String words(Began began) {
+    private String words(Onset began) {
         return switch (began) {
             case WITHIN_TWO_HOURS -> say().began_within_two_hours();
             case SAME_DAY -> say().began_same_day();
@@ -204,18 +204,18 @@ public class AftercarePages {
         };
     }
 
-    private Response with(String token, Function<SkinTest, Response> page) {
-        Optional<SkinTest> test = links.behind(token);
+    private Response with(String token, Function<TestApplied, Response> page) {
+        Optional<TestApplied> test = links.behind(token);
         test.ifPresent(this::speak);
         return test.map(page).orElseGet(() -> Response.status(404).entity(new NoLinkPage()).build());
     }
 
     /** The client's language, unless this browser was told another. */
-    private void speak(SkinTest test) {
+    private void speak(TestApplied test) {
         if (!headers.getCookies().containsKey(Language.COOKIE)) language.use(Visit.<Visit>findById(test.visitId()).client.language);
     }
 
     private AftercareWords say() {
-        return Letters.in(language.getTag());
+        return TestMails.in(language.getTag());
     }
 }

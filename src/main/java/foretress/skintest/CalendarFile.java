@@ -61,7 +61,7 @@ class CalendarFile {
         attendee.add(PartStat.ACCEPTED);
         List.of(new Uid(planned.id() + "@" + salon.email.replaceAll(".*@", "")), new DtStamp(clock.instant()),
             new Sequence(planned.sequenceNo()), new DtStart<Instant>(planned.startsAt()), new DtEnd<Instant>(planned.startsAt().plus(Owed.START)),
-            new Summary(Letters.in(visit.client.language).calendar_summary(salon.name)), new Location(salon.address + ", " + salon.town),
+            new Summary(TestMails.in(visit.client.language).calendar_summary(salon.name)), new Location(salon.address + ", " + salon.town),
             new Status(off ? Status.VALUE_CANCELLED : Status.VALUE_CONFIRMED), organizer, attendee).forEach(event::add);
         return event;
     }

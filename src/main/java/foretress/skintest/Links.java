@@ -29,7 +29,7 @@ class Links {
     /** A further link to the test; earlier ones stay good until what was signed is no longer kept. */
     @Transactional
     String make(UUID testId, String actor) {
-        SkinTest test = SkinTest.byId(testId).orElseThrow();
+        TestApplied test = TestApplied.byId(testId).orElseThrow();
         Visit visit = Visit.findById(test.visitId());
         String token = RandomText.fresh();
         new AftercareLink(test, token, clock.instant(), visit.startsThere().plusYears(policies.effective().retentionYears()).toInstant()).persist();
@@ -37,7 +37,7 @@ class Links {
         return address.link("/a/" + token);
     }
 
-    Optional<SkinTest> behind(String token) {
-        return AftercareLink.behind(token, clock.instant()).flatMap(link -> SkinTest.byId(link.testId()));
+    Optional<TestApplied> behind(String token) {
+        return AftercareLink.behind(token, clock.instant()).flatMap(link -> TestApplied.byId(link.testId()));
     }
 }

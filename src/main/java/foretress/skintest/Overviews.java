@@ -27,10 +27,10 @@ import java.util.stream.Collectors;
 /** Puts a visit's skin test into the words of the stylist's page. */
 @Singleton
 class Overviews {
-    private final Tests tests;
+    private final TestStore tests;
     private final SkinTestGate gate;
     private final SkinTestRecord record;
-    private final SkinTests kept;
+    private final SkinTestHistory kept;
     private final TestConsent consent;
     private final PlannedProducts planned;
     private final ProductLines lines;
@@ -41,7 +41,7 @@ class Overviews {
     private final TestVisits shortVisits;
     private final Clock clock;
 
-    Overviews(Tests tests, SkinTestGate gate, SkinTestRecord record, SkinTests kept, TestConsent consent, PlannedProducts planned,
+    Overviews(TestStore tests, SkinTestGate gate, SkinTestRecord record, SkinTestHistory kept, TestConsent consent, PlannedProducts planned,
               ProductLines lines, Sealing sealing, Knowledge knowledge, SkinWords say, SettingsWords settings, TestVisits shortVisits, Clock clock) {
         this.tests = tests;
         this.gate = gate;
@@ -92,8 +92,8 @@ class Overviews {
         return weight == Weight.PREVENTS ? say.test_prevents() : weight == Weight.TEST_FIRST ? say.test_first() : say.test_restricts();
     }
 
-    private Overview.One one(Told told, Visit visit) {
-        SkinTest test = told.test();
+    private Overview.One one(TestFile told, Visit visit) {
+        TestApplied test = told.test();
         ProductLine line = lines.version(test.lineVersion()).orElseThrow();
         TestStanding standing = record.standing(told, visit);
         return new Overview.One(test.id().toString(), line.name + ", " + told.made().shade(), how(told), say.test_applied(name(test.appliedBy()), moment(test.appliedAt(), visit)),
@@ -101,8 +101,8 @@ class Overviews {
             told.seen().stream().map(seen -> line(seen, visit)).toList(), test.visitId().equals(visit.id));
     }
 
-    private String how(Told told) {
-        Made made = told.made();
+    private String how(TestFile told) {
+        TestMethod made = told.made();
         String site = switch (made.site()) {
             case BEHIND_EAR -> settings.products_site_behind_ear();
             case INNER_ELBOW -> settings.products_site_inner_elbow();
@@ -112,7 +112,7 @@ class Overviews {
         return say.test_how(made.batch(), mixing, site + (made.siteWords().isEmpty() ? "" : ", " + made.siteWords()));
     }
 
-    private String stands(Told told, TestStanding standing, Visit visit) {
+    private String stands(TestFile told, TestStanding standing, Visit visit) {
         if (told.reacted()) return told.result().orElseThrow() == SkinTestOutcome.DOUBTFUL ? say.test_result_doubtful() : say.test_result_positive();
         if (standing.stands()) return kept.kept(told, visit).validUntil().map(last -> say.test_stands_until(date(last))).orElseGet(say::test_stands);
         return told.result().isPresent() ? say.test_read_not_enough() : say.test_not_read();
@@ -123,7 +123,7 @@ class Overviews {
     }
 
     /** Read after the wait, and a finding asks for one more reading later. */
-    private String doubt(TestStanding.Reason reason, Told told, Visit visit) {
+    private String doubt(TestStanding.Reason reason, TestFile told, Visit visit) {
         boolean again = told.readNegative(told.test().readableFrom()).isPresent();
         return reason == TestStanding.Reason.READ_TOO_EARLY && again ? say.doubt_read_again(moment(record.last(told, visit), visit)) : doubt(reason);
     }
@@ -142,8 +142,8 @@ class Overviews {
         };
     }
 
-    private Overview.Line line(Told.Seen seen, Visit visit) {
-        Entry entry = seen.entry();
+    private Overview.Line line(TestFile.Seen seen, Visit visit) {
+        SkinTestEntry entry = seen.entry();
         String who = seen.byStaff() ? name(entry.madeBy()) : say.test_by_client();
         String signs = seen.look().signs().stream().map(this::sign).collect(Collectors.joining(", "));
         String error = entry.counts() ? "" : say.test_error_said(name(entry.errorBy()), moment(entry.errorAt(), visit),
@@ -152,7 +152,7 @@ class Overviews {
             !seen.look().nothing(), error, Photo.ofEntry(entry.id()).stream().map(photo -> photo.id().toString()).toList());
     }
 
-    String sign(Sign sign) {
+    String sign(SkinSign sign) {
         return switch (sign) {
             case NONE -> say.sign_none();
             case REDNESS -> say.sign_redness();
@@ -167,7 +167,7 @@ class Overviews {
         };
     }
 
-    private String began(Began began) {
+    private String began(Onset began) {
         return switch (began) {
             case WITHIN_TWO_HOURS -> say.began_within_two_hours();
             case SAME_DAY -> say.began_same_day();

@@ -22,7 +22,7 @@ class Photo extends PanacheEntityBase {
 
     protected Photo() {}
 
-    Photo(Entry entry, Instant now, UnaryOperator<String> seal) {
+    Photo(SkinTestEntry entry, Instant now, UnaryOperator<String> seal) {
         this.id = UUID.randomUUID();
         this.entryId = entry.id();
         this.clientId = entry.clientId();

@@ -21,12 +21,12 @@ class Sealing {
         return json.seal(clientId, place, record);
     }
 
-    Made made(SkinTest test) {
-        return json.open(test.clientId(), test.place(), test.body(), Made.class);
+    TestMethod made(TestApplied test) {
+        return json.open(test.clientId(), test.place(), test.body(), TestMethod.class);
     }
 
-    Look look(Entry entry) {
-        return json.open(entry.clientId(), entry.place(), entry.body(), Look.class);
+    SkinLook look(SkinTestEntry entry) {
+        return json.open(entry.clientId(), entry.place(), entry.body(), SkinLook.class);
     }
 
     String words(UUID clientId, String place, String sealed) {

@@ -11,6 +11,6 @@ class ShortVisitStep implements NextStep {
     @Override
     public Optional<Step> of(Visit visit) {
         return TestVisit.standing(visit.id).map(planned ->
-            new Step(Letters.in(visit.client.language).short_visit_step(Letters.moment(planned.startsAt(), visit)), "/answers/short-visit"));
+            new Step(TestMails.in(visit.client.language).short_visit_step(TestMails.moment(planned.startsAt(), visit)), "/answers/short-visit"));
     }
 }

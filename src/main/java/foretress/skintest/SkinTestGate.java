@@ -33,12 +33,12 @@ class SkinTestGate {
 
     private final Intake intake;
     private final Assessments assessments;
-    private final MayTest mayTest;
+    private final TestExclusion mayTest;
     private final TestConsent consent;
     private final PlannedProducts planned;
     private final Refusals refusals;
 
-    SkinTestGate(Intake intake, Assessments assessments, MayTest mayTest, TestConsent consent, PlannedProducts planned, Refusals refusals) {
+    SkinTestGate(Intake intake, Assessments assessments, TestExclusion mayTest, TestConsent consent, PlannedProducts planned, Refusals refusals) {
         this.intake = intake;
         this.assessments = assessments;
         this.mayTest = mayTest;

@@ -69,11 +69,11 @@ public class SkinTestPages {
     private final TestConsent consent;
     private final SkinTestRecord record;
     private final Applications applications;
-    private final Looks looks;
-    private final Tests tests;
+    private final LookRecording looks;
+    private final TestStore tests;
     private final Overviews overviews;
     private final Links links;
-    private final Letters letters;
+    private final TestMails letters;
     private final Sealing sealing;
     private final Plans plans;
     private final MaskingWords maskingWords;
@@ -85,7 +85,7 @@ public class SkinTestPages {
     private final Clock clock;
 
     SkinTestPages(Visits visits, Clients clients, PlannedProducts planned, SkinTestGate gate, TestConsent consent, SkinTestRecord record, Applications applications,
-                  Looks looks, Tests tests, Overviews overviews, Links links, Letters letters, Sealing sealing, Plans plans, MaskingWords maskingWords,
+                  LookRecording looks, TestStore tests, Overviews overviews, Links links, TestMails letters, Sealing sealing, Plans plans, MaskingWords maskingWords,
                   SkinWords say, SettingsWords settings, ProveAgain proveAgain, Ledger ledger, Who who, Clock clock) {
         this.visits = visits;
         this.clients = clients;
@@ -135,23 +135,23 @@ public class SkinTestPages {
     public Response keep(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Visit visit = found(id);
         var form = new Form(posted);
-        UUID submission = Ids.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
-        if (SkinTest.submitted(submission).isPresent()) return back(visit, "recorded");
+        UUID submission = FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
+        if (TestApplied.submitted(submission).isPresent()) return back(visit, "recorded");
         if (!ready(visit)) return back(visit, "not-recorded");
         var mistakes = new Mistakes();
-        Optional<Made> made = made(visit, form, mistakes);
+        Optional<TestMethod> made = made(visit, form, mistakes);
         if (!mistakes.isEmpty()) return FormAgain.with(recordPage(visit, form, submission.toString(), mistakes));
         UUID test = applications.record(submission, visit.id, product(visit), made.orElseThrow(), staff());
         letters.page(test, false, staff().toString());
         return back(visit, "recorded");
     }
 
-    private Optional<Made> made(Visit visit, Form form, Mistakes mistakes) {
+    private Optional<TestMethod> made(Visit visit, Form form, Mistakes mistakes) {
         ProductLine line = product(visit).line();
         String batch = form.one("batch");
         Optional<ProductLine.Mixing> mixing = form.constant("mixing", ProductLine.Mixing.class).filter(line.mixing::equals);
         Optional<ProductLine.Site> site = form.constant("site", ProductLine.Site.class);
-        Optional<Made.Medicines> medicines = Made.Medicines.of(form.one("medicines"));
+        Optional<TestMethod.Medicines> medicines = TestMethod.Medicines.of(form.one("medicines"));
         mistakes.expect(!batch.isEmpty() && batch.length() <= LONGEST_BATCH, "batch", say.record_batch_missing());
         mistakes.expect(mixing.isPresent(), "mixing", line.mixing == ProductLine.Mixing.MIXED ? say.record_not_mixed() : say.record_not_neat());
         mistakes.expect(site.isPresent(), "site", settings.products_site_missing());
@@ -159,7 +159,7 @@ public class SkinTestPages {
         mistakes.expect(said && form.one("site-words").length() <= LONGEST_BATCH, "site-words", say.record_site_words_missing());
         mistakes.expect(medicines.isPresent(), "medicines", say.record_medicines_missing());
         mistakes.expect(form.ticked("whole"), "whole", say.record_not_whole());
-        return mistakes.isEmpty() ? Optional.of(new Made(product(visit).shade(), batch, mixing.orElseThrow(), site.orElseThrow(), form.one("site-words"),
+        return mistakes.isEmpty() ? Optional.of(new TestMethod(product(visit).shade(), batch, mixing.orElseThrow(), site.orElseThrow(), form.one("site-words"),
             record.masking(visit), medicines.orElseThrow())) : Optional.empty();
     }
 
@@ -187,39 +187,39 @@ public class SkinTestPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response read(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Visit visit = found(id);
-        Told told = told(id, test);
+        TestFile told = told(id, test);
         var form = new Form(posted);
-        UUID submission = Ids.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
-        if (Entry.submitted(submission).isPresent()) return back(visit, "read");
+        UUID submission = FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
+        if (SkinTestEntry.submitted(submission).isPresent()) return back(visit, "read");
         var mistakes = new Mistakes();
-        Optional<Look> look = looked(visit, form, mistakes);
+        Optional<SkinLook> look = looked(visit, form, mistakes);
         look.ifPresent(seen -> kept(submission, told, seen, visit, mistakes));
         if (!mistakes.isEmpty()) return FormAgain.with(readPage(visit, told, form, submission.toString(), mistakes));
         return back(visit, look.orElseThrow().nothing() ? "read" : "reacted");
     }
 
-    private void kept(UUID submission, Told told, Look look, Visit visit, Mistakes mistakes) {
+    private void kept(UUID submission, TestFile told, SkinLook look, Visit visit, Mistakes mistakes) {
         try {
             looks.read(submission, told.test().id(), look, staff());
-        } catch (Looks.TooEarly early) {
+        } catch (LookRecording.TooEarly early) {
             mistakes.add("signs", say.read_too_early(moment(early.from(), visit)));
         }
     }
 
-    private Optional<Look> looked(Visit visit, Form form, Mistakes mistakes) {
+    private Optional<SkinLook> looked(Visit visit, Form form, Mistakes mistakes) {
         List<String> ticked = form.all("sign");
-        List<Sign> signs = ticked.stream().flatMap(code -> Sign.of(code).stream()).toList();
+        List<SkinSign> signs = ticked.stream().flatMap(code -> SkinSign.of(code).stream()).toList();
         mistakes.expect(!ticked.isEmpty() && signs.size() == ticked.size(), "signs", say.read_signs_missing());
-        mistakes.expect(signs.size() < 2 || !signs.contains(Sign.NONE), "signs", say.read_none_and_more());
+        mistakes.expect(signs.size() < 2 || !signs.contains(SkinSign.NONE), "signs", say.read_none_and_more());
         mistakes.expect(form.one("words").length() <= LONGEST, "words", say.read_words_long());
         mistakes.expect(form.ticked("spot"), "spot", say.read_spot_missing());
-        return mistakes.isEmpty() ? Optional.of(new Look(signs, Optional.empty(), form.one("words"), record.masking(visit), form.ticked("mixing"))) : Optional.empty();
+        return mistakes.isEmpty() ? Optional.of(new SkinLook(signs, Optional.empty(), form.one("words"), record.masking(visit), form.ticked("mixing"))) : Optional.empty();
     }
 
-    private ReadPage readPage(Visit visit, Told told, Form form, String submission, Mistakes mistakes) {
+    private ReadPage readPage(Visit visit, TestFile told, Form form, String submission, Mistakes mistakes) {
         Overview.One one = overviews.of(visit).tests().stream().filter(test -> test.id().equals(told.test().id().toString())).findFirst().orElseThrow();
         List<Choice> signs = new ArrayList<>();
-        List.of(Sign.NONE, Sign.FAINT, Sign.REDNESS, Sign.SWELLING, Sign.BURNING, Sign.BLISTERS, Sign.ITCH, Sign.ELSEWHERE, Sign.FACE, Sign.BREATHING)
+        List.of(SkinSign.NONE, SkinSign.FAINT, SkinSign.REDNESS, SkinSign.SWELLING, SkinSign.BURNING, SkinSign.BLISTERS, SkinSign.ITCH, SkinSign.ELSEWHERE, SkinSign.FACE, SkinSign.BREATHING)
             .forEach(sign -> signs.add(new Choice(sign.code(), overviews.sign(sign), form.is("sign", sign.code()))));
         return new ReadPage(visit.id.toString(), address(visit), visit.client.fullName(), one, signs, form, submission, mistakes);
     }
@@ -240,7 +240,7 @@ public class SkinTestPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response error(@RestPath UUID id, @RestPath UUID entry, MultivaluedMap<String, String> posted) {
         Visit visit = found(id);
-        Entry meant = entry(visit, entry);
+        SkinTestEntry meant = entry(visit, entry);
         var form = new Form(posted);
         String reason = form.one("reason");
         var mistakes = new Mistakes();
@@ -273,12 +273,12 @@ public class SkinTestPages {
         return SentFile.photo(sealing.bytes(kept));
     }
 
-    private Entry entry(Visit visit, UUID id) {
-        return Entry.byId(id).filter(one -> isOf(visit, one.clientId())).orElseThrow(NotFoundException::new);
+    private SkinTestEntry entry(Visit visit, UUID id) {
+        return SkinTestEntry.byId(id).filter(one -> isOf(visit, one.clientId())).orElseThrow(NotFoundException::new);
     }
 
     /** A test of this visit's client, whichever visit it was made for. */
-    private Told told(UUID visit, UUID test) {
+    private TestFile told(UUID visit, UUID test) {
         return tests.find(test).filter(one -> isOf(found(visit), one.test().clientId())).orElseThrow(NotFoundException::new);
     }
 

@@ -27,7 +27,7 @@ import java.util.Optional;
 /** What the skin tests of a client say for one visit; every assessment takes it in. */
 @ApplicationScoped
 public class SkinTestRecord implements ChairRecord {
-    private final Tests tests;
+    private final TestStore tests;
     private final ProductLines lines;
     private final PlannedProducts planned;
     private final Policies policies;
@@ -35,7 +35,7 @@ public class SkinTestRecord implements ChairRecord {
     private final Intake intake;
     private final Assessments assessments;
 
-    SkinTestRecord(Tests tests, ProductLines lines, PlannedProducts planned, Policies policies, Knowledge knowledge, Intake intake,
+    SkinTestRecord(TestStore tests, ProductLines lines, PlannedProducts planned, Policies policies, Knowledge knowledge, Intake intake,
                    Assessments assessments) {
         this.tests = tests;
         this.lines = lines;
@@ -60,47 +60,47 @@ public class SkinTestRecord implements ChairRecord {
     }
 
     /** From when on its last reading can be made: the one after the wait, or a later one that findings ask for. */
-    Instant last(Told told, Visit visit) {
+    Instant last(TestFile told, Visit visit) {
         Instant again = told.test().appliedAt().plus(Duration.ofDays(assessments.readAgainDays(visit, intake.said(visit))));
         return again.isAfter(told.test().readableFrom()) ? again : told.test().readableFrom();
     }
 
-    TestFact fact(Told told, Visit visit) {
+    TestFact fact(TestFile told, Visit visit) {
         Optional<PlannedProducts.Planned> now = planned.of(visit.id);
         ProductLine used = lines.version(told.test().lineVersion()).orElseThrow();
-        boolean same = now.filter(product -> Sameness.covers(used, told.made().shade(), product)).isPresent();
+        boolean same = now.filter(product -> ProductSameness.covers(used, told.made().shade(), product)).isPresent();
         ProductLine leaflet = now.map(PlannedProducts.Planned::line).filter(line -> same).orElse(used);
         Instant readable = readable(told, leaflet, visit);
-        Optional<Told.Seen> read = told.readNegative(readable);
+        Optional<TestFile.Seen> read = told.readNegative(readable);
         LocalDate started = told.test().appliedAt().atZone(visit.zone()).toLocalDate();
         return new TestFact(TestPlan.SKIN_TEST, told.result().orElse(SkinTestOutcome.NEGATIVE).code(), started, readOn(told, read, visit), read.isPresent(), same,
             told.test().visitId().equals(visit.id), told.masked(), overtaken(told, started, visit), Optional.of(leaflet.leaflet()));
     }
 
     /** From when on a reading proves something: after the wait, or later where findings ask for a later one. */
-    private Instant readable(Told told, ProductLine leaflet, Visit visit) {
+    private Instant readable(TestFile told, ProductLine leaflet, Visit visit) {
         Duration wait = Duration.ofHours(Stricter.of(policies.effective(), Optional.of(leaflet.leaflet())).waitHours());
         Duration again = Duration.ofDays(assessments.readAgainDays(visit, intake.said(visit)));
         return told.test().appliedAt().plus(wait.compareTo(again) > 0 ? wait : again);
     }
 
-    private static Optional<LocalDate> readOn(Told told, Optional<Told.Seen> read, Visit visit) {
-        return read.or(() -> told.counting().stream().filter(Told.Seen::byStaff).findFirst())
+    private static Optional<LocalDate> readOn(TestFile told, Optional<TestFile.Seen> read, Visit visit) {
+        return read.or(() -> told.counting().stream().filter(TestFile.Seen::byStaff).findFirst())
             .map(one -> one.entry().madeAt().atZone(visit.zone()).toLocalDate());
     }
 
-    private boolean overtaken(Told told, LocalDate started, Visit visit) {
+    private boolean overtaken(TestFile told, LocalDate started, Visit visit) {
         Answers then = intake.saidBy(Visit.findById(told.test().visitId()), told.test().appliedAt());
         return !doubts().since(started, then, situation(visit)).isEmpty();
     }
 
     /** Everything that speaks against the test for that visit. */
-    TestStanding standing(Told told, Visit visit) {
+    TestStanding standing(TestFile told, Visit visit) {
         return doubts().standing(fact(told, visit), situation(visit));
     }
 
     /** Why it does not lift the demand, each reason once: what nobody has read was not read too early either, and a reaction counts whoever told of it, and when. */
-    List<TestStanding.Reason> doubts(Told told, Visit visit) {
+    List<TestStanding.Reason> doubts(TestFile told, Visit visit) {
         List<TestStanding.Reason> reasons = standing(told, visit).reasons();
         if (told.reacted()) {
             return reasons.stream().filter(one -> one != TestStanding.Reason.NOT_READ && one != TestStanding.Reason.READ_TOO_EARLY).toList();

@@ -4,8 +4,8 @@ import foretress.consent.ConsentInput;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
 import foretress.consent.HowSigned;
-import foretress.consent.Mark;
 import foretress.consent.PaperSize;
+import foretress.consent.SignatureMark;
 import foretress.consent.SignedConsent;
 import foretress.intake.Intake;
 import foretress.intake.SalonWords;
@@ -51,7 +51,7 @@ class TestConsent {
     }
 
     boolean signed(Visit visit, PlannedProducts.Planned product) {
-        return Agreed.open(visit.id, product.line().lineId, product.shade()).isPresent();
+        return TestAgreement.open(visit.id, product.line().lineId, product.shade()).isPresent();
     }
 
     List<SignedConsent> papers(UUID visitId) {
@@ -60,7 +60,7 @@ class TestConsent {
 
     ConsentInput input(Visit visit, PlannedProducts.Planned product) {
         String language = visit.client.language;
-        AftercareWords say = Letters.in(language);
+        AftercareWords say = TestMails.in(language);
         String stylist = Staff.byId(visit.stylistId).map(staff -> staff.name).orElse("");
         return ConsentInput.ofSkinTest(language, salonWords.of(Salon.the(), language),
             new ConsentInput.Client(visit.client.id, visit.client.fullName(), visit.client.birthDate()),
@@ -69,10 +69,10 @@ class TestConsent {
     }
 
     /** @throws Consents.TextChanged when another text was read */
-    void sign(Visit visit, PlannedProducts.Planned product, Mark mark, Act act) {
+    void sign(Visit visit, PlannedProducts.Planned product, SignatureMark mark, Act act) {
         PaperSize size = PaperSize.valueOf(Salon.the().paperSize.name());
         consents.sign(input(visit, product), mark, evidence(visit, act), size, (locked, signed) -> {
-            new Agreed(signed.id(), visit.id, product.line().lineId, product.shade()).persist();
+            new TestAgreement(signed.id(), visit.id, product.line().lineId, product.shade()).persist();
         });
     }
 

@@ -1,13 +1,13 @@
 package foretress.skintest;
 
 import foretress.consent.ConsentInput;
-import foretress.consent.ConsentText;
 import foretress.consent.ConsentText.Line.Statement;
 import foretress.consent.ConsentText.Part;
+import foretress.consent.ConsentText;
 import foretress.consent.ConsentWords;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
-import foretress.consent.Mark;
+import foretress.consent.SignatureMark;
 import foretress.intake.ConsentPart;
 import foretress.intake.MarkField;
 import foretress.invitation.Guest;
@@ -15,11 +15,11 @@ import foretress.salon.Staff;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import foretress.web.Caller;
+import foretress.web.ClientWords;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Language;
 import foretress.web.Mistake;
-import foretress.web.Say;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.qute.i18n.Localized;
@@ -81,7 +81,7 @@ public class TestConsentPages {
     public Response show() {
         Visit visit = visit();
         if (!gate.open(visit) || consent.signed(visit, product(visit))) return Response.ok(done(visit)).build();
-        return Response.ok(page(visit, List.of(), "", Mark.Kind.DRAWN, List.of(), UUID.randomUUID().toString(), clock.instant())).build();
+        return Response.ok(page(visit, List.of(), "", SignatureMark.Kind.DRAWN, List.of(), UUID.randomUUID().toString(), clock.instant())).build();
     }
 
     private ConsentDone done(Visit visit) {
@@ -100,12 +100,12 @@ public class TestConsentPages {
     public Response sign(MultivaluedMap<String, String> posted, @HeaderParam("User-Agent") String agent) {
         Visit visit = visit();
         var form = new Form(posted);
-        UUID submission = Ids.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
+        UUID submission = FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
         if (consent.papers(visit.id).stream().anyMatch(paper -> paper.isOf(submission))) return on();
         if (!gate.open(visit)) return on();
         Instant shown = shown(form.one("shown"));
         List<Mistake> mistakes = new ArrayList<>();
-        Optional<Mark> mark = MarkField.of(form).read(mistakes, say(visit));
+        Optional<SignatureMark> mark = MarkField.of(form).read(mistakes, say(visit));
         if (!asked(visit).equals(form.all("agree"))) mistakes.add(0, new Mistake("statements", say(visit).sign_agree_all()));
         if (!mistakes.isEmpty()) return again(visit, form, mistakes, shown);
         try {
@@ -138,7 +138,7 @@ public class TestConsentPages {
             mistakes, form.one("submission"), shown));
     }
 
-    private ConsentPage page(Visit visit, List<String> ticked, String typed, Mark.Kind kind, List<Mistake> mistakes, String submission, Instant shown) {
+    private ConsentPage page(Visit visit, List<String> ticked, String typed, SignatureMark.Kind kind, List<Mistake> mistakes, String submission, Instant shown) {
         language.use(visit.client.language);
         ConsentText text = text(visit);
         List<Ticked> statements = text.statements().stream().map(one -> new Ticked(one, ticked.contains(one.id()))).toList();
@@ -165,8 +165,8 @@ public class TestConsentPages {
         return planned.of(visit.id).orElseThrow(NotFoundException::new);
     }
 
-    private static Say say(Visit visit) {
-        return MessageBundles.get(Say.class, Localized.Literal.of(visit.client.language));
+    private static ClientWords say(Visit visit) {
+        return MessageBundles.get(ClientWords.class, Localized.Literal.of(visit.client.language));
     }
 
     private static Response on() {

@@ -3,7 +3,7 @@ package foretress.skintest;
 import foretress.consent.Consents;
 import foretress.consent.SignedConsent;
 import foretress.invitation.HandOver;
-import foretress.invitation.Handed;
+import foretress.invitation.HandOverPurpose;
 import foretress.ledger.Ledger;
 import foretress.salon.Who;
 import foretress.visit.Visit;
@@ -42,7 +42,7 @@ public class TestHandOver {
     @Path("/hand-over")
     public Response give(@RestPath UUID id) {
         Visit visit = visits.find(id).orElseThrow(NotFoundException::new);
-        return gate.open(visit) ? handOver.inside(visit, Handed.FOR_SKIN_TEST)
+        return gate.open(visit) ? handOver.inside(visit, HandOverPurpose.FOR_SKIN_TEST)
             : Response.seeOther(URI.create("/visits/" + id + "/skin-test")).build();
     }
 

@@ -41,13 +41,13 @@ public class TestVisitPages {
     public record Moment(String value, String hour, String hint, boolean chosen) {}
 
     private final Visits visits;
-    private final Letters letters;
+    private final TestMails letters;
     private final TestVisits testVisits;
     private final SkinWords say;
     private final Who who;
     private final Clock clock;
 
-    TestVisitPages(Visits visits, Letters letters, TestVisits testVisits, SkinWords say, Who who, Clock clock) {
+    TestVisitPages(Visits visits, TestMails letters, TestVisits testVisits, SkinWords say, Who who, Clock clock) {
         this.letters = letters;
         this.visits = visits;
         this.testVisits = testVisits;
@@ -127,7 +127,7 @@ public class TestVisitPages {
     }
 
     private Visit found(String id) {
-        return Ids.of(id).flatMap(visits::find).orElseThrow(NotFoundException::new);
+        return FormIds.of(id).flatMap(visits::find).orElseThrow(NotFoundException::new);
     }
 
     private static Response back(Visit visit, String said) {

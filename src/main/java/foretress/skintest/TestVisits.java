@@ -29,11 +29,11 @@ class TestVisits {
     private final Plans plans;
     private final Intake intake;
     private final Refusals refusals;
-    private final Letters letters;
+    private final TestMails letters;
     private final Ledger ledger;
     private final Clock clock;
 
-    TestVisits(Plans plans, Intake intake, Refusals refusals, Letters letters, Ledger ledger, Clock clock) {
+    TestVisits(Plans plans, Intake intake, Refusals refusals, TestMails letters, Ledger ledger, Clock clock) {
         this.plans = plans;
         this.intake = intake;
         this.refusals = refusals;

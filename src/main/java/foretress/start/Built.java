@@ -11,13 +11,13 @@ final class Built {
 
     private Built() {}
 
-    static SmallRyeConfig settings() throws Refusal {
+    static SmallRyeConfig settings() throws StartRefused {
         try {
             var builder = new SmallRyeConfigBuilder();
             AbstractConfigBuilder.withCustomizer(builder, SETTINGS);
             return builder.build();
         } catch (RuntimeException e) {
-            throw new Refusal(Refusal.Reason.SETTING, "A setting cannot be read: %s", String.valueOf(e.getMessage()).replaceAll("\\s+", " "));
+            throw new StartRefused(StartRefused.Reason.SETTING, "A setting cannot be read: %s", String.valueOf(e.getMessage()).replaceAll("\\s+", " "));
         }
     }
 }

@@ -42,30 +42,30 @@ record KeyFolder(Path folder) {
         OwnerOnly.write(file(key), Base64.getEncoder().encodeToString(bytes) + "\n");
     }
 
-    /** @throws Refusal naming the first key that is not there, though a database was made with it */
-    void needAll() throws Refusal {
+    /** @throws StartRefused naming the first key that is not there, though a database was made with it */
+    void needAll() throws StartRefused {
         for (var key : Key.values())
             if (key.irreplaceable && Files.notExists(file(key)))
-                throw new Refusal(Refusal.Reason.KEY_MISSING, "There is a database, but not its key %s. Put the key back from where you keep it "
+                throw new StartRefused(StartRefused.Reason.KEY_MISSING, "There is a database, but not its key %s. Put the key back from where you keep it "
                     + "(FORETRESS_KEYS names the folder); without it the database cannot be opened, and a new key would not help.", file(key));
     }
 
-    byte[] read(Key key) throws Refusal {
+    byte[] read(Key key) throws StartRefused {
         var bytes = decoded(key);
         if (bytes.length < Key.BYTES)
-            throw new Refusal(key.irreplaceable ? Refusal.Reason.KEY_WRONG : Refusal.Reason.KEY_TOO_SHORT,
+            throw new StartRefused(key.irreplaceable ? StartRefused.Reason.KEY_WRONG : StartRefused.Reason.KEY_TOO_SHORT,
                 "The key in %s is too short: it has %d bytes and needs %d in base64. %s", file(key), bytes.length, Key.BYTES,
                 key.irreplaceable ? "Put the right key back from where you keep it." : "Delete the file; a new one is made at the next start.");
         return Arrays.copyOf(bytes, Key.BYTES);
     }
 
-    private byte[] decoded(Key key) throws Refusal {
+    private byte[] decoded(Key key) throws StartRefused {
         try {
             return Base64.getDecoder().decode(Files.readString(file(key), StandardCharsets.US_ASCII).strip());
         } catch (IllegalArgumentException e) {
             return new byte[0];
         } catch (IOException e) {
-            throw new Refusal(Refusal.Reason.FOLDER, "The key %s cannot be read by the user who starts the server: %s.", file(key), e.getMessage());
+            throw new StartRefused(StartRefused.Reason.FOLDER, "The key %s cannot be read by the user who starts the server: %s.", file(key), e.getMessage());
         }
     }
 

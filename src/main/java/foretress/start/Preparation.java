@@ -24,8 +24,8 @@ class Preparation {
     }
 
     /** @return what the person at the console should know before the server is up */
-    List<String> prepare() throws Refusal {
-        var address = new Address(settings);
+    List<String> prepare() throws StartRefused {
+        var address = new ListenAddress(settings);
         address.check();
         prepareFolders();
         if (store.exists()) useExisting();
@@ -34,7 +34,7 @@ class Preparation {
         return said;
     }
 
-    private void prepareFolders() throws Refusal {
+    private void prepareFolders() throws StartRefused {
         try {
             OwnerOnly.folder(settings.data());
             for (var open : keys.openToOthers()) said.add("Others on this machine can read the key " + open + "; close it with chmod 600.");
@@ -43,19 +43,19 @@ class Preparation {
         }
     }
 
-    private void useExisting() throws Refusal {
+    private void useExisting() throws StartRefused {
         keys.needAll();
         try (var connection = store.open()) {
             keys.makeReplaceable();
             checkMarks(connection);
         } catch (SQLException e) {
-            throw new Refusal(Refusal.Reason.DATABASE_DAMAGED, "The database opens but cannot be read, and was left as it is: %s", e.getMessage());
+            throw new StartRefused(StartRefused.Reason.DATABASE_DAMAGED, "The database opens but cannot be read, and was left as it is: %s", e.getMessage());
         } catch (IOException e) {
             throw unwritable(e);
         }
     }
 
-    private void checkMarks(Connection connection) throws SQLException, Refusal {
+    private void checkMarks(Connection connection) throws SQLException, StartRefused {
         try (var tables = connection.getMetaData().getTables(null, null, "%", new String[] { "TABLE", "BASE TABLE" })) {
             var found = false;
             while (tables.next()) found |= tables.getString("TABLE_NAME").equalsIgnoreCase("mark");
@@ -65,18 +65,18 @@ class Preparation {
         if (kind.isPresent() && !kind.get().equals(kind())) throw mixed();
         var made = Store.mark(connection, "keys");
         if (made.isPresent() && !made.get().equals(fingerprint()))
-            throw new Refusal(Refusal.Reason.KEY_WRONG, "The keys in %s are not the ones this database was made with. Put the right keys back.", keys.folder());
+            throw new StartRefused(StartRefused.Reason.KEY_WRONG, "The keys in %s are not the ones this database was made with. Put the right keys back.", keys.folder());
     }
 
-    private Refusal mixed() {
+    private StartRefused mixed() {
         return settings.demo()
-            ? new Refusal(Refusal.Reason.DEMO_MIXED, "This database belongs to a real salon, and the demo is never mixed into one. "
+            ? new StartRefused(StartRefused.Reason.DEMO_MIXED, "This database belongs to a real salon, and the demo is never mixed into one. "
                 + "Start without FORETRESS_DEMO, or give the demo a folder of its own with FORETRESS_DATA.")
-            : new Refusal(Refusal.Reason.DEMO_MIXED, "This database holds the demo's invented salon, and a real one is never mixed into it. "
+            : new StartRefused(StartRefused.Reason.DEMO_MIXED, "This database holds the demo's invented salon, and a real one is never mixed into it. "
                 + "Start with FORETRESS_DEMO=1, or name another folder with FORETRESS_DATA.");
     }
 
-    private void beginNew() throws Refusal {
+    private void beginNew() throws StartRefused {
         try {
             if (!keys.makeMissing().isEmpty()) said.add("Keys were made in " + keys.folder() + ". Copy them to a place away from this machine and "
                 + "from the database's backups: without them nobody, you included, can ever read what clients said.");
@@ -86,7 +86,7 @@ class Preparation {
         }
     }
 
-    private void tell(Address address) throws Refusal {
+    private void tell(ListenAddress address) throws StartRefused {
         store.tell(properties);
         properties.set("foretress.data-folder", settings.data().toString());
         properties.set("foretress.demo", Boolean.toString(settings.demo()));
@@ -102,16 +102,16 @@ class Preparation {
         return settings.demo() ? "demo" : "real";
     }
 
-    private String fingerprint() throws Refusal {
-        return Fingerprint.of(keys.read(Key.MASTER)) + "-" + Fingerprint.of(keys.read(Key.LEDGER));
+    private String fingerprint() throws StartRefused {
+        return KeyFingerprint.of(keys.read(Key.MASTER)) + "-" + KeyFingerprint.of(keys.read(Key.LEDGER));
     }
 
     private static String base64(byte[] key) {
         return Base64.getEncoder().encodeToString(key);
     }
 
-    private Refusal unwritable(IOException e) {
-        return new Refusal(Refusal.Reason.FOLDER, "The folder %s or %s cannot be used by the user who starts the server: %s.", settings.data(),
+    private StartRefused unwritable(IOException e) {
+        return new StartRefused(StartRefused.Reason.FOLDER, "The folder %s or %s cannot be used by the user who starts the server: %s.", settings.data(),
             keys.folder(), e);
     }
 

@@ -1,6 +1,6 @@
 package foretress.start;
 
-import foretress.running.Notices;
+import foretress.running.ConsoleNotices;
 import foretress.web.PublicAddress;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.QuarkusApplication;
@@ -8,15 +8,15 @@ import java.io.IOException;
 
 /** What the console reads once requests are answered. */
 public class Ready implements QuarkusApplication {
-    private final Notices notices;
+    private final ConsoleNotices notices;
     private final PublicAddress address;
 
-    Ready(Notices notices, PublicAddress address) {
+    Ready(ConsoleNotices notices, PublicAddress address) {
         this.notices = notices;
         this.address = address;
     }
 
-    @Override public int run(String... arguments) throws IOException, Refusal {
+    @Override public int run(String... arguments) throws IOException, StartRefused {
         Preparation.closeFiles(Settings.ofThisProcess());
         notices.lines().forEach(System.out::println);
         System.out.println("ready at " + address.base());

@@ -13,7 +13,7 @@ class Settings {
         this.source = source;
     }
 
-    static Settings ofThisProcess() throws Refusal {
+    static Settings ofThisProcess() throws StartRefused {
         var settings = Built.settings();
         return new Settings(name -> settings.getOptionalValue(name, String.class).orElse(null));
     }
@@ -52,18 +52,18 @@ class Settings {
         return get("quarkus.http.host").orElse("127.0.0.1");
     }
 
-    int port() throws Refusal {
+    int port() throws StartRefused {
         return number("quarkus.http.port", 8080);
     }
 
-    int tlsPort() throws Refusal {
+    int tlsPort() throws StartRefused {
         return number("quarkus.http.ssl-port", 8443);
     }
 
-    private int number(String name, int otherwise) throws Refusal {
+    private int number(String name, int otherwise) throws StartRefused {
         var text = get(name).orElse(Integer.toString(otherwise));
         if (!text.matches("[0-9]{1,5}") || Integer.parseInt(text) > 65_535)
-            throw new Refusal(Refusal.Reason.SETTING, "%s is set to \"%s\", which is not a port between 0 and 65535.", asVariable(name), text);
+            throw new StartRefused(StartRefused.Reason.SETTING, "%s is set to \"%s\", which is not a port between 0 and 65535.", asVariable(name), text);
         return Integer.parseInt(text);
     }
 

@@ -18,7 +18,7 @@ public class Start {
         if (isDevelopment()) System.setProperty("foretress.development", "true");
         try {
             for (var line : new Preparation(Settings.ofThisProcess(), System::setProperty).prepare()) System.out.println(line);
-        } catch (Refusal refusal) {
+        } catch (StartRefused refusal) {
             System.err.println(refusal.getMessage());
             System.exit(refusal.reason.exitCode);
         }

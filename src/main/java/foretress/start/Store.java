@@ -7,13 +7,13 @@ import java.util.Optional;
 /** The database as it is found before the server runs. */
 interface Store {
     /** Whether there is one already that keys belong to. */
-    boolean exists() throws Refusal;
+    boolean exists() throws StartRefused;
 
     /** Address, user and password as the server is to use them, given the key of the file. */
-    void tell(Properties properties) throws Refusal;
+    void tell(Properties properties) throws StartRefused;
 
-    /** Opens what exists. @throws Refusal with the reason it cannot be opened */
-    Connection open() throws Refusal;
+    /** Opens what exists. @throws StartRefused with the reason it cannot be opened */
+    Connection open() throws StartRefused;
 
     /** What an earlier start wrote down about this database: {@code kind} or {@code keys}. */
     static Optional<String> mark(Connection connection, String name) throws SQLException {

@@ -4,9 +4,9 @@ import foretress.assessment.Service;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
-import foretress.web.Chair;
 import foretress.web.DateWords;
 import foretress.web.Mistakes;
+import foretress.web.StaffWords;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.DateTimeException;
@@ -26,10 +26,10 @@ public class BookingReader {
     private final Menu menu;
     private final Clients clients;
     private final ClientReader reader;
-    private final Chair say;
+    private final StaffWords say;
     private final Clock clock;
 
-    BookingReader(Menu menu, Clients clients, ClientReader reader, Chair say, Clock clock) {
+    BookingReader(Menu menu, Clients clients, ClientReader reader, StaffWords say, Clock clock) {
         this.menu = menu;
         this.clients = clients;
         this.reader = reader;

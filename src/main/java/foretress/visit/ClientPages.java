@@ -2,10 +2,10 @@ package foretress.visit;
 
 import foretress.ledger.Ledger;
 import foretress.salon.Who;
-import foretress.web.Chair;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
+import foretress.web.StaffWords;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -41,10 +41,10 @@ public class ClientPages {
     private final ClientReader reader;
     private final DeskList list;
     private final Ledger ledger;
-    private final Chair say;
+    private final StaffWords say;
     private final Who who;
 
-    ClientPages(Clients clients, ClientReader reader, DeskList list, Ledger ledger, Chair say, Who who) {
+    ClientPages(Clients clients, ClientReader reader, DeskList list, Ledger ledger, StaffWords say, Who who) {
         this.clients = clients;
         this.reader = reader;
         this.list = list;

@@ -1,10 +1,10 @@
 package foretress.visit;
 
 import foretress.salon.Salon;
-import foretress.web.Chair;
 import foretress.web.DateWords;
-import foretress.web.Letters;
 import foretress.web.Mistakes;
+import foretress.web.NameCharacters;
+import foretress.web.StaffWords;
 import foretress.web.Supported;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -23,10 +23,10 @@ public class ClientReader {
     private static final int LONGEST_PHONE = 40;
     private static final int OLDEST_YEARS = 125;
 
-    private final Chair say;
+    private final StaffWords say;
     private final Clock clock;
 
-    ClientReader(Chair say, Clock clock) {
+    ClientReader(StaffWords say, Clock clock) {
         this.say = say;
         this.clock = clock;
     }
@@ -44,7 +44,7 @@ public class ClientReader {
 
     private void name(String field, String typed, String missing, Mistakes mistakes) {
         if (mistakes.expect(!typed.isEmpty(), field, missing))
-            if (mistakes.expect(Letters.plain(typed), field, say.visit_name_unseen()))
+            if (mistakes.expect(NameCharacters.plain(typed), field, say.visit_name_unseen()))
                 mistakes.expect(typed.length() <= LONGEST_NAME, field, say.visit_name_long(LONGEST_NAME));
     }
 

@@ -6,7 +6,7 @@ import foretress.post.Post;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
-import foretress.web.Chair;
+import foretress.web.StaffWords;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
@@ -81,10 +81,10 @@ public class DeskList {
     private final Knowledge knowledge;
     private final Menu menu;
     private final Post post;
-    private final Chair say;
+    private final StaffWords say;
     private final Clock clock;
 
-    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Post post, Chair say, Clock clock) {
+    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Post post, StaffWords say, Clock clock) {
         this.visits = visits;
         this.tasks = tasks;
         this.knowledge = knowledge;

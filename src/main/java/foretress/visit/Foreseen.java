@@ -5,7 +5,7 @@ import foretress.knowledge.Words;
 import foretress.plan.Offers;
 import foretress.plan.Owed;
 import foretress.plan.TestPlan;
-import foretress.web.Chair;
+import foretress.web.StaffWords;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -37,10 +37,10 @@ public class Foreseen {
 
     private final Foresight foresight;
     private final Knowledge knowledge;
-    private final Chair say;
+    private final StaffWords say;
     private final Clock clock;
 
-    Foreseen(Foresight foresight, Knowledge knowledge, Chair say, Clock clock) {
+    Foreseen(Foresight foresight, Knowledge knowledge, StaffWords say, Clock clock) {
         this.foresight = foresight;
         this.knowledge = knowledge;
         this.say = say;

@@ -59,7 +59,7 @@ public class Task extends PanacheEntityBase {
     Task(Visit visit, Kind kind, Optional<UUID> owner, Instant due, Instant now) {
         this.id = UUID.randomUUID();
         this.visit = visit;
-        this.sealedKind = Kept.vault().sealWord(visit.keyOf, place(), kind.name());
+        this.sealedKind = VaultAccess.vault().sealWord(visit.keyOf, place(), kind.name());
         this.openAs = openAs(visit, kind);
         this.ownerId = owner.orElse(null);
         this.dueAt = due;
@@ -68,11 +68,11 @@ public class Task extends PanacheEntityBase {
 
     /** Keeps one open promise of a kind for a visit, without telling which. */
     static String openAs(Visit visit, Kind kind) {
-        return Kept.vault().code(visit.keyOf, "task.open_as", visit.id + " " + kind);
+        return VaultAccess.vault().code(visit.keyOf, "task.open_as", visit.id + " " + kind);
     }
 
     public Kind kind() {
-        return Kind.valueOf(Kept.vault().openWord(visit.keyOf, place(), sealedKind));
+        return Kind.valueOf(VaultAccess.vault().openWord(visit.keyOf, place(), sealedKind));
     }
 
     private String place() {

@@ -40,7 +40,7 @@ public class Tasks {
     /** Every open promise, the most urgent first. */
     public List<Task> open() {
         List<Task> open = Task.list("from Task t join fetch t.visit v join fetch v.client left join fetch v.services where t.acknowledgedAt is null order by t.dueAt, t.id");
-        Kept.vault().fetchKeys(open.stream().map(task -> task.visit.keyOf).distinct().toList());
+        VaultAccess.vault().fetchKeys(open.stream().map(task -> task.visit.keyOf).distinct().toList());
         return open;
     }
 

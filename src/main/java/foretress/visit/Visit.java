@@ -51,7 +51,7 @@ public class Visit extends PanacheEntityBase {
     public State state;
     @Column(name = "created_at")
     private Instant createdAt;
-    /** The standing of the booked services and what is owed, sealed: see {@link Told}. Absent until something was answered. */
+    /** The standing of the booked services and what is owed, sealed: see {@link VisitSummary}. Absent until something was answered. */
     @Column(columnDefinition = "text")
     private String told;
     @Column(name = "answered_at")
@@ -154,12 +154,12 @@ public class Visit extends PanacheEntityBase {
         if (told != null || owed.isPresent()) tell(told().owing(owed));
     }
 
-    private Told told() {
-        return told == null ? Told.NOTHING : Told.read(Kept.vault().openWord(keyOf, place(), told));
+    private VisitSummary told() {
+        return told == null ? VisitSummary.NOTHING : VisitSummary.read(VaultAccess.vault().openWord(keyOf, place(), told));
     }
 
-    private void tell(Told now) {
-        told = Kept.vault().sealWord(keyOf, place(), now.write());
+    private void tell(VisitSummary now) {
+        told = VaultAccess.vault().sealWord(keyOf, place(), now.write());
     }
 
     private String place() {

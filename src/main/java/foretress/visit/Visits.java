@@ -130,7 +130,7 @@ public class Visits {
      * it too, or pays a statement a client.
      */
     public List<Visit> ready(List<Visit> list) {
-        Kept.vault().fetchKeys(list.stream().map(visit -> visit.keyOf).distinct().toList());
+        VaultAccess.vault().fetchKeys(list.stream().map(visit -> visit.keyOf).distinct().toList());
         return list;
     }
 

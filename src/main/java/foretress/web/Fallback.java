@@ -1,6 +1,6 @@
 package foretress.web;
 
-import foretress.running.Told;
+import foretress.running.LoggableFailure;
 import io.quarkus.arc.Arc;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.ext.web.Router;
@@ -32,7 +32,7 @@ class Fallback {
             context.response().reset();
             return;
         }
-        if (context.failure() != null && context.statusCode() >= 500) LOG.error("a request failed", Told.of(context.failure()));
+        if (context.failure() != null && context.statusCode() >= 500) LOG.error("a request failed", LoggableFailure.of(context.failure()));
         answer(context, context.statusCode() < 400 ? 500 : context.statusCode());
     }
 

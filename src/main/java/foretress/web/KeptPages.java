@@ -11,21 +11,21 @@ public class KeptPages {
     public enum Why { STALE, SIGNED_IN, LINK_AGAIN }
 
     @CheckedTemplate(basePath = "web", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record KeptPage(String title, String why, Kept kept) implements TemplateInstance {}
+    record KeptPage(String title, String why, UnsentForm kept) implements TemplateInstance {}
 
-    private final Say say;
+    private final ClientWords say;
 
-    KeptPages(Say say) {
+    KeptPages(ClientWords say) {
         this.say = say;
     }
 
     /** Rendered, for filters to answer with. */
-    public String page(Why why, Kept kept) {
+    public String page(Why why, UnsentForm kept) {
         return page(why, kept, "").render();
     }
 
     /** @param who signed in just now */
-    public TemplateInstance page(Why why, Kept kept, String who) {
+    public TemplateInstance page(Why why, UnsentForm kept, String who) {
         return switch (why) {
             case STALE -> new KeptPage(say.kept_title(), say.kept_stale(), kept);
             case SIGNED_IN -> new KeptPage(say.kept_title(), say.kept_signed_in(who), kept);

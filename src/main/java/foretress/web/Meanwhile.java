@@ -15,9 +15,9 @@ public class Meanwhile {
     /** The field that names what a form was filled in from. */
     public static final String VERSION = "version";
 
-    private final Chair words;
+    private final StaffWords words;
 
-    Meanwhile(Chair words) {
+    Meanwhile(StaffWords words) {
         this.words = words;
     }
 

@@ -21,7 +21,7 @@ public enum Problem {
         };
     }
 
-    String title(Say say) {
+    String title(ClientWords say) {
         return switch (this) {
             case UNREADABLE -> say.problem_unreadable_title();
             case REFUSED -> say.problem_refused_title();
@@ -38,7 +38,7 @@ public enum Problem {
         };
     }
 
-    String whatToDo(Say say) {
+    String whatToDo(ClientWords say) {
         return switch (this) {
             case UNREADABLE -> say.problem_unreadable_do();
             case REFUSED -> say.problem_refused_do();

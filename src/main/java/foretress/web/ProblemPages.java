@@ -39,8 +39,8 @@ public class ProblemPages {
         return document.toString();
     }
 
-    private static Say say(Locale locale) {
-        return MessageBundles.get(Say.class, Localized.Literal.of(locale.getLanguage()));
+    private static ClientWords say(Locale locale) {
+        return MessageBundles.get(ClientWords.class, Localized.Literal.of(locale.getLanguage()));
     }
 
     /** Whether the caller is a program: it asks for JSON and not for a page. */

@@ -1,7 +1,7 @@
 package foretress.web;
 
+import foretress.running.LoggableFailure;
 import foretress.running.Space;
-import foretress.running.Told;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
@@ -28,18 +28,18 @@ public class Problems {
 
     @ServerExceptionMapper
     public Response expected(WebApplicationException e) {
-        if (e.getResponse().getStatus() >= 500) LOG.error("a request failed", Told.of(e));
+        if (e.getResponse().getStatus() >= 500) LOG.error("a request failed", LoggableFailure.of(e));
         return e.getResponse();
     }
 
     /** The log gets the whole story; what a client typed is never part of our messages. */
     @ServerExceptionMapper
     public Response unexpected(Throwable e) {
-        if (Unreadable.is(e)) {
-            LOG.infof("a form could not be read: %s", Unreadable.named(e));
+        if (UnreadableForms.is(e)) {
+            LOG.infof("a form could not be read: %s", UnreadableForms.named(e));
             return Response.status(400).build();
         }
-        LOG.error("a request failed", Told.of(e));
+        LOG.error("a request failed", LoggableFailure.of(e));
         return Response.status(statusOf(space)).build();
     }
 

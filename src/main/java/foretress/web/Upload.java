@@ -1,10 +1,10 @@
 package foretress.web;
 
 import foretress.picture.Paper;
-import foretress.picture.Redrawing;
-import foretress.picture.Redrawn;
-import foretress.picture.Refusal;
-import foretress.picture.Taken;
+import foretress.picture.PhotoRedrawing;
+import foretress.picture.PictureResult;
+import foretress.picture.RedrawnPhoto;
+import foretress.picture.UploadRefusal;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -16,8 +16,8 @@ public final class Upload {
     private Upload() {}
 
     /** The photo, drawn anew; empty when it is none, which is said beside the field. */
-    public static Optional<Redrawn> photo(FileUpload sent, String field, Mistakes mistakes, PictureWords say) {
-        return taken(Redrawing.of(bytes(sent)), say.not_known(), field, mistakes, say);
+    public static Optional<RedrawnPhoto> photo(FileUpload sent, String field, Mistakes mistakes, PictureWords say) {
+        return taken(PhotoRedrawing.of(bytes(sent)), say.not_known(), field, mistakes, say);
     }
 
     /** The photo or document; empty when it is neither, which is said beside the field. */
@@ -25,7 +25,7 @@ public final class Upload {
         return taken(Paper.of(bytes(sent)), say.paper_not_known(), field, mistakes, say);
     }
 
-    private static <T> Optional<T> taken(Taken<T> taken, String notKnown, String field, Mistakes mistakes, PictureWords say) {
+    private static <T> Optional<T> taken(PictureResult<T> taken, String notKnown, String field, Mistakes mistakes, PictureWords say) {
         taken.refused().ifPresent(why -> mistakes.add(field, said(why, notKnown, say)));
         return taken.kept();
     }
@@ -40,11 +40,11 @@ public final class Upload {
     }
 
     /** Why it was not kept, and what to do. */
-    private static String said(Refusal why, String notKnown, PictureWords say) {
+    private static String said(UploadRefusal why, String notKnown, PictureWords say) {
         return switch (why) {
             case NOT_KNOWN -> notKnown;
-            case TOO_HEAVY -> say.too_heavy(Redrawing.MOST_BYTES / 1_000_000);
-            case TOO_MANY_PIXELS -> say.too_many_pixels(Redrawing.MOST_MEGAPIXELS);
+            case TOO_HEAVY -> say.too_heavy(PhotoRedrawing.MOST_BYTES / 1_000_000);
+            case TOO_MANY_PIXELS -> say.too_many_pixels(PhotoRedrawing.MOST_MEGAPIXELS);
             case BROKEN -> say.broken();
             case BUSY -> say.busy();
         };

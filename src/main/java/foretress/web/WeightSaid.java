@@ -6,7 +6,7 @@ import foretress.assessment.Weight;
 public final class WeightSaid {
     private WeightSaid() {}
 
-    public static String of(Weight weight, Stylist say) {
+    public static String of(Weight weight, StylistWords say) {
         return switch (weight) {
             case NOTHING_FOUND -> say.weight_nothing_found();
             case NOTE -> say.weight_note();

@@ -115,18 +115,18 @@ record ApiReference(Operations operations) {
     }
 
     private static String pretty(JsonNode node) throws JsonProcessingException {
-        return Bodies.JSON.writerWithDefaultPrettyPrinter().writeValueAsString(node);
+        return JsonBodies.JSON.writerWithDefaultPrettyPrinter().writeValueAsString(node);
     }
 
     /** The rule set's hash changes with every word of the knowledge, and long lists hide what they show. */
     private static JsonNode shortened(JsonNode node) {
         if (node.isArray()) {
-            ArrayNode few = Bodies.JSON.createArrayNode();
+            ArrayNode few = JsonBodies.JSON.createArrayNode();
             for (int i = 0; i < Math.min(SHOWN, node.size()); i++) few.add(shortened(node.get(i)));
             return node.size() > SHOWN ? few.add("...") : few;
         }
         if (!node.isObject()) return node;
-        ObjectNode copy = Bodies.JSON.createObjectNode();
+        ObjectNode copy = JsonBodies.JSON.createObjectNode();
         int shown = 0;
         for (Map.Entry<String, JsonNode> field : node.properties()) {
             boolean hash = field.getKey().equals("ruleSet");
@@ -137,7 +137,7 @@ record ApiReference(Operations operations) {
     }
 
     private static ObjectNode few(JsonNode services) {
-        ObjectNode few = Bodies.JSON.createObjectNode();
+        ObjectNode few = JsonBodies.JSON.createObjectNode();
         services.properties().stream().limit(SHOWN).forEach(s -> few.set(s.getKey(), s.getValue()));
         return services.size() > SHOWN ? few.put("...", "...") : few;
     }
@@ -165,6 +165,6 @@ record ApiReference(Operations operations) {
             | 422 | the body is JSON and not what the operation takes |
             | 429 | more requests than a token may send; `Retry-After` says how many seconds to wait |
             | 500 | something went wrong in the server; nothing about its inside is said |
-            """.formatted(Faults.MOST, Bodies.MOST_BYTES);
+            """.formatted(Faults.MOST, JsonBodies.MOST_BYTES);
     }
 }

@@ -40,7 +40,7 @@ class CommandTest {
 
     private static JsonNode json(String line) {
         try {
-            return Bodies.JSON.readTree(line);
+            return JsonBodies.JSON.readTree(line);
         } catch (JsonProcessingException e) {
             throw new AssertionError(line, e);
         }

@@ -56,7 +56,7 @@ class OperationsApiTest {
     }
 
     private static JsonNode json(Response response) throws JsonProcessingException {
-        return Bodies.JSON.readTree(response.asString());
+        return JsonBodies.JSON.readTree(response.asString());
     }
 
     /** Two long documents, without printing both when they differ. */
@@ -118,7 +118,7 @@ class OperationsApiTest {
             String method = operation.request().isPresent() ? "post" : "get";
             String path = "/" + operation.path();
             assertThat(document.get("paths").get(path).has(method)).as(path).isTrue();
-            JsonNode body = operation.examples().isEmpty() ? Bodies.JSON.createObjectNode() : OpenApi.example(operation.examples().get(0));
+            JsonNode body = operation.examples().isEmpty() ? JsonBodies.JSON.createObjectNode() : OpenApi.example(operation.examples().get(0));
             for (RequestSpecification nobody : nobodies(expired)) {
                 Response answer = ask(nobody, method, path, body);
                 assertThat(schemas.problem(problem(answer, 401))).isEmpty();
@@ -221,7 +221,7 @@ class OperationsApiTest {
         HttpResponse<String> answer = HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
         assertThat(answer.statusCode()).isEqualTo(415);
         assertThat(answer.headers().firstValue("Content-Type").orElseThrow()).startsWith(PROBLEM);
-        assertThat(Bodies.JSON.readTree(answer.body()).get("detail").asText()).contains("application/json");
+        assertThat(JsonBodies.JSON.readTree(answer.body()).get("detail").asText()).contains("application/json");
     }
 
     @ParameterizedTest

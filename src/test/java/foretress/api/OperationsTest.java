@@ -35,7 +35,7 @@ class OperationsTest {
     }
 
     private static JsonNode json(String text) {
-        return Bodies.read(text.replace('\'', '"').getBytes(StandardCharsets.UTF_8));
+        return JsonBodies.read(text.replace('\'', '"').getBytes(StandardCharsets.UTF_8));
     }
 
     private static JsonNode answer(String operation, String example) {
@@ -91,12 +91,12 @@ class OperationsTest {
     void theDocumentIsTheSameInYaml() throws JsonProcessingException {
         Object yaml = new org.snakeyaml.engine.v2.api.Load(org.snakeyaml.engine.v2.api.LoadSettings.builder().setCodePointLimit(10_000_000).build())
             .loadFromString(new OpenApi(OPERATIONS).yaml());
-        assertThat(again(Bodies.JSON.valueToTree(yaml)).equals(again(DOCUMENT))).isTrue();
+        assertThat(again(JsonBodies.JSON.valueToTree(yaml)).equals(again(DOCUMENT))).isTrue();
     }
 
     /** Numbers as they come back from text. */
     private static JsonNode again(JsonNode node) throws JsonProcessingException {
-        return Bodies.JSON.readTree(node.toString());
+        return JsonBodies.JSON.readTree(node.toString());
     }
 
     @Test
@@ -189,7 +189,7 @@ class OperationsTest {
     }
 
     private static JsonNode noToEverything() {
-        ObjectNode answers = Bodies.JSON.createObjectNode();
+        ObjectNode answers = JsonBodies.JSON.createObjectNode();
         for (Question question : KNOWLEDGE.questionnaire().questions())
             question.options().stream().filter(List.of("no", "never", "none")::contains).findFirst()
                 .ifPresent(no -> answers.set(question.id(), json("{'chosen':['" + no + "']}")));

@@ -13,7 +13,7 @@ record Schemas(ObjectNode document) {
 
     /** What is wrong with a value by a schema at this place of the document, in that library's words. */
     List<String> faults(String pointer, JsonNode value) {
-        ObjectNode schema = Bodies.JSON.createObjectNode().put("$ref", "#" + pointer);
+        ObjectNode schema = JsonBodies.JSON.createObjectNode().put("$ref", "#" + pointer);
         schema.set("components", document.get("components"));
         schema.set("paths", document.get("paths"));
         JsonSchema compiled = FACTORY.getSchema(schema);

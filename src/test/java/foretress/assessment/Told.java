@@ -9,8 +9,8 @@ import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.SaidDate.Hemisphere;
 import foretress.questionnaire.SaidDate;
+import foretress.questionnaire.SaidTreatment;
 import foretress.questionnaire.Topic;
-import foretress.questionnaire.Treatment;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -69,8 +69,8 @@ final class Told {
     }
 
     Told used(String what, SaidDate when) {
-        List<Treatment> list = new ArrayList<>(answers.to("treatments").map(a -> ((Answer.Treatments) a).list()).orElse(List.of()));
-        list.add(new Treatment(what, when, "whole", "home", "once"));
+        List<SaidTreatment> list = new ArrayList<>(answers.to("treatments").map(a -> ((Answer.Treatments) a).list()).orElse(List.of()));
+        list.add(new SaidTreatment(what, when, "whole", "home", "once"));
         return said("treatments", new Answer.Treatments(list));
     }
 

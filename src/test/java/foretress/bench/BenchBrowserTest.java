@@ -47,7 +47,7 @@ class BenchBrowserTest {
     @Inject VisitMaker make;
     @Inject Knocking knocking;
     @Inject MovedNanos nanos;
-    @Inject BenchTests tests;
+    @Inject BenchRecords tests;
     private final List<String> complaints = new ArrayList<>();
     UUID visit;
     String bench;

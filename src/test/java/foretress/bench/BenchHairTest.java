@@ -32,7 +32,7 @@ class BenchHairTest {
     @Inject OpenSalon salon;
     @Inject VisitMaker make;
     @Inject Knocking knocking;
-    @Inject BenchTests tests;
+    @Inject BenchRecords tests;
     @Inject BenchTestFacts facts;
     @Inject OldFiles old;
     @Inject MovedClock clock;
@@ -61,7 +61,7 @@ class BenchHairTest {
         return walker.send("form[action*=elasticity-test]", hair(part, rest, stretched, ending));
     }
 
-    private List<BenchTest> made() {
+    private List<BenchRecord> made() {
         return QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit));
     }
 
@@ -199,7 +199,7 @@ class BenchHairTest {
         String action = petra.page().selectFirst("form[action$=/photo]").attr("action");
         send(petra, action, "hair.jpg", Photos.of("jpeg", 40, 30));
         send(petra, action, "hair.jpg", Photos.of("jpeg", 40, 30));
-        BenchTest test = made().get(0);
+        BenchRecord test = made().get(0);
         byte[] polyglot = "\u0089PNG\r\n\u001a\n<script>alert(1)</script>".getBytes(StandardCharsets.ISO_8859_1);
         List<UUID> photos = old.makeAsSent(test.id(), Photos.withExif(40, 30, 6), polyglot);
         old.start();

@@ -36,7 +36,7 @@ class BenchMetalTest {
     @Inject OpenSalon salon;
     @Inject VisitMaker make;
     @Inject Knocking knocking;
-    @Inject BenchTests tests;
+    @Inject BenchRecords tests;
     @Inject Intake intake;
     @Inject Assessments assessments;
     @Inject Refusals refusals;
@@ -198,7 +198,7 @@ class BenchMetalTest {
         String action = bench.walker().page().selectFirst("form[action$=/seen]").attr("action");
         bench.walker().post(action, fields).post(action, fields);
         bench.sees("A", "SMELL");
-        BenchTest test = QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0));
+        BenchRecord test = QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0));
         assertThat(QuarkusTransaction.requiringNew().call(() -> tests.metal(test).seen())).hasSize(1);
     }
 
@@ -217,7 +217,7 @@ class BenchMetalTest {
         AtTheBench forged = bench.on(salon.as("petra"));
         assertThat(tap(bench.on(salon.as("petra")), "x".repeat(65), "A:HEAT", "0")).isEqualTo(400);
         assertThat(tap(bench, "one", "A:SMELL", "120000")).isEqualTo(200);
-        BenchTest test = QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0));
+        BenchRecord test = QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0));
         assertThat(QuarkusTransaction.requiringNew().call(() -> tests.metal(test).seen().get(0).second())).as("two minutes before now").isBetween(590L, 660L);
         bench.again();
         bench.out();

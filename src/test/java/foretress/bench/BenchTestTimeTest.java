@@ -25,7 +25,7 @@ class BenchTestTimeTest {
     private static final long SLOW_SECONDS = 90;
 
     @Inject BenchTestTime time;
-    @Inject BenchTests tests;
+    @Inject BenchRecords tests;
     @Inject OpenSalon salon;
     @Inject VisitMaker make;
     @Inject MovedClock clock;
@@ -41,19 +41,19 @@ class BenchTestTimeTest {
         clock.reset();
     }
 
-    private BenchTest running(BenchTestKind kind, int minutes) {
+    private BenchRecord running(BenchTestKind kind, int minutes) {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
         UUID petra = salon.stylist().id;
-        BenchTest made = tests.make(visit, kind, UUID.randomUUID().toString(), new BenchTestTrial("Larkmoss 4-0", 6, minutes, Optional.empty()), petra);
+        BenchRecord made = tests.make(visit, kind, UUID.randomUUID().toString(), new BenchTestTrial("Larkmoss 4-0", 6, minutes, Optional.empty()), petra);
         tests.start(made, minutes * 60, petra);
         return found(made);
     }
 
-    private BenchTest found(BenchTest test) {
-        return QuarkusTransaction.requiringNew().call(() -> BenchTest.findById(test.id()));
+    private BenchRecord found(BenchRecord test) {
+        return QuarkusTransaction.requiringNew().call(() -> BenchRecord.findById(test.id()));
     }
 
-    private void assertMinutesLeft(BenchTest test, long minutes) {
+    private void assertMinutesLeft(BenchRecord test, long minutes) {
         assertThat(tests.leftSeconds(test)).isBetween(Math.max(0, minutes * 60 - SLOW_SECONDS), minutes * 60);
     }
 
@@ -64,7 +64,7 @@ class BenchTestTimeTest {
 
     @Test
     void aTestGoesOnAfterARestartAndTheTimeWithoutAServerDoesNotCount() {
-        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchTestKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(10));
         time.keep();
         clock.move(Duration.ofMinutes(45));
@@ -76,7 +76,7 @@ class BenchTestTimeTest {
 
     @Test
     void whatRanSinceTheLastWritingIsLostInACrashSoTheTestTakesLonger() {
-        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchTestKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(10));
         time.keep();
         nanos.move(Duration.ofMinutes(3));
@@ -86,7 +86,7 @@ class BenchTestTimeTest {
 
     @Test
     void onAHeadTheTimeWithoutAServerCounts() {
-        BenchTest test = running(BenchTestKind.STRAND, 30);
+        BenchRecord test = running(BenchTestKind.STRAND, 30);
         nanos.move(Duration.ofMinutes(10));
         clock.move(Duration.ofMinutes(10));
         time.keep();
@@ -99,7 +99,7 @@ class BenchTestTimeTest {
     @DisplayName("R58: a restart during a watch is on the record, from when to when; one before it or after it is not")
     void theTimeWithoutAServerIsSaid() {
         restart();
-        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchTestKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(10));
         clock.move(Duration.ofMinutes(10));
         time.keep();
@@ -118,7 +118,7 @@ class BenchTestTimeTest {
     @DisplayName("R58: a machine that sleeps under a running watch, with no restart, is on the record too; the dish waits, hair on a head does not")
     void aSleepIsSaid() {
         restart();
-        BenchTest dish = running(BenchTestKind.CUTTING, 30), head = running(BenchTestKind.STRAND, 30);
+        BenchRecord dish = running(BenchTestKind.CUTTING, 30), head = running(BenchTestKind.STRAND, 30);
         nanos.move(Duration.ofMinutes(10));
         clock.move(Duration.ofMinutes(10));
         time.beat();
@@ -127,7 +127,7 @@ class BenchTestTimeTest {
         time.beat();
         assertMinutesLeft(dish, 20);
         assertMinutesLeft(head, 13);
-        for (BenchTest test : List.of(dish, head)) {
+        for (BenchRecord test : List.of(dish, head)) {
             var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
             assertThat(gaps).singleElement().matches(gap -> gap.asleep());
             assertThat(Duration.between(gaps.get(0).from(), gaps.get(0).to())).isBetween(Duration.ofMinutes(7).minusSeconds(5), Duration.ofMinutes(7).plusSeconds(SLOW_SECONDS));
@@ -141,7 +141,7 @@ class BenchTestTimeTest {
     void onlyASleepDuringTheWatchIsSaid() {
         restart();
         clock.move(Duration.ofMinutes(3));
-        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchTestKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(1));
         clock.move(Duration.ofMinutes(21).plusSeconds(30));
         tests.end(found(test), salon.stylist().id);
@@ -155,7 +155,7 @@ class BenchTestTimeTest {
     @Test
     @DisplayName("R58: what looks like a sleep may be a clock put forward, so the wait for the next day's look is not shortened by it")
     void aSleepShortensNoWait() {
-        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchTestKind.CUTTING, 30);
         clock.move(Duration.ofHours(24));
         time.beat();
         assertThat(Duration.ofMillis(tests.sinceBegunMillis(test))).isLessThan(Duration.ofHours(1));
@@ -173,7 +173,7 @@ class BenchTestTimeTest {
 
     @Test
     void aWallClockPutForwardOrBackLeavesARunningClockAlone() {
-        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchTestKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(5));
         clock.move(Duration.ofHours(8));
         assertMinutesLeft(test, 25);
@@ -185,7 +185,7 @@ class BenchTestTimeTest {
 
     @Test
     void theNightBetweenCountsForTheLookOnTheNextDay() {
-        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchTestKind.CUTTING, 30);
         time.keep();
         clock.move(Duration.ofHours(24));
         restart();
@@ -205,12 +205,12 @@ class BenchTestTimeTest {
 
     @Test
     void aTestEndedStandsStill() {
-        BenchTest test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchTestKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(12));
         tests.end(test, salon.stylist().id);
-        BenchTest ended = found(test);
+        BenchRecord ended = found(test);
         nanos.move(Duration.ofHours(1));
         assertMinutesLeft(ended, 18);
-        assertThat(ended.state()).isEqualTo(BenchTest.State.ENDED);
+        assertThat(ended.state()).isEqualTo(BenchRecord.State.ENDED);
     }
 }

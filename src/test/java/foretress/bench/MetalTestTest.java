@@ -1,12 +1,12 @@
 package foretress.bench;
 
-import static foretress.bench.Sign.NOTHING;
-import static foretress.bench.Sign.SLIGHTLY_LIGHTER;
+import static foretress.bench.TuftSign.NOTHING;
+import static foretress.bench.TuftSign.SLIGHTLY_LIGHTER;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import foretress.bench.MetalTest.Gap;
-import foretress.bench.MetalTest.Result;
-import foretress.bench.MetalTest.TuftResult;
+import foretress.bench.MetalCheck.Gap;
+import foretress.bench.MetalCheck.Result;
+import foretress.bench.MetalCheck.TuftResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,14 +23,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class MetalTestTest {
-    private static final long FULL = MetalTest.FULL_SECONDS;
+    private static final long FULL = MetalCheck.FULL_SECONDS;
     private static final Tuft SUSPECT = new Tuft("A", Tuft.Kind.SUSPECT, 20, 26, true);
     private static final Tuft ENDS = new Tuft("B", Tuft.Kind.OLDEST_ENDS, 36, 42, true);
     private static final Tuft CONTROL = new Tuft("C", Tuft.Kind.CONTROL, 0, 2, true);
     private static final List<Tuft> ALL = List.of(SUSPECT, ENDS, CONTROL);
 
-    private static MetalTest after(long seconds, List<Tuft> tufts, Seen... seen) {
-        return new MetalTest(tufts, List.of(), List.of(seen), seconds, Optional.empty());
+    private static MetalCheck after(long seconds, List<Tuft> tufts, Seen... seen) {
+        return new MetalCheck(tufts, List.of(), List.of(seen), seconds, Optional.empty());
     }
 
     private static Seen lighter(String tuft) {
@@ -50,17 +50,17 @@ class MetalTestTest {
     /** The same two pages: silver shows no change at all, not even lightening; bismuth is taught to do the same. Common practice. */
     @Test
     void noChangeAtAllIsNotAClearResult() {
-        MetalTest test = after(FULL, ALL, nothing("A"), lighter("B"), lighter("C"));
+        MetalCheck test = after(FULL, ALL, nothing("A"), lighter("B"), lighter("C"));
         assertThat(test.at(SUSPECT)).isEqualTo(TuftResult.NOTHING_HAPPENED);
         assertThat(test.result()).isEqualTo(Result.NOTHING_HAPPENED);
     }
 
     /** Teaching pages: bubbles, heat, breaking, lightening at once, each alone. Common practice. */
     @ParameterizedTest
-    @EnumSource(value = Sign.class, names = {"SLIGHTLY_LIGHTER", "NOTHING"}, mode = EnumSource.Mode.EXCLUDE)
-    void anyAlarmingSignAloneEndsItAtAnyMinute(Sign sign) {
+    @EnumSource(value = TuftSign.class, names = {"SLIGHTLY_LIGHTER", "NOTHING"}, mode = EnumSource.Mode.EXCLUDE)
+    void anyAlarmingSignAloneEndsItAtAnyMinute(TuftSign sign) {
         for (Tuft tuft : ALL) {
-            MetalTest early = after(30, ALL, new Seen(tuft.letter(), sign, 30));
+            MetalCheck early = after(30, ALL, new Seen(tuft.letter(), sign, 30));
             assertThat(early.stopsNow()).isTrue();
             assertThat(early.result()).isEqualTo(Result.REACTION);
         }
@@ -74,14 +74,14 @@ class MetalTestTest {
 
     @Test
     void beforeTheFullTimeQuietSaysNothing() {
-        MetalTest test = after(FULL - 1, ALL, lighter("A"), lighter("B"), lighter("C"));
+        MetalCheck test = after(FULL - 1, ALL, lighter("A"), lighter("B"), lighter("C"));
         assertThat(test.result()).isEqualTo(Result.RUNNING);
         assertThat(test.at(SUSPECT)).isEqualTo(TuftResult.UNREAD);
     }
 
     @Test
     void nothingSeenOnTheWayIsNotNothingAtTheEnd() {
-        MetalTest test = after(FULL, ALL, new Seen("A", NOTHING, 300), lighter("B"), lighter("C"));
+        MetalCheck test = after(FULL, ALL, new Seen("A", NOTHING, 300), lighter("B"), lighter("C"));
         assertThat(test.toRead()).containsExactly(SUSPECT);
         assertThat(test.result()).isEqualTo(Result.NOT_WHOLE);
         assertThat(test.gaps()).containsExactly(Gap.TUFT_NOT_READ);
@@ -96,7 +96,7 @@ class MetalTestTest {
     void withoutAControlThatLightenedNothingQuietCanBeRead() {
         assertThat(after(FULL, List.of(SUSPECT, ENDS), lighter("A"), lighter("B")).gaps()).containsExactly(Gap.NO_CONTROL);
         assertThat(after(FULL, ALL, lighter("A"), lighter("B")).gaps()).contains(Gap.CONTROL_DID_NOT_LIGHTEN);
-        MetalTest deadBath = after(FULL, ALL, nothing("A"), nothing("B"), nothing("C"));
+        MetalCheck deadBath = after(FULL, ALL, nothing("A"), nothing("B"), nothing("C"));
         assertThat(deadBath.result()).isEqualTo(Result.NOT_WHOLE);
         assertThat(deadBath.gaps()).containsExactly(Gap.CONTROL_DID_NOT_LIGHTEN);
     }
@@ -104,7 +104,7 @@ class MetalTestTest {
     @Test
     void aWhiteControlShowsNothing() {
         List<Tuft> white = List.of(SUSPECT, ENDS, CONTROL.lightens(false));
-        MetalTest test = after(FULL, white, lighter("A"), lighter("B"), lighter("C"));
+        MetalCheck test = after(FULL, white, lighter("A"), lighter("B"), lighter("C"));
         assertThat(test.result()).isEqualTo(Result.NOT_WHOLE);
         assertThat(test.gaps()).containsExactly(Gap.CONTROL_CANNOT_LIGHTEN);
     }
@@ -113,22 +113,22 @@ class MetalTestTest {
     void aPreLightenedTuftCannotBeReadUnlessItReacts() {
         Tuft pale = ENDS.lightens(false);
         List<Tuft> tufts = List.of(SUSPECT, pale, CONTROL);
-        MetalTest quiet = after(FULL, tufts, lighter("A"), nothing("B"), lighter("C"));
+        MetalCheck quiet = after(FULL, tufts, lighter("A"), nothing("B"), lighter("C"));
         assertThat(quiet.at(pale)).isEqualTo(TuftResult.CANNOT_BE_READ);
         assertThat(quiet.result()).isEqualTo(Result.NOT_WHOLE);
-        assertThat(after(90, tufts, new Seen("B", Sign.BUBBLES, 80)).result()).isEqualTo(Result.REACTION);
+        assertThat(after(90, tufts, new Seen("B", TuftSign.BUBBLES, 80)).result()).isEqualTo(Result.REACTION);
     }
 
     @Test
     void aStretchWithoutItsOwnTuftStaysOwed() {
-        MetalTest test = new MetalTest(ALL, List.of("hair removed last autumn"), List.of(lighter("A"), lighter("B"), lighter("C")), FULL, Optional.empty());
+        MetalCheck test = new MetalCheck(ALL, List.of("hair removed last autumn"), List.of(lighter("A"), lighter("B"), lighter("C")), FULL, Optional.empty());
         assertThat(test.result()).isEqualTo(Result.NOT_WHOLE);
         assertThat(test.gaps()).containsExactly(Gap.STRETCH_WITHOUT_TUFT);
     }
 
     @Test
     void nothingAtAllOutweighsAStretchThatWasNotTried() {
-        MetalTest test = new MetalTest(ALL, List.of("ends"), List.of(nothing("A"), lighter("B"), lighter("C")), FULL, Optional.empty());
+        MetalCheck test = new MetalCheck(ALL, List.of("ends"), List.of(nothing("A"), lighter("B"), lighter("C")), FULL, Optional.empty());
         assertThat(test.result()).isEqualTo(Result.NOTHING_HAPPENED);
     }
 
@@ -136,8 +136,8 @@ class MetalTestTest {
     @Test
     void hairThatComesApartTheNextDayIsAReaction() {
         List<Seen> seen = List.of(lighter("A"), lighter("B"), lighter("C"));
-        assertThat(new MetalTest(ALL, List.of(), seen, FULL, Optional.of(Set.of("B"))).result()).isEqualTo(Result.REACTION);
-        assertThat(new MetalTest(ALL, List.of(), seen, FULL, Optional.of(Set.of())).result()).isEqualTo(Result.SLIGHT_LIGHTENING);
+        assertThat(new MetalCheck(ALL, List.of(), seen, FULL, Optional.of(Set.of("B"))).result()).isEqualTo(Result.REACTION);
+        assertThat(new MetalCheck(ALL, List.of(), seen, FULL, Optional.of(Set.of())).result()).isEqualTo(Result.SLIGHT_LIGHTENING);
     }
 
     @Property
@@ -145,7 +145,7 @@ class MetalTestTest {
                                              @ForAll("alarming") Seen alarming) {
         List<Seen> more = new ArrayList<>(seen);
         more.add(alarming);
-        assertThat(new MetalTest(ALL, List.of(), more, ran, Optional.empty()).result()).isEqualTo(Result.REACTION);
+        assertThat(new MetalCheck(ALL, List.of(), more, ran, Optional.empty()).result()).isEqualTo(Result.REACTION);
     }
 
     /** Order of the results, light to heavy: slight lightening, not whole, nothing happened, reaction. */
@@ -153,8 +153,8 @@ class MetalTestTest {
     void nothingSeenMakesTheResultNoLighter(@ForAll("seen") List<Seen> seen, @ForAll("tuft") String tuft) {
         List<Seen> more = new ArrayList<>(seen);
         more.add(new Seen(tuft, NOTHING, FULL + 5));
-        Result before = new MetalTest(ALL, List.of(), seen, FULL + 10, Optional.empty()).result();
-        Result after = new MetalTest(ALL, List.of(), more, FULL + 10, Optional.empty()).result();
+        Result before = new MetalCheck(ALL, List.of(), seen, FULL + 10, Optional.empty()).result();
+        Result after = new MetalCheck(ALL, List.of(), more, FULL + 10, Optional.empty()).result();
         boolean control = tuft.equals("C");
         assertThat(after == Result.SLIGHT_LIGHTENING).isFalse();
         assertThat(control || after.compareTo(before) >= 0).isTrue();
@@ -163,19 +163,19 @@ class MetalTestTest {
     @Property
     void waitingNeverClearsAReaction(@ForAll("seen") List<Seen> seen, @ForAll @LongRange(min = 0, max = 4000) long ran,
                                      @ForAll @LongRange(min = 0, max = 4000) long more) {
-        Result before = new MetalTest(ALL, List.of(), seen, ran, Optional.empty()).result();
-        Result after = new MetalTest(ALL, List.of(), seen, ran + more, Optional.empty()).result();
+        Result before = new MetalCheck(ALL, List.of(), seen, ran, Optional.empty()).result();
+        Result after = new MetalCheck(ALL, List.of(), seen, ran + more, Optional.empty()).result();
         assertThat(before == Result.REACTION && after != Result.REACTION).isFalse();
     }
 
     @Provide
     Arbitrary<List<Seen>> seen() {
-        return Combinators.combine(tuft(), Arbitraries.of(Sign.class), Arbitraries.longs().between(0, FULL + 10)).as(Seen::new).list().ofMaxSize(8);
+        return Combinators.combine(tuft(), Arbitraries.of(TuftSign.class), Arbitraries.longs().between(0, FULL + 10)).as(Seen::new).list().ofMaxSize(8);
     }
 
     @Provide
     Arbitrary<Seen> alarming() {
-        return Combinators.combine(tuft(), Arbitraries.of(Sign.ALARMING), Arbitraries.longs().between(0, FULL)).as(Seen::new);
+        return Combinators.combine(tuft(), Arbitraries.of(TuftSign.ALARMING), Arbitraries.longs().between(0, FULL)).as(Seen::new);
     }
 
     @Provide

@@ -41,8 +41,8 @@ class ArchiveTest {
                 .mapToObj(i -> new Answered(phrase(2), phrase(4), phrase(3))).toList());
     }
 
-    private static Mark anyMark(int number) {
-        return number % 2 == 0 ? aDrawing() : new Mark.Typed(name());
+    private static SignatureMark anyMark(int number) {
+        return number % 2 == 0 ? aDrawing() : new SignatureMark.Typed(name());
     }
 
     @Test

@@ -61,7 +61,7 @@ class ConsentPaperTest {
     void thePrintedTextIsTheSignedText(String language) {
         var consent = aConsent().in(language);
         var text = consent.text();
-        var printed = Read.plain(Read.body(shown("text-" + language, consent.paper(new Mark.Typed("Ottilie Brandt"), PaperSize.A4))));
+        var printed = Read.plain(Read.body(shown("text-" + language, consent.paper(new SignatureMark.Typed("Ottilie Brandt"), PaperSize.A4))));
         var canonical = text.canonical().lines().skip(1).toList();
         var after = canonical.indexOf(heading(text, Part.TAKE_BACK));
         var before = Read.plain(String.join("", canonical.subList(0, after)));
@@ -121,7 +121,7 @@ class ConsentPaperTest {
     @Test
     @DisplayName("D1: every font is embedded, in part, with a map back to Unicode")
     void everyFontIsEmbedded() {
-        var fonts = Read.fonts(aConsent().by("Żaneta Nguyễn ليلى שרה").paper(new Mark.Typed("Żaneta"), PaperSize.A4));
+        var fonts = Read.fonts(aConsent().by("Żaneta Nguyễn ليلى שרה").paper(new SignatureMark.Typed("Żaneta"), PaperSize.A4));
         assertThat(fonts).isNotEmpty().allSatisfy(font -> {
             assertThat(font.isEmbedded()).as(font.getName()).isTrue();
             assertThat(font.getName()).matches("[A-Z]{6}\\+.*");
@@ -191,7 +191,7 @@ class ConsentPaperTest {
             });
             return null;
         });
-        assertThat(Read.outside(pdf, Sheet.START_MARGIN - 1, Sheet.END_MARGIN - 1)).isEmpty();
+        assertThat(Read.outside(pdf, PaperFlow.START_MARGIN - 1, PaperFlow.END_MARGIN - 1)).isEmpty();
     }
 
     @Test
@@ -210,7 +210,7 @@ class ConsentPaperTest {
     @Test
     @DisplayName("PDF text: a letter no font has is spelled out, never dropped")
     void aLetterWithoutAFontIsSpelledOut() {
-        var printed = Read.plain(Read.body(shown("no-font", aConsent().by("Ottilie 😀 王").paper(new Mark.Typed("王 😀"), PaperSize.A4))));
+        var printed = Read.plain(Read.body(shown("no-font", aConsent().by("Ottilie 😀 王").paper(new SignatureMark.Typed("王 😀"), PaperSize.A4))));
         assertThat(printed).contains("Ottilie[U+1F600][U+738B]", "[U+738B][U+1F600]");
     }
 
@@ -219,7 +219,7 @@ class ConsentPaperTest {
     void rightToLeftNamesStandInLeftToRightLines() {
         var pdf = shown("rtl-names", aConsent().by("ليلى حداد").answered(List.of(
             new Answered("Notes", "Anything else", "شعري مصبوغ منذ عام 2024 (مرتين)"),
-            new Answered("Notes", "Anything more", "שיער צבוע"))).paper(new Mark.Typed("ليلى حداد"), PaperSize.A4));
+            new Answered("Notes", "Anything more", "שיער צבוע"))).paper(new SignatureMark.Typed("ليلى حداد"), PaperSize.A4));
         var printed = Read.plain(Read.body(pdf));
         assertThat(printed).contains("ليلى", "حداد", "مصبوغ", "مرتين", "שיער", "צבוע");
     }

@@ -149,16 +149,16 @@ final class Consenting {
         return paper(aDrawing(), PaperSize.A4);
     }
 
-    byte[] paper(Mark mark, PaperSize size) {
+    byte[] paper(SignatureMark mark, PaperSize size) {
         return ConsentPaper.print(input(), text(), mark, new HowSigned(DOCUMENT, 1, Optional.empty(), evidenceFor(text())), size);
     }
 
     /** Two loops and a dot, as a hand might. */
-    static Mark.Drawn aDrawing() {
-        var line = IntStream.rangeClosed(0, 160).mapToObj(step -> step / 160.0).map(part -> new Mark.Point(
+    static SignatureMark.Drawn aDrawing() {
+        var line = IntStream.rangeClosed(0, 160).mapToObj(step -> step / 160.0).map(part -> new SignatureMark.Point(
             0.08 + 0.72 * part + 0.05 * Math.sin(part * 31),
             0.52 - (0.34 - 0.24 * part) * Math.sin(part * 29 + 0.6) * Math.cos(part * 4.2))).toList();
-        return new Mark.Drawn(List.of(new Mark.Stroke(line), new Mark.Stroke(List.of(new Mark.Point(0.86, 0.3)))));
+        return new SignatureMark.Drawn(List.of(new SignatureMark.Stroke(line), new SignatureMark.Stroke(List.of(new SignatureMark.Point(0.86, 0.3)))));
     }
 
     static final Instant SIGNED = Instant.parse("2026-06-07T19:41:00Z");

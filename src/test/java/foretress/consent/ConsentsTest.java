@@ -181,11 +181,11 @@ class ConsentsTest {
         QuarkusTransaction.requiringNew().run(() -> {
             SignedConsent stored = SignedConsent.findById(signed.id());
             stored.pdfCode = "0".repeat(64);
-            stored.markKind = Mark.Kind.TYPED;
+            stored.markKind = SignatureMark.Kind.TYPED;
         });
         SignedConsent after = QuarkusTransaction.requiringNew().call(() -> SignedConsent.findById(signed.id()));
         assertThat(after.pdfCode).isEqualTo(signed.pdfCode);
-        assertThat(after.markKind).isEqualTo(Mark.Kind.DRAWN);
+        assertThat(after.markKind).isEqualTo(SignatureMark.Kind.DRAWN);
     }
 
     @Test

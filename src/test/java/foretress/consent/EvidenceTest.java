@@ -70,7 +70,7 @@ class EvidenceTest {
     @DisplayName("C2: what was kept as JSON comes back the same")
     void theEvidenceSurvivesItsWriting() {
         var kept = new KeptEvidence(new HowSigned(Consenting.DOCUMENT, 1, java.util.Optional.empty(), WHOLE),
-            new Mark.Typed("Ottilie Brandt"), "ab".repeat(32));
+            new SignatureMark.Typed("Ottilie Brandt"), "ab".repeat(32));
         assertThat(KeptEvidence.read(kept.bytes())).isEqualTo(kept);
     }
 }

@@ -8,7 +8,7 @@ import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InYear;
 import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.YearsAgo;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.nio.charset.StandardCharsets;
 import java.time.Year;
 import java.time.YearMonth;
@@ -19,13 +19,13 @@ class AnswerJsonTest {
     private static final String BEFORE_REPEATS_WERE_ASKED = """
         {"treatments":{"treatments":[{"what":"perm","when":{"year":2023},"zone":"whole","by":"home","often":"regularly"}]}}""";
 
-    private static Answers with(Treatment treatment) {
+    private static Answers with(SaidTreatment treatment) {
         return Answers.NONE.with("treatments", new Treatments(List.of(treatment)));
     }
 
     @Test
     void aRepeatedTreatmentIsReadAsItWasWritten() {
-        Answers said = with(new Treatment("box-dye", new InMonth(YearMonth.of(2026, 3)), "regrowth", "home", "regularly", "6-weeks", new YearsAgo(2, 3)));
+        Answers said = with(new SaidTreatment("box-dye", new InMonth(YearMonth.of(2026, 3)), "regrowth", "home", "regularly", "6-weeks", new YearsAgo(2, 3)));
         assertThat(AnswerJson.read(AnswerJson.write(said))).isEqualTo(said);
     }
 
@@ -33,7 +33,7 @@ class AnswerJsonTest {
     void answersSealedBeforeRepeatsWereAskedAreReadAsNotKnownAndKeepTheirBytes() {
         byte[] sealed = BEFORE_REPEATS_WERE_ASKED.getBytes(StandardCharsets.UTF_8);
         Answers read = AnswerJson.read(sealed);
-        assertThat(read).isEqualTo(with(new Treatment("perm", new InYear(Year.of(2023)), "whole", "home", "regularly", "dont-know", new NotKnown())));
+        assertThat(read).isEqualTo(with(new SaidTreatment("perm", new InYear(Year.of(2023)), "whole", "home", "regularly", "dont-know", new NotKnown())));
         assertThat(AnswerJson.write(read)).isEqualTo(sealed);
     }
 }

@@ -12,9 +12,9 @@ import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReader;
+import foretress.questionnaire.FormReading;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
-import foretress.questionnaire.Reading;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -55,7 +55,7 @@ class ChosenIsSignedTest {
     private static String signed(Slip slip, Words words) {
         Map<String, List<String>> posted = new HashMap<>();
         slip.fields().forEach((name, value) -> posted.put(name, List.of(value)));
-        Reading reading = new FormReader(TODAY).read(List.of(slip.question()), posted, Answers.NONE);
+        FormReading reading = new FormReader(TODAY).read(List.of(slip.question()), posted, Answers.NONE);
         assertThat(reading.mistakes()).as(slip.fields().toString()).isEmpty();
         String said = AnswerWords.say(slip.question(), reading.answers().to(slip.question().id()).orElseThrow(), words);
         String text = ConsentText.of(consent(said, words.language()), ConsentWords.in(words.language())).canonical();

@@ -8,7 +8,7 @@ import foretress.Walker;
 import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
-import foretress.web.Brake;
+import foretress.web.RateLimiter;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
@@ -38,7 +38,7 @@ class DoorTest {
     @Inject VisitMaker make;
     @Inject Invitations invitations;
     @Inject MovedClock clock;
-    @Inject Brake brake;
+    @Inject RateLimiter brake;
     UUID visit;
     String link;
 
@@ -71,7 +71,7 @@ class DoorTest {
     void strangersStandInNobodysWay() {
         int allowed = ConfigProvider.getConfig().getValue("foretress.door.knocks-per-address", Integer.class);
         clock.stop();
-        for (int i = 0; i < allowed; i++) brake.stranger(Brake.Door.LINK, "203.0.113.77");
+        for (int i = 0; i < allowed; i++) brake.stranger(RateLimiter.Door.LINK, "203.0.113.77");
         comes("203.0.113.77", "/i/no-such-link").then().statusCode(429).header("Retry-After", notNullValue());
         comes("203.0.113.77", link).then().statusCode(200);
         comes("203.0.113.78", "/i/no-such-link").then().statusCode(404);
@@ -114,7 +114,7 @@ class DoorTest {
         Walker inside = atTheDoor().send(born("3", "4", "1990"));
         String other = "/i/" + invitations.issue(make.visit(LocalDate.of(1970, 1, 2)), Invitation.Way.SHOWN, "server").reveal();
         assertThat(inside.open(other + "/birth-date").expect(200).page().select("#day")).isNotEmpty();
-        String handed = "/i/" + invitations.handOver(visit, Handed.WALK_IN, "server").reveal();
+        String handed = "/i/" + invitations.handOver(visit, HandOverPurpose.WALK_IN, "server").reveal();
         assertThat(inside.open(handed + "/birth-date").expect(200).page().select("#day")).isNotEmpty();
         inside.open("/answers/stop").send("form[action$=forget]", Map.of());
         String fresh = "/i/" + invitations.issue(visit, Invitation.Way.SHOWN, "server").reveal();
@@ -266,7 +266,7 @@ class DoorTest {
         Walker first = atTheDoor().send(born("3", "4", "1990")).open("/answers/stop").expect(200);
         Walker second = atTheDoor().send(born("3", "4", "1990")).open("/answers/stop").expect(200);
         UUID door = QuarkusTransaction.requiringNew().call(() ->
-            Door.<Door>find("cookieHash", Token.hash(first.cookies().get("door"))).firstResult().id);
+            ClientSession.<ClientSession>find("cookieHash", Token.hash(first.cookies().get("door"))).firstResult().id);
         begin(door);
         assertThat(first.open("/answers/stop").expect(200).at()).isEqualTo("/answers/stop");
         assertThat(second.open("/answers/stop").at()).isEqualTo("/code");
@@ -277,7 +277,7 @@ class DoorTest {
         atTheDoor().send(born("3", "4", "1990"));
         atTheDoor().send(born("3", "4", "1990"));
         List<UUID> both = QuarkusTransaction.requiringNew().call(() ->
-            Door.<Door>list("visit.id", visit).stream().map(door -> door.id).toList());
+            ClientSession.<ClientSession>list("visit.id", visit).stream().map(door -> door.id).toList());
         begin(both.get(0));
         org.assertj.core.api.Assertions.assertThatThrownBy(() -> begin(both.get(1)))
             .isInstanceOf(jakarta.persistence.OptimisticLockException.class);
@@ -290,7 +290,7 @@ class DoorTest {
         var context = io.quarkus.arc.Arc.container().requestContext();
         context.activate();
         try {
-            guest.cameThrough(QuarkusTransaction.requiringNew().call(() -> Door.findById(door)));
+            guest.cameThrough(QuarkusTransaction.requiringNew().call(() -> ClientSession.findById(door)));
             guest.begin();
         } finally {
             context.terminate();

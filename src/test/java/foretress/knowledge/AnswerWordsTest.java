@@ -20,7 +20,7 @@ import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.Season;
 import foretress.questionnaire.SaidDate.YearsAgo;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.time.Year;
 import java.time.YearMonth;
@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class AnswerWordsTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
-    private static final Treatment LOTION = new Treatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "dont-know");
+    private static final SaidTreatment LOTION = new SaidTreatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "dont-know");
 
     private static final Question TREATMENTS = question("treatments");
 
@@ -75,14 +75,14 @@ class AnswerWordsTest {
 
     @Test
     void howOftenIsSaidWhereItIsKnown() {
-        Treatment perm = new Treatment("perm", new InYear(Year.of(2023)), "dont-know", "salon", "several");
+        SaidTreatment perm = new SaidTreatment("perm", new InYear(Year.of(2023)), "dont-know", "salon", "several");
         assertThat(AnswerWords.say(TREATMENTS, perm, KNOWLEDGE.words("en"))).isEqualTo("Perm: lasting curls – 2023, not sure where, at a salon, several times, "
             + "not sure how far apart, first time: not sure when");
     }
 
     @Test
     void aRepeatedTreatmentSaysHowFarApartAndSinceWhen() {
-        Treatment dye = new Treatment("box-dye", new InMonth(YearMonth.of(2025, 3)), "regrowth", "home", "regularly", "6-weeks", new YearsAgo(2, 3));
+        SaidTreatment dye = new SaidTreatment("box-dye", new InMonth(YearMonth.of(2025, 3)), "regrowth", "home", "regularly", "6-weeks", new YearsAgo(2, 3));
         assertThat(AnswerWords.say(TREATMENTS, dye, KNOWLEDGE.words("en"))).isEqualTo("Colour from a box, at home – March 2025, the new growth, at home, regularly, "
             + "about every 6 weeks, first time: two to three years ago");
         assertThat(AnswerWords.whereAndWhen(dye, KNOWLEDGE.words("en")))
@@ -143,7 +143,7 @@ class AnswerWordsTest {
     @Test
     void aCodeNoLongerOfferedIsShownAsItIs() {
         assertThat(say("colour-reaction", Chosen.of("once-upon-a-time"), "en")).isEqualTo("once-upon-a-time");
-        assertThat(AnswerWords.say(TREATMENTS, new Treatment("egg-wash", new NotKnown(), "whole", "home", "once"), KNOWLEDGE.words("en"))).startsWith("egg-wash – ");
+        assertThat(AnswerWords.say(TREATMENTS, new SaidTreatment("egg-wash", new NotKnown(), "whole", "home", "once"), KNOWLEDGE.words("en"))).startsWith("egg-wash – ");
     }
 
     @Test
@@ -151,10 +151,10 @@ class AnswerWordsTest {
         for (String language : KNOWLEDGE.languages()) {
             Words words = KNOWLEDGE.words(language);
             assertAll(words, "treatment", question("treatments").options());
-            assertAll(words, "zone", Treatment.ZONES);
-            assertAll(words, "every", Treatment.EVERY);
-            assertAll(words, "by", Treatment.BY);
-            assertAll(words, "often", Treatment.OFTEN.stream().filter(c -> !c.equals(Treatment.DONT_KNOW)).toList());
+            assertAll(words, "zone", SaidTreatment.ZONES);
+            assertAll(words, "every", SaidTreatment.EVERY);
+            assertAll(words, "by", SaidTreatment.BY);
+            assertAll(words, "often", SaidTreatment.OFTEN.stream().filter(c -> !c.equals(SaidTreatment.DONT_KNOW)).toList());
             assertAll(words, "dose", asked(Medicine.DOSES));
             assertAll(words, "route", asked(Medicine.ROUTES));
             assertAll(words, "last", asked(Medicine.LAST_TAKEN));

@@ -13,7 +13,7 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.SaidDate.Season;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.time.Year;
 import java.util.List;
@@ -37,7 +37,7 @@ final class FindingWalk {
         this.knowledge = knowledge;
         this.words = knowledge.words("en");
         this.service = knowledge.ruleSet().service("highlights").orElseThrow();
-        Treatment lotion = new Treatment("restorer", new SaidDate.InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "regularly");
+        SaidTreatment lotion = new SaidTreatment("restorer", new SaidDate.InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "regularly");
         this.said = new Answers(Map.of("darkening-lotion", Answer.Chosen.of("some-time-ago"), "treatments", new Answer.Treatments(List.of(lotion)),
             "hair-length", new Answer.Length(40, true), "hair-state", Answer.DONT_KNOW));
         this.all = new BaseClient(knowledge).complete(said, service.chemistries(), Set.of());

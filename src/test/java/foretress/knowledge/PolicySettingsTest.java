@@ -12,7 +12,7 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +77,7 @@ class PolicySettingsTest {
         "relaxer, relaxer-weeks, 5, 6, relaxer-roots, restricts, prevents",
         "keratin, keratin-weeks, 5, 6, straighten-keratin, note, note"})
     void weeksSinceATreatmentAreThePolicys(String what, String figure, int over, int within, String service, String then, String lately) {
-        Treatment treatment = new Treatment(what, new SaidDate.OnDay(TODAY.minusWeeks(5)), "whole", "salon", "once");
+        SaidTreatment treatment = new SaidTreatment(what, new SaidDate.OnDay(TODAY.minusWeeks(5)), "whole", "salon", "once");
         Answers said = Answers.NONE.with("treatments", new Answer.Treatments(List.of(treatment)));
         TestFact good = TestFact.sound("test-cutting", "good", TODAY, TODAY);
         assertThat(standing(service, said, uk().with(figure, over), good).code()).isEqualTo(then);
@@ -87,7 +87,7 @@ class PolicySettingsTest {
     /** A coat of keratin weighs more on a perm within the policy's weeks. */
     @Test
     void keratinWeighsMoreWithinThePolicysWeeks() {
-        Treatment keratin = new Treatment("keratin", new SaidDate.OnDay(TODAY.minusWeeks(5)), "whole", "salon", "once");
+        SaidTreatment keratin = new SaidTreatment("keratin", new SaidDate.OnDay(TODAY.minusWeeks(5)), "whole", "salon", "once");
         Answers said = Answers.NONE.with("treatments", new Answer.Treatments(List.of(keratin)));
         assertThat(standing("perm-alkaline", said, uk().with("keratin-weeks", 5))).isEqualTo(Weight.NOTE);
         assertThat(standing("perm-alkaline", said, uk().with("keratin-weeks", 6))).isEqualTo(Weight.TEST_FIRST);

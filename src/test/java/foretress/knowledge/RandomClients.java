@@ -8,7 +8,7 @@ import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question.Status;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.SaidDate;
-import foretress.questionnaire.Treatment;
+import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,11 +71,11 @@ final class RandomClients {
         return chosen.isEmpty() ? List.of(options.contains(Question.NONE) ? Question.NONE : options.get(0)) : chosen;
     }
 
-    private List<Treatment> treatments(Question question) {
-        List<Treatment> list = new ArrayList<>();
+    private List<SaidTreatment> treatments(Question question) {
+        List<SaidTreatment> list = new ArrayList<>();
         for (int i = random.nextInt(3); i > 0; i--) {
-            list.add(new Treatment(pick(question.options()), date(), pick(List.of("whole", "regrowth", "ends", "dont-know")), "home",
-                pick(List.of("once", "regularly")), pick(Treatment.EVERY), date()));
+            list.add(new SaidTreatment(pick(question.options()), date(), pick(List.of("whole", "regrowth", "ends", "dont-know")), "home",
+                pick(List.of("once", "regularly")), pick(SaidTreatment.EVERY), date()));
         }
         return list;
     }

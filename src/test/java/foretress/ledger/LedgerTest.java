@@ -25,7 +25,7 @@ class LedgerTest {
 
     @BeforeEach @AfterEach void empty() throws SQLException {
         sql("delete from ledger_entry");
-        sql("update ledger_head set number = 0, sha256 = '" + Entry.NOTHING_BEFORE + "'");
+        sql("update ledger_head set number = 0, sha256 = '" + AuditEntry.NOTHING_BEFORE + "'");
     }
 
     private void sql(String statement) throws SQLException {
@@ -114,7 +114,7 @@ class LedgerTest {
             assertThat(probes()).isZero();
         } finally {
             sql("drop table probe");
-            sql("insert into ledger_head (id, number, sha256) values (1, 0, '" + Entry.NOTHING_BEFORE + "')");
+            sql("insert into ledger_head (id, number, sha256) values (1, 0, '" + AuditEntry.NOTHING_BEFORE + "')");
         }
     }
 

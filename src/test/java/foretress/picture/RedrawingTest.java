@@ -25,11 +25,11 @@ class RedrawingTest {
     private static final long MOST_BYTES_AT_WORK = 150_000_000;
 
     private static BufferedImage kept(byte[] sent) throws IOException {
-        return ImageIO.read(new ByteArrayInputStream(Redrawing.of(sent).kept().orElseThrow().jpeg()));
+        return ImageIO.read(new ByteArrayInputStream(PhotoRedrawing.of(sent).kept().orElseThrow().jpeg()));
     }
 
-    private static Refusal refused(byte[] sent) {
-        Taken<Redrawn> taken = Redrawing.of(sent);
+    private static UploadRefusal refused(byte[] sent) {
+        PictureResult<RedrawnPhoto> taken = PhotoRedrawing.of(sent);
         assertThat(taken.kept()).isEmpty();
         return taken.refused().orElseThrow();
     }
@@ -42,13 +42,13 @@ class RedrawingTest {
     void whereItWasTakenDoesNotStay() {
         byte[] sent = Photos.withExif(40, 30, 1);
         assertThat(text(sent)).contains(Photos.WHERE, "Exif");
-        assertThat(text(Redrawing.of(sent).kept().orElseThrow().jpeg())).doesNotContain(Photos.WHERE, "Exif");
+        assertThat(text(PhotoRedrawing.of(sent).kept().orElseThrow().jpeg())).doesNotContain(Photos.WHERE, "Exif");
     }
 
     /** Segments APP1 to APP15 and comments (ITU-T T.81, B.2.4) are where a file can say more than its picture. */
     @ParameterizedTest @ValueSource(ints = {0xE1, 0xE2, 0xED, 0xEF, 0xFE})
     void noSegmentOfTheFileIsCarriedOver(int marker) {
-        byte[] out = Redrawing.of(Photos.withSegment(Photos.of("jpeg", 40, 30), marker, "<script>alert(1)</script>".getBytes(StandardCharsets.US_ASCII))).kept()
+        byte[] out = PhotoRedrawing.of(Photos.withSegment(Photos.of("jpeg", 40, 30), marker, "<script>alert(1)</script>".getBytes(StandardCharsets.US_ASCII))).kept()
             .orElseThrow().jpeg();
         assertThat(text(out)).doesNotContain("script");
         assertThat(markers(out)).doesNotContain(0xE1, 0xE2, 0xED, 0xEF, 0xFE);
@@ -69,7 +69,7 @@ class RedrawingTest {
             byte[] sent = Arrays.copyOf(plain, plain.length + 30);
             byte[] script = "<script>alert(1)</script>".getBytes(StandardCharsets.US_ASCII);
             System.arraycopy(script, 0, sent, plain.length, script.length);
-            assertThat(text(Redrawing.of(sent).kept().orElseThrow().jpeg())).as(format).doesNotContain("script");
+            assertThat(text(PhotoRedrawing.of(sent).kept().orElseThrow().jpeg())).as(format).doesNotContain("script");
         }
     }
 
@@ -89,29 +89,29 @@ class RedrawingTest {
     @Test
     void aLargePhotoIsMadeNoLargerThanAScreenNeeds() throws IOException {
         BufferedImage kept = kept(Photos.of("png", 5000, 2500));
-        assertThat(kept.getWidth()).isBetween(1300, Redrawing.LONGEST_SIDE);
+        assertThat(kept.getWidth()).isBetween(1300, PhotoRedrawing.LONGEST_SIDE);
         assertThat((double) kept.getWidth() / kept.getHeight()).isCloseTo(2, within(0.01));
     }
 
     @Test
     void nothingElseIsTaken() {
-        assertThat(refused(Photos.of("gif", 10, 10))).isEqualTo(Refusal.NOT_KNOWN);
-        assertThat(refused("<svg xmlns='http://www.w3.org/2000/svg'/>".getBytes(StandardCharsets.UTF_8))).isEqualTo(Refusal.NOT_KNOWN);
-        assertThat(refused("RIFF\20\0\0\0WEBPVP8X".getBytes(StandardCharsets.ISO_8859_1))).as("cannot be drawn here").isEqualTo(Refusal.NOT_KNOWN);
-        assertThat(refused(new byte[0])).isEqualTo(Refusal.NOT_KNOWN);
-        assertThat(refused(Arrays.copyOf(Photos.of("png", 40, 40), 40))).as("broken off").isEqualTo(Refusal.BROKEN);
-        assertThat(refused(new byte[Redrawing.MOST_BYTES + 1])).isEqualTo(Refusal.TOO_HEAVY);
-        assertThat(refused(new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF})).isEqualTo(Refusal.BROKEN);
+        assertThat(refused(Photos.of("gif", 10, 10))).isEqualTo(UploadRefusal.NOT_KNOWN);
+        assertThat(refused("<svg xmlns='http://www.w3.org/2000/svg'/>".getBytes(StandardCharsets.UTF_8))).isEqualTo(UploadRefusal.NOT_KNOWN);
+        assertThat(refused("RIFF\20\0\0\0WEBPVP8X".getBytes(StandardCharsets.ISO_8859_1))).as("cannot be drawn here").isEqualTo(UploadRefusal.NOT_KNOWN);
+        assertThat(refused(new byte[0])).isEqualTo(UploadRefusal.NOT_KNOWN);
+        assertThat(refused(Arrays.copyOf(Photos.of("png", 40, 40), 40))).as("broken off").isEqualTo(UploadRefusal.BROKEN);
+        assertThat(refused(new byte[PhotoRedrawing.MOST_BYTES + 1])).isEqualTo(UploadRefusal.TOO_HEAVY);
+        assertThat(refused(new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF})).isEqualTo(UploadRefusal.BROKEN);
     }
 
     @ParameterizedTest @CsvSource({"50000,50000", "20001,10", "10,20001", "8001,5000", "8000,5001", "2147483647,2147483647"})
     void aPromiseOfTooManyPixelsIsRefusedBeforeAnythingIsDecoded(int width, int height) {
-        assertThat(refused(Photos.promise(width, height))).isEqualTo(Refusal.TOO_MANY_PIXELS);
+        assertThat(refused(Photos.promise(width, height))).isEqualTo(UploadRefusal.TOO_MANY_PIXELS);
     }
 
     @ParameterizedTest @CsvSource({"8000,5000", "20000,2000", "2000,20000"})
     void fortyMillionPixelsAreStillTaken(int width, int height) {
-        assertThat(refused(Photos.promise(width, height))).as("its size is fine, its pixels are missing").isEqualTo(Refusal.BROKEN);
+        assertThat(refused(Photos.promise(width, height))).as("its size is fine, its pixels are missing").isEqualTo(UploadRefusal.BROKEN);
     }
 
     @Test
@@ -119,7 +119,7 @@ class RedrawingTest {
         byte[] sent = Photos.progressive(7000, 5700);
         var memory = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long before = memory.getCurrentThreadAllocatedBytes();
-        assertThat(Redrawing.of(sent).kept()).isPresent();
+        assertThat(PhotoRedrawing.of(sent).kept()).isPresent();
         assertThat(memory.getCurrentThreadAllocatedBytes() - before).isLessThan(MOST_BYTES_AT_WORK);
     }
 
@@ -131,7 +131,7 @@ class RedrawingTest {
         for (int i = 0; i < 60; i++) {
             System.arraycopy(scan, 0, sent, plain.length - 2 + i * scan.length, scan.length);
         }
-        assertThat(refused(sent)).isEqualTo(Refusal.BROKEN);
+        assertThat(refused(sent)).isEqualTo(UploadRefusal.BROKEN);
     }
 
     @Test
@@ -143,7 +143,7 @@ class RedrawingTest {
             for (int hits = chance.nextInt(6); hits >= 0; hits--) {
                 sent[chance.nextInt(sent.length)] = (byte) chance.nextInt(256);
             }
-            Taken<Redrawn> taken = Redrawing.of(Arrays.copyOf(sent, chance.nextInt(sent.length) + 1));
+            PictureResult<RedrawnPhoto> taken = PhotoRedrawing.of(Arrays.copyOf(sent, chance.nextInt(sent.length) + 1));
             assertThat(taken.kept().isPresent()).isNotEqualTo(taken.refused().isPresent());
         }
     }
@@ -157,7 +157,7 @@ class RedrawingTest {
         Paper photo = Paper.of(Photos.withExif(40, 30, 1)).kept().orElseThrow();
         assertThat(photo.mediaType()).isEqualTo("image/jpeg");
         assertThat(text(photo.bytes())).doesNotContain(Photos.WHERE);
-        assertThat(Paper.of(" %PDF-1.7".getBytes(StandardCharsets.US_ASCII)).refused()).contains(Refusal.NOT_KNOWN);
-        assertThat(Paper.of(Arrays.copyOf(pdf, Redrawing.MOST_BYTES + 1)).refused()).contains(Refusal.TOO_HEAVY);
+        assertThat(Paper.of(" %PDF-1.7".getBytes(StandardCharsets.US_ASCII)).refused()).contains(UploadRefusal.NOT_KNOWN);
+        assertThat(Paper.of(Arrays.copyOf(pdf, PhotoRedrawing.MOST_BYTES + 1)).refused()).contains(UploadRefusal.TOO_HEAVY);
     }
 }

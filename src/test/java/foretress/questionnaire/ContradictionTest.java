@@ -14,7 +14,7 @@ class ContradictionTest {
         new Contradiction("box-and-never", new Side("treatments", Set.of("box-dye")), new Side("home-colour", Set.of("no")));
 
     private static Answers said(String homeColour, String... treatments) {
-        List<Treatment> list = Stream.of(treatments).map(what -> new Treatment(what, new SaidDate.NotKnown(), "whole", "home", Treatment.ONCE)).toList();
+        List<SaidTreatment> list = Stream.of(treatments).map(what -> new SaidTreatment(what, new SaidDate.NotKnown(), "whole", "home", SaidTreatment.ONCE)).toList();
         return Answers.NONE.with("home-colour", Answer.Chosen.of(homeColour)).with("treatments", new Answer.Treatments(list));
     }
 
@@ -27,6 +27,6 @@ class ContradictionTest {
         assertThat(BOX_AND_NEVER.holds(said("yes", "box-dye"))).isFalse();
         assertThat(BOX_AND_NEVER.holds(said("dont-know", "box-dye"))).isFalse();
         assertThat(BOX_AND_NEVER.holds(Answers.NONE)).isFalse();
-        assertThat(BOX_AND_NEVER.one().treatments(said("no", "perm", "box-dye"))).extracting(Treatment::what).containsExactly("box-dye");
+        assertThat(BOX_AND_NEVER.one().treatments(said("no", "perm", "box-dye"))).extracting(SaidTreatment::what).containsExactly("box-dye");
     }
 }

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DateReaderTest {
     private final Question when = question("when", Kind.SAID_DATE);
 
-    private Reading date(String... fieldsAndValues) {
+    private FormReading date(String... fieldsAndValues) {
         return read(when, Stream.of(fieldsAndValues).map(s -> s.startsWith(".") ? "when" + s : s).toArray(String[]::new));
     }
 

@@ -54,7 +54,7 @@ class FormFillTest {
     @MethodSource("answers")
     void anAnswerShownAgainAndSentBackIsTheSameAnswer(Kind kind, Answer answer) {
         Question question = new Question("q", kind, List.of("yes", "no"), true, true, Set.of(), Map.of(), true, Keeps.THE_DAY, false);
-        Reading reading = new FormReader(LocalDate.of(2026, 3, 15)).read(List.of(question), FormFill.fields(question, answer), Answers.NONE);
+        FormReading reading = new FormReader(LocalDate.of(2026, 3, 15)).read(List.of(question), FormFill.fields(question, answer), Answers.NONE);
         assertThat(reading.mistakes()).isEmpty();
         assertThat(reading.answers().to("q")).contains(answer);
     }

@@ -25,7 +25,7 @@ class FormReaderTest {
     @Test
     @DisplayName("B24 unknown fields never bind")
     void fieldsOfNoQuestionOnThePageAreIgnored() {
-        Reading reading = new FormReader(TODAY).read(List.of(itch), form("itch", "no", "itch-what", "hives", "visit", "42", "itch.state", "signed"),
+        FormReading reading = new FormReader(TODAY).read(List.of(itch), form("itch", "no", "itch-what", "hives", "visit", "42", "itch.state", "signed"),
             Answers.NONE);
         assertThat(reading.answers().byQuestion()).containsOnlyKeys("itch");
         assertThat(reading.said()).doesNotContainKeys("itch-what", "visit");
@@ -33,23 +33,23 @@ class FormReaderTest {
 
     @Test
     void oneMistakeLeavesTheOtherAnswersGood() {
-        Reading reading = new FormReader(TODAY).read(List.of(itch, itchWhat), form("itch", "yes", "itch-what", "wings"), Answers.NONE);
+        FormReading reading = new FormReader(TODAY).read(List.of(itch, itchWhat), form("itch", "yes", "itch-what", "wings"), Answers.NONE);
         assertThat(reading.answers().byQuestion()).containsOnlyKeys("itch");
-        assertThat(reading.mistakes()).containsExactly(new Mistake("itch-what", "not-offered", List.of("wings")));
+        assertThat(reading.mistakes()).containsExactly(new AnswerMistake("itch-what", "not-offered", List.of("wings")));
         assertThat(reading.ticked("itch-what", "wings")).isTrue();
         assertThat(reading.mistakesAt("itch-what")).hasSize(1);
     }
 
     @Test
     void mistakesComeInTheOrderOfThePage() {
-        Reading reading = new FormReader(TODAY).read(List.of(itchWhat, itch), form(), Answers.NONE);
-        assertThat(reading.mistakes()).extracting(Mistake::field).containsExactly("itch-what", "itch");
+        FormReading reading = new FormReader(TODAY).read(List.of(itchWhat, itch), form(), Answers.NONE);
+        assertThat(reading.mistakes()).extracting(AnswerMistake::field).containsExactly("itch-what", "itch");
     }
 
     @Test
     void anOptionalAnswerTakenBackIsGone() {
         Answers earlier = Answers.NONE.with("note", new Text("old")).with("other", Chosen.of("yes"));
-        Reading reading = read(optional("note", Kind.NOTE), earlier, "note", "");
+        FormReading reading = read(optional("note", Kind.NOTE), earlier, "note", "");
         assertThat(reading.over(earlier)).isEqualTo(Answers.NONE.with("other", Chosen.of("yes")));
     }
 
@@ -66,7 +66,7 @@ class FormReaderTest {
         List<Question> put = List.of(itch, itchWhat, question("when", Kind.SAID_DATE), question("hair", Kind.HAIR_LENGTH),
             question("done", Kind.TREATMENTS, "perm", "dont-know"), question("taken", Kind.MEDICINES), optional("note", Kind.NOTE));
         for (int i = 0; i < 20_000; i++) {
-            Reading reading = new FormReader(TODAY).read(put, wild(random), Answers.NONE);
+            FormReading reading = new FormReader(TODAY).read(put, wild(random), Answers.NONE);
             for (Question question : put) {
                 boolean answered = reading.answers().to(question.id()).isPresent();
                 boolean refused = reading.mistakes().stream().anyMatch(m -> (m.field() + ".").startsWith(question.id() + "."));

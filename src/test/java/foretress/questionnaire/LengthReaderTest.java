@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LengthReaderTest {
     private final Question hair = question("hair", Kind.HAIR_LENGTH);
 
-    private Reading length(String typed, String unit) {
+    private FormReading length(String typed, String unit) {
         return read(hair, "hair.cm", typed, "hair.unit", unit, "hair.straight", "yes");
     }
 
@@ -73,8 +73,8 @@ class LengthReaderTest {
     @Test
     void forgedUnitsAndDoubledLengthsAreRefused() {
         assertThat(read(hair, "hair.cm", "30", "hair.unit", "ell", "hair.straight", "yes").mistakes())
-            .contains(new Mistake("hair.unit", "not-offered", List.of("ell")));
+            .contains(new AnswerMistake("hair.unit", "not-offered", List.of("ell")));
         assertThat(read(hair, "hair.cm", "30", "hair.cm", "3", "hair.straight", "yes").mistakes())
-            .containsExactly(new Mistake("hair.cm", "doubled", List.of()));
+            .containsExactly(new AnswerMistake("hair.cm", "doubled", List.of()));
     }
 }

@@ -34,21 +34,21 @@ final class Posted {
         return form;
     }
 
-    static Reading read(Question question, String... fieldsAndValues) {
+    static FormReading read(Question question, String... fieldsAndValues) {
         return read(question, Answers.NONE, fieldsAndValues);
     }
 
-    static Reading read(Question question, Answers earlier, String... fieldsAndValues) {
+    static FormReading read(Question question, Answers earlier, String... fieldsAndValues) {
         return new FormReader(TODAY).read(List.of(question), form(fieldsAndValues), earlier);
     }
 
-    static void assertSays(Reading reading, Answer answer) {
+    static void assertSays(FormReading reading, Answer answer) {
         assertThat(reading.mistakes()).isEmpty();
         assertThat(reading.answers().byQuestion().values()).containsExactly(answer);
     }
 
-    static void assertRefuses(Reading reading, String field, String code, String... args) {
-        assertThat(reading.mistakes()).containsExactly(new Mistake(field, code, List.of(args)));
+    static void assertRefuses(FormReading reading, String field, String code, String... args) {
+        assertThat(reading.mistakes()).containsExactly(new AnswerMistake(field, code, List.of(args)));
         assertThat(reading.answers().byQuestion()).isEmpty();
     }
 }

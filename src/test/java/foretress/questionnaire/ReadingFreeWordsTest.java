@@ -41,7 +41,7 @@ class ReadingFreeWordsTest {
     @Test
     void wordsThatAreTooLongAreGivenBackWhole() {
         String tenThousand = "x".repeat(10_000);
-        Reading reading = read(note, "note", tenThousand);
+        FormReading reading = read(note, "note", tenThousand);
         assertRefuses(reading, "note", "too-long", "1000", "10000");
         assertThat(reading.said("note")).isEqualTo(tenThousand);
     }

@@ -39,7 +39,7 @@ class ReadingOneOfTest {
 
     @Test
     void anOptionalQuestionMayStayBlank() {
-        Reading reading = read(optional("itch", Kind.ONE_OF, "yes", "no"));
+        FormReading reading = read(optional("itch", Kind.ONE_OF, "yes", "no"));
         assertThat(reading.clean()).isTrue();
         assertThat(reading.answers()).isEqualTo(Answers.NONE);
     }

@@ -28,8 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ReadingTreatmentsTest {
     private final Question done = question("done", Kind.TREATMENTS, "restorer", "perm", "dont-know");
-    private final Treatment lotion = new Treatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "regularly");
-    private final Treatment perm = new Treatment("perm", new InYear(Year.of(2023)), "lengths-ends", "dont-know", "dont-know");
+    private final SaidTreatment lotion = new SaidTreatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "regularly");
+    private final SaidTreatment perm = new SaidTreatment("perm", new InYear(Year.of(2023)), "lengths-ends", "dont-know", "dont-know");
     private final Answers one = Answers.NONE.with("done", new Treatments(List.of(lotion)));
     private final String[] permFields =
         {"done.what", "perm", "done.when.precision", "year", "done.when.year", "2023", "done.zone", "lengths-ends"};
@@ -40,7 +40,7 @@ class ReadingTreatmentsTest {
 
     @Test
     void anEntryIsAddedAndTheListIsShownAgain() {
-        Reading reading = read(done, "done.act", "add", "done.what", "restorer", "done.when.precision", "season", "done.when.season", "summer",
+        FormReading reading = read(done, "done.act", "add", "done.what", "restorer", "done.when.precision", "season", "done.when.season", "summer",
             "done.when.year", "2024", "done.zone", "whole", "done.by", "home", "done.often", "regularly");
         assertSays(reading, new Treatments(List.of(lotion)));
         assertThat(reading.adding()).isTrue();
@@ -48,31 +48,31 @@ class ReadingTreatmentsTest {
 
     @Test
     void everySixWeeksForTwoYearsIsARepeatedTreatmentWithItsFirstAndLastTime() {
-        Reading reading = read(done, "done.act", "add", "done.what", "restorer", "done.when.precision", "month", "done.when.month", "2",
+        FormReading reading = read(done, "done.act", "add", "done.what", "restorer", "done.when.precision", "month", "done.when.month", "2",
             "done.when.year", "2026", "done.zone", "regrowth", "done.often", "regularly", "done.every", "6-weeks",
             "done.since.precision", "years-ago", "done.since.ago", "2-3");
-        assertSays(reading, new Treatments(List.of(new Treatment("restorer", new InMonth(YearMonth.of(2026, 2)), "regrowth", "dont-know",
+        assertSays(reading, new Treatments(List.of(new SaidTreatment("restorer", new InMonth(YearMonth.of(2026, 2)), "regrowth", "dont-know",
             "regularly", "6-weeks", new YearsAgo(2, 3)))));
     }
 
     /** Without a script the fields of a repeated treatment stand on the page of one done once. */
     @Test
     void whatIsDoneOnceIsNeitherApartNorSince() {
-        Reading reading = read(done, permAnd("done.act", "add", "done.often", "once", "done.every", "yearly", "done.since.precision", "year",
+        FormReading reading = read(done, permAnd("done.act", "add", "done.often", "once", "done.every", "yearly", "done.since.precision", "year",
             "done.since.year", "2025"));
-        assertSays(reading, new Treatments(List.of(new Treatment("perm", new InYear(Year.of(2023)), "lengths-ends", "dont-know", "once"))));
+        assertSays(reading, new Treatments(List.of(new SaidTreatment("perm", new InYear(Year.of(2023)), "lengths-ends", "dont-know", "once"))));
     }
 
     @Test
     void aFirstTimeAfterTheLastIsAskedAgain() {
-        Reading reading = read(done, one, permAnd("done.act", "add", "done.often", "several", "done.since.precision", "year", "done.since.year", "2024"));
-        assertThat(reading.mistakes()).containsExactly(new Mistake("done.since.precision", "first-after-last", List.of()));
+        FormReading reading = read(done, one, permAnd("done.act", "add", "done.often", "several", "done.since.precision", "year", "done.since.year", "2024"));
+        assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.since.precision", "first-after-last", List.of()));
         assertThat(reading.over(one)).isEqualTo(one);
     }
 
     @Test
     void aFirstTimeThatCanBeBeforeTheLastIsTaken() {
-        Reading reading = read(done, permAnd("done.act", "add", "done.often", "several", "done.since.precision", "season",
+        FormReading reading = read(done, permAnd("done.act", "add", "done.often", "several", "done.since.precision", "season",
             "done.since.season", "winter", "done.since.year", "2023"));
         assertThat(reading.clean()).isTrue();
     }
@@ -80,7 +80,7 @@ class ReadingTreatmentsTest {
     @Test
     void aDateAloneIsNoEntryToBeLeftOutInSilence() {
         assertThat(read(done, one, "done.act", "done", "done.since.precision", "year", "done.since.year", "2020").mistakes())
-            .extracting(Mistake::field).contains("done.what");
+            .extracting(AnswerMistake::field).contains("done.what");
     }
 
     @Test
@@ -90,7 +90,7 @@ class ReadingTreatmentsTest {
 
     @Test
     void anEntryFilledInWhenDoneIsPressedIsNotLost() {
-        Reading reading = read(done, one, permAnd("done.act", "done"));
+        FormReading reading = read(done, one, permAnd("done.act", "done"));
         assertSays(reading, new Treatments(List.of(lotion, perm)));
         assertThat(reading.adding()).isFalse();
     }
@@ -102,8 +102,8 @@ class ReadingTreatmentsTest {
 
     @Test
     void aDateNotKnownIsADateOfAnEntry() {
-        Reading reading = read(done, "done.act", "add", "done.what", "dont-know", "done.when.precision", "dont-know", "done.zone", "dont-know");
-        assertSays(reading, new Treatments(List.of(new Treatment("dont-know", new NotKnown(), "dont-know", "dont-know", "dont-know"))));
+        FormReading reading = read(done, "done.act", "add", "done.what", "dont-know", "done.when.precision", "dont-know", "done.zone", "dont-know");
+        assertSays(reading, new Treatments(List.of(new SaidTreatment("dont-know", new NotKnown(), "dont-know", "dont-know", "dont-know"))));
     }
 
     @Test
@@ -121,40 +121,40 @@ class ReadingTreatmentsTest {
 
     @Test
     void noneIsRefusedBesideEntriesAndTakesNoneAway() {
-        Reading listed = read(done, one, "done", "none", "done.act", "done");
-        assertThat(listed.mistakes()).containsExactly(new Mistake("done", "none-and-others", List.of("none")));
+        FormReading listed = read(done, one, "done", "none", "done.act", "done");
+        assertThat(listed.mistakes()).containsExactly(new AnswerMistake("done", "none-and-others", List.of("none")));
         assertThat(listed.over(one)).isEqualTo(one);
-        assertThat(read(done, permAnd("done.act", "none")).mistakes()).extracting(Mistake::code).containsExactly("none-and-others");
+        assertThat(read(done, permAnd("done.act", "none")).mistakes()).extracting(AnswerMistake::code).containsExactly("none-and-others");
     }
 
     @Test
     void notKnowingIsAnAnswerWhileNothingIsListed() {
         assertSays(read(done, "done", "dont-know", "done.act", "done"), Answer.DONT_KNOW);
-        Reading listed = read(done, one, "done", "dont-know", "done.act", "done");
-        assertThat(listed.mistakes()).containsExactly(new Mistake("done", "none-and-others", List.of("dont-know")));
+        FormReading listed = read(done, one, "done", "dont-know", "done.act", "done");
+        assertThat(listed.mistakes()).containsExactly(new AnswerMistake("done", "none-and-others", List.of("dont-know")));
         assertThat(listed.over(one)).isEqualTo(one);
     }
 
     @Test
     void eachGapOfAnEntryIsNamedAndTheListStays() {
-        Reading reading = read(done, one, "done.act", "add", "done.by", "home");
-        assertThat(reading.mistakes()).containsExactly(new Mistake("done.what", "required", List.of()),
-            new Mistake("done.when.precision", "required", List.of()), new Mistake("done.zone", "required", List.of()));
+        FormReading reading = read(done, one, "done.act", "add", "done.by", "home");
+        assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.what", "required", List.of()),
+            new AnswerMistake("done.when.precision", "required", List.of()), new AnswerMistake("done.zone", "required", List.of()));
         assertThat(reading.over(one)).isEqualTo(one);
     }
 
     @Test
     void addingNothingIsNamed() {
-        Reading reading = read(done, one, "done.act", "add");
-        assertThat(reading.mistakes()).containsExactly(new Mistake("done.what", "required", List.of()));
+        FormReading reading = read(done, one, "done.act", "add");
+        assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.what", "required", List.of()));
         assertThat(reading.over(one)).isEqualTo(one);
     }
 
     @Test
     void aYearInTheFutureIsRefusedInAnEntryToo() {
-        Reading reading = read(done, one, "done.act", "add", "done.what", "perm", "done.when.precision", "year", "done.when.year", "2062",
+        FormReading reading = read(done, one, "done.act", "add", "done.what", "perm", "done.when.precision", "year", "done.when.year", "2062",
             "done.zone", "ends");
-        assertThat(reading.mistakes()).containsExactly(new Mistake("done.when.year", "year-in-future", List.of("2062", "2026")));
+        assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.when.year", "year-in-future", List.of("2062", "2026")));
         assertThat(reading.said("done.when.year")).isEqualTo("2062");
     }
 
@@ -163,21 +163,21 @@ class ReadingTreatmentsTest {
     void forgedCodesOfAnEntryAreRefused(String field, String code) {
         List<String> fields = new ArrayList<>(List.of(permAnd("done.act", "add", "done.by", "home", "done.often", "several", "done.every", "yearly")));
         fields.set(fields.indexOf(field) + 1, code);
-        Reading reading = read(done, one, fields.toArray(String[]::new));
-        assertThat(reading.mistakes()).containsExactly(new Mistake(field, "not-offered", List.of(code)));
+        FormReading reading = read(done, one, fields.toArray(String[]::new));
+        assertThat(reading.mistakes()).containsExactly(new AnswerMistake(field, "not-offered", List.of(code)));
         assertThat(reading.over(one)).isEqualTo(one);
     }
 
     @Test
     void aForgedOftenIsRefused() {
         assertThat(read(done, one, permAnd("done.act", "add", "done.often", "always")).mistakes())
-            .containsExactly(new Mistake("done.often", "not-offered", List.of("always")));
+            .containsExactly(new AnswerMistake("done.often", "not-offered", List.of("always")));
     }
 
     @Test
     void anEntryIsDroppedByItsPlace() {
         Answers two = Answers.NONE.with("done", new Treatments(List.of(lotion, perm)));
-        Reading reading = read(done, two, "done.drop", "0");
+        FormReading reading = read(done, two, "done.drop", "0");
         assertSays(reading, new Treatments(List.of(perm)));
         assertThat(reading.adding()).isTrue();
     }
@@ -185,7 +185,7 @@ class ReadingTreatmentsTest {
     @Test
     @DisplayName("A20 dropping the last entry leaves the question open, not answered with none")
     void droppingTheLastEntryLeavesTheQuestionOpen() {
-        Reading reading = read(done, one, "done.drop", "0");
+        FormReading reading = read(done, one, "done.drop", "0");
         assertThat(reading.clean()).isTrue();
         assertThat(reading.over(one)).isEqualTo(Answers.NONE);
     }
@@ -193,23 +193,23 @@ class ReadingTreatmentsTest {
     @ParameterizedTest
     @ValueSource(strings = {"1", "-1", "x", "99999999999"})
     void thereIsNothingToDropElsewhere(String index) {
-        Reading reading = read(done, one, "done.drop", index);
-        assertThat(reading.mistakes()).containsExactly(new Mistake("done.drop", "not-offered", List.of(index)));
+        FormReading reading = read(done, one, "done.drop", index);
+        assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.drop", "not-offered", List.of(index)));
         assertThat(reading.over(one)).isEqualTo(one);
     }
 
     @Test
     void aListOfFortyIsFull() {
         Answers full = Answers.NONE.with("done", new Treatments(IntStream.range(0, 40).mapToObj(i -> lotion).toList()));
-        assertThat(read(done, full, permAnd("done.act", "add")).mistakes()).containsExactly(new Mistake("done.what", "too-many", List.of("40")));
+        assertThat(read(done, full, permAnd("done.act", "add")).mistakes()).containsExactly(new AnswerMistake("done.what", "too-many", List.of("40")));
         Answers nearly = Answers.NONE.with("done", new Treatments(IntStream.range(0, 39).mapToObj(i -> lotion).toList()));
         assertThat(read(done, nearly, permAnd("done.act", "add")).clean()).isTrue();
     }
 
     @Test
     void aForgedActIsRefused() {
-        Reading reading = read(done, one, "done.act", "erase");
-        assertThat(reading.mistakes()).containsExactly(new Mistake("done.act", "not-offered", List.of("erase")));
+        FormReading reading = read(done, one, "done.act", "erase");
+        assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.act", "not-offered", List.of("erase")));
         assertThat(reading.over(one)).isEqualTo(one);
     }
 }

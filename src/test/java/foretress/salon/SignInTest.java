@@ -9,7 +9,7 @@ import static org.hamcrest.Matchers.notNullValue;
 
 import foretress.MovedClock;
 import foretress.Visitor;
-import foretress.web.Brake;
+import foretress.web.RateLimiter;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
@@ -150,7 +150,7 @@ class SignInTest {
 
     @Test void tooManyTriesWaitLongerAndLongerAndOthersDoNot() {
         clock.stop();
-        for (int i = 0; i < Brake.FREE_TRIES; i++) signIn(visitor(), login, "wrong").then().statusCode(422);
+        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) signIn(visitor(), login, "wrong").then().statusCode(422);
         signIn(visitor(), login, PASSWORD).then().statusCode(429).header("Retry-After", notNullValue())
             .body(containsString("seconds, then try again"));
         clock.move(Duration.ofSeconds(2));
@@ -187,7 +187,7 @@ class SignInTest {
     void aKnownDeviceWaitsForItsOwnWrongTries() {
         clock.stop();
         var own = signedIn();
-        for (int i = 0; i < Brake.FREE_TRIES; i++) signIn(own, login, "wrong").then().statusCode(422);
+        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) signIn(own, login, "wrong").then().statusCode(422);
         signIn(own, login, PASSWORD).then().statusCode(429);
     }
 

@@ -113,7 +113,7 @@ public class Chair {
     }
 
     public UUID newest(UUID visit) {
-        return QuarkusTransaction.requiringNew().call(() -> SkinTest.ofClient(Visit.<Visit>findById(visit).client.id).get(0).id());
+        return QuarkusTransaction.requiringNew().call(() -> TestApplied.ofClient(Visit.<Visit>findById(visit).client.id).get(0).id());
     }
 
     /** Petra reads the spot; the page that answers. */

@@ -40,9 +40,9 @@ class SkinTestLoopTest {
     @Inject OpenSalon salon;
     @Inject Chair chair;
     @Inject MovedClock clock;
-    @Inject Looks looks;
+    @Inject LookRecording looks;
     @Inject Tasks tasks;
-    @Inject SkinTests skinTests;
+    @Inject SkinTestHistory skinTests;
     @Inject Reminders reminders;
     @Inject Ledger ledger;
     @Inject Knocking knocking;
@@ -57,7 +57,7 @@ class SkinTestLoopTest {
         clock.reset();
     }
 
-    private SkinTests.Kept kept(UUID visit) {
+    private SkinTestHistory.Kept kept(UUID visit) {
         return QuarkusTransaction.requiringNew().call(() -> skinTests.of(Visit.<Visit>findById(visit).client.id).get(0));
     }
 
@@ -124,10 +124,10 @@ class SkinTestLoopTest {
     void theEngineKeepsNoReadingBeforeTheWaitIsOver() {
         UUID visit = chair.planned(Map.of());
         UUID test = chair.applied(visit);
-        var nothing = new Look(List.of(Sign.NONE), Optional.empty(), "", List.of(), false);
+        var nothing = new SkinLook(List.of(SkinSign.NONE), Optional.empty(), "", List.of(), false);
         clock.move(Duration.ofHours(48).minusMinutes(1));
-        assertThatThrownBy(() -> looks.read(UUID.randomUUID(), test, nothing, salon.stylist().id)).isInstanceOf(Looks.TooEarly.class);
-        assertThat(QuarkusTransaction.requiringNew().call(() -> Entry.ofTest(test))).isEmpty();
+        assertThatThrownBy(() -> looks.read(UUID.randomUUID(), test, nothing, salon.stylist().id)).isInstanceOf(LookRecording.TooEarly.class);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> SkinTestEntry.ofTest(test))).isEmpty();
         clock.move(Duration.ofMinutes(1));
         looks.read(UUID.randomUUID(), test, nothing, salon.stylist().id);
         assertThat(chair.standing(visit)).isIn("nothing found", "note");
@@ -229,7 +229,7 @@ class SkinTestLoopTest {
         fields.add(Map.entry("began", "unknown"));
         client.post(link + "/look", fields).expect(200);
         client.post(link + "/look", fields).expect(200);
-        assertThat(QuarkusTransaction.requiringNew().call(() -> Entry.ofTest(chair.newest(visit)).size())).isEqualTo(1);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> SkinTestEntry.ofTest(chair.newest(visit)).size())).isEqualTo(1);
     }
 
     @Test
@@ -423,14 +423,14 @@ class SkinTestLoopTest {
         reminders.remindDue();
         reminders.remindDue();
         assertThat(open(visit, Task.Kind.ASK_AFTER)).isTrue();
-        assertThat(mails(visit, Letters.REMINDER)).isEqualTo(1);
+        assertThat(mails(visit, TestMails.REMINDER)).isEqualTo(1);
         assertThat(salon.as("sanna").open("/desk").text()).contains("Nothing heard: ring");
         chair.read(visit, chair.newest(visit), Map.of("sign", "none", "spot", "yes"));
         assertThat(open(visit, Task.Kind.ASK_AFTER)).isFalse();
     }
 
     private long mails(UUID visit, String kind) {
-        return QuarkusTransaction.requiringNew().call(() -> ((Number) Entry.getEntityManager()
+        return QuarkusTransaction.requiringNew().call(() -> ((Number) SkinTestEntry.getEntityManager()
             .createNativeQuery("select count(*) from outbox where visit_id = ?1 and kind = ?2").setParameter(1, visit).setParameter(2, kind).getSingleResult()).longValue());
     }
 

@@ -39,7 +39,7 @@ class KillIT {
         }
     }
 
-    private Connection h2() throws Refusal {
+    private Connection h2() throws StartRefused {
         var settings = new Settings(Map.of("foretress.data", folder.resolve("data").toString())::get);
         return new H2Store(settings, new KeyFolder(settings.keys())).open();
     }

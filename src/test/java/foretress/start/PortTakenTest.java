@@ -16,7 +16,7 @@ class PortTakenTest {
         var taken = new QuarkusBindException("127.0.0.1", 8080, new BindException("Address already in use"));
         var failure = new RuntimeException("Failed to start quarkus", new RuntimeException("Unable to start HTTP server", new ExecutionException(taken)));
         assertThat(PortTaken.behind(failure)).hasValueSatisfying(refusal -> {
-            assertThat(refusal.reason).isEqualTo(Refusal.Reason.PORT_IN_USE);
+            assertThat(refusal.reason).isEqualTo(StartRefused.Reason.PORT_IN_USE);
             assertThat(refusal.getMessage()).contains("port 8080", "QUARKUS_HTTP_PORT").doesNotContain("\n");
         });
     }

@@ -38,7 +38,7 @@ class PostgresStartIT {
         return Launched.in(Launched.POSTGRES_JAR, folder, environment);
     }
 
-    private void refused(Map<String, String> environment, Refusal.Reason reason, String part) throws Exception {
+    private void refused(Map<String, String> environment, StartRefused.Reason reason, String part) throws Exception {
         try (var launched = launch(environment)) {
             assertThat(launched.exitCode()).as("%s %s", launched.out(), launched.err()).isEqualTo(reason.exitCode);
             assertThat(launched.err()).singleElement().asString().contains(part);
@@ -51,28 +51,28 @@ class PostgresStartIT {
         }
         var demo = environment();
         demo.putAll(Map.of("FORETRESS_DEMO", "1", "FORETRESS_DATA", "data"));
-        refused(demo, Refusal.Reason.DEMO_MIXED, "belongs to a real salon");
+        refused(demo, StartRefused.Reason.DEMO_MIXED, "belongs to a real salon");
         var key = folder.resolve("data/keys/master.key");
         Files.writeString(key, Base64.getEncoder().encodeToString(new byte[32]));
-        refused(environment(), Refusal.Reason.KEY_WRONG, "not the ones this database was made with");
+        refused(environment(), StartRefused.Reason.KEY_WRONG, "not the ones this database was made with");
         Files.delete(key);
-        refused(environment(), Refusal.Reason.KEY_MISSING, "master.key");
+        refused(environment(), StartRefused.Reason.KEY_MISSING, "master.key");
     }
 
     @Test void noServerToTalkTo() throws Exception {
         var environment = environment();
         environment.put("QUARKUS_DATASOURCE_JDBC_URL", "jdbc:postgresql://127.0.0.1:" + Launched.freePort() + "/postgres");
-        refused(environment, Refusal.Reason.DATABASE_UNREACHABLE, "does not let us in");
+        refused(environment, StartRefused.Reason.DATABASE_UNREACHABLE, "does not let us in");
     }
 
     @Test void noAddressOfAServer() throws Exception {
-        refused(Map.of(), Refusal.Reason.DATABASE_UNREACHABLE, "QUARKUS_DATASOURCE_JDBC_URL");
+        refused(Map.of(), StartRefused.Reason.DATABASE_UNREACHABLE, "QUARKUS_DATASOURCE_JDBC_URL");
     }
 
     @Test void theBuildForTheEmbeddedDatabaseRefusesAServersAddress() throws Exception {
         Assumptions.assumeTrue(Launched.isPackaged());
         try (var launched = Launched.in(folder, environment())) {
-            assertThat(launched.exitCode()).isEqualTo(Refusal.Reason.DATABASE_UNREACHABLE.exitCode);
+            assertThat(launched.exitCode()).isEqualTo(StartRefused.Reason.DATABASE_UNREACHABLE.exitCode);
             assertThat(launched.err()).singleElement().asString().contains("-Dquarkus.profile=postgres,prod");
         }
     }

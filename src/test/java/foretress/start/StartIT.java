@@ -37,7 +37,7 @@ class StartIT {
         }
     }
 
-    private void refused(Map<String, String> environment, Refusal.Reason reason, String... parts) throws Exception {
+    private void refused(Map<String, String> environment, StartRefused.Reason reason, String... parts) throws Exception {
         try (var launched = Launched.in(folder, environment)) {
             assertThat(launched.exitCode()).as("%s %s", launched.out(), launched.err()).isEqualTo(reason.exitCode);
             assertThat(launched.err()).singleElement().asString().contains(parts);
@@ -92,7 +92,7 @@ class StartIT {
     @Test @DisplayName("R5: a database that has no time is a sentence, not a stack trace")
     void aDatabaseThatHasNoTime() throws Exception {
         startedOnce();
-        refused(Map.of("QUARKUS_DATASOURCE_JDBC_ACQUISITION_TIMEOUT", "PT0.000001S"), Refusal.Reason.TOO_BUSY, "too busy", "Nothing was changed");
+        refused(Map.of("QUARKUS_DATASOURCE_JDBC_ACQUISITION_TIMEOUT", "PT0.000001S"), StartRefused.Reason.TOO_BUSY, "too busy", "Nothing was changed");
     }
 
     @Test @DisplayName("R5: an ordinary end signal writes no complaint, whatever the clockwork was doing")
@@ -130,13 +130,13 @@ class StartIT {
 
     @Test void aPortInUse() throws Exception {
         try (var other = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
-            refused(Map.of("QUARKUS_HTTP_PORT", Integer.toString(other.getLocalPort())), Refusal.Reason.PORT_IN_USE, "Port " + other.getLocalPort());
+            refused(Map.of("QUARKUS_HTTP_PORT", Integer.toString(other.getLocalPort())), StartRefused.Reason.PORT_IN_USE, "Port " + other.getLocalPort());
         }
     }
 
     @Test void aDatabaseInUse() throws Exception {
         try (var launched = Launched.in(folder, NOTHING).untilReady()) {
-            refused(NOTHING, Refusal.Reason.DATABASE_LOCKED, "in use by another process");
+            refused(NOTHING, StartRefused.Reason.DATABASE_LOCKED, "in use by another process");
             assertThat(launched.get("/q/health/ready").statusCode()).isEqualTo(200);
         }
     }
@@ -149,7 +149,7 @@ class StartIT {
             bytes.write(new byte[(int) bytes.length() - 4096]);
         }
         var before = Files.readAllBytes(file);
-        refused(NOTHING, Refusal.Reason.DATABASE_DAMAGED, "is damaged", "backup");
+        refused(NOTHING, StartRefused.Reason.DATABASE_DAMAGED, "is damaged", "backup");
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
     }
 
@@ -158,7 +158,7 @@ class StartIT {
     void aMissingKey(String name) throws Exception {
         startedOnce();
         Files.delete(key(name));
-        refused(NOTHING, Refusal.Reason.KEY_MISSING, name);
+        refused(NOTHING, StartRefused.Reason.KEY_MISSING, name);
         assertThat(key(name)).doesNotExist();
     }
 
@@ -167,13 +167,13 @@ class StartIT {
     void aWrongKey(String name) throws Exception {
         startedOnce();
         Files.writeString(key(name), Base64.getEncoder().encodeToString(new byte[32]));
-        refused(NOTHING, Refusal.Reason.KEY_WRONG, "not the one");
+        refused(NOTHING, StartRefused.Reason.KEY_WRONG, "not the one");
     }
 
     @Test void aSessionKeyTooShort() throws Exception {
         startedOnce();
         Files.writeString(key("session.key"), Base64.getEncoder().encodeToString(new byte[12]));
-        refused(NOTHING, Refusal.Reason.KEY_TOO_SHORT, "12 bytes", "needs 32");
+        refused(NOTHING, StartRefused.Reason.KEY_TOO_SHORT, "12 bytes", "needs 32");
     }
 
     @Test void aLostSessionKeyOnlySignsEverybodyOut() throws Exception {
@@ -203,7 +203,7 @@ class StartIT {
         var environment = new HashMap<>(Map.of("QUARKUS_HTTP_HOST", host));
         if (address != null) environment.put("FORETRESS_PUBLIC_ADDRESS", address);
         if (proxies != null) environment.put("FORETRESS_TRUSTED_PROXIES", proxies);
-        refused(environment, Refusal.Reason.ADDRESS, part);
+        refused(environment, StartRefused.Reason.ADDRESS, part);
         assertThat(folder.resolve("data")).doesNotExist();
     }
 
@@ -218,23 +218,23 @@ class StartIT {
     }
 
     @Test void aSettingThatCannotBeRead() throws Exception {
-        refused(Map.of("QUARKUS_HTTP_PORT", "80 80"), Refusal.Reason.SETTING, "quarkus.http.port");
+        refused(Map.of("QUARKUS_HTTP_PORT", "80 80"), StartRefused.Reason.SETTING, "quarkus.http.port");
     }
 
     @Test void theDemoIsNeverMixedIntoARealSalon() throws Exception {
         startedOnce();
-        refused(Map.of("FORETRESS_DEMO", "1", "FORETRESS_DATA", "data"), Refusal.Reason.DEMO_MIXED, "belongs to a real salon");
+        refused(Map.of("FORETRESS_DEMO", "1", "FORETRESS_DATA", "data"), StartRefused.Reason.DEMO_MIXED, "belongs to a real salon");
     }
 
     @Test void norARealSalonIntoTheDemo() throws Exception {
         starts(Map.of("FORETRESS_DEMO", "1"));
         assertThat(folder.resolve("demo-data/foretress.mv.db")).exists();
-        refused(Map.of("FORETRESS_DATA", "demo-data"), Refusal.Reason.DEMO_MIXED, "invented salon");
+        refused(Map.of("FORETRESS_DATA", "demo-data"), StartRefused.Reason.DEMO_MIXED, "invented salon");
     }
 
     @Test void aFolderThatCannotBeOne() throws Exception {
         Files.writeString(folder.resolve("data"), "a file stands in the way");
-        refused(NOTHING, Refusal.Reason.FOLDER, "cannot be used");
+        refused(NOTHING, StartRefused.Reason.FOLDER, "cannot be used");
     }
 
     /** B28: else every try could claim to come from somewhere else, and the brake would never bite. */

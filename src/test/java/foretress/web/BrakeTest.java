@@ -3,7 +3,7 @@ package foretress.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.MovedClock;
-import foretress.web.Brake.Door;
+import foretress.web.RateLimiter.Door;
 import java.time.Duration;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
@@ -12,33 +12,33 @@ import org.junit.jupiter.api.Test;
 @DisplayName("B10, R62: guessing is slowed, nobody is shut out")
 class BrakeTest {
     private final MovedClock clock = new MovedClock();
-    private final Brake brake = new Brake(40, 40, clock);
+    private final RateLimiter brake = new RateLimiter(40, 40, clock);
 
     private Duration taken(String secret) {
         return brake.guess(secret).orElse(Duration.ZERO);
     }
 
     @Test void theFirstFewTriesAreFree() {
-        for (int i = 0; i < Brake.FREE_TRIES; i++) assertThat(taken("petra")).isZero();
+        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) assertThat(taken("petra")).isZero();
         assertThat(taken("petra")).isPositive();
         assertThat(taken("juno")).isZero();
     }
 
     @Test void eachFurtherFailureWaitsTwiceAsLongUpToAQuarterOfAnHour() {
-        assertThat(Brake.wait(Brake.FREE_TRIES - 1)).isZero();
-        assertThat(Brake.wait(Brake.FREE_TRIES)).isEqualTo(Duration.ofSeconds(1));
-        assertThat(Brake.wait(Brake.FREE_TRIES + 1)).isEqualTo(Duration.ofSeconds(2));
-        assertThat(Brake.wait(Brake.FREE_TRIES + 9)).isEqualTo(Duration.ofSeconds(512));
-        assertThat(Brake.wait(Brake.FREE_TRIES + 10)).isEqualTo(Brake.LONGEST_WAIT);
-        assertThat(Brake.wait(Integer.MAX_VALUE)).isEqualTo(Brake.LONGEST_WAIT);
+        assertThat(RateLimiter.wait(RateLimiter.FREE_TRIES - 1)).isZero();
+        assertThat(RateLimiter.wait(RateLimiter.FREE_TRIES)).isEqualTo(Duration.ofSeconds(1));
+        assertThat(RateLimiter.wait(RateLimiter.FREE_TRIES + 1)).isEqualTo(Duration.ofSeconds(2));
+        assertThat(RateLimiter.wait(RateLimiter.FREE_TRIES + 9)).isEqualTo(Duration.ofSeconds(512));
+        assertThat(RateLimiter.wait(RateLimiter.FREE_TRIES + 10)).isEqualTo(RateLimiter.LONGEST_WAIT);
+        assertThat(RateLimiter.wait(Integer.MAX_VALUE)).isEqualTo(RateLimiter.LONGEST_WAIT);
     }
 
     @Test void theRightOneStartsAfresh() {
-        for (int i = 0; i < Brake.FREE_TRIES; i++) taken("petra");
+        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) taken("petra");
         clock.move(Duration.ofSeconds(2));
         assertThat(taken("petra")).isZero();
         brake.passed("petra");
-        for (int i = 0; i < Brake.FREE_TRIES; i++) assertThat(taken("petra")).isZero();
+        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) assertThat(taken("petra")).isZero();
     }
 
     @Test void oneNetworkHasSoManyTriesInTenMinutes() {
@@ -70,11 +70,11 @@ class BrakeTest {
     /** B10 bounds wrong tries in a row at a hundred before something else is asked; here they would take over a day. */
     @Test void aHundredWrongTriesTakeMoreThanHalfADay() {
         var all = Duration.ZERO;
-        for (int i = 1; i <= 100; i++) all = all.plus(Brake.wait(i));
+        for (int i = 1; i <= 100; i++) all = all.plus(RateLimiter.wait(i));
         assertThat(all).isGreaterThan(Duration.ofHours(12));
     }
 
     @Test void theRefusalSaysWhenToComeAgain() {
-        assertThat(Brake.tooOften(Duration.ofMillis(2_500)).getResponse().getHeaderString("Retry-After")).isEqualTo("3");
+        assertThat(RateLimiter.tooOften(Duration.ofMillis(2_500)).getResponse().getHeaderString("Retry-After")).isEqualTo("3");
     }
 }

@@ -39,7 +39,7 @@ class FormTokensTest {
         try (Stream<Path> files = Files.walk(Path.of("templates"))) {
             for (var file : files.filter(f -> f.toString().endsWith(".html")).toList())
                 PASSWORD.matcher(Files.readString(file)).results().map(m -> name.matcher(m.group())).filter(m -> m.find())
-                    .forEach(m -> assertThat(Kept.SECRETS).as(file.toString()).contains(m.group(1)));
+                    .forEach(m -> assertThat(UnsentForm.SECRETS).as(file.toString()).contains(m.group(1)));
         }
     }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.Listening;
 import foretress.Visitor;
-import foretress.running.Told;
+import foretress.running.LoggableFailure;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
 import jakarta.inject.Inject;
@@ -44,9 +44,9 @@ class LogsTest {
             var failure = complaint(() -> statement.execute("insert into mark (name, said) values ('" + CANARY + "', '')"));
             statement.execute("delete from mark where name = '" + CANARY + "'");
             assertThat(failure.getMessage()).contains(CANARY);
-            assertThat(Told.of(new IllegalStateException("kept " + CANARY, failure))).hasMessageNotContaining(CANARY)
+            assertThat(LoggableFailure.of(new IllegalStateException("kept " + CANARY, failure))).hasMessageNotContaining(CANARY)
                 .cause().hasMessageContaining("SQL state 23505").hasMessageNotContaining(CANARY);
-            assertThat(Told.of(failure).getStackTrace()).isEqualTo(failure.getStackTrace());
+            assertThat(LoggableFailure.of(failure).getStackTrace()).isEqualTo(failure.getStackTrace());
         }
     }
 
@@ -65,7 +65,7 @@ class LogsTest {
 
     @Test void anyOtherFailureIsToldWhole() {
         var failure = new IllegalStateException("no such zone");
-        assertThat(Told.of(failure)).isSameAs(failure);
+        assertThat(LoggableFailure.of(failure)).isSameAs(failure);
     }
 
     @Test void theAccessLogMasksWhatOpensSomething() {

@@ -1,0 +1,250 @@
+package foretress.bench;
+
+import foretress.visit.Client;
+import foretress.visit.Visit;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.AttributeConverter;
+import jakarta.persistence.Column;
+import jakarta.persistence.Convert;
+import jakarta.persistence.Converter;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.UnaryOperator;
+
+/** One test at the bench. What was measured is sealed; one entered in error is struck out and stays. */
+@Entity
+@Table(name = "bench_test")
+public class BenchRecord extends PanacheEntityBase {
+    /** MADE: prepared, nothing waits; RUNNING: its clock runs; ENDED: taken down, or done at once. */
+    public enum State { MADE, RUNNING, ENDED }
+
+    @Id
+    private UUID id;
+    @Column(name = "client_id")
+    private UUID clientId;
+    @Column(name = "visit_id")
+    private UUID visitId;
+    @Convert(converter = KindCode.class)
+    private BenchTestKind kind;
+    @Enumerated(EnumType.STRING)
+    private State state;
+    private String submission;
+    @Column(name = "made_at")
+    private Instant madeAt;
+    @Column(name = "made_by")
+    private UUID madeBy;
+    @Column(name = "started_at")
+    private Instant startedAt;
+    @Column(name = "started_ran")
+    private Long startedRan;
+    @Column(name = "started_steady")
+    private Long startedSteady;
+    /** How long it takes, in seconds; 0 where nothing is waited for. */
+    @Column(name = "wait_seconds")
+    private int waitSeconds;
+    @Column(name = "ended_at")
+    private Instant endedAt;
+    @Column(name = "ended_by")
+    private UUID endedBy;
+    @Column(name = "lasted_ran")
+    private Long lastedRan;
+    @Column(name = "lasted_steady")
+    private Long lastedSteady;
+    @Column(columnDefinition = "text")
+    private String body;
+    @Column(columnDefinition = "text")
+    private String told;
+    @Column(name = "struck_at")
+    private Instant struckAt;
+    @Column(name = "struck_by")
+    private UUID struckBy;
+    @Column(name = "struck_why", columnDefinition = "text")
+    private String struckWhy;
+    @Version
+    private int version;
+
+    protected BenchRecord() {}
+
+    /** A test prepared; one whose clock never runs is done at once. What was measured is kept right after. */
+    BenchRecord(Visit visit, BenchTestKind kind, String submission, UUID by, Instant now) {
+        this.id = UUID.randomUUID();
+        this.visitId = visit.id;
+        this.clientId = visit.client.id;
+        this.kind = kind;
+        this.state = kind.isWatched() ? State.MADE : State.ENDED;
+        this.submission = submission;
+        this.madeAt = now;
+        this.madeBy = by;
+    }
+
+    /**
+     * Its clock runs from here on.
+     *
+     * @throws IllegalStateException when it ran already, or was struck out
+     */
+    void start(Run now, Instant at, int seconds) {
+        if (state != State.MADE || struck()) {
+            throw new IllegalStateException("only what is prepared is started, not what is " + state);
+        }
+        this.state = State.RUNNING;
+        this.startedAt = at;
+        this.startedRan = now.ranMillis();
+        this.startedSteady = now.steadyMillis();
+        this.waitSeconds = seconds;
+    }
+
+    /** Its clock stands still from here on. */
+    void end(Run now, Instant at, UUID by) {
+        Run lasted = started().map(now::since).orElse(Run.NONE);
+        this.lastedRan = lasted.ranMillis();
+        this.lastedSteady = lasted.steadyMillis();
+        this.state = State.ENDED;
+        this.endedAt = at;
+        this.endedBy = by;
+    }
+
+    /** Entered in error: it says nothing any more. */
+    void strike(UUID by, Instant now, UnaryOperator<String> seal) {
+        this.struckAt = now;
+        this.struckBy = by;
+        this.struckWhy = seal.apply(place("struck_why"));
+    }
+
+    void measured(UnaryOperator<String> seal) {
+        this.body = seal.apply(place("body"));
+    }
+
+    /** What the client had told of the hair by then. */
+    void toldBy(UnaryOperator<String> seal) {
+        this.told = seal.apply(place("told"));
+    }
+
+    public Optional<Instant> startedAt() {
+        return Optional.ofNullable(startedAt);
+    }
+
+    public Optional<Instant> endedAt() {
+        return Optional.ofNullable(endedAt);
+    }
+
+    public Optional<UUID> endedBy() {
+        return Optional.ofNullable(endedBy);
+    }
+
+    public Optional<Instant> struckAt() {
+        return Optional.ofNullable(struckAt);
+    }
+
+    public Optional<UUID> struckBy() {
+        return Optional.ofNullable(struckBy);
+    }
+
+    public boolean struck() {
+        return struckAt != null;
+    }
+
+    Optional<Run> started() {
+        return startedRan == null ? Optional.empty() : Optional.of(new Run(startedRan, startedSteady));
+    }
+
+    Optional<Run> lasted() {
+        return lastedRan == null ? Optional.empty() : Optional.of(new Run(lastedRan, lastedSteady));
+    }
+
+    /** When it was begun: put into the dish, or else made. */
+    public Instant begun() {
+        return startedAt().orElse(madeAt);
+    }
+
+    String place(String column) {
+        return "bench_test." + column + "." + id;
+    }
+
+    static Optional<BenchRecord> one(UUID visitId, UUID id) {
+        return find("id = ?1 and visitId = ?2", id, visitId).firstResultOptional();
+    }
+
+    static Optional<BenchRecord> sent(UUID visitId, String submission) {
+        return find("visitId = ?1 and submission = ?2", visitId, submission).firstResultOptional();
+    }
+
+    static List<BenchRecord> ofClient(UUID clientId) {
+        return list("clientId in " + Client.SAME_PERSON + " order by madeAt desc, id", clientId);
+    }
+
+    static List<BenchRecord> ofVisit(UUID visitId) {
+        return list("visitId = ?1 order by madeAt desc, id", visitId);
+    }
+
+    static List<BenchRecord> running() {
+        return list("state = ?1 and struckAt is null order by startedAt, id", State.RUNNING);
+    }
+
+    /** The kind as its code. */
+    @Converter
+    public static class KindCode implements AttributeConverter<BenchTestKind, String> {
+        @Override public String convertToDatabaseColumn(BenchTestKind kind) {
+            return kind == null ? null : kind.code();
+        }
+
+        @Override public BenchTestKind convertToEntityAttribute(String code) {
+            return code == null ? null : BenchTestKind.of(code).orElseThrow(() -> new IllegalStateException("no such test: " + code));
+        }
+    }
+
+    public UUID id() {
+        return id;
+    }
+
+    public UUID clientId() {
+        return clientId;
+    }
+
+    public UUID visitId() {
+        return visitId;
+    }
+
+    public BenchTestKind kind() {
+        return kind;
+    }
+
+    public State state() {
+        return state;
+    }
+
+    public Instant madeAt() {
+        return madeAt;
+    }
+
+    public UUID madeBy() {
+        return madeBy;
+    }
+
+    public int waitSeconds() {
+        return waitSeconds;
+    }
+
+    String body() {
+        return body;
+    }
+
+    String told() {
+        return told;
+    }
+
+    String struckWhy() {
+        return struckWhy;
+    }
+
+    public int version() {
+        return version;
+    }
+}

@@ -1,0 +1,50 @@
+package foretress.intake;
+
+import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
+import foretress.salon.Salon;
+import foretress.web.ClientWords;
+import foretress.web.Language;
+import io.quarkus.qute.i18n.Localized;
+import io.quarkus.qute.i18n.MessageBundles;
+import jakarta.enterprise.context.RequestScoped;
+import java.time.ZonedDateTime;
+import java.util.Locale;
+
+/** The words of the client's language, for sentences made in code. */
+@RequestScoped
+class ClientLanguage {
+    private final Language language;
+    private final Knowledge knowledge;
+
+    ClientLanguage(Language language, Knowledge knowledge) {
+        this.language = language;
+        this.knowledge = knowledge;
+    }
+
+    ClientWords say() {
+        return MessageBundles.get(ClientWords.class, Localized.Literal.of(language.getTag()));
+    }
+
+    Words words() {
+        return knowledge.words(language.getTag());
+    }
+
+    Locale locale() {
+        return language.locale();
+    }
+
+    String day(ZonedDateTime moment) {
+        return Salon.the().dates(language.getTag()).full(moment);
+    }
+
+    String dayAndTime(ZonedDateTime moment) {
+        return Salon.the().dates(language.getTag()).fullAndHour(moment);
+    }
+
+    /** Who calls, and by when. */
+    String call(Care.Promise promise) {
+        String until = dayAndTime(promise.until().atZone(Salon.the().zoneId()));
+        return promise.name().isEmpty() ? say().care_call_desk(until) : say().care_call(promise.name(), until);
+    }
+}

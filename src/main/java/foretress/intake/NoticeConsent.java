@@ -1,0 +1,64 @@
+package foretress.intake;
+
+import foretress.assessment.Policy;
+import foretress.consent.ConsentInput;
+import foretress.consent.ConsentWords;
+import foretress.consent.Notice;
+import foretress.knowledge.Knowledge;
+import foretress.ledger.Ledger;
+import foretress.salon.Salon;
+import foretress.visit.Visit;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.util.UUID;
+
+/** The notice in the client's language, and what the client said to it. */
+@ApplicationScoped
+public class NoticeConsent {
+    private final Knowledge knowledge;
+    private final SalonWords salonWords;
+    private final Ledger ledger;
+    private final Clock clock;
+
+    NoticeConsent(Knowledge knowledge, SalonWords salonWords, Ledger ledger, Clock clock) {
+        this.knowledge = knowledge;
+        this.salonWords = salonWords;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    Notice of(String language) {
+        Salon salon = Salon.the();
+        Policy policy = knowledge.policy(salon.jurisdiction);
+        ConsentInput.Salon particulars = salonWords.of(salon, language);
+        return Notice.of(language, particulars, Notice.Terms.of(policy), ConsentWords.in(language));
+    }
+
+    /** Whether the client agreed that the salon holds their answers for this visit. */
+    public boolean given(UUID visitId) {
+        return HealthConsent.given(visitId);
+    }
+
+    /** The client agrees; from here on answers are kept. */
+    @Transactional
+    public void give(UUID visitId, String language) {
+        if (!HealthConsent.given(visitId)) {
+            keep(visitId, language, true);
+            ledger.note("client", "consent to hold health answers given", visitId.toString());
+        }
+    }
+
+    /** A refusal is noted without a word about health: the desk hands out the paper form. */
+    @Transactional
+    void refuse(UUID visitId, String language) {
+        if (!HealthConsent.refused(visitId)) {
+            keep(visitId, language, false);
+            ledger.note("client", "consent to hold health answers refused", visitId.toString());
+        }
+    }
+
+    private void keep(UUID visitId, String language, boolean given) {
+        new HealthConsent(Visit.findById(visitId), given, clock.instant(), of(language)).persist();
+    }
+}

@@ -1,0 +1,118 @@
+package foretress.intake;
+
+import foretress.questionnaire.FormReader;
+import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.Question;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One question as a page shows it: its words, what was said or typed before, and what needs a second look. What is absent is
+ * an empty text, which a template reads as nothing.
+ *
+ * @param alone it is the only one on the page, so that its words are the page's heading
+ * @param brief its short name, the label of a field
+ * @param none on the slip that leaves a list empty
+ * @param slips what one can choose, the ways of not saying at the end
+ * @param fields what the fields hold, by name
+ * @param entries treatments or medicines added so far, in words
+ * @param mistakes sentences by field name
+ */
+public record QuestionView(Question question, boolean alone, String ask, String hint, String why, String brief, String none, List<Slip> slips,
+                    Map<String, List<String>> fields, List<String> entries, Map<String, String> mistakes, Choices choices) {
+
+    /** One thing to choose: its code, the words on it, and whether it is chosen. */
+    public record Slip(String code, String label, boolean chosen) {}
+
+    /** Answers as short as this stand beside each other. */
+    private static final int SHORT_LETTERS = 14;
+
+    /** The same on a page that has a heading of its own. */
+    public QuestionView underAHeading() {
+        return new QuestionView(question, false, ask, hint, why, brief, none, slips, fields, entries, mistakes, choices);
+    }
+
+    public String id() {
+        return question.id();
+    }
+
+    public String kind() {
+        return question.kind().name();
+    }
+
+    public String inputKind() {
+        return question.kind() == Kind.SEVERAL_OF ? "checkbox" : "radio";
+    }
+
+    /** How the slips lie: short answers in a row where several questions share a page, else below each other. */
+    public String look() {
+        boolean brief = slips.size() <= 3 && slips.stream().allMatch(s -> s.label().length() <= SHORT_LETTERS);
+        return brief && !alone ? "pairs" : slips.size() > 5 ? "lists" : "";
+    }
+
+    /** The ways of not saying, for questions whose answer is typed. */
+    public List<Slip> unsaid() {
+        return slips.stream().filter(s -> s.code().equals(Question.DONT_KNOW) || s.code().equals(Question.RATHER_NOT_SAY)).toList();
+    }
+
+    /** What one can choose besides not saying. */
+    public List<Slip> offered() {
+        return slips.stream().filter(s -> !unsaid().contains(s)).toList();
+    }
+
+    public int longest() {
+        return question.kind() == Kind.INGREDIENTS ? FormReader.LONGEST_INGREDIENTS : FormReader.LONGEST_NOTE;
+    }
+
+    public String name(String part) {
+        return part.isEmpty() ? id() : id() + "." + part;
+    }
+
+    public String name(String part, String piece) {
+        return name(part.isEmpty() ? piece : part + "." + piece);
+    }
+
+    public String value(String part) {
+        List<String> values = fields.getOrDefault(name(part), List.of());
+        return values.isEmpty() ? "" : values.get(0);
+    }
+
+    public String value(String part, String piece) {
+        return value(part.isEmpty() ? piece : part + "." + piece);
+    }
+
+    public boolean said(String part, String code) {
+        return fields.getOrDefault(name(part), List.of()).contains(code);
+    }
+
+    public boolean said(String part, String piece, String code) {
+        return said(part.isEmpty() ? piece : part + "." + piece, code);
+    }
+
+    /** The sentence beside a field, empty when it needs no second look. */
+    public String mistake(String part) {
+        return mistakes.getOrDefault(name(part), "");
+    }
+
+    public String mistake(String part, String piece) {
+        return mistake(part.isEmpty() ? piece : part + "." + piece);
+    }
+
+    public String text() {
+        return value("");
+    }
+
+    /** Kinds of treatment to choose from, the not known one among them. */
+    public List<Slip> choosable() {
+        return slips.stream().filter(s -> question.options().contains(s.code())).toList();
+    }
+
+    public boolean noneSaid() {
+        return fields.getOrDefault(id(), List.of()).contains(Question.NONE);
+    }
+
+    /** Whether the question as a whole can be left unsaid this way. */
+    public boolean offersUnsaid(String code) {
+        return code.equals(Question.DONT_KNOW) ? question.unsure() : question.personal();
+    }
+}

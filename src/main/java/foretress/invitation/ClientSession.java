@@ -1,0 +1,80 @@
+package foretress.invitation;
+
+import foretress.visit.Visit;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.UUID;
+
+/** One browser let in by birth date. Its cookie names it; only the hash of the cookie is kept. */
+@Entity
+@Table(name = "door")
+public class ClientSession extends PanacheEntityBase {
+    @Id
+    public UUID id;
+    @ManyToOne(fetch = FetchType.EAGER, optional = false)
+    @JoinColumn(name = "invitation_id")
+    Invitation invitation;
+    @ManyToOne(fetch = FetchType.EAGER, optional = false)
+    @JoinColumn(name = "visit_id")
+    public Visit visit;
+    @Column(name = "cookie_hash")
+    private String cookieHash;
+    public String language;
+    @Column(name = "opened_at")
+    Instant openedAt;
+    /** How many birth dates it took, the right one included. */
+    int tries;
+    /** Whether the first answers came through this door. */
+    private boolean began;
+    /** A code was shown; whoever was handed the salon's tablet needs none. */
+    @Column(name = "proved_by_code")
+    boolean provedByCode;
+    @Column(name = "closed_at")
+    private Instant closedAt;
+
+    protected ClientSession() {}
+
+    ClientSession(Invitation invitation, Token cookie, String language, int tries, Instant now) {
+        this.id = UUID.randomUUID();
+        this.invitation = invitation;
+        this.visit = invitation.visit;
+        this.cookieHash = cookie.hash();
+        this.language = language;
+        this.tries = tries;
+        this.openedAt = now;
+        this.provedByCode = invitation.handed;
+    }
+
+    /** The first answers come through this door. */
+    void begin() {
+        began = true;
+    }
+
+    /** The client reads this language from now on, here and in what is sent. */
+    void speak(String tag) {
+        visit.client.reads(tag);
+        language = tag;
+    }
+
+    /** Open until closed, the link's last day, or the end of the visit; a newer link does not shut it. */
+    boolean isOpen(Instant now) {
+        return closedAt == null && now.isBefore(invitation.expiresAt) && visit.state.isAhead();
+    }
+
+    /** Whether it was opened for the visit that this link is for, by the client's own browser. */
+    boolean leadsTo(Invitation link) {
+        return !invitation.handed && visit.id.equals(link.visit.id);
+    }
+
+    /** Whether this browser may see this visit's answers: there are none yet, it gave them, or a code was shown. */
+    boolean seesThisVisit() {
+        return began || provedByCode || !visit.state.hasAnswers();
+    }
+}

@@ -1,0 +1,34 @@
+package foretress.questionnaire;
+
+import java.util.List;
+
+/**
+ * One earlier treatment of the hair, as the client says it.
+ *
+ * @param what code from the question's {@code what} list, for example {@code box-dye}, {@code restorer}
+ * @param when when it was last done
+ * @param zone where on the hair, one of {@link #ZONES}
+ * @param by who did it, one of {@link #BY}
+ * @param often one of {@link #OFTEN}
+ * @param every how far apart, one of {@link #EVERY}; only asked when it was done more than once
+ * @param since when it was first done; only asked when it was done more than once
+ */
+public record SaidTreatment(String what, SaidDate when, String zone, String by, String often, String every, SaidDate since) {
+    public static final String DONT_KNOW = "dont-know";
+    public static final String ONCE = "once";
+    public static final List<String> ZONES = List.of("whole", "regrowth", "lengths-ends", "ends", "strands", DONT_KNOW);
+    public static final List<String> BY = List.of("home", "salon", DONT_KNOW);
+    public static final List<String> OFTEN = List.of(ONCE, "several", "regularly", DONT_KNOW);
+    public static final List<String> EVERY =
+        List.of("weekly", "4-weeks", "6-weeks", "8-weeks", "12-weeks", "few-a-year", "yearly", DONT_KNOW);
+
+    /** How far apart and since when were not said. */
+    public SaidTreatment(String what, SaidDate when, String zone, String by, String often) {
+        this(what, when, zone, by, often, DONT_KNOW, new SaidDate.NotKnown());
+    }
+
+    /** Done more than once, or nobody knows. */
+    public boolean repeated() {
+        return !often.equals(ONCE);
+    }
+}

@@ -1,0 +1,107 @@
+package foretress.skintest;
+
+import foretress.visit.Client;
+import foretress.visit.Visit;
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.UnaryOperator;
+
+/** A skin test that was put on. */
+@Entity
+@Table(name = "skin_test")
+class TestApplied extends PanacheEntityBase {
+    @Id private UUID id;
+    private UUID submission;
+    @Column(name = "client_id") private UUID clientId;
+    @Column(name = "visit_id") private UUID visitId;
+    /** The product line as its leaflet was on that day. */
+    @Column(name = "line_version") private UUID lineVersion;
+    @Column(name = "consent_id") private UUID consentId;
+    @Column(name = "applied_at") private Instant appliedAt;
+    @Column(name = "applied_by") private UUID appliedBy;
+    @Column(name = "readable_from") private Instant readableFrom;
+    @Column(name = "reminded_at") private Instant remindedAt;
+    @Column(columnDefinition = "text") private String body;
+
+    protected TestApplied() {}
+
+    /**
+     * A test put on now.
+     *
+     * @param agreed the signed consent it uses up
+     * @param wait how long before it may be read, not negative
+     * @param seal seals how it was made for the place it is given
+     */
+    TestApplied(UUID submission, Visit visit, UUID lineVersion, TestAgreement agreed, UUID staff, Instant now, Duration wait, UnaryOperator<String> seal) {
+        if (wait.isNegative()) {
+            throw new IllegalArgumentException("read before it was put on: " + wait);
+        }
+        this.id = UUID.randomUUID();
+        this.submission = submission;
+        this.clientId = visit.client.id;
+        this.visitId = visit.id;
+        this.lineVersion = lineVersion;
+        this.appliedAt = now;
+        this.appliedBy = staff;
+        this.readableFrom = now.plus(wait);
+        this.body = seal.apply(place());
+        this.consentId = agreed.use(id);
+    }
+
+    String place() {
+        return "skin_test.body." + id;
+    }
+
+    static Optional<TestApplied> submitted(UUID submission) {
+        return find("submission", submission).firstResultOptional();
+    }
+
+    static Optional<TestApplied> byId(UUID id) {
+        return findByIdOptional(id);
+    }
+
+    /** The newest first; those of records merged into this one are among them. */
+    static List<TestApplied> ofClient(UUID clientId) {
+        return list("clientId in " + Client.SAME_PERSON + " order by appliedAt desc, id", clientId);
+    }
+
+    UUID id() {
+        return id;
+    }
+
+    UUID clientId() {
+        return clientId;
+    }
+
+    UUID visitId() {
+        return visitId;
+    }
+
+    UUID lineVersion() {
+        return lineVersion;
+    }
+
+    Instant appliedAt() {
+        return appliedAt;
+    }
+
+    UUID appliedBy() {
+        return appliedBy;
+    }
+
+    Instant readableFrom() {
+        return readableFrom;
+    }
+
+    String body() {
+        return body;
+    }
+}

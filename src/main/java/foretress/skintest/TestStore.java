@@ -1,0 +1,33 @@
+package foretress.skintest;
+
+import jakarta.inject.Singleton;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Tests read from the store and opened. */
+@Singleton
+class TestStore {
+    private final Sealing sealing;
+
+    TestStore(Sealing sealing) {
+        this.sealing = sealing;
+    }
+
+    /** The newest first. */
+    List<TestFile> ofClient(UUID clientId) {
+        return TestApplied.ofClient(clientId).stream().map(this::told).toList();
+    }
+
+    List<TestFile> ofVisit(UUID clientId, UUID visitId) {
+        return ofClient(clientId).stream().filter(told -> told.test().visitId().equals(visitId)).toList();
+    }
+
+    Optional<TestFile> find(UUID id) {
+        return TestApplied.byId(id).map(this::told);
+    }
+
+    TestFile told(TestApplied test) {
+        return new TestFile(test, sealing.made(test), SkinTestEntry.ofTest(test.id()).stream().map(entry -> new TestFile.Seen(entry, sealing.look(entry))).toList());
+    }
+}
