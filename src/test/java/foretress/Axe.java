@@ -44,8 +44,10 @@ public final class Axe {
     }
 
     private static List<String> run(Page page, Map<String, Object> options) {
-        if (page.frames().size() > 1) throw new IllegalStateException("%s has frames, which this does not look into".formatted(page.url()));
-        if (!(Boolean) page.evaluate("() => 'axe' in window")) page.evaluate(SCRIPT);
+        if (page.frames().size() > 1)
+            throw new IllegalStateException("%s has frames, which this does not look into".formatted(page.url()));
+        if (!(Boolean) page.evaluate("() => 'axe' in window"))
+            page.evaluate(SCRIPT);
         return ((List<?>) page.evaluate(RUN, options)).stream().map(found -> page.url() + ": " + found).toList();
     }
 

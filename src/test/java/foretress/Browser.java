@@ -17,8 +17,9 @@ import org.junit.jupiter.api.Assumptions;
  * so that a green build always means that pages were really opened.
  */
 public final class Browser implements AutoCloseable {
-    private static final List<String> QUIET = List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-        "--disable-background-networking", "--disable-component-update", "--disable-sync");
+    private static final List<String> QUIET =
+        List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+            "--disable-background-networking", "--disable-component-update", "--disable-sync");
 
     private final Playwright playwright;
     private final com.microsoft.playwright.Browser chromium;
@@ -27,25 +28,31 @@ public final class Browser implements AutoCloseable {
         Map<String, String> env = new HashMap<>(System.getenv());
         env.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
         playwright = Playwright.create(new Playwright.CreateOptions().setEnv(env));
-        chromium = playwright.chromium().launch(new BrowserType.LaunchOptions().setExecutablePath(executable).setArgs(QUIET));
+        chromium =
+            playwright.chromium().launch(new BrowserType.LaunchOptions().setExecutablePath(executable).setArgs(QUIET));
     }
 
     /** Opens Chromium, or skips the calling test with a sentence that says why. */
     public static Browser open() {
-        Optional<Path> executable = Stream.of(System.getProperty("chromium"), System.getenv("CHROMIUM"), "/usr/bin/chromium",
+        Optional<Path> executable = Stream
+            .of(System.getProperty("chromium"), System.getenv("CHROMIUM"), "/usr/bin/chromium",
                 "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
             .filter(p -> p != null && Files.isExecutable(Path.of(p))).map(Path::of).findFirst();
         if (executable.isEmpty() && "true".equals(System.getenv("CI"))) {
-            throw new AssertionError("No Chromium: install Debian's package chromium, or name one with -Dchromium=/path");
+            throw new AssertionError(
+                "No Chromium: install Debian's package chromium, or name one with -Dchromium=/path");
         }
-        Assumptions.assumeTrue(executable.isPresent(), "SKIPPED: no Chromium on this machine (install chromium, or -Dchromium=/path)");
+        Assumptions.assumeTrue(executable.isPresent(),
+            "SKIPPED: no Chromium on this machine (install chromium, or -Dchromium=/path)");
         return new Browser(executable.get());
     }
 
     /** A phone of 390×844 CSS px with touch. */
     public BrowserContext phone(String base, boolean scripts) {
-        return chromium.newContext(new com.microsoft.playwright.Browser.NewContextOptions().setBaseURL(base).setIsMobile(true)
-            .setHasTouch(true).setViewportSize(390, 844).setDeviceScaleFactor(2).setLocale("en-GB").setJavaScriptEnabled(scripts));
+        return chromium
+            .newContext(new com.microsoft.playwright.Browser.NewContextOptions().setBaseURL(base).setIsMobile(true)
+                .setHasTouch(true).setViewportSize(390, 844).setDeviceScaleFactor(2).setLocale("en-GB")
+                .setJavaScriptEnabled(scripts));
     }
 
     /** A tablet of 1024×768 CSS px. */

@@ -24,12 +24,14 @@ class DocsTest {
     private static final Path TOP = Path.of("");
     private static final Path PICTURES = Path.of("docs/pictures");
     /** Made by a run or kept by an editor: no part of the project. */
-    private static final Set<String> NOT_OURS = Set.of("target", "data", "demo-data", "dev-data", ".git", ".tools", ".idea", ".vscode");
+    private static final Set<String> NOT_OURS =
+        Set.of("target", "data", "demo-data", "dev-data", ".git", ".tools", ".idea", ".vscode");
     private static final Pattern LINK = Pattern.compile("!?\\[[^\\]]*]\\(([^)\\s]+)\\)");
     private static final Pattern CODE = Pattern.compile("(?ms)^```.*?^```|`[^`\n]*`");
     private static final Pattern HEADING = Pattern.compile("(?m)^#+ (.+)$");
     static Stream<Path> pages() {
-        return Stream.concat(Stream.of("README.md", "DEVELOPERS.md").map(Path::of).filter(Files::exists), files(Path.of("docs"), ".md"));
+        return Stream.concat(Stream.of("README.md", "DEVELOPERS.md").map(Path::of).filter(Files::exists),
+            files(Path.of("docs"), ".md"));
     }
 
     @ParameterizedTest
@@ -41,12 +43,14 @@ class DocsTest {
     @ParameterizedTest
     @MethodSource("pages")
     void everyPictureIsThere(Path page) {
-        Assumptions.assumeTrue(Files.isDirectory(PICTURES), "NOT TRIED: no pictures were taken yet, there is no " + PICTURES);
+        Assumptions.assumeTrue(Files.isDirectory(PICTURES),
+            "NOT TRIED: no pictures were taken yet, there is no " + PICTURES);
         assertThat(dead(page)).filteredOn(DocsTest::isPicture).as("%s shows nothing for", page).isEmpty();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "[a](no-such.md)", "![a](no-such.png)", "[a](there.md#no-such-heading)", "[a](#no-such-heading)", "[a](../../etc/hosts)" })
+    @ValueSource(strings = { "[a](no-such.md)", "![a](no-such.png)", "[a](there.md#no-such-heading)",
+        "[a](#no-such-heading)", "[a](../../etc/hosts)" })
     void aDeadLinkIsFound(String planted, @TempDir Path folder) throws IOException {
         Files.writeString(folder.resolve("there.md"), "# Some heading, here\n");
         var page = Files.writeString(folder.resolve("page.md"), planted);
@@ -82,14 +86,17 @@ class DocsTest {
     /** A heading's address: small letters, blanks as hyphens, nothing else but letters, digits, hyphens and underscores. */
     private static List<String> anchors(Path page) {
         return HEADING.matcher(text(page)).results()
-            .map(found -> found.group(1).strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N} _-]", "").replace(' ', '-')).toList();
+            .map(found -> found.group(1).strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N} _-]", "")
+                .replace(' ', '-'))
+            .toList();
     }
 
     /** Pictures and fonts hold no sentences; what is no text reads as nothing. */
     private static String text(Path file) {
         try {
             var bytes = Files.readAllBytes(file);
-            return new String(bytes, StandardCharsets.ISO_8859_1).indexOf('\0') >= 0 ? "" : new String(bytes, StandardCharsets.UTF_8);
+            return new String(bytes, StandardCharsets.ISO_8859_1).indexOf('\0') >= 0 ? ""
+                : new String(bytes, StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -99,9 +106,12 @@ class DocsTest {
         var found = new ArrayList<Path>();
         try (var inside = Files.list(folder)) {
             for (var path : inside.sorted().toList()) {
-                if (NOT_OURS.contains(path.getFileName().toString())) continue;
-                if (Files.isDirectory(path)) files(path, ending).forEach(found::add);
-                else if (path.getFileName().toString().endsWith(ending)) found.add(path);
+                if (NOT_OURS.contains(path.getFileName().toString()))
+                    continue;
+                if (Files.isDirectory(path))
+                    files(path, ending).forEach(found::add);
+                else if (path.getFileName().toString().endsWith(ending))
+                    found.add(path);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

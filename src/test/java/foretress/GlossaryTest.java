@@ -28,21 +28,23 @@ class GlossaryTest {
 
     @Test
     void everyClassNamedIsThere() {
-        assertThat(named).hasSizeGreaterThan(40).allSatisfy(name ->
-            assertThat(MAIN.resolve(name.group(1)).resolve(name.group(2) + ".java")).exists());
+        assertThat(named).hasSizeGreaterThan(40)
+            .allSatisfy(name -> assertThat(MAIN.resolve(name.group(1)).resolve(name.group(2) + ".java")).exists());
     }
 
     @Test
     void noTwoClassesOfTheProgramShareAName() throws IOException {
         try (var files = Files.walk(MAIN)) {
-            assertThat(files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".java"))).doesNotHaveDuplicates();
+            assertThat(files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".java")))
+                .doesNotHaveDuplicates();
         }
     }
 
     @Test
     void noClassOfTheProgramIsTakenForATest() throws IOException {
         try (var files = Files.walk(MAIN)) {
-            assertThat(files.map(file -> file.getFileName().toString())).noneMatch(name -> name.matches(".*Tests?\\.java"));
+            assertThat(files.map(file -> file.getFileName().toString()))
+                .noneMatch(name -> name.matches(".*Tests?\\.java"));
         }
     }
 }

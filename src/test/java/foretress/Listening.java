@@ -22,9 +22,11 @@ public class Listening extends Handler implements AutoCloseable {
         root.addHandler(this);
     }
 
-    @Override public void publish(LogRecord record) {
+    @Override
+    public void publish(LogRecord record) {
         var trace = new StringWriter();
-        if (record.getThrown() != null) record.getThrown().printStackTrace(new PrintWriter(trace));
+        if (record.getThrown() != null)
+            record.getThrown().printStackTrace(new PrintWriter(trace));
         heard.add(new PatternFormatter("%p %c %s").format(ExtLogRecord.wrap(record)) + " " + trace);
     }
 
@@ -34,9 +36,11 @@ public class Listening extends Handler implements AutoCloseable {
         }
     }
 
-    @Override public void flush() {}
+    @Override
+    public void flush() {}
 
-    @Override public void close() {
+    @Override
+    public void close() {
         root.removeHandler(this);
     }
 }

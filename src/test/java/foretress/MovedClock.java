@@ -29,16 +29,19 @@ public class MovedClock extends Clock {
         stopped = null;
     }
 
-    @Override public Instant instant() {
+    @Override
+    public Instant instant() {
         Instant still = stopped;
         return (still == null ? Instant.now() : still).plus(ahead);
     }
 
-    @Override public ZoneId getZone() {
+    @Override
+    public ZoneId getZone() {
         return ZoneOffset.UTC;
     }
 
-    @Override public Clock withZone(ZoneId zone) {
+    @Override
+    public Clock withZone(ZoneId zone) {
         return Clock.offset(Clock.system(zone), ahead);
     }
 }

@@ -21,9 +21,12 @@ class OneOfEachTest {
         Pattern pattern = Pattern.compile(regex);
         List<String> found = new ArrayList<>();
         try (Stream<Path> files = Files.walk(MAIN)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".java") && !home.contains(MAIN.relativize(f).toString())).toList()) {
+            for (Path file : files
+                .filter(f -> f.toString().endsWith(".java") && !home.contains(MAIN.relativize(f).toString()))
+                .toList()) {
                 List<String> lines = Files.readAllLines(file);
-                for (int i = 0; i < lines.size(); i++) if (pattern.matcher(lines.get(i)).find()) found.add(file + ":" + (i + 1) + " " + lines.get(i).strip());
+                for (int i = 0; i < lines.size(); i++) if (pattern.matcher(lines.get(i)).find())
+                    found.add(file + ":" + (i + 1) + " " + lines.get(i).strip());
             }
         }
         return found;
@@ -36,7 +39,8 @@ class OneOfEachTest {
 
     @Test
     void whatNobodyMayGuessIsMadeInOnePlace() throws IOException {
-        assertThat(elsewhere("\\.nextBytes\\(", Set.of("web/RandomText.java", "salon/PasswordHash.java", "start/KeyFolder.java")))
+        assertThat(elsewhere("\\.nextBytes\\(",
+            Set.of("web/RandomText.java", "salon/PasswordHash.java", "start/KeyFolder.java")))
             .as("salts and keys are no tokens").isEmpty();
     }
 
@@ -52,13 +56,15 @@ class OneOfEachTest {
 
     @Test
     void recordsAreSealedAsJsonInOnePlace() throws IOException {
-        assertThat(elsewhere("(eal|open)\\w*\\(.*(writeValue|readValue)|(writeValue|readValue)\\w*\\(.*\\.open\\(", Set.of("vault/SealedJson.java"))).isEmpty();
+        assertThat(elsewhere("(eal|open)\\w*\\(.*(writeValue|readValue)|(writeValue|readValue)\\w*\\(.*\\.open\\(",
+            Set.of("vault/SealedJson.java"))).isEmpty();
     }
 
     @Test
     void datesAreSaidInOnePlace() throws IOException {
-        assertThat(elsewhere("DateTimeFormatter\\.of", Set.of("web/DateWords.java", "hair/StrandWords.java", "knowledge/AnswerWords.java",
-            "owner/OwnerTrail.java", "demo/DemoPages.java")))
+        assertThat(elsewhere("DateTimeFormatter\\.of",
+            Set.of("web/DateWords.java", "hair/StrandWords.java", "knowledge/AnswerWords.java",
+                "owner/OwnerTrail.java", "demo/DemoPages.java")))
             .as("quiet rooms and knowledge have theirs in knowledge's words; time stamps are figures").isEmpty();
     }
 

@@ -10,11 +10,13 @@ import java.util.Map;
 
 /** The same application on a real PostgreSQL server: {@code @TestProfile(Postgres.class)}. */
 public class Postgres implements QuarkusTestProfile {
-    @Override public String getConfigProfile() {
+    @Override
+    public String getConfigProfile() {
         return "postgres,test";
     }
 
-    @Override public List<TestResourceEntry> testResources() {
+    @Override
+    public List<TestResourceEntry> testResources() {
         return List.of(new TestResourceEntry(Server.class));
     }
 
@@ -22,18 +24,22 @@ public class Postgres implements QuarkusTestProfile {
     public static class Server implements QuarkusTestResourceLifecycleManager {
         private EmbeddedPostgres server;
 
-        @Override public Map<String, String> start() {
+        @Override
+        public Map<String, String> start() {
             try {
                 server = EmbeddedPostgres.start();
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
-            return Map.of("quarkus.datasource.jdbc.url", server.getJdbcUrl("postgres", "postgres"), "quarkus.datasource.username", "postgres");
+            return Map.of("quarkus.datasource.jdbc.url", server.getJdbcUrl("postgres", "postgres"),
+                "quarkus.datasource.username", "postgres");
         }
 
-        @Override public void stop() {
+        @Override
+        public void stop() {
             try {
-                if (server != null) server.close();
+                if (server != null)
+                    server.close();
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

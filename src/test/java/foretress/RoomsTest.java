@@ -24,21 +24,27 @@ class RoomsTest {
     private static final Path MAIN = Path.of("src/main/java/foretress");
 
     /** From the top down: a room may import what stands below it. */
-    private static final List<String> ROOMS = List.of("start", "demo", "api", "owner", "day", "consultation", "card", "closing", "decision",
-        "note", "bench", "alternative", "skintest", "intake", "consent", "invitation", "visit", "backup", "seal", "post", "ledger", "vault", "salon",
-        "web", "running", "knowledge", "plan", "assessment", "hair", "lexicon", "questionnaire", "picture");
+    private static final List<String> ROOMS =
+        List.of("start", "demo", "api", "owner", "day", "consultation", "card", "closing", "decision",
+            "note", "bench", "alternative", "skintest", "intake", "consent", "invitation", "visit", "backup", "seal",
+            "post", "ledger", "vault", "salon",
+            "web", "running", "knowledge", "plan", "assessment", "hair", "lexicon", "questionnaire", "picture");
     /** The ground floor: none of them knows another. */
     private static final Set<String> GROUND = Set.of("hair", "lexicon", "questionnaire", "picture");
-    private static final Set<String> QUIET = Set.of("plan", "assessment", "hair", "lexicon", "questionnaire", "picture");
+    private static final Set<String> QUIET =
+        Set.of("plan", "assessment", "hair", "lexicon", "questionnaire", "picture");
     /** The engines of a room that also has pages: as quiet as a quiet room, and knowing none of the pages beside them. */
-    private static final Map<String, Set<String>> ENGINES = Map.of("bench", Set.of("Bath", "Dilution", "DyeSalt", "Elasticity", "Impossible", "MetalCheck",
-        "Part", "Peroxide", "Porosity", "Pull", "Run", "Seen", "TuftSign", "Strength", "Trial", "Tuft"));
+    private static final Map<String, Set<String>> ENGINES =
+        Map.of("bench", Set.of("Bath", "Dilution", "DyeSalt", "Elasticity", "Impossible", "MetalCheck",
+            "Part", "Peroxide", "Porosity", "Pull", "Run", "Seen", "TuftSign", "Strength", "Trial", "Tuft"));
     private static final Set<String> KNOWLEDGE_MAY = Set.of("java.", "org.snakeyaml.", "dev.cel.");
 
     private static final Pattern NAMED = Pattern.compile("\\bforetress\\.([a-z]+)\\.");
     private static final Pattern IMPORT = Pattern.compile("^import (?:static )?([\\w.]+)");
-    private static final Pattern FILES_OR_CLOCK = Pattern.compile("java\\.nio\\.file|java\\.io\\.File|java\\.time\\.Clock|java\\.net\\.|java\\.sql\\.");
-    private static final Pattern OWN_NOW = Pattern.compile("\\.now\\(\\s*\\)|systemDefault\\(|currentTimeMillis\\(|Locale\\.getDefault\\(|new Date\\(\\)");
+    private static final Pattern FILES_OR_CLOCK =
+        Pattern.compile("java\\.nio\\.file|java\\.io\\.File|java\\.time\\.Clock|java\\.net\\.|java\\.sql\\.");
+    private static final Pattern OWN_NOW =
+        Pattern.compile("\\.now\\(\\s*\\)|systemDefault\\(|currentTimeMillis\\(|Locale\\.getDefault\\(|new Date\\(\\)");
 
     private record Line(Path file, int number, String text) {
         String room() {
@@ -55,7 +61,8 @@ class RoomsTest {
 
     @Test
     void everyFolderIsARoomOfTheHouse() {
-        assertThat(lines.stream().map(Line::room).filter(room -> !room.isEmpty() && !ROOMS.contains(room)).distinct()).isEmpty();
+        assertThat(lines.stream().map(Line::room).filter(room -> !room.isEmpty() && !ROOMS.contains(room)).distinct())
+            .isEmpty();
     }
 
     @Test
@@ -74,32 +81,40 @@ class RoomsTest {
 
     @Test
     void quietRoomsImportOnlyJavaItselfAndQuietRooms() {
-        assertThat(lines.stream().filter(line -> QUIET.contains(line.room())).filter(line -> !quiet(line)).map(line -> line.said("not quiet"))).isEmpty();
+        assertThat(lines.stream().filter(line -> QUIET.contains(line.room())).filter(line -> !quiet(line))
+            .map(line -> line.said("not quiet"))).isEmpty();
     }
 
     @Test
     void enginesAreAsQuietAsAQuietRoom() {
-        assertThat(lines.stream().filter(RoomsTest::engine).filter(line -> !quiet(line) || imported(line).startsWith("foretress."))
+        assertThat(lines.stream().filter(RoomsTest::engine)
+            .filter(line -> !quiet(line) || imported(line).startsWith("foretress."))
             .map(line -> line.said("not quiet"))).isEmpty();
     }
 
     @Test
     void enginesKnowNoClassBesideThemButEngines() {
-        assertThat(lines.stream().filter(RoomsTest::engine).filter(line -> neighbours(line).anyMatch(name -> !ENGINES.get(line.room()).contains(name)))
+        assertThat(lines.stream().filter(RoomsTest::engine)
+            .filter(line -> neighbours(line).anyMatch(name -> !ENGINES.get(line.room()).contains(name)))
             .map(line -> line.said("knows a class that is no engine"))).isEmpty();
     }
 
     @Test
     void knowledgeImportsAYamlParserAndConditionsAndNothingElse() {
-        assertThat(lines.stream().filter(line -> line.room().equals("knowledge")).filter(line -> !imported(line).isEmpty())
-            .filter(line -> KNOWLEDGE_MAY.stream().noneMatch(imported(line)::startsWith) && !imported(line).startsWith("foretress."))
-            .map(line -> line.said("not for knowledge"))).isEmpty();
+        assertThat(
+            lines.stream().filter(line -> line.room().equals("knowledge")).filter(line -> !imported(line).isEmpty())
+                .filter(line -> KNOWLEDGE_MAY.stream().noneMatch(imported(line)::startsWith)
+                    && !imported(line).startsWith("foretress."))
+                .map(line -> line.said("not for knowledge")))
+            .isEmpty();
     }
 
     @Test
     @DisplayName("E12 time, zone and language are handed in: nobody asks the machine for its own")
     void nobodyAsksTheMachineForTimeZoneOrLanguage() {
-        assertThat(lines.stream().filter(line -> OWN_NOW.matcher(code(line)).find()).map(line -> line.said("hand it in"))).isEmpty();
+        assertThat(
+            lines.stream().filter(line -> OWN_NOW.matcher(code(line)).find()).map(line -> line.said("hand it in")))
+            .isEmpty();
     }
 
     @Test
@@ -138,7 +153,8 @@ class RoomsTest {
 
     private static boolean quiet(Line line) {
         String imported = imported(line);
-        boolean fine = imported.isEmpty() || imported.startsWith("java.") || imported.startsWith("javax.imageio.") || imported.startsWith("foretress.");
+        boolean fine = imported.isEmpty() || imported.startsWith("java.") || imported.startsWith("javax.imageio.")
+            || imported.startsWith("foretress.");
         return fine && !FILES_OR_CLOCK.matcher(code(line)).find();
     }
 
@@ -150,7 +166,8 @@ class RoomsTest {
     /** Comments and texts may speak of anything. */
     private static String code(Line line) {
         String text = line.text().strip();
-        return text.startsWith("*") || text.startsWith("/*") || text.startsWith("//") || text.startsWith("package ") ? "" : text.replaceAll("\"[^\"]*\"", "");
+        return text.startsWith("*") || text.startsWith("/*") || text.startsWith("//") || text.startsWith("package ")
+            ? "" : text.replaceAll("\"[^\"]*\"", "");
     }
 
     private static List<Line> lines() {

@@ -25,14 +25,17 @@ class SettingsThatDifferTest {
     private static final Pattern SET = Pattern.compile("properties\\.set\\((?:\"([^\"]+)\"|([A-Z]+))");
     private static final Pattern CONSTANT = Pattern.compile("String ([A-Z]+) = \"(foretress\\.[a-z-]+)\"");
     private static final Pattern NAMED = Pattern.compile("\"((?:%[a-z]+\\.)?(?:quarkus|foretress)\\.[a-z.-]+)\"\\s*,");
-    private static final Pattern BY_MODE = Pattern.compile("@(?:Unless|If)Build(?:Profile|Property)|LaunchMode|ProfileManager|isProfileActive");
+    private static final Pattern BY_MODE =
+        Pattern.compile("@(?:Unless|If)Build(?:Profile|Property)|LaunchMode|ProfileManager|isProfileActive");
 
     private static Set<String> differing() throws IOException {
         var found = new TreeSet<String>();
         for (var key : keys(Path.of("src/main/resources/application.properties")))
-            if (key.startsWith("%")) found.add(key.substring(1, key.indexOf('.')) + " | " + key.substring(key.indexOf('.') + 1));
+            if (key.startsWith("%"))
+            found.add(key.substring(1, key.indexOf('.')) + " | " + key.substring(key.indexOf('.') + 1));
         try (var files = files(Path.of("src/test/resources"), ".properties")) {
-            for (var file : files.filter(f -> !f.endsWith("junit-platform.properties")).toList()) keys(file).forEach(key -> found.add("test file | " + key));
+            for (var file : files.filter(f -> !f.endsWith("junit-platform.properties")).toList())
+                keys(file).forEach(key -> found.add("test file | " + key));
         }
         start().forEach(key -> found.add("start | " + key));
         profiles().forEach(key -> found.add("test profile | " + key));
@@ -50,22 +53,28 @@ class SettingsThatDifferTest {
     /** Everything the code of the start tells the server. */
     private static List<String> start() throws IOException {
         try (var files = Files.list(MAIN.resolve("start"))) {
-            var code = String.join("\n", files.filter(f -> f.toString().endsWith(".java")).map(SettingsThatDifferTest::text).toList());
-            var constants = CONSTANT.matcher(code).results().collect(java.util.stream.Collectors.toMap(m -> m.group(1), m -> m.group(2), (one, same) -> one));
-            return SET.matcher(code).results().map(m -> m.group(1) != null ? m.group(1) : constants.get(m.group(2))).toList();
+            var code = String.join("\n",
+                files.filter(f -> f.toString().endsWith(".java")).map(SettingsThatDifferTest::text).toList());
+            var constants = CONSTANT.matcher(code).results()
+                .collect(java.util.stream.Collectors.toMap(m -> m.group(1), m -> m.group(2), (one, same) -> one));
+            return SET.matcher(code).results().map(m -> m.group(1) != null ? m.group(1) : constants.get(m.group(2)))
+                .toList();
         }
     }
 
     private static List<String> profiles() throws IOException {
         try (var files = files(TESTS, ".java")) {
-            return files.map(SettingsThatDifferTest::text).filter(code -> code.contains("QuarkusTestProfile") && code.contains("implements"))
+            return files.map(SettingsThatDifferTest::text)
+                .filter(code -> code.contains("QuarkusTestProfile") && code.contains("implements"))
                 .flatMap(code -> NAMED.matcher(code).results().map(m -> m.group(1))).toList();
         }
     }
 
     private static List<String> beans() throws IOException {
         try (var files = files(TESTS, ".java")) {
-            return files.filter(file -> text(file).lines().anyMatch(line -> line.matches("\\s*@(Mock|Alternative)\\b.*"))).map(file -> name(TESTS, file)).toList();
+            return files
+                .filter(file -> text(file).lines().anyMatch(line -> line.matches("\\s*@(Mock|Alternative)\\b.*")))
+                .map(file -> name(TESTS, file)).toList();
         }
     }
 
@@ -95,15 +104,20 @@ class SettingsThatDifferTest {
         return Files.readAllLines(REVIEWED).stream().filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
     }
 
-    @Test void everyDifferenceIsInTheListAndTheListHoldsNoOther() throws IOException {
-        assertThat(reviewed().stream().map(line -> line.substring(0, line.lastIndexOf(" | ")))).containsExactlyInAnyOrderElementsOf(differing());
+    @Test
+    void everyDifferenceIsInTheListAndTheListHoldsNoOther() throws IOException {
+        assertThat(reviewed().stream().map(line -> line.substring(0, line.lastIndexOf(" | "))))
+            .containsExactlyInAnyOrderElementsOf(differing());
     }
 
-    @Test void everyLineSaysWhy() throws IOException {
-        assertThat(reviewed()).allSatisfy(line -> assertThat(line.split(" \\| ")).as(line).hasSize(3).allSatisfy(part -> assertThat(part).isNotBlank()));
+    @Test
+    void everyLineSaysWhy() throws IOException {
+        assertThat(reviewed()).allSatisfy(line -> assertThat(line.split(" \\| ")).as(line).hasSize(3)
+            .allSatisfy(part -> assertThat(part).isNotBlank()));
     }
 
-    @Test void theOnesThatUsedToDifferSilentlyAreGone() throws IOException {
+    @Test
+    void theOnesThatUsedToDifferSilentlyAreGone() throws IOException {
         assertThat(differing()).noneMatch(line -> line.contains("csrf"));
     }
 }

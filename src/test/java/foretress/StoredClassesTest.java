@@ -37,19 +37,22 @@ class StoredClassesTest {
     private record Assignment(String what, String place) {}
 
     private final List<ClassNode> classes = classes();
-    private final Set<String> stored = classes.stream().filter(StoredClassesTest::isStored).map(one -> one.name).collect(Collectors.toSet());
+    private final Set<String> stored =
+        classes.stream().filter(StoredClassesTest::isStored).map(one -> one.name).collect(Collectors.toSet());
     private final List<Assignment> outside = classes.stream().flatMap(this::outside).toList();
 
     @Test
     void noFieldOfAStoredClassIsAssignedFromOutsideIt() throws IOException {
         List<String> reviewed = Files.readAllLines(REVIEWED);
-        assertThat(outside).filteredOn(one -> !reviewed.contains(one.what())).extracting(one -> one.place() + " " + one.what()).isEmpty();
+        assertThat(outside).filteredOn(one -> !reviewed.contains(one.what()))
+            .extracting(one -> one.place() + " " + one.what()).isEmpty();
     }
 
     @Test
     void theListOfWhatIsLeftOnlyShrinks() throws IOException {
         Set<String> found = outside.stream().map(Assignment::what).collect(Collectors.toCollection(TreeSet::new));
-        assertThat(Files.readAllLines(REVIEWED)).as("take out of %s what is mended", REVIEWED).isSubsetOf(found).isSorted();
+        assertThat(Files.readAllLines(REVIEWED)).as("take out of %s what is mended", REVIEWED).isSubsetOf(found)
+            .isSorted();
     }
 
     @Test
@@ -62,8 +65,10 @@ class StoredClassesTest {
         for (MethodNode method : writer.methods) {
             int line = 0;
             for (AbstractInsnNode step : method.instructions) {
-                if (step instanceof LineNumberNode number) line = number.line;
-                if (step instanceof FieldInsnNode field && field.getOpcode() == Opcodes.PUTFIELD && isOutside(writer, field))
+                if (step instanceof LineNumberNode number)
+                    line = number.line;
+                if (step instanceof FieldInsnNode field && field.getOpcode() == Opcodes.PUTFIELD
+                    && isOutside(writer, field))
                     found.add(new Assignment(said(writer, method, field), writer.sourceFile + ":" + line));
             }
         }
@@ -76,7 +81,8 @@ class StoredClassesTest {
 
     private static String said(ClassNode writer, MethodNode method, FieldInsnNode field) {
         String within = method.name.replaceAll("^lambda\\$(.*)\\$\\d+$", "$1");
-        return "%s.%s: %s.%s".formatted(outermost(writer.name).replace("foretress/", ""), within, field.owner.replaceAll(".*/", ""), field.name);
+        return "%s.%s: %s.%s".formatted(outermost(writer.name).replace("foretress/", ""), within,
+            field.owner.replaceAll(".*/", ""), field.name);
     }
 
     private static String outermost(String name) {
@@ -84,7 +90,8 @@ class StoredClassesTest {
     }
 
     private static boolean isStored(ClassNode one) {
-        return one.visibleAnnotations != null && one.visibleAnnotations.stream().anyMatch(mark -> mark.desc.equals(ENTITY));
+        return one.visibleAnnotations != null
+            && one.visibleAnnotations.stream().anyMatch(mark -> mark.desc.equals(ENTITY));
     }
 
     private static List<ClassNode> classes() {

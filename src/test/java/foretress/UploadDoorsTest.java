@@ -30,7 +30,8 @@ class UploadDoorsTest {
     private static Stream<Method> methods(java.nio.file.Path source) {
         try {
             String name = MAIN.relativize(source).toString().replace('/', '.').replaceAll("\\.java$", "");
-            return Arrays.stream(Class.forName(name, false, UploadDoorsTest.class.getClassLoader()).getDeclaredMethods());
+            return Arrays
+                .stream(Class.forName(name, false, UploadDoorsTest.class.getClassLoader()).getDeclaredMethods());
         } catch (ClassNotFoundException e) {
             return Stream.empty();
         }
@@ -43,8 +44,10 @@ class UploadDoorsTest {
 
     @Test
     void theseAreAllTheDoors() throws IOException {
-        assertThat(sources().stream().flatMap(UploadDoorsTest::methods).filter(method -> method.isAnnotationPresent(Path.class))
-            .filter(method -> Arrays.asList(method.getParameterTypes()).contains(FileUpload.class)).map(UploadDoorsTest::address))
+        assertThat(sources().stream().flatMap(UploadDoorsTest::methods)
+            .filter(method -> method.isAnnotationPresent(Path.class))
+            .filter(method -> Arrays.asList(method.getParameterTypes()).contains(FileUpload.class))
+            .map(UploadDoorsTest::address))
             .containsExactlyInAnyOrderElementsOf(UploadDoors.ALL.keySet());
     }
 
@@ -53,7 +56,8 @@ class UploadDoorsTest {
         for (java.nio.file.Path source : sources()) {
             String text = Files.readString(source);
             if (!source.endsWith("web/Upload.java")) {
-                assertThat(text).as(source.toString()).doesNotContain("uploadedFile()", "filePath()", "MultipartFormDataInput", "java.io.File;");
+                assertThat(text).as(source.toString()).doesNotContain("uploadedFile()", "filePath()",
+                    "MultipartFormDataInput", "java.io.File;");
             }
             if (text.contains("FileUpload ") && !source.endsWith("web/Upload.java")) {
                 assertThat(text).as(source.toString()).containsAnyOf("Upload.photo(", "Upload.paper(");

@@ -31,28 +31,34 @@ public class Visitor {
 
     /** Posts these fields, and the last form's token. */
     public Response post(String path, Map<String, String> fields) {
-        return kept(request().contentType("application/x-www-form-urlencoded; charset=UTF-8").formParam("csrf-token", token)
-            .formParams(fields).post(path));
+        return kept(
+            request().contentType("application/x-www-form-urlencoded; charset=UTF-8").formParam("csrf-token", token)
+                .formParams(fields).post(path));
     }
 
     /** The same with one more field of a name that is there already. */
     public Response post(String path, Map<String, String> fields, String again, String value) {
-        return kept(request().contentType("application/x-www-form-urlencoded; charset=UTF-8").formParam("csrf-token", token)
-            .formParams(fields).formParam(again, value).post(path));
+        return kept(
+            request().contentType("application/x-www-form-urlencoded; charset=UTF-8").formParam("csrf-token", token)
+                .formParams(fields).formParam(again, value).post(path));
     }
 
     private Response kept(Response response) {
         response.detailedCookies().forEach(cookie -> {
-            if (cookie.getMaxAge() == 0) cookies.remove(cookie.getName());
-            else cookies.put(cookie.getName(), cookie.getValue());
+            if (cookie.getMaxAge() == 0)
+                cookies.remove(cookie.getName());
+            else
+                cookies.put(cookie.getName(), cookie.getValue());
         });
         tokenIn(response).ifPresent(found -> token = found);
         return response;
     }
 
     private static Optional<String> tokenIn(Response response) {
-        if (response.contentType() == null || !response.contentType().startsWith("text/html")) return Optional.empty();
-        return Optional.ofNullable(Jsoup.parse(response.asString()).selectFirst("input[name=csrf-token]")).map(input -> input.val());
+        if (response.contentType() == null || !response.contentType().startsWith("text/html"))
+            return Optional.empty();
+        return Optional.ofNullable(Jsoup.parse(response.asString()).selectFirst("input[name=csrf-token]"))
+            .map(input -> input.val());
     }
 
     public String cookie(String name) {

@@ -52,7 +52,8 @@ public class Walker {
             fields.add(Map.entry(name, value));
         });
         String action = form.hasAttr("action") ? form.attr("action") : at();
-        if (form.attr("method").equalsIgnoreCase("get")) return open(action + "?" + query(fields));
+        if (form.attr("method").equalsIgnoreCase("get"))
+            return open(action + "?" + query(fields));
         return post(action, fields);
     }
 
@@ -80,11 +81,14 @@ public class Walker {
     private Walker arrive(String path, Response response) {
         addresses.add(path);
         response.detailedCookies().forEach(cookie -> {
-            if (cookie.getMaxAge() == 0) cookies.remove(cookie.getName());
-            else cookies.put(cookie.getName(), cookie.getValue());
+            if (cookie.getMaxAge() == 0)
+                cookies.remove(cookie.getName());
+            else
+                cookies.put(cookie.getName(), cookie.getValue());
         });
         last = response;
-        if (response.statusCode() == 303) return open(response.header("Location").replaceAll("^https?://[^/]+", ""));
+        if (response.statusCode() == 303)
+            return open(response.header("Location").replaceAll("^https?://[^/]+", ""));
         page = Jsoup.parse(response.asString());
         return this;
     }

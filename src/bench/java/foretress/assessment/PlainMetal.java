@@ -10,14 +10,17 @@ final class PlainMetal {
     private static final Set<String> ALL_SIX = Set.of("peroxide", "persulfate", "thio", "gmtg", "hydroxide", "remover");
     private static final Set<String> BY_WELL = Set.of("peroxide", "persulfate", "thio", "gmtg", "remover");
     private static final Set<String> DYED = Set.of("direct-dye", "plant-dye", "keratin");
-    private static final List<String> IDS = List.of("metal-meets-peroxide", "metal-test-positive", "metal-test-nothing-happened",
-        "metal-tested-cutting-owed", "metal-tested-quiet", "metal-meets-direct-dye", "metal-under-direct-dye", "odd-fade", "well-water",
-        "pool-or-well-water");
+    private static final List<String> IDS =
+        List.of("metal-meets-peroxide", "metal-test-positive", "metal-test-nothing-happened",
+            "metal-tested-cutting-owed", "metal-tested-quiet", "metal-meets-direct-dye", "metal-under-direct-dye",
+            "odd-fade", "well-water",
+            "pool-or-well-water");
 
     private PlainMetal() {}
 
     static RuleSet only(RuleSet rules) {
-        return new RuleSet(rules.facts(), rules.treatments(), rules.rules().stream().filter(r -> IDS.contains(r.id())).toList(), rules.steps(),
+        return new RuleSet(rules.facts(), rules.treatments(),
+            rules.rules().stream().filter(r -> IDS.contains(r.id())).toList(), rules.steps(),
             rules.services(), rules.tests(), rules.sources(), rules.hash());
     }
 
@@ -42,12 +45,14 @@ final class PlainMetal {
         return standings;
     }
 
-    private static Weight on(String chemistry, boolean suspected, int test, boolean cut, boolean fade, boolean well, boolean pool) {
+    private static Weight on(String chemistry, boolean suspected, int test, boolean cut, boolean fade, boolean well,
+        boolean pool) {
         if (ALL_SIX.contains(chemistry)) {
             if (test >= 2) {
                 return Weight.PREVENTS;
             }
-            if (test == 1 && (suspected || fade || well && BY_WELL.contains(chemistry)) || suspected && test == 0 && !cut) {
+            if (test == 1 && (suspected || fade || well && BY_WELL.contains(chemistry))
+                || suspected && test == 0 && !cut) {
                 return Weight.TEST_FIRST;
             }
             return suspected || pool && BY_WELL.contains(chemistry) ? Weight.RESTRICTS : Weight.NOTHING_FOUND;

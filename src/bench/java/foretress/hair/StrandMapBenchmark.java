@@ -26,8 +26,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class StrandMapBenchmark {
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
 
-    @Param({"1", "30"})
-    int treatments;
+    @Param({ "1", "30" }) int treatments;
 
     private HairHistory history;
 
@@ -36,7 +35,8 @@ public class StrandMapBenchmark {
         List<Treatment> list = new ArrayList<>();
         for (int i = 0; i < treatments; i++) {
             LocalDate day = TODAY.minusMonths(2L * i + 1);
-            list.add(Treatment.once(Residue.values()[i % Residue.values().length], day.minusDays(90), day, Zone.values()[i % Zone.values().length], "t" + i));
+            list.add(Treatment.once(Residue.values()[i % Residue.values().length], day.minusDays(90), day,
+                Zone.values()[i % Zone.values().length], "t" + i));
         }
         history = HairHistory.of(HairLength.measured(60), list);
     }

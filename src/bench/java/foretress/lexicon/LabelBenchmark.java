@@ -28,25 +28,29 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 3, time = 2)
 @Fork(1)
 public class LabelBenchmark {
-    private static final List<String> KNOWN = List.of("aqua", "p-phenylenediamine", "resorcinol", "m-aminophenol", "toluene-2,5-diamine sulfate",
-        "hydrogen peroxide", "ammonium persulfate", "lead acetate", "silver nitrate", "bismuth citrate", "sodium hydroxide", "thioglycolic acid",
-        "cetearyl alcohol", "glycerin", "ammonium hydroxide", "sodium sulfite", "ascorbic acid", "propylene glycol", "oleic acid", "lawsonia inermis");
+    private static final List<String> KNOWN =
+        List.of("aqua", "p-phenylenediamine", "resorcinol", "m-aminophenol", "toluene-2,5-diamine sulfate",
+            "hydrogen peroxide", "ammonium persulfate", "lead acetate", "silver nitrate", "bismuth citrate",
+            "sodium hydroxide", "thioglycolic acid",
+            "cetearyl alcohol", "glycerin", "ammonium hydroxide", "sodium sulfite", "ascorbic acid", "propylene glycol",
+            "oleic acid", "lawsonia inermis");
     private static final int NAMES = 60;
     private static final long SEED = 1;
 
-    @Param({"known", "damaged", "half-unknown"})
-    String copy;
+    @Param({ "known", "damaged", "half-unknown" }) String copy;
 
     private final LabelLexicon lexicon = Knowledge.load().labels();
     private String label;
 
     @Setup
     public void write() {
-        String known = IntStream.range(0, NAMES).mapToObj(i -> KNOWN.get(i % KNOWN.size())).collect(Collectors.joining(", "));
+        String known =
+            IntStream.range(0, NAMES).mapToObj(i -> KNOWN.get(i % KNOWN.size())).collect(Collectors.joining(", "));
         label = switch (copy) {
             case "known" -> known;
             case "damaged" -> new Noise(SEED, 0.05).damaged(known);
-            default -> IntStream.range(0, NAMES).mapToObj(i -> i % 2 == 0 ? KNOWN.get(i / 2 % KNOWN.size()) : "cetearyl glucoside " + i)
+            default -> IntStream.range(0, NAMES)
+                .mapToObj(i -> i % 2 == 0 ? KNOWN.get(i / 2 % KNOWN.size()) : "cetearyl glucoside " + i)
                 .collect(Collectors.joining(", "));
         };
     }

@@ -23,13 +23,15 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 3, time = 2)
 @Fork(1)
 public class MedicineBenchmark {
-    private static final List<String> RIGHT = List.of("prednisolone 5 mg once a day", "cetirizine", "methotrexate 10mg weekly", "metformin",
-        "levothyroxine 50 mcg in the morning", "isotretinoin", "atorvastatin 20 mg", "hydrocortisone cream on my hands");
-    private static final List<String> SLIPPED = List.of("prednisolne 5 mg once a day", "cetirizin hcl", "methotrexat 10mg weekly", "metfromin",
+    private static final List<String> RIGHT =
+        List.of("prednisolone 5 mg once a day", "cetirizine", "methotrexate 10mg weekly", "metformin",
+            "levothyroxine 50 mcg in the morning", "isotretinoin", "atorvastatin 20 mg",
+            "hydrocortisone cream on my hands");
+    private static final List<String> SLIPPED = List.of("prednisolne 5 mg once a day", "cetirizin hcl",
+        "methotrexat 10mg weekly", "metfromin",
         "levothyroxne 50 mcg in the morning", "isotretinion", "atorvastatine 20 mg", "hydrocortsone cream on my hands");
 
-    @Param({"right", "slipped"})
-    String typed;
+    @Param({ "right", "slipped" }) String typed;
 
     private final MedicineLexicon lexicon = Knowledge.load().medicines();
     private List<String> lines;

@@ -19,7 +19,8 @@ public record Alternative(String service, Weight weight, String word, String bec
     public record Count(Weight weight, String word, boolean unsaid, int times) {
         /** How many of these stand where, in the order in which they are offered. */
         public static List<Count> of(List<Alternative> all) {
-            return all.stream().map(Count::of).distinct().map(one -> one.times((int) all.stream().filter(o -> Count.of(o).equals(one)).count())).toList();
+            return all.stream().map(Count::of).distinct()
+                .map(one -> one.times((int) all.stream().filter(o -> Count.of(o).equals(one)).count())).toList();
         }
 
         static Count of(Alternative other) {

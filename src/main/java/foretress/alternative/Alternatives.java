@@ -6,8 +6,8 @@ import foretress.assessment.Service;
 import foretress.assessment.Standing;
 import foretress.assessment.Weight;
 import foretress.intake.Assessments;
-import foretress.intake.EarlierFindings.Earlier;
 import foretress.intake.EarlierFindings;
+import foretress.intake.EarlierFindings.Earlier;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.salon.Menu;
@@ -30,7 +30,8 @@ public class Alternatives {
     private final Language language;
     private final StylistWords say;
 
-    Alternatives(Assessments assessments, EarlierFindings earlier, Knowledge knowledge, Menu menu, Language language, StylistWords say) {
+    Alternatives(Assessments assessments, EarlierFindings earlier, Knowledge knowledge, Menu menu, Language language,
+        StylistWords say) {
         this.assessments = assessments;
         this.earlier = earlier;
         this.knowledge = knowledge;
@@ -46,15 +47,19 @@ public class Alternatives {
     public List<Alternative> of(Visit visit, Assessment assessment, List<Earlier> before) {
         List<String> booked = visit.services.stream().map(s -> s.serviceId).toList();
         return assessments.looked(visit).stream().filter(s -> !booked.contains(s.id()))
-            .map(s -> other(s, assessment, before)).sorted(Comparator.comparing(Alternative::place).thenComparing(other -> !other.unsaid())).toList();
+            .map(s -> other(s, assessment, before))
+            .sorted(Comparator.comparing(Alternative::place).thenComparing(other -> !other.unsaid())).toList();
     }
 
     private Alternative other(Service service, Assessment assessment, List<Earlier> before) {
         Standing standing = assessment.standing(service.id()).orElseThrow();
-        List<Finding> on = Stream.concat(assessment.spokenOn(service).stream(), before.stream().map(Earlier::finding)).toList();
+        List<Finding> on =
+            Stream.concat(assessment.spokenOn(service).stream(), before.stream().map(Earlier::finding)).toList();
         Weight weight = standing.weight().heavier(Weight.heaviest(on.stream().map(f -> f.on(service)).toList()));
-        String because = on.stream().filter(f -> weight != Weight.NOTHING_FOUND && f.on(service) == weight).findFirst().map(this::title).orElse("");
-        return new Alternative(menu.name(service.id(), words()), weight, WeightSaid.of(weight, say), because, standing.notAsked() + standing.unanswered());
+        String because = on.stream().filter(f -> weight != Weight.NOTHING_FOUND && f.on(service) == weight).findFirst()
+            .map(this::title).orElse("");
+        return new Alternative(menu.name(service.id(), words()), weight, WeightSaid.of(weight, say), because,
+            standing.notAsked() + standing.unanswered());
     }
 
     private String title(Finding finding) {

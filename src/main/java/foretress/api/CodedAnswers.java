@@ -41,19 +41,26 @@ final class CodedAnswers {
     }
 
     Shape shape() {
-        return shape.saying("What the client said, by the id of the question. A question that is left out counts as not answered, never as no.");
+        return shape.saying(
+            "What the client said, by the id of the question. A question that is left out counts as not answered, never as no.");
     }
 
     private static Shape answer(Question question) {
         Either answer = switch (question.kind()) {
-            case ONE_OF -> Shape.either().or("chosen", Shape.object().need("chosen", Shape.set(Shape.code(question.options()), 1, 1)));
-            case SEVERAL_OF -> Shape.either().or("chosen", Shape.object().need("chosen", Shape.set(Shape.code(question.options()), 1, question.options().size())));
+            case ONE_OF -> Shape.either().or("chosen",
+                Shape.object().need("chosen", Shape.set(Shape.code(question.options()), 1, 1)));
+            case SEVERAL_OF -> Shape.either().or("chosen",
+                Shape.object().need("chosen", Shape.set(Shape.code(question.options()), 1, question.options().size())));
             case SAID_DATE -> Shape.either().or("date", Shape.object().need("date", date()));
-            case HAIR_LENGTH -> Shape.either().or("lengthCm", Shape.object().need("lengthCm", Shape.whole(0, Answer.Length.LONGEST_CM))
-                .need("drawnStraight", Shape.flag()));
-            case TREATMENTS -> Shape.either().or("treatments", Shape.object().need("treatments", Shape.list(treatment(question), 0, MOST_ENTRIES)));
-            case MEDICINES -> Shape.either().or("medicines", Shape.object().need("medicines", Shape.list(medicine(), 0, MOST_ENTRIES)));
-            case INGREDIENTS, NOTE -> Shape.either().or("text", Shape.object().need("text", Shape.text(1, LONGEST_TEXT)));
+            case HAIR_LENGTH ->
+                Shape.either().or("lengthCm", Shape.object().need("lengthCm", Shape.whole(0, Answer.Length.LONGEST_CM))
+                    .need("drawnStraight", Shape.flag()));
+            case TREATMENTS -> Shape.either().or("treatments",
+                Shape.object().need("treatments", Shape.list(treatment(question), 0, MOST_ENTRIES)));
+            case MEDICINES -> Shape.either().or("medicines",
+                Shape.object().need("medicines", Shape.list(medicine(), 0, MOST_ENTRIES)));
+            case INGREDIENTS, NOTE ->
+                Shape.either().or("text", Shape.object().need("text", Shape.text(1, LONGEST_TEXT)));
         };
         List<String> nots = new ArrayList<>();
         if (question.unsure()) {
@@ -66,15 +73,18 @@ final class CodedAnswers {
     }
 
     private static Shape treatment(Question question) {
-        return Shape.object().need("what", Shape.code(question.options())).need("when", date()).may("zone", Shape.code(SaidTreatment.ZONES))
+        return Shape.object().need("what", Shape.code(question.options())).need("when", date())
+            .may("zone", Shape.code(SaidTreatment.ZONES))
             .may("by", Shape.code(SaidTreatment.BY)).may("often", Shape.code(SaidTreatment.OFTEN))
             .may("every", Shape.code(SaidTreatment.EVERY).saying("How far apart, where it was done more than once."))
-            .may("since", date().saying("When it was first done, where it was done more than once.")).named("Treatment");
+            .may("since", date().saying("When it was first done, where it was done more than once."))
+            .named("Treatment");
     }
 
     private static Shape medicine() {
         return Shape.object().need("name", Shape.text(1, LONGEST_NAME)).may("dose", Shape.code(Medicine.DOSES))
-            .may("route", Shape.code(Medicine.ROUTES)).may("lastTaken", Shape.code(Medicine.LAST_TAKEN)).named("Medicine");
+            .may("route", Shape.code(Medicine.ROUTES)).may("lastTaken", Shape.code(Medicine.LAST_TAKEN))
+            .named("Medicine");
     }
 
     /** A date as precise as one can say it. */
@@ -83,7 +93,9 @@ final class CodedAnswers {
         Shape years = Shape.whole(0, MOST_YEARS);
         return Shape.either().or("day", Shape.object().need("day", Times.day()))
             .or("month", Shape.object().need("month", Times.month()))
-            .or("season", Shape.object().need("season", Shape.code(List.of("SPRING", "SUMMER", "AUTUMN", "WINTER"))).need("year", year))
+            .or("season",
+                Shape.object().need("season", Shape.code(List.of("SPRING", "SUMMER", "AUTUMN", "WINTER"))).need("year",
+                    year))
             .or("year", Shape.object().need("year", year))
             .or("from", Shape.object().need("from", years).need("to", years))
             .or("longerThan", Shape.object().need("longerThan", years))
@@ -97,7 +109,8 @@ final class CodedAnswers {
     }
 
     private Question listing() {
-        return questionnaire.questions().stream().filter(q -> q.kind() == Question.Kind.TREATMENTS).findFirst().orElseThrow();
+        return questionnaire.questions().stream().filter(q -> q.kind() == Question.Kind.TREATMENTS).findFirst()
+            .orElseThrow();
     }
 
     List<SaidTreatment> treatments(JsonNode list, String pointer, LocalDate today, Faults faults) {
@@ -106,7 +119,8 @@ final class CodedAnswers {
         Faults inside = new Faults();
         Answers read = read(wrapped, "", today, inside);
         String around = "/" + listing().id() + "/treatments";
-        inside.list().forEach(fault -> faults.add(pointer + fault.pointer().substring(around.length()), "%s", fault.detail()));
+        inside.list()
+            .forEach(fault -> faults.add(pointer + fault.pointer().substring(around.length()), "%s", fault.detail()));
         return read.to(listing().id()).map(a -> ((Answer.Treatments) a).list()).orElse(List.of());
     }
 
@@ -124,7 +138,8 @@ final class CodedAnswers {
 
     private static void complete(JsonNode answer, String place, Faults faults) {
         JsonNode chosen = answer.path("chosen");
-        chosen.forEach(code -> faults.expect(chosen.size() == 1 || !code.textValue().equals(Question.NONE), place + "/chosen", "'none' stands alone"));
+        chosen.forEach(code -> faults.expect(chosen.size() == 1 || !code.textValue().equals(Question.NONE),
+            place + "/chosen", "'none' stands alone"));
         span(answer.path("date"), place + "/date", faults);
         for (int i = 0; i < answer.path("treatments").size(); i++) {
             ObjectNode treatment = (ObjectNode) answer.get("treatments").get(i);
@@ -132,8 +147,8 @@ final class CodedAnswers {
             span(treatment.get("when"), place + "/treatments/" + i + "/when", faults);
             span(treatment.path("since"), place + "/treatments/" + i + "/since", faults);
         }
-        answer.path("medicines").forEach(medicine ->
-            List.of("dose", "route", "lastTaken").forEach(name -> otherwise((ObjectNode) medicine, name, Medicine.NOT_ASKED)));
+        answer.path("medicines").forEach(medicine -> List.of("dose", "route", "lastTaken")
+            .forEach(name -> otherwise((ObjectNode) medicine, name, Medicine.NOT_ASKED)));
     }
 
     private static void otherwise(ObjectNode entry, String name, String code) {
@@ -143,7 +158,8 @@ final class CodedAnswers {
     }
 
     private static void span(JsonNode date, String place, Faults faults) {
-        faults.expect(date.path("from").intValue() <= date.path("to").intValue(), place, "'from' is the smaller number of years, 'to' the larger");
+        faults.expect(date.path("from").intValue() <= date.path("to").intValue(), place,
+            "'from' is the smaller number of years, 'to' the larger");
     }
 
     private static void past(Answer answer, String place, LocalDate today, Faults faults) {
@@ -155,12 +171,14 @@ final class CodedAnswers {
                 String at = place + "/treatments/" + i;
                 past(treatment.when(), at + "/when", today, faults);
                 past(treatment.since(), at + "/since", today, faults);
-                faults.expect(!treatment.since().surelyAfter(treatment.when(), today), at + "/since", "it was first done after it was last done");
+                faults.expect(!treatment.since().surelyAfter(treatment.when(), today), at + "/since",
+                    "it was first done after it was last done");
             }
         }
     }
 
     private static void past(SaidDate date, String place, LocalDate today, Faults faults) {
-        faults.expect(!date.wholeInFuture(today), place, "this lies after the day on which the answers are read, %s", today);
+        faults.expect(!date.wholeInFuture(today), place, "this lies after the day on which the answers are read, %s",
+            today);
     }
 }

@@ -22,17 +22,19 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.UnmatchedArgumentException;
-import picocli.CommandLine;
 
 /**
  * The command line in the same jar. No server, no database, no network: it reads files or standard input, computes and prints.
  * It ends with 0; with 1 when a case does not come out as it says; with 2 when something cannot be read.
  */
-@CommandLine.Command(name = "foretress", description = "Without a command the server starts.", synopsisSubcommandLabel = "COMMAND",
-    footer = {"", "Ends with 0; with 1 when a case does not come out as it says; with 2 when something cannot be read."})
+@CommandLine.Command(name = "foretress", description = "Without a command the server starts.",
+    synopsisSubcommandLabel = "COMMAND",
+    footer = { "",
+        "Ends with 0; with 1 when a case does not come out as it says; with 2 when something cannot be read." })
 public final class Command {
     static final int FINE = 0;
     static final int FAILED = 1;
@@ -43,8 +45,7 @@ public final class Command {
     private final PrintStream err;
     private final Supplier<Operations> operations;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Shows this and ends.")
-    boolean help;
+    @Option(names = { "-h", "--help" }, usageHelp = true, description = "Shows this and ends.") boolean help;
 
     private Command(Inputs inputs, PrintStream out, PrintStream err, Supplier<Operations> operations) {
         this.inputs = inputs;
@@ -58,9 +59,11 @@ public final class Command {
         return run(arguments, in, out, err, () -> new Operations(Knowledge.load()));
     }
 
-    static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err, Supplier<Operations> operations) {
+    static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err,
+        Supplier<Operations> operations) {
         CommandLine line = new CommandLine(new Command(new Inputs(in), out, err, once(operations)));
-        line.setOut(new java.io.PrintWriter(out, true)).setErr(new java.io.PrintWriter(err, true)).setUsageHelpWidth(100);
+        line.setOut(new java.io.PrintWriter(out, true)).setErr(new java.io.PrintWriter(err, true))
+            .setUsageHelpWidth(100);
         line.setUnmatchedOptionsArePositionalParams(false);
         line.setParameterExceptionHandler((fault, given) -> misunderstood(fault, err));
         int status = line.execute(arguments);
@@ -79,16 +82,22 @@ public final class Command {
         CommandLine asked = fault.getCommandLine();
         boolean noCommand = fault instanceof UnmatchedArgumentException && asked.getParent() == null;
         err.println(noCommand ? "There is no command '%s'; there are %s, and without one the server starts.".formatted(
-            ((UnmatchedArgumentException) fault).getUnmatched().get(0), String.join(", ", asked.getSubcommands().keySet())) : fault.getMessage());
+            ((UnmatchedArgumentException) fault).getUnmatched().get(0),
+            String.join(", ", asked.getSubcommands().keySet())) : fault.getMessage());
         return BAD_INPUT;
     }
 
-    @CommandLine.Command(name = "assess", sortOptions = false, description = {"Assesses cases (YAML, as in src/test/cases) and coded answers (JSON, as POST /api/v1/assess "
-        + "takes them), and says what was found.", "A case that does not come out as it expects is named, and the command ends with 1."})
-    int assess(@Option(names = {"-h", "--help"}, usageHelp = true, description = "Shows this and ends.") boolean asked,
-               @Option(names = "--json", description = "Prints one JSON line a case or request instead of text.") boolean json,
-               @Option(names = "--language", paramLabel = "TAG", defaultValue = "en", description = "The language of a case's findings: en, es.") String language,
-               @Parameters(paramLabel = "FILE|FOLDER", arity = "0..*", description = "What to read; standard input, as JSON, when there is none or '-'.") List<Path> paths) {
+    @CommandLine.Command(name = "assess", sortOptions = false,
+        description = { "Assesses cases (YAML, as in src/test/cases) and coded answers (JSON, as POST /api/v1/assess "
+            + "takes them), and says what was found.",
+            "A case that does not come out as it expects is named, and the command ends with 1." })
+    int assess(
+        @Option(names = { "-h", "--help" }, usageHelp = true, description = "Shows this and ends.") boolean asked,
+        @Option(names = "--json", description = "Prints one JSON line a case or request instead of text.") boolean json,
+        @Option(names = "--language", paramLabel = "TAG", defaultValue = "en",
+            description = "The language of a case's findings: en, es.") String language,
+        @Parameters(paramLabel = "FILE|FOLDER", arity = "0..*",
+            description = "What to read; standard input, as JSON, when there is none or '-'.") List<Path> paths) {
         return withInputs(paths, files -> {
             Words words = words(language);
             Map<String, String> cases = new LinkedHashMap<>();
@@ -99,7 +108,8 @@ public final class Command {
             });
             int status = assess(cases, json, words);
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                status = Inputs.isCases(file.getKey()) ? status : Math.max(status, one(file, body -> answer("assess", body), answer -> json ? answer.toString() : text(answer)));
+                status = Inputs.isCases(file.getKey()) ? status : Math.max(status,
+                    one(file, body -> answer("assess", body), answer -> json ? answer.toString() : text(answer)));
             }
             return status;
         });
@@ -107,7 +117,8 @@ public final class Command {
 
     private Words words(String language) {
         if (!operations.get().knowledge().languages().contains(language)) {
-            throw new Refused(400, "There are no words in '%s'; there are %s.".formatted(language, operations.get().knowledge().languages()), List.of());
+            throw new Refused(400, "There are no words in '%s'; there are %s.".formatted(language,
+                operations.get().knowledge().languages()), List.of());
         }
         return operations.get().knowledge().words(language);
     }
@@ -128,16 +139,20 @@ public final class Command {
     }
 
     private ObjectNode line(Case one, Assessment assessment, List<String> faults, Words words) {
-        ObjectNode line = JsonNodeFactory.instance.objectNode().put("file", one.file()).put("case", one.name()).put("holds", faults.isEmpty());
+        ObjectNode line = JsonNodeFactory.instance.objectNode().put("file", one.file()).put("case", one.name())
+            .put("holds", faults.isEmpty());
         faults.forEach(line.putArray("faults")::add);
         List<Service> offered = new ArrayList<>(List.of(one.service()));
-        operations.get().knowledge().ruleSet().services().stream().filter(s -> !s.id().equals(one.service().id())).forEach(offered::add);
+        operations.get().knowledge().ruleSet().services().stream().filter(s -> !s.id().equals(one.service().id()))
+            .forEach(offered::add);
         return line.setAll(operations.get().assess().told(assessment, offered, List.of(one.service().id()), words));
     }
 
     private static String text(Case one, Assessment assessment, List<String> faults, Words words) {
-        StringBuilder text = new StringBuilder("%s  %s: %s%n".formatted(faults.isEmpty() ? "ok    " : "FAILED", one.file(), one.name()));
-        text.append("        %s: %s%n".formatted(one.service().id(), assessment.standing(one.service().id()).orElseThrow().weight().code()));
+        StringBuilder text =
+            new StringBuilder("%s  %s: %s%n".formatted(faults.isEmpty() ? "ok    " : "FAILED", one.file(), one.name()));
+        text.append("        %s: %s%n".formatted(one.service().id(),
+            assessment.standing(one.service().id()).orElseThrow().weight().code()));
         for (Finding finding : assessment.spokenOn(one.service())) {
             text.append("        %s: %s (%s)%n".formatted(finding.on(one.service()).code(),
                 words.finding(finding, List.of(one.service())).title(), finding.ruleId()));
@@ -152,38 +167,56 @@ public final class Command {
         answer.path("standings").forEach(s -> {
             if (s.path("booked").asBoolean()) {
                 text.append("        %s: %s%s%n".formatted(s.path("service").asText(), s.path("weight").asText(),
-                    s.path("unanswered").asInt() > 0 ? ", %d required questions not answered".formatted(s.path("unanswered").asInt()) : ""));
+                    s.path("unanswered").asInt() > 0
+                        ? ", %d required questions not answered".formatted(s.path("unanswered").asInt()) : ""));
             }
         });
-        answer.path("findings").forEach(f -> text.append("        %s: %s (%s)%n".formatted(f.path("weight").asText(), f.path("title").asText(), f.path("rule").asText())));
-        answer.path("plan").path("owed").forEach(o -> text.append("        owed: %s, %s%n".formatted(o.path("name").asText(),
-            o.has("conflict") ? "no time left: " + o.path("conflict").path("reason").asText() : "start by " + o.path("lastOpenStart").asText())));
+        answer.path("findings").forEach(f -> text.append("        %s: %s (%s)%n".formatted(f.path("weight").asText(),
+            f.path("title").asText(), f.path("rule").asText())));
+        answer.path("plan").path("owed")
+            .forEach(o -> text.append("        owed: %s, %s%n".formatted(o.path("name").asText(),
+                o.has("conflict") ? "no time left: " + o.path("conflict").path("reason").asText()
+                    : "start by " + o.path("lastOpenStart").asText())));
         return text.append("        ").append(answer.path("caution").asText()).toString();
     }
 
-    @CommandLine.Command(name = "read-label", description = "Reads ingredient lists, one a file; prints one JSON line each.")
-    int readLabel(@Option(names = {"-h", "--help"}, usageHelp = true, description = "Shows this and ends.") boolean asked,
-                  @Parameters(paramLabel = "FILE", arity = "0..*", description = "Text; standard input when there is none or '-'.") List<Path> paths) {
+    @CommandLine.Command(name = "read-label",
+        description = "Reads ingredient lists, one a file; prints one JSON line each.")
+    int readLabel(
+        @Option(names = { "-h", "--help" }, usageHelp = true, description = "Shows this and ends.") boolean asked,
+        @Parameters(paramLabel = "FILE", arity = "0..*",
+            description = "Text; standard input when there is none or '-'.") List<Path> paths) {
         return each(paths, bytes -> answer("read-label", typed(bytes)), JsonNode::toString);
     }
 
-    @CommandLine.Command(name = "read-medicines", description = "Reads typed medicines, one list a file; prints one JSON line each.")
-    int readMedicines(@Option(names = {"-h", "--help"}, usageHelp = true, description = "Shows this and ends.") boolean asked,
-                      @Parameters(paramLabel = "FILE", arity = "0..*", description = "Text; standard input when there is none or '-'.") List<Path> paths) {
+    @CommandLine.Command(name = "read-medicines",
+        description = "Reads typed medicines, one list a file; prints one JSON line each.")
+    int readMedicines(
+        @Option(names = { "-h", "--help" }, usageHelp = true, description = "Shows this and ends.") boolean asked,
+        @Parameters(paramLabel = "FILE", arity = "0..*",
+            description = "Text; standard input when there is none or '-'.") List<Path> paths) {
         return each(paths, bytes -> answer("read-medicines", typed(bytes)), JsonNode::toString);
     }
 
-    @CommandLine.Command(name = "strand-map", description = "Computes strand maps from coded answers (JSON, as POST /api/v1/strand-map takes them); prints one line each.")
-    int strandMap(@Option(names = {"-h", "--help"}, usageHelp = true, description = "Shows this and ends.") boolean asked,
-                  @Option(names = "--svg", description = "Draws them: SVG instead of JSON.") boolean svg,
-                  @Parameters(paramLabel = "FILE", arity = "0..*", description = "JSON; standard input when there is none or '-'.") List<Path> paths) {
-        return each(paths, bytes -> svg ? JsonNodeFactory.instance.objectNode().put("svg", operations.get().strandMapSvg(JsonBodies.read(bytes)))
-            : answer("strand-map", bytes), answer -> svg ? answer.get("svg").textValue() : answer.toString());
+    @CommandLine.Command(name = "strand-map",
+        description = "Computes strand maps from coded answers (JSON, as POST /api/v1/strand-map takes them); prints one line each.")
+    int strandMap(
+        @Option(names = { "-h", "--help" }, usageHelp = true, description = "Shows this and ends.") boolean asked,
+        @Option(names = "--svg", description = "Draws them: SVG instead of JSON.") boolean svg,
+        @Parameters(paramLabel = "FILE", arity = "0..*",
+            description = "JSON; standard input when there is none or '-'.") List<Path> paths) {
+        return each(paths,
+            bytes -> svg
+                ? JsonNodeFactory.instance.objectNode().put("svg",
+                    operations.get().strandMapSvg(JsonBodies.read(bytes)))
+                : answer("strand-map", bytes),
+            answer -> svg ? answer.get("svg").textValue() : answer.toString());
     }
 
     private static byte[] typed(byte[] bytes) {
         String text = Inputs.text(bytes).strip();
-        return JsonNodeFactory.instance.objectNode().put("text", text).toString().getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        return JsonNodeFactory.instance.objectNode().put("text", text).toString()
+            .getBytes(java.nio.charset.StandardCharsets.UTF_8);
     }
 
     private JsonNode answer(String operation, byte[] body) {
@@ -191,7 +224,8 @@ public final class Command {
     }
 
     private int each(List<Path> paths, Function<byte[], JsonNode> work, Function<JsonNode, String> print) {
-        return withInputs(paths, files -> files.entrySet().stream().mapToInt(file -> one(file, work, print)).max().orElse(FINE));
+        return withInputs(paths,
+            files -> files.entrySet().stream().mapToInt(file -> one(file, work, print)).max().orElse(FINE));
     }
 
     /** One input; a bad one does not keep the next from being read. */
@@ -214,7 +248,8 @@ public final class Command {
         try {
             Map<String, byte[]> files = inputs.bytes(paths == null ? List.of() : paths);
             if (files.isEmpty()) {
-                err.println("There is nothing to read in %s: a folder holds .yaml, .yml or .json files.".formatted(paths));
+                err.println(
+                    "There is nothing to read in %s: a folder holds .yaml, .yml or .json files.".formatted(paths));
                 return BAD_INPUT;
             }
             return work.on(files);

@@ -28,7 +28,8 @@ import java.util.stream.Collectors;
 /** What lies where on a client's hair, from the same coded answers; in numbers, or drawn. */
 final class DrawStrandMap {
     private static final JsonNodeFactory NODE = JsonNodeFactory.instance;
-    private static final Map<String, StrandLayout> LAYOUTS = Map.of("wide", StrandLayout.WIDE, "tablet", StrandLayout.TABLET, "phone", StrandLayout.PHONE);
+    private static final Map<String, StrandLayout> LAYOUTS =
+        Map.of("wide", StrandLayout.WIDE, "tablet", StrandLayout.TABLET, "phone", StrandLayout.PHONE);
     private static final double STEP_CM = 1;
 
     private final Knowledge knowledge;
@@ -46,11 +47,14 @@ final class DrawStrandMap {
     private record Drawn(StrandMap map, Words words) {}
 
     Operation operation() {
-        Shape.Fields asked = Shape.object().need("today", Times.day().saying("The day the hair is looked at; answers are read on it."))
-            .need("jurisdiction", client.jurisdiction()).need("answers", answers.shape())
-            .may("language", client.language())
-            .may("layout", Shape.code(List.of("wide", "tablet", "phone")).saying("How wide the drawing is; wide when left out. For SVG only."));
-        return new Operation("strand-map", "strand-map", Optional.of(Scope.ASSESS), "What earlier treatments left on the hair, and where",
+        Shape.Fields asked =
+            Shape.object().need("today", Times.day().saying("The day the hair is looked at; answers are read on it."))
+                .need("jurisdiction", client.jurisdiction()).need("answers", answers.shape())
+                .may("language", client.language())
+                .may("layout", Shape.code(List.of("wide", "tablet", "phone"))
+                    .saying("How wide the drawing is; wide when left out. For SVG only."));
+        return new Operation("strand-map", "strand-map", Optional.of(Scope.ASSESS),
+            "What earlier treatments left on the hair, and where",
             "The hair's length and its treatments in, as coded answers (all other answers but the cues of a darkening lotion change nothing); for each treatment the "
                 + "chance that any is left, where it lies, what length of cut ends it and when it has grown out. Sent with 'Accept: image/svg+xml' it answers the drawing. "
                 + "Chances are over the growth rates that were published; what decides is the safe side.",
@@ -61,7 +65,8 @@ final class DrawStrandMap {
         Drawn drawn = drawn(body);
         StrandMap map = drawn.map();
         StrandWords words = StrandMaps.words(drawn.words());
-        ObjectNode answer = NODE.objectNode().put("lengthCm", map.lengthCm()).put("lengthKnown", map.lengthKnown()).put("lengthMeasured", map.lengthMeasured())
+        ObjectNode answer = NODE.objectNode().put("lengthCm", map.lengthCm()).put("lengthKnown", map.lengthKnown())
+            .put("lengthMeasured", map.lengthMeasured())
             .put("metalSuspected", map.metalSuspected());
         map.metalFreeCutCm().ifPresent(cm -> answer.put("metalFreeCutCm", cm));
         ArrayNode lanes = answer.putArray("lanes");
@@ -74,24 +79,29 @@ final class DrawStrandMap {
     /** @throws Refused as {@link Operation#answer} */
     String svg(JsonNode body) {
         Drawn drawn = drawn(body);
-        return StrandSvg.draw(drawn.map(), StrandMaps.words(drawn.words()), LAYOUTS.get(body.path("layout").asText("wide")), "strand");
+        return StrandSvg.draw(drawn.map(), StrandMaps.words(drawn.words()),
+            LAYOUTS.get(body.path("layout").asText("wide")), "strand");
     }
 
     private Drawn drawn(JsonNode body) {
         Faults faults = new Faults();
         LocalDate today = LocalDate.parse(body.get("today").textValue());
         Answers said = answers.read(body.get("answers"), "/answers", today, faults);
-        Set<String> all = knowledge.ruleSet().steps().stream().flatMap(step -> step.uses().stream()).collect(Collectors.toSet());
-        Situation situation = hair.known(new Situation(today, today, Optional.empty(), all, knowledge.questionnaire(), said,
-            knowledge.policy(body.get("jurisdiction").textValue()), List.of(), Optional.empty()), body, faults);
+        Set<String> all =
+            knowledge.ruleSet().steps().stream().flatMap(step -> step.uses().stream()).collect(Collectors.toSet());
+        Situation situation =
+            hair.known(new Situation(today, today, Optional.empty(), all, knowledge.questionnaire(), said,
+                knowledge.policy(body.get("jurisdiction").textValue()), List.of(), Optional.empty()), body, faults);
         faults.orThrow();
         Words words = client.words(body);
         return new Drawn(StrandMaps.map(situation, knowledge, words), words);
     }
 
     private static ObjectNode lane(Lane lane, StrandMap map) {
-        ObjectNode node = NODE.objectNode().put("what", lane.treatment().id()).put("name", lane.treatment().label()).put("said", lane.treatment().said())
-            .put("residue", code(lane.treatment().residue())).put("chanceLeft", rounded(lane.chanceLeft())).put("safetyChance", rounded(lane.safetyChance()))
+        ObjectNode node = NODE.objectNode().put("what", lane.treatment().id()).put("name", lane.treatment().label())
+            .put("said", lane.treatment().said())
+            .put("residue", code(lane.treatment().residue())).put("chanceLeft", rounded(lane.chanceLeft()))
+            .put("safetyChance", rounded(lane.safetyChance()))
             .put("metalSuspected", lane.metalSuspected());
         range(node, "startsCm", lane.starts());
         range(node, "reachesCm", lane.reaches());
@@ -118,7 +128,8 @@ final class DrawStrandMap {
     }
 
     private static Shape response() {
-        Shape range = Shape.object().need("from", Shape.number()).need("to", Shape.number()).saying("From a tenth to nine tenths of the chance, cm from the scalp.");
+        Shape range = Shape.object().need("from", Shape.number()).need("to", Shape.number())
+            .saying("From a tenth to nine tenths of the chance, cm from the scalp.");
         Shape lane = Shape.object().need("what", Shape.text()).need("name", Shape.text()).need("said", Shape.text())
             .need("residue", Shape.code(Arrays.stream(Residue.values()).map(DrawStrandMap::code).toList()))
             .need("chanceLeft", Shape.number().saying("0 to 1; 1 when the length is not known."))
@@ -126,9 +137,13 @@ final class DrawStrandMap {
             .need("metalSuspected", Shape.flag()).may("startsCm", range).may("reachesCm", range)
             .may("cutToCm", Shape.number().saying("Cut to this length, nothing of it is left."))
             .need("grownOut", Shape.text().saying("The month by which it has grown out, kept at today's length."))
-            .need("hairsInTenAtEachCm", Shape.list(Shape.number(), 0, 500).saying("Of ten treated hairs, how many carry it 0, 1, 2, ... cm from the scalp.")).named("Lane");
-        return Shape.object().need("lengthCm", Shape.number()).need("lengthKnown", Shape.flag()).need("lengthMeasured", Shape.flag())
-            .need("metalSuspected", Shape.flag()).may("metalFreeCutCm", Shape.number()).need("lanes", Shape.list(lane, 0, 1_000))
+            .need("hairsInTenAtEachCm", Shape.list(Shape.number(), 0, 500)
+                .saying("Of ten treated hairs, how many carry it 0, 1, 2, ... cm from the scalp."))
+            .named("Lane");
+        return Shape.object().need("lengthCm", Shape.number()).need("lengthKnown", Shape.flag())
+            .need("lengthMeasured", Shape.flag())
+            .need("metalSuspected", Shape.flag()).may("metalFreeCutCm", Shape.number())
+            .need("lanes", Shape.list(lane, 0, 1_000))
             .need("inWords", Shape.list(Shape.text(), 0, 1_000)).named("StrandMap");
     }
 }

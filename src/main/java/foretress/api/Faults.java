@@ -39,7 +39,9 @@ final class Faults {
     /** @throws Refused if there is any */
     void orThrow() {
         if (!isEmpty()) {
-            throw new Refused(422, "The body is JSON, but not what this operation takes. Each entry of 'errors' says where and what belongs there.", list());
+            throw new Refused(422,
+                "The body is JSON, but not what this operation takes. Each entry of 'errors' says where and what belongs there.",
+                list());
         }
     }
 

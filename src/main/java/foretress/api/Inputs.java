@@ -36,7 +36,8 @@ record Inputs(InputStream standard) {
 
     private static void inside(Path folder, Map<String, byte[]> read) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile).filter(Inputs::isOurs).sorted()::iterator) {
+            for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile).filter(Inputs::isOurs)
+                .sorted()::iterator) {
                 read.put(file.toString(), file(file));
             }
         }

@@ -8,8 +8,6 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -22,9 +20,12 @@ final class JsonBodies {
     private static final int LONGEST_TEXT = 20_000;
     private static final int LONGEST_NUMBER = 40;
 
-    static final JsonMapper JSON = JsonMapper.builder(JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(DEEPEST).maxStringLength(LONGEST_TEXT)
-                .maxNumberLength(LONGEST_NUMBER).build()).build())
+    static final JsonMapper JSON = JsonMapper
+        .builder(JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .streamReadConstraints(
+                StreamReadConstraints.builder().maxNestingDepth(DEEPEST).maxStringLength(LONGEST_TEXT)
+                    .maxNumberLength(LONGEST_NUMBER).build())
+            .build())
         .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
 
     private JsonBodies() {}
@@ -59,6 +60,7 @@ final class JsonBodies {
     }
 
     private static Refused malformed(String why) {
-        return new Refused(400, "The body cannot be read as JSON: %s. A name may stand only once in an object.".formatted(why), List.of());
+        return new Refused(400,
+            "The body cannot be read as JSON: %s. A name may stand only once in an object.".formatted(why), List.of());
     }
 }

@@ -20,10 +20,13 @@ import org.snakeyaml.engine.v2.common.FlowStyle;
 final class OpenApi {
     static final String BASE = "/api/v1";
     private static final String PROBLEM = "Problem";
-    private static final Map<Integer, String> PROBLEMS = new TreeMap<>(Map.of(400, "The body is no JSON.", 401, "No token, or one that is not known, expired or revoked.",
-        403, "The token was made for something else.", 405, "Another method.", 406, "Nothing that is accepted can be answered.", 413, "The body is too large.",
-        415, "The body is not sent as JSON.", 422, "The body is not what the operation takes: 'errors' says where.", 429, "Too many requests: wait as long as Retry-After says.",
-        500, "Something went wrong here."));
+    private static final Map<Integer, String> PROBLEMS = new TreeMap<>(
+        Map.of(400, "The body is no JSON.", 401, "No token, or one that is not known, expired or revoked.",
+            403, "The token was made for something else.", 405, "Another method.", 406,
+            "Nothing that is accepted can be answered.", 413, "The body is too large.",
+            415, "The body is not sent as JSON.", 422, "The body is not what the operation takes: 'errors' says where.",
+            429, "Too many requests: wait as long as Retry-After says.",
+            500, "Something went wrong here."));
     private static final JsonNodeFactory NODE = JsonNodeFactory.instance;
 
     private final Operations operations;
@@ -49,16 +52,19 @@ final class OpenApi {
         schemas.clear();
         ObjectNode document = NODE.objectNode().put("openapi", "3.1.1");
         document.putObject("info").put("title", "Foretress").put("version", "1")
-            .put("description", "What a client's answers mean before a chemical hair service, for programs. Every operation is stateless: nothing is stored. "
-                + "Errors are problem documents (RFC 9457). " + Assess.CAUTION);
+            .put("description",
+                "What a client's answers mean before a chemical hair service, for programs. Every operation is stateless: nothing is stored. "
+                    + "Errors are problem documents (RFC 9457). " + Assess.CAUTION);
         document.putArray("servers").addObject().put("url", BASE);
         document.putArray("security").addObject().putArray("token");
         ObjectNode paths = document.putObject("paths");
-        operations.all().forEach(operation -> paths.putObject("/" + operation.path()).set(operation.request().isPresent() ? "post" : "get", operation(operation)));
+        operations.all().forEach(operation -> paths.putObject("/" + operation.path())
+            .set(operation.request().isPresent() ? "post" : "get", operation(operation)));
         paths.putObject("/openapi").set("get", ofItself());
         ObjectNode components = document.putObject("components");
         components.putObject("securitySchemes").putObject("token").put("type", "http").put("scheme", "bearer")
-            .put("description", "A token the owner made on the page Programs, beginning with " + ProgramTokens.PREFIX + ". Only this header is looked at.");
+            .put("description", "A token the owner made on the page Programs, beginning with " + ProgramTokens.PREFIX
+                + ". Only this header is looked at.");
         schemas.put(PROBLEM, problem());
         ObjectNode all = components.putObject("schemas");
         schemas.forEach(all::set);
@@ -67,15 +73,18 @@ final class OpenApi {
 
     private ObjectNode operation(Operation operation) {
         ObjectNode node = NODE.objectNode().put("operationId", operation.id()).put("summary", operation.summary());
-        node.put("description", operation.description() + operation.scope().map(s -> " Needs a token for '%s'.".formatted(s.code())).orElse(" Any token will do."));
+        node.put("description", operation.description()
+            + operation.scope().map(s -> " Needs a token for '%s'.".formatted(s.code())).orElse(" Any token will do."));
         operation.request().ifPresent(request -> {
-            ObjectNode content = node.putObject("requestBody").put("required", true).putObject("content").putObject("application/json");
+            ObjectNode content =
+                node.putObject("requestBody").put("required", true).putObject("content").putObject("application/json");
             content.set("schema", request.describe(schemas));
             ObjectNode examples = content.putObject("examples");
             operation.examples().forEach(name -> examples.putObject(name).set("value", example(name)));
         });
         if (operation.request().isEmpty()) {
-            node.putArray("parameters").addObject().put("name", "language").put("in", "query").put("description", "Of the words; English when left out.")
+            node.putArray("parameters").addObject().put("name", "language").put("in", "query")
+                .put("description", "Of the words; English when left out.")
                 .putObject("schema").put("type", "string");
         }
         ObjectNode responses = node.putObject("responses");
@@ -84,7 +93,8 @@ final class OpenApi {
         json.set("schema", operation.response().describe(schemas));
         if (!operation.examples().isEmpty()) {
             ObjectNode examples = json.putObject("examples");
-            operation.examples().forEach(name -> examples.putObject(name).set("value", operation.answer(example(name))));
+            operation.examples()
+                .forEach(name -> examples.putObject(name).set("value", operation.answer(example(name))));
         }
         if (operation.id().equals("strand-map")) {
             content.putObject("image/svg+xml").putObject("schema").put("type", "string");
@@ -96,14 +106,16 @@ final class OpenApi {
     private static void problems(ObjectNode responses, boolean body) {
         PROBLEMS.forEach((status, words) -> {
             if (body || status != 413 && status != 415 && status != 422) {
-                responses.putObject(String.valueOf(status)).put("description", words).putObject("content").putObject("application/problem+json").putObject("schema")
+                responses.putObject(String.valueOf(status)).put("description", words).putObject("content")
+                    .putObject("application/problem+json").putObject("schema")
                     .put("$ref", "#/components/schemas/" + PROBLEM);
             }
         });
     }
 
     private static ObjectNode ofItself() {
-        ObjectNode node = NODE.objectNode().put("operationId", "openapi").put("summary", "This document").put("description", "As JSON or YAML. Any token will do.");
+        ObjectNode node = NODE.objectNode().put("operationId", "openapi").put("summary", "This document")
+            .put("description", "As JSON or YAML. Any token will do.");
         ObjectNode responses = node.putObject("responses");
         ObjectNode content = responses.putObject("200").put("description", "The document.").putObject("content");
         content.putObject("application/json").putObject("schema").put("type", "object");
@@ -113,8 +125,11 @@ final class OpenApi {
     }
 
     private ObjectNode problem() {
-        Shape error = Shape.object().need("pointer", Shape.text().saying("A JSON Pointer (RFC 6901) to the value that is wrong.")).need("detail", Shape.text());
-        return Shape.object().need("type", Shape.text()).need("title", Shape.text()).need("status", Shape.whole(400, 599)).need("detail", Shape.text())
+        Shape error =
+            Shape.object().need("pointer", Shape.text().saying("A JSON Pointer (RFC 6901) to the value that is wrong."))
+                .need("detail", Shape.text());
+        return Shape.object().need("type", Shape.text()).need("title", Shape.text())
+            .need("status", Shape.whole(400, 599)).need("detail", Shape.text())
             .need("instance", Shape.text()).may("errors", Shape.list(error, 1, Faults.MOST)).describe(schemas);
     }
 

@@ -18,8 +18,9 @@ import java.util.function.Function;
  * @param examples names of the worked examples, files under {@code api/examples}
  * @param work from a body that has its shape to the answer; may still refuse it
  */
-record Operation(String id, String path, Optional<Scope> scope, String summary, String description, Optional<Shape> request, Shape response,
-                 List<String> examples, Function<JsonNode, JsonNode> work) {
+record Operation(String id, String path, Optional<Scope> scope, String summary, String description,
+    Optional<Shape> request, Shape response,
+    List<String> examples, Function<JsonNode, JsonNode> work) {
 
     /**
      * @param body already JSON

@@ -19,8 +19,9 @@ final class Operations {
         this.knowledge = knowledge;
         this.assess = new Assess(knowledge, client);
         this.strandMap = new DrawStrandMap(knowledge, client, answers, hair);
-        List<Operation> made = new ArrayList<>(List.of(assess.operation(), strandMap.operation(), new ReadLabel(knowledge).operation(),
-            new ReadMedicines(knowledge).operation()));
+        List<Operation> made =
+            new ArrayList<>(List.of(assess.operation(), strandMap.operation(), new ReadLabel(knowledge).operation(),
+                new ReadMedicines(knowledge).operation()));
         made.addAll(AtTheBench.operations());
         made.add(new AskQuestionnaire(knowledge).operation());
         this.all = List.copyOf(made);
@@ -35,7 +36,8 @@ final class Operations {
     }
 
     Operation operation(String id) {
-        return all.stream().filter(o -> o.id().equals(id)).findFirst().orElseThrow(() -> new IllegalArgumentException("no operation " + id));
+        return all.stream().filter(o -> o.id().equals(id)).findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no operation " + id));
     }
 
     /** The same words and fields as {@code assess} answers, for an assessment made elsewhere. */

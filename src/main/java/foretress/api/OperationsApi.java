@@ -61,11 +61,13 @@ public class OperationsApi {
 
     @POST
     @Path("strand-map")
-    @Produces({MediaType.APPLICATION_JSON, "image/svg+xml"})
+    @Produces({ MediaType.APPLICATION_JSON, "image/svg+xml" })
     public Response strandMap(InputStream body, @Context Request request) {
         boolean drawn = SVG.equals(preferred(request, MediaType.APPLICATION_JSON_TYPE, SVG));
         JsonNode read = read(body);
-        return drawn ? Response.ok(operations.strandMapSvg(read).getBytes(StandardCharsets.UTF_8)).type(SVG.withCharset("UTF-8")).build()
+        return drawn
+            ? Response.ok(operations.strandMapSvg(read).getBytes(StandardCharsets.UTF_8)).type(SVG.withCharset("UTF-8"))
+                .build()
             : answer("strand-map", read);
     }
 
@@ -103,14 +105,16 @@ public class OperationsApi {
 
     @GET
     @Path("openapi")
-    @Produces({MediaType.APPLICATION_JSON, "application/yaml"})
+    @Produces({ MediaType.APPLICATION_JSON, "application/yaml" })
     public Response openapi(@Context Request request) {
         boolean yaml = YAML.equals(preferred(request, MediaType.APPLICATION_JSON_TYPE, YAML));
-        return Response.ok((yaml ? document.yaml() : document.json()).getBytes(StandardCharsets.UTF_8)).type(yaml ? YAML : MediaType.APPLICATION_JSON_TYPE).build();
+        return Response.ok((yaml ? document.yaml() : document.json()).getBytes(StandardCharsets.UTF_8))
+            .type(yaml ? YAML : MediaType.APPLICATION_JSON_TYPE).build();
     }
 
     private static MediaType preferred(Request request, MediaType... offered) {
-        return Optional.ofNullable(request.selectVariant(Variant.mediaTypes(offered).build())).map(Variant::getMediaType).orElse(offered[0]);
+        return Optional.ofNullable(request.selectVariant(Variant.mediaTypes(offered).build()))
+            .map(Variant::getMediaType).orElse(offered[0]);
     }
 
     /** No more is taken in than may be answered. */
@@ -123,12 +127,15 @@ public class OperationsApi {
     }
 
     private Response answer(String operation, JsonNode body) {
-        return Response.ok(operations.operation(operation).answer(body).toString().getBytes(StandardCharsets.UTF_8)).type(MediaType.APPLICATION_JSON_TYPE).build();
+        return Response.ok(operations.operation(operation).answer(body).toString().getBytes(StandardCharsets.UTF_8))
+            .type(MediaType.APPLICATION_JSON_TYPE).build();
     }
 
     @ServerExceptionMapper
     public Response refused(Refused refused, UriInfo address) {
-        List<ApiProblem.Error> errors = refused.faults.stream().map(f -> new ApiProblem.Error(f.pointer(), f.detail())).toList();
-        return new ApiProblem(refused.status, refused.getMessage(), address.getRequestUri().getPath(), errors).response().build();
+        List<ApiProblem.Error> errors =
+            refused.faults.stream().map(f -> new ApiProblem.Error(f.pointer(), f.detail())).toList();
+        return new ApiProblem(refused.status, refused.getMessage(), address.getRequestUri().getPath(), errors)
+            .response().build();
     }
 }

@@ -31,7 +31,8 @@ public class ProgramGate implements ProgramDoor {
     private final Clock clock;
     private final Map<UUID, Bucket> byToken = new ConcurrentHashMap<>();
 
-    ProgramGate(ProgramTokens tokens, @ConfigProperty(name = "foretress.api.requests-per-minute", defaultValue = "300") int perMinute, Clock clock) {
+    ProgramGate(ProgramTokens tokens,
+        @ConfigProperty(name = "foretress.api.requests-per-minute", defaultValue = "300") int perMinute, Clock clock) {
         this.tokens = tokens;
         this.perMinute = perMinute;
         this.clock = clock;
@@ -45,7 +46,8 @@ public class ProgramGate implements ProgramDoor {
         if (token.isEmpty()) {
             return Optional.of(unknown(path, presented.isPresent()));
         }
-        return tooOften(token.get(), path).or(() -> token.get().isFor(scope) ? Optional.empty() : Optional.of(notForThis(path, scope)));
+        return tooOften(token.get(), path)
+            .or(() -> token.get().isFor(scope) ? Optional.empty() : Optional.of(notForThis(path, scope)));
     }
 
     private static Optional<String> presented(ContainerRequestContext request) {
@@ -55,15 +57,22 @@ public class ProgramGate implements ProgramDoor {
     }
 
     private static Response unknown(String path, boolean presented) {
-        String detail = presented ? "The token is not known, has expired or was revoked. The owner can make another one."
-            : "Send a token of this salon in the header 'Authorization: Bearer ...'.";
+        String detail =
+            presented ? "The token is not known, has expired or was revoked. The owner can make another one."
+                : "Send a token of this salon in the header 'Authorization: Bearer ...'.";
         return new ApiProblem(401, detail, path, List.of()).response()
-            .header(HttpHeaders.WWW_AUTHENTICATE, "Bearer realm=\"foretress\"" + (presented ? ", error=\"invalid_token\"" : "")).build();
+            .header(HttpHeaders.WWW_AUTHENTICATE,
+                "Bearer realm=\"foretress\"" + (presented ? ", error=\"invalid_token\"" : ""))
+            .build();
     }
 
     private static Response notForThis(String path, String scope) {
-        return new ApiProblem(403, "The token was not made for this: the operation needs one for '%s'.".formatted(scope), path, List.of()).response()
-            .header(HttpHeaders.WWW_AUTHENTICATE, "Bearer realm=\"foretress\", error=\"insufficient_scope\", scope=\"%s\"".formatted(scope)).build();
+        return new ApiProblem(403,
+            "The token was not made for this: the operation needs one for '%s'.".formatted(scope), path, List.of())
+            .response()
+            .header(HttpHeaders.WWW_AUTHENTICATE,
+                "Bearer realm=\"foretress\", error=\"insufficient_scope\", scope=\"%s\"".formatted(scope))
+            .build();
     }
 
     private Optional<Response> tooOften(ProgramToken token, String path) {
@@ -79,7 +88,8 @@ public class ProgramGate implements ProgramDoor {
     }
 
     private Bucket bucket() {
-        return Bucket.builder().addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, Duration.ofMinutes(1)))
+        return Bucket.builder()
+            .addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, Duration.ofMinutes(1)))
             .withCustomTimePrecision(new ClockMeter(clock)).build();
     }
 }

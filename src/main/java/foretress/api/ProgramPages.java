@@ -44,7 +44,8 @@ public class ProgramPages {
 
     /** @param made the token made just now; shown this once */
     @CheckedTemplate(basePath = "api", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ProgramsPage(List<Row> rows, List<Purpose> purposes, List<Integer> days, Form form, Made made, Mistakes mistakes) implements TemplateInstance {}
+    record ProgramsPage(List<Row> rows, List<Purpose> purposes, List<Integer> days, Form form, Made made,
+        Mistakes mistakes) implements TemplateInstance {}
 
     record Row(UUID id, String name, String purposes, String made, String ends, String used, boolean alive) {}
 
@@ -59,7 +60,8 @@ public class ProgramPages {
     private final Knowledge knowledge;
     private final Clock clock;
 
-    ProgramPages(ProgramTokens tokens, Who who, ProgramWords words, Language language, Knowledge knowledge, Clock clock) {
+    ProgramPages(ProgramTokens tokens, Who who, ProgramWords words, Language language, Knowledge knowledge,
+        Clock clock) {
         this.tokens = tokens;
         this.who = who;
         this.words = words;
@@ -85,18 +87,23 @@ public class ProgramPages {
         if (!mistakes.isEmpty()) {
             return FormAgain.with(page(form, null, mistakes));
         }
-        String token = tokens.make(form.one("program-name"), scopes, Duration.ofDays(days.orElseThrow()), who.staff().id);
+        String token =
+            tokens.make(form.one("program-name"), scopes, Duration.ofDays(days.orElseThrow()), who.staff().id);
         Made made = new Made(form.one("program-name"), token);
-        return Response.status(Response.Status.CREATED).entity(page(new Form(new MultivaluedHashMap<>()), made, new Mistakes())).build();
+        return Response.status(Response.Status.CREATED)
+            .entity(page(new Form(new MultivaluedHashMap<>()), made, new Mistakes())).build();
     }
 
     /** A form sent twice makes one token: the name is taken by then. */
     private void checkName(String name, Mistakes mistakes) {
         List<ProgramToken> alive = tokens.alive();
-        boolean fits = mistakes.expect(!name.isEmpty() && name.length() <= LONGEST_NAME, "program-name", words.name_missing());
+        boolean fits =
+            mistakes.expect(!name.isEmpty() && name.length() <= LONGEST_NAME, "program-name", words.name_missing());
         if (fits) {
-            mistakes.expect(alive.stream().noneMatch(t -> t.name.equalsIgnoreCase(name)), "program-name", words.name_taken(name));
-            mistakes.expect(alive.size() < ProgramTokens.MOST_ALIVE, "program-name", words.too_many(ProgramTokens.MOST_ALIVE));
+            mistakes.expect(alive.stream().noneMatch(t -> t.name.equalsIgnoreCase(name)), "program-name",
+                words.name_taken(name));
+            mistakes.expect(alive.size() < ProgramTokens.MOST_ALIVE, "program-name",
+                words.too_many(ProgramTokens.MOST_ALIVE));
         }
     }
 
@@ -120,19 +127,24 @@ public class ProgramPages {
     @Path("openapi")
     @Produces(MediaType.WILDCARD)
     public Response openapi() {
-        return Response.ok(new OpenApi(new Operations(knowledge)).json().getBytes(java.nio.charset.StandardCharsets.UTF_8))
-            .type(MediaType.APPLICATION_JSON_TYPE).header("Content-Disposition", "attachment; filename=\"foretress-openapi.json\"").build();
+        return Response
+            .ok(new OpenApi(new Operations(knowledge)).json().getBytes(java.nio.charset.StandardCharsets.UTF_8))
+            .type(MediaType.APPLICATION_JSON_TYPE)
+            .header("Content-Disposition", "attachment; filename=\"foretress-openapi.json\"").build();
     }
 
     private TemplateInstance page(Form form, Made made, Mistakes mistakes) {
-        List<Purpose> purposes = Arrays.stream(Scope.values()).map(scope -> new Purpose(scope.code(), words(scope))).toList();
+        List<Purpose> purposes =
+            Arrays.stream(Scope.values()).map(scope -> new Purpose(scope.code(), words(scope))).toList();
         return new ProgramsPage(tokens.all().stream().map(this::row).toList(), purposes, DAYS, form, made, mistakes);
     }
 
     private Row row(ProgramToken token) {
-        String purposes = Arrays.stream(Scope.values()).filter(s -> token.isFor(s.code())).map(this::words).collect(Collectors.joining("; "));
+        String purposes = Arrays.stream(Scope.values()).filter(s -> token.isFor(s.code())).map(this::words)
+            .collect(Collectors.joining("; "));
         return new Row(token.id, token.name, purposes, words.made(day(token.madeAt)), ends(token),
-            token.lastUsedOn().map(d -> words.used(day(d))).orElseGet(words::never_used), token.isAlive(clock.instant()));
+            token.lastUsedOn().map(d -> words.used(day(d))).orElseGet(words::never_used),
+            token.isAlive(clock.instant()));
     }
 
     private String ends(ProgramToken token) {

@@ -37,7 +37,8 @@ class ProgramToken extends PanacheEntityBase {
 
     ProgramToken(String name, Set<Scope> scopes, String tokenSha256, Duration lasts, UUID madeBy, Instant now) {
         if (name.isBlank() || scopes.isEmpty() || lasts.isNegative() || lasts.isZero())
-            throw new IllegalArgumentException("A program's token has a name, something it is for, and a time to last.");
+            throw new IllegalArgumentException(
+                "A program's token has a name, something it is for, and a time to last.");
         this.id = UUID.randomUUID();
         this.name = name;
         this.scopes = scopes.stream().sorted().map(Scope::code).collect(Collectors.joining(" "));

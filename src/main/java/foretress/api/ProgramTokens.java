@@ -57,7 +57,8 @@ class ProgramTokens {
             return Optional.empty();
         }
         return QuarkusTransaction.requiringNew().call(() -> {
-            Optional<ProgramToken> token = ProgramToken.byHash(Sha256.of(presented)).filter(t -> t.isAlive(clock.instant()));
+            Optional<ProgramToken> token =
+                ProgramToken.byHash(Sha256.of(presented)).filter(t -> t.isAlive(clock.instant()));
             token.ifPresent(t -> used(t.id));
             return token;
         });

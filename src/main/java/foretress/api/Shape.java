@@ -85,13 +85,16 @@ interface Shape {
     }
 
     static Shape whole(int least, int most) {
-        return new Plain(n -> n.isIntegralNumber() && n.canConvertToInt() && n.intValue() >= least && n.intValue() <= most,
-            "a whole number from %d to %d belongs here".formatted(least, most), typed("integer").put("minimum", least).put("maximum", most));
+        return new Plain(
+            n -> n.isIntegralNumber() && n.canConvertToInt() && n.intValue() >= least && n.intValue() <= most,
+            "a whole number from %d to %d belongs here".formatted(least, most),
+            typed("integer").put("minimum", least).put("maximum", most));
     }
 
     static Shape number(double least, double most) {
         return new Plain(n -> n.isNumber() && n.doubleValue() >= least && n.doubleValue() <= most,
-            "a number from %s to %s belongs here".formatted(least, most), typed("number").put("minimum", least).put("maximum", most));
+            "a number from %s to %s belongs here".formatted(least, most),
+            typed("number").put("minimum", least).put("maximum", most));
     }
 
     /** Any number; for answers only. */
@@ -101,9 +104,12 @@ interface Shape {
 
     /** Text of so many characters; half a surrogate pair is no character and could not be sent back. */
     static Shape text(int least, int most) {
-        return new Plain(n -> n.isTextual() && n.textValue().length() >= least && n.textValue().length() <= most && wellFormed(n.textValue())
-            && (least == 0 || !n.textValue().isBlank()),
-            "text of %d to %d characters belongs here".formatted(least, most), typed("string").put("minLength", least).put("maxLength", most));
+        return new Plain(
+            n -> n.isTextual() && n.textValue().length() >= least && n.textValue().length() <= most
+                && wellFormed(n.textValue())
+                && (least == 0 || !n.textValue().isBlank()),
+            "text of %d to %d characters belongs here".formatted(least, most),
+            typed("string").put("minLength", least).put("maxLength", most));
     }
 
     /** Any text; for answers only. */
@@ -117,12 +123,14 @@ interface Shape {
 
     /** Text that a standard class can read. */
     static Shape read(Predicate<String> readable, String belongs, String format) {
-        return new Plain(n -> n.isTextual() && readable.test(n.textValue()), belongs, typed("string").put("format", format));
+        return new Plain(n -> n.isTextual() && readable.test(n.textValue()), belongs,
+            typed("string").put("format", format));
     }
 
     static Shape matching(String pattern, Predicate<String> readable, String belongs) {
         Pattern compiled = Pattern.compile(pattern);
-        return new Plain(n -> n.isTextual() && compiled.matcher(n.textValue()).matches() && readable.test(n.textValue()), belongs,
+        return new Plain(
+            n -> n.isTextual() && compiled.matcher(n.textValue()).matches() && readable.test(n.textValue()), belongs,
             typed("string").put("pattern", pattern));
     }
 
@@ -134,7 +142,8 @@ interface Shape {
     }
 
     private static String belongs(Collection<String> codes) {
-        return codes.size() <= 60 ? "one of these codes belongs here: " + String.join(", ", codes) : "no such code is known here";
+        return codes.size() <= 60 ? "one of these codes belongs here: " + String.join(", ", codes)
+            : "no such code is known here";
     }
 
     static Shape list(Shape entry, int least, int most) {
@@ -204,7 +213,8 @@ interface Shape {
             }
             shapes.keySet().stream().filter(name -> needed.contains(name) && !value.has(name))
                 .forEach(name -> faults.add(Faults.below(pointer, name), "this field is missing"));
-            value.properties().forEach(field -> checkField(field.getKey(), field.getValue(), Faults.below(pointer, field.getKey()), faults));
+            value.properties().forEach(
+                field -> checkField(field.getKey(), field.getValue(), Faults.below(pointer, field.getKey()), faults));
         }
 
         private void checkField(String name, JsonNode value, String pointer, Faults faults) {
@@ -258,8 +268,10 @@ interface Shape {
 
         @Override
         public void check(JsonNode value, String pointer, Faults faults) {
-            Optional<Fields> meant = byField.entrySet().stream().filter(e -> value.has(e.getKey())).map(Map.Entry::getValue).findFirst();
-            faults.expect(meant.isPresent(), pointer, "an object with one of these fields belongs here: " + String.join(", ", byField.keySet()));
+            Optional<Fields> meant =
+                byField.entrySet().stream().filter(e -> value.has(e.getKey())).map(Map.Entry::getValue).findFirst();
+            faults.expect(meant.isPresent(), pointer,
+                "an object with one of these fields belongs here: " + String.join(", ", byField.keySet()));
             meant.ifPresent(fields -> fields.check(value, pointer, faults));
         }
 

@@ -22,19 +22,24 @@ final class Times {
     private Times() {}
 
     static Shape day() {
-        return Shape.read(text -> text.length() == 10 && holds(LocalDate::parse, text, d -> d.getYear() >= FIRST_YEAR && d.getYear() <= LAST_YEAR),
-            "a day of the calendar from %d to %d belongs here, written 2026-06-10".formatted(FIRST_YEAR, LAST_YEAR), "date");
+        return Shape.read(
+            text -> text.length() == 10
+                && holds(LocalDate::parse, text, d -> d.getYear() >= FIRST_YEAR && d.getYear() <= LAST_YEAR),
+            "a day of the calendar from %d to %d belongs here, written 2026-06-10".formatted(FIRST_YEAR, LAST_YEAR),
+            "date");
     }
 
     static Shape month() {
-        return Shape.matching("^[0-9]{4}-[0-9]{2}$", text -> holds(YearMonth::parse, text, m -> m.getYear() >= FIRST_YEAR && m.getYear() <= LAST_YEAR),
+        return Shape.matching("^[0-9]{4}-[0-9]{2}$",
+            text -> holds(YearMonth::parse, text, m -> m.getYear() >= FIRST_YEAR && m.getYear() <= LAST_YEAR),
             "a month from %d to %d belongs here, written 2026-06".formatted(FIRST_YEAR, LAST_YEAR));
     }
 
     static Shape instant() {
         return Shape.read(text -> text.length() >= 20 && text.length() <= 35
             && holds(Times::instant, text, i -> !i.isBefore(FIRST) && i.isBefore(LAST)),
-            "a moment with its offset belongs here, written 2026-06-10T09:30:00Z or 2026-06-10T10:30:00+01:00", "date-time");
+            "a moment with its offset belongs here, written 2026-06-10T09:30:00Z or 2026-06-10T10:30:00+01:00",
+            "date-time");
     }
 
     static Instant instant(String text) {
@@ -47,7 +52,8 @@ final class Times {
     }
 
     static Shape zone() {
-        return Shape.read(ZONES::contains, "the name of a time zone in the IANA database belongs here, such as Europe/London", "iana-zone");
+        return Shape.read(ZONES::contains,
+            "the name of a time zone in the IANA database belongs here, such as Europe/London", "iana-zone");
     }
 
     private static <T> boolean holds(Function<String, T> read, String text, java.util.function.Predicate<T> also) {

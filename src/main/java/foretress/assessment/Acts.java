@@ -43,7 +43,8 @@ public record Acts(List<Act> acts, List<Finding> alone) {
     public static Acts of(List<Finding> findings, Function<Finding, Weight> weight, Questionnaire questionnaire) {
         Map<Key, List<Finding>> gathered = new LinkedHashMap<>();
         for (Finding finding : findings) {
-            key(finding, weight.apply(finding), questionnaire).ifPresent(key -> gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(finding));
+            key(finding, weight.apply(finding), questionnaire)
+                .ifPresent(key -> gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(finding));
         }
         gathered.values().removeIf(some -> some.size() < 2);
         List<Finding> taken = gathered.values().stream().flatMap(List::stream).toList();
@@ -57,7 +58,8 @@ public record Acts(List<Act> acts, List<Finding> alone) {
 
     /** The first test it asks for; else the topic in which its first answer is asked. What prevents is read by itself, whatever is known. */
     private static Optional<Key> key(Finding finding, Weight weight, Questionnaire questionnaire) {
-        if (!finding.onlyIfUnknown() || weight == Weight.PREVENTS) return Optional.empty();
+        if (!finding.onlyIfUnknown() || weight == Weight.PREVENTS)
+            return Optional.empty();
         Optional<Key> test = finding.demands().stream().findFirst().map(id -> new Key(Kind.TEST, id));
         return test.or(() -> questionnaire.topicOf(finding.causes()).map(topic -> new Key(Kind.ASK, topic.id())));
     }

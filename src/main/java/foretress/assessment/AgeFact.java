@@ -20,7 +20,8 @@ final class AgeFact {
     }
 
     FactValue find(FactDef def) {
-        return situation.birthDate().map(born -> FactValue.known(def, classOf(born), List.of())).orElse(FactValue.unknown(def, List.of()));
+        return situation.birthDate().map(born -> FactValue.known(def, classOf(born), List.of()))
+            .orElse(FactValue.unknown(def, List.of()));
     }
 
     private int classOf(LocalDate born) {

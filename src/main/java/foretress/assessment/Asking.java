@@ -1,8 +1,8 @@
 package foretress.assessment;
 
 import foretress.questionnaire.Answer;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -49,7 +49,8 @@ final class Asking {
         }
 
         private boolean forSome(Question question) {
-            return question.askedFor().isEmpty() || question.askedFor().stream().anyMatch(situation.bookedChemistries()::contains);
+            return question.askedFor().isEmpty()
+                || question.askedFor().stream().anyMatch(situation.bookedChemistries()::contains);
         }
 
         Truth says(List<String> wanted, int atLeast, boolean notPutIsWell) {

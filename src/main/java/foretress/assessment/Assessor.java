@@ -68,7 +68,8 @@ public final class Assessor {
                 deciding.add(outcome.rule().id());
             }
             if (!outcome.notAsked().isEmpty() && outcome.touches(offer)) {
-                outcome.notAsked().stream().filter(question -> question.putFor(offer.chemistries())).forEach(q -> notAsked.add(q.question()));
+                outcome.notAsked().stream().filter(question -> question.putFor(offer.chemistries()))
+                    .forEach(q -> notAsked.add(q.question()));
             }
         }
         return new Standing(offer.service().id(), heaviest, deciding, notAsked.size(), unanswered);
@@ -92,7 +93,8 @@ public final class Assessor {
      * @param truth with everything unknown taken as unknown
      * @param asked with the questions not put taken as answered well
      */
-    private record Outcome(int number, Rule rule, Facts facts, Truth truth, Truth asked, boolean failed, List<NotAsked> notAsked) {
+    private record Outcome(int number, Rule rule, Facts facts, Truth truth, Truth asked, boolean failed,
+        List<NotAsked> notAsked) {
 
         static Outcome of(int number, RuleSet rules, Facts facts) {
             Rule rule = rules.rules().get(number);
@@ -100,7 +102,8 @@ public final class Assessor {
             try {
                 Truth truth = rule.when().of(facts);
                 List<NotAsked> notAsked = notAsked(reads, facts);
-                Truth asked = notAsked.isEmpty() ? truth : rule.when().of(Facts.of(reads.stream().map(id -> facts.get(id).asAsked()).toList()));
+                Truth asked = notAsked.isEmpty() ? truth
+                    : rule.when().of(Facts.of(reads.stream().map(id -> facts.get(id).asAsked()).toList()));
                 return new Outcome(number, rule, facts, truth, asked, false, notAsked);
             } catch (RuntimeException fault) {
                 return new Outcome(number, rule, facts, Truth.TRUE, Truth.TRUE, true, List.of());
@@ -158,9 +161,11 @@ public final class Assessor {
             if (byStep.isEmpty()) {
                 return Optional.empty();
             }
-            List<FactValue> decided = failed ? List.of() : rule.when().deciding(facts).stream().map(facts::get).toList();
+            List<FactValue> decided =
+                failed ? List.of() : rule.when().deciding(facts).stream().map(facts::get).toList();
             return Optional.of(new Finding(rule.id(), Weight.heaviest(byStep.values()), byStep, causes(decided),
-                decided.stream().map(FactValue::fact).toList(), rule.demands(), rule.sources(), truth == Truth.UNKNOWN, List.of(),
+                decided.stream().map(FactValue::fact).toList(), rule.demands(), rule.sources(), truth == Truth.UNKNOWN,
+                List.of(),
                 decided.stream().flatMap(value -> value.read().stream()).distinct().toList()));
         }
 

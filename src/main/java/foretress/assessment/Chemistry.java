@@ -8,5 +8,7 @@ package foretress.assessment;
  */
 public record Chemistry(String id, SkinTest skinTest, boolean dry, boolean productLine) {
     /** Whether a skin test comes before it, and whether a dermatologist's letter can stand for the test. */
-    public enum SkinTest { NO, YES, OR_LETTER }
+    public enum SkinTest {
+        NO, YES, OR_LETTER
+    }
 }

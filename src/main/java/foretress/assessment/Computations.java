@@ -27,18 +27,24 @@ public final class Computations {
         Map.entry("label-dye-group", List.of("no dye", "another dye", "a dye of the PPD group")),
         Map.entry("label-unknown", List.of("none", "a word we do not know")),
         Map.entry("policy-allows", List.of("the policy's figure is 1 or more", "it is 0")),
-        Map.entry("letter-or-test", List.of("a dermatologist's letter names this very product", "the test is negative and valid",
-            "neither", "the test is positive")),
-        Map.entry("medical-advice", List.of("a doctor said yes, with care", "nobody asked, or the answers are others since", "a doctor said no")),
+        Map.entry("letter-or-test",
+            List.of("a dermatologist's letter names this very product", "the test is negative and valid",
+                "neither", "the test is positive")),
+        Map.entry("medical-advice",
+            List.of("a doctor said yes, with care", "nobody asked, or the answers are others since",
+                "a doctor said no")),
         Map.entry("skin-test", List.of("negative and valid", "not done or not valid", "positive")),
-        Map.entry("metal-test", List.of("slight lightening on every tuft", "not done, or not on every stretch", "nothing at all happened", "positive")),
+        Map.entry("metal-test",
+            List.of("slight lightening on every tuft", "not done, or not on every stretch", "nothing at all happened",
+                "positive")),
         Map.entry("test-cutting", List.of("good", "not done", "poor")),
         Map.entry("elasticity", List.of("pass", "not done", "caution", "fail")),
         Map.entry("porosity", List.of("even", "not done", "porous")));
 
     /** What staff recorded or the policy sets has one class, never a range: a test that is not known to be done is not done. */
-    public static final Set<String> ALWAYS_KNOWN = Set.of("skin-test", "letter-or-test", "medical-advice", "metal-test", "test-cutting", "elasticity", "porosity",
-        "policy-allows", "hair-length");
+    public static final Set<String> ALWAYS_KNOWN =
+        Set.of("skin-test", "letter-or-test", "medical-advice", "metal-test", "test-cutting", "elasticity", "porosity",
+            "policy-allows", "hair-length");
 
     /** Whether a fact with so many classes can hold what this computation tells apart. */
     public static boolean fits(String name, int classes) {

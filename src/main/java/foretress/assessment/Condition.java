@@ -131,7 +131,7 @@ public sealed interface Condition {
         public Truth of(Facts facts) {
             Truth truth = Truth.TRUE;
             for (Condition part : parts) {
-                truth = truth.and(part.of(facts));      // no short cut: a fact that could not be found must be noticed
+                truth = truth.and(part.of(facts)); // no short cut: a fact that could not be found must be noticed
             }
             return truth;
         }

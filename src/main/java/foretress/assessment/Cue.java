@@ -14,6 +14,6 @@ import java.util.Map;
 public record Cue(String what, List<String> listedAs, int atLeast, Map<String, List<String>> when) {
     public Cue {
         listedAs = List.copyOf(listedAs);
-        when = Collections.unmodifiableMap(new LinkedHashMap<>(when));      // in its order, so that causes always read the same
+        when = Collections.unmodifiableMap(new LinkedHashMap<>(when)); // in its order, so that causes always read the same
     }
 }

@@ -29,7 +29,7 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
      */
     public record Row(int ordinal, Map<String, List<String>> when, Map<String, Integer> policy) {
         public Row {
-            when = Collections.unmodifiableMap(new LinkedHashMap<>(when));      // in its order, so that causes always read the same
+            when = Collections.unmodifiableMap(new LinkedHashMap<>(when)); // in its order, so that causes always read the same
             policy = Map.copyOf(policy);
         }
 
@@ -51,7 +51,8 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
      * @param pastMonths a medicine ended longer ago no longer counts
      * @param overtakenBy what may have happened since a test and voids it
      */
-    public record Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths, List<Event> overtakenBy) {
+    public record Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths,
+        List<Event> overtakenBy) {
         public Computation {
             of = List.copyOf(of);
             overtakenBy = List.copyOf(overtakenBy);

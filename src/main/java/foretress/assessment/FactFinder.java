@@ -66,7 +66,8 @@ public final class FactFinder {
         private FactValue found(FactDef def) {
             try {
                 FactValue fromRows = rows.find(def, read.get(def.id()));
-                return def.computation().map(how -> computed(def, how)).map(value -> def.rows().isEmpty() ? value : value.heavier(fromRows)).orElse(fromRows);
+                return def.computation().map(how -> computed(def, how))
+                    .map(value -> def.rows().isEmpty() ? value : value.heavier(fromRows)).orElse(fromRows);
             } catch (RuntimeException fault) {
                 return FactValue.faulty(def, String.valueOf(fault.getMessage()));
             }
@@ -84,12 +85,14 @@ public final class FactFinder {
                 case "medicine" -> medicines.taken(def, how);
                 case "steroid-tablets" -> medicines.steroidTablets(def);
                 case "skin-steroid" -> medicines.skinSteroid(def);
-                case "chemotherapy" -> hair.notRegrown(def, medicines.chemotherapy(def).heavier(rows.find(def, read.get(def.id()))));
+                case "chemotherapy" ->
+                    hair.notRegrown(def, medicines.chemotherapy(def).heavier(rows.find(def, read.get(def.id()))));
                 case "unknown-medicine" -> medicines.notRecognised(def);
                 case "label-metal" -> labels.metal(def);
                 case "label-dye-group" -> labels.dyeGroup(def);
                 case "label-unknown" -> labels.notRecognised(def);
-                case "skin-test" -> tests.skinTest(def, how, maskingNow(how)).leavingOpen(asking.unanswered(dates(how)));
+                case "skin-test" ->
+                    tests.skinTest(def, how, maskingNow(how)).leavingOpen(asking.unanswered(dates(how)));
                 case "medical-advice" -> tests.medicalAdvice(def, how.of());
                 case "metal-test" -> tests.metalTest(def);
                 case "test-cutting" -> tests.testCutting(def);

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * @param fault what went wrong while finding it; a rule that reads such a fact cannot be assessed
  */
 public record FactValue(String fact, List<String> classes, int best, int worst, int worstAsked, List<String> causes,
-                        List<NotAsked> notAsked, List<String> unanswered, List<ReadAs> read, Optional<String> fault) {
+    List<NotAsked> notAsked, List<String> unanswered, List<ReadAs> read, Optional<String> fault) {
     public FactValue {
         classes = List.copyOf(classes);
         causes = List.copyOf(causes);
@@ -26,7 +26,8 @@ public record FactValue(String fact, List<String> classes, int best, int worst, 
         unanswered = List.copyOf(unanswered);
         read = read == null ? List.of() : List.copyOf(read);
         if (best < 0 || best > worstAsked || worstAsked > worst || worst >= classes.size()) {
-            throw new IllegalArgumentException("%s: not a range of classes: %d to %d (%d)".formatted(fact, best, worst, worstAsked));
+            throw new IllegalArgumentException(
+                "%s: not a range of classes: %d to %d (%d)".formatted(fact, best, worst, worstAsked));
         }
     }
 
@@ -39,7 +40,8 @@ public record FactValue(String fact, List<String> classes, int best, int worst, 
     }
 
     public static FactValue between(FactDef def, int best, int worst, List<String> causes) {
-        return new FactValue(def.id(), def.classes(), best, worst, worst, causes, List.of(), List.of(), List.of(), Optional.empty());
+        return new FactValue(def.id(), def.classes(), best, worst, worst, causes, List.of(), List.of(), List.of(),
+            Optional.empty());
     }
 
     public static FactValue unknown(FactDef def, List<String> causes) {
@@ -47,32 +49,39 @@ public record FactValue(String fact, List<String> classes, int best, int worst, 
     }
 
     static FactValue faulty(FactDef def, String fault) {
-        return new FactValue(def.id(), def.classes(), 0, def.worst(), def.worst(), List.of(), List.of(), List.of(), List.of(), Optional.of(fault));
+        return new FactValue(def.id(), def.classes(), 0, def.worst(), def.worst(), List.of(), List.of(), List.of(),
+            List.of(), Optional.of(fault));
     }
 
     /** Both together: the heavier stands, and what decided it is kept. */
     FactValue heavier(FactValue other) {
-        List<String> decided = worst > other.worst ? causes : worst < other.worst ? other.causes : joined(causes, other.causes);
+        List<String> decided =
+            worst > other.worst ? causes : worst < other.worst ? other.causes : joined(causes, other.causes);
         List<ReadAs> words = worst > other.worst ? read : worst < other.worst ? other.read : joined(read, other.read);
-        return new FactValue(fact, classes, Math.max(best, other.best), Math.max(worst, other.worst), Math.max(worstAsked, other.worstAsked),
-            decided, joined(notAsked, other.notAsked), joined(unanswered, other.unanswered), words, fault.or(() -> other.fault));
+        return new FactValue(fact, classes, Math.max(best, other.best), Math.max(worst, other.worst),
+            Math.max(worstAsked, other.worstAsked),
+            decided, joined(notAsked, other.notAsked), joined(unanswered, other.unanswered), words,
+            fault.or(() -> other.fault));
     }
 
     /** The same with one class read as a worse one wherever it may be meant. */
     FactValue raised(int from, int to) {
-        return new FactValue(fact, classes, best == from ? to : best, worst == from ? to : worst, worstAsked == from ? to : worstAsked, causes,
+        return new FactValue(fact, classes, best == from ? to : best, worst == from ? to : worst,
+            worstAsked == from ? to : worstAsked, causes,
             notAsked, unanswered, read, fault);
     }
 
     /** The same, made so by these words. */
     FactValue reading(List<ReadAs> words) {
-        return words.isEmpty() ? this : new FactValue(fact, classes, best, worst, worstAsked, causes, notAsked, unanswered, words, fault);
+        return words.isEmpty() ? this
+            : new FactValue(fact, classes, best, worst, worstAsked, causes, notAsked, unanswered, words, fault);
     }
 
     /** The same, with required questions that nobody answered. */
     FactValue leavingOpen(List<String> questions) {
         return questions.isEmpty() ? this
-            : new FactValue(fact, classes, best, worst, worstAsked, causes, notAsked, joined(unanswered, questions), read, fault);
+            : new FactValue(fact, classes, best, worst, worstAsked, causes, notAsked, joined(unanswered, questions),
+                read, fault);
     }
 
     private static <T> List<T> joined(List<T> some, List<T> more) {
@@ -103,6 +112,7 @@ public record FactValue(String fact, List<String> classes, int best, int worst, 
 
     @Override
     public String toString() {
-        return fact + " = " + fault.map("fault: "::concat).orElse(isKnown() ? bestClass() : bestClass() + ".." + worstClass());
+        return fact + " = "
+            + fault.map("fault: "::concat).orElse(isKnown() ? bestClass() : bestClass() + ".." + worstClass());
     }
 }

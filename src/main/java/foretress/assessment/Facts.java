@@ -9,11 +9,12 @@ import java.util.stream.Collectors;
 /** Every fact of one client at one moment, by its id. */
 public record Facts(Map<String, FactValue> byId) {
     public Facts {
-        byId = Collections.unmodifiableMap(new LinkedHashMap<>(byId));      // keeps its order, so that a stored one reads the same
+        byId = Collections.unmodifiableMap(new LinkedHashMap<>(byId)); // keeps its order, so that a stored one reads the same
     }
 
     public static Facts of(List<FactValue> values) {
-        return new Facts(values.stream().collect(Collectors.toMap(FactValue::fact, v -> v, (a, b) -> b, LinkedHashMap::new)));
+        return new Facts(
+            values.stream().collect(Collectors.toMap(FactValue::fact, v -> v, (a, b) -> b, LinkedHashMap::new)));
     }
 
     /** The value of a fact; one that is missing or could not be found is a fault, never a good class. */

@@ -20,7 +20,7 @@ import java.util.Map;
  * @param read the typed or copied words that decided it; none in a finding kept before they were noted
  */
 public record Finding(String ruleId, Weight weight, Map<String, Weight> byStep, List<String> causes, List<String> facts,
-                      List<String> demands, List<String> sources, boolean onlyIfUnknown, List<String> silentOn, List<ReadAs> read) {
+    List<String> demands, List<String> sources, boolean onlyIfUnknown, List<String> silentOn, List<ReadAs> read) {
     public Finding {
         byStep = Collections.unmodifiableMap(new LinkedHashMap<>(byStep));
         causes = List.copyOf(causes);
@@ -37,7 +37,8 @@ public record Finding(String ruleId, Weight weight, Map<String, Weight> byStep, 
 
     /** Whether its words are shown where one of these services is looked at. */
     public boolean speaksOn(List<Service> services) {
-        return services.stream().flatMap(service -> service.stepIds().stream()).anyMatch(step -> byStep.containsKey(step) && !silentOn.contains(step));
+        return services.stream().flatMap(service -> service.stepIds().stream())
+            .anyMatch(step -> byStep.containsKey(step) && !silentOn.contains(step));
     }
 
     /** Whether its words are shown anywhere. */
@@ -51,6 +52,7 @@ public record Finding(String ruleId, Weight weight, Map<String, Weight> byStep, 
 
     /** What it weighs on a service: the heaviest over its steps. */
     public Weight on(Service service) {
-        return Weight.heaviest(service.stepIds().stream().map(s -> byStep.getOrDefault(s, Weight.NOTHING_FOUND)).toList());
+        return Weight
+            .heaviest(service.stepIds().stream().map(s -> byStep.getOrDefault(s, Weight.NOTHING_FOUND)).toList());
     }
 }

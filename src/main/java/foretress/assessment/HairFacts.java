@@ -5,8 +5,8 @@ import foretress.assessment.HairTold.Sureness;
 import foretress.hair.Lane;
 import foretress.hair.SafeSide;
 import foretress.hair.Treatment;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -45,8 +45,10 @@ final class HairFacts {
         List<Question> questions = asking.ofKind(Kind.HAIR_LENGTH);
         boolean known = told.length().cm().isPresent();
         int ordinal = told.length().measured() ? 0 : known ? 1 : 2;
-        return new FactValue(def.id(), def.classes(), ordinal, ordinal, ordinal, questions.stream().map(Question::id).toList(),
-            known ? List.of() : asking.notAsked(questions), known ? List.of() : asking.unanswered(questions), List.of(), Optional.empty());
+        return new FactValue(def.id(), def.classes(), ordinal, ordinal, ordinal,
+            questions.stream().map(Question::id).toList(),
+            known ? List.of() : asking.notAsked(questions), known ? List.of() : asking.unanswered(questions), List.of(),
+            Optional.empty());
     }
 
     FactValue left(FactDef def, FactDef.Computation how) {
@@ -58,7 +60,8 @@ final class HairFacts {
             return NONE;
         }
         boolean recent = how.recentWeeks().isPresent()
-            && done.treatment().latest().plusWeeks(how.recentWeeks().get().in(situation.policy())).isAfter(situation.serviceDay());
+            && done.treatment().latest().plusWeeks(how.recentWeeks().get().in(situation.policy()))
+                .isAfter(situation.serviceDay());
         return recent ? RECENT : LEFT;
     }
 
@@ -99,7 +102,8 @@ final class HairFacts {
             worstAsked = done.sureness() == Sureness.NOT_ASKED ? worstAsked : Math.max(worstAsked, ordinal);
         }
         List<Question> read = read(how);
-        return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(how, classOf, worst), asking.notAsked(read),
+        return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(how, classOf, worst),
+            asking.notAsked(read),
             asking.unanswered(read), List.of(), Optional.empty());
     }
 
@@ -111,7 +115,8 @@ final class HairFacts {
         }
         told.done().stream().filter(d -> how.of().contains(d.what()) && classOf.applyAsInt(d) == worst)
             .forEach(d -> causes.addAll(d.causes()));
-        asking.ofKind(Kind.HAIR_LENGTH).stream().filter(q -> asking.answer(q).isPresent()).forEach(q -> causes.add(q.id()));
+        asking.ofKind(Kind.HAIR_LENGTH).stream().filter(q -> asking.answer(q).isPresent())
+            .forEach(q -> causes.add(q.id()));
         return List.copyOf(causes);
     }
 

@@ -7,8 +7,8 @@ import foretress.hair.Series;
 import foretress.hair.Treatment;
 import foretress.hair.Zone;
 import foretress.questionnaire.Answer;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.SaidDate;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -26,8 +26,9 @@ public final class HairTold {
     private static final Map<String, Zone> ZONES = Map.of("whole", Zone.WHOLE, "regrowth", Zone.REGROWTH,
         "lengths-ends", Zone.LENGTHS_ENDS, "ends", Zone.ENDS, "strands", Zone.STRANDS);
     /** The longest pause each saying allows, in months; one not known is the longest of all. */
-    private static final Map<String, Double> MONTHS_APART = Map.of("weekly", weeks(1), "4-weeks", weeks(5), "6-weeks", weeks(7),
-        "8-weeks", weeks(10), "12-weeks", weeks(16), "few-a-year", 6.0, "yearly", 18.0);
+    private static final Map<String, Double> MONTHS_APART =
+        Map.of("weekly", weeks(1), "4-weeks", weeks(5), "6-weeks", weeks(7),
+            "8-weeks", weeks(10), "12-weeks", weeks(16), "few-a-year", 6.0, "yearly", 18.0);
     private static final double LONGEST_APART = 18;
     /** The shortest length the hair model takes; a shaved head is no more than that. */
     private static final double SHORTEST_CM = 0.5;
@@ -77,7 +78,8 @@ public final class HairTold {
 
     /** A measurement by staff outranks what the client said; a length not drawn straight is not known. */
     public HairLength length() {
-        Optional<HairLength> measured = situation.measuredLengthCm().map(cm -> HairLength.measured(Math.max(SHORTEST_CM, cm)));
+        Optional<HairLength> measured =
+            situation.measuredLengthCm().map(cm -> HairLength.measured(Math.max(SHORTEST_CM, cm)));
         return measured.or(this::saidLength).orElse(HairLength.notKnown());
     }
 
@@ -112,7 +114,8 @@ public final class HairTold {
         done.add(new Done(t.what(), treatment(t, t.what()), Sureness.SURE, List.of(question.id())));
         if (t.what().equals(Question.DONT_KNOW)) {
             question.options().stream().filter(code -> !code.equals(Question.DONT_KNOW))
-                .forEach(code -> done.add(new Done(code, treatment(t, code), Sureness.PERHAPS, List.of(question.id()))));
+                .forEach(
+                    code -> done.add(new Done(code, treatment(t, code), Sureness.PERHAPS, List.of(question.id()))));
         }
     }
 
@@ -140,14 +143,17 @@ public final class HairTold {
 
     private void add(String what, Sureness sureness, String... causes) {
         SaidDate.Span ever = new SaidDate.NotKnown().span(situation.today(), situation.policy().hemisphere());
-        done.add(new Done(what, new Treatment(what, kinds.leaves(what), ever.earliest(), ever.latest(), Zone.NOT_KNOWN, true, false,
-            kinds.mayHoldMetal(what), what, ""), sureness, List.of(causes)));
+        done.add(new Done(what,
+            new Treatment(what, kinds.leaves(what), ever.earliest(), ever.latest(), Zone.NOT_KNOWN, true, false,
+                kinds.mayHoldMetal(what), what, ""),
+            sureness, List.of(causes)));
     }
 
     private Treatment treatment(foretress.questionnaire.SaidTreatment t, String what) {
         SaidDate.Span span = t.when().span(situation.today(), situation.policy().hemisphere());
         boolean sure = !(t.when() instanceof SaidDate.NotKnown);
-        return new Treatment(what, kinds.leaves(what), span.earliest(), span.latest(), ZONES.getOrDefault(t.zone(), Zone.NOT_KNOWN),
+        return new Treatment(what, kinds.leaves(what), span.earliest(), span.latest(),
+            ZONES.getOrDefault(t.zone(), Zone.NOT_KNOWN),
             t.repeated(), series(t, span), sure, kinds.mayHoldMetal(what), what, "");
     }
 
@@ -158,7 +164,8 @@ public final class HairTold {
             return Optional.empty();
         }
         LocalDate firstLatest = first.latest().isAfter(last.latest()) ? last.latest() : first.latest();
-        return Optional.of(new Series(first.earliest(), firstLatest, MONTHS_APART.getOrDefault(t.every(), LONGEST_APART)));
+        return Optional
+            .of(new Series(first.earliest(), firstLatest, MONTHS_APART.getOrDefault(t.every(), LONGEST_APART)));
     }
 
     private static double weeks(int weeks) {

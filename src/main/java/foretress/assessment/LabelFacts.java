@@ -1,8 +1,8 @@
 package foretress.assessment;
 
 import foretress.questionnaire.Answer;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +53,8 @@ final class LabelFacts {
         return value;
     }
 
-    private FactValue said(FactDef def, Question question, ToIntFunction<Lexicon.Label> meaning, ToIntFunction<Lexicon.Word> ofWord) {
+    private FactValue said(FactDef def, Question question, ToIntFunction<Lexicon.Label> meaning,
+        ToIntFunction<Lexicon.Word> ofWord) {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Text text && !text.text().isBlank()) {
@@ -64,6 +65,7 @@ final class LabelFacts {
         }
         boolean mayBeLeftOut = !question.required() && answer.isEmpty();
         boolean empty = answer.isPresent() && answer.get() instanceof Answer.Text;
-        return mayBeLeftOut || empty || asking.closed(question) ? FactValue.known(def, 0, List.of()) : asking.silent(def, question);
+        return mayBeLeftOut || empty || asking.closed(question) ? FactValue.known(def, 0, List.of())
+            : asking.silent(def, question);
     }
 }

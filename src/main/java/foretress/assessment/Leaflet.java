@@ -7,6 +7,7 @@ package foretress.assessment;
  */
 public record Leaflet(int waitHours, Validity validity) {
     public Leaflet {
-        if (waitHours < 0) throw new IllegalArgumentException("a wait of %d hours".formatted(waitHours));
+        if (waitHours < 0)
+            throw new IllegalArgumentException("a wait of %d hours".formatted(waitHours));
     }
 }

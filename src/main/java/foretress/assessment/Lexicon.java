@@ -35,7 +35,8 @@ public interface Lexicon {
     record Named(ReadAs read, Set<String> classes) {
         /** Of a lexicon that tells classes and no names: what it recognises it reads as what was typed. */
         static Named of(String typed, Set<String> classes) {
-            return new Named(new ReadAs(typed, classes.isEmpty() ? List.of() : List.of(typed), !classes.isEmpty()), classes);
+            return new Named(new ReadAs(typed, classes.isEmpty() ? List.of() : List.of(typed), !classes.isEmpty()),
+                classes);
         }
     }
 
@@ -70,7 +71,8 @@ public interface Lexicon {
 
         @Override
         public Label label(String text) {
-            return new Label(Set.of(), Set.of(), true, List.of(new Word(new ReadAs(text, List.of(), false), Set.of(), Set.of())));
+            return new Label(Set.of(), Set.of(), true,
+                List.of(new Word(new ReadAs(text, List.of(), false), Set.of(), Set.of())));
         }
     };
 }

@@ -2,8 +2,8 @@ package foretress.assessment;
 
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -86,20 +86,24 @@ final class MedicineFacts {
     FactValue taken(FactDef def, FactDef.Computation how) {
         boolean longAgoCounts = how.pastMonths().map(months -> months.in(asking.policy()) > 1).orElse(true);
         Span longAgo = longAgoCounts ? new Span(0, 1) : Span.NONE;
-        return value(def, medicine -> !medicine.isOneOf(how.of()) || ointment(medicine, how) ? Span.NONE : medicine.lastTaken().equals("longer") ? longAgo : Span.exactly(1));
+        return value(def, medicine -> !medicine.isOneOf(how.of()) || ointment(medicine, how) ? Span.NONE
+            : medicine.lastTaken().equals("longer") ? longAgo : Span.exactly(1));
     }
 
     /** Tacrolimus on the skin works there and not through the body: it counts among the creams, not here. */
     private boolean ointment(Taken medicine, FactDef.Computation how) {
-        return ON_SKIN.contains(medicine.route()) && medicine.isOneOf(SKIN_CLASSES) && !medicine.isOneOf(SKIN_CLASSES.stream().filter(how.of()::contains).toList());
+        return ON_SKIN.contains(medicine.route()) && medicine.isOneOf(SKIN_CLASSES)
+            && !medicine.isOneOf(SKIN_CLASSES.stream().filter(how.of()::contains).toList());
     }
 
     /** A low dose is at most 10 mg of prednisone a day, or as much of another (Levian 2021); a policy may call less than that low. */
     FactValue steroidTablets(FactDef def) {
         boolean lowIsLow = asking.policy().figure("steroid-low-dose-mg") >= LOW_DOSE_MG;
         return value(def, medicine -> {
-            boolean through = medicine.isOneOf(List.of("systemic-corticosteroid")) && !NOT_THROUGH_THE_BODY.contains(medicine.route());
-            return through ? Span.exactly(lowIsLow && medicine.dose().equals("low") ? 1 : 2).ifLongAgo(medicine) : Span.NONE;
+            boolean through = medicine.isOneOf(List.of("systemic-corticosteroid"))
+                && !NOT_THROUGH_THE_BODY.contains(medicine.route());
+            return through ? Span.exactly(lowIsLow && medicine.dose().equals("low") ? 1 : 2).ifLongAgo(medicine)
+                : Span.NONE;
         });
     }
 
@@ -108,7 +112,9 @@ final class MedicineFacts {
         return value(def, medicine -> {
             boolean cream = medicine.isOneOf(SKIN_CLASSES) && !NOT_ON_SKIN.contains(medicine.route());
             boolean onSkin = medicine.isOneOf(List.of("systemic-corticosteroid")) && ON_SKIN.contains(medicine.route());
-            return cream || onSkin ? Span.exactly(OVER_A_WEEK_AGO.contains(medicine.lastTaken()) || medicine.route().equals(AWAY) ? 1 : 2) : Span.NONE;
+            return cream || onSkin
+                ? Span.exactly(OVER_A_WEEK_AGO.contains(medicine.lastTaken()) || medicine.route().equals(AWAY) ? 1 : 2)
+                : Span.NONE;
         });
     }
 
@@ -138,27 +144,32 @@ final class MedicineFacts {
     }
 
     private FactValue value(FactDef def, Function<Taken, Span> meaning) {
-        return value(def, medicines -> single.computeIfAbsent(medicines, this::oneByOne), meaning, medicine -> Stream.of(medicine.read()));
+        return value(def, medicines -> single.computeIfAbsent(medicines, this::oneByOne), meaning,
+            medicine -> Stream.of(medicine.read()));
     }
 
-    private <T> FactValue value(FactDef def, Function<Answer.Medicines, List<T>> parts, Function<T, Span> meaning, Function<T, Stream<ReadAs>> words) {
+    private <T> FactValue value(FactDef def, Function<Answer.Medicines, List<T>> parts, Function<T, Span> meaning,
+        Function<T, Stream<ReadAs>> words) {
         List<Question> questions = asking.ofKind(Kind.MEDICINES);
         FactValue value = FactValue.known(def, 0, List.of());
         for (Question question : questions) {
-            value = value.heavier(asking.closed(question) ? FactValue.known(def, 0, List.of()) : said(def, question, parts, meaning, words));
+            value = value.heavier(asking.closed(question) ? FactValue.known(def, 0, List.of())
+                : said(def, question, parts, meaning, words));
         }
         return value;
     }
 
-    private <T> FactValue said(FactDef def, Question question, Function<Answer.Medicines, List<T>> parts, Function<T, Span> meaning,
-                               Function<T, Stream<ReadAs>> words) {
+    private <T> FactValue said(FactDef def, Question question, Function<Answer.Medicines, List<T>> parts,
+        Function<T, Span> meaning,
+        Function<T, Stream<ReadAs>> words) {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Medicines medicines) {
             List<T> list = parts.apply(medicines);
             Span span = list.stream().map(meaning).reduce(Span.NONE, Span::heavier);
-            return FactValue.between(def, span.best(), span.worst(), cause).reading(span.worst() == 0 ? List.of() : list.stream()
-                .filter(part -> meaning.apply(part).worst() == span.worst()).flatMap(words).distinct().toList());
+            return FactValue.between(def, span.best(), span.worst(), cause)
+                .reading(span.worst() == 0 ? List.of() : list.stream()
+                    .filter(part -> meaning.apply(part).worst() == span.worst()).flatMap(words).distinct().toList());
         }
         return asking.silent(def, question);
     }

@@ -16,8 +16,9 @@ import java.util.stream.Stream;
  * @param paper {@code A4} or {@code Letter}
  * @param warnings what the law has printed on labels, in order
  */
-public record Policy(String jurisdiction, Map<String, Integer> figures, Map<String, String> sources, String emergencyNumber, String paper,
-                     Hemisphere hemisphere, List<Warning> warnings) {
+public record Policy(String jurisdiction, Map<String, Integer> figures, Map<String, String> sources,
+    String emergencyNumber, String paper,
+    Hemisphere hemisphere, List<Warning> warnings) {
     /** A warning by its id, the chemistries whose labels bear it, and the key of its source. */
     public record Warning(String id, Set<String> on, String source) {
         public Warning {
@@ -68,7 +69,8 @@ public record Policy(String jurisdiction, Map<String, Integer> figures, Map<Stri
 
     /** The warnings on the labels of what a service puts on the client, by id, in order. */
     public Stream<String> warningsOn(Set<String> chemistries) {
-        return warnings.stream().filter(warning -> warning.on().stream().anyMatch(chemistries::contains)).map(Warning::id);
+        return warnings.stream().filter(warning -> warning.on().stream().anyMatch(chemistries::contains))
+            .map(Warning::id);
     }
 
     /** The same with one figure changed. */
@@ -86,11 +88,13 @@ public record Policy(String jurisdiction, Map<String, Integer> figures, Map<Stri
     /** @throws IllegalArgumentException if the policy sets no such figure */
     public String source(String name) {
         return Optional.ofNullable(sources.get(name))
-            .orElseThrow(() -> new IllegalArgumentException("the policy of %s names no source of %s".formatted(jurisdiction, name)));
+            .orElseThrow(() -> new IllegalArgumentException(
+                "the policy of %s names no source of %s".formatted(jurisdiction, name)));
     }
 
     public int figure(String name) {
         return Optional.ofNullable(figures.get(name))
-            .orElseThrow(() -> new IllegalArgumentException("the policy of %s sets no %s".formatted(jurisdiction, name)));
+            .orElseThrow(
+                () -> new IllegalArgumentException("the policy of %s sets no %s".formatted(jurisdiction, name)));
     }
 }

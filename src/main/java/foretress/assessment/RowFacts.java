@@ -29,11 +29,13 @@ final class RowFacts {
             }
             if (holds != Truth.FALSE) {
                 worst = Math.max(worst, row.ordinal());
-                worstAsked = asking.holds(row.when(), true) == Truth.FALSE ? worstAsked : Math.max(worstAsked, row.ordinal());
+                worstAsked =
+                    asking.holds(row.when(), true) == Truth.FALSE ? worstAsked : Math.max(worstAsked, row.ordinal());
             }
         }
         List<Question> questions = read.stream().map(asking::question).toList();
-        return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(def, worst, read), asking.notAsked(questions),
+        return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(def, worst, read),
+            asking.notAsked(questions),
             asking.unanswered(questions), List.of(), Optional.empty());
     }
 
@@ -44,7 +46,8 @@ final class RowFacts {
         }
         Set<String> causes = new LinkedHashSet<>();
         for (FactDef.Row row : def.rows()) {
-            if (row.ordinal() == worst && row.under(asking.policy()) && asking.holds(row.when(), false) != Truth.FALSE) {
+            if (row.ordinal() == worst && row.under(asking.policy())
+                && asking.holds(row.when(), false) != Truth.FALSE) {
                 row.when().keySet().stream().filter(this::shown).forEach(causes::add);
             }
         }

@@ -17,8 +17,9 @@ import java.util.Optional;
  * @param calls a person telephones the client, who is told so at once ({@code call} in the rule file)
  * @param speaks while this surely holds its words are true; empty: whenever it fires ({@code speaks} in the rule file)
  */
-public record Rule(String id, Condition when, Map<String, Weight> weights, Optional<Weight> ifUnknown, List<String> demands,
-                   List<String> sources, boolean lasting, boolean calls, int readAgainDays, Optional<Condition> speaks) {
+public record Rule(String id, Condition when, Map<String, Weight> weights, Optional<Weight> ifUnknown,
+    List<String> demands,
+    List<String> sources, boolean lasting, boolean calls, int readAgainDays, Optional<Condition> speaks) {
     public Rule {
         weights = Map.copyOf(weights);
         demands = List.copyOf(demands);
@@ -26,8 +27,9 @@ public record Rule(String id, Condition when, Map<String, Weight> weights, Optio
     }
 
     /** A rule whose words are true whenever it fires, and which asks for no later reading of a skin test. */
-    public Rule(String id, Condition when, Map<String, Weight> weights, Optional<Weight> ifUnknown, List<String> demands,
-                List<String> sources, boolean lasting, boolean calls) {
+    public Rule(String id, Condition when, Map<String, Weight> weights, Optional<Weight> ifUnknown,
+        List<String> demands,
+        List<String> sources, boolean lasting, boolean calls) {
         this(id, when, weights, ifUnknown, demands, sources, lasting, calls, 0, Optional.empty());
     }
 

@@ -34,8 +34,9 @@ public final class RuleSet {
      * @param tests ids a rule may demand
      * @param hash SHA-256 of all knowledge files, in hex
      */
-    public RuleSet(List<FactDef> facts, KnownTreatments treatments, List<Rule> rules, List<Step> steps, List<Service> services, List<String> tests,
-                   Map<String, Source> sources, String hash) {
+    public RuleSet(List<FactDef> facts, KnownTreatments treatments, List<Rule> rules, List<Step> steps,
+        List<Service> services, List<String> tests,
+        Map<String, Source> sources, String hash) {
         this.facts = List.copyOf(facts);
         this.treatments = treatments;
         this.rules = List.copyOf(rules);
@@ -61,7 +62,8 @@ public final class RuleSet {
     private Map<Truth, Weight[]> reckoned(Step step) {
         Weight[] none = new Weight[rules.size()];
         Arrays.fill(none, Weight.NOTHING_FOUND);
-        return new EnumMap<>(Map.of(Truth.FALSE, none, Truth.TRUE, rules.stream().map(rule -> rule.weightOn(step)).toArray(Weight[]::new),
+        return new EnumMap<>(Map.of(Truth.FALSE, none, Truth.TRUE,
+            rules.stream().map(rule -> rule.weightOn(step)).toArray(Weight[]::new),
             Truth.UNKNOWN, rules.stream().map(rule -> rule.unknownWeightOn(step)).toArray(Weight[]::new)));
     }
 

@@ -22,9 +22,10 @@ import java.util.stream.Stream;
  * @param growth how fast this client's hair grows; {@link Growth#PUBLISHED} unless staff measured the band under a dated colour
  * @param known treatments the salon did itself and has on the record card, whatever the client lists
  */
-public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate, Set<String> bookedChemistries,
-                        Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests,
-                        Optional<Integer> measuredLengthCm, List<Cut> cuts, Growth growth, List<SaidTreatment> known) {
+public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate,
+    Set<String> bookedChemistries,
+    Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests,
+    Optional<Integer> measuredLengthCm, List<Cut> cuts, Growth growth, List<SaidTreatment> known) {
     public Situation {
         bookedChemistries = Set.copyOf(bookedChemistries);
         tests = List.copyOf(tests);
@@ -33,14 +34,18 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
     }
 
     /** Nothing was done here before, no cut is on record and nobody measured how fast the hair grows. */
-    public Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate, Set<String> bookedChemistries,
-                     Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests, Optional<Integer> measuredLengthCm) {
-        this(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, List.of(), Growth.PUBLISHED, List.of());
+    public Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate,
+        Set<String> bookedChemistries,
+        Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests,
+        Optional<Integer> measuredLengthCm) {
+        this(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm,
+            List.of(), Growth.PUBLISHED, List.of());
     }
 
     /** The visit is today and staff have not measured the hair. */
-    public Situation(LocalDate today, Optional<LocalDate> birthDate, Set<String> bookedChemistries, Questionnaire questionnaire,
-                     Answers answers, Policy policy, List<TestFact> tests) {
+    public Situation(LocalDate today, Optional<LocalDate> birthDate, Set<String> bookedChemistries,
+        Questionnaire questionnaire,
+        Answers answers, Policy policy, List<TestFact> tests) {
         this(today, today, birthDate, bookedChemistries, questionnaire, answers, policy, tests, Optional.empty());
     }
 
@@ -51,17 +56,20 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
      * @param seen the day for which the hair is looked at
      */
     public Situation seenOn(LocalDate said, LocalDate seen) {
-        return new Situation(said, seen, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, cuts, growth, known);
+        return new Situation(said, seen, birthDate, bookedChemistries, questionnaire, answers, policy, tests,
+            measuredLengthCm, cuts, growth, known);
     }
 
     /** The same with these treatments known to the salon. */
     public Situation knowing(List<SaidTreatment> done) {
-        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, cuts, growth, done);
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests,
+            measuredLengthCm, cuts, growth, done);
     }
 
     /** The same with other answers. */
     public Situation saying(Answers other) {
-        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests, measuredLengthCm, cuts, growth, known);
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests,
+            measuredLengthCm, cuts, growth, known);
     }
 
     /** The same with these tests beside those that were made. */
@@ -71,16 +79,19 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
 
     /** The same with other tests and another measured length. */
     public Situation tested(List<TestFact> other, Optional<Integer> lengthCm) {
-        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, other, lengthCm, cuts, growth, known);
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, other,
+            lengthCm, cuts, growth, known);
     }
 
     /** The same with cuts that staff recorded. */
     public Situation cut(List<Cut> recorded) {
-        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, recorded, growth, known);
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests,
+            measuredLengthCm, recorded, growth, known);
     }
 
     /** The same with a measured growth. */
     public Situation growing(Growth measured) {
-        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm, cuts, measured, known);
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests,
+            measuredLengthCm, cuts, measured, known);
     }
 }

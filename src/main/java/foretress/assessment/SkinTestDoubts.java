@@ -24,7 +24,8 @@ public final class SkinTestDoubts {
 
     public SkinTestDoubts(RuleSet rules, Lexicon lexicon) {
         finder = new FactFinder(rules, lexicon);
-        skinTest = rules.facts().stream().flatMap(def -> def.computation().stream()).filter(how -> how.name().equals("skin-test"))
+        skinTest = rules.facts().stream().flatMap(def -> def.computation().stream())
+            .filter(how -> how.name().equals("skin-test"))
             .findFirst().orElseThrow(() -> new IllegalArgumentException("no fact is computed as a skin test"));
     }
 
@@ -59,7 +60,8 @@ public final class SkinTestDoubts {
 
     /** Everything that speaks against a test for the visit that is planned now. */
     public TestStanding standing(TestFact test, Situation now) {
-        return TestStanding.of(test, now.policy(), now.serviceDay(), masking(now), dated(skinTest, test.started(), now, new Asking(now)));
+        return TestStanding.of(test, now.policy(), now.serviceDay(), masking(now),
+            dated(skinTest, test.started(), now, new Asking(now)));
     }
 
     /** Questions of the events that have a date, and may have happened on the day a test was begun or later. */

@@ -26,8 +26,9 @@ import java.util.Optional;
  * @param leaflet what the maker of the product asks of a skin test; of leaflet and policy the stricter holds
  * @param about what a doctor's word is about, by the fact it names; empty for everything else
  */
-public record TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,
-                       boolean thisVisit, boolean masked, boolean overtaken, Optional<Leaflet> leaflet, Optional<String> about) {
+public record TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept,
+    boolean thisProduct,
+    boolean thisVisit, boolean masked, boolean overtaken, Optional<Leaflet> leaflet, Optional<String> about) {
     /** What each test can come to, from better to worse. */
     public static final Map<String, List<String>> OUTCOMES = Map.of(
         "skin-test", SkinTestOutcome.codes(),
@@ -39,14 +40,17 @@ public record TestFact(String test, String outcome, LocalDate started, Optional<
         "medical-advice", List.of("with-care", "advised-against"));
 
     /** It is about the test itself, not about something else. */
-    public TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,
-                    boolean thisVisit, boolean masked, boolean overtaken, Optional<Leaflet> leaflet) {
-        this(test, outcome, started, read, waitKept, thisProduct, thisVisit, masked, overtaken, leaflet, Optional.empty());
+    public TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept,
+        boolean thisProduct,
+        boolean thisVisit, boolean masked, boolean overtaken, Optional<Leaflet> leaflet) {
+        this(test, outcome, started, read, waitKept, thisProduct, thisVisit, masked, overtaken, leaflet,
+            Optional.empty());
     }
 
     /** No leaflet of the product is on file. */
-    public TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept, boolean thisProduct,
-                    boolean thisVisit, boolean masked, boolean overtaken) {
+    public TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept,
+        boolean thisProduct,
+        boolean thisVisit, boolean masked, boolean overtaken) {
         this(test, outcome, started, read, waitKept, thisProduct, thisVisit, masked, overtaken, Optional.empty());
     }
 
@@ -56,7 +60,8 @@ public record TestFact(String test, String outcome, LocalDate started, Optional<
      * @param overtaken the answers it is about are no longer those of the day it was given
      */
     public static TestFact advice(String about, String outcome, LocalDate said, boolean thisVisit, boolean overtaken) {
-        return new TestFact("medical-advice", outcome, said, Optional.of(said), true, true, thisVisit, false, overtaken, Optional.empty(), Optional.of(about));
+        return new TestFact("medical-advice", outcome, said, Optional.of(said), true, true, thisVisit, false, overtaken,
+            Optional.empty(), Optional.of(about));
     }
 
     /** Read by staff after the wait, of this product, for this visit, with nothing against it. */

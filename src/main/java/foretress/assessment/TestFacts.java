@@ -30,7 +30,8 @@ final class TestFacts {
         boolean positive = made("skin-test").anyMatch(SkinTestOutcome::reacted);
         List<TestStanding> standings = made("skin-test").map(t -> standing(t, how, maskingNow)).toList();
         boolean valid = standings.stream().anyMatch(TestStanding::stands);
-        List<String> causes = standings.stream().flatMap(s -> s.by(TestStanding.Reason.OVERTAKEN).stream()).distinct().toList();
+        List<String> causes =
+            standings.stream().flatMap(s -> s.by(TestStanding.Reason.OVERTAKEN).stream()).distinct().toList();
         return FactValue.known(def, positive ? SKIN_POSITIVE : valid ? CLEAR : NOT_DONE, valid ? List.of() : causes);
     }
 
@@ -42,7 +43,8 @@ final class TestFacts {
     /** A recorded letter that names the product now planned, unless the policy takes none or the test is positive; else the test. */
     FactValue letterOr(FactDef def, FactValue skinTest) {
         boolean named = situation.policy().figure("letter-counts") > 0
-            && made("dermatologist-letter").anyMatch(t -> t.outcome().equals("names-product") && t.read().isPresent() && t.thisProduct());
+            && made("dermatologist-letter")
+                .anyMatch(t -> t.outcome().equals("names-product") && t.read().isPresent() && t.thisProduct());
         boolean revoked = made("dermatologist-letter").anyMatch(t -> !t.outcome().equals("names-product"));
         boolean counts = named && !revoked && skinTest.worst() < SKIN_POSITIVE;
         return FactValue.known(def, counts ? CLEAR : skinTest.worst() + 1, skinTest.causes());
@@ -51,14 +53,16 @@ final class TestFacts {
     /** A positive one stands until that hair is cut off, whatever a later one says; so does one in which nothing happened. */
     FactValue metalTest(FactDef def) {
         int worst = made("incompatibility-test").mapToInt(TestFacts::metal).max().orElse(NOT_DONE);
-        int newest = made("incompatibility-test").max(Comparator.comparing(TestFact::started).thenComparing(TestFacts::metal))
-            .map(TestFacts::metal).orElse(NOT_DONE);
+        int newest =
+            made("incompatibility-test").max(Comparator.comparing(TestFact::started).thenComparing(TestFacts::metal))
+                .map(TestFacts::metal).orElse(NOT_DONE);
         return FactValue.known(def, worst >= NOTHING_HAPPENED ? worst : newest, List.of());
     }
 
     private static int metal(TestFact test) {
         return switch (test.outcome()) {
-            case "slight-lightening" -> test.read().isPresent() && test.waitKept() && !test.overtaken() ? CLEAR : NOT_DONE;
+            case "slight-lightening" ->
+                test.read().isPresent() && test.waitKept() && !test.overtaken() ? CLEAR : NOT_DONE;
             case "not-whole" -> NOT_DONE;
             case "nothing-happened" -> NOTHING_HAPPENED;
             default -> METAL_POSITIVE;
@@ -82,7 +86,8 @@ final class TestFacts {
      * as it is the newest. A "yes" counts for its own visit, and while the answers it is about are the same.
      */
     FactValue medicalAdvice(FactDef def, List<String> about) {
-        List<TestFact> words = made("medical-advice").filter(t -> t.about().filter(about::contains).isPresent()).toList();
+        List<TestFact> words =
+            made("medical-advice").filter(t -> t.about().filter(about::contains).isPresent()).toList();
         List<TestFact> ours = words.stream().filter(TestFact::thisVisit).toList();
         boolean against = ours.isEmpty() ? newestIsAgainst(words) : ours.stream().anyMatch(TestFacts::against);
         boolean withCare = ours.stream().anyMatch(t -> !t.overtaken() && t.read().isPresent());
@@ -90,7 +95,8 @@ final class TestFacts {
     }
 
     private static boolean newestIsAgainst(List<TestFact> words) {
-        return words.stream().max(Comparator.comparing(TestFact::started).thenComparing(TestFacts::against)).filter(TestFacts::against).isPresent();
+        return words.stream().max(Comparator.comparing(TestFact::started).thenComparing(TestFacts::against))
+            .filter(TestFacts::against).isPresent();
     }
 
     private static boolean against(TestFact word) {
@@ -99,7 +105,8 @@ final class TestFacts {
 
     /** The newest result; the worse of two made on one day. A good one that was overtaken is owed again. */
     private FactValue newest(FactDef def, String id, Map<String, Integer> ordinals) {
-        Comparator<TestFact> byDayThenClass = Comparator.comparing(TestFact::started).thenComparing(t -> ordinal(t, ordinals));
+        Comparator<TestFact> byDayThenClass =
+            Comparator.comparing(TestFact::started).thenComparing(t -> ordinal(t, ordinals));
         int ordinal = made(id).max(byDayThenClass).map(t -> ordinal(t, ordinals)).orElse(NOT_DONE);
         return FactValue.known(def, ordinal, List.of());
     }

@@ -64,7 +64,8 @@ public record TestStanding(List<Doubt> doubts) {
      * @param maskingNow facts of today that hide a reaction, or may
      * @param since questions whose answers tell of something that may have overtaken it
      */
-    static TestStanding of(TestFact test, Policy policy, LocalDate serviceDay, List<String> maskingNow, List<String> since) {
+    static TestStanding of(TestFact test, Policy policy, LocalDate serviceDay, List<String> maskingNow,
+        List<String> since) {
         Stricter asked = Stricter.of(policy, test.leaflet());
         Gathered found = new Gathered();
         found.when(SkinTestOutcome.reacted(test), Reason.NOT_NEGATIVE, List.of());
@@ -72,7 +73,8 @@ public record TestStanding(List<Doubt> doubts) {
         found.when(!test.waitKept(), Reason.READ_TOO_EARLY, List.of());
         found.when(!test.thisProduct(), Reason.OTHER_PRODUCT, List.of());
         found.when(asked.eachApplication() && !test.thisVisit(), Reason.OTHER_VISIT, List.of());
-        found.when(asked.lastDay(test.started()).filter(serviceDay::isAfter).isPresent(), Reason.OUT_OF_DATE, List.of());
+        found.when(asked.lastDay(test.started()).filter(serviceDay::isAfter).isPresent(), Reason.OUT_OF_DATE,
+            List.of());
         found.when(test.masked(), Reason.MASKED, List.of());
         found.when(!maskingNow.isEmpty(), Reason.MASKED_NOW, maskingNow);
         found.when(test.overtaken() || !since.isEmpty(), Reason.OVERTAKEN, since);

@@ -38,11 +38,13 @@ final class Voices {
         Set<String> steps = new LinkedHashSet<>();
         untrue.forEach(finding -> steps.addAll(finding.byStep().keySet()));
         steps.forEach(step -> voices.hear(step, findings, untrue));
-        return findings.stream().map(f -> voices.silentOn.containsKey(f) ? f.silentOn(voices.silentOn.get(f)) : f).toList();
+        return findings.stream().map(f -> voices.silentOn.containsKey(f) ? f.silentOn(voices.silentOn.get(f)) : f)
+            .toList();
     }
 
     private void hear(String step, List<Finding> findings, List<Finding> untrue) {
-        List<Finding> speaking = new ArrayList<>(findings.stream().filter(f -> f.byStep().containsKey(step) && !untrue.contains(f)).toList());
+        List<Finding> speaking = new ArrayList<>(
+            findings.stream().filter(f -> f.byStep().containsKey(step) && !untrue.contains(f)).toList());
         List<Finding> asked = untrue.stream().filter(f -> f.byStep().containsKey(step))
             .sorted(Comparator.comparing((Finding f) -> weight(f, step)).reversed()).toList();
         for (Finding finding : asked) {
@@ -56,7 +58,8 @@ final class Voices {
 
     /** As heavy on this step, on the same fact, and as final: nobody goes against a final finding because another speaks. */
     private boolean speaksFor(Finding other, Finding finding, String step) {
-        return weight(other, step).atLeast(weight(finding, step)) && onTheSame(other, finding) && (lasting(other) || !lasting(finding));
+        return weight(other, step).atLeast(weight(finding, step)) && onTheSame(other, finding)
+            && (lasting(other) || !lasting(finding));
     }
 
     private boolean lasting(Finding finding) {
@@ -75,7 +78,7 @@ final class Voices {
         try {
             return words.of(facts) == Truth.TRUE;
         } catch (RuntimeException fault) {
-            return false;       // of a fact that could not be found nothing is sure
+            return false; // of a fact that could not be found nothing is sure
         }
     }
 

@@ -34,7 +34,8 @@ class BenchChanges {
     private final Language language;
     private final StylistWords say;
 
-    BenchChanges(Intake intake, Assessments assessments, BenchRecords tests, Knowledge knowledge, Menu menu, Language language, StylistWords say) {
+    BenchChanges(Intake intake, Assessments assessments, BenchRecords tests, Knowledge knowledge, Menu menu,
+        Language language, StylistWords say) {
         this.intake = intake;
         this.assessments = assessments;
         this.tests = tests;
@@ -51,7 +52,8 @@ class BenchChanges {
             return List.of();
         }
         Situation with = assessments.situation(visit, said);
-        return without(visit, with, test).map(other -> changes(visit, assess(visit, other), assess(visit, with))).orElse(List.of());
+        return without(visit, with, test).map(other -> changes(visit, assess(visit, other), assess(visit, with)))
+            .orElse(List.of());
     }
 
     /** Where the booked services would stand, in a word, if this came out; empty while the client has said nothing. */
@@ -93,7 +95,8 @@ class BenchChanges {
     }
 
     private BenchChange change(Service service, boolean booked, Weight before, Weight now, Assessment after) {
-        return new BenchChange(menu.name(service.id(), words()), booked, before, WeightSaid.of(before, say), now, WeightSaid.of(now, say),
+        return new BenchChange(menu.name(service.id(), words()), booked, before, WeightSaid.of(before, say), now,
+            WeightSaid.of(now, say),
             after.spokenOn(service).stream().filter(f -> f.on(service) == now).findFirst().map(this::title).orElse(""));
     }
 

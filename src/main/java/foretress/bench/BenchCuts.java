@@ -32,7 +32,8 @@ final class BenchCuts {
         }
         double from = Math.max(map.lengthCm() / 2, map.lengthCm() - TUFT_CM);
         cuts.add(new BenchCut(letter(cuts), Tuft.Kind.OLDEST_ENDS, "", round(from), round(map.lengthCm()), true));
-        double free = Math.min(CONTROL_CM, map.lanes().stream().filter(BenchCuts::left).mapToDouble(Lane::nearCm).min().orElse(CONTROL_CM));
+        double free = Math.min(CONTROL_CM,
+            map.lanes().stream().filter(BenchCuts::left).mapToDouble(Lane::nearCm).min().orElse(CONTROL_CM));
         boolean possible = free >= SHORTEST_CM && free <= map.lengthCm();
         cuts.add(new BenchCut(letter(cuts), Tuft.Kind.CONTROL, "", 0, possible ? round(free) : 1, possible));
         return List.copyOf(cuts);
@@ -40,7 +41,8 @@ final class BenchCuts {
 
     /** Suspected of metal; where none is, whatever nobody can name. */
     private static boolean suspect(StrandMap map, Lane lane) {
-        return left(lane) && (lane.metalSuspected() || !map.metalSuspected() && lane.treatment().residue() == Residue.UNKNOWN);
+        return left(lane)
+            && (lane.metalSuspected() || !map.metalSuspected() && lane.treatment().residue() == Residue.UNKNOWN);
     }
 
     private static boolean left(Lane lane) {
@@ -53,19 +55,23 @@ final class BenchCuts {
         for (int i = 0; i < cuts.size(); i++) {
             BenchCut other = cuts.get(i);
             if (Math.abs(other.fromCm() - from) < SAME_CM) {
-                cuts.set(i, new BenchCut(other.letter(), other.kind(), other.stretch() + ", " + label, other.fromCm(), other.toCm(), true));
+                cuts.set(i, new BenchCut(other.letter(), other.kind(), other.stretch() + ", " + label, other.fromCm(),
+                    other.toCm(), true));
                 return;
             }
         }
-        cuts.add(new BenchCut(letter(cuts), Tuft.Kind.SUSPECT, label, round(from), round(Math.max(to, from + SHORTEST_CM)), true));
+        cuts.add(new BenchCut(letter(cuts), Tuft.Kind.SUSPECT, label, round(from),
+            round(Math.max(to, from + SHORTEST_CM)), true));
     }
 
     /** The nearest place that is nearly as likely to carry it as the likeliest: the ends have a tuft of their own. */
     private static double likeliest(StrandMap map, Lane lane) {
         double near = Math.min(lane.nearCm(), Math.max(0, map.lengthCm() - SHORTEST_CM));
         double last = Math.max(near, Math.min(lane.farCm(), map.lengthCm()) - TUFT_CM);
-        double most = DoubleStream.iterate(near, from -> from <= last, from -> from + STEP_CM).map(from -> chance(lane, from)).max().orElse(0);
-        return DoubleStream.iterate(near, from -> from <= last, from -> from + STEP_CM).filter(from -> chance(lane, from) >= NEARLY * most).findFirst().orElse(near);
+        double most = DoubleStream.iterate(near, from -> from <= last, from -> from + STEP_CM)
+            .map(from -> chance(lane, from)).max().orElse(0);
+        return DoubleStream.iterate(near, from -> from <= last, from -> from + STEP_CM)
+            .filter(from -> chance(lane, from) >= NEARLY * most).findFirst().orElse(near);
     }
 
     private static double chance(Lane lane, double from) {

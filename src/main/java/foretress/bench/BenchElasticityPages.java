@@ -27,7 +27,8 @@ public class BenchElasticityPages {
     private static final int MOST_HAIRS = 30;
 
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record BenchElasticity(BenchHead head, Sheet sheet, List<BenchChange> changes, Optional<BenchTail> tail, Mistakes mistakes) implements TemplateInstance {}
+    record BenchElasticity(BenchHead head, Sheet sheet, List<BenchChange> changes, Optional<BenchTail> tail,
+        Mistakes mistakes) implements TemplateInstance {}
 
     /**
      * @param weight of the result so far
@@ -35,8 +36,9 @@ public class BenchElasticityPages {
      * @param missing what a pass still needs
      * @param mark where to stop, for the rest length typed
      */
-    public record Sheet(String action, List<Hair> hairs, Weight weight, String result, String missing, String mark, List<Choice> parts,
-                        List<Choice> endings, boolean wet, String rest, String stretched, String submission, boolean open) {}
+    public record Sheet(String action, List<Hair> hairs, Weight weight, String result, String missing, String mark,
+        List<Choice> parts,
+        List<Choice> endings, boolean wet, String rest, String stretched, String submission, boolean open) {}
 
     public record Hair(String part, String how, String percent, Weight weight, String word, String remark) {}
 
@@ -50,7 +52,8 @@ public class BenchElasticityPages {
     private final BenchWords say;
     private final ChairTime time;
 
-    BenchElasticityPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchSay words, BenchWords say, ChairTime time) {
+    BenchElasticityPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchSay words,
+        BenchWords say, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
@@ -88,7 +91,8 @@ public class BenchElasticityPages {
         Typed typed = Typed.of(form);
         Mistakes mistakes = new Mistakes();
         Optional<Pull> pull = read(typed, mistakes);
-        mistakes.expect(test.map(t -> tests.body(t, Elasticity.class).pulls().size()).orElse(0) < MOST_HAIRS, "rest", say.hair_enough(MOST_HAIRS));
+        mistakes.expect(test.map(t -> tests.body(t, Elasticity.class).pulls().size()).orElse(0) < MOST_HAIRS, "rest",
+            say.hair_enough(MOST_HAIRS));
         if (pull.isPresent() && test.filter(t -> meanwhile(t, pull.get(), typed.submission())).isPresent()) {
             mistakes.add("rest", say.hair_meanwhile());
         }
@@ -96,7 +100,8 @@ public class BenchElasticityPages {
             return FormAgain.with(page(visit, test, typed, mistakes));
         }
         BenchRecord kept = test.isPresent() ? add(test.get(), pull.get(), typed.submission())
-            : tests.make(visit.id, BenchTestKind.ELASTICITY, typed.submission(), new Elasticity(List.of(pull.get())), door.staff());
+            : tests.make(visit.id, BenchTestKind.ELASTICITY, typed.submission(), new Elasticity(List.of(pull.get())),
+                door.staff());
         return BenchDoor.go(BenchDoor.at(kept));
     }
 
@@ -108,7 +113,9 @@ public class BenchElasticityPages {
 
     /** The page names how many hairs it knew of; sent twice, it adds one. */
     private BenchRecord add(BenchRecord test, Pull pull, String known) {
-        tests.change(test, Elasticity.class, before -> Integer.toString(before.pulls().size()).equals(known) ? with(before, pull) : before, door.staff());
+        tests.change(test, Elasticity.class,
+            before -> Integer.toString(before.pulls().size()).equals(known) ? with(before, pull) : before,
+            door.staff());
         return test;
     }
 
@@ -129,9 +136,11 @@ public class BenchElasticityPages {
             return Optional.empty();
         }
         try {
-            return Optional.of(new Pull(Part.valueOf(typed.part()), typed.wet(), rest.getAsDouble(), stretched.getAsDouble(), Pull.Ending.valueOf(typed.ending())));
+            return Optional.of(new Pull(Part.valueOf(typed.part()), typed.wet(), rest.getAsDouble(),
+                stretched.getAsDouble(), Pull.Ending.valueOf(typed.ending())));
         } catch (Impossible refused) {
-            mistakes.add(refused.reason() == Impossible.Reason.REST_OUT_OF_RANGE ? "rest" : "stretched", words.impossible(refused));
+            mistakes.add(refused.reason() == Impossible.Reason.REST_OUT_OF_RANGE ? "rest" : "stretched",
+                words.impossible(refused));
             return Optional.empty();
         }
     }
@@ -141,7 +150,8 @@ public class BenchElasticityPages {
         static final Typed FIRST = new Typed("", true, "50", "", "", UUID.randomUUID().toString());
 
         static Typed of(Form form) {
-            return new Typed(known(form.one("part"), Part.class), !form.one("wet").equals("dry"), form.one("rest"), form.one("stretched"),
+            return new Typed(known(form.one("part"), Part.class), !form.one("wet").equals("dry"), form.one("rest"),
+                form.one("stretched"),
                 known(form.one("ending"), Pull.Ending.class), form.one("submission"));
         }
 
@@ -157,12 +167,16 @@ public class BenchElasticityPages {
     private TemplateInstance page(Visit visit, Optional<BenchRecord> test, Typed typed, Mistakes mistakes) {
         Elasticity hairs = test.map(t -> tests.body(t, Elasticity.class)).orElseGet(() -> new Elasticity(List.of()));
         BenchHead head = BenchHead.of(visit, time);
-        String submission = test.isPresent() ? Integer.toString(hairs.pulls().size()) : typed == Typed.FIRST ? UUID.randomUUID().toString() : typed.submission();
+        String submission = test.isPresent() ? Integer.toString(hairs.pulls().size())
+            : typed == Typed.FIRST ? UUID.randomUUID().toString() : typed.submission();
         boolean open = head.ahead() && test.filter(BenchRecord::struck).isEmpty() && hairs.pulls().size() < MOST_HAIRS;
-        Sheet sheet = new Sheet(test.map(BenchDoor::at).orElse(head.begins(BenchTestKind.ELASTICITY)), hairs.pulls().stream().map(this::hair).toList(),
-            hairs.worst().map(BenchSay::weight).orElse(Weight.NOTE), result(hairs), missing(hairs), mark(typed), parts(typed, hairs), endings(typed), typed.wet(),
+        Sheet sheet = new Sheet(test.map(BenchDoor::at).orElse(head.begins(BenchTestKind.ELASTICITY)),
+            hairs.pulls().stream().map(this::hair).toList(),
+            hairs.worst().map(BenchSay::weight).orElse(Weight.NOTE), result(hairs), missing(hairs), mark(typed),
+            parts(typed, hairs), endings(typed), typed.wet(),
             typed.rest(), typed.stretched(), submission, open);
-        return new BenchElasticity(head, sheet, test.map(t -> changes.of(visit, t)).orElse(List.of()), test.map(t -> tails.of(visit, t)), mistakes);
+        return new BenchElasticity(head, sheet, test.map(t -> changes.of(visit, t)).orElse(List.of()),
+            test.map(t -> tails.of(visit, t)), mistakes);
     }
 
     private String result(Elasticity hairs) {
@@ -177,23 +191,28 @@ public class BenchElasticityPages {
 
     private Hair hair(Pull pull) {
         String how = pull.wet() ? say.hair_wet() : say.hair_dry();
-        return new Hair(words.part(pull.part()), say.hair_line(how, BenchNumber.say(pull.restMm()), BenchNumber.say(pull.stretchedMm()), words.ending(pull.ending())),
+        return new Hair(words.part(pull.part()),
+            say.hair_line(how, BenchNumber.say(pull.restMm()), BenchNumber.say(pull.stretchedMm()),
+                words.ending(pull.ending())),
             BenchNumber.say(pull.percent()), BenchSay.weight(pull.strength()), words.strength(pull.strength()),
             pull.beyondMark() ? say.hair_beyond(pull.markMm()) : "");
     }
 
     private String mark(Typed typed) {
-        double rest = BenchNumber.read(typed.rest()).stream().filter(mm -> mm >= Pull.SHORTEST_MM && mm <= Pull.LONGEST_MM).findFirst().orElse(50);
+        double rest = BenchNumber.read(typed.rest()).stream()
+            .filter(mm -> mm >= Pull.SHORTEST_MM && mm <= Pull.LONGEST_MM).findFirst().orElse(50);
         return say.hair_mark(BenchNumber.say(rest), Pull.markMm(rest, false), Pull.markMm(rest, true));
     }
 
     /** The part that is next is chosen already. */
     private List<Choice> parts(Typed typed, Elasticity hairs) {
-        String next = !typed.part().isEmpty() ? typed.part() : hairs.missing().isEmpty() ? "" : hairs.missing().get(0).name();
+        String next =
+            !typed.part().isEmpty() ? typed.part() : hairs.missing().isEmpty() ? "" : hairs.missing().get(0).name();
         return Part.ALL.stream().map(p -> new Choice(p.name(), words.part(p), p.name().equals(next))).toList();
     }
 
     private List<Choice> endings(Typed typed) {
-        return Arrays.stream(Pull.Ending.values()).map(e -> new Choice(e.name(), words.ending(e), e.name().equals(typed.ending()))).toList();
+        return Arrays.stream(Pull.Ending.values())
+            .map(e -> new Choice(e.name(), words.ending(e), e.name().equals(typed.ending()))).toList();
     }
 }

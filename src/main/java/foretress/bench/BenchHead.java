@@ -6,7 +6,8 @@ import foretress.web.ChairTime;
 /** What stands over every page of the bench. */
 public record BenchHead(String client, String when, String visitHref, String benchHref, boolean ahead) {
     public static BenchHead of(Visit visit, ChairTime time) {
-        return new BenchHead(visit.client.fullName(), time.dayAndTime(visit.startsThere()), "/visits/" + visit.id, BenchDoor.at(visit),
+        return new BenchHead(visit.client.fullName(), time.dayAndTime(visit.startsThere()), "/visits/" + visit.id,
+            BenchDoor.at(visit),
             visit.state.isAhead());
     }
 

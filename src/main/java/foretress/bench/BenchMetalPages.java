@@ -40,7 +40,8 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/visits/{id}/bench/incompatibility-test")
 public class BenchMetalPages {
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record BenchMetalCut(BenchHead head, String action, String map, String mapAside, boolean measured, List<Row> cuts, String submission, Mistakes mistakes)
+    record BenchMetalCut(BenchHead head, String action, String map, String mapAside, boolean measured, List<Row> cuts,
+        String submission, Mistakes mistakes)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -50,7 +51,8 @@ public class BenchMetalPages {
     record BenchMetalLive(BenchMetalView metal) implements TemplateInstance {}
 
     /** A tuft to cut, with what was typed about it. */
-    public record Row(String letter, String name, String hint, String from, String to, boolean cut, boolean pale, String mistake) {}
+    public record Row(String letter, String name, String hint, String from, String to, boolean cut, boolean pale,
+        String mistake) {}
 
     private final BenchDoor door;
     private final BenchRecords tests;
@@ -65,8 +67,9 @@ public class BenchMetalPages {
     private final ChairTime time;
     private final Clock clock;
 
-    BenchMetalPages(BenchDoor door, BenchRecords tests, BenchMetalViews views, BenchStruck struck, Intake intake, StrandMaps maps, Knowledge knowledge, Language language,
-                    BenchSay words, BenchWords say, ChairTime time, Clock clock) {
+    BenchMetalPages(BenchDoor door, BenchRecords tests, BenchMetalViews views, BenchStruck struck, Intake intake,
+        StrandMaps maps, Knowledge knowledge, Language language,
+        BenchSay words, BenchWords say, ChairTime time, Clock clock) {
         this.door = door;
         this.tests = tests;
         this.views = views;
@@ -83,7 +86,8 @@ public class BenchMetalPages {
 
     @GET
     public TemplateInstance where(@RestPath UUID id) {
-        return cut(door.wanted(id, BenchTestKind.METAL), new Form(new MultivaluedHashMap<>()), false, UUID.randomUUID().toString(), new Mistakes());
+        return cut(door.wanted(id, BenchTestKind.METAL), new Form(new MultivaluedHashMap<>()), false,
+            UUID.randomUUID().toString(), new Mistakes());
     }
 
     @POST
@@ -95,7 +99,8 @@ public class BenchMetalPages {
         List<String> without = new ArrayList<>();
         Map<String, String> names = new TreeMap<>();
         for (BenchCut cut : BenchCuts.of(map(visit))) {
-            read(form, cut, mistakes).ifPresentOrElse(tufts::add, () -> without.add(words.tuft(cut.kind(), cut.stretch())));
+            read(form, cut, mistakes).ifPresentOrElse(tufts::add,
+                () -> without.add(words.tuft(cut.kind(), cut.stretch())));
             names.put(cut.letter(), cut.stretch());
         }
         mistakes.expect(tufts.stream().anyMatch(t -> !t.control()), "cut-A", say.cut_none());
@@ -103,7 +108,8 @@ public class BenchMetalPages {
             return FormAgain.with(cut(visit, form, true, form.one("submission"), mistakes));
         }
         without.remove(words.tuft(Tuft.Kind.CONTROL, ""));
-        BenchRecord test = tests.make(visit.id, BenchTestKind.METAL, form.one("submission"), BenchTestMetal.cut(tufts, without, names), door.staff());
+        BenchRecord test = tests.make(visit.id, BenchTestKind.METAL, form.one("submission"),
+            BenchTestMetal.cut(tufts, without, names), door.staff());
         return BenchDoor.go(BenchDoor.at(test));
     }
 
@@ -114,9 +120,11 @@ public class BenchMetalPages {
         OptionalDouble from = BenchNumber.read(form.one("from-" + cut.letter()));
         OptionalDouble to = BenchNumber.read(form.one("to-" + cut.letter()));
         try {
-            return Optional.of(new Tuft(cut.letter(), cut.kind(), from.orElse(Double.NaN), to.orElse(Double.NaN), !form.ticked("pale-" + cut.letter())));
+            return Optional.of(new Tuft(cut.letter(), cut.kind(), from.orElse(Double.NaN), to.orElse(Double.NaN),
+                !form.ticked("pale-" + cut.letter())));
         } catch (Impossible refused) {
-            mistakes.add("from-" + cut.letter(), from.isPresent() && to.isPresent() ? words.impossible(refused) : say.cut_where(cut.letter()));
+            mistakes.add("from-" + cut.letter(),
+                from.isPresent() && to.isPresent() ? words.impossible(refused) : say.cut_where(cut.letter()));
             return Optional.empty();
         }
     }
@@ -126,15 +134,19 @@ public class BenchMetalPages {
         StrandWords strand = StrandMaps.words(knowledgeWords());
         BenchHead head = BenchHead.of(visit, time);
         List<Row> rows = BenchCuts.of(map).stream().map(c -> row(c, form, typed, mistakes)).toList();
-        return new BenchMetalCut(head, head.begins(BenchTestKind.METAL), StrandSvg.figure(map, strand, "map"), strand.length(map), map.lengthMeasured(), rows,
+        return new BenchMetalCut(head, head.begins(BenchTestKind.METAL), StrandSvg.figure(map, strand, "map"),
+            strand.length(map), map.lengthMeasured(), rows,
             submission, mistakes);
     }
 
     private Row row(BenchCut cut, Form form, boolean typed, Mistakes mistakes) {
         String letter = cut.letter();
-        String hint = !cut.possible() ? say.cut_control_short() : cut.kind() == Tuft.Kind.CONTROL ? say.cut_control_hint() : "";
-        return new Row(letter, words.tuft(cut.kind(), cut.stretch()), hint, typed ? form.one("from-" + letter) : BenchNumber.say(cut.fromCm()),
-            typed ? form.one("to-" + letter) : BenchNumber.say(cut.toCm()), typed ? form.ticked("cut-" + letter) : cut.possible(),
+        String hint =
+            !cut.possible() ? say.cut_control_short() : cut.kind() == Tuft.Kind.CONTROL ? say.cut_control_hint() : "";
+        return new Row(letter, words.tuft(cut.kind(), cut.stretch()), hint,
+            typed ? form.one("from-" + letter) : BenchNumber.say(cut.fromCm()),
+            typed ? form.one("to-" + letter) : BenchNumber.say(cut.toCm()),
+            typed ? form.ticked("cut-" + letter) : cut.possible(),
             typed && form.ticked("pale-" + letter), mistakes.at("from-" + letter).orElse(""));
     }
 
@@ -164,10 +176,12 @@ public class BenchMetalPages {
         Mistakes mistakes = new Mistakes();
         Optional<BenchTestMetal.Mix> mix = read(form, mistakes);
         if (mix.isEmpty()) {
-            var typed = new BenchMetalView.Mix(form.one("recipe"), form.one("strength"), form.one("unit"), form.one("ml"));
+            var typed =
+                new BenchMetalView.Mix(form.one("recipe"), form.one("strength"), form.one("unit"), form.one("ml"));
             return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.of(typed), mistakes)));
         }
-        tests.change(found, BenchTestMetal.class, before -> found.state() == BenchRecord.State.MADE ? before.mixed(mix.get()) : before, door.staff());
+        tests.change(found, BenchTestMetal.class,
+            before -> found.state() == BenchRecord.State.MADE ? before.mixed(mix.get()) : before, door.staff());
         return back(found);
     }
 
@@ -178,7 +192,8 @@ public class BenchMetalPages {
             mistakes.add("recipe", say.mix_no_ammonia());
             return Optional.empty();
         }
-        mistakes.expect(form.is("recipe", "TWENTY_TO_ONE") || form.is("recipe", "DROPS"), "recipe", say.mix_recipe_missing());
+        mistakes.expect(form.is("recipe", "TWENTY_TO_ONE") || form.is("recipe", "DROPS"), "recipe",
+            say.mix_recipe_missing());
         mistakes.expect(strength.isPresent(), "strength", say.strength_missing(form.one("strength")));
         mistakes.expect(ml.isPresent(), "ml", say.mix_ml_missing(form.one("ml")));
         if (!mistakes.isEmpty()) {
@@ -190,7 +205,8 @@ public class BenchMetalPages {
             mix.bath();
             return Optional.of(mix);
         } catch (Impossible refused) {
-            mistakes.add(refused.reason() == Impossible.Reason.VOLUME_OUT_OF_RANGE ? "ml" : "strength", words.impossible(refused));
+            mistakes.add(refused.reason() == Impossible.Reason.VOLUME_OUT_OF_RANGE ? "ml" : "strength",
+                words.impossible(refused));
             return Optional.empty();
         }
     }
@@ -218,13 +234,15 @@ public class BenchMetalPages {
         if (what.length != 2 || !letters.contains(what[0])) {
             throw new BadRequestException("no such tuft");
         }
-        boolean kept = tests.see(found, what[0], sign(what[1]), submission(form) + what[0] + what[1], ago(form), door.staff());
+        boolean kept =
+            tests.see(found, what[0], sign(what[1]), submission(form) + what[0] + what[1], ago(form), door.staff());
         return kept ? back(found) : notKept(visit, found, what[0] + ": " + words.sign(sign(what[1])));
     }
 
     /** A tap that came when the tufts were out already, or before they were in: said, never dropped. */
     private Response notKept(Visit visit, BenchRecord test, String seen) {
-        return Response.status(Response.Status.CONFLICT).entity(page(visit, test, new Mistakes().add("seen", say.seen_not_kept(seen)))).build();
+        return Response.status(Response.Status.CONFLICT)
+            .entity(page(visit, test, new Mistakes().add("seen", say.seen_not_kept(seen)))).build();
     }
 
     private static String submission(Form form) {
@@ -251,12 +269,14 @@ public class BenchMetalPages {
         Form form = new Form(posted);
         Visit visit = door.visit(id);
         BenchRecord found = found(id, test);
-        BenchTestSight sight = tests.sights(found).stream().filter(s -> s.id().toString().equals(form.one("sight"))).findFirst().orElseThrow(NotFoundException::new);
+        BenchTestSight sight = tests.sights(found).stream().filter(s -> s.id().toString().equals(form.one("sight")))
+            .findFirst().orElseThrow(NotFoundException::new);
         String why = "why-" + sight.id();
         Mistakes mistakes = new Mistakes();
         OptionalLong pause = struck.check(door.strike(found, sight), form, why, "password-" + sight.id(), mistakes);
         if (!mistakes.isEmpty()) {
-            return BenchStruck.again(pause, new BenchMetal(views.of(visit, found, Optional.empty(), mistakes).typed(form.one(why))));
+            return BenchStruck.again(pause,
+                new BenchMetal(views.of(visit, found, Optional.empty(), mistakes).typed(form.one(why))));
         }
         tests.strike(found, sight.id(), form.one(why), door.staff());
         return back(found);
@@ -278,11 +298,13 @@ public class BenchMetalPages {
         BenchRecord found = found(id, test);
         OptionalDouble celsius = BenchNumber.read(form.one("celsius"));
         Mistakes mistakes = new Mistakes();
-        if (!mistakes.expect(celsius.isPresent() && celsius.getAsDouble() <= 100, "celsius", say.warmth_wrong(form.one("celsius")))) {
+        if (!mistakes.expect(celsius.isPresent() && celsius.getAsDouble() <= 100, "celsius",
+            say.warmth_wrong(form.one("celsius")))) {
             return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes)));
         }
         var felt = new BenchTestMetal.Warmth(celsius.getAsDouble(), tests.ran(found).ranMillis() / 1000);
-        tests.change(found, BenchTestMetal.class, before -> before.warmth().contains(felt) ? before : before.felt(felt), door.staff());
+        tests.change(found, BenchTestMetal.class, before -> before.warmth().contains(felt) ? before : before.felt(felt),
+            door.staff());
         return back(found);
     }
 
@@ -310,7 +332,8 @@ public class BenchMetalPages {
         letters.stream().filter(l -> !form.is("look-" + l, "apart") && !form.is("look-" + l, "intact"))
             .forEach(l -> mistakes.add("look-" + l, say.next_day_missing(l)));
         if (mistakes.isEmpty() && apart.isEmpty()) {
-            mistakes.expect(since >= Duration.ofHours(hours()).toMillis(), "look-" + letters.get(0), say.next_day_early((int) (since / 3_600_000), hours()));
+            mistakes.expect(since >= Duration.ofHours(hours()).toMillis(), "look-" + letters.get(0),
+                say.next_day_early((int) (since / 3_600_000), hours()));
         }
         if (found.state() != BenchRecord.State.ENDED || !mistakes.isEmpty()) {
             return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes)));

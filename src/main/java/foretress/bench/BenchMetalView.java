@@ -15,14 +15,18 @@ import java.util.Optional;
  * @param alarm what to do now that something reacted; empty while nothing did
  * @param canEnd it has run its time and every tuft is read, or something reacted
  */
-public record BenchMetalView(BenchHead head, String action, int step, List<String> bath, String bathNote, Mix mix, List<Tuft> tufts, List<Sight> sights, Optional<BenchTimer> clock,
-                             BenchStrand strand, List<String> unwatched, List<String> warmth, String alarm, String toRead, boolean canEnd, List<Outcome> outcomes, Result result,
-                             NextDay nextDay, List<BenchChange> changes, BenchTail tail, boolean open, String submission, String version, String news,
-                             Mistakes mistakes) {
+public record BenchMetalView(BenchHead head, String action, int step, List<String> bath, String bathNote, Mix mix,
+    List<Tuft> tufts, List<Sight> sights, Optional<BenchTimer> clock,
+    BenchStrand strand, List<String> unwatched, List<String> warmth, String alarm, String toRead, boolean canEnd,
+    List<Outcome> outcomes, Result result,
+    NextDay nextDay, List<BenchChange> changes, BenchTail tail, boolean open, String submission, String version,
+    String news,
+    Mistakes mistakes) {
     /** With the reason that somebody typed beside the thing seen that has a mistake. */
     BenchMetalView typed(String why) {
         List<Sight> kept = sights.stream().map(sight -> sight.isMeant(mistakes) ? sight.typed(why) : sight).toList();
-        return new BenchMetalView(head, action, step, bath, bathNote, mix, tufts, kept, clock, strand, unwatched, warmth, alarm, toRead, canEnd, outcomes, result,
+        return new BenchMetalView(head, action, step, bath, bathNote, mix, tufts, kept, clock, strand, unwatched,
+            warmth, alarm, toRead, canEnd, outcomes, result,
             nextDay, changes, tail, open, submission, version, news, mistakes);
     }
 

@@ -32,8 +32,9 @@ class BenchMetalViews {
     private final Knowledge knowledge;
     private final Clock clock;
 
-    BenchMetalViews(BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews, BenchDoor door, BenchSay words, BenchWords say, ChairTime time,
-                    Knowledge knowledge, Clock clock) {
+    BenchMetalViews(BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews,
+        BenchDoor door, BenchSay words, BenchWords say, ChairTime time,
+        Knowledge knowledge, Clock clock) {
         this.tests = tests;
         this.changes = changes;
         this.tails = tails;
@@ -55,19 +56,27 @@ class BenchMetalViews {
         BenchTail tail = tails.of(visit, test);
         List<BenchMetalView.Tuft> tufts = metal.tufts().stream().map(t -> tuft(body, metal, t)).toList();
         boolean alarmed = metal.stopsNow();
-        return new BenchMetalView(head, BenchDoor.at(test), step(test), body.mix().map(m -> bath(m.bath())).orElse(List.of()),
+        return new BenchMetalView(head, BenchDoor.at(test), step(test),
+            body.mix().map(m -> bath(m.bath())).orElse(List.of()),
             body.mix().filter(m -> !m.recipe().ammoniaStrengthStated()).map(m -> say.bath_unstated()).orElse(""),
-            typed.orElseGet(() -> mix(body)), tufts, tests.sights(test).stream().map(s -> sight(test, s)).toList(), running ? Optional.of(overviews.timer(test)) : Optional.empty(),
-            BenchStrand.of(metal.ranSeconds(), MetalCheck.FULL_SECONDS, metal.seen().stream().map(s -> new BenchStrand.Seen(s.second(), s.tuft())).toList()),
-            overviews.unwatched(visit, test), warmth(body), alarmed && !test.struck() ? alarm(metal) : "", toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(),
+            typed.orElseGet(() -> mix(body)), tufts, tests.sights(test).stream().map(s -> sight(test, s)).toList(),
+            running ? Optional.of(overviews.timer(test)) : Optional.empty(),
+            BenchStrand.of(metal.ranSeconds(), MetalCheck.FULL_SECONDS,
+                metal.seen().stream().map(s -> new BenchStrand.Seen(s.second(), s.tuft())).toList()),
+            overviews.unwatched(visit, test), warmth(body), alarmed && !test.struck() ? alarm(metal) : "",
+            toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(),
             running ? outcomes(visit, metal) : List.of(),
-            result(visit, test, metal), nextDay(visit, test, body, metal), changes.of(visit, test), tail, head.ahead() && !test.struck(),
-            UUID.randomUUID().toString(), version(test, metal, tail) + "-" + tests.gaps(test).size(), news(metal), mistakes);
+            result(visit, test, metal), nextDay(visit, test, body, metal), changes.of(visit, test), tail,
+            head.ahead() && !test.struck(),
+            UUID.randomUUID().toString(), version(test, metal, tail) + "-" + tests.gaps(test).size(), news(metal),
+            mistakes);
     }
 
     private BenchMetalView.Sight sight(BenchRecord test, BenchTestSight sight) {
-        String seen = say.sight(sight.seen().tuft(), words.sign(sight.seen().sign()), BenchNumber.clock(sight.seen().second()), BenchDoor.name(sight.by()));
-        return new BenchMetalView.Sight(sight.id().toString(), seen, sight.struck() ? say.sight_struck(sight.struckWhy()) : "",
+        String seen = say.sight(sight.seen().tuft(), words.sign(sight.seen().sign()),
+            BenchNumber.clock(sight.seen().second()), BenchDoor.name(sight.by()));
+        return new BenchMetalView.Sight(sight.id().toString(), seen,
+            sight.struck() ? say.sight_struck(sight.struckWhy()) : "",
             sight.struck() ? BenchStrike.NO : door.strike(test, sight), "");
     }
 
@@ -82,22 +91,28 @@ class BenchMetalViews {
     List<String> bath(Bath bath) {
         List<String> lines = new ArrayList<>();
         double stock = bath.peroxide().stockMl();
-        String strength = say.bath_strength(BenchNumber.say(bath.peroxide().stock().percent()), BenchNumber.say(bath.peroxide().stock().volumes()));
+        String strength = say.bath_strength(BenchNumber.say(bath.peroxide().stock().percent()),
+            BenchNumber.say(bath.peroxide().stock().volumes()));
         lines.add(bath.peroxide().waterMl() < 0.05 ? say.bath_straight(BenchNumber.say(stock), strength)
             : say.bath_thinned(BenchNumber.say(stock), strength, BenchNumber.say(bath.peroxide().waterMl())));
-        lines.add(bath.drops() > 0 ? say.bath_drops(bath.drops(), BenchNumber.say(bath.ammoniaMl())) : say.bath_ammonia(BenchNumber.say(bath.ammoniaMl())));
+        lines.add(bath.drops() > 0 ? say.bath_drops(bath.drops(), BenchNumber.say(bath.ammoniaMl()))
+            : say.bath_ammonia(BenchNumber.say(bath.ammoniaMl())));
         return lines;
     }
 
     private static BenchMetalView.Mix mix(BenchTestMetal body) {
-        return body.mix().map(m -> new BenchMetalView.Mix(m.recipe().name(), BenchNumber.say(m.shelfPercent()), "percent", BenchNumber.say(m.peroxideMl())))
+        return body.mix()
+            .map(m -> new BenchMetalView.Mix(m.recipe().name(), BenchNumber.say(m.shelfPercent()), "percent",
+                BenchNumber.say(m.peroxideMl())))
             .orElseGet(() -> new BenchMetalView.Mix(Bath.Recipe.TWENTY_TO_ONE.name(), "", "volumes", "40"));
     }
 
     private BenchMetalView.Tuft tuft(BenchTestMetal body, MetalCheck metal, Tuft tuft) {
         List<BenchMetalView.Sign> signs = Arrays.stream(TuftSign.values()).map(s -> sign(metal, tuft, s)).toList();
-        String place = say.tuft_place(BenchNumber.say(tuft.fromCm()), BenchNumber.say(tuft.toCm())) + (tuft.couldLighten() ? "" : " · " + say.tuft_pale());
-        return new BenchMetalView.Tuft(tuft.letter(), words.tuft(tuft.kind(), body.named(tuft.letter())), place, tuft.control(),
+        String place = say.tuft_place(BenchNumber.say(tuft.fromCm()), BenchNumber.say(tuft.toCm()))
+            + (tuft.couldLighten() ? "" : " · " + say.tuft_pale());
+        return new BenchMetalView.Tuft(tuft.letter(), words.tuft(tuft.kind(), body.named(tuft.letter())), place,
+            tuft.control(),
             words.tuftResult(metal.at(tuft)), signs);
     }
 
@@ -107,15 +122,18 @@ class BenchMetalViews {
         String at = metal.seen().stream().filter(s -> s.tuft().equals(tuft.letter()) && s.sign() == sign)
             .filter(s -> sign != TuftSign.NOTHING || s.second() >= MetalCheck.FULL_SECONDS == metal.fullTime())
             .findFirst().map(s -> say.seen_at(BenchNumber.clock(s.second()))).orElse("");
-        return new BenchMetalView.Sign(tuft.letter() + ":" + sign.name(), soFar ? say.sign_nothing_yet() : words.sign(sign), at, sign.alarming());
+        return new BenchMetalView.Sign(tuft.letter() + ":" + sign.name(),
+            soFar ? say.sign_nothing_yet() : words.sign(sign), at, sign.alarming());
     }
 
     private List<String> warmth(BenchTestMetal body) {
-        return body.warmth().stream().map(w -> say.warmth_line(BenchNumber.say(w.celsius()), BenchNumber.clock(w.second()))).toList();
+        return body.warmth().stream()
+            .map(w -> say.warmth_line(BenchNumber.say(w.celsius()), BenchNumber.clock(w.second()))).toList();
     }
 
     private String alarm(MetalCheck metal) {
-        List<String> letters = metal.tufts().stream().filter(t -> metal.at(t) == MetalCheck.TuftResult.REACTION).map(Tuft::letter).toList();
+        List<String> letters = metal.tufts().stream().filter(t -> metal.at(t) == MetalCheck.TuftResult.REACTION)
+            .map(Tuft::letter).toList();
         return say.alarm(String.join(", ", letters));
     }
 
@@ -127,42 +145,57 @@ class BenchMetalViews {
     private List<BenchMetalView.Outcome> outcomes(Visit visit, MetalCheck metal) {
         MetalCheck.Result now = metal.result();
         boolean said = now != MetalCheck.Result.RUNNING && now != MetalCheck.Result.NOT_WHOLE;
-        return List.of(outcome(visit, "positive", say.outcome_reaction_means(), said, now == MetalCheck.Result.REACTION),
-            outcome(visit, "slight-lightening", say.outcome_slight_means(), said, now == MetalCheck.Result.SLIGHT_LIGHTENING),
-            outcome(visit, "nothing-happened", say.outcome_nothing_means(), said, now == MetalCheck.Result.NOTHING_HAPPENED));
+        return List.of(
+            outcome(visit, "positive", say.outcome_reaction_means(), said, now == MetalCheck.Result.REACTION),
+            outcome(visit, "slight-lightening", say.outcome_slight_means(), said,
+                now == MetalCheck.Result.SLIGHT_LIGHTENING),
+            outcome(visit, "nothing-happened", say.outcome_nothing_means(), said,
+                now == MetalCheck.Result.NOTHING_HAPPENED));
     }
 
     /** With where the booked service would stand, the look on the next day included; of an outcome that did not come about, nothing. */
     private BenchMetalView.Outcome outcome(Visit visit, String code, String text, boolean said, boolean holds) {
         LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
-        String then = said && !holds ? "" : changes.booked(visit, TestFact.sound(BenchTestKind.METAL.code(), code, today, today)).map(say::outcome_then).orElse("");
+        String then =
+            said && !holds ? "" : changes.booked(visit, TestFact.sound(BenchTestKind.METAL.code(), code, today, today))
+                .map(say::outcome_then).orElse("");
         return new BenchMetalView.Outcome(BenchSay.weight(code), words.outcome(code), text, then, holds);
     }
 
     private BenchMetalView.Result result(Visit visit, BenchRecord test, MetalCheck metal) {
         Optional<String> outcome = tests.outcome(test);
-        String ended = test.endedAt().map(at -> say.ended_at(time.dayAndTime(at.atZone(visit.zone())), BenchNumber.clock(metal.ranSeconds()))).orElse("");
+        String ended = test.endedAt()
+            .map(at -> say.ended_at(time.dayAndTime(at.atZone(visit.zone())), BenchNumber.clock(metal.ranSeconds())))
+            .orElse("");
         boolean notWhole = outcome.filter("not-whole"::equals).isPresent();
         return new BenchMetalView.Result(outcome.isPresent(), outcome.map(BenchSay::weight).orElse(Weight.NOTE),
-            outcome.map(words::outcome).orElseGet(test.state() == BenchRecord.State.ENDED ? say::stopped_early : say::state_running),
+            outcome.map(words::outcome)
+                .orElseGet(test.state() == BenchRecord.State.ENDED ? say::stopped_early : say::state_running),
             notWhole ? metal.gaps().stream().map(words::gap).toList() : List.of(), ended);
     }
 
     private BenchMetalView.NextDay nextDay(Visit visit, BenchRecord test, BenchTestMetal body, MetalCheck metal) {
-        long waitMillis = Duration.ofHours(knowledge.policy(Salon.the().jurisdiction).incompatibilityTestHours()).toMillis();
+        long waitMillis =
+            Duration.ofHours(knowledge.policy(Salon.the().jurisdiction).incompatibilityTestHours()).toMillis();
         long toGo = Math.max(0, waitMillis - tests.sinceBegunMillis(test));
         Instant from = clock.instant().plusMillis(toGo);
-        String done = body.nextDay().map(l -> l.apart().isEmpty() ? say.next_day_intact() : say.next_day_apart(String.join(", ", l.apart()))).orElse("");
-        boolean due = test.state() == BenchRecord.State.ENDED && metal.fullTime() && body.nextDay().isEmpty() && !metal.stopsNow();
-        return new BenchMetalView.NextDay(due, toGo > 0, toGo > 0 ? say.next_day_from(time.dayAndTime(from.atZone(visit.zone()))) : say.next_day_now(), done);
+        String done = body.nextDay()
+            .map(l -> l.apart().isEmpty() ? say.next_day_intact() : say.next_day_apart(String.join(", ", l.apart())))
+            .orElse("");
+        boolean due = test.state() == BenchRecord.State.ENDED && metal.fullTime() && body.nextDay().isEmpty()
+            && !metal.stopsNow();
+        return new BenchMetalView.NextDay(due, toGo > 0,
+            toGo > 0 ? say.next_day_from(time.dayAndTime(from.atZone(visit.zone()))) : say.next_day_now(), done);
     }
 
     private static String version(BenchRecord test, MetalCheck metal, BenchTail tail) {
-        return test.version() + "-" + test.state() + "-" + metal.seen().hashCode() + "-" + metal.fullTime() + "-" + tail.photos().size() + "-" + test.struck();
+        return test.version() + "-" + test.state() + "-" + metal.seen().hashCode() + "-" + metal.fullTime() + "-"
+            + tail.photos().size() + "-" + test.struck();
     }
 
     private String news(MetalCheck metal) {
         List<Seen> seen = metal.seen();
-        return seen.isEmpty() ? "" : seen.get(seen.size() - 1).tuft() + ": " + words.sign(seen.get(seen.size() - 1).sign());
+        return seen.isEmpty() ? ""
+            : seen.get(seen.size() - 1).tuft() + ": " + words.sign(seen.get(seen.size() - 1).sign());
     }
 }

@@ -15,7 +15,8 @@ public final class BenchNumber {
     /** With a point or a comma; empty for what is no number, below 0 included. */
     public static OptionalDouble read(String typed) {
         String plain = Normalizer.normalize(typed, Normalizer.Form.NFKC).strip();
-        return NUMBER.matcher(plain).matches() ? OptionalDouble.of(Double.parseDouble(plain.replace(',', '.'))) : OptionalDouble.empty();
+        return NUMBER.matcher(plain).matches() ? OptionalDouble.of(Double.parseDouble(plain.replace(',', '.')))
+            : OptionalDouble.empty();
     }
 
     /** At most one decimal, and none that says nothing. */

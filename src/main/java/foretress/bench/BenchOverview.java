@@ -11,9 +11,10 @@ import java.util.List;
  * @param version changes whenever anything here does, the clocks apart
  * @param news the newest thing, for people who cannot see the page change
  */
-public record BenchOverview(BenchHead head, boolean begun, Weight standing, String standingWord, String service, List<Owed> owed,
-                            List<BenchTimer> timers, List<Kind> kinds, String length, List<Alternative> instead, List<Past> past,
-                            String version, String news) {
+public record BenchOverview(BenchHead head, boolean begun, Weight standing, String standingWord, String service,
+    List<Owed> owed,
+    List<BenchTimer> timers, List<Kind> kinds, String length, List<Alternative> instead, List<Past> past,
+    String version, String news) {
     /** A test the plan asks for, and where it begins; no link for one that is not made at the bench. */
     public record Owed(String name, String why, String latest, boolean late, String href) {}
 
@@ -25,7 +26,8 @@ public record BenchOverview(BenchHead head, boolean begun, Weight standing, Stri
      * @param weight what its result weighs; absent when it says nothing yet
      * @param struck it was entered in error
      */
-    public record Past(String href, String name, String when, boolean read, Weight weight, String result, boolean struck, String note) {}
+    public record Past(String href, String name, String when, boolean read, Weight weight, String result,
+        boolean struck, String note) {}
 
     public String live() {
         return head.benchHref() + "/live";

@@ -46,8 +46,10 @@ public class BenchOverviews {
     private final Language language;
     private final ChairTime time;
 
-    BenchOverviews(BenchRecords tests, Intake intake, Assessments assessments, OwedLines owedTests, Alternatives alternatives, Visits visits, BenchTails tails,
-                   BenchSay words, BenchWords say, StylistWords stylist, Knowledge knowledge, Menu menu, Language language, ChairTime time) {
+    BenchOverviews(BenchRecords tests, Intake intake, Assessments assessments, OwedLines owedTests,
+        Alternatives alternatives, Visits visits, BenchTails tails,
+        BenchSay words, BenchWords say, StylistWords stylist, Knowledge knowledge, Menu menu, Language language,
+        ChairTime time) {
         this.tests = tests;
         this.intake = intake;
         this.assessments = assessments;
@@ -74,8 +76,10 @@ public class BenchOverviews {
         List<Past> past = past(visit);
         List<BenchTimer> timers = tests.running().stream().map(this::timer).toList();
         return new BenchOverview(head, begun, standing, WeightSaid.of(standing, stylist), service(visit),
-            head.ahead() ? owed(visit, head, begun ? assessment.findings() : List.of()) : List.of(), timers, kinds(head), length(visit, made),
-            begun && head.ahead() ? alternatives.of(visit, assessment) : List.of(), past, version(standing, timers, past), news(past));
+            head.ahead() ? owed(visit, head, begun ? assessment.findings() : List.of()) : List.of(), timers,
+            kinds(head), length(visit, made),
+            begun && head.ahead() ? alternatives.of(visit, assessment) : List.of(), past,
+            version(standing, timers, past), news(past));
     }
 
     private String service(Visit visit) {
@@ -85,16 +89,21 @@ public class BenchOverviews {
     private List<Owed> owed(Visit visit, BenchHead head, List<Finding> findings) {
         TestPlan plan = owedTests.plan(visit);
         List<Owed> owed = new ArrayList<>();
-        plan.owed().forEach(o -> owed.add(owed(head, findings, o.test(), owedTests.latest(visit, o), o.conflict().isPresent())));
-        plan.waiting().forEach(test -> owed.add(owed(head, findings, test, stylist.consultation_owed_waiting(), false)));
-        plan.onTheDay().forEach(test -> owed.add(owed(head, findings, test, stylist.consultation_owed_at_chair(), false)));
+        plan.owed().forEach(
+            o -> owed.add(owed(head, findings, o.test(), owedTests.latest(visit, o), o.conflict().isPresent())));
+        plan.waiting()
+            .forEach(test -> owed.add(owed(head, findings, test, stylist.consultation_owed_waiting(), false)));
+        plan.onTheDay()
+            .forEach(test -> owed.add(owed(head, findings, test, stylist.consultation_owed_at_chair(), false)));
         return owed;
     }
 
     /** Why a test is owed: what speaks comes before what is silent. */
     private Owed owed(BenchHead head, List<Finding> findings, String test, String latest, boolean late) {
-        String why = findings.stream().filter(f -> f.demands().contains(test)).min(Comparator.comparing(f -> !f.speaks())).map(this::title).orElse("");
-        return new Owed(knowledgeWords().test(test), why, latest, late, head.ahead() ? BenchTestKind.of(test).map(head::begins).orElse("") : "");
+        String why = findings.stream().filter(f -> f.demands().contains(test))
+            .min(Comparator.comparing(f -> !f.speaks())).map(this::title).orElse("");
+        return new Owed(knowledgeWords().test(test), why, latest, late,
+            head.ahead() ? BenchTestKind.of(test).map(head::begins).orElse("") : "");
     }
 
     private String title(Finding finding) {
@@ -107,7 +116,8 @@ public class BenchOverviews {
     }
 
     private String length(Visit visit, List<BenchRecord> made) {
-        return made.stream().filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck() && t.visitId().equals(visit.id)).findFirst()
+        return made.stream()
+            .filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck() && t.visitId().equals(visit.id)).findFirst()
             .map(t -> say.length_measured(tests.body(t, BenchTestLength.class).cm(), at(visit, t.madeAt()))).orElse("");
     }
 
@@ -115,12 +125,15 @@ public class BenchOverviews {
         String name = words.kind(test.kind());
         long left = tests.leftSeconds(test);
         String client = visits.find(test.visitId()).map(v -> v.client.fullName()).orElse("");
-        return new BenchTimer(test.id().toString(), BenchDoor.at(test), name, client, left, BenchNumber.clock(left), say.due(name, client));
+        return new BenchTimer(test.id().toString(), BenchDoor.at(test), name, client, left, BenchNumber.clock(left),
+            say.due(name, client));
     }
 
     /** When nobody watched the clock of this test, a sentence each. */
     List<String> unwatched(Visit visit, BenchRecord test) {
-        return tests.gaps(test).stream().map(gap -> unwatched(gap, test.kind() == BenchTestKind.STRAND, hour(visit, gap.from()), hour(visit, gap.to()))).toList();
+        return tests.gaps(test).stream().map(
+            gap -> unwatched(gap, test.kind() == BenchTestKind.STRAND, hour(visit, gap.from()), hour(visit, gap.to())))
+            .toList();
     }
 
     private String unwatched(BenchTestGap gap, boolean onTheHead, String from, String to) {
@@ -142,7 +155,8 @@ public class BenchOverviews {
     private Past past(Visit visit, BenchRecord test) {
         Optional<String> outcome = tests.outcome(test);
         String href = test.kind() == BenchTestKind.LENGTH ? "" : BenchDoor.at(test);
-        return new Past(href, words.kind(test.kind()), at(visit, test.begun()), outcome.isPresent(), outcome.map(BenchSay::weight).orElse(Weight.NOTE),
+        return new Past(href, words.kind(test.kind()), at(visit, test.begun()), outcome.isPresent(),
+            outcome.map(BenchSay::weight).orElse(Weight.NOTE),
             outcome.map(words::outcome).orElseGet(() -> unread(test)), test.struck(), tails.struck(visit, test));
     }
 

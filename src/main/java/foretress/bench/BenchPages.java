@@ -20,7 +20,8 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/visits/{id}/bench")
 public class BenchPages {
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record BenchPage(BenchOverview bench, String typed, Mistakes mistakes, String submission) implements TemplateInstance {}
+    record BenchPage(BenchOverview bench, String typed, Mistakes mistakes, String submission)
+        implements TemplateInstance {}
 
     /** The part that other devices ask for again and again. */
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -61,11 +62,14 @@ public class BenchPages {
         Visit visit = door.ahead(id);
         OptionalDouble cm = BenchNumber.read(form.one("cm"));
         Mistakes mistakes = new Mistakes();
-        boolean possible = cm.isPresent() && Math.round(cm.getAsDouble()) >= BenchTestLength.SHORTEST && cm.getAsDouble() <= BenchTestLength.LONGEST;
-        if (!mistakes.expect(possible, "cm", say.length_wrong(form.one("cm"), BenchTestLength.SHORTEST, BenchTestLength.LONGEST))) {
+        boolean possible = cm.isPresent() && Math.round(cm.getAsDouble()) >= BenchTestLength.SHORTEST
+            && cm.getAsDouble() <= BenchTestLength.LONGEST;
+        if (!mistakes.expect(possible, "cm",
+            say.length_wrong(form.one("cm"), BenchTestLength.SHORTEST, BenchTestLength.LONGEST))) {
             return FormAgain.with(page(visit, form.one("cm"), mistakes));
         }
-        tests.make(visit.id, BenchTestKind.LENGTH, form.one("submission"), new BenchTestLength((int) Math.round(cm.getAsDouble())), door.staff());
+        tests.make(visit.id, BenchTestKind.LENGTH, form.one("submission"),
+            new BenchTestLength((int) Math.round(cm.getAsDouble())), door.staff());
         return BenchDoor.go(BenchDoor.at(visit));
     }
 

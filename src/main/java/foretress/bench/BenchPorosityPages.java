@@ -30,12 +30,15 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/visits/{id}/bench/porosity-test")
 public class BenchPorosityPages {
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record BenchPorosity(BenchHead head, List<Zone> zones, String submission, Mistakes mistakes) implements TemplateInstance {}
+    record BenchPorosity(BenchHead head, List<Zone> zones, String submission, Mistakes mistakes)
+        implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record BenchPorosityRead(BenchHead head, Weight weight, String result, List<Line> lines, List<BenchChange> changes, BenchTail tail) implements TemplateInstance {}
+    record BenchPorosityRead(BenchHead head, Weight weight, String result, List<Line> lines, List<BenchChange> changes,
+        BenchTail tail) implements TemplateInstance {}
 
-    public record Zone(String code, String name, List<Choice> touches, List<Choice> looks, String touchMissing, String lookMissing) {
+    public record Zone(String code, String name, List<Choice> touches, List<Choice> looks, String touchMissing,
+        String lookMissing) {
         public String touchField() {
             return "touch-" + code;
         }
@@ -55,7 +58,8 @@ public class BenchPorosityPages {
     private final BenchWords say;
     private final ChairTime time;
 
-    BenchPorosityPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchSay words, BenchWords say, ChairTime time) {
+    BenchPorosityPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchSay words,
+        BenchWords say, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
@@ -67,7 +71,8 @@ public class BenchPorosityPages {
 
     @GET
     public TemplateInstance begin(@RestPath UUID id) {
-        return form(door.wanted(id, BenchTestKind.POROSITY), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes());
+        return form(door.wanted(id, BenchTestKind.POROSITY), new Form(new MultivaluedHashMap<>()),
+            UUID.randomUUID().toString(), new Mistakes());
     }
 
     @POST
@@ -79,7 +84,8 @@ public class BenchPorosityPages {
         if (!mistakes.isEmpty()) {
             return FormAgain.with(form(visit, form, form.one("submission"), mistakes));
         }
-        BenchRecord test = tests.make(visit.id, BenchTestKind.POROSITY, form.one("submission"), new Porosity(felt), door.staff());
+        BenchRecord test =
+            tests.make(visit.id, BenchTestKind.POROSITY, form.one("submission"), new Porosity(felt), door.staff());
         return BenchDoor.go(BenchDoor.at(test));
     }
 
@@ -89,8 +95,10 @@ public class BenchPorosityPages {
         Visit visit = door.visit(id);
         BenchRecord found = door.test(id, test, BenchTestKind.POROSITY);
         Porosity porosity = tests.body(found, Porosity.class);
-        return new BenchPorosityRead(BenchHead.of(visit, time), porosity.result().map(BenchPorosityPages::weight).orElse(Weight.NOTE),
-            porosity.result().map(this::word).orElseGet(say::state_says_nothing), Part.ALL.stream().map(p -> line(porosity, p)).toList(),
+        return new BenchPorosityRead(BenchHead.of(visit, time),
+            porosity.result().map(BenchPorosityPages::weight).orElse(Weight.NOTE),
+            porosity.result().map(this::word).orElseGet(say::state_says_nothing),
+            Part.ALL.stream().map(p -> line(porosity, p)).toList(),
             changes.of(visit, found), tails.of(visit, found));
     }
 
@@ -110,15 +118,19 @@ public class BenchPorosityPages {
 
     private TemplateInstance form(Visit visit, Form form, String submission, Mistakes mistakes) {
         List<Zone> zones = Part.ALL.stream().map(p -> new Zone(code(p), words.part(p),
-            Arrays.stream(Touch.values()).map(t -> new Choice(t.name(), touch(t), form.one("touch-" + code(p)).equals(t.name()))).toList(),
-            Arrays.stream(Look.values()).map(l -> new Choice(l.name(), look(l), form.one("look-" + code(p)).equals(l.name()))).toList(),
+            Arrays.stream(Touch.values())
+                .map(t -> new Choice(t.name(), touch(t), form.one("touch-" + code(p)).equals(t.name()))).toList(),
+            Arrays.stream(Look.values())
+                .map(l -> new Choice(l.name(), look(l), form.one("look-" + code(p)).equals(l.name()))).toList(),
             mistakes.at("touch-" + code(p)).orElse(""), mistakes.at("look-" + code(p)).orElse(""))).toList();
         return new BenchPorosity(BenchHead.of(visit, time), zones, submission, mistakes);
     }
 
     private Line line(Porosity porosity, Part part) {
-        String said = porosity.byPart().containsKey(part) ? touch(porosity.byPart().get(part).touch()) + ", " + look(porosity.byPart().get(part).look()) : "";
-        return new Line(words.part(part), said, porosity.at(part).isPresent(), porosity.at(part).map(BenchPorosityPages::weight).orElse(Weight.NOTE),
+        String said = porosity.byPart().containsKey(part)
+            ? touch(porosity.byPart().get(part).touch()) + ", " + look(porosity.byPart().get(part).look()) : "";
+        return new Line(words.part(part), said, porosity.at(part).isPresent(),
+            porosity.at(part).map(BenchPorosityPages::weight).orElse(Weight.NOTE),
             porosity.at(part).map(this::word).orElse(""));
     }
 

@@ -24,52 +24,33 @@ import java.util.function.UnaryOperator;
 @Table(name = "bench_test")
 public class BenchRecord extends PanacheEntityBase {
     /** MADE: prepared, nothing waits; RUNNING: its clock runs; ENDED: taken down, or done at once. */
-    public enum State { MADE, RUNNING, ENDED }
+    public enum State {
+        MADE, RUNNING, ENDED
+    }
 
-    @Id
-    private UUID id;
-    @Column(name = "client_id")
-    private UUID clientId;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Convert(converter = KindCode.class)
-    private BenchTestKind kind;
-    @Enumerated(EnumType.STRING)
-    private State state;
+    @Id private UUID id;
+    @Column(name = "client_id") private UUID clientId;
+    @Column(name = "visit_id") private UUID visitId;
+    @Convert(converter = KindCode.class) private BenchTestKind kind;
+    @Enumerated(EnumType.STRING) private State state;
     private String submission;
-    @Column(name = "made_at")
-    private Instant madeAt;
-    @Column(name = "made_by")
-    private UUID madeBy;
-    @Column(name = "started_at")
-    private Instant startedAt;
-    @Column(name = "started_ran")
-    private Long startedRan;
-    @Column(name = "started_steady")
-    private Long startedSteady;
+    @Column(name = "made_at") private Instant madeAt;
+    @Column(name = "made_by") private UUID madeBy;
+    @Column(name = "started_at") private Instant startedAt;
+    @Column(name = "started_ran") private Long startedRan;
+    @Column(name = "started_steady") private Long startedSteady;
     /** How long it takes, in seconds; 0 where nothing is waited for. */
-    @Column(name = "wait_seconds")
-    private int waitSeconds;
-    @Column(name = "ended_at")
-    private Instant endedAt;
-    @Column(name = "ended_by")
-    private UUID endedBy;
-    @Column(name = "lasted_ran")
-    private Long lastedRan;
-    @Column(name = "lasted_steady")
-    private Long lastedSteady;
-    @Column(columnDefinition = "text")
-    private String body;
-    @Column(columnDefinition = "text")
-    private String told;
-    @Column(name = "struck_at")
-    private Instant struckAt;
-    @Column(name = "struck_by")
-    private UUID struckBy;
-    @Column(name = "struck_why", columnDefinition = "text")
-    private String struckWhy;
-    @Version
-    private int version;
+    @Column(name = "wait_seconds") private int waitSeconds;
+    @Column(name = "ended_at") private Instant endedAt;
+    @Column(name = "ended_by") private UUID endedBy;
+    @Column(name = "lasted_ran") private Long lastedRan;
+    @Column(name = "lasted_steady") private Long lastedSteady;
+    @Column(columnDefinition = "text") private String body;
+    @Column(columnDefinition = "text") private String told;
+    @Column(name = "struck_at") private Instant struckAt;
+    @Column(name = "struck_by") private UUID struckBy;
+    @Column(name = "struck_why", columnDefinition = "text") private String struckWhy;
+    @Version private int version;
 
     protected BenchRecord() {}
 
@@ -191,12 +172,15 @@ public class BenchRecord extends PanacheEntityBase {
     /** The kind as its code. */
     @Converter
     public static class KindCode implements AttributeConverter<BenchTestKind, String> {
-        @Override public String convertToDatabaseColumn(BenchTestKind kind) {
+        @Override
+        public String convertToDatabaseColumn(BenchTestKind kind) {
             return kind == null ? null : kind.code();
         }
 
-        @Override public BenchTestKind convertToEntityAttribute(String code) {
-            return code == null ? null : BenchTestKind.of(code).orElseThrow(() -> new IllegalStateException("no such test: " + code));
+        @Override
+        public BenchTestKind convertToEntityAttribute(String code) {
+            return code == null ? null
+                : BenchTestKind.of(code).orElseThrow(() -> new IllegalStateException("no such test: " + code));
         }
     }
 

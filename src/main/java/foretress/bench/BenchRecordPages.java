@@ -27,7 +27,8 @@ import org.jboss.resteasy.reactive.multipart.FileUpload;
 @Path("/visits/{id}/bench/tests/{test}")
 public class BenchRecordPages {
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record BenchAgain(BenchHead head, String name, String back, BenchTail tail, String typed, Mistakes mistakes) implements TemplateInstance {}
+    record BenchAgain(BenchHead head, String name, String back, BenchTail tail, String typed, Mistakes mistakes)
+        implements TemplateInstance {}
 
     private final BenchDoor door;
     private final BenchRecords tests;
@@ -39,7 +40,8 @@ public class BenchRecordPages {
     private final PictureWords pictures;
     private final ChairTime time;
 
-    BenchRecordPages(BenchDoor door, BenchRecords tests, BenchTails tails, BenchStruck struck, Ledger ledger, BenchSay words, BenchWords say, PictureWords pictures, ChairTime time) {
+    BenchRecordPages(BenchDoor door, BenchRecords tests, BenchTails tails, BenchStruck struck, Ledger ledger,
+        BenchSay words, BenchWords say, PictureWords pictures, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.tails = tails;
@@ -73,7 +75,8 @@ public class BenchRecordPages {
         BenchRecord found = door.test(id, test);
         Mistakes mistakes = new Mistakes();
         Upload.photo(photo, "photo", mistakes, pictures)
-            .ifPresent(drawn -> mistakes.expect(tests.add(found, drawn, door.staff()), "photo", say.photo_enough(BenchRecords.MOST_PHOTOS)));
+            .ifPresent(drawn -> mistakes.expect(tests.add(found, drawn, door.staff()), "photo",
+                say.photo_enough(BenchRecords.MOST_PHOTOS)));
         return mistakes.isEmpty() ? back(found) : again(visit, found, "", mistakes);
     }
 
@@ -83,7 +86,8 @@ public class BenchRecordPages {
         BenchRecord found = door.test(id, test);
         BenchTestPhoto kept = tests.photo(found, photo).orElseThrow(NotFoundException::new);
         ledger.note(door.staff().toString(), "bench photo seen", kept.id().toString());
-        return kept.kept() == Keeping.REDRAWN ? SentFile.photo(tests.bytes(kept)) : SentFile.download(tests.bytes(kept), "application/octet-stream", "photo");
+        return kept.kept() == Keeping.REDRAWN ? SentFile.photo(tests.bytes(kept))
+            : SentFile.download(tests.bytes(kept), "application/octet-stream", "photo");
     }
 
     private Response again(Visit visit, BenchRecord test, String typed, Mistakes mistakes) {
@@ -91,7 +95,8 @@ public class BenchRecordPages {
     }
 
     private BenchAgain page(Visit visit, BenchRecord test, String typed, Mistakes mistakes) {
-        return new BenchAgain(BenchHead.of(visit, time), words.kind(test.kind()), address(test), tails.of(visit, test), typed, mistakes);
+        return new BenchAgain(BenchHead.of(visit, time), words.kind(test.kind()), address(test), tails.of(visit, test),
+            typed, mistakes);
     }
 
     private static Response back(BenchRecord test) {

@@ -37,8 +37,9 @@ public class BenchRecords {
     private final Ledger ledger;
     private final Clock clock;
 
-    BenchRecords(BenchTestBodies bodies, SealedJson json, BenchTestReadings readings, BenchTestFacts facts, BenchTestTime time, Intake intake,
-               Assessments assessments, Plans plans, Vault vault, Ledger ledger, Clock clock) {
+    BenchRecords(BenchTestBodies bodies, SealedJson json, BenchTestReadings readings, BenchTestFacts facts,
+        BenchTestTime time, Intake intake,
+        Assessments assessments, Plans plans, Vault vault, Ledger ledger, Clock clock) {
         this.bodies = bodies;
         this.json = json;
         this.readings = readings;
@@ -172,33 +173,40 @@ public class BenchRecords {
             return true;
         }
         Optional<Long> millis = tapped(test, agoMillis);
-        millis.map(at -> new Seen(tuft, sign, at / 1000)).filter(seen -> readings.seen(test).stream().noneMatch(s -> same(s, seen)))
+        millis.map(at -> new Seen(tuft, sign, at / 1000))
+            .filter(seen -> readings.seen(test).stream().noneMatch(s -> same(s, seen)))
             .ifPresent(seen -> keep(test, seen, millis.get(), submission, by));
         return millis.isPresent();
     }
 
     /** When after the start that was, in ms; empty outside the time in which the tufts lay in the dish. */
     private Optional<Long> tapped(BenchRecord test, long agoMillis) {
-        Optional<Long> at = test.struck() ? Optional.empty() : test.started().map(start -> time.reading().since(start).ranMillis() - agoMillis);
-        return at.filter(millis -> millis >= 0 && test.lasted().map(lasted -> millis <= lasted.ranMillis()).orElse(true));
+        Optional<Long> at = test.struck() ? Optional.empty()
+            : test.started().map(start -> time.reading().since(start).ranMillis() - agoMillis);
+        return at
+            .filter(millis -> millis >= 0 && test.lasted().map(lasted -> millis <= lasted.ranMillis()).orElse(true));
     }
 
     private static boolean same(Seen one, Seen other) {
         boolean bothLate = one.second() >= MetalCheck.FULL_SECONDS == other.second() >= MetalCheck.FULL_SECONDS;
-        return one.tuft().equals(other.tuft()) && one.sign() == other.sign() && (one.sign() != TuftSign.NOTHING || bothLate);
+        return one.tuft().equals(other.tuft()) && one.sign() == other.sign()
+            && (one.sign() != TuftSign.NOTHING || bothLate);
     }
 
     private void keep(BenchRecord test, Seen seen, long ranMillis, String submission, UUID by) {
         Optional<TestFact> said = fact(test);
-        new BenchTestSeen(test, submission, ranMillis, by, clock.instant(), place -> json.seal(test.clientId(), place, seen)).persistAndFlush();
+        new BenchTestSeen(test, submission, ranMillis, by, clock.instant(),
+            place -> json.seal(test.clientId(), place, seen)).persistAndFlush();
         ledger.note(by.toString(), "bench test: something seen", test.id().toString());
         flushed(test, said);
     }
 
     /** Everything that was seen, those tapped in error included. */
     public List<BenchTestSight> sights(BenchRecord test) {
-        return BenchTestSeen.of(test.id()).stream().map(row -> new BenchTestSight(row.id(), bodies.open(row), row.seenBy(), row.seenAt(),
-            !row.struck() ? "" : json.open(row.clientId(), row.place("struck_why"), row.struckWhy(), String.class))).toList();
+        return BenchTestSeen.of(test.id()).stream()
+            .map(row -> new BenchTestSight(row.id(), bodies.open(row), row.seenBy(), row.seenAt(),
+                !row.struck() ? "" : json.open(row.clientId(), row.place("struck_why"), row.struckWhy(), String.class)))
+            .toList();
     }
 
     /** Tapped in error: it stays to be read with the reason, and says nothing any more. */
@@ -249,7 +257,8 @@ public class BenchRecords {
     }
 
     public String struckWhy(BenchRecord test) {
-        return test.struck() ? json.open(test.clientId(), test.place("struck_why"), test.struckWhy(), String.class) : "";
+        return test.struck() ? json.open(test.clientId(), test.place("struck_why"), test.struckWhy(), String.class)
+            : "";
     }
 
     public List<BenchTestPhoto> photos(BenchRecord test) {
@@ -271,7 +280,8 @@ public class BenchRecords {
         if (BenchTestPhoto.of(test.id()).size() >= MOST_PHOTOS) {
             return false;
         }
-        new BenchTestPhoto(test, by, clock.instant(), place -> vault.seal(test.clientId(), place, drawn.jpeg())).persist();
+        new BenchTestPhoto(test, by, clock.instant(), place -> vault.seal(test.clientId(), place, drawn.jpeg()))
+            .persist();
         ledger.note(by.toString(), "bench test photo added", test.id().toString());
         return true;
     }

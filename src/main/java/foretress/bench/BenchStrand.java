@@ -36,7 +36,8 @@ public record BenchStrand(String hair, String ahead, List<Mark> marks, List<Tick
         for (double x = tip + STEP; x < FULL; x += STEP) {
             ahead.append(ahead.isEmpty() ? "M" : "").append(point(x, MIDDLE));
         }
-        List<Mark> marks = seen.stream().map(s -> new Mark(number(Math.min(FULL, FULL * s.second() / whole)), s.letter())).toList();
+        List<Mark> marks =
+            seen.stream().map(s -> new Mark(number(Math.min(FULL, FULL * s.second() / whole)), s.letter())).toList();
         return new BenchStrand(near.append(far).append('Z').toString(), ahead.toString(), marks, ticks(whole));
     }
 
@@ -44,7 +45,8 @@ public record BenchStrand(String hair, String ahead, List<Mark> marks, List<Tick
         List<Tick> ticks = new ArrayList<>();
         long step = whole > 3600 ? 1800 : 300;
         for (long second = 0; second <= whole; second += step) {
-            ticks.add(new Tick(number(FULL * second / whole), Long.toString(second / 60), second == 0 ? "start" : second + step > whole ? "end" : "middle"));
+            ticks.add(new Tick(number(FULL * second / whole), Long.toString(second / 60),
+                second == 0 ? "start" : second + step > whole ? "end" : "middle"));
         }
         return ticks;
     }

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param struck why, by whom and when it was struck out; empty when it stands
  */
-public record BenchTail(String href, String made, String struck, BenchStrike strike, boolean mayPhoto, List<Photo> photos) {
+public record BenchTail(String href, String made, String struck, BenchStrike strike, boolean mayPhoto,
+    List<Photo> photos) {
     public record Photo(String href, String when) {}
 }

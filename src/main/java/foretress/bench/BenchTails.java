@@ -25,12 +25,17 @@ class BenchTails {
         String href = BenchDoor.at(visit) + "/tests/" + test.id();
         List<BenchTail.Photo> photos = tests.photos(test).stream()
             .map(p -> new BenchTail.Photo(href + "/photo/" + p.id(), say.photo_of(at(visit, p.takenAt())))).toList();
-        return new BenchTail(href, say.made_by(BenchDoor.name(test.madeBy()), at(visit, test.begun())), struck(visit, test),
-            test.struck() ? BenchStrike.NO : door.strike(test), !test.struck() && photos.size() < BenchRecords.MOST_PHOTOS, photos);
+        return new BenchTail(href, say.made_by(BenchDoor.name(test.madeBy()), at(visit, test.begun())),
+            struck(visit, test),
+            test.struck() ? BenchStrike.NO : door.strike(test),
+            !test.struck() && photos.size() < BenchRecords.MOST_PHOTOS, photos);
     }
 
     String struck(Visit visit, BenchRecord test) {
-        return test.struckAt().map(at -> say.struck(tests.struckWhy(test), test.struckBy().map(BenchDoor::name).orElse(""), at(visit, at))).orElse("");
+        return test.struckAt()
+            .map(
+                at -> say.struck(tests.struckWhy(test), test.struckBy().map(BenchDoor::name).orElse(""), at(visit, at)))
+            .orElse("");
     }
 
     private String at(Visit visit, Instant moment) {

@@ -28,7 +28,8 @@ import java.util.stream.Stream;
  */
 @Singleton
 public class BenchTestFacts implements ChairRecord {
-    private static final Set<BenchTestKind> ONE_VISIT = Set.of(BenchTestKind.ELASTICITY, BenchTestKind.POROSITY, BenchTestKind.CUTTING);
+    private static final Set<BenchTestKind> ONE_VISIT =
+        Set.of(BenchTestKind.ELASTICITY, BenchTestKind.POROSITY, BenchTestKind.CUTTING);
 
     private final BenchTestReadings readings;
     private final BenchTestBodies bodies;
@@ -38,8 +39,9 @@ public class BenchTestFacts implements ChairRecord {
     private final Knowledge knowledge;
     private final Clock clock;
 
-    BenchTestFacts(BenchTestReadings readings, BenchTestBodies bodies, Intake intake, BookedChemistry chemistry, Visits visits,
-                   Knowledge knowledge, Clock clock) {
+    BenchTestFacts(BenchTestReadings readings, BenchTestBodies bodies, Intake intake, BookedChemistry chemistry,
+        Visits visits,
+        Knowledge knowledge, Clock clock) {
         this.readings = readings;
         this.bodies = bodies;
         this.intake = intake;
@@ -49,35 +51,42 @@ public class BenchTestFacts implements ChairRecord {
         this.clock = clock;
     }
 
-    @Override public List<TestFact> tests(Visit visit) {
+    @Override
+    public List<TestFact> tests(Visit visit) {
         return BenchRecord.ofClient(visit.client.id).stream().flatMap(test -> fact(visit, test).stream()).toList();
     }
 
-    @Override public Optional<Integer> measuredLengthCm(Visit visit) {
-        return BenchRecord.ofVisit(visit.id).stream().filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck()).findFirst()
+    @Override
+    public Optional<Integer> measuredLengthCm(Visit visit) {
+        return BenchRecord.ofVisit(visit.id).stream().filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck())
+            .findFirst()
             .map(t -> bodies.open(t, BenchTestLength.class).cm());
     }
 
     /** What one test says for this visit; empty for what says nothing, and for what no fact is made of. */
     Optional<TestFact> fact(Visit visit, BenchRecord test) {
-        return readings.outcome(test).filter(any -> TestFact.OUTCOMES.containsKey(test.kind().code())).map(outcome -> fact(visit, test, outcome));
+        return readings.outcome(test).filter(any -> TestFact.OUTCOMES.containsKey(test.kind().code()))
+            .map(outcome -> fact(visit, test, outcome));
     }
 
     private TestFact fact(Visit visit, BenchRecord test, String outcome) {
         LocalDate started = test.begun().atZone(visit.zone()).toLocalDate();
         boolean thisVisit = test.visitId().equals(visit.id);
         boolean overtaken = ONE_VISIT.contains(test.kind()) && !thisVisit || treatedSince(visit, test, started);
-        return new TestFact(test.kind().code(), outcome, started, read(test, started), waitKept(test), thisVisit, thisVisit, false, overtaken);
+        return new TestFact(test.kind().code(), outcome, started, read(test, started), waitKept(test), thisVisit,
+            thisVisit, false, overtaken);
     }
 
     /** A metal test is read whole only with the look on the next day. */
     private Optional<LocalDate> read(BenchRecord test, LocalDate started) {
-        return test.kind() == BenchTestKind.METAL ? nextDay(test).map(look -> LocalDate.parse(look.day())) : Optional.of(started);
+        return test.kind() == BenchTestKind.METAL ? nextDay(test).map(look -> LocalDate.parse(look.day()))
+            : Optional.of(started);
     }
 
     private boolean waitKept(BenchRecord test) {
         long hours = policy().incompatibilityTestHours();
-        return test.kind() != BenchTestKind.METAL || nextDay(test).filter(l -> l.afterMillis() >= Duration.ofHours(hours).toMillis()).isPresent();
+        return test.kind() != BenchTestKind.METAL
+            || nextDay(test).filter(l -> l.afterMillis() >= Duration.ofHours(hours).toMillis()).isPresent();
     }
 
     private Optional<BenchTestMetal.NextDay> nextDay(BenchRecord test) {
@@ -86,7 +95,8 @@ public class BenchTestFacts implements ChairRecord {
 
     /** A service was done here since, or the client tells of a treatment that was not told of when the test was made. */
     private boolean treatedSince(Visit visit, BenchRecord test, LocalDate started) {
-        return visits.of(test.clientId()).stream().filter(v -> v.state == State.CLOSED && v.startsAt.isAfter(test.begun()))
+        return visits.of(test.clientId()).stream()
+            .filter(v -> v.state == State.CLOSED && v.startsAt.isAfter(test.begun()))
             .anyMatch(v -> !knowledge.chemistries().dry(chemistry.of(v))) || toldSince(visit, test, started);
     }
 
@@ -98,7 +108,8 @@ public class BenchTestFacts implements ChairRecord {
     }
 
     static Stream<SaidTreatment> treatments(Answers said) {
-        return said.byQuestion().values().stream().flatMap(a -> a instanceof Answer.Treatments list ? list.list().stream() : Stream.empty());
+        return said.byQuestion().values().stream()
+            .flatMap(a -> a instanceof Answer.Treatments list ? list.list().stream() : Stream.empty());
     }
 
     private Policy policy() {

@@ -40,13 +40,15 @@ public class BenchTestGap extends PanacheEntityBase {
     public static List<BenchTestGap> during(BenchRecord test) {
         return test.started().map(start -> {
             long end = test.lasted().map(lasted -> start.ranMillis() + lasted.ranMillis()).orElse(Long.MAX_VALUE);
-            return BenchTestGap.<BenchTestGap>list("ranMillis >= ?1 and ranMillis < ?2 order by ranMillis, id", start.ranMillis(), end);
+            return BenchTestGap.<BenchTestGap>list("ranMillis >= ?1 and ranMillis < ?2 order by ranMillis, id",
+                start.ranMillis(), end);
         }).orElse(List.of());
     }
 
     /** How long the machine slept while this test's clock ran, in ms. */
     static long asleepMillis(BenchRecord test) {
-        return during(test).stream().filter(gap -> gap.asleep).mapToLong(gap -> Duration.between(gap.from, gap.to).toMillis()).sum();
+        return during(test).stream().filter(gap -> gap.asleep)
+            .mapToLong(gap -> Duration.between(gap.from, gap.to).toMillis()).sum();
     }
 
     public Instant from() {

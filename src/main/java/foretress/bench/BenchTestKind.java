@@ -5,7 +5,8 @@ import java.util.Optional;
 
 /** What can be tried at the bench; the code is the test's id in knowledge, where it has one. */
 public enum BenchTestKind {
-    METAL("incompatibility-test"), ELASTICITY("elasticity-test"), POROSITY("porosity-test"), CUTTING("test-cutting"), STRAND("strand-test"),
+    METAL("incompatibility-test"), ELASTICITY("elasticity-test"), POROSITY("porosity-test"), CUTTING("test-cutting"),
+    STRAND("strand-test"),
     LENGTH("hair-length");
 
     private final String code;

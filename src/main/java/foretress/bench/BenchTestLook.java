@@ -19,6 +19,7 @@ record BenchTestLook(Instant wall, long nanos, Run run) {
     /** By how much further the wall's clock went than the counter; a wall clock put back tells nothing. */
     Optional<Sleep> sleptSince(BenchTestLook before) {
         Duration missed = Duration.between(before.wall, wall).minusNanos(nanos - before.nanos);
-        return missed.compareTo(LEAST) < 0 ? Optional.empty() : Optional.of(new Sleep(before.run.ranMillis(), wall.minus(missed), wall));
+        return missed.compareTo(LEAST) < 0 ? Optional.empty()
+            : Optional.of(new Sleep(before.run.ranMillis(), wall.minus(missed), wall));
     }
 }

@@ -5,7 +5,8 @@ import jakarta.inject.Singleton;
 /** The Java machine's own counter. */
 @Singleton
 class BenchTestMachine implements BenchTestNanos {
-    @Override public long read() {
+    @Override
+    public long read() {
         return System.nanoTime();
     }
 }

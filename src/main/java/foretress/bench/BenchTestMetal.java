@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param withoutTuft stretches that would need a tuft of their own and got none
  * @param names what the suspect stretches are called, by letter
  */
-public record BenchTestMetal(List<Tuft> tufts, List<String> withoutTuft, Map<String, String> names, Optional<Mix> mix, List<Warmth> warmth, Optional<NextDay> nextDay) {
+public record BenchTestMetal(List<Tuft> tufts, List<String> withoutTuft, Map<String, String> names, Optional<Mix> mix,
+    List<Warmth> warmth, Optional<NextDay> nextDay) {
     /** What was mixed from what, so that the bath can be worked out again. */
     public record Mix(Bath.Recipe recipe, double shelfPercent, double peroxideMl) {
         public Bath bath() {

@@ -18,22 +18,14 @@ import java.util.function.UnaryOperator;
 @Entity
 @Table(name = "bench_photo")
 public class BenchTestPhoto extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "test_id")
-    private UUID testId;
-    @Column(name = "client_id")
-    private UUID clientId;
-    @Column(name = "taken_at")
-    private Instant takenAt;
-    @Column(name = "taken_by")
-    private UUID takenBy;
-    @Column(name = "media_type")
-    private String mediaType;
-    @Enumerated(EnumType.STRING)
-    private Keeping kept;
-    @Column(columnDefinition = "text")
-    private String body;
+    @Id private UUID id;
+    @Column(name = "test_id") private UUID testId;
+    @Column(name = "client_id") private UUID clientId;
+    @Column(name = "taken_at") private Instant takenAt;
+    @Column(name = "taken_by") private UUID takenBy;
+    @Column(name = "media_type") private String mediaType;
+    @Enumerated(EnumType.STRING) private Keeping kept;
+    @Column(columnDefinition = "text") private String body;
 
     protected BenchTestPhoto() {}
 

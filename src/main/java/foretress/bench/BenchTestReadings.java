@@ -33,17 +33,20 @@ class BenchTestReadings {
 
     private MetalCheck metal(BenchRecord test, List<Seen> seen) {
         BenchTestMetal kept = bodies.open(test, BenchTestMetal.class);
-        return new MetalCheck(kept.tufts(), kept.withoutTuft(), seen, ran(test).ranMillis() / 1000, kept.nextDay().map(look -> Set.copyOf(look.apart())));
+        return new MetalCheck(kept.tufts(), kept.withoutTuft(), seen, ran(test).ranMillis() / 1000,
+            kept.nextDay().map(look -> Set.copyOf(look.apart())));
     }
 
     /** What it says shuts a service and nobody may go against it: a metal test that was not quiet. */
     boolean shuts(BenchRecord test) {
-        return test.kind() == BenchTestKind.METAL && test.started().isPresent() && !test.struck() && metal(test).result().shuts();
+        return test.kind() == BenchTestKind.METAL && test.started().isPresent() && !test.struck()
+            && metal(test).result().shuts();
     }
 
     /** It would shut nothing any more without that one thing seen. */
     boolean shutsBy(BenchRecord test, UUID sight) {
-        List<Seen> others = BenchTestSeen.of(test.id()).stream().filter(row -> row.struckAt() == null && !row.id().equals(sight)).map(bodies::open).toList();
+        List<Seen> others = BenchTestSeen.of(test.id()).stream()
+            .filter(row -> row.struckAt() == null && !row.id().equals(sight)).map(bodies::open).toList();
         return shuts(test) && !metal(test, others).result().shuts();
     }
 

@@ -29,7 +29,8 @@ class BenchTestSeen extends PanacheEntityBase {
     protected BenchTestSeen() {}
 
     /** @param ranMillis when it was seen, after the start of the test's clock */
-    BenchTestSeen(BenchRecord test, String submission, long ranMillis, UUID by, Instant now, UnaryOperator<String> seal) {
+    BenchTestSeen(BenchRecord test, String submission, long ranMillis, UUID by, Instant now,
+        UnaryOperator<String> seal) {
         this.id = UUID.randomUUID();
         this.testId = test.id();
         this.clientId = test.clientId();

@@ -45,9 +45,11 @@ public class BenchTestTime implements AtStart {
     }
 
     /** Goes on from what the last start of the server wrote down. */
-    @Override public void run() {
+    @Override
+    public void run() {
         Instant now = clock.instant();
-        begin(QuarkusTransaction.requiringNew().call(() -> BenchTestClock.kept().map(row -> back(row, now)).orElse(Run.NONE)));
+        begin(QuarkusTransaction.requiringNew()
+            .call(() -> BenchTestClock.kept().map(row -> back(row, now)).orElse(Run.NONE)));
         keep();
         beating = true;
     }
@@ -75,7 +77,8 @@ public class BenchTestTime implements AtStart {
         Optional<BenchTestLook.Sleep> slept = look();
         Run now = reading();
         QuarkusTransaction.requiringNew().run(() -> {
-            slept.filter(any -> !BenchRecord.running().isEmpty()).ifPresent(sleep -> BenchTestGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
+            slept.filter(any -> !BenchRecord.running().isEmpty())
+                .ifPresent(sleep -> BenchTestGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
             BenchTestClock.keep(now, clock.instant());
         });
         keptAt = nanos.read();

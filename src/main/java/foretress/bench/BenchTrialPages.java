@@ -31,7 +31,8 @@ public class BenchTrialPages {
     private static final int LONGEST_MINUTES = 180;
 
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record BenchTrialBegin(BenchHead head, Kind kind, String product, String strength, String unit, String minutes, String submission, Mistakes mistakes)
+    record BenchTrialBegin(BenchHead head, Kind kind, String product, String strength, String unit, String minutes,
+        String submission, Mistakes mistakes)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -47,9 +48,11 @@ public class BenchTrialPages {
      * @param clock empty once it is ended
      * @param read it was judged
      */
-    public record Running(BenchHead head, Kind kind, String mixed, Optional<BenchTimer> clock, String started, List<String> unwatched, boolean early, List<Choice> colours,
-                          List<Choice> conditions, List<Choice> bounces, boolean open, boolean read, Weight weight, String result, List<String> lines,
-                          List<BenchChange> changes, BenchTail tail, String version, String news, Mistakes mistakes) {
+    public record Running(BenchHead head, Kind kind, String mixed, Optional<BenchTimer> clock, String started,
+        List<String> unwatched, boolean early, List<Choice> colours,
+        List<Choice> conditions, List<Choice> bounces, boolean open, boolean read, Weight weight, String result,
+        List<String> lines,
+        List<BenchChange> changes, BenchTail tail, String version, String news, Mistakes mistakes) {
         public String live() {
             return kind.action() + "/live";
         }
@@ -64,8 +67,9 @@ public class BenchTrialPages {
     private final BenchWords say;
     private final ChairTime time;
 
-    BenchTrialPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews, BenchSay words, BenchWords say,
-                    ChairTime time) {
+    BenchTrialPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails,
+        BenchOverviews overviews, BenchSay words, BenchWords say,
+        ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
@@ -78,7 +82,8 @@ public class BenchTrialPages {
 
     @GET
     public TemplateInstance begin(@RestPath UUID id, @RestPath String kind) {
-        return begin(door.wanted(id, of(kind)), of(kind), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes());
+        return begin(door.wanted(id, of(kind)), of(kind), new Form(new MultivaluedHashMap<>()),
+            UUID.randomUUID().toString(), new Mistakes());
     }
 
     @POST
@@ -98,31 +103,36 @@ public class BenchTrialPages {
     @GET
     @Path("/{test}")
     public TemplateInstance show(@RestPath UUID id, @RestPath String kind, @RestPath UUID test) {
-        return new BenchTrialRun(running(door.visit(id), door.test(id, test, of(kind)), new Form(new MultivaluedHashMap<>()), new Mistakes()));
+        return new BenchTrialRun(running(door.visit(id), door.test(id, test, of(kind)),
+            new Form(new MultivaluedHashMap<>()), new Mistakes()));
     }
 
     @GET
     @Path("/{test}/live")
     public TemplateInstance live(@RestPath UUID id, @RestPath String kind, @RestPath UUID test) {
-        return new BenchTrialLive(running(door.visit(id), door.test(id, test, of(kind)), new Form(new MultivaluedHashMap<>()), new Mistakes()));
+        return new BenchTrialLive(running(door.visit(id), door.test(id, test, of(kind)),
+            new Form(new MultivaluedHashMap<>()), new Mistakes()));
     }
 
     /** Rinsed and judged; that ends it too. */
     @POST
     @Path("/{test}")
-    public Response judge(@RestPath UUID id, @RestPath String kind, @RestPath UUID test, MultivaluedMap<String, String> posted) {
+    public Response judge(@RestPath UUID id, @RestPath String kind, @RestPath UUID test,
+        MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
         Visit visit = door.ahead(id);
         BenchRecord found = door.test(id, test, of(kind));
         Mistakes mistakes = new Mistakes();
         mistakes.expect(known(form.one("colour"), Trial.Colour.class), "colour", say.trial_colour_missing());
-        mistakes.expect(known(form.one("condition"), Trial.Condition.class), "condition", say.trial_condition_missing());
+        mistakes.expect(known(form.one("condition"), Trial.Condition.class), "condition",
+            say.trial_condition_missing());
         mistakes.expect(known(form.one("bounce"), Trial.Bounce.class), "bounce", say.trial_bounce_missing());
         if (!mistakes.isEmpty()) {
             return FormAgain.with(new BenchTrialRun(running(visit, found, form, mistakes)));
         }
         tests.end(found, door.staff());
-        tests.change(found, BenchTestTrial.class, before -> before.trial().isPresent() ? before : judged(found, before, form), door.staff());
+        tests.change(found, BenchTestTrial.class,
+            before -> before.trial().isPresent() ? before : judged(found, before, form), door.staff());
         return BenchDoor.go(BenchDoor.at(found));
     }
 
@@ -130,24 +140,30 @@ public class BenchTrialPages {
     private BenchTestTrial judged(BenchRecord test, BenchTestTrial before, Form form) {
         long leftMinutes = (tests.leftSeconds(door.test(test.visitId(), test.id())) + 59) / 60;
         int minutes = (int) Math.max(1, before.minutes() - leftMinutes);
-        return before.read(new Trial(before.product(), before.percent(), minutes, Trial.Colour.valueOf(form.one("colour")),
-            Trial.Condition.valueOf(form.one("condition")), Trial.Bounce.valueOf(form.one("bounce"))));
+        return before
+            .read(new Trial(before.product(), before.percent(), minutes, Trial.Colour.valueOf(form.one("colour")),
+                Trial.Condition.valueOf(form.one("condition")), Trial.Bounce.valueOf(form.one("bounce"))));
     }
 
     private Optional<BenchTestTrial> read(Form form, Mistakes mistakes) {
         String product = form.one("product");
-        OptionalDouble strength = form.one("unit").equals("none") ? OptionalDouble.of(0) : BenchNumber.read(form.one("strength"));
+        OptionalDouble strength =
+            form.one("unit").equals("none") ? OptionalDouble.of(0) : BenchNumber.read(form.one("strength"));
         OptionalDouble minutes = BenchNumber.read(form.one("minutes"));
-        mistakes.expect(!product.isEmpty() && product.length() <= LONGEST_NAME, "product", say.trial_product_missing(LONGEST_NAME));
+        mistakes.expect(!product.isEmpty() && product.length() <= LONGEST_NAME, "product",
+            say.trial_product_missing(LONGEST_NAME));
         mistakes.expect(strength.isPresent(), "strength", say.strength_missing(form.one("strength")));
-        mistakes.expect(minutes.isPresent() && minutes.getAsDouble() >= 1 && minutes.getAsDouble() <= LONGEST_MINUTES, "minutes",
+        mistakes.expect(minutes.isPresent() && minutes.getAsDouble() >= 1 && minutes.getAsDouble() <= LONGEST_MINUTES,
+            "minutes",
             say.no_time(form.one("minutes"), "1", "" + LONGEST_MINUTES));
         if (!mistakes.isEmpty()) {
             return Optional.empty();
         }
         try {
-            double percent = strength.getAsDouble() == 0 ? 0 : strength(form.one("unit"), strength.getAsDouble()).percent();
-            return Optional.of(new BenchTestTrial(product, percent, (int) Math.ceil(minutes.getAsDouble()), Optional.empty()));
+            double percent =
+                strength.getAsDouble() == 0 ? 0 : strength(form.one("unit"), strength.getAsDouble()).percent();
+            return Optional
+                .of(new BenchTestTrial(product, percent, (int) Math.ceil(minutes.getAsDouble()), Optional.empty()));
         } catch (Impossible refused) {
             mistakes.add("strength", words.impossible(refused));
             return Optional.empty();
@@ -160,7 +176,8 @@ public class BenchTrialPages {
 
     private TemplateInstance begin(Visit visit, BenchTestKind kind, Form form, String submission, Mistakes mistakes) {
         BenchHead head = BenchHead.of(visit, time);
-        return new BenchTrialBegin(head, kind(kind, head.begins(kind)), form.one("product"), form.one("strength"), form.one("unit"), form.one("minutes"),
+        return new BenchTrialBegin(head, kind(kind, head.begins(kind)), form.one("product"), form.one("strength"),
+            form.one("unit"), form.one("minutes"),
             submission, mistakes);
     }
 
@@ -175,12 +192,18 @@ public class BenchTrialPages {
         Optional<String> outcome = tests.outcome(test);
         BenchTail tail = tails.of(visit, test);
         Optional<BenchTimer> clock = running ? Optional.of(overviews.timer(test)) : Optional.empty();
-        String result = outcome.map(words::outcome).orElseGet(() -> body.trial().isPresent() ? say.state_says_nothing() : "");
-        String version = test.version() + "-" + clock.map(c -> c.left() == 0).orElse(false) + "-" + tail.photos().size() + "-" + tests.gaps(test).size();
-        return new Running(head, kind(test.kind(), BenchDoor.at(test)), mixed(body), clock, started(visit, test), overviews.unwatched(visit, test), clock.filter(c -> c.left() > 0).isPresent(),
-            choices(Trial.Colour.class, this::colour, form.one("colour")), choices(Trial.Condition.class, this::condition, form.one("condition")),
-            choices(Trial.Bounce.class, this::bounce, form.one("bounce")), head.ahead() && body.trial().isEmpty() && !test.struck(), body.trial().isPresent(),
-            outcome.map(BenchSay::weight).orElse(Weight.NOTE), result, body.trial().map(this::lines).orElse(List.of()), changes.of(visit, test), tail, version,
+        String result =
+            outcome.map(words::outcome).orElseGet(() -> body.trial().isPresent() ? say.state_says_nothing() : "");
+        String version = test.version() + "-" + clock.map(c -> c.left() == 0).orElse(false) + "-" + tail.photos().size()
+            + "-" + tests.gaps(test).size();
+        return new Running(head, kind(test.kind(), BenchDoor.at(test)), mixed(body), clock, started(visit, test),
+            overviews.unwatched(visit, test), clock.filter(c -> c.left() > 0).isPresent(),
+            choices(Trial.Colour.class, this::colour, form.one("colour")),
+            choices(Trial.Condition.class, this::condition, form.one("condition")),
+            choices(Trial.Bounce.class, this::bounce, form.one("bounce")),
+            head.ahead() && body.trial().isEmpty() && !test.struck(), body.trial().isPresent(),
+            outcome.map(BenchSay::weight).orElse(Weight.NOTE), result, body.trial().map(this::lines).orElse(List.of()),
+            changes.of(visit, test), tail, version,
             result, mistakes);
     }
 
@@ -190,16 +213,19 @@ public class BenchTrialPages {
 
     private String mixed(BenchTestTrial trial) {
         return trial.percent() == 0 ? say.trial_mixed_none(trial.product(), trial.minutes())
-            : say.trial_mixed(trial.product(), BenchNumber.say(trial.percent()), BenchNumber.say(trial.percent() * 10 / 3), trial.minutes());
+            : say.trial_mixed(trial.product(), BenchNumber.say(trial.percent()),
+                BenchNumber.say(trial.percent() * 10 / 3), trial.minutes());
     }
 
     private List<String> lines(Trial trial) {
         return List.of(say.trial_lasted(trial.minutes()), say.trial_colour() + ": " + colour(trial.colour()),
-            say.trial_condition() + ": " + condition(trial.condition()), say.trial_bounce() + ": " + bounce(trial.bounce()));
+            say.trial_condition() + ": " + condition(trial.condition()),
+            say.trial_bounce() + ": " + bounce(trial.bounce()));
     }
 
     private static <E extends Enum<E>> List<Choice> choices(Class<E> type, Function<E, String> word, String chosen) {
-        return Arrays.stream(type.getEnumConstants()).map(c -> new Choice(c.name(), word.apply(c), c.name().equals(chosen))).toList();
+        return Arrays.stream(type.getEnumConstants())
+            .map(c -> new Choice(c.name(), word.apply(c), c.name().equals(chosen))).toList();
     }
 
     private String colour(Trial.Colour colour) {

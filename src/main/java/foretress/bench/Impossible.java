@@ -14,9 +14,12 @@ public final class Impossible extends IllegalArgumentException {
         PARTS_OUT_OF_RANGE("1 : %s is outside 1 : %s to 1 : %s. Read the mixing instructions again."),
         STRONGER_THAN_STOCK("%s %% cannot be mixed from %s %%: water only weakens it. Take a stronger bottle."),
         REST_OUT_OF_RANGE("A rest length of %s mm is outside %s to %s mm. Measure again."),
-        SHORTER_THAN_REST("The stretched length (%s mm) is shorter than the rest length (%s mm). Measure again, or swap the two."),
-        NOT_STRETCHED("The stretched length (%s mm) is the rest length (%s mm), and the hair did not break. Pull to the mark."),
-        STRETCHED_TOO_FAR("The stretched length (%s mm) is more than twice the rest length (%s mm). No hair does that: measure again."),
+        SHORTER_THAN_REST(
+            "The stretched length (%s mm) is shorter than the rest length (%s mm). Measure again, or swap the two."),
+        NOT_STRETCHED(
+            "The stretched length (%s mm) is the rest length (%s mm), and the hair did not break. Pull to the mark."),
+        STRETCHED_TOO_FAR(
+            "The stretched length (%s mm) is more than twice the rest length (%s mm). No hair does that: measure again."),
         NOT_A_STRETCH("%s to %s cm is no stretch of hair. The far end lies beyond the near one."),
         TIME_OUT_OF_RANGE("%s minutes is outside %s to %s minutes.");
 

@@ -17,7 +17,8 @@ import java.util.stream.Stream;
  * @param ranSeconds how long the tufts have lain in the bath for certain
  * @param nextDay what was seen on the next day, letters of the tufts that came apart; empty while nobody looked
  */
-public record MetalCheck(List<Tuft> tufts, List<String> withoutTuft, List<Seen> seen, long ranSeconds, Optional<Set<String>> nextDay) {
+public record MetalCheck(List<Tuft> tufts, List<String> withoutTuft, List<Seen> seen, long ranSeconds,
+    Optional<Set<String>> nextDay) {
     /** Common practice: up to half an hour, watched from the first minute. */
     public static final long FULL_SECONDS = 30 * 60;
 
@@ -33,7 +34,10 @@ public record MetalCheck(List<Tuft> tufts, List<String> withoutTuft, List<Seen> 
     public enum TuftResult { UNREAD, SLIGHT_LIGHTENING, CANNOT_BE_READ, NOTHING_HAPPENED, REACTION }
 
     /** Why a quiet test is not whole. */
-    public enum Gap { NO_CONTROL, CONTROL_CANNOT_LIGHTEN, CONTROL_DID_NOT_LIGHTEN, TUFT_NOT_READ, TUFT_CANNOT_LIGHTEN, STRETCH_WITHOUT_TUFT }
+    public enum Gap {
+        NO_CONTROL, CONTROL_CANNOT_LIGHTEN, CONTROL_DID_NOT_LIGHTEN, TUFT_NOT_READ, TUFT_CANNOT_LIGHTEN,
+        STRETCH_WITHOUT_TUFT
+    }
 
     public MetalCheck {
         tufts = List.copyOf(tufts);
@@ -55,7 +59,8 @@ public record MetalCheck(List<Tuft> tufts, List<String> withoutTuft, List<Seen> 
     }
 
     private boolean reacted(Tuft tuft) {
-        return of(tuft).stream().anyMatch(Seen::alarming) || nextDay.map(apart -> apart.contains(tuft.letter())).orElse(false);
+        return of(tuft).stream().anyMatch(Seen::alarming)
+            || nextDay.map(apart -> apart.contains(tuft.letter())).orElse(false);
     }
 
     /** "Nothing at all" means something only at the end; against a lightening noted before, the heavier of the two stands. */

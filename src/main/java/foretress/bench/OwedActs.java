@@ -40,7 +40,8 @@ class OwedActs {
     private Act bench(Visit visit, BenchTestKind kind) {
         Optional<BenchRecord> begun = tests.ofVisit(visit.id).stream()
             .filter(t -> t.kind() == kind && !t.struck() && t.state() != BenchRecord.State.ENDED).findFirst();
-        return begun.map(t -> new Act(BenchDoor.at(t), say.owed_go_on())).orElseGet(() -> new Act(BenchDoor.at(visit) + "/" + kind.code(), say.owed_start()));
+        return begun.map(t -> new Act(BenchDoor.at(t), say.owed_go_on()))
+            .orElseGet(() -> new Act(BenchDoor.at(visit) + "/" + kind.code(), say.owed_start()));
     }
 
     private static String skinTest(Visit visit) {
@@ -49,7 +50,8 @@ class OwedActs {
 
     /** The same list with its first act marked as the one to do next; what comes too late for the visit is none. */
     static List<OwedLine> withNext(List<OwedLine> owed) {
-        int next = IntStream.range(0, owed.size()).filter(i -> !owed.get(i).href().isEmpty() && !owed.get(i).late()).findFirst().orElse(-1);
+        int next = IntStream.range(0, owed.size()).filter(i -> !owed.get(i).href().isEmpty() && !owed.get(i).late())
+            .findFirst().orElse(-1);
         return IntStream.range(0, owed.size()).mapToObj(i -> i == next ? owed.get(i).next() : owed.get(i)).toList();
     }
 }

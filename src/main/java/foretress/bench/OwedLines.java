@@ -34,8 +34,9 @@ public class OwedLines {
     private final ChairTime time;
     private final Refusals refusals;
 
-    OwedLines(Plans plans, Intake intake, OwedActs acts, Knowledge knowledge, Language language, StylistWords say, SkinWords skin, ChairTime time,
-              Refusals refusals) {
+    OwedLines(Plans plans, Intake intake, OwedActs acts, Knowledge knowledge, Language language, StylistWords say,
+        SkinWords skin, ChairTime time,
+        Refusals refusals) {
         this.plans = plans;
         this.intake = intake;
         this.acts = acts;
@@ -52,15 +53,19 @@ public class OwedLines {
         TestPlan plan = plan(visit);
         Set<String> refused = refusals.of(visit);
         List<OwedLine> tests = new ArrayList<>();
-        plans.running(visit).forEach(r -> tests.add(owed(r.test(), "", skin.day_running(at(visit, r.readableFrom())), false, acts.read(visit))));
-        plan.owed().forEach(o -> tests.add(owed(o.test(), refused.contains(o.test()) ? say.refused_how() : how(o), latest(visit, o), o.conflict().isPresent(), begin(visit, o.test(), refused))));
+        plans.running(visit).forEach(
+            r -> tests.add(owed(r.test(), "", skin.day_running(at(visit, r.readableFrom())), false, acts.read(visit))));
+        plan.owed().forEach(o -> tests.add(owed(o.test(), refused.contains(o.test()) ? say.refused_how() : how(o),
+            latest(visit, o), o.conflict().isPresent(), begin(visit, o.test(), refused))));
         plan.waiting().forEach(t -> tests.add(owed(t, "", say.consultation_owed_waiting(), false, OwedActs.Act.NONE)));
-        plan.onTheDay().forEach(t -> tests.add(owed(t, refused.contains(t) ? say.refused_how() : "", say.consultation_owed_at_chair(), false, begin(visit, t, refused))));
+        plan.onTheDay().forEach(t -> tests.add(owed(t, refused.contains(t) ? say.refused_how() : "",
+            say.consultation_owed_at_chair(), false, begin(visit, t, refused))));
         return OwedActs.withNext(tests);
     }
 
     private OwedActs.Act begin(Visit visit, String test, Set<String> refused) {
-        return refused.contains(test) && visit.state.isAhead() ? new OwedActs.Act(RefusedPages.at(visit), say.refused_link()) : acts.begin(visit, test);
+        return refused.contains(test) && visit.state.isAhead()
+            ? new OwedActs.Act(RefusedPages.at(visit), say.refused_link()) : acts.begin(visit, test);
     }
 
     private OwedLine owed(String test, String how, String latest, boolean late, OwedActs.Act act) {
@@ -74,7 +79,8 @@ public class OwedLines {
     private String how(Owed owed) {
         int hours = (int) owed.takes().toHours();
         return owed.readings().size() < 2 ? say.consultation_owed_wait(hours)
-            : say.consultation_owed_wait_again(hours, (int) owed.readings().get(0).toHours(), (int) Duration.ofHours(hours).toDays());
+            : say.consultation_owed_wait_again(hours, (int) owed.readings().get(0).toHours(),
+                (int) Duration.ofHours(hours).toDays());
     }
 
     /** By when it must begin, and whether anything may still go wrong then. */
@@ -84,13 +90,15 @@ public class OwedLines {
                 : say.consultation_owed_late(at(visit, owed.latestStart()));
         }
         boolean tight = Offers.of(List.of(owed), 1).slots().stream().anyMatch(Offers.Slot::tight);
-        return tight ? say.consultation_owed_latest_tight(at(visit, owed.latestStart())) : say.consultation_owed_latest(at(visit, owed.latestStart()));
+        return tight ? say.consultation_owed_latest_tight(at(visit, owed.latestStart()))
+            : say.consultation_owed_latest(at(visit, owed.latestStart()));
     }
 
     /** What follows for this appointment: a test the client refused; one that no longer fits before it, and when it would. */
     public List<String> follows(Visit visit) {
         Stream<String> late = plan(visit).conflicts().stream().map(o -> follows(visit, o));
-        Stream<String> refused = refusals.of(visit).stream().sorted().map(test -> say.consultation_refused(words().test(test)));
+        Stream<String> refused =
+            refusals.of(visit).stream().sorted().map(test -> say.consultation_refused(words().test(test)));
         return Stream.concat(refused, late).toList();
     }
 

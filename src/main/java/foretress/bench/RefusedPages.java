@@ -35,7 +35,8 @@ public class RefusedPages {
     public record Test(String id, String name) {}
 
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record RefusedPage(String address, String client, List<Test> tests, boolean ahead, Mistakes mistakes) implements TemplateInstance {}
+    record RefusedPage(String address, String client, List<Test> tests, boolean ahead, Mistakes mistakes)
+        implements TemplateInstance {}
 
     private final Visits visits;
     private final Refusals refusals;
@@ -45,7 +46,8 @@ public class RefusedPages {
     private final Ledger ledger;
     private final Who who;
 
-    RefusedPages(Visits visits, Refusals refusals, Knowledge knowledge, Language language, StylistWords say, Ledger ledger, Who who) {
+    RefusedPages(Visits visits, Refusals refusals, Knowledge knowledge, Language language, StylistWords say,
+        Ledger ledger, Who who) {
         this.visits = visits;
         this.refusals = refusals;
         this.knowledge = knowledge;
@@ -69,18 +71,22 @@ public class RefusedPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response record(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Visit visit = found(id);
-        if (!visit.state.isAhead()) return Response.seeOther(URI.create(at(visit))).build();
-        Set<String> wanted = new Form(posted).all("wanted").stream().filter(refusals.of(visit)::contains).collect(Collectors.toSet());
+        if (!visit.state.isAhead())
+            return Response.seeOther(URI.create(at(visit))).build();
+        Set<String> wanted =
+            new Form(posted).all("wanted").stream().filter(refusals.of(visit)::contains).collect(Collectors.toSet());
         var mistakes = new Mistakes();
         mistakes.expect(!wanted.isEmpty(), "wanted", say.refused_missing());
-        if (!mistakes.isEmpty()) return FormAgain.with(page(visit, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(page(visit, mistakes));
         refusals.wantedAfterAll(visit.id, wanted, who.staff().id);
         return Response.seeOther(URI.create("/visits/" + visit.id)).build();
     }
 
     private TemplateInstance page(Visit visit, Mistakes mistakes) {
         var words = knowledge.words(language.getTag());
-        return new RefusedPage("/visits/" + visit.id, visit.client.fullName(), refusals.of(visit).stream().sorted().map(id -> new Test(id, words.test(id))).toList(),
+        return new RefusedPage("/visits/" + visit.id, visit.client.fullName(),
+            refusals.of(visit).stream().sorted().map(id -> new Test(id, words.test(id))).toList(),
             visit.state.isAhead(), mistakes);
     }
 

@@ -5,7 +5,8 @@ import java.util.List;
 
 /** What can be seen on a tuft in the bath. Any alarming one, alone, is a reaction: common practice, found on teaching pages. */
 public enum TuftSign {
-    BUBBLES(true), HEAT(true), SMELL(true), LIGHTER_AT_ONCE(true), LIGHTER_IN_PATCHES(true), COLOUR_TURNS(true), SOFTENS(true),
+    BUBBLES(true), HEAT(true), SMELL(true), LIGHTER_AT_ONCE(true), LIGHTER_IN_PATCHES(true), COLOUR_TURNS(true),
+    SOFTENS(true),
     COMES_APART(true),
     /** What clean hair does, slowly and evenly. */
     SLIGHTLY_LIGHTER(false),

@@ -39,7 +39,8 @@ class AsSent implements AtStart {
         int photos = all(this::onePhoto);
         int papers = all(this::onePaper);
         if (photos + papers > 0) {
-            LOG.infof("Kept as they had been sent until now, and looked through: %d photos of tests, %d letters", photos, papers);
+            LOG.infof("Kept as they had been sent until now, and looked through: %d photos of tests, %d letters",
+                photos, papers);
         }
     }
 
@@ -53,19 +54,24 @@ class AsSent implements AtStart {
     }
 
     private boolean onePhoto() {
-        Optional<BenchTestPhoto> next = BenchTestPhoto.<BenchTestPhoto>find("kept = ?1 order by id", Keeping.AS_SENT).page(0, 1).firstResultOptional();
+        Optional<BenchTestPhoto> next = BenchTestPhoto.<BenchTestPhoto>find("kept = ?1 order by id", Keeping.AS_SENT)
+            .page(0, 1).firstResultOptional();
         next.ifPresent(photo -> {
             Optional<RedrawnPhoto> drawn = opened(photo).flatMap(bytes -> PhotoRedrawing.of(bytes).kept());
-            drawn.ifPresentOrElse(fresh -> photo.redrawn(place -> vault.seal(photo.clientId(), place, fresh.jpeg())), photo::unreadable);
+            drawn.ifPresentOrElse(fresh -> photo.redrawn(place -> vault.seal(photo.clientId(), place, fresh.jpeg())),
+                photo::unreadable);
         });
         return next.isPresent();
     }
 
     private boolean onePaper() {
-        Optional<NotedPaper> next = NotedPaper.<NotedPaper>find("kept = ?1 order by id", Keeping.AS_SENT).page(0, 1).firstResultOptional();
+        Optional<NotedPaper> next =
+            NotedPaper.<NotedPaper>find("kept = ?1 order by id", Keeping.AS_SENT).page(0, 1).firstResultOptional();
         next.ifPresent(paper -> {
             Optional<Paper> read = opened(paper).flatMap(bytes -> Paper.of(bytes).kept());
-            read.ifPresentOrElse(fresh -> paper.readAnew(fresh, place -> vault.seal(paper.clientId(), place, fresh.bytes())), paper::unreadable);
+            read.ifPresentOrElse(
+                fresh -> paper.readAnew(fresh, place -> vault.seal(paper.clientId(), place, fresh.bytes())),
+                paper::unreadable);
         });
         return next.isPresent();
     }

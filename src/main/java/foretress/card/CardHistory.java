@@ -40,7 +40,8 @@ public class CardHistory implements ChairRecord {
     /** Newest first. */
     @Override
     public List<SaidTreatment> treatments(Visit visit) {
-        return visits.of(visit.client.id).stream().filter(other -> !other.id.equals(visit.id)).flatMap(this::done).toList();
+        return visits.of(visit.client.id).stream().filter(other -> !other.id.equals(visit.id)).flatMap(this::done)
+            .toList();
     }
 
     /** Everything done to this client's hair here, newest first. */
@@ -50,7 +51,8 @@ public class CardHistory implements ChairRecord {
 
     private Stream<SaidTreatment> done(Visit visit) {
         return closings.of(visit.id).stream().flatMap(kept -> closings.read(kept).done().stream()
-            .flatMap(done -> DoneHere.of(done, kept.closedAt().atZone(visit.zone()).toLocalDate(), knowledge.ruleSet()).stream()));
+            .flatMap(done -> DoneHere.of(done, kept.closedAt().atZone(visit.zone()).toLocalDate(), knowledge.ruleSet())
+                .stream()));
     }
 
     @Override

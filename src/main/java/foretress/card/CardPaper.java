@@ -4,8 +4,8 @@ import foretress.card.CardView.DoneView;
 import foretress.card.CardView.VisitView;
 import foretress.closing.ClosingWords;
 import foretress.consent.ConsentText.Line;
-import foretress.consent.RecordText.Section;
 import foretress.consent.RecordText;
+import foretress.consent.RecordText.Section;
 import foretress.intake.Intake;
 import foretress.knowledge.AnswerWords;
 import foretress.questionnaire.Answers;
@@ -39,14 +39,16 @@ class CardPaper {
         List<Section> sections = new ArrayList<>();
         map(card).ifPresent(sections::add);
         sections.add(tests(card));
-        card.visits().forEach(visit -> sections.add(new Section(say.visit_of(visit.when()), lines(visit), Optional.empty())));
+        card.visits()
+            .forEach(visit -> sections.add(new Section(say.visit_of(visit.when()), lines(visit), Optional.empty())));
         return paper(card, say.title(), now, sections);
     }
 
     /** With every answer as it stands: what was asked and answered, tested, decided and done. */
     RecordText visit(CardView card, Visit visit, Instant now) {
         VisitView shown = cards.visit(visit);
-        List<Section> sections = new ArrayList<>(List.of(new Section(say.visit_of(shown.when()), lines(shown), Optional.empty())));
+        List<Section> sections =
+            new ArrayList<>(List.of(new Section(say.visit_of(shown.when()), lines(shown), Optional.empty())));
         if (visit.state != State.WITHDRAWN) {
             answers(visit).ifPresent(sections::add);
         }
@@ -61,12 +63,14 @@ class CardPaper {
         if (!card.merged().isEmpty()) {
             corner.add(card.merged());
         }
-        return new RecordText("en", title, salon.name, salon.address + ", " + salon.town, corner, card.client(), say.foot(card.client(), text.day(now.atZone(salon.zoneId()).toLocalDate())),
+        return new RecordText("en", title, salon.name, salon.address + ", " + salon.town, corner, card.client(),
+            say.foot(card.client(), text.day(now.atZone(salon.zoneId()).toLocalDate())),
             say.page_of("{page}", "{pages}"), particulars, sections);
     }
 
     private Optional<Section> map(CardView card) {
-        return card.strand().map(strand -> new Section(say.map(), List.of(new Line.Paragraph(card.mapAside())), Optional.of(strand)));
+        return card.strand()
+            .map(strand -> new Section(say.map(), List.of(new Line.Paragraph(card.mapAside())), Optional.of(strand)));
     }
 
     private Section tests(CardView card) {
@@ -112,7 +116,9 @@ class CardPaper {
         List<Line> lines = new ArrayList<>();
         intake.topics(visit, said).forEach(topic -> {
             List<Line> own = intake.put(visit, topic, said).stream().filter(q -> said.to(q.id()).isPresent())
-                .map(q -> (Line) new Line.Pair(text.words().question(q.id()).short_(), AnswerWords.say(q, said.to(q.id()).orElseThrow(), text.words()))).toList();
+                .map(q -> (Line) new Line.Pair(text.words().question(q.id()).short_(),
+                    AnswerWords.say(q, said.to(q.id()).orElseThrow(), text.words())))
+                .toList();
             if (!own.isEmpty()) {
                 lines.add(new Line.Topic(text.words().topic(topic.id())));
                 lines.addAll(own);

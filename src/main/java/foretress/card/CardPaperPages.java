@@ -62,6 +62,7 @@ public class CardPaperPages {
     private Response printed(Client client, RecordText text, Instant now) {
         ledger.note(who.staff().id.toString(), "record card printed", client.id.toString());
         byte[] pdf = RecordPaper.print(text, PaperSize.valueOf(Salon.the().paperSize.name()), now);
-        return Response.ok(pdf, "application/pdf").header("Content-Disposition", "inline; filename=\"card.pdf\"").build();
+        return Response.ok(pdf, "application/pdf").header("Content-Disposition", "inline; filename=\"card.pdf\"")
+            .build();
     }
 }

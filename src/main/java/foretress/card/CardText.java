@@ -48,7 +48,8 @@ class CardText {
     private final ClosingSaid closing;
     private final Clock clock;
 
-    CardText(Knowledge knowledge, Menu menu, Language language, StylistWords stylist, SkinWords skin, CardWords say, ClosingSaid closing, Clock clock) {
+    CardText(Knowledge knowledge, Menu menu, Language language, StylistWords stylist, SkinWords skin, CardWords say,
+        ClosingSaid closing, Clock clock) {
         this.knowledge = knowledge;
         this.menu = menu;
         this.language = language;
@@ -99,13 +100,15 @@ class CardText {
     /** What weighs on these services, the heaviest first. */
     List<Found> found(List<Finding> findings, List<Service> services) {
         return findings.stream().map(f -> found(f, Weight.heaviest(services.stream().map(f::on).toList())))
-            .filter(f -> f.weight() != Weight.NOTHING_FOUND).sorted((a, b) -> b.weight().compareTo(a.weight())).toList();
+            .filter(f -> f.weight() != Weight.NOTHING_FOUND).sorted((a, b) -> b.weight().compareTo(a.weight()))
+            .toList();
     }
 
     /** A skin test: what staff read, how long it still counts, and everything that speaks against counting it. */
     TestView test(SkinTestHistory.Kept test) {
-        String days = say.test_started(moment(test.applied())) + ", " + test.read().map(read -> say.test_read(moment(read)))
-            .orElseGet(() -> say.test_due(moment(test.due())));
+        String days =
+            say.test_started(moment(test.applied())) + ", " + test.read().map(read -> say.test_read(moment(read)))
+                .orElseGet(() -> say.test_due(moment(test.due())));
         return new TestView(words().test("skin-test") + ", " + test.product(), standing(test), days);
     }
 
@@ -145,11 +148,13 @@ class CardText {
     TestView test(BenchRecord test, Optional<String> outcome) {
         String said = test.struck() ? say.test_struck() : outcome.map(this::outcome).orElseGet(say::test_open);
         String name = test.kind() == BenchTestKind.LENGTH ? say.test_length() : words().test(test.kind().code());
-        return new TestView(name, test.kind() == BenchTestKind.LENGTH && !test.struck() ? say.test_measured() : said, say.test_started(moment(test.begun())) + unwatched(test));
+        return new TestView(name, test.kind() == BenchTestKind.LENGTH && !test.struck() ? say.test_measured() : said,
+            say.test_started(moment(test.begun())) + unwatched(test));
     }
 
     private String unwatched(BenchRecord test) {
-        return BenchTestGap.during(test).stream().map(gap -> "; " + say.test_unwatched(moment(gap.from()), moment(gap.to()))).collect(Collectors.joining());
+        return BenchTestGap.during(test).stream()
+            .map(gap -> "; " + say.test_unwatched(moment(gap.from()), moment(gap.to()))).collect(Collectors.joining());
     }
 
     String outcome(String code) {
@@ -194,6 +199,7 @@ class CardText {
 
     /** Photos of the hair as the card shows them. */
     List<CardView.PhotoView> photos(UUID visitId, List<HairPhoto> photos) {
-        return photos.stream().map(photo -> new CardView.PhotoView("/visits/" + visitId + "/hair/photo/" + photo.id(), closing.moment(photo.moment()), moment(photo.takenAt()))).toList();
+        return photos.stream().map(photo -> new CardView.PhotoView("/visits/" + visitId + "/hair/photo/" + photo.id(),
+            closing.moment(photo.moment()), moment(photo.takenAt()))).toList();
     }
 }

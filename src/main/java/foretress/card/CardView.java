@@ -11,8 +11,9 @@ import java.util.Optional;
  * @param merged how many records it is made of, when it is more than one
  * @param map the strand map of today as SVG and list; empty when nothing lies on the hair
  */
-public record CardView(String id, String client, List<Line> particulars, String merged, String map, String mapAside, Optional<Strand> strand,
-                       List<TestView> tests, List<VisitView> visits) {
+public record CardView(String id, String client, List<Line> particulars, String merged, String map, String mapAside,
+    Optional<Strand> strand,
+    List<TestView> tests, List<VisitView> visits) {
     public CardView {
         particulars = List.copyOf(particulars);
         tests = List.copyOf(tests);
@@ -31,8 +32,10 @@ public record CardView(String id, String client, List<Line> particulars, String 
      *
      * @param standing empty while nothing was assessed, or when the consent was withdrawn
      */
-    public record VisitView(String id, String when, String services, String stylist, String state, Optional<Weight> standing, String word,
-                            List<Found> findings, List<DecisionView> decisions, List<DoneView> done, List<PhotoView> photos, List<PaperView> papers) {
+    public record VisitView(String id, String when, String services, String stylist, String state,
+        Optional<Weight> standing, String word,
+        List<Found> findings, List<DecisionView> decisions, List<DoneView> done, List<PhotoView> photos,
+        List<PaperView> papers) {
         public String getId() {
             return id;
         }
@@ -47,8 +50,9 @@ public record CardView(String id, String client, List<Line> particulars, String 
      * @param wrong what went wrong, in lines; that nothing did is a line too
      * @param why it was put right; empty in the first version
      */
-    public record DoneView(List<String> services, List<String> products, String strandTest, List<String> wrong, boolean happened, String condition, String notes,
-                           String why, String by) {}
+    public record DoneView(List<String> services, List<String> products, String strandTest, List<String> wrong,
+        boolean happened, String condition, String notes,
+        String why, String by) {}
 
     public record PhotoView(String href, String label, String when) {}
 

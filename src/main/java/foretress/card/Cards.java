@@ -70,9 +70,11 @@ class Cards {
     private final ClosingWords closing;
     private final CardWords say;
 
-    Cards(Clients clients, Visits visits, Intake intake, Assessments assessments, BookedChemistry chemistry, Decisions decisions, Closings closings,
-          CardHistory history, Consents consents, SkinTestHistory skinTests, BenchRecords benchTests, Knowledge knowledge, CardText text, HairPhotos photos,
-          ClosingSaid said, ClosingWords closing, CardWords say) {
+    Cards(Clients clients, Visits visits, Intake intake, Assessments assessments, BookedChemistry chemistry,
+        Decisions decisions, Closings closings,
+        CardHistory history, Consents consents, SkinTestHistory skinTests, BenchRecords benchTests, Knowledge knowledge,
+        CardText text, HairPhotos photos,
+        ClosingSaid said, ClosingWords closing, CardWords say) {
         this.clients = clients;
         this.visits = visits;
         this.intake = intake;
@@ -99,8 +101,10 @@ class Cards {
         Optional<StrandMap> map = last.map(visit -> map(visit, text.today())).filter(m -> !m.lanes().isEmpty());
         StrandWords strandWords = StrandMaps.words(text.words());
         int records = clients.everyId(client.id).size();
-        return new CardView(client.id.toString(), client.fullName(), particulars(client), records > 1 ? say.merged_from(records) : "",
-            map.map(m -> StrandSvg.figure(m, strandWords, "map")).orElse(""), last.map(v -> say.map_aside(day(v))).orElse(""),
+        return new CardView(client.id.toString(), client.fullName(), particulars(client),
+            records > 1 ? say.merged_from(records) : "",
+            map.map(m -> StrandSvg.figure(m, strandWords, "map")).orElse(""),
+            last.map(v -> say.map_aside(day(v))).orElse(""),
             map.map(m -> strand(m, strandWords)), tests(client.id, all), all.stream().map(this::visit).toList());
     }
 
@@ -114,13 +118,15 @@ class Cards {
         LocalDate visitDay = visit.startsThere().toLocalDate();
         LocalDate told = closings.of(visit.id).map(kept -> kept.closedAt().atZone(visit.zone()).toLocalDate())
             .orElse(visitDay.isBefore(today) ? visitDay : today);
-        Situation situation = assessments.situation(visit, said).seenOn(told, today).knowing(history.all(visit.client.id));
+        Situation situation =
+            assessments.situation(visit, said).seenOn(told, today).knowing(history.all(visit.client.id));
         return StrandMaps.map(situation, knowledge, text.words());
     }
 
     private List<Line> particulars(Client client) {
         return List.of(new Line(say.born(), client.birthDate().map(text::day).orElseGet(say::not_on_file)),
-            new Line(say.phone(), client.phone().orElseGet(say::not_on_file)), new Line(say.email(), client.email().orElseGet(say::not_on_file)),
+            new Line(say.phone(), client.phone().orElseGet(say::not_on_file)),
+            new Line(say.email(), client.email().orElseGet(say::not_on_file)),
             new Line(say.language(), Locale.forLanguageTag(client.language).getDisplayLanguage(Locale.ENGLISH)),
             new Line(say.file_since(), text.day(client.createdAt.atZone(text.when().zone()).toLocalDate())));
     }
@@ -128,7 +134,8 @@ class Cards {
     /** Skin tests, then what was tried at the bench, each the newest first; none made for a visit whose consent was withdrawn. */
     private List<TestView> tests(UUID clientId, List<Visit> all) {
         List<UUID> readable = all.stream().filter(v -> v.state != State.WITHDRAWN).map(v -> v.id).toList();
-        Stream<TestView> skin = skinTests.of(clientId).stream().filter(t -> readable.contains(t.visitId())).map(text::test);
+        Stream<TestView> skin =
+            skinTests.of(clientId).stream().filter(t -> readable.contains(t.visitId())).map(text::test);
         Stream<TestView> bench = benchTests.of(clientId).stream().filter(t -> readable.contains(t.visitId()))
             .map(t -> text.test(t, benchTests.outcome(t)));
         return Stream.concat(skin, bench).toList();
@@ -136,12 +143,18 @@ class Cards {
 
     VisitView visit(Visit visit) {
         boolean readable = visit.state != State.WITHDRAWN;
-        Optional<Assessment> assessed = readable ? KeptAssessment.newest(visit.id).map(assessments::read) : Optional.empty();
+        Optional<Assessment> assessed =
+            readable ? KeptAssessment.newest(visit.id).map(assessments::read) : Optional.empty();
         Optional<Weight> standing = assessed.flatMap(a -> visit.standing()).map(Weight.BY_CODE::get);
-        return new VisitView(visit.id.toString(), text.moment(visit.startsAt), services(visit), text.staff(visit.stylistId), text.state(visit.state),
-            standing, standing.map(text::word).orElse(""), assessed.map(a -> text.found(a.spoken(), chemistry.services(visit))).orElse(List.of()),
-            decisions.all(visit.id).stream().map(this::decision).toList(), closings.versions(visit.id).stream().map(this::done).toList(), text.photos(visit.id, photos.of(visit.id)),
-            consents.all(visit.id).stream().map(c -> new PaperView(c.versionNo(), say.consent(c.versionNo(), text.moment(c.signedAt())))).toList());
+        return new VisitView(visit.id.toString(), text.moment(visit.startsAt), services(visit),
+            text.staff(visit.stylistId), text.state(visit.state),
+            standing, standing.map(text::word).orElse(""),
+            assessed.map(a -> text.found(a.spoken(), chemistry.services(visit))).orElse(List.of()),
+            decisions.all(visit.id).stream().map(this::decision).toList(),
+            closings.versions(visit.id).stream().map(this::done).toList(), text.photos(visit.id, photos.of(visit.id)),
+            consents.all(visit.id).stream()
+                .map(c -> new PaperView(c.versionNo(), say.consent(c.versionNo(), text.moment(c.signedAt()))))
+                .toList());
     }
 
     private String services(Visit visit) {
@@ -174,21 +187,25 @@ class Cards {
             lines.add(say.conditions(one.conditions()));
         }
         one.alternative().ifPresent(id -> lines.add(say.alternative(text.service(id))));
-        one.against().forEach(a -> lines.add(say.against() + ": " + text.words().finding(a.ruleId()).title() + " (" + text.word(a.weight()) + ")"));
+        one.against().forEach(a -> lines
+            .add(say.against() + ": " + text.words().finding(a.ruleId()).title() + " (" + text.word(a.weight()) + ")"));
         return lines;
     }
 
     private DoneView done(KeptClosing kept) {
         Closing closing = closings.read(kept);
         return new DoneView(services(closing), closing.used().stream().map(this::product).toList(),
-            closing.strandTest().isEmpty() ? "" : said.strandTest(closing.strandTest()), wrong(closing.wrong()), closing.wrong().happened(), closing.condition(), closing.notes(),
+            closing.strandTest().isEmpty() ? "" : said.strandTest(closing.strandTest()), wrong(closing.wrong()),
+            closing.wrong().happened(), closing.condition(), closing.notes(),
             closing.correction(), say.done_by(text.staff(kept.closedBy())) + ", " + text.moment(kept.closedAt()));
     }
 
     private List<String> services(Closing closing) {
         List<String> services = new ArrayList<>();
-        closing.courses().keySet().stream().sorted().forEach(id -> services.add(text.service(id) + ": " + said.course(closing.courses().get(id))));
-        closing.done().stream().filter(done -> !closing.courses().containsKey(done.serviceId())).forEach(done -> services.add(text.service(done.serviceId())));
+        closing.courses().keySet().stream().sorted()
+            .forEach(id -> services.add(text.service(id) + ": " + said.course(closing.courses().get(id))));
+        closing.done().stream().filter(done -> !closing.courses().containsKey(done.serviceId()))
+            .forEach(done -> services.add(text.service(done.serviceId())));
         return services.isEmpty() ? List.of(said.course(Closing.NOT_DONE)) : services;
     }
 
@@ -197,15 +214,20 @@ class Cards {
             return wrong.said().isEmpty() ? List.of() : List.of(closing.wrong_nothing());
         }
         String kinds = wrong.kinds().stream().map(said::kind).collect(Collectors.joining(", "));
-        return Stream.of(closing.wrong_text(kinds) + ". " + said.when(wrong.when()) + ".", wrong.words(), wrong.helped()).filter(line -> !line.isBlank()).toList();
+        return Stream
+            .of(closing.wrong_text(kinds) + ". " + said.when(wrong.when()) + ".", wrong.words(), wrong.helped())
+            .filter(line -> !line.isBlank()).toList();
     }
 
     private String product(Closing.Used used) {
         Closing.Planned plan = used.planned();
-        Stream<String> parts = Stream.of(said.zone(used.zone()), used.product() + planned(used.product(), plan.product()),
-            used.shade().isBlank() ? "" : say.shade(used.shade()) + planned(used.shade(), plan.shade()), used.batch().isBlank() ? "" : say.batch(used.batch()),
-            used.ratio(), used.grams().isBlank() ? "" : used.grams() + " g", used.strength() + planned(used.strength(), plan.strength()),
-            used.minutes().isBlank() ? "" : say.minutes(used.minutes()) + planned(used.minutes(), plan.minutes()));
+        Stream<String> parts =
+            Stream.of(said.zone(used.zone()), used.product() + planned(used.product(), plan.product()),
+                used.shade().isBlank() ? "" : say.shade(used.shade()) + planned(used.shade(), plan.shade()),
+                used.batch().isBlank() ? "" : say.batch(used.batch()),
+                used.ratio(), used.grams().isBlank() ? "" : used.grams() + " g",
+                used.strength() + planned(used.strength(), plan.strength()),
+                used.minutes().isBlank() ? "" : say.minutes(used.minutes()) + planned(used.minutes(), plan.minutes()));
         return parts.filter(part -> !part.isBlank()).collect(Collectors.joining(", "));
     }
 

@@ -37,10 +37,12 @@ public class MergePages {
     record MergeFind(String id, String client, String query, List<Side> found) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "card", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record MergePage(Side one, Side other, boolean bornDiffer, List<Stands> stands, String keep, Mistakes mistakes) implements TemplateInstance {}
+    record MergePage(Side one, Side other, boolean bornDiffer, List<Stands> stands, String keep, Mistakes mistakes)
+        implements TemplateInstance {}
 
     /** One of the two records. */
-    public record Side(String id, String client, String born, String phone, String email, List<String> visits, List<Found> findings) {}
+    public record Side(String id, String client, String born, String phone, String email, List<String> visits,
+        List<Found> findings) {}
 
     /** A finding that stands afterwards, and the visit it is from. */
     public record Stands(Found found, String when) {}
@@ -54,7 +56,8 @@ public class MergePages {
     private final Ledger ledger;
     private final Who who;
 
-    MergePages(Clients clients, Visits visits, EarlierFindings earlier, Renewal renewal, CardText text, CardWords say, Ledger ledger, Who who) {
+    MergePages(Clients clients, Visits visits, EarlierFindings earlier, Renewal renewal, CardText text, CardWords say,
+        Ledger ledger, Who who) {
         this.clients = clients;
         this.visits = visits;
         this.earlier = earlier;
@@ -69,13 +72,15 @@ public class MergePages {
     @Transactional
     public TemplateInstance show(@RestPath UUID id, @RestQuery Optional<String> with, @RestQuery Optional<String> q) {
         Client client = found(id);
-        Optional<Client> other = with.flatMap(MergePages::uuid).flatMap(clients::current).filter(c -> !c.id.equals(client.id));
+        Optional<Client> other =
+            with.flatMap(MergePages::uuid).flatMap(clients::current).filter(c -> !c.id.equals(client.id));
         if (other.isPresent()) {
             ledger.note(who.staff().id.toString(), "records compared", client.id.toString());
             return preview(client, other.get(), "", new Mistakes());
         }
         String query = q.map(String::strip).filter(words -> words.length() <= LONGEST_QUERY).orElse(client.familyName);
-        List<Side> found = clients.search(query, 0).clients().stream().filter(c -> !c.id.equals(client.id)).map(this::brief).toList();
+        List<Side> found =
+            clients.search(query, 0).clients().stream().filter(c -> !c.id.equals(client.id)).map(this::brief).toList();
         return new MergeFind(client.id.toString(), client.fullName(), query, found);
     }
 
@@ -89,7 +94,8 @@ public class MergePages {
             return done(clients.current(client.id).orElseThrow());
         }
         Mistakes mistakes = new Mistakes();
-        Optional<Client> kept = Stream.of(client, other).filter(c -> c.id.toString().equals(form.one("keep"))).findFirst();
+        Optional<Client> kept =
+            Stream.of(client, other).filter(c -> c.id.toString().equals(form.one("keep"))).findFirst();
         mistakes.expect(kept.isPresent(), "keep", say.merge_keep_missing());
         mistakes.expect(form.ticked("sure"), "sure", say.merge_sure_missing());
         if (!mistakes.isEmpty()) {
@@ -108,23 +114,30 @@ public class MergePages {
     }
 
     private TemplateInstance preview(Client one, Client other, String keep, Mistakes mistakes) {
-        List<Stands> stands = EarlierFindings.heaviest(Stream.of(one, other).flatMap(c -> earlier.standing(c.id).stream()).toList()).stream()
-            .map(e -> new Stands(text.found(e.finding(), e.finding().weight()), say.visit_of(text.moment(e.visit().startsAt)))).toList();
-        boolean differ = one.birthDate().isPresent() && other.birthDate().isPresent() && !one.birthDate().equals(other.birthDate());
+        List<Stands> stands = EarlierFindings
+            .heaviest(Stream.of(one, other).flatMap(c -> earlier.standing(c.id).stream()).toList()).stream()
+            .map(e -> new Stands(text.found(e.finding(), e.finding().weight()),
+                say.visit_of(text.moment(e.visit().startsAt))))
+            .toList();
+        boolean differ =
+            one.birthDate().isPresent() && other.birthDate().isPresent() && !one.birthDate().equals(other.birthDate());
         return new MergePage(side(one), side(other), differ, stands, keep, mistakes);
     }
 
     private Side side(Client client) {
         List<String> all = visits.of(client.id).stream().map(v -> text.moment(v.startsAt) + ": "
             + String.join(", ", v.services.stream().map(s -> text.service(s.serviceId)).toList())).toList();
-        return new Side(client.id.toString(), client.fullName(), client.birthDate().map(text::day).orElseGet(say::not_on_file),
+        return new Side(client.id.toString(), client.fullName(),
+            client.birthDate().map(text::day).orElseGet(say::not_on_file),
             client.phone().orElseGet(say::not_on_file), client.email().orElseGet(say::not_on_file), all,
             earlier.standing(client.id).stream().map(e -> text.found(e.finding(), e.finding().weight())).toList());
     }
 
     private Side brief(Client client) {
-        return new Side(client.id.toString(), client.fullName(), client.birthDate().map(text::day).orElseGet(say::not_on_file),
-            client.phone().orElseGet(say::not_on_file), client.email().orElseGet(say::not_on_file), List.of(), List.of());
+        return new Side(client.id.toString(), client.fullName(),
+            client.birthDate().map(text::day).orElseGet(say::not_on_file),
+            client.phone().orElseGet(say::not_on_file), client.email().orElseGet(say::not_on_file), List.of(),
+            List.of());
     }
 
     private Client found(UUID id) {

@@ -33,7 +33,8 @@ import org.jboss.resteasy.reactive.multipart.FileUpload;
 @Path("/visits/{id}/hair")
 public class PhotoPages {
     @CheckedTemplate(basePath = "card", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record PhotoPage(String client, String address, String when, boolean open, List<CardView.PhotoView> photos, boolean before, boolean after, Mistakes mistakes)
+    record PhotoPage(String client, String address, String when, boolean open, List<CardView.PhotoView> photos,
+        boolean before, boolean after, Mistakes mistakes)
         implements TemplateInstance {}
 
     private final Visits visits;
@@ -44,7 +45,8 @@ public class PhotoPages {
     private final Ledger ledger;
     private final Who who;
 
-    PhotoPages(Visits visits, HairPhotos photos, CardText text, ClosingWords say, PictureWords pictures, Ledger ledger, Who who) {
+    PhotoPages(Visits visits, HairPhotos photos, CardText text, ClosingWords say, PictureWords pictures, Ledger ledger,
+        Who who) {
         this.visits = visits;
         this.photos = photos;
         this.text = text;
@@ -62,7 +64,8 @@ public class PhotoPages {
     @POST
     @Path("/photo")
     @Consumes(MediaType.MULTIPART_FORM_DATA)
-    public Response keep(@RestPath UUID id, @RestForm("photo") FileUpload photo, @RestForm String moment, @RestForm String leave) {
+    public Response keep(@RestPath UUID id, @RestForm("photo") FileUpload photo, @RestForm String moment,
+        @RestForm String leave) {
         Visit visit = found(id);
         Mistakes mistakes = new Mistakes();
         String which = moment == null ? "" : moment;
@@ -70,8 +73,9 @@ public class PhotoPages {
         mistakes.expect("yes".equals(leave), "leave", say.photo_leave_missing());
         mistakes.expect(open(visit), "photo", say.photo_over());
         if (mistakes.isEmpty()) {
-            Upload.photo(photo, "photo", mistakes, pictures).ifPresent(drawn ->
-                mistakes.expect(photos.add(id, HairPhoto.Moment.valueOf(which), drawn, who.staff().id), "photo", say.photo_enough(HairPhotos.MOST)));
+            Upload.photo(photo, "photo", mistakes, pictures).ifPresent(
+                drawn -> mistakes.expect(photos.add(id, HairPhoto.Moment.valueOf(which), drawn, who.staff().id),
+                    "photo", say.photo_enough(HairPhotos.MOST)));
         }
         return mistakes.isEmpty() ? back(id) : FormAgain.with(page(visit, which, mistakes));
     }
@@ -100,7 +104,8 @@ public class PhotoPages {
     }
 
     private TemplateInstance page(Visit visit, String moment, Mistakes mistakes) {
-        return new PhotoPage(visit.client.fullName(), "/visits/" + visit.id, text.moment(visit.startsAt), open(visit), text.photos(visit.id, photos.of(visit.id)),
+        return new PhotoPage(visit.client.fullName(), "/visits/" + visit.id, text.moment(visit.startsAt), open(visit),
+            text.photos(visit.id, photos.of(visit.id)),
             moment.equals("BEFORE"), moment.equals("AFTER"), mistakes);
     }
 

@@ -13,8 +13,9 @@ import java.util.Map;
  * @param condition how the hair was at the end, in the stylist's words
  * @param correction why an earlier version was put right; blank in the first
  */
-public record Closing(List<Booked> done, Map<String, String> courses, List<Used> used, String strandTest, Wrong wrong, String condition, String notes,
-                      String correction) {
+public record Closing(List<Booked> done, Map<String, String> courses, List<Used> used, String strandTest, Wrong wrong,
+    String condition, String notes,
+    String correction) {
     public static final List<String> STRAND_TESTS = List.of("good", "stopped", "poor", "not-done");
     public static final String NOT_DONE = "not-done";
     public static final List<String> COURSES = List.of("as-planned", "changed", "stopped", NOT_DONE);
@@ -41,7 +42,8 @@ public record Closing(List<Booked> done, Map<String, String> courses, List<Used>
      * @param strength of the developer, as the bottle says it: "6 %", "20 vol"
      * @param minutes it was on the hair
      */
-    public record Used(String zone, String product, String batch, String shade, String ratio, String grams, String strength, String minutes, Planned planned) {
+    public record Used(String zone, String product, String batch, String shade, String ratio, String grams,
+        String strength, String minutes, Planned planned) {
         public Used {
             zone = written(zone);
             ratio = written(ratio);
@@ -65,7 +67,8 @@ public record Closing(List<Booked> done, Map<String, String> courses, List<Used>
 
     /** Where a product went. */
     public static final class Zones {
-        public static final List<String> CODES = List.of("regrowth", "lengths-ends", "ends", "whole", "strands", "brows-lashes");
+        public static final List<String> CODES =
+            List.of("regrowth", "lengths-ends", "ends", "whole", "strands", "brows-lashes");
 
         private Zones() {}
     }
@@ -82,8 +85,9 @@ public record Closing(List<Booked> done, Map<String, String> courses, List<Used>
         public static final Wrong NOT_ASKED = new Wrong("", List.of(), "", "", "");
         public static final Wrong NOTHING = new Wrong("no", List.of(), "", "", "");
         /** The first nine are the skin's and the body's. */
-        public static final List<String> KINDS = List.of("sting", "sore", "itch", "swelling", "blisters", "hives", "breathing", "unwell", "skin",
-            "breakage", "heat", "colour", "other");
+        public static final List<String> KINDS =
+            List.of("sting", "sore", "itch", "swelling", "blisters", "hives", "breathing", "unwell", "skin",
+                "breakage", "heat", "colour", "other");
         public static final List<String> WHEN = List.of("while-on", "two-hours", "two-days", "later");
 
         public Wrong {

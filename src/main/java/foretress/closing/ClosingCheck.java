@@ -39,8 +39,10 @@ class ClosingCheck {
         }
         wrong(form.wrong(), mistakes);
         mistakes.expect(!form.anythingDone() || !form.condition().isEmpty(), "condition", say.condition_missing());
-        Stream.of("condition", "notes").forEach(field -> mistakes.expect((field.equals("notes") ? form.notes() : form.condition()).length() <= LONGEST_NOTE, field,
-            say.too_long(LONGEST_NOTE)));
+        Stream.of("condition", "notes")
+            .forEach(field -> mistakes.expect(
+                (field.equals("notes") ? form.notes() : form.condition()).length() <= LONGEST_NOTE, field,
+                say.too_long(LONGEST_NOTE)));
         mistakes.expect(!correction || !form.why().isEmpty(), "why", say.why_missing());
         mistakes.expect(form.why().length() <= LONGEST_NOTE, "why", say.too_long(LONGEST_NOTE));
         return mistakes;
@@ -57,7 +59,8 @@ class ClosingCheck {
 
     private boolean dry(ClosingForm form, List<Booked> ahead) {
         return form.closing(ahead).done().stream().flatMap(done -> done.stepIds().stream())
-            .allMatch(step -> knowledge.ruleSet().step(step).filter(one -> knowledge.chemistries().dry(one.uses())).isPresent());
+            .allMatch(step -> knowledge.ruleSet().step(step).filter(one -> knowledge.chemistries().dry(one.uses()))
+                .isPresent());
     }
 
     private void line(Used one, int i, Mistakes mistakes) {
@@ -66,9 +69,12 @@ class ClosingCheck {
         }
         mistakes.expect(!one.product().isEmpty(), "product-" + i, say.product_missing());
         mistakes.expect(Zones.CODES.contains(one.zone()), "zone-" + i, say.zone_missing());
-        mistakes.expect(one.minutes().isEmpty() || minutes(one.minutes()), "minutes-" + i, say.minutes_wrong(one.minutes()));
-        mistakes.expect(one.grams().isEmpty() || BenchNumber.read(one.grams()).isPresent(), "grams-" + i, say.grams_wrong(one.grams()));
-        boolean fits = Stream.of(one.product(), one.shade(), one.batch(), one.ratio(), one.strength()).allMatch(typed -> typed.length() <= LONGEST_FIELD);
+        mistakes.expect(one.minutes().isEmpty() || minutes(one.minutes()), "minutes-" + i,
+            say.minutes_wrong(one.minutes()));
+        mistakes.expect(one.grams().isEmpty() || BenchNumber.read(one.grams()).isPresent(), "grams-" + i,
+            say.grams_wrong(one.grams()));
+        boolean fits = Stream.of(one.product(), one.shade(), one.batch(), one.ratio(), one.strength())
+            .allMatch(typed -> typed.length() <= LONGEST_FIELD);
         mistakes.expect(fits, "product-" + i, say.too_long(LONGEST_FIELD));
     }
 
@@ -77,12 +83,15 @@ class ClosingCheck {
     }
 
     private void wrong(Wrong wrong, Mistakes mistakes) {
-        if (!mistakes.expect(wrong.said().equals("no") || wrong.happened(), "wrong", say.wrong_missing()) || !wrong.happened()) {
+        if (!mistakes.expect(wrong.said().equals("no") || wrong.happened(), "wrong", say.wrong_missing())
+            || !wrong.happened()) {
             return;
         }
-        mistakes.expect(!wrong.kinds().isEmpty() && Wrong.KINDS.containsAll(wrong.kinds()), "wrong-kind", say.wrong_kind_missing());
+        mistakes.expect(!wrong.kinds().isEmpty() && Wrong.KINDS.containsAll(wrong.kinds()), "wrong-kind",
+            say.wrong_kind_missing());
         mistakes.expect(Wrong.WHEN.contains(wrong.when()), "wrong-when", say.wrong_when_missing());
         mistakes.expect(!wrong.helped().isEmpty(), "wrong-helped", say.wrong_helped_missing());
-        mistakes.expect(wrong.words().length() <= LONGEST_NOTE && wrong.helped().length() <= LONGEST_NOTE, "wrong-helped", say.too_long(LONGEST_NOTE));
+        mistakes.expect(wrong.words().length() <= LONGEST_NOTE && wrong.helped().length() <= LONGEST_NOTE,
+            "wrong-helped", say.too_long(LONGEST_NOTE));
     }
 }

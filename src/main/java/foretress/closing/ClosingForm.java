@@ -17,27 +17,33 @@ import java.util.stream.IntStream;
  * @param version the closing it was filled in from; 0 where there was none
  * @param courses how each service went, in the order of the services; blank where nothing was chosen
  */
-public record ClosingForm(String submission, int version, List<String> courses, List<Used> used, String strandTest, Wrong wrong, String condition,
-                          String notes, String why) {
+public record ClosingForm(String submission, int version, List<String> courses, List<Used> used, String strandTest,
+    Wrong wrong, String condition,
+    String notes, String why) {
     static final int MOST_PRODUCTS = 12;
 
     static ClosingForm blank(String submission, int services, List<Used> planned) {
-        return new ClosingForm(submission, 0, Collections.nCopies(services, ""), planned, "", Wrong.NOT_ASKED, "", "", "");
+        return new ClosingForm(submission, 0, Collections.nCopies(services, ""), planned, "", Wrong.NOT_ASKED, "", "",
+            "");
     }
 
     /** As it is kept, to be put right. */
     static ClosingForm of(Closing kept, int version, String submission, List<Booked> services) {
         List<String> courses = services.stream().map(one -> kept.courses().getOrDefault(one.serviceId(), "")).toList();
         List<Used> used = kept.used().isEmpty() ? List.of(Used.blankLine()) : kept.used();
-        return new ClosingForm(submission, version, courses, used, kept.strandTest(), kept.wrong(), kept.condition(), kept.notes(), "");
+        return new ClosingForm(submission, version, courses, used, kept.strandTest(), kept.wrong(), kept.condition(),
+            kept.notes(), "");
     }
 
     /** @param plan what each line was planned to be, in the order of the lines */
     static ClosingForm from(Form form, int services, List<Planned> plan) {
         int lines = Math.min(MOST_PRODUCTS, number(form.one("lines")) + (form.ticked("more") ? 1 : 0));
-        List<Used> used = IntStream.range(0, lines).mapToObj(i -> used(form, i, i < plan.size() ? plan.get(i) : Planned.NOTHING)).toList();
-        Wrong wrong = new Wrong(form.one("wrong"), form.all("wrong-kind"), form.one("wrong-when"), form.one("wrong-words"), form.one("wrong-helped"));
-        return new ClosingForm(form.one("submission"), number(form.one("version")), IntStream.range(0, Math.max(1, services)).mapToObj(i -> form.one("course-" + i)).toList(),
+        List<Used> used = IntStream.range(0, lines)
+            .mapToObj(i -> used(form, i, i < plan.size() ? plan.get(i) : Planned.NOTHING)).toList();
+        Wrong wrong = new Wrong(form.one("wrong"), form.all("wrong-kind"), form.one("wrong-when"),
+            form.one("wrong-words"), form.one("wrong-helped"));
+        return new ClosingForm(form.one("submission"), number(form.one("version")),
+            IntStream.range(0, Math.max(1, services)).mapToObj(i -> form.one("course-" + i)).toList(),
             used, form.one("strand"), wrong, form.one("condition"), form.one("notes"), form.one("why"));
     }
 
@@ -46,7 +52,8 @@ public record ClosingForm(String submission, int version, List<String> courses, 
     }
 
     private static Used used(Form form, int i, Planned planned) {
-        return new Used(form.one("zone-" + i), form.one("product-" + i), form.one("batch-" + i), form.one("shade-" + i), form.one("ratio-" + i),
+        return new Used(form.one("zone-" + i), form.one("product-" + i), form.one("batch-" + i), form.one("shade-" + i),
+            form.one("ratio-" + i),
             form.one("grams-" + i), form.one("strength-" + i), form.one("minutes-" + i), planned);
     }
 
@@ -63,14 +70,18 @@ public record ClosingForm(String submission, int version, List<String> courses, 
     }
 
     Closing closing(List<Booked> planned) {
-        Map<String, String> went = IntStream.range(0, planned.size()).boxed().collect(Collectors.toMap(i -> planned.get(i).serviceId(), courses::get, (a, b) -> a));
-        List<Booked> done = planned.stream().filter(one -> !went.get(one.serviceId()).equals(Closing.NOT_DONE)).toList();
+        Map<String, String> went = IntStream.range(0, planned.size()).boxed()
+            .collect(Collectors.toMap(i -> planned.get(i).serviceId(), courses::get, (a, b) -> a));
+        List<Booked> done =
+            planned.stream().filter(one -> !went.get(one.serviceId()).equals(Closing.NOT_DONE)).toList();
         Wrong what = wrong.happened() ? wrong : Wrong.NOTHING;
-        return new Closing(done, went, done.isEmpty() ? List.of() : products(), done.isEmpty() ? "" : strandTest, what, condition, notes, why);
+        return new Closing(done, went, done.isEmpty() ? List.of() : products(), done.isEmpty() ? "" : strandTest, what,
+            condition, notes, why);
     }
 
     /** One line of the form: its cells in the order in which they are read. */
-    public record Row(int place, String zone, List<Zone> zones, String zoneLabel, Cell product, Cell batch, List<Cell> cells) {
+    public record Row(int place, String zone, List<Zone> zones, String zoneLabel, Cell product, Cell batch,
+        List<Cell> cells) {
         public String getZoneName() {
             return "zone-" + place;
         }
@@ -84,5 +95,6 @@ public record ClosingForm(String submission, int version, List<String> courses, 
      * @param planned what the plan had; empty where it said nothing
      * @param differs it is not what was planned
      */
-    public record Cell(String name, String label, String value, String unit, String part, String planned, boolean differs, boolean number) {}
+    public record Cell(String name, String label, String value, String unit, String part, String planned,
+        boolean differs, boolean number) {}
 }

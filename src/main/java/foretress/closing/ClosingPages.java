@@ -41,7 +41,8 @@ public class ClosingPages {
     private final ClosingWords say;
     private final Who who;
 
-    ClosingPages(Visits visits, Decisions decisions, Closings closings, ClosingPlan plan, ClosingCheck check, ClosingView view, ClosingWords say, Who who) {
+    ClosingPages(Visits visits, Decisions decisions, Closings closings, ClosingPlan plan, ClosingCheck check,
+        ClosingView view, ClosingWords say, Who who) {
         this.visits = visits;
         this.decisions = decisions;
         this.closings = closings;
@@ -57,8 +58,9 @@ public class ClosingPages {
         Visit visit = found(id);
         List<Booked> ahead = ahead(visit);
         String fresh = UUID.randomUUID().toString();
-        ClosingForm form = closings.of(id).map(kept -> ClosingForm.of(closings.read(kept), kept.versionNo(), fresh, ahead))
-            .orElseGet(() -> ClosingForm.blank(fresh, Math.max(1, ahead.size()), plan.lines(visit, ahead)));
+        ClosingForm form =
+            closings.of(id).map(kept -> ClosingForm.of(closings.read(kept), kept.versionNo(), fresh, ahead))
+                .orElseGet(() -> ClosingForm.blank(fresh, Math.max(1, ahead.size()), plan.lines(visit, ahead)));
         return view.page(visit, ahead, form, over(visit), new Mistakes());
     }
 
@@ -71,14 +73,16 @@ public class ClosingPages {
         if (sent.ticked("more")) {
             return Response.ok(view.page(visit, ahead, form, over(visit), new Mistakes())).build();
         }
-        UUID submission = DecisionForm.uuid(form.submission()).orElseThrow(() -> new BadRequestException("a form without its name"));
+        UUID submission =
+            DecisionForm.uuid(form.submission()).orElseThrow(() -> new BadRequestException("a form without its name"));
         Mistakes mistakes = check.of(form, ahead, form.version() > 0);
         mistakes.expect(over(visit).isEmpty(), "course-0", over(visit));
         if (!mistakes.isEmpty()) {
             return FormAgain.with(view.page(visit, ahead, form, over(visit), mistakes));
         }
         return closings.keep(id, who.staff(), submission, form.version(), form.closing(ahead))
-            ? Response.seeOther(URI.create("/clients/" + visit.client.id + "/card")).build() : overtaken(id, ahead, form);
+            ? Response.seeOther(URI.create("/clients/" + visit.client.id + "/card")).build()
+            : overtaken(id, ahead, form);
     }
 
     /** Somebody else closed or corrected it meanwhile: what was typed stays, and what is kept now is said. */
@@ -90,7 +94,8 @@ public class ClosingPages {
     }
 
     private List<Planned> planned(Visit visit, List<Booked> ahead) {
-        return closings.of(visit.id).map(kept -> closings.read(kept).used()).orElseGet(() -> plan.lines(visit, ahead)).stream().map(Used::planned).toList();
+        return closings.of(visit.id).map(kept -> closings.read(kept).used()).orElseGet(() -> plan.lines(visit, ahead))
+            .stream().map(Used::planned).toList();
     }
 
     private String over(Visit visit) {
@@ -101,7 +106,8 @@ public class ClosingPages {
     /** What was decided to go ahead, with its steps. */
     private List<Booked> ahead(Visit visit) {
         Optional<KeptDecision.Body> body = decisions.latest(visit.id).map(decisions::read);
-        return body.stream().flatMap(b -> b.services().stream()).filter(s -> s.verdict().goesAhead()).map(s -> new Booked(s.serviceId(), s.stepIds())).toList();
+        return body.stream().flatMap(b -> b.services().stream()).filter(s -> s.verdict().goesAhead())
+            .map(s -> new Booked(s.serviceId(), s.stepIds())).toList();
     }
 
     private Visit found(UUID id) {

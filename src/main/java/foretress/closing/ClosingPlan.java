@@ -32,16 +32,20 @@ class ClosingPlan {
     /** Where a plan says nothing there is one empty line. */
     List<Used> lines(Visit visit, List<Booked> services) {
         Planned planned = planned(visit);
-        return List.of(new Used(planned.product().isEmpty() ? "" : zone(services), planned.product(), "", planned.shade(), "", "", planned.strength(), planned.minutes(), planned));
+        return List.of(new Used(planned.product().isEmpty() ? "" : zone(services), planned.product(), "",
+            planned.shade(), "", "", planned.strength(), planned.minutes(), planned));
     }
 
     private Planned planned(Visit visit) {
         Optional<PlannedProducts.Planned> named = products.of(visit.id);
-        Optional<BenchTestTrial> tried = tests.ofVisit(visit.id).stream().filter(test -> !test.struck() && isTrial(test)).findFirst()
-            .map(test -> tests.body(test, BenchTestTrial.class));
+        Optional<BenchTestTrial> tried =
+            tests.ofVisit(visit.id).stream().filter(test -> !test.struck() && isTrial(test)).findFirst()
+                .map(test -> tests.body(test, BenchTestTrial.class));
         String product = named.map(one -> one.line().name).or(() -> tried.map(BenchTestTrial::product)).orElse("");
-        String strength = tried.filter(one -> one.percent() > 0).map(one -> BenchNumber.say(one.percent()) + " %").orElse("");
-        return new Planned(product, named.map(PlannedProducts.Planned::shade).orElse(""), strength, tried.map(one -> Integer.toString(one.minutes())).orElse(""));
+        String strength =
+            tried.filter(one -> one.percent() > 0).map(one -> BenchNumber.say(one.percent()) + " %").orElse("");
+        return new Planned(product, named.map(PlannedProducts.Planned::shade).orElse(""), strength,
+            tried.map(one -> Integer.toString(one.minutes())).orElse(""));
     }
 
     private static boolean isTrial(BenchRecord test) {
@@ -50,7 +54,8 @@ class ClosingPlan {
 
     /** Where the service goes; several places are several lines. */
     private String zone(List<Booked> services) {
-        return services.stream().findFirst().flatMap(first -> knowledge.ruleSet().service(first.serviceId())).map(service -> service.placing().appliedTo())
+        return services.stream().findFirst().flatMap(first -> knowledge.ruleSet().service(first.serviceId()))
+            .map(service -> service.placing().appliedTo())
             .orElse(Placing.WHOLE);
     }
 }

@@ -25,8 +25,10 @@ import java.util.stream.IntStream;
 @RequestScoped
 public class ClosingView {
     @CheckedTemplate(basePath = "closing", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ClosingPage(DecisionText.Head head, boolean closed, String over, List<Ask> courses, List<ClosingForm.Row> rows, boolean mayAdd, List<String> lines,
-                       Ask strand, Ask wrong, List<Option> kinds, Ask when, ClosingForm form, String into, List<Shown> photos, Mistakes mistakes) implements TemplateInstance {}
+    record ClosingPage(DecisionText.Head head, boolean closed, String over, List<Ask> courses,
+        List<ClosingForm.Row> rows, boolean mayAdd, List<String> lines,
+        Ask strand, Ask wrong, List<Option> kinds, Ask when, ClosingForm form, String into, List<Shown> photos,
+        Mistakes mistakes) implements TemplateInstance {}
 
     /** One question with its choices beside it. */
     public record Ask(String name, String label, String aside, List<Option> options) {}
@@ -42,7 +44,8 @@ public class ClosingView {
     private final ChairTime time;
     private final ClosingWords say;
 
-    ClosingView(ProductLines lines, HairPhotos photos, DecisionText text, ClosingSaid said, ChairTime time, ClosingWords say) {
+    ClosingView(ProductLines lines, HairPhotos photos, DecisionText text, ClosingSaid said, ChairTime time,
+        ClosingWords say) {
         this.lines = lines;
         this.photos = photos;
         this.text = text;
@@ -53,21 +56,29 @@ public class ClosingView {
 
     TemplateInstance page(Visit visit, List<Booked> ahead, ClosingForm form, String over, Mistakes mistakes) {
         boolean closed = visit.state == State.CLOSED;
-        Ask strand = new Ask("strand", say.strand(), say.strand_aside(), options(Closing.STRAND_TESTS, said::strandTest, form.strandTest()::equals));
-        Ask wrong = new Ask("wrong", say.wrong(), say.wrong_aside(), List.of(new Option("no", say.wrong_no(), form.wrong().said().equals("no")),
-            new Option("yes", say.wrong_yes(), form.wrong().happened())));
-        Ask when = new Ask("wrong-when", say.wrong_when(), "", options(Wrong.WHEN, said::when, form.wrong().when()::equals));
-        return new ClosingPage(text.head(visit), closed, over, courses(ahead, form), rows(form), form.used().size() < ClosingForm.MOST_PRODUCTS,
-            lines.inUse().stream().map(line -> line.name).toList(), strand, wrong, options(Wrong.KINDS, said::kind, form.wrong().kinds()::contains), when, form,
+        Ask strand = new Ask("strand", say.strand(), say.strand_aside(),
+            options(Closing.STRAND_TESTS, said::strandTest, form.strandTest()::equals));
+        Ask wrong = new Ask("wrong", say.wrong(), say.wrong_aside(),
+            List.of(new Option("no", say.wrong_no(), form.wrong().said().equals("no")),
+                new Option("yes", say.wrong_yes(), form.wrong().happened())));
+        Ask when =
+            new Ask("wrong-when", say.wrong_when(), "", options(Wrong.WHEN, said::when, form.wrong().when()::equals));
+        return new ClosingPage(text.head(visit), closed, over, courses(ahead, form), rows(form),
+            form.used().size() < ClosingForm.MOST_PRODUCTS,
+            lines.inUse().stream().map(line -> line.name).toList(), strand, wrong,
+            options(Wrong.KINDS, said::kind, form.wrong().kinds()::contains), when, form,
             closed ? say.into_correction() : say.into(), shown(visit), mistakes);
     }
 
     private List<Ask> courses(List<Booked> ahead, ClosingForm form) {
         if (ahead.isEmpty()) {
-            return List.of(new Ask("course-0", say.course(), say.course_none(), options(List.of(Closing.NOT_DONE), said::course, form.courses().get(0)::equals)));
+            return List.of(new Ask("course-0", say.course(), say.course_none(),
+                options(List.of(Closing.NOT_DONE), said::course, form.courses().get(0)::equals)));
         }
-        return IntStream.range(0, ahead.size()).mapToObj(i -> new Ask("course-" + i, say.course(), text.service(ahead.get(i).serviceId()),
-            options(Closing.COURSES, said::course, form.courses().get(i)::equals))).toList();
+        return IntStream.range(0, ahead.size())
+            .mapToObj(i -> new Ask("course-" + i, say.course(), text.service(ahead.get(i).serviceId()),
+                options(Closing.COURSES, said::course, form.courses().get(i)::equals)))
+            .toList();
     }
 
     private static List<Option> options(List<String> codes, Function<String, String> words, Predicate<String> chosen) {
@@ -79,23 +90,32 @@ public class ClosingView {
         for (int i = 0; i < form.used().size(); i++) {
             Used one = form.used().get(i);
             Planned plan = one.planned();
-            rows.add(new ClosingForm.Row(i, one.zone(), Zones.CODES.stream().map(code -> new ClosingForm.Zone(code, said.zone(code), code.equals(one.zone()))).toList(),
-                say.zone(), cell("product", i, say.product(), one.product(), "", plan.product(), false), cell("batch", i, say.batch(), one.batch(), "", "", false),
-                List.of(cell("shade", i, say.shade(), one.shade(), "", plan.shade(), false), cell("ratio", i, say.ratio(), one.ratio(), "", "", false),
-                    cell("grams", i, say.grams(), one.grams(), "g", "", true), cell("strength", i, say.strength(), one.strength(), "", plan.strength(), false),
+            rows.add(new ClosingForm.Row(i, one.zone(),
+                Zones.CODES.stream().map(code -> new ClosingForm.Zone(code, said.zone(code), code.equals(one.zone())))
+                    .toList(),
+                say.zone(), cell("product", i, say.product(), one.product(), "", plan.product(), false),
+                cell("batch", i, say.batch(), one.batch(), "", "", false),
+                List.of(cell("shade", i, say.shade(), one.shade(), "", plan.shade(), false),
+                    cell("ratio", i, say.ratio(), one.ratio(), "", "", false),
+                    cell("grams", i, say.grams(), one.grams(), "g", "", true),
+                    cell("strength", i, say.strength(), one.strength(), "", plan.strength(), false),
                     cell("minutes", i, say.minutes(), one.minutes(), "min", plan.minutes(), true))));
         }
         return rows;
     }
 
-    private ClosingForm.Cell cell(String part, int place, String label, String value, String unit, String planned, boolean number) {
-        return new ClosingForm.Cell(part + "-" + place, label, value, unit, part, planned.isEmpty() ? "" : say.planned(planned),
+    private ClosingForm.Cell cell(String part, int place, String label, String value, String unit, String planned,
+        boolean number) {
+        return new ClosingForm.Cell(part + "-" + place, label, value, unit, part,
+            planned.isEmpty() ? "" : say.planned(planned),
             ClosingSaid.differs(value, planned), number);
     }
 
     private List<Shown> shown(Visit visit) {
-        return photos.of(visit.id).stream().map(photo -> new Shown("/visits/" + visit.id + "/hair/photo/" + photo.id(), said.moment(photo.moment()),
-            time.dayAndTime(photo.takenAt().atZone(visit.zone())))).toList();
+        return photos.of(visit.id).stream()
+            .map(photo -> new Shown("/visits/" + visit.id + "/hair/photo/" + photo.id(), said.moment(photo.moment()),
+                time.dayAndTime(photo.takenAt().atZone(visit.zone()))))
+            .toList();
     }
 
     String by(KeptClosing kept) {

@@ -53,7 +53,8 @@ public class Closings {
 
     private boolean keep(Visit visit, Staff by, UUID submission, int versionNo, Closing closing) {
         boolean first = versionNo == 1;
-        if (visit.state != (first ? State.DECIDED : State.CLOSED) || !closing.done().stream().allMatch(done -> allowed(visit.id, done.serviceId()))) {
+        if (visit.state != (first ? State.DECIDED : State.CLOSED)
+            || !closing.done().stream().allMatch(done -> allowed(visit.id, done.serviceId()))) {
             throw new NotDecided();
         }
         write(visit, by, submission, versionNo, closing);
@@ -71,7 +72,8 @@ public class Closings {
     }
 
     private void write(Visit visit, Staff by, UUID submission, int versionNo, Closing closing) {
-        new KeptClosing(visit, versionNo, submission, by.id, clock.instant(), place -> sealed.seal(visit.client.id, place, closing)).persistAndFlush();
+        new KeptClosing(visit, versionNo, submission, by.id, clock.instant(),
+            place -> sealed.seal(visit.client.id, place, closing)).persistAndFlush();
     }
 
     public Optional<KeptClosing> of(UUID visitId) {

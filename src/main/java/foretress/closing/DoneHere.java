@@ -19,7 +19,8 @@ public final class DoneHere {
     public static List<SaidTreatment> of(Booked done, LocalDate day, RuleSet rules) {
         Placing placing = rules.service(done.serviceId()).map(Service::placing).orElse(Placing.ANYWHERE);
         return done.stepIds().stream().flatMap(id -> rules.step(id).stream()).flatMap(step -> what(step, placing)
-            .map(what -> new SaidTreatment(what, new SaidDate.OnDay(day), zone(step, placing), "salon", "once")).stream()).distinct().toList();
+            .map(what -> new SaidTreatment(what, new SaidDate.OnDay(day), zone(step, placing), "salon", "once"))
+            .stream()).distinct().toList();
     }
 
     private static Optional<String> what(Step step, Placing placing) {

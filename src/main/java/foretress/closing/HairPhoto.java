@@ -19,20 +19,13 @@ import java.util.function.UnaryOperator;
 public class HairPhoto extends PanacheEntityBase {
     public enum Moment { BEFORE, AFTER }
 
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Column(name = "client_id")
-    private UUID clientId;
-    @Enumerated(EnumType.STRING)
-    private Moment moment;
-    @Column(name = "taken_at")
-    private Instant takenAt;
-    @Column(name = "taken_by")
-    private UUID takenBy;
-    @Column(columnDefinition = "text")
-    private String body;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "client_id") private UUID clientId;
+    @Enumerated(EnumType.STRING) private Moment moment;
+    @Column(name = "taken_at") private Instant takenAt;
+    @Column(name = "taken_by") private UUID takenBy;
+    @Column(columnDefinition = "text") private String body;
 
     protected HairPhoto() {}
 

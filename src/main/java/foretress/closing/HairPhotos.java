@@ -49,7 +49,8 @@ public class HairPhotos {
     }
 
     private boolean keep(Visit visit, HairPhoto.Moment moment, RedrawnPhoto drawn, UUID by) {
-        new HairPhoto(visit, moment, by, clock.instant(), place -> vault.seal(visit.client.id, place, drawn.jpeg())).persist();
+        new HairPhoto(visit, moment, by, clock.instant(), place -> vault.seal(visit.client.id, place, drawn.jpeg()))
+            .persist();
         ledger.note(by.toString(), "photo of the hair kept, with the client's leave", visit.id.toString());
         return true;
     }

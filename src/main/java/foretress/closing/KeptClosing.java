@@ -18,22 +18,15 @@ import org.hibernate.annotations.Immutable;
 @Immutable
 @Table(name = "closing")
 public class KeptClosing extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Column(name = "client_id")
-    private UUID clientId;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "client_id") private UUID clientId;
     /** 1 as it was closed; each correction one more. */
-    @Column(name = "version_no")
-    private int versionNo;
+    @Column(name = "version_no") private int versionNo;
     private UUID submission;
-    @Column(name = "closed_at")
-    private Instant closedAt;
-    @Column(name = "closed_by")
-    private UUID closedBy;
-    @Column(columnDefinition = "text")
-    private String body;
+    @Column(name = "closed_at") private Instant closedAt;
+    @Column(name = "closed_by") private UUID closedBy;
+    @Column(columnDefinition = "text") private String body;
 
     protected KeptClosing() {}
 
@@ -55,8 +48,10 @@ public class KeptClosing extends PanacheEntityBase {
 
     /** Every version of the closings of visits that were closed in that time, the newest first; when one was put right does not matter. */
     public static List<KeptClosing> between(Instant from, Instant until) {
-        return list("visitId in (select one.visitId from KeptClosing one where one.versionNo = 1 and one.closedAt >= ?1 and one.closedAt < ?2) "
-            + "order by closedAt desc, versionNo desc, id", from, until);
+        return list(
+            "visitId in (select one.visitId from KeptClosing one where one.versionNo = 1 and one.closedAt >= ?1 and one.closedAt < ?2) "
+                + "order by closedAt desc, versionNo desc, id",
+            from, until);
     }
 
     /** The one that holds. */

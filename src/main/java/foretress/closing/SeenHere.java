@@ -23,8 +23,9 @@ import java.util.stream.Stream;
  * has to be written twice. Where it could be one product or another, it is both.
  */
 final class SeenHere {
-    private static final Map<String, String> SKIN = Map.of("sting", "sting-rinsed", "sore", "sore", "itch", "itch-after", "swelling", "swelling",
-        "blisters", "blisters", "hives", "hives", "breathing", "breathing", "unwell", "faint", "skin", "other");
+    private static final Map<String, String> SKIN =
+        Map.of("sting", "sting-rinsed", "sore", "sore", "itch", "itch-after", "swelling", "swelling",
+            "blisters", "blisters", "hives", "hives", "breathing", "breathing", "unwell", "faint", "skin", "other");
     private final Questionnaire questionnaire;
     private final RuleSet rules;
 
@@ -40,18 +41,22 @@ final class SeenHere {
      */
     List<Answers> reactions(Closing closing, LocalDate day, LocalDate today) {
         List<String> signs = closing.wrong().kinds().stream().filter(SKIN::containsKey).map(SKIN::get).toList();
-        return signs.isEmpty() ? List.of() : told(closing).map(how -> told(how, signs, closing.wrong(), day, today)).distinct().toList();
+        return signs.isEmpty() ? List.of()
+            : told(closing).map(how -> told(how, signs, closing.wrong(), day, today)).distinct().toList();
     }
 
     /** Hair that broke, as it is told of hair that breaks. It stays so until somebody has looked again: the visit after decides. */
     static Optional<Answers> breakage(Closing closing) {
-        return closing.wrong().kinds().contains("breakage") ? Optional.of(Answers.NONE.with("hair-state", Answer.Chosen.of("breaks"))) : Optional.empty();
+        return closing.wrong().kinds().contains("breakage")
+            ? Optional.of(Answers.NONE.with("hair-state", Answer.Chosen.of("breaks"))) : Optional.empty();
     }
 
     /** Heat or smoke where peroxide met the hair: something is in it that nobody had told of. */
     static Optional<Answers> heat(Closing closing, LocalDate day) {
-        SaidTreatment unknown = new SaidTreatment(SaidTreatment.DONT_KNOW, new SaidDate.OnDay(day), "whole", SaidTreatment.DONT_KNOW, SaidTreatment.ONCE);
-        return closing.wrong().kinds().contains("heat") ? Optional.of(Answers.NONE.with("treatments", new Answer.Treatments(List.of(unknown)))) : Optional.empty();
+        SaidTreatment unknown = new SaidTreatment(SaidTreatment.DONT_KNOW, new SaidDate.OnDay(day), "whole",
+            SaidTreatment.DONT_KNOW, SaidTreatment.ONCE);
+        return closing.wrong().kinds().contains("heat")
+            ? Optional.of(Answers.NONE.with("treatments", new Answer.Treatments(List.of(unknown)))) : Optional.empty();
     }
 
     private Stream<Reaction> told(Closing closing) {
@@ -61,11 +66,15 @@ final class SeenHere {
 
     private Answers told(Reaction how, List<String> signs, Wrong wrong, LocalDate day, LocalDate today) {
         String gate = how.question();
-        Answers told = Answers.NONE.with(gate, Answer.Chosen.of("yes")).with(gate + "-what", new Answer.Chosen(offered(gate + "-what", signs)))
-            .with(gate + "-soon", Wrong.WHEN.contains(wrong.when()) ? Answer.Chosen.of(wrong.when()) : Answer.DONT_KNOW);
+        Answers told = Answers.NONE.with(gate, Answer.Chosen.of("yes"))
+            .with(gate + "-what", new Answer.Chosen(offered(gate + "-what", signs)))
+            .with(gate + "-soon",
+                Wrong.WHEN.contains(wrong.when()) ? Answer.Chosen.of(wrong.when()) : Answer.DONT_KNOW);
         Answers which = how.which().map(answer -> told.with(gate + "-which", Answer.Chosen.of(answer))).orElse(told);
-        String ago = today.isAfter(day.plusMonths(3)) ? today.isAfter(day.plusYears(1)) ? "longer" : "year" : "three-months";
-        return questionnaire.question(gate + "-ago").isPresent() ? which.with(gate + "-ago", Answer.Chosen.of(ago)) : which;
+        String ago =
+            today.isAfter(day.plusMonths(3)) ? today.isAfter(day.plusYears(1)) ? "longer" : "year" : "three-months";
+        return questionnaire.question(gate + "-ago").isPresent() ? which.with(gate + "-ago", Answer.Chosen.of(ago))
+            : which;
     }
 
     /** A sign the question does not offer is "something else" there, which weighs as a reaction. */

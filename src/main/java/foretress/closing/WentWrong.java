@@ -30,7 +30,8 @@ class WentWrong implements ChairRecord {
     private final BookedChemistry chemistry;
     private final Knowledge knowledge;
 
-    WentWrong(Visits visits, Closings closings, Assessments assessments, BookedChemistry chemistry, Knowledge knowledge) {
+    WentWrong(Visits visits, Closings closings, Assessments assessments, BookedChemistry chemistry,
+        Knowledge knowledge) {
         this.visits = visits;
         this.closings = closings;
         this.assessments = assessments;
@@ -41,10 +42,13 @@ class WentWrong implements ChairRecord {
     @Override
     public List<Earlier> wentWrong(Visit coming) {
         List<Earlier> saw = new ArrayList<>();
-        List<Visit> closed = visits.of(coming.client.id).stream().filter(other -> !other.id.equals(coming.id) && closings.of(other.id).isPresent()).toList();
-        Optional<Visit> newest = closed.stream().filter(other -> other.startsAt.isBefore(coming.startsAt)).reduce((a, b) -> a.startsAt.isAfter(b.startsAt) ? a : b);
+        List<Visit> closed = visits.of(coming.client.id).stream()
+            .filter(other -> !other.id.equals(coming.id) && closings.of(other.id).isPresent()).toList();
+        Optional<Visit> newest = closed.stream().filter(other -> other.startsAt.isBefore(coming.startsAt))
+            .reduce((a, b) -> a.startsAt.isAfter(b.startsAt) ? a : b);
         for (Visit other : closed) {
-            findings(coming, other, newest.filter(other::equals).isPresent()).forEach(finding -> saw.add(new Earlier(finding, other)));
+            findings(coming, other, newest.filter(other::equals).isPresent())
+                .forEach(finding -> saw.add(new Earlier(finding, other)));
         }
         return saw;
     }
@@ -55,10 +59,13 @@ class WentWrong implements ChairRecord {
             return Stream.empty();
         }
         LocalDate day = other.startsThere().toLocalDate();
-        Stream<Finding> reactions = new SeenHere(knowledge.questionnaire(), knowledge.ruleSet()).reactions(closing, day, coming.startsThere().toLocalDate()).stream()
+        Stream<Finding> reactions = new SeenHere(knowledge.questionnaire(), knowledge.ruleSet())
+            .reactions(closing, day, coming.startsThere().toLocalDate()).stream()
             .flatMap(told -> from(coming, told, told.byQuestion().keySet()));
-        Stream<Finding> broke = SeenHere.breakage(closing).filter(told -> newest).stream().flatMap(told -> from(coming, told, told.byQuestion().keySet()));
-        Stream<Finding> heat = SeenHere.heat(closing, day).stream().flatMap(told -> from(coming, told, told.byQuestion().keySet())).filter(this::ofMetal);
+        Stream<Finding> broke = SeenHere.breakage(closing).filter(told -> newest).stream()
+            .flatMap(told -> from(coming, told, told.byQuestion().keySet()));
+        Stream<Finding> heat = SeenHere.heat(closing, day).stream()
+            .flatMap(told -> from(coming, told, told.byQuestion().keySet())).filter(this::ofMetal);
         return Stream.of(reactions, broke, heat).flatMap(one -> one);
     }
 

@@ -90,7 +90,8 @@ record ArchivePdf(String title, String author, String language, Instant made) {
     private static void outputIntent(PdfWriter writer) {
         try {
             var srgb = "sRGB IEC61966-2.1";
-            writer.setOutputIntents(srgb, "", "http://www.color.org", srgb, ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+            writer.setOutputIntents(srgb, "", "http://www.color.org", srgb,
+                ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
             var intents = (PdfArray) writer.getExtraCatalog().get(PdfName.OUTPUTINTENTS);
             ((PdfDictionary) intents.getPdfObject(0)).put(PdfName.S, new PdfName("GTS_PDFA1"));
         } catch (IOException e) {
@@ -119,12 +120,12 @@ record ArchivePdf(String title, String author, String language, Instant made) {
     private static byte[] settled(byte[] made) {
         var text = new String(made, StandardCharsets.ISO_8859_1);
         var names = new HashMap<String, String>();
-        var named = RANDOM_SUBSET_NAME.matcher(text).replaceAll(match ->
-            match.group(1) + names.computeIfAbsent(match.group(2), name -> subsetName(names.size())) + "+");
+        var named = RANDOM_SUBSET_NAME.matcher(text).replaceAll(
+            match -> match.group(1) + names.computeIfAbsent(match.group(2), name -> subsetName(names.size())) + "+");
         var blank = RANDOM_ID.matcher(named).replaceAll("");
         var id = Sha256.of(blank.getBytes(StandardCharsets.ISO_8859_1)).substring(0, 32);
-        return RANDOM_ID.matcher(named).replaceAll(match ->
-            Matcher.quoteReplacement(match.group().replace(match.group(1), id).replace(match.group(2), id)))
+        return RANDOM_ID.matcher(named).replaceAll(
+            match -> Matcher.quoteReplacement(match.group().replace(match.group(1), id).replace(match.group(2), id)))
             .getBytes(StandardCharsets.ISO_8859_1);
     }
 

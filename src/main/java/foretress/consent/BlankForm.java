@@ -48,8 +48,9 @@ public final class BlankForm {
      *
      * @param chemistries those of the booked steps; questions for others are left out
      */
-    public record Asked(String language, ConsentInput.Salon salon, String client, ConsentInput.Visit visit, Notice notice,
-            Questionnaire questionnaire, Words words, Set<String> chemistries) {}
+    public record Asked(String language, ConsentInput.Salon salon, String client, ConsentInput.Visit visit,
+        Notice notice,
+        Questionnaire questionnaire, Words words, Set<String> chemistries) {}
 
     /** The form as PDF/A-2b; the same arguments give the same bytes. */
     public static byte[] print(Asked asked, PaperSize size, Instant made) {
@@ -64,7 +65,8 @@ public final class BlankForm {
     }
 
     private PaperFlow sheet(PaperSize size, Document document, PdfWriter writer) {
-        return new PaperFlow(size, Direction.ofLanguage(Locale.forLanguageTag(words.language())), document, writer, this::frame);
+        return new PaperFlow(size, Direction.ofLanguage(Locale.forLanguageTag(words.language())), document, writer,
+            this::frame);
     }
 
     private void frame(PaperFlow page, int at) {
@@ -74,7 +76,8 @@ public final class BlankForm {
             PageFrame.shortened(asked.client())).toEnd());
         page.moveTo(page.size.height - 74);
         PageFrame.mastheadRule(page);
-        PageFrame.foot(page, say("foot"), words.say("paper.page", Map.of("page", String.valueOf(at), "pages", String.valueOf(pages))));
+        PageFrame.foot(page, say("foot"),
+            words.say("paper.page", Map.of("page", String.valueOf(at), "pages", String.valueOf(pages))));
         page.down(18);
     }
 
@@ -105,7 +108,8 @@ public final class BlankForm {
 
     private void topic(Topic topic) {
         var questions = topic.questions().stream()
-            .filter(question -> question.askedFor().isEmpty() || question.askedFor().stream().anyMatch(asked.chemistries()::contains))
+            .filter(question -> question.askedFor().isEmpty()
+                || question.askedFor().stream().anyMatch(asked.chemistries()::contains))
             .toList();
         if (!questions.isEmpty()) {
             heading(asked.words().topic(topic.id()));
@@ -144,7 +148,8 @@ public final class BlankForm {
             return;
         }
         var options = codes.stream().map(code -> asked.words().option(earlier, code)).toList();
-        var listed = options.stream().reduce((before, last) -> words.say("blank.or", Map.of("before", before, "last", last))).orElse("");
+        var listed = options.stream()
+            .reduce((before, last) -> words.say("blank.or", Map.of("before", before, "last", last))).orElse("");
         sheet.row(Cell.of(21, sheet.width - 21, FontFace.LABEL, TEXT, 15, words.say("blank.only-if",
             Map.of("options", listed, "number", String.valueOf(numbers.get(earlier))))));
     }
@@ -188,7 +193,8 @@ public final class BlankForm {
     /** As many columns as the longest option leaves room for, three at most. */
     private void boxes(Question question) {
         var options = codes(question).stream().map(code -> asked.words().option(question.id(), code)).toList();
-        var longest = options.stream().map(option -> FontFace.TEXT.width(option, TEXT)).max(Float::compare).orElse(0f) + 26;
+        var longest =
+            options.stream().map(option -> FontFace.TEXT.width(option, TEXT)).max(Float::compare).orElse(0f) + 26;
         var columns = Math.max(1, Math.min(3, (int) ((sheet.width - 21) / longest)));
         var width = (sheet.width - 21) / columns;
         for (var first = 0; first < options.size(); first += columns) {

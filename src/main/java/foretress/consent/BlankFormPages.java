@@ -35,7 +35,8 @@ public class BlankFormPages {
         var visit = found(id);
         var salon = Salon.the();
         var form = BlankForm.print(asked(visit, salon), PaperSize.valueOf(salon.paperSize.name()), clock.instant());
-        return Response.ok(form, "application/pdf").header("Content-Disposition", "inline; filename=\"questions.pdf\"").build();
+        return Response.ok(form, "application/pdf").header("Content-Disposition", "inline; filename=\"questions.pdf\"")
+            .build();
     }
 
     private static Visit found(String id) {
@@ -48,17 +49,20 @@ public class BlankFormPages {
 
     private BlankForm.Asked asked(Visit visit, Salon salon) {
         var words = knowledge.words(visit.client.language);
-        var particulars = new ConsentInput.Salon(salon.name, salon.address, salon.town, salon.phone, salon.email, "", salon.urgentNumber);
+        var particulars = new ConsentInput.Salon(salon.name, salon.address, salon.town, salon.phone, salon.email, "",
+            salon.urgentNumber);
         var terms = Notice.Terms.of(knowledge.policy(salon.jurisdiction));
         var notice = Notice.of(words.language(), particulars, terms, ConsentWords.in(words.language()));
-        var booked = new ConsentInput.Visit(visit.id, visit.startsThere(), Staff.byId(visit.stylistId).map(staff -> staff.name).orElse(""),
+        var booked = new ConsentInput.Visit(visit.id, visit.startsThere(),
+            Staff.byId(visit.stylistId).map(staff -> staff.name).orElse(""),
             visit.services.stream().map(service -> menu.name(service.serviceId, words)).toList());
         return new BlankForm.Asked(visit.client.language, particulars, visit.client.fullName(), booked, notice,
             knowledge.questionnaire(), words, chemistries(visit));
     }
 
     private Set<String> chemistries(Visit visit) {
-        return visit.services.stream().flatMap(booked -> service(booked).chemistries().stream()).collect(Collectors.toSet());
+        return visit.services.stream().flatMap(booked -> service(booked).chemistries().stream())
+            .collect(Collectors.toSet());
     }
 
     private Service service(BookedService booked) {

@@ -25,9 +25,10 @@ import java.util.stream.Collectors;
  * @param strand where earlier treatments lie on the hair; empty when there is nothing to draw
  */
 public record ConsentInput(
-        String language, Salon salon, Client client, Visit visit, Weight standing,
-        List<Test> tests, List<Found> found, List<Answered> answered, List<String> warnings, Optional<Strand> strand, Purpose purpose,
-        List<Test> refused, String salt) {
+    String language, Salon salon, Client client, Visit visit, Weight standing,
+    List<Test> tests, List<Found> found, List<Answered> answered, List<String> warnings, Optional<Strand> strand,
+    Purpose purpose,
+    List<Test> refused, String salt) {
 
     /** What is agreed to. */
     public enum Purpose {
@@ -47,29 +48,33 @@ public record ConsentInput(
 
     /** A consent before a service. */
     public ConsentInput(String language, Salon salon, Client client, Visit visit, Weight standing, List<Test> tests,
-            List<Found> found, List<Answered> answered, Optional<Strand> strand) {
-        this(language, salon, client, visit, standing, tests, found, answered, List.of(), strand, Purpose.SERVICE, List.of(), "");
+        List<Found> found, List<Answered> answered, Optional<Strand> strand) {
+        this(language, salon, client, visit, standing, tests, found, answered, List.of(), strand, Purpose.SERVICE,
+            List.of(), "");
     }
 
     /** A consent before a skin test: the product and the place on the skin stand in the test's name. */
     public static ConsentInput ofSkinTest(String language, Salon salon, Client client, Visit visit, Test test) {
-        return new ConsentInput(language, salon, client, visit, Weight.TEST_FIRST, List.of(test), List.of(), List.of(), List.of(),
+        return new ConsentInput(language, salon, client, visit, Weight.TEST_FIRST, List.of(test), List.of(), List.of(),
+            List.of(),
             Optional.empty(), Purpose.SKIN_TEST, List.of(), "");
     }
 
     /** The same with what stands on the label. */
     public ConsentInput warning(List<String> sentences) {
-        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, sentences, strand, purpose, refused, salt);
+        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, sentences, strand,
+            purpose, refused, salt);
     }
 
     /** The same with its visit's salt in it. */
     public ConsentInput salted(String visits) {
-        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, warnings, strand, purpose, refused, visits);
+        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, warnings, strand,
+            purpose, refused, visits);
     }
 
     /** A consent without a strand map. */
     public ConsentInput(String language, Salon salon, Client client, Visit visit, Weight standing, List<Test> tests,
-            List<Found> found, List<Answered> answered) {
+        List<Found> found, List<Answered> answered) {
         this(language, salon, client, visit, standing, tests, found, answered, Optional.empty());
     }
 
@@ -83,8 +88,10 @@ public record ConsentInput(
 
     /** The same with those of its tests the client does not want set apart. */
     public ConsentInput refusing(Set<String> ids) {
-        Map<Boolean, List<Test>> parted = tests.stream().collect(Collectors.partitioningBy(test -> ids.contains(test.id())));
-        return new ConsentInput(language, salon, client, visit, standing, parted.get(false), found, answered, warnings, strand, purpose,
+        Map<Boolean, List<Test>> parted =
+            tests.stream().collect(Collectors.partitioningBy(test -> ids.contains(test.id())));
+        return new ConsentInput(language, salon, client, visit, standing, parted.get(false), found, answered, warnings,
+            strand, purpose,
             parted.get(true), salt);
     }
 
@@ -99,7 +106,7 @@ public record ConsentInput(
      * @param urgentNumber the number to call for an ambulance where the salon is
      */
     public record Salon(String name, String address, String town, String phone, String email, String opening,
-            String urgentNumber) {}
+        String urgentNumber) {}
 
     public record Client(UUID id, String name, Optional<LocalDate> born) {}
 

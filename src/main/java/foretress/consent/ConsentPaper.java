@@ -35,7 +35,8 @@ public final class ConsentPaper {
     }
 
     /** The document's bytes; the same arguments give the same bytes. */
-    public static byte[] print(ConsentInput input, ConsentText text, SignatureMark mark, HowSigned how, PaperSize size) {
+    public static byte[] print(ConsentInput input, ConsentText text, SignatureMark mark, HowSigned how,
+        PaperSize size) {
         return new ConsentPaper(input, text, mark, how).print(size);
     }
 
@@ -47,10 +48,12 @@ public final class ConsentPaper {
 
     /** Set twice: only after the first time it is known how many pages there are. */
     private byte[] print(PaperSize size) {
-        ArchivePdf.rehearse(size, (document, writer) -> fill(new PaperFlow(size, words.direction(), document, writer, this::frame)));
+        ArchivePdf.rehearse(size,
+            (document, writer) -> fill(new PaperFlow(size, words.direction(), document, writer, this::frame)));
         pages = sheet.pages();
         return new ArchivePdf(words.title(), input.salon().name(), text.language(), how.evidence().signedAt())
-            .make(size, (document, writer) -> fill(new PaperFlow(size, words.direction(), document, writer, this::frame)));
+            .make(size,
+                (document, writer) -> fill(new PaperFlow(size, words.direction(), document, writer, this::frame)));
     }
 
     private void fill(PaperFlow fresh) {
@@ -131,7 +134,8 @@ public final class ConsentPaper {
         var column = sheet.width * 0.477f;
         var second = sheet.width - column;
         for (var side : List.of(0, 1)) {
-            measureOrDraw(pairs.subList(side * half, Math.min(pairs.size(), (side + 1) * half)), side == 0 ? 0 : second, column);
+            measureOrDraw(pairs.subList(side * half, Math.min(pairs.size(), (side + 1) * half)), side == 0 ? 0 : second,
+                column);
         }
     }
 
@@ -148,7 +152,8 @@ public final class ConsentPaper {
             sheet.down(4.5f);
             sheet.row(
                 Cell.of(start, 62, FontFace.LABEL, 12, TEXT_LEADING, pair.label()),
-                Cell.of(start + 63, column - 63, pair == pairs.get(0) && start == 0 ? FontFace.STRONG : FontFace.TEXT, TEXT, TEXT_LEADING, pair.value()));
+                Cell.of(start + 63, column - 63, pair == pairs.get(0) && start == 0 ? FontFace.STRONG : FontFace.TEXT,
+                    TEXT, TEXT_LEADING, pair.value()));
             sheet.down(4);
         }
         sheet.moveTo(start == 0 ? sheet.cursor() : Math.min(lowest, sheet.cursor()));
@@ -170,14 +175,15 @@ public final class ConsentPaper {
     private void finding(Line.Finding finding) {
         var cells = new Cell[] {
             Cell.of(20, 98, FontFace.STRONG, TEXT, TEXT_LEADING, finding.word()),
-            Cell.of(122, sheet.width - 122, FontFace.TEXT, TEXT, TEXT_LEADING, finding.text())};
+            Cell.of(122, sheet.width - 122, FontFace.TEXT, TEXT, TEXT_LEADING, finding.text()) };
         ruled(cells, () -> WeightShapes.draw(sheet.ink, finding.weight(), sheet.left(0, 13), sheet.cursor() + 0.6f, 14,
             sheet.direction == Direction.RIGHT_TO_LEFT));
     }
 
     private float strandHeight() {
         return input.strand()
-            .map(strand -> StrandPainter.height(sheet, strand.drawing()) + strand.words().size() * STRAND_LEADING).orElse(0f);
+            .map(strand -> StrandPainter.height(sheet, strand.drawing()) + strand.words().size() * STRAND_LEADING)
+            .orElse(0f);
     }
 
     private void strand(List<Line> words) {
@@ -214,7 +220,7 @@ public final class ConsentPaper {
             var split = sheet.width * 0.55f;
             ruled(new Cell[] {
                 Cell.of(0, split - 12, FontFace.TEXT, TEXT, TEXT_LEADING, pair.label()),
-                Cell.of(split, sheet.width - split, FontFace.STRONG, TEXT, TEXT_LEADING, pair.value())}, () -> {});
+                Cell.of(split, sheet.width - split, FontFace.STRONG, TEXT, TEXT_LEADING, pair.value()) }, () -> {});
         } else {
             paragraph(line.plain());
         }
@@ -229,9 +235,11 @@ public final class ConsentPaper {
     private void urgent(Section section) {
         var inset = 14f;
         var cells = section.lines().stream()
-            .map(line -> Cell.of(inset, sheet.width - 2 * inset, FontFace.TEXT, TEXT, TEXT_LEADING, line.plain())).toList();
+            .map(line -> Cell.of(inset, sheet.width - 2 * inset, FontFace.TEXT, TEXT, TEXT_LEADING, line.plain()))
+            .toList();
         var heading = Cell.of(inset, sheet.width - 2 * inset, FontFace.HEADING, 15.5f, 19, section.heading());
-        var height = (float) cells.stream().mapToDouble(cell -> sheet.height(cell) + 3).sum() + sheet.height(heading) + 22;
+        var height =
+            (float) cells.stream().mapToDouble(cell -> sheet.height(cell) + 3).sum() + sheet.height(heading) + 22;
         sheet.need(height + 20);
         sheet.gap(16);
         sheet.frame(height, 1.4f);
@@ -249,10 +257,12 @@ public final class ConsentPaper {
         heading(words.say("signature"), 130);
         var top = sheet.cursor();
         MarkDrawing.draw(sheet, mark, sheet.width * 0.49f);
-        Hairline.draw(sheet.ink, sheet.left(0, 0), sheet.cursor(), sheet.width * 0.49f * (sheet.direction == Direction.RIGHT_TO_LEFT ? -1 : 1));
+        Hairline.draw(sheet.ink, sheet.left(0, 0), sheet.cursor(),
+            sheet.width * 0.49f * (sheet.direction == Direction.RIGHT_TO_LEFT ? -1 : 1));
         sheet.down(6);
         var caption = Cell.of(0, sheet.width * 0.49f, FontFace.TEXT, TEXT, TEXT_LEADING, words.caption(mark));
-        if (input.purpose() == ConsentInput.Purpose.SERVICE && text.sections().stream().anyMatch(section -> section.part() == Part.TESTS)) {
+        if (input.purpose() == ConsentInput.Purpose.SERVICE
+            && text.sections().stream().anyMatch(section -> section.part() == Part.TESTS)) {
             var owed = Cell.of(beside, sheet.width - beside, FontFace.TEXT, TEXT, TEXT_LEADING, words.say("owed"));
             var bottom = sheet.cursor() - sheet.height(caption);
             sheet.at(Math.min(top, bottom + sheet.height(owed)), owed);
@@ -262,7 +272,8 @@ public final class ConsentPaper {
 
     private void howSigned() {
         var story = words.story(mark);
-        heading(words.say("how.heading"), sheet.height(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, story)) + 66);
+        heading(words.say("how.heading"),
+            sheet.height(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, story)) + 66);
         paragraph(story);
         sheet.down(2);
         for (var print : words.prints()) {

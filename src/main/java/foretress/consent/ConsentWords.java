@@ -54,12 +54,14 @@ public final class ConsentWords implements ConsentSentences {
     public String say(String key, Map<String, String> places) {
         var sentence = sentences.get(key);
         if (sentence == null) {
-            throw new IllegalArgumentException("no sentence '%s' in the %s words of the consent".formatted(key, language));
+            throw new IllegalArgumentException(
+                "no sentence '%s' in the %s words of the consent".formatted(key, language));
         }
         return PLACE.matcher(sentence).replaceAll(match -> {
             var value = places.get(match.group(1));
             if (value == null) {
-                throw new IllegalArgumentException("the sentence '%s' has nothing for {%s}".formatted(key, match.group(1)));
+                throw new IllegalArgumentException(
+                    "the sentence '%s' has nothing for {%s}".formatted(key, match.group(1)));
             }
             return Matcher.quoteReplacement(value);
         });

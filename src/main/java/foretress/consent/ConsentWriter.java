@@ -44,7 +44,8 @@ final class ConsentWriter {
             section(ANSWERED, answered()),
             section(TAKE_BACK, paragraphs("take-back", "how", "then")),
             section(URGENT, paragraphs("urgent", "ambulance", "doctor", "salon")));
-        return new ConsentText(words.language(), words.say("version"), input.salt(), say(input.prevented() ? "title-prevented" : "title"),
+        return new ConsentText(words.language(), words.say("version"), input.salt(),
+            say(input.prevented() ? "title-prevented" : "title"),
             parts.filter(section -> !section.lines().isEmpty()).toList());
     }
 
@@ -52,11 +53,13 @@ final class ConsentWriter {
     ConsentText writeSkinTest() {
         var parts = Stream.of(
             new Section(PARTICULARS, "", particulars()),
-            section(STATEMENTS, numbered("skin-test.statements", List.of("test", "never-reacted", "wash-off", "take-back"))),
+            section(STATEMENTS,
+                numbered("skin-test.statements", List.of("test", "never-reacted", "wash-off", "take-back"))),
             section(TESTS, tests()),
             section(CAUTIONS, paragraphs("skin-test.cautions", "alone", "look", "medicines", "doctor")),
             section(URGENT, paragraphs("urgent", "ambulance", "doctor", "salon")));
-        return new ConsentText(words.language(), words.say("skin-test.version"), input.salt(), say("skin-test.title"), parts.toList());
+        return new ConsentText(words.language(), words.say("skin-test.version"), input.salt(), say("skin-test.title"),
+            parts.toList());
     }
 
     private List<Line> numbered(String part, List<String> ids) {
@@ -129,7 +132,8 @@ final class ConsentWriter {
     }
 
     private List<Line> strand() {
-        return input.strand().stream().flatMap(strand -> strand.words().stream()).<Line>map(Line.Paragraph::new).toList();
+        return input.strand().stream().flatMap(strand -> strand.words().stream()).<Line>map(Line.Paragraph::new)
+            .toList();
     }
 
     private List<Line> tests() {
@@ -161,7 +165,8 @@ final class ConsentWriter {
     private List<Line> unknown() {
         var byAnswer = new LinkedHashMap<String, Map<String, List<String>>>();
         input.answered().stream().filter(ConsentInput.Answered::unknown).forEach(answer -> byAnswer
-            .computeIfAbsent(answer.answer(), same -> new LinkedHashMap<>()).computeIfAbsent(answer.topic(), asked -> new ArrayList<>()).add(answer.question()));
+            .computeIfAbsent(answer.answer(), same -> new LinkedHashMap<>())
+            .computeIfAbsent(answer.topic(), asked -> new ArrayList<>()).add(answer.question()));
         var lines = new ArrayList<Line>();
         byAnswer.forEach((answer, topics) -> {
             lines.add(new Line.Topic(answer));

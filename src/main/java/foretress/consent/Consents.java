@@ -41,7 +41,7 @@ public class Consents {
      * @throws Evidence.Missing when not every statement of the text was agreed to
      */
     public SignedConsent sign(ConsentInput input, SignatureMark mark, Evidence evidence, PaperSize size,
-            BiConsumer<Visit, SignedConsent> along) {
+        BiConsumer<Visit, SignedConsent> along) {
         return QuarkusTransaction.requiringNew().call(() -> {
             var visit = locked(input.visit().id());
             return SignedConsent.submitted(evidence.submissionId())
@@ -61,9 +61,12 @@ public class Consents {
 
     /** When consent to the service was signed first, by visit; a visit without one is not in it. */
     public Map<UUID, Instant> firstSigned(Collection<UUID> visits) {
-        if (visits.isEmpty()) return Map.of();
-        return SignedConsent.getEntityManager().createQuery("select c.visitId, min(c.signedAt) from SignedConsent c where c.visitId in ?1 and c.purpose = ?2 group by c.visitId",
-                Object[].class).setParameter(1, visits).setParameter(2, ConsentInput.Purpose.SERVICE.code()).getResultList().stream()
+        if (visits.isEmpty())
+            return Map.of();
+        return SignedConsent.getEntityManager().createQuery(
+            "select c.visitId, min(c.signedAt) from SignedConsent c where c.visitId in ?1 and c.purpose = ?2 group by c.visitId",
+            Object[].class).setParameter(1, visits).setParameter(2, ConsentInput.Purpose.SERVICE.code()).getResultList()
+            .stream()
             .collect(Collectors.toMap(row -> (UUID) row[0], row -> (Instant) row[1]));
     }
 
@@ -118,7 +121,8 @@ public class Consents {
         }
         var asked = text.statements().stream().map(ConsentText.Line.Statement::id).toList();
         if (!List.copyOf(evidence.agreed()).equals(asked)) {
-            throw new Evidence.Missing("every statement has its own tick; asked %s, ticked %s".formatted(asked, evidence.agreed()));
+            throw new Evidence.Missing(
+                "every statement has its own tick; asked %s, ticked %s".formatted(asked, evidence.agreed()));
         }
         return text;
     }
@@ -130,7 +134,8 @@ public class Consents {
         return earlier;
     }
 
-    private SignedConsent keep(ConsentInput input, ConsentText text, SignatureMark mark, Evidence evidence, PaperSize size) {
+    private SignedConsent keep(ConsentInput input, ConsentText text, SignatureMark mark, Evidence evidence,
+        PaperSize size) {
         var before = all(input.visit().id(), input.purpose()).stream().findFirst();
         var how = new HowSigned(UUID.randomUUID(), before.map(one -> one.versionNo()).orElse(0) + 1,
             before.map(one -> new HowSigned.Superseded(one.id(), one.versionNo(), one.signedAt())), evidence);
@@ -138,9 +143,12 @@ public class Consents {
         var fresh = new SignedConsent(input, text, mark, how);
         fresh.papers(paper(fresh, "body", text.canonical().getBytes(StandardCharsets.UTF_8)),
             paper(fresh, "evidence", new KeptEvidence(how, mark, Sha256.of(pdf)).bytes()), seal(fresh, "pdf", pdf));
-        fresh.named(vault.code(fresh.clientId(), TEXT, text.sha256()), vault.code(fresh.clientId(), PDF, Sha256.of(pdf)));
+        fresh.named(vault.code(fresh.clientId(), TEXT, text.sha256()),
+            vault.code(fresh.clientId(), PDF, Sha256.of(pdf)));
         fresh.persist();
-        ledger.note("client", input.purpose() == ConsentInput.Purpose.SERVICE ? "consent signed" : "consent to a skin test signed", fresh.id().toString());
+        ledger.note("client",
+            input.purpose() == ConsentInput.Purpose.SERVICE ? "consent signed" : "consent to a skin test signed",
+            fresh.id().toString());
         return fresh;
     }
 

@@ -19,7 +19,8 @@ enum Direction {
 
     /** The direction of the first letter that has one; left to right when none has. */
     static Direction of(String text) {
-        return text.codePoints().filter(Direction::strong).mapToObj(Direction::ofLetter).findFirst().orElse(LEFT_TO_RIGHT);
+        return text.codePoints().filter(Direction::strong).mapToObj(Direction::ofLetter).findFirst()
+            .orElse(LEFT_TO_RIGHT);
     }
 
     /** The value as it may stand inside a sentence of this direction (Unicode Bidirectional Algorithm, isolates). */
@@ -33,7 +34,7 @@ enum Direction {
     static String embedded(String text) {
         var out = new StringBuilder();
         var at = 0;
-        for (int start; (start = text.indexOf(FIRST_STRONG_ISOLATE, at)) >= 0; ) {
+        for (int start; (start = text.indexOf(FIRST_STRONG_ISOLATE, at)) >= 0;) {
             var end = text.indexOf(POP_ISOLATE, start);
             var inner = text.substring(start + 1, end < 0 ? text.length() : end);
             out.append(text, at, start).append(of(inner) == RIGHT_TO_LEFT ? RIGHT_EMBEDDING : LEFT_EMBEDDING)
@@ -52,6 +53,7 @@ enum Direction {
     }
 
     private static Direction ofLetter(int letter) {
-        return Character.getDirectionality(letter) == Character.DIRECTIONALITY_LEFT_TO_RIGHT ? LEFT_TO_RIGHT : RIGHT_TO_LEFT;
+        return Character.getDirectionality(letter) == Character.DIRECTIONALITY_LEFT_TO_RIGHT ? LEFT_TO_RIGHT
+            : RIGHT_TO_LEFT;
     }
 }

@@ -24,17 +24,21 @@ import java.util.UUID;
  * @param clock what is known of the server clock, e.g. "system clock, not checked against another"
  */
 public record Evidence(
-        UUID submissionId, Invited invited, BirthDateCheck birthDate, HealthConsent healthConsent,
-        String language, String textSha256, @JsonAlias("answersSha256") String answersCode, String ruleSet,
-        List<PageShown> pages, Instant readBackAt, Instant textShownAt, List<String> agreed,
-        Instant signedAt, ZoneId zone, String zoneRules, String clock,
-        Optional<Device> device, Optional<Guardian> guardian, Optional<Typed> typed) {
+    UUID submissionId, Invited invited, BirthDateCheck birthDate, HealthConsent healthConsent,
+    String language, String textSha256, @JsonAlias("answersSha256") String answersCode, String ruleSet,
+    List<PageShown> pages, Instant readBackAt, Instant textShownAt, List<String> agreed,
+    Instant signedAt, ZoneId zone, String zoneRules, String clock,
+    Optional<Device> device, Optional<Guardian> guardian, Optional<Typed> typed) {
 
     /** Evidence of answers that nobody typed for the client. */
-    public Evidence(UUID submissionId, Invited invited, BirthDateCheck birthDate, HealthConsent healthConsent, String language, String textSha256,
-                    String answersSha256, String ruleSet, List<PageShown> pages, Instant readBackAt, Instant textShownAt, List<String> agreed,
-                    Instant signedAt, ZoneId zone, String zoneRules, String clock, Optional<Device> device, Optional<Guardian> guardian) {
-        this(submissionId, invited, birthDate, healthConsent, language, textSha256, answersSha256, ruleSet, pages, readBackAt, textShownAt, agreed,
+    public Evidence(UUID submissionId, Invited invited, BirthDateCheck birthDate, HealthConsent healthConsent,
+        String language, String textSha256,
+        String answersSha256, String ruleSet, List<PageShown> pages, Instant readBackAt, Instant textShownAt,
+        List<String> agreed,
+        Instant signedAt, ZoneId zone, String zoneRules, String clock, Optional<Device> device,
+        Optional<Guardian> guardian) {
+        this(submissionId, invited, birthDate, healthConsent, language, textSha256, answersSha256, ruleSet, pages,
+            readBackAt, textShownAt, agreed,
             signedAt, zone, zoneRules, clock, device, guardian, Optional.empty());
     }
 
@@ -80,10 +84,14 @@ public record Evidence(
     }
 
     /** {@code SHOWN}: the link stood on the salon's screen, whether it was scanned, printed or copied from there. {@code TABLET}: staff handed over the salon's own. */
-    public enum Way { MAIL, SHOWN, TABLET }
+    public enum Way {
+        MAIL, SHOWN, TABLET
+    }
 
     /** {@code CONFIRMED}: as on file. {@code GIVEN}: the client gave it and the desk confirms it. {@code ASKED}: staff asked the client face to face. */
-    public enum BirthDateResult { CONFIRMED, GIVEN, ASKED }
+    public enum BirthDateResult {
+        CONFIRMED, GIVEN, ASKED
+    }
 
     /**
      * The check that the link reached the right person.

@@ -69,7 +69,8 @@ enum FontFace {
 
     /** Width of one line of the text at the size, in points. */
     float width(String text, float size) {
-        return letters(text).stream().map(letter -> fontOf(letter, null).getWidthPoint(letter, size)).reduce(0f, Float::sum);
+        return letters(text).stream().map(letter -> fontOf(letter, null).getWidthPoint(letter, size)).reduce(0f,
+            Float::sum);
     }
 
     private List<String> letters(String text) {
@@ -103,8 +104,9 @@ enum FontFace {
 
     private static BaseFont read(String name) {
         try (var in = FontFace.class.getResourceAsStream("/fonts/" + name + ".ttf")) {
-            var font = BaseFont.createFont(name + ".ttf", BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, in.readAllBytes(), null);
-            font.setIncludeCidSet(false);   // the list OpenPDF writes is incomplete, which PDF/A-2 refuses (ISO 19005-2, 6.2.11.4.2)
+            var font = BaseFont.createFont(name + ".ttf", BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false,
+                in.readAllBytes(), null);
+            font.setIncludeCidSet(false); // the list OpenPDF writes is incomplete, which PDF/A-2 refuses (ISO 19005-2, 6.2.11.4.2)
             return font;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -23,7 +23,7 @@ public record KeptEvidence(HowSigned how, SignatureMark mark, String pdfSha256) 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
     @JsonSubTypes({
         @JsonSubTypes.Type(value = SignatureMark.Drawn.class, name = "drawn"),
-        @JsonSubTypes.Type(value = SignatureMark.Typed.class, name = "typed")})
+        @JsonSubTypes.Type(value = SignatureMark.Typed.class, name = "typed") })
     private interface KindOfMark {}
 
     byte[] bytes() {

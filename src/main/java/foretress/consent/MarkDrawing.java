@@ -41,7 +41,8 @@ final class MarkDrawing {
         var x = sheet.left(0, shown);
         var y = sheet.cursor();
         drawn.strokes().forEach(stroke -> stroke(ink,
-            stroke.points().stream().map(point -> new float[] {x + (float) point.x() * shown, y - (float) point.y() * height}).toList()));
+            stroke.points().stream()
+                .map(point -> new float[] { x + (float) point.x() * shown, y - (float) point.y() * height }).toList()));
         ink.restoreState();
         sheet.down(height + 2);
     }
@@ -61,8 +62,9 @@ final class MarkDrawing {
         for (var i = 1; i < points.size() - 1; i++) {
             var bend = points.get(i);
             var next = points.get(i + 1);
-            var to = new float[] {(bend[0] + next[0]) / 2, (bend[1] + next[1]) / 2};
-            ink.curveTo(third(from[0], bend[0]), third(from[1], bend[1]), third(to[0], bend[0]), third(to[1], bend[1]), to[0], to[1]);
+            var to = new float[] { (bend[0] + next[0]) / 2, (bend[1] + next[1]) / 2 };
+            ink.curveTo(third(from[0], bend[0]), third(from[1], bend[1]), third(to[0], bend[0]), third(to[1], bend[1]),
+                to[0], to[1]);
             from = to;
         }
         var last = points.get(points.size() - 1);

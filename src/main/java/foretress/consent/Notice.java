@@ -13,11 +13,13 @@ import java.util.Map;
  * @param agree the sentence beside the one unticked box
  * @param refuse what happens when the client would rather not
  */
-public record Notice(String language, String version, String heading, List<Element> elements, String agree, String refuse) {
+public record Notice(String language, String version, String heading, List<Element> elements, String agree,
+    String refuse) {
 
     /** The elements in reading order. A missing one fails the test that lists them. */
     static final List<String> ELEMENTS = List.of(
-        "controller", "purposes", "legal-basis", "also-kept", "recipients", "how-long", "rights", "withdrawal", "complaint",
+        "controller", "purposes", "legal-basis", "also-kept", "recipients", "how-long", "rights", "withdrawal",
+        "complaint",
         "must-i-answer", "who-decides");
 
     public Notice {

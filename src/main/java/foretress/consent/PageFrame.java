@@ -23,7 +23,7 @@ final class PageFrame {
         ink.setGrayStroke(0.6f);
         ink.setLineWidth(0.75f);
         ink.setLineDash(2, 1.6f, 0);
-        for (var side : new int[] {-1, 1}) {
+        for (var side : new int[] { -1, 1 }) {
             ink.circle(x, page.size.height / 2 + side * 40 * MILLIMETRE, 3 * MILLIMETRE - 1.7f);
             ink.stroke();
         }

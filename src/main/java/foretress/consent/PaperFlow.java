@@ -16,10 +16,10 @@ import java.util.function.BiConsumer;
  * Places are points from the reading-start edge of the type area, so that a right-to-left paper is the same paper mirrored.
  */
 final class PaperFlow {
-    static final float START_MARGIN = 76.5f;    // 27 mm, room for the punch
-    static final float END_MARGIN = 56.7f;      // 20 mm
+    static final float START_MARGIN = 76.5f; // 27 mm, room for the punch
+    static final float END_MARGIN = 56.7f; // 20 mm
     static final float BOTTOM = 74;
-    private static final float ASCENT = 0.76f;  // of the leading: where the first base line stands
+    private static final float ASCENT = 0.76f; // of the leading: where the first base line stands
 
     final PaperSize size;
     final Direction direction;
@@ -34,7 +34,8 @@ final class PaperFlow {
     /**
      * @param frame draws what every page carries and leaves the cursor where the text begins
      */
-    PaperFlow(PaperSize size, Direction direction, Document document, PdfWriter writer, BiConsumer<PaperFlow, Integer> frame) {
+    PaperFlow(PaperSize size, Direction direction, Document document, PdfWriter writer,
+        BiConsumer<PaperFlow, Integer> frame) {
         this.size = size;
         this.direction = direction;
         this.width = size.width - START_MARGIN - END_MARGIN;
@@ -156,7 +157,7 @@ final class PaperFlow {
 
     private void carry(List<Cell> cells) {
         var columns = new ArrayList<>(cells.stream().map(this::column).toList());
-        for (var more = true; more; ) {
+        for (var more = true; more;) {
             more = false;
             var lowest = cursor;
             for (var i = 0; i < columns.size(); i++) {

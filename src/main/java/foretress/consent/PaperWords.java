@@ -54,7 +54,8 @@ final class PaperWords {
 
     Optional<String> supersedes() {
         return how.supersedes().map(earlier -> words.say("paper.supersedes",
-            Map.of("version", String.valueOf(earlier.version()), "at", dates.day(here(earlier.signedAt()).toLocalDate()))));
+            Map.of("version", String.valueOf(earlier.version()), "at",
+                dates.day(here(earlier.signedAt()).toLocalDate()))));
     }
 
     String foot() {
@@ -80,7 +81,9 @@ final class PaperWords {
 
     String story(SignatureMark mark) {
         var checked = how.evidence().birthDate().result().name().toLowerCase(Locale.ROOT);
-        List<String> keys = input.purpose() == ConsentInput.Purpose.SERVICE ? List.of(evidence().invited().way() == Evidence.Way.TABLET ? "handed" : "link", checked, "notice", "read", mark.kind().code(), "limits")
+        List<String> keys = input.purpose() == ConsentInput.Purpose.SERVICE
+            ? List.of(evidence().invited().way() == Evidence.Way.TABLET ? "handed" : "link", checked, "notice", "read",
+                mark.kind().code(), "limits")
             : List.of("chair", "notice", "read-chair", mark.kind().code(), "limits");
         if (input.purpose() == ConsentInput.Purpose.SERVICE && evidence().typed().isPresent()) {
             keys = new ArrayList<>(keys);

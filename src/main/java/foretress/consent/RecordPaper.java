@@ -37,7 +37,8 @@ public final class RecordPaper {
     }
 
     private PaperFlow sheet(PaperSize size, Document document, PdfWriter writer) {
-        return new PaperFlow(size, Direction.ofLanguage(Locale.forLanguageTag(text.language())), document, writer, this::frame);
+        return new PaperFlow(size, Direction.ofLanguage(Locale.forLanguageTag(text.language())), document, writer,
+            this::frame);
     }
 
     private void frame(PaperFlow page, int number) {
@@ -53,7 +54,8 @@ public final class RecordPaper {
         }
         page.moveTo(page.size.height - (number == 1 ? 88 : 74));
         PageFrame.mastheadRule(page);
-        PageFrame.foot(page, text.foot(), text.pages().replace("{page}", String.valueOf(number)).replace("{pages}", String.valueOf(pages)));
+        PageFrame.foot(page, text.foot(),
+            text.pages().replace("{page}", String.valueOf(number)).replace("{pages}", String.valueOf(pages)));
         page.down(number == 1 ? 20 : 18);
     }
 
@@ -85,17 +87,19 @@ public final class RecordPaper {
     private Cell[] both(List<Line.Pair> row, float column) {
         var first = cells(row.get(0), 0, column);
         var second = cells(row.get(1), sheet.width - column, column);
-        return new Cell[] {first[0], first[1], second[0], second[1]};
+        return new Cell[] { first[0], first[1], second[0], second[1] };
     }
 
     private static Cell[] cells(Line.Pair pair, float start, float column) {
         return new Cell[] {
             Cell.of(start, 74, FontFace.LABEL, 11.5f, LEADING, pair.label()),
-            Cell.of(start + 76, column - 76, FontFace.STRONG, TEXT, LEADING, pair.value())};
+            Cell.of(start + 76, column - 76, FontFace.STRONG, TEXT, LEADING, pair.value()) };
     }
 
     private void section(RecordText.Section section) {
-        var strand = section.strand().map(drawn -> StrandPainter.height(sheet, drawn.drawing()) + drawn.words().size() * STRAND_LEADING).orElse(44f);
+        var strand = section.strand()
+            .map(drawn -> StrandPainter.height(sheet, drawn.drawing()) + drawn.words().size() * STRAND_LEADING)
+            .orElse(44f);
         sheet.need(strand + 46);
         sheet.gap(15);
         sheet.row(Cell.of(0, sheet.width, FontFace.HEADING, 15.5f, 19, section.heading()));
@@ -138,16 +142,18 @@ public final class RecordPaper {
     private void finding(Line.Finding finding) {
         var cells = new Cell[] {
             Cell.of(20, 118, FontFace.STRONG, TEXT, LEADING, finding.word()),
-            Cell.of(142, sheet.width - 142, FontFace.TEXT, TEXT, LEADING, finding.text())};
+            Cell.of(142, sheet.width - 142, FontFace.TEXT, TEXT, LEADING, finding.text()) };
         start(cells);
-        WeightShapes.draw(sheet.ink, finding.weight(), sheet.left(0, 13), sheet.cursor() + 0.4f, 13, sheet.direction == Direction.RIGHT_TO_LEFT);
+        WeightShapes.draw(sheet.ink, finding.weight(), sheet.left(0, 13), sheet.cursor() + 0.4f, 13,
+            sheet.direction == Direction.RIGHT_TO_LEFT);
         sheet.row(cells);
         sheet.down(4);
     }
 
     private void pair(Line.Pair pair) {
         var split = sheet.width * LABELS;
-        ruled(Cell.of(0, split - 10, FontFace.TEXT, TEXT, LEADING, pair.label()), Cell.of(split, sheet.width - split, FontFace.STRONG, TEXT, LEADING, pair.value()));
+        ruled(Cell.of(0, split - 10, FontFace.TEXT, TEXT, LEADING, pair.label()),
+            Cell.of(split, sheet.width - split, FontFace.STRONG, TEXT, LEADING, pair.value()));
     }
 
     private void ruled(Cell... cells) {

@@ -11,8 +11,9 @@ import java.util.Optional;
  * @param particulars who it is about, in two columns under the title
  * @param pages how page x of y is said, with {@code {page}} and {@code {pages}} in it
  */
-public record RecordText(String language, String title, String salon, String address, List<String> corner, String client, String foot,
-                         String pages, List<ConsentText.Line.Pair> particulars, List<Section> sections) {
+public record RecordText(String language, String title, String salon, String address, List<String> corner,
+    String client, String foot,
+    String pages, List<ConsentText.Line.Pair> particulars, List<Section> sections) {
     public RecordText {
         corner = List.copyOf(corner);
         particulars = List.copyOf(particulars);

@@ -19,46 +19,30 @@ import org.hibernate.annotations.Immutable;
 @Immutable
 @Table(name = "signed_consent")
 public class SignedConsent extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Column(name = "client_id")
-    private UUID clientId;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "client_id") private UUID clientId;
     /** What it is for, as {@link ConsentInput.Purpose} codes it. */
-    @Column(length = 16)
-    private String purpose;
+    @Column(length = 16) private String purpose;
     /** 1 for the visit's first signing of this purpose. */
-    @Column(name = "version_no")
-    private int versionNo;
+    @Column(name = "version_no") private int versionNo;
     private UUID supersedes;
     private UUID submission;
     private String language;
-    @Column(name = "text_version")
-    private String textVersion;
+    @Column(name = "text_version") private String textVersion;
     /** Text, answers and document each named under the client's key: an open hash of any of them could be tried out. */
-    @Column(name = "text_code")
-    String textCode;
-    @Column(name = "answers_code")
-    private String answersCode;
-    @Column(name = "pdf_code")
-    String pdfCode;
-    @Column(name = "rule_set")
-    private String ruleSet;
+    @Column(name = "text_code") String textCode;
+    @Column(name = "answers_code") private String answersCode;
+    @Column(name = "pdf_code") String pdfCode;
+    @Column(name = "rule_set") private String ruleSet;
     @Column(name = "mark_kind")
-    @Convert(converter = MarkCode.class)
-    SignatureMark.Kind markKind;
-    @Column(name = "signed_at")
-    private Instant signedAt;
+    @Convert(converter = MarkCode.class) SignatureMark.Kind markKind;
+    @Column(name = "signed_at") private Instant signedAt;
     /** What a copy is saved as; no word about health in it. */
-    @Column(name = "file_name")
-    private String fileName;
-    @Column(columnDefinition = "text")
-    String body;
-    @Column(columnDefinition = "text")
-    String evidence;
-    @Column(columnDefinition = "text")
-    String pdf;
+    @Column(name = "file_name") private String fileName;
+    @Column(columnDefinition = "text") String body;
+    @Column(columnDefinition = "text") String evidence;
+    @Column(columnDefinition = "text") String pdf;
 
     protected SignedConsent() {}
 
@@ -163,12 +147,15 @@ public class SignedConsent extends PanacheEntityBase {
     /** The kind as its code. */
     @Converter
     public static class MarkCode implements AttributeConverter<SignatureMark.Kind, String> {
-        @Override public String convertToDatabaseColumn(SignatureMark.Kind kind) {
+        @Override
+        public String convertToDatabaseColumn(SignatureMark.Kind kind) {
             return kind == null ? null : kind.code();
         }
 
-        @Override public SignatureMark.Kind convertToEntityAttribute(String code) {
-            return code == null ? null : SignatureMark.Kind.of(code).orElseThrow(() -> new IllegalStateException("no such mark: " + code));
+        @Override
+        public SignatureMark.Kind convertToEntityAttribute(String code) {
+            return code == null ? null
+                : SignatureMark.Kind.of(code).orElseThrow(() -> new IllegalStateException("no such mark: " + code));
         }
     }
 }

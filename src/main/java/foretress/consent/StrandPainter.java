@@ -5,13 +5,13 @@ import com.lowagie.text.pdf.ColumnText;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfWriter;
 import foretress.hair.Residue;
+import foretress.hair.StrandDrawing;
 import foretress.hair.StrandDrawing.Anchor;
 import foretress.hair.StrandDrawing.Band;
 import foretress.hair.StrandDrawing.Ink;
 import foretress.hair.StrandDrawing.Line;
 import foretress.hair.StrandDrawing.Point;
 import foretress.hair.StrandDrawing.Text;
-import foretress.hair.StrandDrawing;
 import foretress.hair.Tile;
 import java.util.List;
 

@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
 
 /** Reads the screen's symbols, so that paper and screen show one drawing. Knows the path commands M L H V C A Z, both cases. */
 final class SvgSymbols {
-    private static final Pattern SYMBOL = Pattern.compile("<symbol id=\"([^\"]+)\"[^>]*>\\s*<path([^>]*)/>\\s*</symbol>");
+    private static final Pattern SYMBOL =
+        Pattern.compile("<symbol id=\"([^\"]+)\"[^>]*>\\s*<path([^>]*)/>\\s*</symbol>");
     private static final Pattern DATA = Pattern.compile("\\bd=\"([^\"]*)\"");
     private static final Pattern TOKEN = Pattern.compile("[A-Za-z]|-?(?:\\d+\\.?\\d*|\\.\\d+)");
 
@@ -70,9 +71,11 @@ final class SvgSymbols {
             case 'V' -> path.lineTo(x, y = fromY + number());
             case 'C' -> path.curveTo(fromX + number(), fromY + number(), fromX + number(), fromY + number(),
                 x = fromX + number(), y = fromY + number());
-            case 'A' -> arc(number(), number(), number(), number() != 0, number() != 0, fromX + number(), fromY + number());
+            case 'A' ->
+                arc(number(), number(), number(), number() != 0, number() != 0, fromX + number(), fromY + number());
             case 'Z' -> close();
-            default -> throw new IllegalStateException("a symbol uses the path command " + command + ", which the paper cannot draw");
+            default -> throw new IllegalStateException(
+                "a symbol uses the path command " + command + ", which the paper cannot draw");
         }
     }
 

@@ -21,7 +21,7 @@ final class WeightShapes {
     static void draw(PdfContentByte ink, Weight weight, float x, float y, float side, boolean mirrored) {
         var flip = mirrored && weight == Weight.NOTE;
         ink.saveState();
-        ink.concatCTM((flip ? -side : side) / BOX, 0, 0, -side / BOX, flip ? x + side : x, y);   // y runs down on the screen
+        ink.concatCTM((flip ? -side : side) / BOX, 0, 0, -side / BOX, flip ? x + side : x, y); // y runs down on the screen
         ink.setGrayFill(0);
         var path = SYMBOLS.get(weight.code().replace(' ', '-'));
         trace(ink, path);
@@ -39,7 +39,8 @@ final class WeightShapes {
             switch (at.currentSegment(p)) {
                 case PathIterator.SEG_MOVETO -> ink.moveTo(p[0], p[1]);
                 case PathIterator.SEG_LINETO -> ink.lineTo(p[0], p[1]);
-                case PathIterator.SEG_QUADTO -> throw new IllegalStateException("no symbol is made of quadratic curves");
+                case PathIterator.SEG_QUADTO ->
+                    throw new IllegalStateException("no symbol is made of quadratic curves");
                 case PathIterator.SEG_CUBICTO -> ink.curveTo(p[0], p[1], p[2], p[3], p[4], p[5]);
                 default -> ink.closePath();
             }

@@ -33,7 +33,8 @@ class AnswerChapters {
     }
 
     List<Chapter> of(Visit visit, Answers said) {
-        return intake.topics(visit, said).stream().map(t -> chapter(visit, t, said)).filter(c -> !c.lines().isEmpty()).toList();
+        return intake.topics(visit, said).stream().map(t -> chapter(visit, t, said)).filter(c -> !c.lines().isEmpty())
+            .toList();
     }
 
     /** How many topics, and how many answers are not known. */
@@ -53,7 +54,8 @@ class AnswerChapters {
     }
 
     private Line line(Visit visit, Question question, Answers said) {
-        return new Line(words().question(question.id()).short_(), measured.say(visit, question, said.to(question.id()), words()));
+        return new Line(words().question(question.id()).short_(),
+            measured.say(visit, question, said.to(question.id()), words()));
     }
 
     private Words words() {

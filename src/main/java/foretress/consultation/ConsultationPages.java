@@ -33,7 +33,8 @@ public class ConsultationPages {
     private final Ledger ledger;
     private final Who who;
 
-    ConsultationPages(Visits visits, VisitViews readings, BenchOverviews bench, Consents consents, Ledger ledger, Who who) {
+    ConsultationPages(Visits visits, VisitViews readings, BenchOverviews bench, Consents consents, Ledger ledger,
+        Who who) {
         this.visits = visits;
         this.readings = readings;
         this.bench = bench;
@@ -55,7 +56,8 @@ public class ConsultationPages {
     @GET
     @Path("/consent/{version}")
     public Response consent(@RestPath UUID id, @RestPath int version) {
-        SignedConsent signed = consents.all(id).stream().filter(c -> c.versionNo() == version).findFirst().orElseThrow(NotFoundException::new);
+        SignedConsent signed = consents.all(id).stream().filter(c -> c.versionNo() == version).findFirst()
+            .orElseThrow(NotFoundException::new);
         ledger.note(who.staff().id.toString(), "consent read", signed.id().toString());
         return Response.ok(consents.pdf(signed)).type("application/pdf")
             .header("Content-Disposition", "inline; filename=\"" + signed.fileName() + "\"").build();

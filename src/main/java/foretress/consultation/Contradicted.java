@@ -41,7 +41,8 @@ class Contradicted {
     List<Question> toClear(Visit visit, Answers said) {
         Map<String, Instant> asked = intake.askedAt(visit);
         return holding(said).stream().flatMap(c -> c.questions().stream()).distinct()
-            .filter(q -> !onTheDay(visit, Optional.ofNullable(asked.get(q)))).flatMap(q -> knowledge.questionnaire().question(q).stream()).toList();
+            .filter(q -> !onTheDay(visit, Optional.ofNullable(asked.get(q))))
+            .flatMap(q -> knowledge.questionnaire().question(q).stream()).toList();
     }
 
     private List<Contradiction> holding(Answers said) {

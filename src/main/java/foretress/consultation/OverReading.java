@@ -20,7 +20,8 @@ class OverReading {
     }
 
     Optional<Over> of(Visit visit) {
-        return visit.state.isAhead() ? Optional.empty() : Optional.of(new Over(word(visit.state), text(visit.state), links(visit), visit.state != State.WITHDRAWN));
+        return visit.state.isAhead() ? Optional.empty()
+            : Optional.of(new Over(word(visit.state), text(visit.state), links(visit), visit.state != State.WITHDRAWN));
     }
 
     private String word(State state) {
@@ -40,7 +41,8 @@ class OverReading {
     }
 
     private List<Link> links(Visit visit) {
-        List<Link> links = new ArrayList<>(List.of(new Link("/clients/" + visit.client.id + "/card", say.over_to_card())));
+        List<Link> links =
+            new ArrayList<>(List.of(new Link("/clients/" + visit.client.id + "/card", say.over_to_card())));
         if (visit.state == State.CLOSED) {
             links.add(new Link("/visits/" + visit.id + "/closing", say.over_to_closing()));
         }

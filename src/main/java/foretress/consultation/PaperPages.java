@@ -1,8 +1,8 @@
 package foretress.consultation;
 
 import foretress.decision.DecisionText;
-import foretress.intake.Intake.Kept;
 import foretress.intake.Intake;
+import foretress.intake.Intake.Kept;
 import foretress.intake.PaperForm;
 import foretress.intake.PaperForms;
 import foretress.intake.QuestionView;
@@ -12,8 +12,8 @@ import foretress.picture.Paper;
 import foretress.picture.RedrawnPhoto;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReading;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Topic;
 import foretress.salon.Staff;
 import foretress.salon.Who;
@@ -53,11 +53,13 @@ public class PaperPages {
     private static final Set<Kind> LISTS = Set.of(Kind.TREATMENTS, Kind.MEDICINES);
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record PaperBegin(DecisionText.Head head, String day, boolean agreed, boolean signed, Mistakes mistakes) implements TemplateInstance {}
+    record PaperBegin(DecisionText.Head head, String day, boolean agreed, boolean signed, Mistakes mistakes)
+        implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record PaperTopic(DecisionText.Head head, String typed, String topic, String title, List<QuestionView> questions, List<Mistake> mistakes, String submission,
-                      int version, String doneName) implements TemplateInstance {}
+    record PaperTopic(DecisionText.Head head, String typed, String topic, String title, List<QuestionView> questions,
+        List<Mistake> mistakes, String submission,
+        int version, String doneName) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record PaperDone(DecisionText.Head head, String typed, boolean maySign) implements TemplateInstance {}
@@ -72,7 +74,8 @@ public class PaperPages {
     private final Ledger ledger;
     private final Who who;
 
-    PaperPages(Visits visits, Intake intake, PaperForms papers, Views views, DecisionText text, TypedWords say, PictureWords pictures, Ledger ledger, Who who) {
+    PaperPages(Visits visits, Intake intake, PaperForms papers, Views views, DecisionText text, TypedWords say,
+        PictureWords pictures, Ledger ledger, Who who) {
         this.visits = visits;
         this.intake = intake;
         this.papers = papers;
@@ -89,18 +92,26 @@ public class PaperPages {
     public Response show(@RestPath UUID id) {
         Visit visit = found(id);
         Optional<PaperForm> paper = papers.of(id);
-        if (paper.isEmpty() && !papers.mayType(visit)) return Response.seeOther(URI.create("/visits/" + id)).build();
-        if (paper.isEmpty()) return Response.ok(new PaperBegin(text.head(visit), "", false, false, new Mistakes())).build();
+        if (paper.isEmpty() && !papers.mayType(visit))
+            return Response.seeOther(URI.create("/visits/" + id)).build();
+        if (paper.isEmpty())
+            return Response.ok(new PaperBegin(text.head(visit), "", false, false, new Mistakes())).build();
         Answers said = intake.said(visit);
         Optional<Topic> next = papers.mayType(visit) ? next(visit, said) : Optional.empty();
-        return Response.ok(next.<TemplateInstance>map(topic -> page(visit, paper.get(), topic, said, Optional.empty(), Optional.empty(), UUID.randomUUID().toString()))
-            .orElseGet(() -> new PaperDone(text.head(visit), typed(paper.get()), visit.state.takesAnswers()))).build();
+        return Response
+            .ok(next
+                .<TemplateInstance>map(topic -> page(visit, paper.get(), topic, said, Optional.empty(),
+                    Optional.empty(), UUID.randomUUID().toString()))
+                .orElseGet(() -> new PaperDone(text.head(visit), typed(paper.get()), visit.state.takesAnswers())))
+            .build();
     }
 
     @POST
-    public Response begin(@RestPath UUID id, @RestForm("paper") FileUpload file, @RestForm String day, @RestForm String agreed, @RestForm String signed) {
+    public Response begin(@RestPath UUID id, @RestForm("paper") FileUpload file, @RestForm String day,
+        @RestForm String agreed, @RestForm String signed) {
         Visit visit = found(id);
-        if (papers.of(id).isPresent() || !papers.mayType(visit)) return here(id);
+        if (papers.of(id).isPresent() || !papers.mayType(visit))
+            return here(id);
         Mistakes mistakes = new Mistakes();
         Optional<LocalDate> on = day(day).filter(d -> !d.isAfter(intake.today(visit)));
         Optional<Paper> taken = Upload.paper(file, "paper", mistakes, pictures);
@@ -108,7 +119,8 @@ public class PaperPages {
         mistakes.expect("yes".equals(agreed), "agreed", say.agreed_missing());
         mistakes.expect("yes".equals(signed), "signed", say.signed_missing());
         if (!mistakes.isEmpty())
-            return FormAgain.with(new PaperBegin(text.head(visit), Optional.ofNullable(day).orElse(""), "yes".equals(agreed), "yes".equals(signed), mistakes));
+            return FormAgain.with(new PaperBegin(text.head(visit), Optional.ofNullable(day).orElse(""),
+                "yes".equals(agreed), "yes".equals(signed), mistakes));
         papers.begin(id, taken.orElseThrow(), on.orElseThrow(), who.staff().id);
         return here(id);
     }
@@ -118,16 +130,19 @@ public class PaperPages {
     public Response keep(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Visit visit = found(id);
         PaperForm paper = papers.of(id).orElseThrow(NotFoundException::new);
-        if (!papers.mayType(visit)) return here(id);
+        if (!papers.mayType(visit))
+            return here(id);
         Form form = new Form(posted);
         Topic topic = views.topic(form.one("topic")).orElseThrow(NotFoundException::new);
         Answers said = intake.said(visit);
-        Kept kept = intake.typed(paper, topic, new Intake.Page(posted, form.one("submission"), version(form.one("version")), visit.client.language),
+        Kept kept = intake.typed(paper, topic,
+            new Intake.Page(posted, form.one("submission"), version(form.one("version")), visit.client.language),
             papers.pending(visit, topic, said), who.staff().id);
         return switch (kept.outcome()) {
             case CLEAN, AGAIN -> here(id);
             case MISTAKEN, OVERTAKEN -> FormAgain.with(page(visit, paper, topic, said, kept.reading(),
-                kept.outcome() == Kept.Outcome.OVERTAKEN ? Optional.of(views.overtaken()) : Optional.empty(), form.one("submission")));
+                kept.outcome() == Kept.Outcome.OVERTAKEN ? Optional.of(views.overtaken()) : Optional.empty(),
+                form.one("submission")));
         };
     }
 
@@ -136,23 +151,29 @@ public class PaperPages {
     public Response look(@RestPath UUID id) {
         PaperForm paper = papers.of(found(id).id).orElseThrow(NotFoundException::new);
         ledger.note(who.staff().id.toString(), "paper form seen", id.toString());
-        return paper.mediaType().equals(RedrawnPhoto.MEDIA_TYPE) ? SentFile.photo(papers.bytes(paper)) : SentFile.download(papers.bytes(paper), paper.mediaType(), "paper-form.pdf");
+        return paper.mediaType().equals(RedrawnPhoto.MEDIA_TYPE) ? SentFile.photo(papers.bytes(paper))
+            : SentFile.download(papers.bytes(paper), paper.mediaType(), "paper-form.pdf");
     }
 
     /** The first topic on which something is not typed in yet. */
     private Optional<Topic> next(Visit visit, Answers said) {
-        return intake.topics(visit, said).stream().filter(topic -> !papers.pending(visit, topic, said).isEmpty()).findFirst();
+        return intake.topics(visit, said).stream().filter(topic -> !papers.pending(visit, topic, said).isEmpty())
+            .findFirst();
     }
 
-    private TemplateInstance page(Visit visit, PaperForm paper, Topic topic, Answers said, Optional<FormReading> reading, Optional<Mistake> extra, String submission) {
+    private TemplateInstance page(Visit visit, PaperForm paper, Topic topic, Answers said,
+        Optional<FormReading> reading, Optional<Mistake> extra, String submission) {
         List<Question> due = papers.pending(visit, topic, said);
         List<QuestionView> asked = views.asked(due, said, reading).stream().map(QuestionView::underAHeading).toList();
-        return new PaperTopic(text.head(visit), typed(paper), topic.id(), views.title(topic), asked, views.mistakes(asked, extra), submission,
-            intake.version(visit, topic), asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst().orElse(""));
+        return new PaperTopic(text.head(visit), typed(paper), topic.id(), views.title(topic), asked,
+            views.mistakes(asked, extra), submission,
+            intake.version(visit, topic), asked.stream().filter(a -> LISTS.contains(a.question().kind()))
+                .map(a -> a.name("act")).findFirst().orElse(""));
     }
 
     private String typed(PaperForm paper) {
-        return say.typed(Staff.byId(paper.typedBy()).map(s -> s.name).orElse(""), text.day(paper.typedAt().atZone(found(paper.visitId()).zone()).toLocalDate()), text.day(paper.signedOn()));
+        return say.typed(Staff.byId(paper.typedBy()).map(s -> s.name).orElse(""),
+            text.day(paper.typedAt().atZone(found(paper.visitId()).zone()).toLocalDate()), text.day(paper.signedOn()));
     }
 
     private Visit found(UUID id) {

@@ -46,15 +46,19 @@ class Points {
     List<Point> of(Visit visit, Assessment assessment, Answers said, List<Earlier> before) {
         List<Service> booked = chemistry.services(visit);
         List<Finding> findings = assessment.findings().stream().filter(f -> f.speaksOn(booked)).toList();
-        Acts acts = Acts.of(findings, f -> Weight.heaviest(booked.stream().map(f::on).toList()), knowledge.questionnaire());
-        Stream<Point> alone = Stream.concat(reasons.of(visit, acts.alone(), said).stream(), reasons.earlier(visit, before).stream()).map(Point::alone);
+        Acts acts =
+            Acts.of(findings, f -> Weight.heaviest(booked.stream().map(f::on).toList()), knowledge.questionnaire());
+        Stream<Point> alone =
+            Stream.concat(reasons.of(visit, acts.alone(), said).stream(), reasons.earlier(visit, before).stream())
+                .map(Point::alone);
         Stream<Point> gathered = acts.acts().stream().map(act -> point(act, reasons.of(visit, act.findings(), said)));
         return Stream.concat(alone, gathered).sorted(ORDER).toList();
     }
 
     private Point point(Acts.Act act, List<Reason> settled) {
         List<String> asked = act.findings().stream().flatMap(f -> f.causes().stream()).distinct()
-            .filter(q -> knowledge.questionnaire().question(q).isPresent()).map(q -> words().question(q).short_()).distinct().toList();
+            .filter(q -> knowledge.questionnaire().question(q).isPresent()).map(q -> words().question(q).short_())
+            .distinct().toList();
         return new Point(act.weight(), WeightSaid.of(act.weight(), say), title(act), reasons.brief(asked), settled);
     }
 

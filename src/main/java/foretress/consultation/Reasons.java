@@ -45,8 +45,9 @@ class Reasons {
     private final SourceKinds kinds;
     private final ChairTime time;
 
-    Reasons(Intake intake, BookedChemistry chemistry, Knowledge knowledge, MeasuredLength measured, Language language, StylistWords say, DecisionWords decide,
-            SourceKinds kinds, ChairTime time) {
+    Reasons(Intake intake, BookedChemistry chemistry, Knowledge knowledge, MeasuredLength measured, Language language,
+        StylistWords say, DecisionWords decide,
+        SourceKinds kinds, ChairTime time) {
         this.intake = intake;
         this.chemistry = chemistry;
         this.knowledge = knowledge;
@@ -74,29 +75,35 @@ class Reasons {
         List<Service> booked = chemistry.services(visit);
         Weight weight = Weight.heaviest(booked.stream().map(finding::on).toList());
         Words.FindingWords words = words().finding(finding, booked);
-        List<String> because = Stream.concat(finding.causes().stream().flatMap(q -> because(visit, q, said)), ReadWords.say(finding.read(), words()).stream()).toList();
+        List<String> because = Stream.concat(finding.causes().stream().flatMap(q -> because(visit, q, said)),
+            ReadWords.say(finding.read(), words()).stream()).toList();
         String condition = knowledge.ruleSet().rule(finding.ruleId()).map(Rule::when).map(Object::toString).orElse("");
-        return new Reason(finding.ruleId(), weight, WeightSaid.of(weight, say), words.title(), words.do_(), because, brief(visit, finding.causes(), said),
+        return new Reason(finding.ruleId(), weight, WeightSaid.of(weight, say), words.title(), words.do_(), because,
+            brief(visit, finding.causes(), said),
             finding.onlyIfUnknown(), condition, finding.sources().stream().map(this::source).toList());
     }
 
     /** The first answer that fits into a line, whole, and how many more there are; all of them stand where one asks why. */
     private String brief(Visit visit, List<String> questions, Answers said) {
-        return brief(questions.stream().flatMap(q -> line(q, question -> named(visit, question, said))).distinct().toList());
+        return brief(
+            questions.stream().flatMap(q -> line(q, question -> named(visit, question, said))).distinct().toList());
     }
 
     /** Of these lines the first that is short enough, and how many more there are. */
     String brief(List<String> lines) {
         String shown = lines.stream().filter(l -> l.length() <= BRIEF).findFirst().orElse("");
         int more = lines.size() - (shown.isEmpty() ? 0 : 1);
-        String also = more == 0 ? "" : shown.isEmpty() ? say.consultation_because_more(more) : say.consultation_because_also(more);
+        String also = more == 0 ? ""
+            : shown.isEmpty() ? say.consultation_because_more(more) : say.consultation_because_also(more);
         return Stream.of(shown, also).filter(part -> !part.isEmpty()).collect(Collectors.joining(" "));
     }
 
     /** An answer in a few words: of a list of treatments the names alone. */
     private String named(Visit visit, Question question, Answers said) {
-        return said.to(question.id()).filter(Answer.Treatments.class::isInstance).map(Answer.Treatments.class::cast).filter(list -> !list.list().isEmpty())
-            .map(list -> list.list().stream().map(t -> AnswerWords.slip("treatment", t.what(), words())).distinct().collect(Collectors.joining(", ")))
+        return said.to(question.id()).filter(Answer.Treatments.class::isInstance).map(Answer.Treatments.class::cast)
+            .filter(list -> !list.list().isEmpty())
+            .map(list -> list.list().stream().map(t -> AnswerWords.slip("treatment", t.what(), words())).distinct()
+                .collect(Collectors.joining(", ")))
             .orElseGet(() -> measured.say(visit, question, said.to(question.id()), words()));
     }
 
@@ -105,7 +112,8 @@ class Reasons {
     }
 
     private Stream<String> line(String questionId, Function<Question, String> wording) {
-        return knowledge.questionnaire().question(questionId).stream().map(q -> words().question(questionId).short_() + ": " + wording.apply(q));
+        return knowledge.questionnaire().question(questionId).stream()
+            .map(q -> words().question(questionId).short_() + ": " + wording.apply(q));
     }
 
     private String source(String key) {

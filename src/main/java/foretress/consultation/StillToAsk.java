@@ -29,7 +29,8 @@ class StillToAsk {
     private final Language language;
     private final StylistWords say;
 
-    StillToAsk(Intake intake, ShelfLife shelfLife, DueToday dueToday, Knowledge knowledge, Language language, StylistWords say) {
+    StillToAsk(Intake intake, ShelfLife shelfLife, DueToday dueToday, Knowledge knowledge, Language language,
+        StylistWords say) {
         this.intake = intake;
         this.shelfLife = shelfLife;
         this.dueToday = dueToday;
@@ -52,7 +53,8 @@ class StillToAsk {
         List<Question> missing = intake.missing(visit, said);
         List<Ask> asks = new ArrayList<>();
         if (!missing.isEmpty()) {
-            asks.add(new Ask(say.ask_missing(missing.size()), names(missing), "/desk/visits/" + visit.id, say.ask_to_link()));
+            asks.add(new Ask(say.ask_missing(missing.size()), names(missing), "/desk/visits/" + visit.id,
+                say.ask_to_link()));
         }
         int later = (int) due.stream().filter(q -> !missing.contains(q)).count();
         if (later > 0) {
@@ -62,13 +64,16 @@ class StillToAsk {
     }
 
     private List<Ask> now(Visit visit, List<Question> due, boolean past) {
-        return due.isEmpty() ? List.of() : List.of(past ? new Ask(say.ask_not_asked(due.size()), say.ask_day_passed(), "", "")
-            : new Ask(say.ask_not_asked(due.size()), names(due), "/visits/" + visit.id + "/today", say.ask_now()));
+        return due.isEmpty() ? List.of()
+            : List.of(past ? new Ask(say.ask_not_asked(due.size()), say.ask_day_passed(), "", "")
+                : new Ask(say.ask_not_asked(due.size()), names(due), "/visits/" + visit.id + "/today", say.ask_now()));
     }
 
     private String names(List<Question> questions) {
-        return questions.size() <= NAMED ? questions.stream().map(q -> words().question(q.id()).short_()).collect(Collectors.joining(", "))
-            : knowledge.questionnaire().topics().stream().filter(t -> t.questions().stream().anyMatch(questions::contains))
+        return questions.size() <= NAMED
+            ? questions.stream().map(q -> words().question(q.id()).short_()).collect(Collectors.joining(", "))
+            : knowledge.questionnaire().topics().stream()
+                .filter(t -> t.questions().stream().anyMatch(questions::contains))
                 .map(t -> words().topic(t.id())).collect(Collectors.joining(", "));
     }
 

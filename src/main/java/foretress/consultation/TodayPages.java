@@ -5,8 +5,8 @@ import foretress.decision.CurrentAssessment;
 import foretress.decision.DecisionText;
 import foretress.decision.DecisionWords;
 import foretress.decision.Signature;
-import foretress.intake.Intake.Kept;
 import foretress.intake.Intake;
+import foretress.intake.Intake.Kept;
 import foretress.intake.NoticeConsent;
 import foretress.intake.QuestionView;
 import foretress.intake.Views;
@@ -14,8 +14,8 @@ import foretress.ledger.Ledger;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReading;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Topic;
 import foretress.salon.Who;
 import foretress.visit.Visit;
@@ -50,11 +50,13 @@ public class TodayPages {
     private static final Set<Kind> LISTS = Set.of(Kind.TREATMENTS, Kind.MEDICINES);
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TodayPage(DecisionText.Head head, String topic, String title, int left, List<Put> put, List<Mistake> mistakes, String submission,
-                     int version, String doneName) implements TemplateInstance {}
+    record TodayPage(DecisionText.Head head, String topic, String title, int left, List<Put> put,
+        List<Mistake> mistakes, String submission,
+        int version, String doneName) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TodayDone(DecisionText.Head head, String words, boolean asked, List<DecisionText.Changed> changes, List<DecisionText.Said> answers)
+    record TodayDone(DecisionText.Head head, String words, boolean asked, List<DecisionText.Changed> changes,
+        List<DecisionText.Said> answers)
         implements TemplateInstance {}
 
     /** A question with what was said before; {@code maySame} where that can be kept with one tap. */
@@ -73,8 +75,9 @@ public class TodayPages {
     private final Ledger ledger;
     private final Who who;
 
-    TodayPages(Visits visits, Intake intake, DueToday dueToday, NoticeConsent notices, Views views, CurrentAssessment assessed, Signature signature,
-               Consents consents, DecisionText text, DecisionWords say, Ledger ledger, Who who) {
+    TodayPages(Visits visits, Intake intake, DueToday dueToday, NoticeConsent notices, Views views,
+        CurrentAssessment assessed, Signature signature,
+        Consents consents, DecisionText text, DecisionWords say, Ledger ledger, Who who) {
         this.visits = visits;
         this.intake = intake;
         this.dueToday = dueToday;
@@ -99,7 +102,8 @@ public class TodayPages {
             return new TodayDone(text.head(visit), closed.get(), false, List.of(), List.of());
         }
         List<Question> due = dueToday.of(visit, said);
-        return due.isEmpty() ? done(visit) : page(visit, said, due, Optional.empty(), List.of(), Optional.empty(), UUID.randomUUID().toString());
+        return due.isEmpty() ? done(visit)
+            : page(visit, said, due, Optional.empty(), List.of(), Optional.empty(), UUID.randomUUID().toString());
     }
 
     @POST
@@ -121,7 +125,8 @@ public class TodayPages {
         return switch (kept.outcome()) {
             case CLEAN, AGAIN -> Response.seeOther(here(id)).build();
             case MISTAKEN, OVERTAKEN -> FormAgain.with(page(visit, said, due, kept.reading(), same,
-                kept.outcome() == Kept.Outcome.OVERTAKEN ? Optional.of(views.overtaken()) : Optional.empty(), form.one("submission")));
+                kept.outcome() == Kept.Outcome.OVERTAKEN ? Optional.of(views.overtaken()) : Optional.empty(),
+                form.one("submission")));
         };
     }
 
@@ -136,24 +141,30 @@ public class TodayPages {
             return Optional.of(visit.state.isAhead() ? say.today_over() : say.visit_over());
         }
         return today.isBefore(day) ? Optional.of(say.today_later(text.day(day)))
-            : today.isAfter(day) && !dueToday.of(visit, intake.said(visit)).isEmpty() ? Optional.of(say.today_earlier(text.day(day))) : Optional.empty();
+            : today.isAfter(day) && !dueToday.of(visit, intake.said(visit)).isEmpty()
+                ? Optional.of(say.today_earlier(text.day(day))) : Optional.empty();
     }
 
     private TemplateInstance done(Visit visit) {
         CurrentAssessment.Now now = assessed.now(visit);
         List<DecisionText.Changed> changes = signature.since(visit, now).map(text::changes).orElse(List.of());
-        List<DecisionText.Said> answers = consents.latest(visit.id).map(c -> text.answers(intake.saidBy(visit, c.signedAt()), now.said())).orElse(List.of());
+        List<DecisionText.Said> answers = consents.latest(visit.id)
+            .map(c -> text.answers(intake.saidBy(visit, c.signedAt()), now.said())).orElse(List.of());
         return new TodayDone(text.head(visit), say.today_done_text(), true, changes, answers);
     }
 
     /** The first topic with something due. */
-    private TemplateInstance page(Visit visit, Answers said, List<Question> due, Optional<FormReading> reading, List<String> same, Optional<Mistake> extra,
-                                  String submission) {
+    private TemplateInstance page(Visit visit, Answers said, List<Question> due, Optional<FormReading> reading,
+        List<String> same, Optional<Mistake> extra,
+        String submission) {
         Topic topic = intake.topics(visit, said).stream().filter(t -> !in(t, due).isEmpty()).findFirst().orElseThrow();
-        List<QuestionView> asked = views.asked(in(topic, due), shown(topic, said), reading).stream().map(QuestionView::underAHeading).toList();
+        List<QuestionView> asked =
+            views.asked(in(topic, due), shown(topic, said), reading).stream().map(QuestionView::underAHeading).toList();
         List<Put> put = asked.stream().map(a -> put(a, said, same)).toList();
-        return new TodayPage(text.head(visit), topic.id(), views.title(topic), due.size(), put, views.mistakes(asked, extra), submission,
-            intake.version(visit, topic), asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst().orElse(""));
+        return new TodayPage(text.head(visit), topic.id(), views.title(topic), due.size(), put,
+            views.mistakes(asked, extra), submission,
+            intake.version(visit, topic), asked.stream().filter(a -> LISTS.contains(a.question().kind()))
+                .map(a -> a.name("act")).findFirst().orElse(""));
     }
 
     private Put put(QuestionView asked, Answers said, List<String> same) {
@@ -164,8 +175,10 @@ public class TodayPages {
 
     /** Nothing is chosen beforehand; only a list that has entries shows them, to be kept or taken off one by one. */
     private static Answers shown(Topic topic, Answers said) {
-        Map<String, Answer> lists = said.byQuestion().entrySet().stream().filter(e -> topic.questions().stream().anyMatch(q -> q.id().equals(e.getKey())))
-            .filter(e -> e.getValue() instanceof Answer.Treatments t && !t.list().isEmpty() || e.getValue() instanceof Answer.Medicines m && !m.list().isEmpty())
+        Map<String, Answer> lists = said.byQuestion().entrySet().stream()
+            .filter(e -> topic.questions().stream().anyMatch(q -> q.id().equals(e.getKey())))
+            .filter(e -> e.getValue() instanceof Answer.Treatments t && !t.list().isEmpty()
+                || e.getValue() instanceof Answer.Medicines m && !m.list().isEmpty())
             .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
         return new Answers(lists);
     }

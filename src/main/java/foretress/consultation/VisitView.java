@@ -25,10 +25,12 @@ import java.util.stream.Stream;
  * @param map the strand map as SVG and list
  * @param mapAside the hair's length and how sure it is
  */
-public record VisitView(String id, String clientId, String client, String facts, String when, Optional<Over> over, boolean begun, boolean answered,
-                      Weight standing, String standingWord, String service, List<String> follows, List<Point> reasons, List<Point> more,
-                      List<Point> notes, List<Ask> asks, List<Pair> pairs, String map, String mapAside,
-                      List<OwedLine> owed, List<Alternative> instead, List<Chapter> answers, String answersBrief, List<Paper> papers, Optional<Since> since) {
+public record VisitView(String id, String clientId, String client, String facts, String when, Optional<Over> over,
+    boolean begun, boolean answered,
+    Weight standing, String standingWord, String service, List<String> follows, List<Point> reasons, List<Point> more,
+    List<Point> notes, List<Ask> asks, List<Pair> pairs, String map, String mapAside,
+    List<OwedLine> owed, List<Alternative> instead, List<Chapter> answers, String answersBrief, List<Paper> papers,
+    Optional<Since> since) {
 
     public String address() {
         return "/visits/" + id;
@@ -93,11 +95,13 @@ public record VisitView(String id, String clientId, String client, String facts,
      * @param condition the rule's condition as it stands in the rule file
      * @param sources where the rule comes from
      */
-    public record Reason(String rule, Weight weight, String word, String title, String todo, List<String> because, String brief, boolean unsure,
-                         String condition, List<String> sources) {
+    public record Reason(String rule, Weight weight, String word, String title, String todo, List<String> because,
+        String brief, boolean unsure,
+        String condition, List<String> sources) {
         /** The same, saying first that it is an earlier visit's. */
         Reason foundEarlier(String words) {
-            return new Reason(rule, weight, word, title, todo, Stream.concat(Stream.of(words), because.stream()).toList(), words, unsure, condition, sources);
+            return new Reason(rule, weight, word, title, todo,
+                Stream.concat(Stream.of(words), because.stream()).toList(), words, unsure, condition, sources);
         }
     }
 

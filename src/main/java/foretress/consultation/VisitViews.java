@@ -2,9 +2,6 @@ package foretress.consultation;
 
 import foretress.alternative.Alternatives;
 import foretress.assessment.Assessment;
-import foretress.assessment.Finding;
-import foretress.assessment.Service;
-import foretress.assessment.Standing;
 import foretress.assessment.Weight;
 import foretress.bench.OwedLine;
 import foretress.bench.OwedLines;
@@ -18,8 +15,8 @@ import foretress.hair.StrandMap;
 import foretress.hair.StrandSvg;
 import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
-import foretress.intake.EarlierFindings.Earlier;
 import foretress.intake.EarlierFindings;
+import foretress.intake.EarlierFindings.Earlier;
 import foretress.intake.Intake;
 import foretress.intake.KeptAssessment;
 import foretress.intake.StrandMaps;
@@ -37,12 +34,10 @@ import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Period;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Turns a visit's answers and assessment into what the stylist reads. */
 @RequestScoped
@@ -71,8 +66,11 @@ public class VisitViews {
     private final StylistWords say;
     private final ChairTime time;
 
-    VisitViews(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits, Points points,
-             StrandMaps maps, EarlierFindings earlier, DecisionText text, OwedLines owedTests, Alternatives alternatives, AnswerChapters chapters, StillToAsk asks, OverReading over, Contradicted contradicted, Knowledge knowledge, Menu menu, Language language, StylistWords say, ChairTime time) {
+    VisitViews(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits,
+        Points points,
+        StrandMaps maps, EarlierFindings earlier, DecisionText text, OwedLines owedTests, Alternatives alternatives,
+        AnswerChapters chapters, StillToAsk asks, OverReading over, Contradicted contradicted, Knowledge knowledge,
+        Menu menu, Language language, StylistWords say, ChairTime time) {
         this.intake = intake;
         this.assessments = assessments;
         this.chemistry = chemistry;
@@ -103,12 +101,17 @@ public class VisitViews {
         List<Point> all = points.of(visit, assessment, said, before);
         List<Point> heavy = heavier(all, true);
         int shown = shown(heavy);
-        Weight standing = assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Point::weight).toList()));
+        Weight standing =
+            assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Point::weight).toList()));
         List<OwedLine> owed = owedTests.of(visit);
         StrandMap map = maps.map(visit, said, words());
-        return new VisitView(visit.id.toString(), visit.client.id.toString(), visit.client.fullName(), facts(visit), time.dayAndTime(visit.startsThere()), over.of(visit), !said.byQuestion().isEmpty(), answered,
-            standing, word(standing), services(visit), owedTests.follows(visit), heavy.subList(0, shown), heavy.subList(shown, heavy.size()), heavier(all, false),
-            asks.of(visit, said), contradicted.of(said), StrandSvg.figure(map, StrandMaps.words(words()), "map"), StrandMaps.words(words()).length(map), owed, alternatives.of(visit, assessment, before), chapters.of(visit, said), chapters.brief(visit, said), papers(visit), since(visit, assessment, said));
+        return new VisitView(visit.id.toString(), visit.client.id.toString(), visit.client.fullName(), facts(visit),
+            time.dayAndTime(visit.startsThere()), over.of(visit), !said.byQuestion().isEmpty(), answered,
+            standing, word(standing), services(visit), owedTests.follows(visit), heavy.subList(0, shown),
+            heavy.subList(shown, heavy.size()), heavier(all, false),
+            asks.of(visit, said), contradicted.of(said), StrandSvg.figure(map, StrandMaps.words(words()), "map"),
+            StrandMaps.words(words()).length(map), owed, alternatives.of(visit, assessment, before),
+            chapters.of(visit, said), chapters.brief(visit, said), papers(visit), since(visit, assessment, said));
     }
 
     /** Answers given both times that differ, and what is found otherwise; empty for a first visit. */
@@ -119,7 +122,8 @@ public class VisitViews {
             Answers then = intake.said(v);
             List<Difference> found = KeptAssessment.newest(v.id).map(assessments::read)
                 .map(kept -> Difference.between(kept, assessment, chemistry.services(visit))).stream().toList();
-            return new Since(time.day(v.startsThere()) + " " + v.startsThere().getYear(), text.answers(both(then, said), both(said, then)),
+            return new Since(time.day(v.startsThere()) + " " + v.startsThere().getYear(),
+                text.answers(both(then, said), both(said, then)),
                 found.stream().flatMap(d -> text.changes(d).stream()).toList());
         });
     }
@@ -149,8 +153,8 @@ public class VisitViews {
 
     private String facts(Visit visit) {
         List<String> facts = new ArrayList<>();
-        visit.client.birthDate().ifPresent(born ->
-            facts.add(say.consultation_age(Period.between(born, visit.startsThere().toLocalDate()).getYears())));
+        visit.client.birthDate().ifPresent(born -> facts
+            .add(say.consultation_age(Period.between(born, visit.startsThere().toLocalDate()).getYears())));
         facts.add(say.consultation_visit_number(visits.of(visit.client.id).size()));
         facts.add(visit.signed().map(at -> say.consultation_signed(time.dayAndTime(at.atZone(visit.zone()))))
             .orElseGet(say::consultation_not_signed));
@@ -159,7 +163,9 @@ public class VisitViews {
 
     private List<Paper> papers(Visit visit) {
         return consents.all(visit.id).stream()
-            .map(c -> new Paper(c.versionNo(), say.consultation_paper(c.versionNo(), time.dayAndTime(c.signedAt().atZone(visit.zone()))))).toList();
+            .map(c -> new Paper(c.versionNo(),
+                say.consultation_paper(c.versionNo(), time.dayAndTime(c.signedAt().atZone(visit.zone())))))
+            .toList();
     }
 
     private String word(Weight weight) {

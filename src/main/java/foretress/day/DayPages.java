@@ -30,8 +30,9 @@ public class DayPages {
     private static final Set<Task.Kind> CALLS = Set.of(Task.Kind.CALL, Task.Kind.SPEAK_AT_ONCE, Task.Kind.ASK_AFTER);
 
     @CheckedTemplate(basePath = "day", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DayPage(String title, DayText.Count count, double share, boolean today, String previous, String next, String said,
-                   List<DayRow> rows, List<DayRow> coming, List<DayText.MustCome> mustCome, List<DayText.Promise> promises)
+    record DayPage(String title, DayText.Count count, double share, boolean today, String previous, String next,
+        String said,
+        List<DayRow> rows, List<DayRow> coming, List<DayText.MustCome> mustCome, List<DayText.Promise> promises)
         implements TemplateInstance {}
 
     private final Visits visits;
@@ -60,15 +61,18 @@ public class DayPages {
         List<Task> open = tasks.open();
         DayText.Looked looked = text.look(onDay, open);
         List<DayRow> rows = onDay.stream().map(v -> text.row(v, looked)).toList();
-        return new DayPage(time.day(day.atStartOfDay(zone)), text.count(rows), day.equals(today) ? share(salon, day) : day.isBefore(today) ? 1 : 0,
+        return new DayPage(time.day(day.atStartOfDay(zone)), text.count(rows),
+            day.equals(today) ? share(salon, day) : day.isBefore(today) ? 1 : 0,
             day.equals(today), "/day?date=" + day.minusDays(1), "/day?date=" + day.plusDays(1), said.orElse(""), rows,
-            coming.stream().map(v -> text.coming(v, looked)).toList(), coming.stream().filter(v -> v.owed().isPresent()).map(text::mustCome).toList(),
+            coming.stream().map(v -> text.coming(v, looked)).toList(),
+            coming.stream().filter(v -> v.owed().isPresent()).map(text::mustCome).toList(),
             open.stream().filter(t -> CALLS.contains(t.kind())).map(t -> text.promise(t, looked)).toList());
     }
 
     private List<Visit> coming(LocalDate day, ZoneId zone) {
         Instant from = day.plusDays(1).atStartOfDay(zone).toInstant();
-        return visits.between(from, day.plusDays(1L + COMING_DAYS).atStartOfDay(zone).toInstant()).stream().filter(v -> v.state.isAhead()).toList();
+        return visits.between(from, day.plusDays(1L + COMING_DAYS).atStartOfDay(zone).toInstant()).stream()
+            .filter(v -> v.state.isAhead()).toList();
     }
 
     /** How much of the opening day has gone, 0 to 1. */

@@ -33,7 +33,8 @@ class DayReasons {
     private final Vault vault;
     private final Language language;
 
-    DayReasons(Assessments assessments, BookedChemistry chemistry, Knowledge knowledge, Vault vault, Language language) {
+    DayReasons(Assessments assessments, BookedChemistry chemistry, Knowledge knowledge, Vault vault,
+        Language language) {
         this.assessments = assessments;
         this.chemistry = chemistry;
         this.knowledge = knowledge;
@@ -43,7 +44,8 @@ class DayReasons {
 
     /** By visit; a visit that was not signed, or on which nothing weighs, is not in it. */
     Map<UUID, String> of(List<Visit> visits) {
-        Map<UUID, Visit> signed = visits.stream().filter(v -> v.signed().isPresent()).collect(Collectors.toMap(v -> v.id, Function.identity()));
+        Map<UUID, Visit> signed = visits.stream().filter(v -> v.signed().isPresent())
+            .collect(Collectors.toMap(v -> v.id, Function.identity()));
         List<KeptAssessment> kept = KeptAssessment.newest(signed.keySet());
         vault.fetchKeys(kept.stream().map(k -> k.clientId()).distinct().toList());
         Map<UUID, String> reasons = new HashMap<>();
@@ -63,7 +65,8 @@ class DayReasons {
 
     private Optional<String> heaviest(Visit visit, Assessment assessment) {
         List<Service> booked = chemistry.services(visit);
-        return assessment.findings().stream().filter(f -> f.speaksOn(booked) && weight(f, booked) != Weight.NOTHING_FOUND)
+        return assessment.findings().stream()
+            .filter(f -> f.speaksOn(booked) && weight(f, booked) != Weight.NOTHING_FOUND)
             .max(Comparator.comparing(f -> weight(f, booked)))
             .map(f -> knowledge.words(language.getTag()).finding(f, booked).title());
     }

@@ -13,15 +13,18 @@ import java.util.Optional;
  * @param because what weighs most, or what is owed
  * @param by until when; blank where there is no such moment
  */
-public record DayRow(String id, String hour, String client, String services, boolean over, Optional<Halt> halt, String unsaid, String left,
-                     Optional<Weight> standing, String word, String because, String by, Optional<Act> act) {
+public record DayRow(String id, String hour, String client, String services, boolean over, Optional<Halt> halt,
+    String unsaid, String left,
+    Optional<Weight> standing, String word, String because, String by, Optional<Act> act) {
     public record Halt(String word, String why, String by) {}
 
     /** The one thing to do now: a page to open, a number to dial, or ({@code posted}) something to send. */
     public record Act(String words, String address, boolean posted, Look look) {}
 
     /** How loud an act is: the main one of the page, one that presses, any other. */
-    public enum Look { MAIN, LOUD, PLAIN }
+    public enum Look {
+        MAIN, LOUD, PLAIN
+    }
 
     public boolean isStopped() {
         return halt.isPresent();

@@ -36,7 +36,8 @@ class DayText {
 
     public record MustCome(String client, String what, String latest, boolean soon, DayRow.Act act) {}
 
-    public record Promise(String id, String client, String clientId, String who, String until, Optional<String> phone, String dial) {}
+    public record Promise(String id, String client, String clientId, String who, String until, Optional<String> phone,
+        String dial) {}
 
     /** What was looked up for the page: why visits stand where they do, who must be spoken to, who is who. */
     record Looked(Map<UUID, String> reasons, Map<UUID, Task> speak, Map<UUID, String> staff, boolean mail) {}
@@ -52,7 +53,8 @@ class DayText {
     private final Clock clock;
     private final Map<String, String> names = new HashMap<>();
 
-    DayText(DayReasons reasons, Knowledge knowledge, Menu menu, Post post, Language language, StylistWords say, SkinWords skin, ChairTime time, Clock clock) {
+    DayText(DayReasons reasons, Knowledge knowledge, Menu menu, Post post, Language language, StylistWords say,
+        SkinWords skin, ChairTime time, Clock clock) {
         this.reasons = reasons;
         this.knowledge = knowledge;
         this.menu = menu;
@@ -71,21 +73,26 @@ class DayText {
     }
 
     Count count(List<DayRow> rows) {
-        return new Count(rows.size(), (int) rows.stream().filter(DayRow::isStopped).count(), (int) rows.stream().filter(DayRow::isUnanswered).count());
+        return new Count(rows.size(), (int) rows.stream().filter(DayRow::isStopped).count(),
+            (int) rows.stream().filter(DayRow::isUnanswered).count());
     }
 
     DayRow row(Visit visit, Looked looked) {
         boolean over = visit.state == State.CLOSED;
         Optional<DayRow.Halt> halt = over ? Optional.empty() : halt(visit, looked);
         Optional<Weight> standing = standing(visit);
-        return new DayRow(visit.id.toString(), time.hour(visit.startsThere()), visit.client.fullName(), services(visit), over, halt, unsaid(visit),
-            over || visit.signed().isPresent() ? "" : left(visit), standing, standing.map(w -> WeightSaid.of(w, say)).orElse(""),
-            over ? say.day_closed() : because(visit, looked), over ? "" : by(visit), over ? Optional.empty() : act(visit, standing, looked));
+        return new DayRow(visit.id.toString(), time.hour(visit.startsThere()), visit.client.fullName(), services(visit),
+            over, halt, unsaid(visit),
+            over || visit.signed().isPresent() ? "" : left(visit), standing,
+            standing.map(w -> WeightSaid.of(w, say)).orElse(""),
+            over ? say.day_closed() : because(visit, looked), over ? "" : by(visit),
+            over ? Optional.empty() : act(visit, standing, looked));
     }
 
     DayRow coming(Visit visit, Looked looked) {
         Optional<Weight> standing = standing(visit);
-        return new DayRow(visit.id.toString(), time.dayAndTime(visit.startsThere()), visit.client.fullName(), services(visit), false, halt(visit, looked),
+        return new DayRow(visit.id.toString(), time.dayAndTime(visit.startsThere()), visit.client.fullName(),
+            services(visit), false, halt(visit, looked),
             unsaid(visit), "", standing, standing.map(w -> WeightSaid.of(w, say)).orElse(""), "", "", Optional.empty());
     }
 
@@ -111,9 +118,12 @@ class DayText {
     private Optional<DayRow.Halt> halt(Visit visit, Looked looked) {
         Task speak = looked.speak().get(visit.id);
         if (speak != null && visit.state.isAhead())
-            return Optional.of(new DayRow.Halt(say.day_stopped(), say.day_stopped_told(), say.day_stopped_call(at(visit, speak.dueAt))));
-        if (visit.state == State.WITHDRAWN) return Optional.of(new DayRow.Halt(say.day_stopped(), say.day_stopped_withdrawn(), ""));
-        if (!visit.postponed) return Optional.empty();
+            return Optional.of(new DayRow.Halt(say.day_stopped(), say.day_stopped_told(),
+                say.day_stopped_call(at(visit, speak.dueAt))));
+        if (visit.state == State.WITHDRAWN)
+            return Optional.of(new DayRow.Halt(say.day_stopped(), say.day_stopped_withdrawn(), ""));
+        if (!visit.postponed)
+            return Optional.empty();
         return Optional.of(new DayRow.Halt(say.day_put_off(), say.day_put_off_why(), visit.postponedUntil()
             .map(day -> say.day_put_off_until(time.day(day.atStartOfDay(visit.zone())))).orElse("")));
     }
@@ -124,12 +134,14 @@ class DayText {
     }
 
     private String unsaid(Visit visit) {
-        return visit.signed().isPresent() ? "" : visit.state == State.ANSWERING ? say.day_half_answered() : say.day_not_answered();
+        return visit.signed().isPresent() ? ""
+            : visit.state == State.ANSWERING ? say.day_half_answered() : say.day_not_answered();
     }
 
     private String left(Visit visit) {
         Duration left = Duration.between(clock.instant(), visit.startsAt);
-        if (left.isNegative()) return say.day_left_none();
+        if (left.isNegative())
+            return say.day_left_none();
         return left.compareTo(PRESSING) > 0 ? "" : say.day_left((int) left.toHours(), left.toMinutesPart());
     }
 
@@ -143,12 +155,18 @@ class DayText {
 
     private Optional<DayRow.Act> act(Visit visit, Optional<Weight> standing, Looked looked) {
         String here = "/visits/" + visit.id;
-        if (looked.speak().containsKey(visit.id) && visit.state.isAhead()) return Optional.of(call(visit, DayRow.Look.MAIN));
-        if (visit.state == State.WITHDRAWN) return Optional.empty();
-        if (visit.state == State.DECIDED && !visit.postponed) return Optional.of(open(say.day_act_close(), here + "/closing"));
-        if (visit.signed().isEmpty()) return Optional.of(send(visit, looked));
-        if (visit.postponed || standing.filter(Weight.PREVENTS::equals).isPresent()) return Optional.of(open(say.day_act_instead(), here + "#instead"));
-        return Optional.of(visit.owed().map(owed -> record(visit, owed)).orElseGet(() -> open(say.day_act_decide(), here + "/decision")));
+        if (looked.speak().containsKey(visit.id) && visit.state.isAhead())
+            return Optional.of(call(visit, DayRow.Look.MAIN));
+        if (visit.state == State.WITHDRAWN)
+            return Optional.empty();
+        if (visit.state == State.DECIDED && !visit.postponed)
+            return Optional.of(open(say.day_act_close(), here + "/closing"));
+        if (visit.signed().isEmpty())
+            return Optional.of(send(visit, looked));
+        if (visit.postponed || standing.filter(Weight.PREVENTS::equals).isPresent())
+            return Optional.of(open(say.day_act_instead(), here + "#instead"));
+        return Optional.of(visit.owed().map(owed -> record(visit, owed))
+            .orElseGet(() -> open(say.day_act_decide(), here + "/decision")));
     }
 
     private DayRow.Act record(Visit visit, Visit.Owed owed) {
@@ -163,20 +181,24 @@ class DayText {
 
     /** Who must come in soon is telephoned; for others an hour is booked. */
     private DayRow.Act bring(Visit visit, Visit.Owed owed) {
-        if (owed.what().equals(Plans.CLEAR_UP) || owed.what().equals(Plans.TALK)) return record(visit, owed);
+        if (owed.what().equals(Plans.CLEAR_UP) || owed.what().equals(Plans.TALK))
+            return record(visit, owed);
         boolean soon = owed.by().filter(by -> by.isBefore(clock.instant().plus(PRESSING))).isPresent();
-        return soon ? call(visit, DayRow.Look.PLAIN) : open(say.day_act_skin_test(), "/desk/visits/" + visit.id + "/test-visit");
+        return soon ? call(visit, DayRow.Look.PLAIN)
+            : open(say.day_act_skin_test(), "/desk/visits/" + visit.id + "/test-visit");
     }
 
     private DayRow.Act call(Visit visit, DayRow.Look look) {
-        return visit.client.phone().isPresent() ? new DayRow.Act(say.day_act_call(), "tel:" + visit.client.dial(), false, look)
+        return visit.client.phone().isPresent()
+            ? new DayRow.Act(say.day_act_call(), "tel:" + visit.client.dial(), false, look)
             : new DayRow.Act(say.day_act_number(), "/desk/clients/" + visit.client.id + "#phone", false, look);
     }
 
     private DayRow.Act send(Visit visit, Looked looked) {
         boolean first = visit.state == State.BOOKED;
         return looked.mail() && visit.client.email().isPresent()
-            ? new DayRow.Act(first ? say.day_act_send() : say.day_act_send_again(), "/desk/visits/" + visit.id + "/mail", true, DayRow.Look.LOUD)
+            ? new DayRow.Act(first ? say.day_act_send() : say.day_act_send_again(),
+                "/desk/visits/" + visit.id + "/mail", true, DayRow.Look.LOUD)
             : new DayRow.Act(say.day_act_link(), "/desk/visits/" + visit.id, false, DayRow.Look.LOUD);
     }
 
@@ -198,11 +220,16 @@ class DayText {
     }
 
     private String services(Visit visit) {
-        return String.join(", ", visit.services.stream().map(s -> names.computeIfAbsent(s.serviceId, id -> menu.name(id, knowledge.words(language.getTag())))).toList());
+        return String.join(", ",
+            visit.services.stream()
+                .map(s -> names.computeIfAbsent(s.serviceId, id -> menu.name(id, knowledge.words(language.getTag()))))
+                .toList());
     }
 
     private String at(Visit visit, Instant moment) {
-        boolean today = moment.atZone(visit.zone()).toLocalDate().equals(clock.instant().atZone(visit.zone()).toLocalDate());
-        return today ? say.day_at_today(time.hour(moment.atZone(visit.zone()))) : time.dayAndTime(moment.atZone(visit.zone()));
+        boolean today =
+            moment.atZone(visit.zone()).toLocalDate().equals(clock.instant().atZone(visit.zone()).toLocalDate());
+        return today ? say.day_at_today(time.hour(moment.atZone(visit.zone())))
+            : time.dayAndTime(moment.atZone(visit.zone()));
     }
 }

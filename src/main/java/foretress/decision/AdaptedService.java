@@ -17,24 +17,16 @@ import org.hibernate.annotations.Immutable;
 @Immutable
 @Table(name = "adapted_service")
 public class AdaptedService extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
     /** Where it stands in the visit, counted from 0. */
     private int place;
-    @Column(name = "from_service")
-    private String fromService;
-    @Column(name = "from_steps")
-    private String fromSteps;
-    @Column(name = "to_service")
-    private String toService;
-    @Column(name = "to_steps")
-    private String toSteps;
-    @Column(name = "adapted_at")
-    private Instant adaptedAt;
-    @Column(name = "adapted_by")
-    private UUID adaptedBy;
+    @Column(name = "from_service") private String fromService;
+    @Column(name = "from_steps") private String fromSteps;
+    @Column(name = "to_service") private String toService;
+    @Column(name = "to_steps") private String toSteps;
+    @Column(name = "adapted_at") private Instant adaptedAt;
+    @Column(name = "adapted_by") private UUID adaptedBy;
 
     protected AdaptedService() {}
 

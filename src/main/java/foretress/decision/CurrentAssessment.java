@@ -29,7 +29,8 @@ public class CurrentAssessment {
     public Now now(Visit visit) {
         Answers said = intake.said(visit);
         Assessment assessment = assessments.of(visit, said);
-        Optional<KeptAssessment> newest = KeptAssessment.newest(visit.id).filter(kept -> says(kept, visit, assessment, said));
+        Optional<KeptAssessment> newest =
+            KeptAssessment.newest(visit.id).filter(kept -> says(kept, visit, assessment, said));
         newest.ifPresent(KeptAssessment::hold);
         if (newest.isEmpty()) {
             assessments.renew(visit, said);
@@ -46,6 +47,7 @@ public class CurrentAssessment {
 
     /** An assessment of this visit as it was made; empty when the id is none of its own. */
     public Optional<Assessment> then(Visit visit, UUID id) {
-        return KeptAssessment.<KeptAssessment>findByIdOptional(id).filter(kept -> kept.visitId().equals(visit.id)).map(assessments::read);
+        return KeptAssessment.<KeptAssessment>findByIdOptional(id).filter(kept -> kept.visitId().equals(visit.id))
+            .map(assessments::read);
     }
 }

@@ -27,7 +27,8 @@ class DecisionCheck {
     private final DecisionText text;
     private final DecisionWords say;
 
-    DecisionCheck(Gate gate, BookedChemistry chemistry, Intake intake, Menu menu, DecisionText text, DecisionWords say) {
+    DecisionCheck(Gate gate, BookedChemistry chemistry, Intake intake, Menu menu, DecisionText text,
+        DecisionWords say) {
         this.gate = gate;
         this.chemistry = chemistry;
         this.intake = intake;
@@ -56,16 +57,22 @@ class DecisionCheck {
         for (int place = 0; place < planned.size(); place++) {
             One one = form.services().get(place);
             List<Gate.Weighing> on = gate.on(visit, now, planned.get(place));
-            Set<Refusal> here = one.chosen().map(verdict -> Refusal.of(new Refusal.Asked(verdict, one.conditions()), decider, open, on)).orElse(Set.of());
-            mistakes.expect(one.chosen().isPresent(), "verdict-" + place, say.verdict_missing(text.service(planned.get(place).id())));
+            Set<Refusal> here =
+                one.chosen().map(verdict -> Refusal.of(new Refusal.Asked(verdict, one.conditions()), decider, open, on))
+                    .orElse(Set.of());
+            mistakes.expect(one.chosen().isPresent(), "verdict-" + place,
+                say.verdict_missing(text.service(planned.get(place).id())));
             for (Refusal refusal : here) say(refusal, place, mistakes);
             fields(one, place, intake.today(visit), mistakes);
             refusals.addAll(here);
-            against |= one.chosen().filter(Verdict::goesAhead).isPresent() && on.stream().anyMatch(Gate.Weighing::inTheWay);
+            against |=
+                one.chosen().filter(Verdict::goesAhead).isPresent() && on.stream().anyMatch(Gate.Weighing::inTheWay);
         }
         mistakes.expect(!refusals.contains(Refusal.WITHOUT_REASON), "reason", say.reason_missing());
-        mistakes.expect(form.reason().length() <= DecisionForm.LONGEST, "reason", say.conditions_long(DecisionForm.LONGEST));
-        return new Checked(Stream.of(Refusal.LASTING, Refusal.OWNER_ONLY).filter(refusals::contains).findFirst(), against, mistakes);
+        mistakes.expect(form.reason().length() <= DecisionForm.LONGEST, "reason",
+            say.conditions_long(DecisionForm.LONGEST));
+        return new Checked(Stream.of(Refusal.LASTING, Refusal.OWNER_ONLY).filter(refusals::contains).findFirst(),
+            against, mistakes);
     }
 
     /** What can be put right on the page is said once beside its field. */
@@ -76,15 +83,18 @@ class DecisionCheck {
             case NOT_ANSWERED, NOT_ON_THE_DAY, NOT_SIGNED, SPOT_NOT_SEEN, RESTRICTED ->
                 mistakes.expect(mistakes.at("verdict-" + place).isPresent(), "verdict-" + place, say.verdict_not_now());
             case WITHOUT_CONDITIONS -> mistakes.add("conditions-" + place, say.conditions_missing());
-            case OUTDATED, LASTING, OWNER_ONLY, WITHOUT_REASON -> { }
+            case OUTDATED, LASTING, OWNER_ONLY, WITHOUT_REASON -> {}
         }
     }
 
     private void fields(One one, int place, LocalDate today, Mistakes mistakes) {
         boolean later = one.chosen().filter(Verdict.POSTPONE::equals).isPresent();
-        mistakes.expect(one.conditions().length() <= DecisionForm.LONGEST, "conditions-" + place, say.conditions_long(DecisionForm.LONGEST));
-        mistakes.expect(!later || one.day().filter(day -> day.isAfter(today)).isPresent(), "until-" + place, say.until_wrong());
-        mistakes.expect(one.alternative().isEmpty() || menu.service(one.alternative()).isPresent(), "alternative-" + place,
+        mistakes.expect(one.conditions().length() <= DecisionForm.LONGEST, "conditions-" + place,
+            say.conditions_long(DecisionForm.LONGEST));
+        mistakes.expect(!later || one.day().filter(day -> day.isAfter(today)).isPresent(), "until-" + place,
+            say.until_wrong());
+        mistakes.expect(one.alternative().isEmpty() || menu.service(one.alternative()).isPresent(),
+            "alternative-" + place,
             say.alternative_none());
     }
 }

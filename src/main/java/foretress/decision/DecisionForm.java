@@ -41,14 +41,19 @@ public record DecisionForm(String submission, String assessment, String decided,
     }
 
     static DecisionForm from(Form form, int services) {
-        return new DecisionForm(form.one("submission"), form.one("assessment"), form.one("decided"), IntStream.range(0, services)
-            .mapToObj(i -> new One(form.one("verdict-" + i), form.one("until-" + i), form.one("conditions-" + i), form.one("alternative-" + i)))
-            .toList(), form.one("reason"));
+        return new DecisionForm(form.one("submission"), form.one("assessment"), form.one("decided"),
+            IntStream.range(0, services)
+                .mapToObj(i -> new One(form.one("verdict-" + i), form.one("until-" + i), form.one("conditions-" + i),
+                    form.one("alternative-" + i)))
+                .toList(),
+            form.one("reason"));
     }
 
     /** Every word that was typed, on a newer assessment; what is decided about it is chosen anew. */
     DecisionForm lookedAt(UUID newer, int decisions) {
-        return new DecisionForm(submission, newer.toString(), Integer.toString(decisions), services.stream().map(one -> new One("", one.until(), one.conditions(), one.alternative())).toList(), reason);
+        return new DecisionForm(submission, newer.toString(), Integer.toString(decisions),
+            services.stream().map(one -> new One("", one.until(), one.conditions(), one.alternative())).toList(),
+            reason);
     }
 
     /** Whether the page showed what holds now. */
@@ -66,13 +71,15 @@ public record DecisionForm(String submission, String assessment, String decided,
 
     /** Whole only when no mistake was noted. */
     Decisions.Wanted wanted(Optional<String> provedReason) {
-        return new Decisions.Wanted(UUID.fromString(submission), UUID.fromString(assessment), Integer.parseInt(decided), services.stream().map(DecisionForm::choice).toList(), provedReason);
+        return new Decisions.Wanted(UUID.fromString(submission), UUID.fromString(assessment), Integer.parseInt(decided),
+            services.stream().map(DecisionForm::choice).toList(), provedReason);
     }
 
     private static Decisions.Choice choice(One one) {
         Verdict verdict = one.chosen().orElseThrow();
         boolean ahead = verdict.goesAhead();
-        return new Decisions.Choice(verdict, verdict == Verdict.POSTPONE ? one.day() : Optional.empty(), verdict == Verdict.PROCEED ? "" : one.conditions(),
+        return new Decisions.Choice(verdict, verdict == Verdict.POSTPONE ? one.day() : Optional.empty(),
+            verdict == Verdict.PROCEED ? "" : one.conditions(),
             ahead || one.alternative().isEmpty() ? Optional.empty() : Optional.of(one.alternative()));
     }
 }

@@ -32,12 +32,15 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Path("/visits/{id}/decision")
 public class DecisionPages {
     @CheckedTemplate(basePath = "decision", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DecisionPage(DecisionText.Head head, boolean open, String notYet, List<OwedLine> owed, boolean recorded, boolean closable, List<DecisionShown.Made> made,
-                        DecisionShown.Before before, List<DecisionShown.Planned> planned, List<DecisionShown.Offer> offered, DecisionForm form,
-                        boolean owner, boolean against, Mistakes mistakes) implements TemplateInstance {}
+    record DecisionPage(DecisionText.Head head, boolean open, String notYet, List<OwedLine> owed, boolean recorded,
+        boolean closable, List<DecisionShown.Made> made,
+        DecisionShown.Before before, List<DecisionShown.Planned> planned, List<DecisionShown.Offer> offered,
+        DecisionForm form,
+        boolean owner, boolean against, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "decision", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DecisionOutdated(DecisionText.Head head, List<DecisionText.Changed> changes, DecisionForm form) implements TemplateInstance {}
+    record DecisionOutdated(DecisionText.Head head, List<DecisionText.Changed> changes, DecisionForm form)
+        implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "decision", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record DecisionRefused(DecisionText.Head head, String title, String words) implements TemplateInstance {}
@@ -53,8 +56,9 @@ public class DecisionPages {
     private final Ledger ledger;
     private final Who who;
 
-    DecisionPages(Visits visits, CurrentAssessment assessed, Decisions decisions, DecisionCheck check, DecisionShown shown, DecisionText text, DecisionWords say,
-                  ProveAgain proveAgain, Ledger ledger, Who who) {
+    DecisionPages(Visits visits, CurrentAssessment assessed, Decisions decisions, DecisionCheck check,
+        DecisionShown shown, DecisionText text, DecisionWords say,
+        ProveAgain proveAgain, Ledger ledger, Who who) {
         this.visits = visits;
         this.assessed = assessed;
         this.decisions = decisions;
@@ -73,7 +77,8 @@ public class DecisionPages {
         Visit visit = found(id);
         ledger.note(who.staff().id.toString(), "decision looked at", id.toString());
         CurrentAssessment.Now now = assessed.now(visit);
-        return page(visit, now, DecisionForm.blank(now.id(), decisions.versions(id), visit.services.size()), new Mistakes(), said.filter("recorded"::equals).isPresent());
+        return page(visit, now, DecisionForm.blank(now.id(), decisions.versions(id), visit.services.size()),
+            new Mistakes(), said.filter("recorded"::equals).isPresent());
     }
 
     @POST
@@ -86,13 +91,15 @@ public class DecisionPages {
         }
         CurrentAssessment.Now now = assessed.now(visit);
         if (fields.is("act", "look")) {
-            return Response.ok(page(visit, now, form.lookedAt(now.id(), decisions.versions(id)), new Mistakes(), false)).build();
+            return Response.ok(page(visit, now, form.lookedAt(now.id(), decisions.versions(id)), new Mistakes(), false))
+                .build();
         }
         if (!form.isOn(now.id(), decisions.versions(id))) {
             return outdated(visit, form, now);
         }
         Checked checked = check.check(visit, now, form, who.staff());
-        return checked.refusal().map(refusal -> refused(visit, refusal)).orElseGet(() -> decide(visit, now, form, checked, fields));
+        return checked.refusal().map(refusal -> refused(visit, refusal))
+            .orElseGet(() -> decide(visit, now, form, checked, fields));
     }
 
     private Response decide(Visit visit, CurrentAssessment.Now now, DecisionForm form, Checked checked, Form fields) {
@@ -108,7 +115,8 @@ public class DecisionPages {
             return FormAgain.with(page(visit, now, form, mistakes, false));
         }
         try {
-            decisions.record(visit.id, who.staff(), form.wanted(checked.against() ? Optional.of(form.reason()) : Optional.empty()));
+            decisions.record(visit.id, who.staff(),
+                form.wanted(checked.against() ? Optional.of(form.reason()) : Optional.empty()));
             return recorded(visit.id);
         } catch (Refusal.Refused meanwhile) {
             // The page asked for the same refusals a moment ago: somebody was faster.
@@ -118,25 +126,33 @@ public class DecisionPages {
 
     private Response wait(Visit visit, CurrentAssessment.Now now, DecisionForm form, long seconds) {
         Mistakes mistakes = new Mistakes().add("password", say.password_wait(seconds));
-        return Response.status(429).header(HttpHeaders.RETRY_AFTER, seconds).entity(page(visit, now, form, mistakes, false)).build();
+        return Response.status(429).header(HttpHeaders.RETRY_AFTER, seconds)
+            .entity(page(visit, now, form, mistakes, false)).build();
     }
 
     private Response outdated(Visit visit, DecisionForm form, CurrentAssessment.Now now) {
         var then = DecisionForm.uuid(form.assessment()).flatMap(assessment -> assessed.then(visit, assessment));
-        return Response.status(409).entity(new DecisionOutdated(text.head(visit), shown.since(visit, then, now), form)).build();
+        return Response.status(409).entity(new DecisionOutdated(text.head(visit), shown.since(visit, then, now), form))
+            .build();
     }
 
     private Response refused(Visit visit, Refusal refusal) {
         boolean nobody = refusal == Refusal.LASTING;
-        ledger.note(who.staff().id.toString(), nobody ? "decision nobody can make refused" : "decision only the owner can make refused", visit.id.toString());
-        return Response.status(403).entity(new DecisionRefused(text.head(visit), nobody ? say.nobody_title() : say.only_owner_title(),
-            nobody ? say.nobody_text() : say.only_owner_text(text.owners()))).build();
+        ledger.note(who.staff().id.toString(),
+            nobody ? "decision nobody can make refused" : "decision only the owner can make refused",
+            visit.id.toString());
+        return Response.status(403)
+            .entity(new DecisionRefused(text.head(visit), nobody ? say.nobody_title() : say.only_owner_title(),
+                nobody ? say.nobody_text() : say.only_owner_text(text.owners())))
+            .build();
     }
 
-    private TemplateInstance page(Visit visit, CurrentAssessment.Now now, DecisionForm form, Mistakes mistakes, boolean recorded) {
+    private TemplateInstance page(Visit visit, CurrentAssessment.Now now, DecisionForm form, Mistakes mistakes,
+        boolean recorded) {
         List<DecisionShown.Planned> planned = shown.planned(visit, now, form, who.isOwner());
         boolean against = planned.stream().anyMatch(DecisionShown.Planned::mayBeGoneAgainst);
-        return new DecisionPage(text.head(visit), shown.open(visit), shown.notYet(visit), shown.owedAtLeast(visit), recorded, visit.state == State.DECIDED, shown.made(visit), shown.before(visit, now),
+        return new DecisionPage(text.head(visit), shown.open(visit), shown.notYet(visit), shown.owedAtLeast(visit),
+            recorded, visit.state == State.DECIDED, shown.made(visit), shown.before(visit, now),
             planned, shown.offered(), form, who.isOwner(), against, mistakes);
     }
 

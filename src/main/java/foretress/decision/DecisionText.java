@@ -32,7 +32,8 @@ public class DecisionText {
     private final DecisionWords say;
     private final ChairTime time;
 
-    DecisionText(Knowledge knowledge, Menu menu, Language language, StylistWords stylist, DecisionWords say, ChairTime time) {
+    DecisionText(Knowledge knowledge, Menu menu, Language language, StylistWords stylist, DecisionWords say,
+        ChairTime time) {
         this.knowledge = knowledge;
         this.menu = menu;
         this.language = language;
@@ -69,7 +70,9 @@ public class DecisionText {
     }
 
     public List<Changed> changes(Difference difference) {
-        return difference.changes().stream().map(c -> new Changed(title(c.ruleId(), c.unsure()), c.before(), word(c.before()), c.after(), word(c.after()))).toList();
+        return difference.changes().stream().map(
+            c -> new Changed(title(c.ruleId(), c.unsure()), c.before(), word(c.before()), c.after(), word(c.after())))
+            .toList();
     }
 
     /** Answers that differ, in the order of the questionnaire; one that was not given is said so. */
@@ -79,7 +82,8 @@ public class DecisionText {
     }
 
     public String answer(Question question, Answers said) {
-        return said.to(question.id()).map((Answer a) -> AnswerWords.say(question, a, words())).orElseGet(stylist::consultation_not_answered);
+        return said.to(question.id()).map((Answer a) -> AnswerWords.say(question, a, words()))
+            .orElseGet(stylist::consultation_not_answered);
     }
 
     String title(String rule, boolean unsure) {
@@ -95,7 +99,8 @@ public class DecisionText {
     }
 
     String owners() {
-        return Staff.atWork().stream().filter(s -> s.role == Role.OWNER).map(s -> s.name).collect(Collectors.joining(", "));
+        return Staff.atWork().stream().filter(s -> s.role == Role.OWNER).map(s -> s.name)
+            .collect(Collectors.joining(", "));
     }
 
     public String day(LocalDate day) {

@@ -42,8 +42,9 @@ public class Decisions {
     private final Ledger ledger;
     private final Clock clock;
 
-    Decisions(CurrentAssessment assessed, Assessments assessments, Intake intake, BookedChemistry chemistry, Gate gate, SealedJson sealed,
-              Ledger ledger, Clock clock) {
+    Decisions(CurrentAssessment assessed, Assessments assessments, Intake intake, BookedChemistry chemistry, Gate gate,
+        SealedJson sealed,
+        Ledger ledger, Clock clock) {
         this.assessed = assessed;
         this.assessments = assessments;
         this.intake = intake;
@@ -65,7 +66,8 @@ public class Decisions {
      * @param choices one for each planned service, in order
      * @param reason why findings in the way are gone against, by an owner who has just proved again who they are
      */
-    public record Wanted(UUID submission, UUID assessmentId, int decided, List<Choice> choices, Optional<String> reason) {
+    public record Wanted(UUID submission, UUID assessmentId, int decided, List<Choice> choices,
+        Optional<String> reason) {
         public Wanted {
             choices = List.copyOf(choices);
         }
@@ -94,14 +96,17 @@ public class Decisions {
         Refusal.of(visit.state).ifPresent(Decisions::refuse);
         CurrentAssessment.Now now = assessed.now(visit);
         List<Service> planned = chemistry.services(visit);
-        if (!now.id().equals(wanted.assessmentId()) || planned.size() != wanted.choices().size() || versions(visit.id) != wanted.decided()) {
+        if (!now.id().equals(wanted.assessmentId()) || planned.size() != wanted.choices().size()
+            || versions(visit.id) != wanted.decided()) {
             refuse(Refusal.OUTDATED);
         }
         Gate.Open open = gate.open(visit, now);
         List<ServiceDecision> services = decided(visit, wanted, planned, now, open, wanted.decider(by));
         KeptDecision decision = keep(visit, by, wanted, services, open);
         follow(visit, services);
-        ledger.note(by.id.toString(), wanted.reason().isPresent() ? "decision against findings recorded" : "decision recorded", visit.id.toString());
+        ledger.note(by.id.toString(),
+            wanted.reason().isPresent() ? "decision against findings recorded" : "decision recorded",
+            visit.id.toString());
         return decision;
     }
 
@@ -120,7 +125,8 @@ public class Decisions {
         }
     }
 
-    private List<ServiceDecision> decided(Visit visit, Wanted wanted, List<Service> planned, CurrentAssessment.Now now, Gate.Open open, Refusal.Decider by) {
+    private List<ServiceDecision> decided(Visit visit, Wanted wanted, List<Service> planned, CurrentAssessment.Now now,
+        Gate.Open open, Refusal.Decider by) {
         List<ServiceDecision> decided = new ArrayList<>();
         Set<Refusal> refusals = EnumSet.noneOf(Refusal.class);
         for (int place = 0; place < planned.size(); place++) {
@@ -135,17 +141,22 @@ public class Decisions {
         return decided;
     }
 
-    private static ServiceDecision decided(Visit visit, int place, Service service, Choice choice, List<Gate.Weighing> on) {
-        List<Against> against = on.stream().filter(w -> choice.verdict().goesAhead() && w.inTheWay()).map(w -> new Against(w.finding().ruleId(), w.weight())).toList();
-        Optional<String> booked = AdaptedService.first(visit.id, place).map(a -> a.fromService()).filter(id -> !id.equals(service.id()));
-        return new ServiceDecision(service.id(), service.stepIds(), booked, Gate.standing(on), choice.verdict(), choice.until(), choice.conditions(),
+    private static ServiceDecision decided(Visit visit, int place, Service service, Choice choice,
+        List<Gate.Weighing> on) {
+        List<Against> against = on.stream().filter(w -> choice.verdict().goesAhead() && w.inTheWay())
+            .map(w -> new Against(w.finding().ruleId(), w.weight())).toList();
+        Optional<String> booked =
+            AdaptedService.first(visit.id, place).map(a -> a.fromService()).filter(id -> !id.equals(service.id()));
+        return new ServiceDecision(service.id(), service.stepIds(), booked, Gate.standing(on), choice.verdict(),
+            choice.until(), choice.conditions(),
             choice.alternative(), against);
     }
 
     private KeptDecision keep(Visit visit, Staff by, Wanted wanted, List<ServiceDecision> services, Gate.Open open) {
         var body = new KeptDecision.Body(services, wanted.reason().orElse(""), Staff.atWork().size() == 1);
-        var decision = new KeptDecision(visit, wanted, open.signature().consent().map(c -> c.id()), by.id, clock.instant(),
-            place -> sealed.seal(visit.client.id, place, body));
+        var decision =
+            new KeptDecision(visit, wanted, open.signature().consent().map(c -> c.id()), by.id, clock.instant(),
+                place -> sealed.seal(visit.client.id, place, body));
         decision.persist();
         return decision;
     }
@@ -169,7 +180,8 @@ public class Decisions {
             }
             for (int place = 0; place < planned.size(); place++) {
                 if (!before.get(place).equals(planned.get(place))) {
-                    new AdaptedService(visitId, place, before.get(place), planned.get(place), by.id, clock.instant()).persist();
+                    new AdaptedService(visitId, place, before.get(place), planned.get(place), by.id, clock.instant())
+                        .persist();
                 }
             }
             visit.plan(planned);

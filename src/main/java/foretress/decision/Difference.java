@@ -43,7 +43,8 @@ public record Difference(List<Change> changes) {
     }
 
     private static Weight weight(Assessment assessment, String rule, List<Service> services) {
-        return assessment.finding(rule).map(f -> Weight.heaviest(services.stream().map(f::on).toList())).orElse(Weight.NOTHING_FOUND);
+        return assessment.finding(rule).map(f -> Weight.heaviest(services.stream().map(f::on).toList()))
+            .orElse(Weight.NOTHING_FOUND);
     }
 
     public boolean none() {

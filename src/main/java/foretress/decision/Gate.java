@@ -35,8 +35,9 @@ public class Gate {
     private final Knowledge knowledge;
     private final Refusals refusals;
 
-    Gate(Intake intake, ShelfLife shelfLife, Signature signature, EarlierFindings earlier, SkinTestHistory skinTests, BookedChemistry chemistry,
-         Knowledge knowledge, Refusals refusals) {
+    Gate(Intake intake, ShelfLife shelfLife, Signature signature, EarlierFindings earlier, SkinTestHistory skinTests,
+        BookedChemistry chemistry,
+        Knowledge knowledge, Refusals refusals) {
         this.intake = intake;
         this.shelfLife = shelfLife;
         this.signature = signature;
@@ -70,14 +71,19 @@ public class Gate {
     public record Open(List<Question> missing, List<Question> due, Signature.Holds signature, boolean look) {
         Set<Refusal> refusals() {
             Set<Refusal> refusals = EnumSet.noneOf(Refusal.class);
-            Map.of(Refusal.NOT_ANSWERED, !missing.isEmpty(), Refusal.NOT_ON_THE_DAY, !due.isEmpty(), Refusal.NOT_SIGNED, !signature.holds(),
-                Refusal.SPOT_NOT_SEEN, look).forEach((refusal, holds) -> { if (holds) refusals.add(refusal); });
+            Map.of(Refusal.NOT_ANSWERED, !missing.isEmpty(), Refusal.NOT_ON_THE_DAY, !due.isEmpty(), Refusal.NOT_SIGNED,
+                !signature.holds(),
+                Refusal.SPOT_NOT_SEEN, look).forEach((refusal, holds) -> {
+                    if (holds)
+                        refusals.add(refusal);
+                });
             return refusals;
         }
     }
 
     public Open open(Visit visit, CurrentAssessment.Now now) {
-        return new Open(intake.missing(visit, now.said()), shelfLife.due(visit, now.said()), signature.of(visit, now), look(visit));
+        return new Open(intake.missing(visit, now.said()), shelfLife.due(visit, now.said()), signature.of(visit, now),
+            look(visit));
     }
 
     private boolean look(Visit visit) {
@@ -88,8 +94,9 @@ public class Gate {
     /** Every finding that speaks on this service, the heaviest first: today's and those of earlier visits that still stand. */
     public List<Weighing> on(Visit visit, CurrentAssessment.Now now, Service service) {
         Set<String> refused = refusals.of(visit);
-        Stream<Weighing> today = now.assessment().findings().stream().filter(f -> f.speaksOn(List.of(service)) || asksFor(f, refused))
-            .map(f -> refused(weighing(f, service, Optional.empty()), refused));
+        Stream<Weighing> today =
+            now.assessment().findings().stream().filter(f -> f.speaksOn(List.of(service)) || asksFor(f, refused))
+                .map(f -> refused(weighing(f, service, Optional.empty()), refused));
         Stream<Weighing> before = earlier.of(visit, now.assessment()).stream()
             .map(e -> weighing(e.finding(), service, Optional.of(e.visit().startsThere().toLocalDate())));
         return Stream.concat(today, before).filter(w -> w.weight() != Weight.NOTHING_FOUND)

@@ -20,25 +20,16 @@ import org.hibernate.annotations.Immutable;
 @Immutable
 @Table(name = "decision")
 public class KeptDecision extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Column(name = "client_id")
-    private UUID clientId;
-    @Column(name = "version_no")
-    private int versionNo;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "client_id") private UUID clientId;
+    @Column(name = "version_no") private int versionNo;
     private UUID submission;
-    @Column(name = "assessment_id")
-    private UUID assessmentId;
-    @Column(name = "consent_id")
-    private UUID consentId;
-    @Column(name = "decided_at")
-    private Instant decidedAt;
-    @Column(name = "decided_by")
-    private UUID decidedBy;
-    @Column(columnDefinition = "text")
-    private String body;
+    @Column(name = "assessment_id") private UUID assessmentId;
+    @Column(name = "consent_id") private UUID consentId;
+    @Column(name = "decided_at") private Instant decidedAt;
+    @Column(name = "decided_by") private UUID decidedBy;
+    @Column(columnDefinition = "text") private String body;
 
     protected KeptDecision() {}
 
@@ -49,7 +40,8 @@ public class KeptDecision extends PanacheEntityBase {
      * @param by a member of staff: nothing else can decide
      * @param seal seals the body for the place it is given
      */
-    KeptDecision(Visit visit, Decisions.Wanted wanted, Optional<UUID> consent, UUID by, Instant now, UnaryOperator<String> seal) {
+    KeptDecision(Visit visit, Decisions.Wanted wanted, Optional<UUID> consent, UUID by, Instant now,
+        UnaryOperator<String> seal) {
         this.id = UUID.randomUUID();
         this.visitId = visit.id;
         this.clientId = visit.client.id;

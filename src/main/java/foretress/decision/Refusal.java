@@ -67,7 +67,8 @@ public enum Refusal {
         if (inTheWay.isEmpty()) {
             return Optional.empty();
         }
-        return !by.owner() ? Optional.of(OWNER_ONLY) : Optional.of(WITHOUT_REASON).filter(none -> by.reason().isBlank());
+        return !by.owner() ? Optional.of(OWNER_ONLY)
+            : Optional.of(WITHOUT_REASON).filter(none -> by.reason().isBlank());
     }
 
     private static Optional<Refusal> unwritten(Asked asked, List<Gate.Weighing> on) {

@@ -17,8 +17,9 @@ import java.util.Optional;
  * @param alternative id of the service proposed instead
  * @param against findings that stood in the way and were gone against
  */
-public record ServiceDecision(String serviceId, List<String> stepIds, Optional<String> bookedId, Weight standing, Verdict verdict,
-                              Optional<LocalDate> until, String conditions, Optional<String> alternative, List<Against> against) {
+public record ServiceDecision(String serviceId, List<String> stepIds, Optional<String> bookedId, Weight standing,
+    Verdict verdict,
+    Optional<LocalDate> until, String conditions, Optional<String> alternative, List<Against> against) {
     public ServiceDecision {
         stepIds = List.copyOf(stepIds);
         against = List.copyOf(against);

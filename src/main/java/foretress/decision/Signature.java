@@ -58,7 +58,8 @@ public class Signature {
 
     /** What is found otherwise than when the client signed last; empty when nothing was ever signed. */
     public Optional<Difference> since(Visit visit, CurrentAssessment.Now now) {
-        return consents.latest(visit.id).flatMap(signed -> KeptAssessment.madeAt(visit.id, signed.signedAt())).map(assessments::read)
+        return consents.latest(visit.id).flatMap(signed -> KeptAssessment.madeAt(visit.id, signed.signedAt()))
+            .map(assessments::read)
             .map(then -> Difference.between(then, now.assessment(), chemistry.services(visit)));
     }
 
@@ -75,14 +76,16 @@ public class Signature {
         if (then.isEmpty() || !Difference.between(then.get(), now.assessment(), planned).none()) {
             changed.add(Changed.FINDINGS);
         }
-        if (refusals.changedSince(visit, signed.signedAt()) || then.isEmpty() || !demands(then.get(), planned).equals(demands(now.assessment(), planned))) {
+        if (refusals.changedSince(visit, signed.signedAt()) || then.isEmpty()
+            || !demands(then.get(), planned).equals(demands(now.assessment(), planned))) {
             changed.add(Changed.TESTS);
         }
         return changed;
     }
 
     private static Set<String> demands(Assessment assessment, List<Service> services) {
-        return assessment.findings().stream().filter(f -> weighs(f, services)).flatMap(f -> f.demands().stream()).collect(Collectors.toSet());
+        return assessment.findings().stream().filter(f -> weighs(f, services)).flatMap(f -> f.demands().stream())
+            .collect(Collectors.toSet());
     }
 
     private static boolean weighs(Finding finding, List<Service> services) {

@@ -27,16 +27,21 @@ final class Cast {
         Year lastYear = Year.of(today.getYear() - 1);
         return List.of(
             client("Amal", "Rezk", "1988-09-02", "cut-and-dry", "nothing found").in(0, 9),
-            client("Ines", "Varga", "1994-01-19", "highlights-regrowth", "bleached lengths, new growth only").in(0, 11).with("juno")
+            client("Ines", "Varga", "1994-01-19", "highlights-regrowth", "bleached lengths, new growth only").in(0, 11)
+                .with("juno")
                 .withHair(38, treatment("bleach", new InMonth(month.minusMonths(7)), "lengths-ends", "salon")),
-            client("Ottilie", "Brandt", "1965-03-04", "colour-whole", "restorer lotion two years ago on long hair").in(3, 14)
+            client("Ottilie", "Brandt", "1965-03-04", "colour-whole", "restorer lotion two years ago on long hair")
+                .in(3, 14)
                 .says("darkening-lotion", "some-time-ago")
-                .withHair(42, treatment("restorer", new InSeason(Season.SUMMER, Year.of(today.getYear() - 2)), "whole", "home"),
+                .withHair(42,
+                    treatment("restorer", new InSeason(Season.SUMMER, Year.of(today.getYear() - 2)), "whole", "home"),
                     treatment("box-dye", new InMonth(month.minusMonths(16)), "regrowth", "home"),
-                    treatment("highlights", new InSeason(Season.AUTUMN, Year.of(today.getYear() - 3)), "strands", "salon")),
+                    treatment("highlights", new InSeason(Season.AUTUMN, Year.of(today.getYear() - 3)), "strands",
+                        "salon")),
             client("Ruth", "Pellow", "1979-11-23", "relaxer", "bleached hair and a relaxer").in(0, 15).with("juno")
                 .withHair(30, treatment("bleach", new InMonth(month.minusMonths(10)), "whole", "salon")),
-            client("Wanda", "Kubik", "1957-06-30", "colour-roots", "not answered yet: try this one").in(4, 13).has(Told.NOTHING),
+            client("Wanda", "Kubik", "1957-06-30", "colour-roots", "not answered yet: try this one").in(4, 13)
+                .has(Told.NOTHING),
             client("Linh", "Tran", "1999-12-12", "perm-alkaline", "half answered").in(0, 17).has(Told.HALF),
             client("Marta", "Oyelaran", "1991-04-17", "colour-whole", "a first colour owes a skin test").in(5, 10),
             client("Teodor", "Wisk", "1984-02-08", "highlights", "henna of a kind not known").in(4, 9).with("juno")
@@ -47,13 +52,19 @@ final class Cast {
                 .says("black-tattoo-soon", "two-days"),
             client("Bea", "Holm", "1972-10-10", "colour-roots", "a medicine that hides reactions").in(6, 11)
                 .takes(new Medicine("prednisolone 20 mg", "high", "mouth", "now"))
-                .withHair(36, again(treatment("salon-colour", new InMonth(month.minusMonths(2)), "regrowth", "salon"), "6-weeks", new YearsAgo(3, 5))),
+                .withHair(36,
+                    again(treatment("salon-colour", new InMonth(month.minusMonths(2)), "regrowth", "salon"), "6-weeks",
+                        new YearsAgo(3, 5))),
             client("Jon", "Abbot", "1990-03-28", "colour-whole", "too soon for the test").in(1, 10),
-            client("Pia", "Nord", today.minusYears(15).minusMonths(3).toString(), "fashion-colour", "under age").in(3, 16).with("juno"),
-            client("Nell", "Ashdown", "1976-05-09", "plant-colour", "a returning client: one visit closed, the next with another answer").in(-1, 16)
+            client("Pia", "Nord", today.minusYears(15).minusMonths(3).toString(), "fashion-colour", "under age")
+                .in(3, 16).with("juno"),
+            client("Nell", "Ashdown", "1976-05-09", "plant-colour",
+                "a returning client: one visit closed, the next with another answer").in(-1, 16)
                 .has(Told.CLOSED),
-            client("Lucía", "Ferrer", "1969-05-21", "highlights", "answers in Spanish: try this one").in(5, 15).speaking("es").has(Told.NOTHING),
-            client("Carmen", "Ibarra", "1983-07-14", "colour-whole", "signed in Spanish, one thing not known").in(6, 14).speaking("es")
+            client("Lucía", "Ferrer", "1969-05-21", "highlights", "answers in Spanish: try this one").in(5, 15)
+                .speaking("es").has(Told.NOTHING),
+            client("Carmen", "Ibarra", "1983-07-14", "colour-whole", "signed in Spanish, one thing not known").in(6, 14)
+                .speaking("es")
                 .says("black-tattoo", Answer.DONT_KNOW)
                 .withHair(60, treatment("box-dye", new YearsAgo(1, 2), "lengths-ends", "home"),
                     treatment("dont-know", new NotKnown(), "dont-know", "dont-know")));

@@ -39,8 +39,10 @@ public class Demo implements AtStart {
     private final Clock clock;
     private final boolean demo;
 
-    Demo(DemoSalon salon, DemoAnswers answers, DemoClosed closed, DemoProducts products, Clients clients, Visits visits, Invitations invitations,
-         Knowledge knowledge, ConsoleNotices notices, Clock clock, @ConfigProperty(name = "foretress.demo") Optional<Boolean> demo) {
+    Demo(DemoSalon salon, DemoAnswers answers, DemoClosed closed, DemoProducts products, Clients clients, Visits visits,
+        Invitations invitations,
+        Knowledge knowledge, ConsoleNotices notices, Clock clock,
+        @ConfigProperty(name = "foretress.demo") Optional<Boolean> demo) {
         this.salon = salon;
         this.answers = answers;
         this.closed = closed;
@@ -81,14 +83,15 @@ public class Demo implements AtStart {
         }
         if (client.told() == Told.CLOSED) {
             inARequest(() -> closed.close(visit));
-            returns(visit, client.booking("colour-whole", client.visit()).in(56, 11).says("asthma", "yes").has(Told.SIGNED));
+            returns(visit,
+                client.booking("colour-whole", client.visit()).in(56, 11).says("asthma", "yes").has(Told.SIGNED));
         }
     }
 
     /** The same client again, eight weeks later, with an answer that is no longer what it was. */
     private void returns(UUID before, Invented again) {
-        UUID visit = QuarkusTransaction.requiringNew().call(() ->
-            booked(again, Visit.<Visit>findById(before).client.id, "demo again " + again.name()).id);
+        UUID visit = QuarkusTransaction.requiringNew()
+            .call(() -> booked(again, Visit.<Visit>findById(before).client.id, "demo again " + again.name()).id);
         inARequest(() -> answers.say(visit, again));
     }
 
@@ -124,14 +127,17 @@ public class Demo implements AtStart {
         notices.add("");
         notices.add("This is the demo: an invented salon, invented people, invented products.");
         notices.add("A client's phone:");
-        List<Visit> open = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>list("submission like 'demo %' and signedAt is null"));
+        List<Visit> open = QuarkusTransaction.requiringNew()
+            .call(() -> Visit.<Visit>list("submission like 'demo %' and signedAt is null"));
         for (Visit visit : open) {
             if (visit.state.isAhead()) {
-                notices.add("  %s  (born %s)  %s".formatted(visit.client.fullName(), visit.client.birthDate().orElseThrow(),
-                    invitations.issueLink(visit.id, "server")));
+                notices.add(
+                    "  %s  (born %s)  %s".formatted(visit.client.fullName(), visit.client.birthDate().orElseThrow(),
+                        invitations.issueLink(visit.id, "server")));
             }
         }
-        notices.add("The salon, at /sign-in: " + String.join(", ", DemoSalon.LOGINS) + "; password: " + DemoSalon.PASSWORD);
+        notices.add(
+            "The salon, at /sign-in: " + String.join(", ", DemoSalon.LOGINS) + "; password: " + DemoSalon.PASSWORD);
         notices.add("Mails it would have sent: /demo");
         notices.add("");
     }

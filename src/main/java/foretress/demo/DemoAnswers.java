@@ -38,7 +38,8 @@ public class DemoAnswers {
     private final Language language;
     private final Clock clock;
 
-    DemoAnswers(Intake intake, NoticeConsent notices, ConsentDraft draft, Signing signing, PageViews shown, Language language, Clock clock) {
+    DemoAnswers(Intake intake, NoticeConsent notices, ConsentDraft draft, Signing signing, PageViews shown,
+        Language language, Clock clock) {
         this.intake = intake;
         this.notices = notices;
         this.draft = draft;
@@ -92,7 +93,8 @@ public class DemoAnswers {
         Answers said = QuarkusTransaction.requiringNew().call(() -> {
             Answers all = intake.said(visit);
             if (!intake.missing(visit, all).isEmpty()) {
-                throw new IllegalStateException("%s left open: %s".formatted(client.name(), intake.missing(visit, all)));
+                throw new IllegalStateException(
+                    "%s left open: %s".formatted(client.name(), intake.missing(visit, all)));
             }
             shown.page(visitId, "read-back");
             intake.readBack(visit, all);
@@ -101,12 +103,14 @@ public class DemoAnswers {
         });
         ConsentInput input = QuarkusTransaction.requiringNew().call(() -> draft.of(visit, said));
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
-        signing.sign(visit, said, input, new SignatureMark.Typed(client.name()), new Signing.Act(UUID.randomUUID(), text.sha256(),
-            text.statements().stream().map(ConsentText.Line.Statement::id).toList(), entrance(), Optional.empty()));
+        signing.sign(visit, said, input, new SignatureMark.Typed(client.name()),
+            new Signing.Act(UUID.randomUUID(), text.sha256(),
+                text.statements().stream().map(ConsentText.Line.Statement::id).toList(), entrance(), Optional.empty()));
     }
 
     private Entrance entrance() {
         String sanna = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin("sanna").orElseThrow().id.toString());
-        return new Entrance(UUID.randomUUID(), Invitation.Way.SHOWN, sanna, clock.instant(), clock.instant(), true, 1, false, false);
+        return new Entrance(UUID.randomUUID(), Invitation.Way.SHOWN, sanna, clock.instant(), clock.instant(), true, 1,
+            false, false);
     }
 }

@@ -1,14 +1,14 @@
 package foretress.demo;
 
+import foretress.closing.Closing;
 import foretress.closing.Closing.Planned;
 import foretress.closing.Closing.Used;
 import foretress.closing.Closing.Wrong;
-import foretress.closing.Closing;
 import foretress.closing.Closings;
 import foretress.decision.CurrentAssessment;
+import foretress.decision.Decisions;
 import foretress.decision.Decisions.Choice;
 import foretress.decision.Decisions.Wanted;
-import foretress.decision.Decisions;
 import foretress.decision.Verdict;
 import foretress.intake.Intake;
 import foretress.intake.ShelfLife;
@@ -45,12 +45,17 @@ public class DemoClosed {
         Staff petra = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin("petra").orElseThrow());
         QuarkusTransaction.requiringNew().run(() -> askAgain(Visit.findById(visitId)));
         UUID assessment = QuarkusTransaction.requiringNew().call(() -> assessed.now(Visit.findById(visitId)).id());
-        var choice = new Choice(Verdict.PROCEED_WITH_CHANGES, Optional.empty(), "A strand first; off after 45 minutes.", Optional.empty());
-        decisions.record(visitId, petra, new Wanted(UUID.randomUUID(), assessment, 0, List.of(choice), Optional.empty()));
+        var choice = new Choice(Verdict.PROCEED_WITH_CHANGES, Optional.empty(), "A strand first; off after 45 minutes.",
+            Optional.empty());
+        decisions.record(visitId, petra,
+            new Wanted(UUID.randomUUID(), assessment, 0, List.of(choice), Optional.empty()));
         List<Booked> planned = QuarkusTransaction.requiringNew().call(() -> Decisions.planned(Visit.findById(visitId)));
-        Used used = new Used("whole", "Fernholm plant colour", "P-204", "chestnut", "1 : 3", "", "", "45", Planned.NOTHING);
-        closings.keep(visitId, petra, UUID.randomUUID(), 0, new Closing(planned, planned.stream().collect(Collectors.toMap(Booked::serviceId, one -> "as-planned")),
-            List.of(used), "good", Wrong.NOTHING, "Even, warm, no itch.", "Liked it; wants it lighter before summer.", ""));
+        Used used =
+            new Used("whole", "Fernholm plant colour", "P-204", "chestnut", "1 : 3", "", "", "45", Planned.NOTHING);
+        closings.keep(visitId, petra, UUID.randomUUID(), 0,
+            new Closing(planned, planned.stream().collect(Collectors.toMap(Booked::serviceId, one -> "as-planned")),
+                List.of(used), "good", Wrong.NOTHING, "Even, warm, no itch.",
+                "Liked it; wants it lighter before summer.", ""));
     }
 
     /** What has a shelf life is put once more, and nothing changed. */

@@ -17,7 +17,8 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 /** In the demo only: the mails that would have been sent. Elsewhere there is no such page. */
 @Path("/demo")
 public class DemoPages {
-    private static final DateTimeFormatter SENT = DateTimeFormatter.ofPattern("HH:mm:ss 'UTC'").withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter SENT =
+        DateTimeFormatter.ofPattern("HH:mm:ss 'UTC'").withZone(ZoneOffset.UTC);
 
     @CheckedTemplate(basePath = "demo", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record DemoPage(List<Mail> mails, List<String> logins) implements TemplateInstance {}
@@ -40,7 +41,9 @@ public class DemoPages {
             throw new NotFoundException();
         }
         language.use("en");
-        return new DemoPage(shown.newest().stream().map(m -> new Mail(m.letter().to(), m.letter().subject(), m.letter().plain(),
-            m.letter().link().map(Letter.Link::address).orElse(""), m.language(), SENT.format(m.sentAt()))).toList(), DemoSalon.LOGINS);
+        return new DemoPage(shown.newest().stream()
+            .map(m -> new Mail(m.letter().to(), m.letter().subject(), m.letter().plain(),
+                m.letter().link().map(Letter.Link::address).orElse(""), m.language(), SENT.format(m.sentAt())))
+            .toList(), DemoSalon.LOGINS);
     }
 }

@@ -23,7 +23,8 @@ class DemoSalon {
         this.hiring = hiring;
     }
 
-    static final List<String> LOGINS = List.of("petra (stylist)", "juno (stylist)", "sanna (front desk)", "edda (owner)");
+    static final List<String> LOGINS =
+        List.of("petra (stylist)", "juno (stylist)", "sanna (front desk)", "edda (owner)");
 
     @Transactional
     void open() {
@@ -39,8 +40,12 @@ class DemoSalon {
     }
 
     private static Salon salon() {
-        return new Salon(new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114", "hello@alderandwren.example", "999"),
-            new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"), Week.parse("MONDAY 10:00-17:00; TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; "
-                + "THURSDAY 09:00-20:00; FRIDAY 09:00-18:00; SATURDAY 09:00-17:00"), ClosedDays.parse("")));
+        return new Salon(
+            new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114",
+                "hello@alderandwren.example", "999"),
+            new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"),
+                Week.parse("MONDAY 10:00-17:00; TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; "
+                    + "THURSDAY 09:00-20:00; FRIDAY 09:00-18:00; SATURDAY 09:00-17:00"),
+                ClosedDays.parse("")));
     }
 }

@@ -17,25 +17,30 @@ import java.util.Optional;
  * @param days from today until the visit
  * @param told how far they have come
  */
-record Invented(String givenName, String familyName, LocalDate born, String language, String service, String stylist, String visit,
-                int days, int hour, Told told, Answers says) {
+record Invented(String givenName, String familyName, LocalDate born, String language, String service, String stylist,
+    String visit,
+    int days, int hour, Told told, Answers says) {
     enum Told { NOTHING, HALF, SIGNED, CLOSED }
 
     static Invented client(String givenName, String familyName, String born, String service, String visit) {
-        return new Invented(givenName, familyName, LocalDate.parse(born), "en", service, "petra", visit, 1, 10, Told.SIGNED, Answers.NONE);
+        return new Invented(givenName, familyName, LocalDate.parse(born), "en", service, "petra", visit, 1, 10,
+            Told.SIGNED, Answers.NONE);
     }
 
     Invented in(int otherDays, int otherHour) {
-        return new Invented(givenName, familyName, born, language, service, stylist, visit, otherDays, otherHour, told, says);
+        return new Invented(givenName, familyName, born, language, service, stylist, visit, otherDays, otherHour, told,
+            says);
     }
 
     /** The same person booking something else. */
     Invented booking(String otherService, String otherVisit) {
-        return new Invented(givenName, familyName, born, language, otherService, stylist, otherVisit, days, hour, told, says);
+        return new Invented(givenName, familyName, born, language, otherService, stylist, otherVisit, days, hour, told,
+            says);
     }
 
     Invented with(String otherStylist) {
-        return new Invented(givenName, familyName, born, language, service, otherStylist, visit, days, hour, told, says);
+        return new Invented(givenName, familyName, born, language, service, otherStylist, visit, days, hour, told,
+            says);
     }
 
     Invented speaking(String tag) {
@@ -51,11 +56,13 @@ record Invented(String givenName, String familyName, LocalDate born, String lang
     }
 
     Invented says(String question, Answer answer) {
-        return new Invented(givenName, familyName, born, language, service, stylist, visit, days, hour, told, says.with(question, answer));
+        return new Invented(givenName, familyName, born, language, service, stylist, visit, days, hour, told,
+            says.with(question, answer));
     }
 
     Invented withHair(int lengthCm, SaidTreatment... treatments) {
-        return says("hair-length", new Answer.Length(lengthCm, true)).says("treatments", new Answer.Treatments(Arrays.asList(treatments)));
+        return says("hair-length", new Answer.Length(lengthCm, true)).says("treatments",
+            new Answer.Treatments(Arrays.asList(treatments)));
     }
 
     Invented takes(Medicine... medicines) {

@@ -99,7 +99,7 @@ final class BandOutline {
     private List<Stretch> stretches(Stretch core, double chance) {
         List<Stretch> found = new ArrayList<>();
         double from = -1;
-        for (int i = 0; ; i++) {
+        for (int i = 0;; i++) {
             double cm = Math.min(i * LOOK_CM, lengthCm);
             boolean here = lane.chanceAt(cm) >= chance - 1e-9;
             boolean last = cm >= lengthCm;

@@ -20,7 +20,8 @@ record Cover(double fromCm, double fromPart, double growthMonths) {
     private static final int STEPS = 8;
     private static final double TO_THE_TIP = Double.POSITIVE_INFINITY;
     private static final List<Cover> ALL = List.of(new Cover(0, 0, TO_THE_TIP));
-    private static final List<Cover> LENGTHS = steps(0, LEFT_OUT_CM).stream().map(cm -> new Cover(cm, 0, TO_THE_TIP)).toList();
+    private static final List<Cover> LENGTHS =
+        steps(0, LEFT_OUT_CM).stream().map(cm -> new Cover(cm, 0, TO_THE_TIP)).toList();
     private static final List<Cover> ENDS = steps(0, 1).stream().map(part -> new Cover(0, part, TO_THE_TIP)).toList();
 
     /** @param touchUpMonths what may have grown before the first time */
@@ -28,7 +29,8 @@ record Cover(double fromCm, double fromPart, double growthMonths) {
         return switch (t.zone()) {
             case LENGTHS_ENDS -> LENGTHS;
             case ENDS -> ENDS;
-            case REGROWTH -> toTheTip(t) ? ALL : steps(1, touchUpMonths).stream().map(months -> new Cover(0, 0, months)).toList();
+            case REGROWTH ->
+                toTheTip(t) ? ALL : steps(1, touchUpMonths).stream().map(months -> new Cover(0, 0, months)).toList();
             default -> ALL;
         };
     }

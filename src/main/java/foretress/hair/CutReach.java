@@ -70,7 +70,8 @@ final class CutReach extends Reach {
     double chanceAnyLeft() {
         return days.stream().mapToDouble(day -> {
             double grew = Math.max(0, day.last - LONG_REST_MONTHS);
-            return growth.chanceAtMost(Math.min(fastestLeft(day, LONG_REST_MONTHS), grew == 0 ? Double.POSITIVE_INFINITY : lengthCm / grew));
+            return growth.chanceAtMost(
+                Math.min(fastestLeft(day, LONG_REST_MONTHS), grew == 0 ? Double.POSITIVE_INFINITY : lengthCm / grew));
         }).average().orElseThrow();
     }
 

@@ -60,7 +60,8 @@ final class Grown {
         if (oldest - newest < ONE_MOMENT) {
             return (once(newest, x) - once(newest - rest, x)) / rest;
         }
-        return (twice(oldest, x) - twice(newest, x) - twice(oldest - rest, x) + twice(newest - rest, x)) / ((oldest - newest) * rest);
+        return (twice(oldest, x) - twice(newest, x) - twice(oldest - rest, x) + twice(newest - rest, x))
+            / ((oldest - newest) * rest);
     }
 
     /** The integral from 0 to t of g((max(0, τ) + c) / x). */

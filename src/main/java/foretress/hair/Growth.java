@@ -58,7 +58,8 @@ public record Growth(double lowest, double highest) {
             return PUBLISHED;
         }
         double months = days / DAYS_A_MONTH;
-        return new Growth(within((newGrowthCm - RULER_ERROR_CM) / months), within((newGrowthCm + RULER_ERROR_CM) / months));
+        return new Growth(within((newGrowthCm - RULER_ERROR_CM) / months),
+            within((newGrowthCm + RULER_ERROR_CM) / months));
     }
 
     /** Whether a band read so, to ± 0.3 cm, can be hair of a published rate; otherwise the ruler or the date is wrong. */

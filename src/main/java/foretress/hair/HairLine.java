@@ -87,8 +87,9 @@ final class HairLine {
     }
 
     private List<Point> bulb() {
-        double[][] profile = {{-BULB_BACK, 2}, {-BULB_BACK + 2.5, 2.9}, {-BULB_BACK + 6, 3.8}, {-BULB_BACK + 9, 3.7},
-            {-BULB_BACK + 12, 2.8}, {-0.5, 2}, {BULB_FRONT, THICK / 2}};
+        double[][] profile =
+            { { -BULB_BACK, 2 }, { -BULB_BACK + 2.5, 2.9 }, { -BULB_BACK + 6, 3.8 }, { -BULB_BACK + 9, 3.7 },
+                { -BULB_BACK + 12, 2.8 }, { -0.5, 2 }, { BULB_FRONT, THICK / 2 } };
         List<Point> upper = new ArrayList<>();
         List<Point> lower = new ArrayList<>();
         for (double[] at : profile) {

@@ -4,8 +4,7 @@ import foretress.hair.StrandDrawing.Ink;
 
 /** The light colours, for a page whose style sheet is missing; with it, classes decide, in dark as well. */
 final class Inks {
-    private Inks() {
-    }
+    private Inks() {}
 
     static String of(Ink ink) {
         return switch (ink) {

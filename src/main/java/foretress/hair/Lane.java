@@ -73,7 +73,8 @@ public final class Lane {
     /** Near edge, given that it is still on the hair. */
     private Range startsIn() {
         double all = reach.chanceNearBy(lengthCm);
-        return new Range(place(cm -> reach.chanceNearBy(cm) >= 0.1 * all), place(cm -> reach.chanceNearBy(cm) >= 0.9 * all));
+        return new Range(place(cm -> reach.chanceNearBy(cm) >= 0.1 * all),
+            place(cm -> reach.chanceNearBy(cm) >= 0.9 * all));
     }
 
     private Range reachesIn(Range starts) {
@@ -81,7 +82,8 @@ public final class Lane {
             return new Range(lengthCm, lengthCm);
         }
         double from = place(cm -> reach.chanceFarBy(cm) >= 0.1);
-        return new Range(Math.max(from, starts.fromCm()), Math.max(place(cm -> reach.chanceFarBy(cm) >= 0.9), starts.toCm()));
+        return new Range(Math.max(from, starts.fromCm()),
+            Math.max(place(cm -> reach.chanceFarBy(cm) >= 0.9), starts.toCm()));
     }
 
     private interface Reached {

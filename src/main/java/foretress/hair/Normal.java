@@ -2,10 +2,9 @@ package foretress.hair;
 
 /** The normal distribution's cumulative function: Abramowitz and Stegun 26.2.17, absolute error below 7.5e-8. */
 final class Normal {
-    private static final double[] B = {0.319381530, -0.356563782, 1.781477937, -1.821255978, 1.330274429};
+    private static final double[] B = { 0.319381530, -0.356563782, 1.781477937, -1.821255978, 1.330274429 };
 
-    private Normal() {
-    }
+    private Normal() {}
 
     static double below(double z) {
         if (z < 0) {

@@ -24,8 +24,10 @@ abstract class Reach {
     static Reach of(Treatment t, LocalDate today, HairHistory history, double lengthCm, double touchUpMonths) {
         List<Cover> covers = Cover.of(t, touchUpMonths);
         Span last = Span.of(t.earliest(), t.latest(), today, lengthCm);
-        Span first = t.series().map(s -> Span.of(s.firstEarliest(), s.firstLatest(), today, lengthCm).before(last)).orElse(last);
-        List<Cut> cuts = history.cuts().stream().filter(c -> c.day().isAfter(t.earliest()) && !c.day().isAfter(today)).toList();
+        Span first =
+            t.series().map(s -> Span.of(s.firstEarliest(), s.firstLatest(), today, lengthCm).before(last)).orElse(last);
+        List<Cut> cuts =
+            history.cuts().stream().filter(c -> c.day().isAfter(t.earliest()) && !c.day().isAfter(today)).toList();
         return cuts.isEmpty() ? new UncutReach(Rates.of(history.growth()), last, first, covers, lengthCm)
             : new CutReach(history.growth(), last, first, CutReach.limits(cuts, today), covers, lengthCm);
     }

@@ -22,7 +22,9 @@ public enum Residue {
     UNKNOWN(Pattern.QUESTIONS);
 
     /** The drawing of a band, told apart without colour. */
-    public enum Pattern { HATCH, LEAVES, SOLID, OPEN, STRIPES, WAVE, QUESTIONS }
+    public enum Pattern {
+        HATCH, LEAVES, SOLID, OPEN, STRIPES, WAVE, QUESTIONS
+    }
 
     private final Pattern pattern;
 

@@ -23,8 +23,9 @@ public record SafeSide(double chance, boolean metalSuspected) {
     }
 
     private static boolean left(LocalDate day, double lengthCm, List<Cut> cuts, LocalDate today) {
-        return edge(day, today) < lengthCm && cuts.stream().filter(cut -> cut.day().isAfter(day) && !cut.day().isAfter(today))
-            .allMatch(cut -> edge(day, cut.day()) < cut.toCm());
+        return edge(day, today) < lengthCm
+            && cuts.stream().filter(cut -> cut.day().isAfter(day) && !cut.day().isAfter(today))
+                .allMatch(cut -> edge(day, cut.day()) < cut.toCm());
     }
 
     private static double edge(LocalDate day, LocalDate seen) {

@@ -12,10 +12,14 @@ public record StrandDrawing(double width, double height, boolean rightToLeft, Li
     }
 
     /** What a shape is drawn with; screen and paper choose the colours. */
-    public enum Ink { TEXT, QUIET, HAIRLINE, FAINT, CUT }
+    public enum Ink {
+        TEXT, QUIET, HAIRLINE, FAINT, CUT
+    }
 
     /** Where a text hangs on its point, in reading direction: in right-to-left writing START is its right end. */
-    public enum Anchor { START, MIDDLE, END }
+    public enum Anchor {
+        START, MIDDLE, END
+    }
 
     public record Point(double x, double y) {}
 

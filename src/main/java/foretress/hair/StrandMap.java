@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
  *
  * @param lengthCm the length drawn: the known one, or an assumed one when {@code lengthKnown} is false
  */
-public record StrandMap(LocalDate today, double lengthCm, boolean lengthKnown, boolean lengthMeasured, List<Lane> lanes) {
+public record StrandMap(LocalDate today, double lengthCm, boolean lengthKnown, boolean lengthMeasured,
+    List<Lane> lanes) {
     /** Drawn when the length is not known; longer when a treatment could only show further out. */
     public static final double ASSUMED_CM = 60;
     private static final double ASSUMED_AT_MOST_CM = 120;
@@ -51,7 +52,8 @@ public record StrandMap(LocalDate today, double lengthCm, boolean lengthKnown, b
     public Optional<Integer> metalFreeCutCm() {
         List<Lane> suspected = lanes.stream().filter(Lane::metalSuspected).filter(l -> l.nearCm() < lengthCm).toList();
         boolean possible = !suspected.isEmpty() && suspected.stream().allMatch(l -> l.cutToCm().isPresent());
-        return possible ? suspected.stream().map(l -> l.cutToCm().orElseThrow()).min(Integer::compare) : Optional.empty();
+        return possible ? suspected.stream().map(l -> l.cutToCm().orElseThrow()).min(Integer::compare)
+            : Optional.empty();
     }
 
     /** Any lane suspected of metal. */

@@ -47,7 +47,8 @@ final class StrandPen {
         double scale = Math.max(SHORTEST_SCALE_CM, map.lengthCm());
         this.rule = new CmRule(map.lengthCm(), layout.rootX(), (layout.endX() - layout.rootX()) / scale,
             !layout.stacked() || map.lengthCm() < SHORTEST_SCALE_CM - 2);
-        this.laneHeight = map.lanes().isEmpty() ? 34 : layout.stacked() ? 84 : map.lanes().size() <= ROOMY_LANES ? 42 : 38;
+        this.laneHeight =
+            map.lanes().isEmpty() ? 34 : layout.stacked() ? 84 : map.lanes().size() <= ROOMY_LANES ? 42 : 38;
         this.top = TOP + (layout.stacked() && !map.lengthKnown() ? 20 : 0);
         map.lanes().forEach(lane -> placed.add(placed(lane, bottom())));
     }
@@ -223,8 +224,10 @@ final class StrandPen {
     private void ends() {
         double room = endsX() - layout.rootX() - 12;
         boolean above = TextWidth.of(endsWord(), SMALL, false) < room && map.metalFreeCutCm()
-            .map(cm -> rule.x(cm) + 8 + TextWidth.of(words.cut(cm), NAME, true) < endsX() - TextWidth.of(endsWord(), SMALL, false)
-                || !cutWordsAfter(rule.x(cm), words.cut(cm))).orElse(true);
+            .map(cm -> rule.x(cm) + 8 + TextWidth.of(words.cut(cm), NAME, true) < endsX()
+                - TextWidth.of(endsWord(), SMALL, false)
+                || !cutWordsAfter(rule.x(cm), words.cut(cm)))
+            .orElse(true);
         if (above) {
             quiet(endsX(), HAIR_Y - 14, endsWord(), Anchor.END);
         } else if (endsX() + 10 + TextWidth.of(endsWord(), SMALL, false) < layout.width()) {

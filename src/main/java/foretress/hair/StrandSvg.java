@@ -53,9 +53,11 @@ public final class StrandSvg {
 
     private String svg(StrandDrawing drawing, String title, String description) {
         put("<svg class=\"strand-svg\" xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\"%s-title %s-desc\" viewBox=\"0 0 %s %s\" width=\"%s\" height=\"%s\"%s>",
-            id, id, number(drawing.width()), number(drawing.height()), number(drawing.width()), number(drawing.height()),
+            id, id, number(drawing.width()), number(drawing.height()), number(drawing.width()),
+            number(drawing.height()),
             drawing.rightToLeft() ? " direction=\"rtl\"" : " direction=\"ltr\"");
-        put("<title id=\"%s-title\">%s</title><desc id=\"%s-desc\">%s</desc>", id, escaped(title), id, escaped(description));
+        put("<title id=\"%s-title\">%s</title><desc id=\"%s-desc\">%s</desc>", id, escaped(title), id,
+            escaped(description));
         patterns(drawing);
         drawing.shapes().forEach(this::shape);
         return out.append("</svg>").toString();
@@ -79,13 +81,17 @@ public final class StrandSvg {
         if (tile.filled()) {
             return;
         }
-        put("<pattern id=\"%s\" patternUnits=\"userSpaceOnUse\" y=\"%s\" width=\"%s\" height=\"%s\">", patternId(residue),
+        put("<pattern id=\"%s\" patternUnits=\"userSpaceOnUse\" y=\"%s\" width=\"%s\" height=\"%s\">",
+            patternId(residue),
             number(tile.height() == Tile.BAND ? -Tile.BAND / 2 : 0), number(tile.width()), number(tile.height()));
-        put("<rect width=\"%s\" height=\"%s\" class=\"%s-ground\" fill=\"%s\"/>", number(tile.width()), number(tile.height()),
+        put("<rect width=\"%s\" height=\"%s\" class=\"%s-ground\" fill=\"%s\"/>", number(tile.width()),
+            number(tile.height()),
             residueClass(residue), Inks.ground(residue));
         tile.marks().forEach(mark -> put(mark.width() > 0
-            ? "<path d=\"%s\" class=\"%s-mark\" fill=\"none\" stroke=\"%s\" stroke-width=\"" + number(mark.width()) + "\"/>"
-            : "<path d=\"%sZ\" class=\"%s-spot\" fill=\"%s\"/>", path(mark.points()), residueClass(residue), Inks.of(residue)));
+            ? "<path d=\"%s\" class=\"%s-mark\" fill=\"none\" stroke=\"%s\" stroke-width=\"" + number(mark.width())
+                + "\"/>"
+            : "<path d=\"%sZ\" class=\"%s-spot\" fill=\"%s\"/>", path(mark.points()), residueClass(residue),
+            Inks.of(residue)));
         out.append("</pattern>");
     }
 
@@ -101,7 +107,8 @@ public final class StrandSvg {
         if (shape instanceof Line line) {
             line(line);
         } else if (shape instanceof Area area) {
-            put("<path d=\"%sZ\" class=\"strand-fill-%s\" fill=\"%s\"/>", path(area.points()), name(area.ink()), Inks.of(area.ink()));
+            put("<path d=\"%sZ\" class=\"strand-fill-%s\" fill=\"%s\"/>", path(area.points()), name(area.ink()),
+                Inks.of(area.ink()));
         } else if (shape instanceof Band band) {
             band(band);
         } else {
@@ -110,8 +117,10 @@ public final class StrandSvg {
     }
 
     private void line(Line line) {
-        put("<path d=\"%s\" class=\"strand-line-%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\"%s/>", path(line.points()),
-            name(line.ink()), Inks.of(line.ink()), number(line.width()), line.dashed() ? " stroke-dasharray=\"7 5\"" : "");
+        put("<path d=\"%s\" class=\"strand-line-%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\"%s/>",
+            path(line.points()),
+            name(line.ink()), Inks.of(line.ink()), number(line.width()),
+            line.dashed() ? " stroke-dasharray=\"7 5\"" : "");
     }
 
     private void band(Band band) {
@@ -120,13 +129,15 @@ public final class StrandSvg {
             .map(p -> new Point(p.x() - band.origin().x(), p.y() - band.origin().y())).toList();
         put("<path transform=\"translate(%s %s)\" d=\"%sZ\" class=\"%s-band\" fill=\"%s\" stroke=\"%s\" stroke-width=\"%s\" stroke-linejoin=\"round\"%s/>",
             number(band.origin().x()), number(band.origin().y()), path(local), residueClass(band.residue()),
-            tile.filled() ? Inks.of(band.residue()) : "url(#" + patternId(band.residue()) + ")", Inks.of(band.residue()),
+            tile.filled() ? Inks.of(band.residue()) : "url(#" + patternId(band.residue()) + ")",
+            Inks.of(band.residue()),
             number(band.residue() == Residue.LIGHTENED ? Band.LIGHTENED_OUTLINE : Band.OUTLINE),
             tile.dashedOutline() ? " stroke-dasharray=\"3.5 2.5\"" : "");
     }
 
     private void text(Text text) {
-        put("<text x=\"%s\" y=\"%s\" font-size=\"%s\" class=\"strand-text-%s\" fill=\"%s\"%s%s>%s</text>", number(text.at().x()),
+        put("<text x=\"%s\" y=\"%s\" font-size=\"%s\" class=\"strand-text-%s\" fill=\"%s\"%s%s>%s</text>",
+            number(text.at().x()),
             number(text.at().y()), number(text.size()), name(text.ink()), Inks.of(text.ink()),
             text.bold() ? " font-weight=\"600\"" : "", anchor(text.anchor()), escaped(text.text()));
     }

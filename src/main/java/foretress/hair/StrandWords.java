@@ -15,11 +15,15 @@ import java.util.function.UnaryOperator;
  */
 public record StrandWords(Locale locale, UnaryOperator<String> word) {
     /** Every key {@code word} is asked for. */
-    public static final List<String> KEYS = List.of("strand-title", "strand-cm", "strand-scalp", "strand-ends", "strand-chance",
-        "strand-certain", "strand-in-hundred", "strand-less-than-one", "strand-none", "strand-not-known", "strand-counts",
-        "strand-until-measured", "strand-until-sure", "strand-gone-if-cut", "strand-grown-out", "strand-never-quite", "strand-cut-metal",
-        "strand-no-treatment", "strand-length", "strand-length-measured", "strand-length-assumed", "strand-lies-to-ends",
-        "strand-lies-between", "strand-list");
+    public static final List<String> KEYS =
+        List.of("strand-title", "strand-cm", "strand-scalp", "strand-ends", "strand-chance",
+            "strand-certain", "strand-in-hundred", "strand-less-than-one", "strand-none", "strand-not-known",
+            "strand-counts",
+            "strand-until-measured", "strand-until-sure", "strand-gone-if-cut", "strand-grown-out",
+            "strand-never-quite", "strand-cut-metal",
+            "strand-no-treatment", "strand-length", "strand-length-measured", "strand-length-assumed",
+            "strand-lies-to-ends",
+            "strand-lies-between", "strand-list");
 
     private static final List<String> RIGHT_TO_LEFT = List.of("ar", "fa", "he", "iw", "ur");
     private static final int SHORTEST_CUT_WORTH_SAYING_CM = 3;
@@ -31,7 +35,6 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
     private String say(String key, String value) {
         return say(key).replace("#", value);
     }
-
 
     boolean rightToLeft() {
         return RIGHT_TO_LEFT.contains(locale.getLanguage());

@@ -8,8 +8,7 @@ final class TextWidth {
     private static final String NARROW = "ijl.,;:'|!()[]{}ftrI1 -·";
     private static final String WIDE = "mwMWQO@%—…";
 
-    private TextWidth() {
-    }
+    private TextWidth() {}
 
     static double of(String text, double size, boolean bold) {
         double em = text.codePoints().mapToDouble(TextWidth::em).sum();

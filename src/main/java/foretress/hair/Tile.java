@@ -11,7 +11,8 @@ import java.util.List;
  * @param filled the pattern is nothing but the residue's ink
  * @param tinted a light tint of the ink lies under the marks; without it the ground is that of a choice slip
  */
-public record Tile(double width, double height, boolean filled, boolean tinted, boolean dashedOutline, List<Mark> marks) {
+public record Tile(double width, double height, boolean filled, boolean tinted, boolean dashedOutline,
+    List<Mark> marks) {
     /** Thickness of a whole band: ten hairs. */
     public static final double BAND = 24;
 
@@ -55,7 +56,8 @@ public record Tile(double width, double height, boolean filled, boolean tinted, 
         int steps = 8;
         for (int i = 0; i < 2 * steps; i++) {
             double along = i < steps ? -1 + 2.0 * i / steps : 1 - 2.0 * (i - steps) / steps;
-            double across = (i < steps ? 1 : -1) * 1.5 * (1 - along * along) * (1 + 0.35 * along * (i < steps ? 1 : -1));
+            double across =
+                (i < steps ? 1 : -1) * 1.5 * (1 - along * along) * (1 + 0.35 * along * (i < steps ? 1 : -1));
             double tilt = -0.45;
             edge.add(new Point(x + 3 * along * Math.cos(tilt) - across * Math.sin(tilt),
                 y + 3 * along * Math.sin(tilt) + across * Math.cos(tilt)));
@@ -82,10 +84,12 @@ public record Tile(double width, double height, boolean filled, boolean tinted, 
 
     private static Tile questions() {
         double middle = BAND / 2;
-        List<Point> hook = List.of(new Point(5.1, middle - 2.9), new Point(5.6, middle - 4.6), new Point(7, middle - 5.4),
-            new Point(8.7, middle - 4.9), new Point(9.3, middle - 3.5), new Point(8.8, middle - 2.1),
-            new Point(7.3, middle - 0.9), new Point(7, middle + 0.3), new Point(7, middle + 1.2));
-        return new Tile(24, BAND, false, true, true, List.of(new Mark(hook, 1.9), dot(7, middle + 4, 1.25), dot(19, middle, 1.45)));
+        List<Point> hook =
+            List.of(new Point(5.1, middle - 2.9), new Point(5.6, middle - 4.6), new Point(7, middle - 5.4),
+                new Point(8.7, middle - 4.9), new Point(9.3, middle - 3.5), new Point(8.8, middle - 2.1),
+                new Point(7.3, middle - 0.9), new Point(7, middle + 0.3), new Point(7, middle + 1.2));
+        return new Tile(24, BAND, false, true, true,
+            List.of(new Mark(hook, 1.9), dot(7, middle + 4, 1.25), dot(19, middle, 1.45)));
     }
 
     private static Mark dot(double x, double y, double radius) {

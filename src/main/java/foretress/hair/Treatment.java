@@ -18,8 +18,8 @@ import java.util.Optional;
  * @param said the second line: where and when, as the client said it; may be empty
  */
 public record Treatment(String id, Residue residue, LocalDate earliest, LocalDate latest, Zone zone,
-                        boolean repeated, Optional<Series> series, boolean sure, boolean metalPossible, String label,
-                        String said) {
+    boolean repeated, Optional<Series> series, boolean sure, boolean metalPossible, String label,
+    String said) {
 
     public Treatment {
         Objects.requireNonNull(id);
@@ -28,22 +28,26 @@ public record Treatment(String id, Residue residue, LocalDate earliest, LocalDat
         Objects.requireNonNull(label);
         Objects.requireNonNull(said);
         if (latest.isBefore(earliest)) {
-            throw new IllegalArgumentException("%s: its last day %s is before its first %s".formatted(label, latest, earliest));
+            throw new IllegalArgumentException(
+                "%s: its last day %s is before its first %s".formatted(label, latest, earliest));
         }
         if (series.isPresent() && (!repeated || series.get().firstEarliest().isAfter(latest))) {
-            throw new IllegalArgumentException("%s: first done after it was last done, or done but once".formatted(label));
+            throw new IllegalArgumentException(
+                "%s: first done after it was last done, or done but once".formatted(label));
         }
     }
 
     /** Whose first time nobody knows, if it was repeated. */
-    public Treatment(String id, Residue residue, LocalDate earliest, LocalDate latest, Zone zone, boolean repeated, boolean sure,
-                     boolean metalPossible, String label, String said) {
+    public Treatment(String id, Residue residue, LocalDate earliest, LocalDate latest, Zone zone, boolean repeated,
+        boolean sure,
+        boolean metalPossible, String label, String said) {
         this(id, residue, earliest, latest, zone, repeated, Optional.empty(), sure, metalPossible, label, said);
     }
 
     /** Done once, its date a sure one. */
     public static Treatment once(Residue residue, LocalDate earliest, LocalDate latest, Zone zone, String label) {
-        return new Treatment(label, residue, earliest, latest, zone, false, Optional.empty(), true, residue.mayHoldMetal(), label, "");
+        return new Treatment(label, residue, earliest, latest, zone, false, Optional.empty(), true,
+            residue.mayHoldMetal(), label, "");
     }
 
     public Treatment againAndAgain() {
@@ -52,7 +56,8 @@ public record Treatment(String id, Residue residue, LocalDate earliest, LocalDat
 
     /** Again and again, since a first time as uncertain as any date. */
     public Treatment since(LocalDate firstEarliest, LocalDate firstLatest, double monthsApart) {
-        return new Treatment(id, residue, earliest, latest, zone, true, Optional.of(new Series(firstEarliest, firstLatest, monthsApart)), sure,
+        return new Treatment(id, residue, earliest, latest, zone, true,
+            Optional.of(new Series(firstEarliest, firstLatest, monthsApart)), sure,
             metalPossible, label, said);
     }
 

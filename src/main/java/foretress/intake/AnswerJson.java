@@ -9,8 +9,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Medicine;
-import foretress.questionnaire.SaidDate.Season;
 import foretress.questionnaire.SaidDate;
+import foretress.questionnaire.SaidDate.Season;
 import foretress.questionnaire.SaidTreatment;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -117,7 +117,8 @@ public final class AnswerJson {
     }
 
     private static SaidTreatment treatment(JsonNode n) {
-        return new SaidTreatment(n.get("what").asText(), date(n.get("when")), n.get("zone").asText(), n.get("by").asText(),
+        return new SaidTreatment(n.get("what").asText(), date(n.get("when")), n.get("zone").asText(),
+            n.get("by").asText(),
             n.get("often").asText(), n.path("every").asText(SaidTreatment.DONT_KNOW),
             n.has("since") ? date(n.get("since")) : new SaidDate.NotKnown());
     }

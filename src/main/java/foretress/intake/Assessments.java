@@ -34,8 +34,9 @@ public class Assessments {
     private final List<ChairRecord> records;
     private final Clock clock;
 
-    Assessments(Knowledge knowledge, BookedChemistry chemistry, Menu menu, Policies policies, Vault vault, SealedJson sealed,
-                @All List<ChairRecord> records, Clock clock) {
+    Assessments(Knowledge knowledge, BookedChemistry chemistry, Menu menu, Policies policies, Vault vault,
+        SealedJson sealed,
+        @All List<ChairRecord> records, Clock clock) {
         this.knowledge = knowledge;
         this.chemistry = chemistry;
         this.menu = menu;
@@ -65,7 +66,8 @@ public class Assessments {
     public int readAgainDays(Visit visit, Answers said) {
         List<Service> booked = chemistry.services(visit);
         Situation known = told(visit, knowledge.answeredWell(said, chemistry.of(visit)));
-        return Owing.readAgain(knowledge.ruleSet(), Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(known), booked), booked);
+        return Owing.readAgain(knowledge.ruleSet(),
+            Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(known), booked), booked);
     }
 
     /** Booked services first, with their booked steps; then the others as the salon offers them. */
@@ -79,7 +81,8 @@ public class Assessments {
     /** The heaviest standing of the booked services. */
     public Weight booked(Visit visit, Assessment assessment) {
         return Weight.heaviest(chemistry.services(visit).stream()
-            .map(s -> assessment.standing(s.id()).map(st -> st.weight()).orElse(Weight.COULD_NOT_BE_ASSESSED)).toList());
+            .map(s -> assessment.standing(s.id()).map(st -> st.weight()).orElse(Weight.COULD_NOT_BE_ASSESSED))
+            .toList());
     }
 
     /** Assesses and keeps: facts, findings and the rules' hash, so that it can be explained years later. */
@@ -126,7 +129,8 @@ public class Assessments {
     /** What the answers alone tell, without tests and measurements: for those who keep these. */
     public Situation told(Visit visit, Answers said) {
         return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
-            visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said, policies.effective(), List.of(), Optional.empty());
+            visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said, policies.effective(),
+            List.of(), Optional.empty());
     }
 
     /** What findings of earlier visits that still stand weigh on what is booked. */

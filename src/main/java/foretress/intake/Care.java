@@ -37,7 +37,8 @@ class Care {
     void watch(Visit visit, Assessment assessment) {
         if (calls(assessment) && tasks.open(visit.id, Task.Kind.CALL).isEmpty() && !told(visit)) {
             Instant until = NextClosing.after(clock.instant(), Salon.the());
-            tasks.promise(visit, Task.Kind.CALL, Staff.byId(visit.stylistId).filter(s -> s.active).map(s -> s.id), until);
+            tasks.promise(visit, Task.Kind.CALL, Staff.byId(visit.stylistId).filter(s -> s.active).map(s -> s.id),
+                until);
         }
     }
 

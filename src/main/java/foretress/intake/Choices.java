@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Locale;
 
 /** What can be chosen in the parts of a compound answer: dates, zones of the hair, who did it, doses. */
-public record Choices(List<Choice> precisions, List<Choice> months, List<Choice> seasons, List<Choice> agos, List<Choice> zones,
-                      List<Choice> by, List<Choice> often, List<Choice> every, List<Choice> doses, List<Choice> routes, List<Choice> last, List<Choice> straight) {
+public record Choices(List<Choice> precisions, List<Choice> months, List<Choice> seasons, List<Choice> agos,
+    List<Choice> zones,
+    List<Choice> by, List<Choice> often, List<Choice> every, List<Choice> doses, List<Choice> routes, List<Choice> last,
+    List<Choice> straight) {
 
     public record Choice(String code, String label) {}
 
@@ -24,11 +26,14 @@ public record Choices(List<Choice> precisions, List<Choice> months, List<Choice>
             of(words, "zone", "whole", "regrowth", "lengths-ends", "ends", "strands", Question.DONT_KNOW),
             of(words, "by", "home", "salon", Question.DONT_KNOW),
             of(words, "often", "once", "several", "regularly"),
-            of(words, "every", "weekly", "4-weeks", "6-weeks", "8-weeks", "12-weeks", "few-a-year", "yearly", Question.DONT_KNOW),
+            of(words, "every", "weekly", "4-weeks", "6-weeks", "8-weeks", "12-weeks", "few-a-year", "yearly",
+                Question.DONT_KNOW),
             of(words, "dose", "low", "high", Question.DONT_KNOW),
-            of(words, "route", "mouth", "skin", "skin-elsewhere", "scalp", "inhaled", "injection", "eye-nose", Question.DONT_KNOW),
+            of(words, "route", "mouth", "skin", "skin-elsewhere", "scalp", "inhaled", "injection", "eye-nose",
+                Question.DONT_KNOW),
             of(words, "last", "now", "week", "month", "longer", Question.DONT_KNOW),
-            List.of(new Choice("yes", AnswerWords.slip("length", "straight-yes", words)), new Choice("no", AnswerWords.slip("length", "straight-no", words))));
+            List.of(new Choice("yes", AnswerWords.slip("length", "straight-yes", words)),
+                new Choice("no", AnswerWords.slip("length", "straight-no", words))));
     }
 
     private static List<Choice> of(Words words, String group, String... codes) {
@@ -37,7 +42,9 @@ public record Choices(List<Choice> precisions, List<Choice> months, List<Choice>
 
     private static List<Choice> months(Locale locale) {
         return Arrays.stream(Month.values())
-            .map(m -> new Choice(Integer.toString(m.getValue()), capital(m.getDisplayName(TextStyle.FULL_STANDALONE, locale), locale))).toList();
+            .map(m -> new Choice(Integer.toString(m.getValue()),
+                capital(m.getDisplayName(TextStyle.FULL_STANDALONE, locale), locale)))
+            .toList();
     }
 
     private static String capital(String words, Locale locale) {

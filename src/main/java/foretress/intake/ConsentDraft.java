@@ -4,8 +4,8 @@ import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
 import foretress.assessment.Weight;
-import foretress.consent.ConsentInput.Answered;
 import foretress.consent.ConsentInput;
+import foretress.consent.ConsentInput.Answered;
 import foretress.consent.Consents;
 import foretress.hair.StrandDrawing;
 import foretress.hair.StrandLayout;
@@ -41,8 +41,9 @@ public class ConsentDraft {
     private final Refusals refusals;
     private final FoundWords found;
 
-    ConsentDraft(Assessments assessments, BookedChemistry chemistry, Plans plans, StrandMaps maps, Views views, SalonWords salonWords,
-                 Policies policies, Menu menu, ClientLanguage speech, Refusals refusals, FoundWords found, Consents consents) {
+    ConsentDraft(Assessments assessments, BookedChemistry chemistry, Plans plans, StrandMaps maps, Views views,
+        SalonWords salonWords,
+        Policies policies, Menu menu, ClientLanguage speech, Refusals refusals, FoundWords found, Consents consents) {
         this.consents = consents;
         this.assessments = assessments;
         this.chemistry = chemistry;
@@ -60,14 +61,18 @@ public class ConsentDraft {
     public ConsentInput of(Visit visit, Answers said) {
         Assessment assessment = assessments.of(visit, said);
         List<Finding> findings = onBooked(visit, assessment);
-        return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()), client(visit),
-            visit(visit), assessments.booked(visit, assessment), tests(visit, said), found.of(findings, chemistry.services(visit), f -> weight(visit, f)), answered(visit, said), strand(visit, said))
+        return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()),
+            client(visit),
+            visit(visit), assessments.booked(visit, assessment), tests(visit, said),
+            found.of(findings, chemistry.services(visit), f -> weight(visit, f)), answered(visit, said),
+            strand(visit, said))
             .warning(warnings(visit)).refusing(refusals.of(visit)).salted(consents.salt(visit.client.id, visit.id));
     }
 
     /** What the law of the place has printed on the labels of what the booked steps put on the client. */
     private List<String> warnings(Visit visit) {
-        return policies.place().warningsOn(chemistry.of(visit)).map(id -> speech.words().text("policy.warnings." + id)).toList();
+        return policies.place().warningsOn(chemistry.of(visit)).map(id -> speech.words().text("policy.warnings." + id))
+            .toList();
     }
 
     private Optional<ConsentInput.Strand> strand(Visit visit, Answers said) {

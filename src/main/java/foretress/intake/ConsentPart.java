@@ -12,7 +12,8 @@ public record ConsentPart(String id, String heading, List<Shown> lines) {
     public record Shown(String kind, String label, String text, Weight weight) {}
 
     public static ConsentPart of(Section section) {
-        return new ConsentPart(section.part().id(), section.heading(), section.lines().stream().map(ConsentPart::shown).toList());
+        return new ConsentPart(section.part().id(), section.heading(),
+            section.lines().stream().map(ConsentPart::shown).toList());
     }
 
     private static Shown shown(Line line) {

@@ -21,7 +21,9 @@ import java.util.Set;
 @Path("/answers/done")
 public class DonePages {
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DonePage(String lead, boolean consented, String signedAt, String visitAt, String signAgain, String call, List<NextStep.Step> steps, List<String> tests, boolean mayChange, String postponed, boolean handBack) implements TemplateInstance {}
+    record DonePage(String lead, boolean consented, String signedAt, String visitAt, String signAgain, String call,
+        List<NextStep.Step> steps, List<String> tests, boolean mayChange, String postponed, boolean handBack)
+        implements TemplateInstance {}
 
     private final Guest guest;
     private final Consents consents;
@@ -33,8 +35,9 @@ public class DonePages {
     private final Way way;
     private final Refusals refusals;
 
-    DonePages(Guest guest, Consents consents, Intake intake, Plans plans, @All List<NextStep> next, ClientLanguage speech,
-              Care care, Way way, Refusals refusals) {
+    DonePages(Guest guest, Consents consents, Intake intake, Plans plans, @All List<NextStep> next,
+        ClientLanguage speech,
+        Care care, Way way, Refusals refusals) {
         this.guest = guest;
         this.consents = consents;
         this.intake = intake;
@@ -53,9 +56,14 @@ public class DonePages {
         if (signed.isEmpty()) {
             return Response.seeOther(Way.START).build();
         }
-        return Response.ok(new DonePage(prevented(visit) ? speech.say().done_lead_prevented(Salon.the().name) : speech.say().done_lead(Salon.the().name), !prevented(visit),
+        return Response.ok(new DonePage(
+            prevented(visit) ? speech.say().done_lead_prevented(Salon.the().name)
+                : speech.say().done_lead(Salon.the().name),
+            !prevented(visit),
             speech.dayAndTime(signed.get().signedAt().atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
-            signAgain(visit), care.promise(visit).map(speech::call).orElse(""), next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), visit.state.takesAnswers(), postponed(visit), guest.isOnHandedTablet())).build();
+            signAgain(visit), care.promise(visit).map(speech::call).orElse(""),
+            next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), visit.state.takesAnswers(),
+            postponed(visit), guest.isOnHandedTablet())).build();
     }
 
     /** Whether answers or a refused test rule the service out: then answers were signed, and no consent to it. */
@@ -65,7 +73,8 @@ public class DonePages {
 
     /** Where an answer that changed since is read back and signed; blank while what was signed stands. */
     private String signAgain(Visit visit) {
-        return visit.signed().isPresent() || !visit.state.isAhead() ? "" : way.next(visit, intake.said(visit)).toString();
+        return visit.signed().isPresent() || !visit.state.isAhead() ? ""
+            : way.next(visit, intake.said(visit)).toString();
     }
 
     /** What the client may know of a decision: that the visit is put off, never why; that is said face to face. */
@@ -73,7 +82,8 @@ public class DonePages {
         if (!visit.postponed) {
             return "";
         }
-        return visit.postponedUntil().map(day -> speech.say().done_postponed_until(speech.day(day.atStartOfDay(visit.zone()))))
+        return visit.postponedUntil()
+            .map(day -> speech.say().done_postponed_until(speech.day(day.atStartOfDay(visit.zone()))))
             .orElseGet(speech.say()::done_postponed);
     }
 
@@ -83,6 +93,7 @@ public class DonePages {
         return plans.of(visit, intake.said(visit)).owed().stream()
             .filter(o -> !refused.contains(o.test())).map(o -> o.lastOpenStart()
                 .map(last -> say.done_test(speech.words().test(o.test()), speech.dayAndTime(last.atZone(visit.zone()))))
-                .orElseGet(() -> say.done_test_late(speech.words().test(o.test())))).toList();
+                .orElseGet(() -> say.done_test_late(speech.words().test(o.test()))))
+            .toList();
     }
 }

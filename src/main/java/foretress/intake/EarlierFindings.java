@@ -30,8 +30,9 @@ import java.util.stream.Stream;
 @ApplicationScoped
 public class EarlierFindings {
     /** Computations of what staff tested or wrote down, and which of their classes means that nothing was: a better one lifts. */
-    private static final Map<String, Integer> NOT_DONE = Map.of("medical-advice", 1, "skin-test", 1, "metal-test", 1, "test-cutting", 1,
-        "elasticity", 1, "letter-or-test", 2);
+    private static final Map<String, Integer> NOT_DONE =
+        Map.of("medical-advice", 1, "skin-test", 1, "metal-test", 1, "test-cutting", 1,
+            "elasticity", 1, "letter-or-test", 2);
 
     private final Visits visits;
     private final Knowledge knowledge;
@@ -53,10 +54,12 @@ public class EarlierFindings {
         Map<String, Earlier> byRule = new LinkedHashMap<>();
         for (Visit other : visits.of(visit.client.id)) {
             if (!other.id.equals(visit.id) && other.state != State.WITHDRAWN) {
-                lasting(other).filter(f -> weighsMore(f, now) && !answered(f, now)).forEach(f -> byRule.merge(f.ruleId(), new Earlier(f, other), EarlierFindings::heavier));
+                lasting(other).filter(f -> weighsMore(f, now) && !answered(f, now))
+                    .forEach(f -> byRule.merge(f.ruleId(), new Earlier(f, other), EarlierFindings::heavier));
             }
         }
-        records.stream().flatMap(record -> record.wentWrong(visit).stream()).filter(saw -> weighsMore(saw.finding(), now))
+        records.stream().flatMap(record -> record.wentWrong(visit).stream())
+            .filter(saw -> weighsMore(saw.finding(), now))
             .forEach(saw -> byRule.merge(saw.finding().ruleId(), saw, EarlierFindings::heavier));
         return List.copyOf(byRule.values());
     }
@@ -71,16 +74,19 @@ public class EarlierFindings {
     public static List<Earlier> heaviest(List<Earlier> all) {
         Map<String, Earlier> byRule = new LinkedHashMap<>();
         all.forEach(e -> byRule.merge(e.finding().ruleId(), e, EarlierFindings::heavier));
-        return byRule.values().stream().sorted(Comparator.comparing((Earlier e) -> e.finding().weight()).reversed()).toList();
+        return byRule.values().stream().sorted(Comparator.comparing((Earlier e) -> e.finding().weight()).reversed())
+            .toList();
     }
 
     private Stream<Finding> lasting(Visit other) {
         return KeptAssessment.newest(other.id).map(kept -> assessments.read(kept)).stream()
-            .flatMap(then -> then.findings().stream()).filter(f -> !f.onlyIfUnknown() && f.causes().stream().anyMatch(this::staysGood));
+            .flatMap(then -> then.findings().stream())
+            .filter(f -> !f.onlyIfUnknown() && f.causes().stream().anyMatch(this::staysGood));
     }
 
     private boolean staysGood(String question) {
-        return knowledge.questionnaire().question(question).filter(q -> q.keeps() == Question.Keeps.FOR_GOOD).isPresent();
+        return knowledge.questionnaire().question(question).filter(q -> q.keeps() == Question.Keeps.FOR_GOOD)
+            .isPresent();
     }
 
     /**
@@ -104,7 +110,8 @@ public class EarlierFindings {
 
     private static boolean weighsMore(Finding then, Assessment now) {
         Map<String, Weight> today = now.finding(then.ruleId()).map(Finding::byStep).orElse(Map.of());
-        return then.byStep().entrySet().stream().anyMatch(e -> e.getValue().compareTo(today.getOrDefault(e.getKey(), Weight.NOTHING_FOUND)) > 0);
+        return then.byStep().entrySet().stream()
+            .anyMatch(e -> e.getValue().compareTo(today.getOrDefault(e.getKey(), Weight.NOTHING_FOUND)) > 0);
     }
 
     private static Earlier heavier(Earlier newer, Earlier older) {

@@ -39,16 +39,20 @@ class FoundWords {
      */
     List<Found> of(List<Finding> findings, List<Service> booked, Function<Finding, Weight> weight) {
         Map<String, List<Finding>> gathered = findings.stream().filter(f -> f.speaksOn(booked))
-            .collect(Collectors.groupingBy(f -> gatheredUnder(f, weight.apply(f)), LinkedHashMap::new, Collectors.toList()));
-        Stream<Found> known = gathered.values().stream().filter(some -> some.size() == 1).map(some -> new Found(weight.apply(some.get(0)), words(some.get(0), booked)));
+            .collect(
+                Collectors.groupingBy(f -> gatheredUnder(f, weight.apply(f)), LinkedHashMap::new, Collectors.toList()));
+        Stream<Found> known = gathered.values().stream().filter(some -> some.size() == 1)
+            .map(some -> new Found(weight.apply(some.get(0)), words(some.get(0), booked)));
         List<List<Finding>> unsure = gathered.values().stream().filter(some -> some.size() > 1).toList();
-        Stream<Found> again = unsure.stream().limit(1).map(heaviest -> new Found(weight.apply(heaviest.get(0)), unsure(unsure)));
+        Stream<Found> again =
+            unsure.stream().limit(1).map(heaviest -> new Found(weight.apply(heaviest.get(0)), unsure(unsure)));
         return Stream.concat(known, again).distinct().sorted(Comparator.comparing(Found::weight).reversed()).toList();
     }
 
     /** Nobody is left to guess why a service cannot go ahead: what prevents is never gathered. */
     private String gatheredUnder(Finding finding, Weight weight) {
-        Optional<Topic> topic = finding.onlyIfUnknown() && weight != Weight.PREVENTS ? topic(finding) : Optional.empty();
+        Optional<Topic> topic =
+            finding.onlyIfUnknown() && weight != Weight.PREVENTS ? topic(finding) : Optional.empty();
         return topic.map(t -> "topic " + t.id()).orElse("rule " + finding.ruleId());
     }
 
@@ -62,8 +66,11 @@ class FoundWords {
 
     /** @param topics the findings of one topic each */
     private String unsure(List<List<Finding>> topics) {
-        String names = topics.stream().flatMap(some -> topic(some.get(0)).stream()).map(t -> speech.words().topic(t.id())).collect(Collectors.joining(", "));
+        String names = topics.stream().flatMap(some -> topic(some.get(0)).stream())
+            .map(t -> speech.words().topic(t.id())).collect(Collectors.joining(", "));
         String unsure = ConsentWords.in(speech.words().language()).say("found.unsure", Map.of("topic", names));
-        return ReadWords.after(unsure, topics.stream().flatMap(List::stream).flatMap(finding -> finding.read().stream()).distinct().toList(), speech.words());
+        return ReadWords.after(unsure,
+            topics.stream().flatMap(List::stream).flatMap(finding -> finding.read().stream()).distinct().toList(),
+            speech.words());
     }
 }

@@ -18,20 +18,14 @@ class HealthConsent extends PanacheEntityBase {
     private static final String GIVEN = "given";
     private static final String REFUSED = "refused";
 
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Column(name = "client_id")
-    private UUID clientId;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "client_id") private UUID clientId;
     private String said;
-    @Column(name = "said_at")
-    private Instant saidAt;
+    @Column(name = "said_at") private Instant saidAt;
     private String language;
-    @Column(name = "notice_version")
-    private String noticeVersion;
-    @Column(name = "notice_sha256")
-    private String noticeSha256;
+    @Column(name = "notice_version") private String noticeVersion;
+    @Column(name = "notice_sha256") private String noticeSha256;
 
     protected HealthConsent() {}
 

@@ -42,7 +42,8 @@ public class Intake {
     private final Vault vault;
     private final Clock clock;
 
-    Intake(Knowledge knowledge, BookedChemistry chemistry, Assessments assessments, Care care, Vault vault, Clock clock) {
+    Intake(Knowledge knowledge, BookedChemistry chemistry, Assessments assessments, Care care, Vault vault,
+        Clock clock) {
         this.knowledge = knowledge;
         this.chemistry = chemistry;
         this.assessments = assessments;
@@ -140,7 +141,8 @@ public class Intake {
         }
         // A list that is still growing has not been answered yet.
         List<Question> asked = due.stream().filter(q -> !reading.adding() || !LISTS.contains(q.kind())).toList();
-        store(visit, topic, Telling.byStaff(page, pressing(visit, page), asked, staffId), ofTopic(topic, reading.over(before)));
+        store(visit, topic, Telling.byStaff(page, pressing(visit, page), asked, staffId),
+            ofTopic(topic, reading.over(before)));
         return Kept.clean(reading);
     }
 
@@ -174,7 +176,8 @@ public class Intake {
     @Transactional
     public void record(UUID visitId, Topic topic, Answers answers, String language) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        store(visit, topic, new Telling(language, UUID.randomUUID().toString(), topic.questions(), Optional.empty()), ofTopic(topic, answers));
+        store(visit, topic, new Telling(language, UUID.randomUUID().toString(), topic.questions(), Optional.empty()),
+            ofTopic(topic, answers));
     }
 
     /** The client has read exactly these answers back. */
@@ -197,8 +200,10 @@ public class Intake {
     private void store(Visit visit, Topic topic, Telling telling, Answers own) {
         Answers before = said(visit);
         String put = telling.put().stream().map(Question::id).collect(Collectors.joining(" "));
-        new KeptTopic(visit, code(visit, topic), version(visit, topic) + 1, telling.language(), telling.submission(), telling.staff(), clock.instant(),
-            place -> vault.sealWord(visit.client.id, place, put), place -> vault.seal(visit.client.id, place, AnswerJson.write(own))).persist();
+        new KeptTopic(visit, code(visit, topic), version(visit, topic) + 1, telling.language(), telling.submission(),
+            telling.staff(), clock.instant(),
+            place -> vault.sealWord(visit.client.id, place, put),
+            place -> vault.seal(visit.client.id, place, AnswerJson.write(own))).persist();
         Answers now = said(visit);
         // What was signed stays signed for what it said; other answers want a signature of their own.
         if (visit.state == State.SIGNED && !hash(before).equals(hash(now))) {

@@ -17,28 +17,22 @@ import java.util.function.UnaryOperator;
 @Entity
 @Table(name = "assessment")
 public class KeptAssessment extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Column(name = "client_id")
-    private UUID clientId;
-    @Column(name = "assessed_at")
-    private Instant assessedAt;
-    @Column(name = "rule_set_sha256")
-    private String ruleSetSha256;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "client_id") private UUID clientId;
+    @Column(name = "assessed_at") private Instant assessedAt;
+    @Column(name = "rule_set_sha256") private String ruleSetSha256;
     /** Names the answers it was made from, under the client's key. */
-    @Column(name = "answers_code")
-    private String answersCode;
+    @Column(name = "answers_code") private String answersCode;
     /** Something rests on it: it was signed, decided or looked at. The others give way to the next one. */
     private boolean held;
-    @Column(columnDefinition = "text")
-    private String body;
+    @Column(columnDefinition = "text") private String body;
 
     protected KeptAssessment() {}
 
     /** @param held it is kept when a newer one comes; otherwise the newer one takes its place */
-    KeptAssessment(Visit visit, Instant now, String ruleSetSha256, String answersCode, boolean held, UnaryOperator<String> seal) {
+    KeptAssessment(Visit visit, Instant now, String ruleSetSha256, String answersCode, boolean held,
+        UnaryOperator<String> seal) {
         this.id = UUID.randomUUID();
         this.visitId = visit.id;
         this.clientId = visit.client.id;

@@ -17,30 +17,22 @@ import java.util.function.UnaryOperator;
 @Entity
 @Table(name = "topic_answers")
 class KeptTopic extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Column(name = "client_id")
-    private UUID clientId;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "client_id") private UUID clientId;
     /** Names the topic under the client's key: which topics were asked tells of answers. */
     private String topic;
     private int version;
     private String language;
-    @Column(name = "saved_at")
-    private Instant savedAt;
+    @Column(name = "saved_at") private Instant savedAt;
     private String submission;
     /** Ids of the questions that were put, with spaces between, sealed; absent in old rows, where the whole topic was. */
-    @Column(columnDefinition = "text")
-    private String asked;
+    @Column(columnDefinition = "text") private String asked;
     /** The member of staff who put them; absent where the client answered alone. */
-    @Column(name = "asked_by")
-    private UUID askedBy;
+    @Column(name = "asked_by") private UUID askedBy;
     /** The paper form it was typed from; absent where it was not. */
-    @Column(name = "typed_from")
-    private UUID typedFrom;
-    @Column(columnDefinition = "text")
-    private String body;
+    @Column(name = "typed_from") private UUID typedFrom;
+    @Column(columnDefinition = "text") private String body;
 
     protected KeptTopic() {}
 
@@ -50,8 +42,9 @@ class KeptTopic extends PanacheEntityBase {
      * @param asked seals the ids of the questions that were put
      * @param seal seals what was said
      */
-    KeptTopic(Visit visit, String topic, int version, String language, String submission, Optional<UUID> staff, Instant now, UnaryOperator<String> asked,
-              UnaryOperator<String> seal) {
+    KeptTopic(Visit visit, String topic, int version, String language, String submission, Optional<UUID> staff,
+        Instant now, UnaryOperator<String> asked,
+        UnaryOperator<String> seal) {
         this.id = UUID.randomUUID();
         this.visitId = visit.id;
         this.clientId = visit.client.id;

@@ -26,9 +26,11 @@ public record MarkField(SignatureMark.Kind kind, String posted) {
             return Optional.empty();
         }
         try {
-            return Optional.of(kind == SignatureMark.Kind.DRAWN ? new SignatureMark.Drawn(Strokes.read(posted)) : new SignatureMark.Typed(posted));
+            return Optional.of(kind == SignatureMark.Kind.DRAWN ? new SignatureMark.Drawn(Strokes.read(posted))
+                : new SignatureMark.Typed(posted));
         } catch (IllegalArgumentException refused) {
-            mistakes.add(new Mistake("mark", kind == SignatureMark.Kind.DRAWN ? say.sign_mark_too_long() : say.sign_name_too_long()));
+            mistakes.add(new Mistake("mark",
+                kind == SignatureMark.Kind.DRAWN ? say.sign_mark_too_long() : say.sign_name_too_long()));
             return Optional.empty();
         }
     }

@@ -36,7 +36,8 @@ class MistakeWords {
             case "not-a-day" -> notADay(say, mistake);
             case "day-in-future" -> say.mistake_day_in_future(arg(mistake, 0), month(arg(mistake, 1)), arg(mistake, 2));
             case "not-a-length" -> say.mistake_not_a_length(arg(mistake, 0));
-            case "length-out-of-range" -> say.mistake_length_out_of_range(arg(mistake, 0), arg(mistake, 1), arg(mistake, 2), arg(mistake, 3));
+            case "length-out-of-range" ->
+                say.mistake_length_out_of_range(arg(mistake, 0), arg(mistake, 1), arg(mistake, 2), arg(mistake, 3));
             case "too-long" -> say.mistake_too_long(arg(mistake, 0), arg(mistake, 1));
             case "too-many" -> say.mistake_too_many(arg(mistake, 0));
             case "first-after-last" -> say.mistake_first_after_last();

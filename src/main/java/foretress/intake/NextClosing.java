@@ -1,7 +1,7 @@
 package foretress.intake;
 
-import foretress.plan.OpeningHours.Window;
 import foretress.plan.OpeningHours;
+import foretress.plan.OpeningHours.Window;
 import foretress.salon.Salon;
 import java.time.Duration;
 import java.time.Instant;
@@ -20,8 +20,10 @@ public final class NextClosing {
     public static Instant after(Instant now, Salon salon) {
         OpeningHours hours = salon.hours();
         Map<LocalDate, Instant> closings = hours.between(now, now.plus(LOOK_AHEAD)).stream().collect(Collectors.toMap(
-            open -> open.from().atZone(hours.zone()).toLocalDate(), Window::to, (early, late) -> late, LinkedHashMap::new));
+            open -> open.from().atZone(hours.zone()).toLocalDate(), Window::to, (early, late) -> late,
+            LinkedHashMap::new));
         // A salon that never opens still promised: the next day at the same time.
-        return closings.values().stream().filter(closing -> !now.plus(TIME_TO_CALL).isAfter(closing)).findFirst().orElse(now.plus(Duration.ofDays(1)));
+        return closings.values().stream().filter(closing -> !now.plus(TIME_TO_CALL).isAfter(closing)).findFirst()
+            .orElse(now.plus(Duration.ofDays(1)));
     }
 }

@@ -14,19 +14,14 @@ import java.util.function.UnaryOperator;
 @Entity
 @Table(name = "page_shown")
 class PageShown extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
     /** Names the page under the client's key: which pages were put before a client tells of answers. */
     private String page;
     /** The page's name, sealed. */
-    @Column(columnDefinition = "text")
-    private String name;
-    @Column(name = "first_at")
-    private Instant firstAt;
-    @Column(name = "last_at")
-    private Instant lastAt;
+    @Column(columnDefinition = "text") private String name;
+    @Column(name = "first_at") private Instant firstAt;
+    @Column(name = "last_at") private Instant lastAt;
 
     protected PageShown() {}
 

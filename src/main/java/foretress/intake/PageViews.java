@@ -30,7 +30,8 @@ public class PageViews {
     }
 
     private void first(UUID keyOf, UUID visitId, String page) {
-        new PageShown(visitId, code(keyOf, page), clock.instant(), place -> vault.sealWord(keyOf, place, page)).persist();
+        new PageShown(visitId, code(keyOf, page), clock.instant(), place -> vault.sealWord(keyOf, place, page))
+            .persist();
     }
 
     /** Whether that page was ever put before the client. */
@@ -42,11 +43,13 @@ public class PageViews {
     /** Every page with when it was first and last shown, the first one first. */
     List<Evidence.PageShown> pages(Visit visit) {
         return PageShown.of(visit.id).stream()
-            .map(p -> new Evidence.PageShown(vault.openWord(visit.keyOf, p.place(), p.name()), p.firstAt(), p.lastAt())).toList();
+            .map(p -> new Evidence.PageShown(vault.openWord(visit.keyOf, p.place(), p.name()), p.firstAt(), p.lastAt()))
+            .toList();
     }
 
     Instant last(Visit visit, String page) {
-        return pages(visit).stream().filter(shown -> shown.page().equals(page)).map(Evidence.PageShown::last).findFirst().orElseThrow();
+        return pages(visit).stream().filter(shown -> shown.page().equals(page)).map(Evidence.PageShown::last)
+            .findFirst().orElseThrow();
     }
 
     private String code(UUID keyOf, String page) {

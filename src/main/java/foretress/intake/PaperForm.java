@@ -19,23 +19,15 @@ import org.hibernate.annotations.Immutable;
 @Immutable
 @Table(name = "paper_form")
 public class PaperForm extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Column(name = "client_id")
-    private UUID clientId;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "client_id") private UUID clientId;
     /** The day the client wrote beside the signature. */
-    @Column(name = "signed_on")
-    private LocalDate signedOn;
-    @Column(name = "typed_at")
-    private Instant typedAt;
-    @Column(name = "typed_by")
-    private UUID typedBy;
-    @Column(name = "media_type")
-    private String mediaType;
-    @Column(columnDefinition = "text")
-    private String body;
+    @Column(name = "signed_on") private LocalDate signedOn;
+    @Column(name = "typed_at") private Instant typedAt;
+    @Column(name = "typed_by") private UUID typedBy;
+    @Column(name = "media_type") private String mediaType;
+    @Column(columnDefinition = "text") private String body;
 
     protected PaperForm() {}
 

@@ -41,7 +41,8 @@ public class PaperForms {
 
     /** Whether a paper may be typed in: one was begun, or nobody has answered yet. */
     public boolean mayType(Visit visit) {
-        return of(visit.id).isPresent() ? visit.state.takesAnswers() : visit.state == State.BOOKED || visit.state == State.INVITED;
+        return of(visit.id).isPresent() ? visit.state.takesAnswers()
+            : visit.state == State.BOOKED || visit.state == State.INVITED;
     }
 
     /**
@@ -53,10 +54,14 @@ public class PaperForms {
     @Transactional
     public void begin(UUID visitId, Paper paper, LocalDate signedOn, UUID staff) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        if (of(visitId).isPresent()) return;
-        if (!mayType(visit)) throw new IllegalStateException("answers were given otherwise");
-        new PaperForm(visit, paper, signedOn, staff, clock.instant(), place -> vault.seal(visit.client.id, place, paper.bytes())).persist();
-        if (visit.state == State.BOOKED) visit.moveTo(State.INVITED);
+        if (of(visitId).isPresent())
+            return;
+        if (!mayType(visit))
+            throw new IllegalStateException("answers were given otherwise");
+        new PaperForm(visit, paper, signedOn, staff, clock.instant(),
+            place -> vault.seal(visit.client.id, place, paper.bytes())).persist();
+        if (visit.state == State.BOOKED)
+            visit.moveTo(State.INVITED);
         visit.moveTo(State.ANSWERING);
         notices.give(visitId, visit.client.language);
         ledger.note(staff.toString(), "paper form kept, typing begun", visitId.toString());

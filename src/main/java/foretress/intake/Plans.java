@@ -40,7 +40,8 @@ public class Plans implements Foresight {
     private final Refusals refusals;
     private final Clock clock;
 
-    Plans(Assessments assessments, Policies policies, PlannedProducts planned, @All List<ChairRecord> records, Refusals refusals, Clock clock) {
+    Plans(Assessments assessments, Policies policies, PlannedProducts planned, @All List<ChairRecord> records,
+        Refusals refusals, Clock clock) {
         this.assessments = assessments;
         this.policies = policies;
         this.planned = planned;
@@ -70,11 +71,13 @@ public class Plans implements Foresight {
 
     /** Tests that were begun for the visit and wait to be read, the next first. */
     public List<ChairRecord.Running> running(Visit visit) {
-        return records.stream().flatMap(r -> r.running(visit).stream()).sorted(Comparator.comparing(ChairRecord.Running::readableFrom)).toList();
+        return records.stream().flatMap(r -> r.running(visit).stream())
+            .sorted(Comparator.comparing(ChairRecord.Running::readableFrom)).toList();
     }
 
     private TestPlan whole(Visit visit, Owing owing) {
-        return TestPlan.of(owing, visit.startsAt, waits(visit, owing.readAgainDays()), Salon.the().hours(), clock.instant());
+        return TestPlan.of(owing, visit.startsAt, waits(visit, owing.readAgainDays()), Salon.the().hours(),
+            clock.instant());
     }
 
     private Waits waits(Visit visit, int readAgainDays) {
@@ -94,22 +97,27 @@ public class Plans implements Foresight {
     /** What the desk must call the client in for, and by when; never why. */
     public Optional<Visit.Owed> first(Visit visit, Answers said) {
         TestPlan plan = of(visit, said);
-        return talk(visit, said, plan).or(() -> plan.owed().stream().findFirst().map(o -> new Visit.Owed(o.test(), Optional.of(o.latestStart()))))
-            .or(() -> running(visit).stream().findFirst().map(r -> new Visit.Owed(READING, Optional.of(visit.startsAt))))
+        return talk(visit, said, plan)
+            .or(() -> plan.owed().stream().findFirst().map(o -> new Visit.Owed(o.test(), Optional.of(o.latestStart()))))
+            .or(() -> running(visit).stream().findFirst()
+                .map(r -> new Visit.Owed(READING, Optional.of(visit.startsAt))))
             .or(() -> clearedUpBy(visit, plan).map(by -> new Visit.Owed(CLEAR_UP, Optional.of(by))));
     }
 
     /** Nobody comes in for a visit that does not go ahead; the talk comes no later than the test would have. */
     private Optional<Visit.Owed> talk(Visit visit, Answers said, TestPlan plan) {
         Set<String> refused = refusals.of(visit);
-        if (owed(visit, said).stream().noneMatch(refused::contains)) return Optional.empty();
+        if (owed(visit, said).stream().noneMatch(refused::contains))
+            return Optional.empty();
         Stream<Instant> starts = plan.owed().stream().filter(o -> refused.contains(o.test())).map(Owed::latestStart);
-        return Optional.of(new Visit.Owed(TALK, Optional.of(starts.min(Comparator.naturalOrder()).orElse(visit.startsAt))));
+        return Optional
+            .of(new Visit.Owed(TALK, Optional.of(starts.min(Comparator.naturalOrder()).orElse(visit.startsAt))));
     }
 
     /** The last moment at which a test could begin that would prove nothing now. */
     private Optional<Instant> clearedUpBy(Visit visit, TestPlan plan) {
-        return TestPlan.of(plan.waiting(), visit.startsAt, waits(visit, 0), Salon.the().hours(), clock.instant()).owed().stream()
+        return TestPlan.of(plan.waiting(), visit.startsAt, waits(visit, 0), Salon.the().hours(), clock.instant()).owed()
+            .stream()
             .map(Owed::latestStart).min(Comparator.naturalOrder());
     }
 }

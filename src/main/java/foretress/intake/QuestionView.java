@@ -1,8 +1,8 @@
 package foretress.intake;
 
 import foretress.questionnaire.FormReader;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import java.util.List;
 import java.util.Map;
 
@@ -18,8 +18,9 @@ import java.util.Map;
  * @param entries treatments or medicines added so far, in words
  * @param mistakes sentences by field name
  */
-public record QuestionView(Question question, boolean alone, String ask, String hint, String why, String brief, String none, List<Slip> slips,
-                    Map<String, List<String>> fields, List<String> entries, Map<String, String> mistakes, Choices choices) {
+public record QuestionView(Question question, boolean alone, String ask, String hint, String why, String brief,
+    String none, List<Slip> slips,
+    Map<String, List<String>> fields, List<String> entries, Map<String, String> mistakes, Choices choices) {
 
     /** One thing to choose: its code, the words on it, and whether it is chosen. */
     public record Slip(String code, String label, boolean chosen) {}
@@ -29,7 +30,8 @@ public record QuestionView(Question question, boolean alone, String ask, String 
 
     /** The same on a page that has a heading of its own. */
     public QuestionView underAHeading() {
-        return new QuestionView(question, false, ask, hint, why, brief, none, slips, fields, entries, mistakes, choices);
+        return new QuestionView(question, false, ask, hint, why, brief, none, slips, fields, entries, mistakes,
+            choices);
     }
 
     public String id() {
@@ -52,7 +54,8 @@ public record QuestionView(Question question, boolean alone, String ask, String 
 
     /** The ways of not saying, for questions whose answer is typed. */
     public List<Slip> unsaid() {
-        return slips.stream().filter(s -> s.code().equals(Question.DONT_KNOW) || s.code().equals(Question.RATHER_NOT_SAY)).toList();
+        return slips.stream()
+            .filter(s -> s.code().equals(Question.DONT_KNOW) || s.code().equals(Question.RATHER_NOT_SAY)).toList();
     }
 
     /** What one can choose besides not saying. */

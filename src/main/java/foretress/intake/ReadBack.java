@@ -13,15 +13,11 @@ import java.util.UUID;
 @Entity
 @Table(name = "read_back")
 class ReadBack extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
     /** Names the answers under the client's key. */
-    @Column(name = "answers_code")
-    private String answersCode;
-    @Column(name = "confirmed_at")
-    private Instant confirmedAt;
+    @Column(name = "answers_code") private String answersCode;
+    @Column(name = "confirmed_at") private Instant confirmedAt;
 
     protected ReadBack() {}
 

@@ -23,7 +23,8 @@ public class ReadBackPages {
     public record Line(String question, String label, String answer) {}
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ReadBackPage(Progress progress, String unsure, List<Chapter> chapters, String answers, boolean changed, String back)
+    record ReadBackPage(Progress progress, String unsure, List<Chapter> chapters, String answers, boolean changed,
+        String back)
         implements TemplateInstance {}
 
     private final Guest guest;
@@ -72,7 +73,8 @@ public class ReadBackPages {
     }
 
     private ReadBackPage page(Visit visit, Answers said, boolean changed) {
-        return new ReadBackPage(way.progress(visit, said, "read-back"), views.unsure(visit, said), views.chapters(visit, said), shownAs(visit, said), changed,
+        return new ReadBackPage(way.progress(visit, said, "read-back"), views.unsure(visit, said),
+            views.chapters(visit, said), shownAs(visit, said), changed,
             way.before(visit, said, "read-back").map(Object::toString).orElse(""));
     }
 }

@@ -37,7 +37,8 @@ public class Refusals {
 
     /** Ids of the tests refused for this visit, as the client said last. */
     public Set<String> of(Visit visit) {
-        return TestRefusal.newest(visit.id).map(this::open).stream().flatMap(ids -> List.of(ids.split(" ")).stream()).filter(id -> !id.isEmpty())
+        return TestRefusal.newest(visit.id).map(this::open).stream().flatMap(ids -> List.of(ids.split(" ")).stream())
+            .filter(id -> !id.isEmpty())
             .collect(Collectors.toSet());
     }
 
@@ -49,7 +50,8 @@ public class Refusals {
     /** Keeps what the client said. */
     @Transactional
     public void say(UUID visitId, Set<String> tests) {
-        become(Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE), tests, "client", tests.isEmpty() ? "tests wanted after all" : "test refused");
+        become(Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE), tests, "client",
+            tests.isEmpty() ? "tests wanted after all" : "test refused");
     }
 
     /**
@@ -60,8 +62,10 @@ public class Refusals {
     @Transactional
     public void wantedAfterAll(UUID visitId, Set<String> tests, UUID staff) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        if (!visit.state.isAhead()) throw new IllegalStateException("a visit that is %s has no test to come".formatted(visit.state));
-        become(visit, of(visit).stream().filter(test -> !tests.contains(test)).collect(Collectors.toSet()), staff.toString(), "test wanted after all, as the client said in person");
+        if (!visit.state.isAhead())
+            throw new IllegalStateException("a visit that is %s has no test to come".formatted(visit.state));
+        become(visit, of(visit).stream().filter(test -> !tests.contains(test)).collect(Collectors.toSet()),
+            staff.toString(), "test wanted after all, as the client said in person");
     }
 
     /** What was signed before stays on file; with other tests it wants a signature of its own. */
@@ -82,7 +86,8 @@ public class Refusals {
     }
 
     private void keep(Visit visit, String ids) {
-        new TestRefusal(visit, clock.instant(), place -> vault.seal(visit.client.id, place, ids.getBytes(StandardCharsets.UTF_8))).persist();
+        new TestRefusal(visit, clock.instant(),
+            place -> vault.seal(visit.client.id, place, ids.getBytes(StandardCharsets.UTF_8))).persist();
     }
 
     private String open(TestRefusal said) {

@@ -65,6 +65,7 @@ public class Renewal {
     /** Every visit of the client at which something is still to happen. */
     @Transactional
     public void ofClient(UUID clientId) {
-        visits.of(clientId).stream().filter(visit -> visit.state.isAhead()).map(visit -> visit.id).toList().forEach(this::of);
+        visits.of(clientId).stream().filter(visit -> visit.state.isAhead()).map(visit -> visit.id).toList()
+            .forEach(this::of);
     }
 }

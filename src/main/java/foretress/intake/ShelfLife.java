@@ -29,7 +29,8 @@ public class ShelfLife {
     private static boolean due(Question question, Visit visit, Answers said, Optional<Instant> asked) {
         boolean open = question.required() && said.to(question.id()).isEmpty();
         LocalDate visitDay = visit.startsThere().toLocalDate();
-        return open || asked.map(at -> !isGood(question.keeps(), at.atZone(visit.zone()).toLocalDate(), visitDay)).orElse(true);
+        return open
+            || asked.map(at -> !isGood(question.keeps(), at.atZone(visit.zone()).toLocalDate(), visitDay)).orElse(true);
     }
 
     /** Whether an answer of this day is still good on that one; both in the salon's zone. */

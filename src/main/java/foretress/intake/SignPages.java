@@ -1,10 +1,10 @@
 package foretress.intake;
 
 import foretress.consent.ConsentInput;
+import foretress.consent.ConsentText;
 import foretress.consent.ConsentText.Line.Statement;
 import foretress.consent.ConsentText.Part;
 import foretress.consent.ConsentText.Section;
-import foretress.consent.ConsentText;
 import foretress.consent.ConsentWords;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
@@ -37,8 +37,9 @@ public class SignPages {
     public record Ticked(Statement statement, boolean ticked) {}
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record SignPage(Progress progress, ConsentText text, String heading, List<Ticked> statements, boolean mayRefuse, List<ConsentPart> rest, ConsentPart answered, String name,
-                    String typed, String kind, List<Mistake> mistakes, String markMistake, String agreeMistake, String submission)
+    record SignPage(Progress progress, ConsentText text, String heading, List<Ticked> statements, boolean mayRefuse,
+        List<ConsentPart> rest, ConsentPart answered, String name,
+        String typed, String kind, List<Mistake> mistakes, String markMistake, String agreeMistake, String submission)
         implements TemplateInstance {}
 
     private final Guest guest;
@@ -50,8 +51,9 @@ public class SignPages {
     private final ClientLanguage speech;
     private final Caller caller;
 
-    SignPages(Guest guest, Intake intake, Way way, ConsentDraft draft, Signing signing, PageViews shown, ClientLanguage speech,
-              Caller caller) {
+    SignPages(Guest guest, Intake intake, Way way, ConsentDraft draft, Signing signing, PageViews shown,
+        ClientLanguage speech,
+        Caller caller) {
         this.guest = guest;
         this.intake = intake;
         this.way = way;
@@ -70,7 +72,9 @@ public class SignPages {
             return Response.seeOther(Way.READ_BACK).build();
         }
         shown.page(visit.id, "sign");
-        return Response.ok(page(visit, said, List.of(), "", SignatureMark.Kind.DRAWN, List.of(), UUID.randomUUID().toString())).build();
+        return Response
+            .ok(page(visit, said, List.of(), "", SignatureMark.Kind.DRAWN, List.of(), UUID.randomUUID().toString()))
+            .build();
     }
 
     @POST
@@ -95,8 +99,10 @@ public class SignPages {
             return again(visit, said, form, mistakes);
         }
         try {
-            signing.sign(visit, said, input, mark.orElseThrow(), new Signing.Act(submission.get(), form.one("text"), form.all("agree"),
-                guest.entrance(), Optional.of(new Evidence.Device(caller.address(), Optional.ofNullable(agent).orElse("not told")))));
+            signing.sign(visit, said, input, mark.orElseThrow(),
+                new Signing.Act(submission.get(), form.one("text"), form.all("agree"),
+                    guest.entrance(),
+                    Optional.of(new Evidence.Device(caller.address(), Optional.ofNullable(agent).orElse("not told")))));
             return Response.seeOther(Way.DONE).build();
         } catch (Consents.OtherVisit forged) {
             throw new BadRequestException(forged);
@@ -112,33 +118,40 @@ public class SignPages {
     }
 
     private static List<String> asked(ConsentInput input) {
-        return ConsentText.of(input, ConsentWords.in(input.language())).statements().stream().map(Statement::id).toList();
+        return ConsentText.of(input, ConsentWords.in(input.language())).statements().stream().map(Statement::id)
+            .toList();
     }
 
     private Response again(Visit visit, Answers said, Form form, List<Mistake> mistakes) {
         shown.page(visit.id, "sign");
-        return FormAgain.with(page(visit, said, form.all("agree"), form.one("typed"), MarkField.of(form).kind(), mistakes,
-            uuid(form.one("submission")).orElseGet(UUID::randomUUID).toString()));
+        return FormAgain
+            .with(page(visit, said, form.all("agree"), form.one("typed"), MarkField.of(form).kind(), mistakes,
+                uuid(form.one("submission")).orElseGet(UUID::randomUUID).toString()));
     }
 
-    private SignPage page(Visit visit, Answers said, List<String> ticked, String typed, SignatureMark.Kind kind, List<Mistake> mistakes,
-                          String submission) {
+    private SignPage page(Visit visit, Answers said, List<String> ticked, String typed, SignatureMark.Kind kind,
+        List<Mistake> mistakes,
+        String submission) {
         ConsentInput input = draft.of(visit, said);
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
         List<Ticked> statements = text.statements().stream().map(s -> new Ticked(s, ticked.contains(s.id()))).toList();
-        List<ConsentPart> rest = text.sections().stream().filter(s -> s.part() != Part.STATEMENTS && s.part() != Part.ANSWERED)
-            .map(ConsentPart::of).toList();
+        List<ConsentPart> rest =
+            text.sections().stream().filter(s -> s.part() != Part.STATEMENTS && s.part() != Part.ANSWERED)
+                .map(ConsentPart::of).toList();
         String heading = part(text, Part.STATEMENTS).heading();
-        return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, mayRefuse(visit, input), rest, ConsentPart.of(part(text, Part.ANSWERED)), input.client().name(), typed, kind.code(),
+        return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, mayRefuse(visit, input), rest,
+            ConsentPart.of(part(text, Part.ANSWERED)), input.client().name(), typed, kind.code(),
             mistakes, at(mistakes, "mark"), at(mistakes, "statements"), submission);
     }
 
     private static boolean mayRefuse(Visit visit, ConsentInput input) {
-        return visit.state.takesAnswers() && (!input.refused().isEmpty() || input.tests().stream().anyMatch(test -> !test.isAdvice()));
+        return visit.state.takesAnswers()
+            && (!input.refused().isEmpty() || input.tests().stream().anyMatch(test -> !test.isAdvice()));
     }
 
     private static Section part(ConsentText text, Part part) {
-        return text.sections().stream().filter(s -> s.part() == part).findFirst().orElse(new Section(part, "", List.of()));
+        return text.sections().stream().filter(s -> s.part() == part).findFirst()
+            .orElse(new Section(part, "", List.of()));
     }
 
     private static String at(List<Mistake> mistakes, String field) {

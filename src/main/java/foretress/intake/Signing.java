@@ -35,7 +35,8 @@ public class Signing {
     private final PageViews shown;
     private final Clock clock;
 
-    Signing(Consents consents, Assessments assessments, Plans plans, Knowledge knowledge, Intake intake, PageViews shown, Clock clock) {
+    Signing(Consents consents, Assessments assessments, Plans plans, Knowledge knowledge, Intake intake,
+        PageViews shown, Clock clock) {
         this.intake = intake;
         this.shown = shown;
         this.consents = consents;
@@ -53,7 +54,8 @@ public class Signing {
      * @param entrance how the client came in
      * @param device kept in the record only, never printed
      */
-    public record Act(UUID submission, String textSha256, List<String> agreed, Entrance entrance, Optional<Evidence.Device> device) {}
+    public record Act(UUID submission, String textSha256, List<String> agreed, Entrance entrance,
+        Optional<Evidence.Device> device) {}
 
     boolean alreadySigned(UUID visitId, UUID submission) {
         return consents.all(visitId).stream().anyMatch(c -> c.isOf(submission));
@@ -61,7 +63,8 @@ public class Signing {
 
     public void sign(Visit visit, Answers said, ConsentInput input, SignatureMark mark, Act act) {
         PaperSize size = Salon.the().paperSize == Salon.PaperSize.LETTER ? PaperSize.LETTER : PaperSize.A4;
-        consents.sign(input, mark, evidence(visit, said, input, act), size, (locked, signed) -> moveOn(locked, said, signed));
+        consents.sign(input, mark, evidence(visit, said, input, act), size,
+            (locked, signed) -> moveOn(locked, said, signed));
     }
 
     private void moveOn(Visit visit, Answers said, SignedConsent signed) {
@@ -82,29 +85,35 @@ public class Signing {
                 entrance.sentAt(), entrance.openedAt()),
             new Evidence.BirthDateCheck(asked(entrance), entrance.tries(), entrance.openedAt()),
             new Evidence.HealthConsent(consent.noticeVersion(), consent.noticeSha256(), consent.saidAt()),
-            input.language(), act.textSha256(), intake.code(visit, SignedConsent.ANSWERS, said), knowledge.ruleSet().hash(), shown.pages(visit),
-            ReadBack.of(visit.id, intake.code(visit, ReadBack.ANSWERS, said)).orElseThrow().confirmedAt(), shown.last(visit, "sign"), act.agreed(), now, visit.zone(),
+            input.language(), act.textSha256(), intake.code(visit, SignedConsent.ANSWERS, said),
+            knowledge.ruleSet().hash(), shown.pages(visit),
+            ReadBack.of(visit.id, intake.code(visit, ReadBack.ANSWERS, said)).orElseThrow().confirmedAt(),
+            shown.last(visit, "sign"), act.agreed(), now, visit.zone(),
             ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK,
             act.device(), Optional.empty(), PaperForm.of(visit.id).map(Signing::typed));
     }
 
     private static Evidence.Typed typed(PaperForm paper) {
-        return new Evidence.Typed(Staff.byId(paper.typedBy()).map(s -> s.name).orElseGet(() -> Salon.the().name), paper.typedAt(), paper.signedOn());
+        return new Evidence.Typed(Staff.byId(paper.typedBy()).map(s -> s.name).orElseGet(() -> Salon.the().name),
+            paper.typedAt(), paper.signedOn());
     }
 
     private static Evidence.BirthDateResult asked(Entrance entrance) {
-        if (entrance.vouched()) return Evidence.BirthDateResult.ASKED;
+        if (entrance.vouched())
+            return Evidence.BirthDateResult.ASKED;
         return entrance.birthDateOnFile() ? Evidence.BirthDateResult.CONFIRMED : Evidence.BirthDateResult.GIVEN;
     }
 
     private static Evidence.Way way(Entrance entrance) {
-        if (entrance.onTablet()) return Evidence.Way.TABLET;
+        if (entrance.onTablet())
+            return Evidence.Way.TABLET;
         return entrance.way() == Invitation.Way.MAILED ? Evidence.Way.MAIL : Evidence.Way.SHOWN;
     }
 
     /** The person who sent the link, by name; the salon where the server sent it by itself. */
     private static String sender(String actor) {
-        return Staff.all().stream().filter(s -> s.id.toString().equals(actor)).map(s -> s.name).findFirst().orElseGet(() -> Salon.the().name);
+        return Staff.all().stream().filter(s -> s.id.toString().equals(actor)).map(s -> s.name).findFirst()
+            .orElseGet(() -> Salon.the().name);
     }
 
 }

@@ -41,10 +41,12 @@ public class StrandMaps {
         List<Treatment> drawn = new ArrayList<>();
         for (Treatment treatment : history.treatments()) {
             // What was done here comes first, then what the client listed, in order; what only a cue betrays follows, at a time nobody said.
-            String where = drawn.size() < listed.size() ? AnswerWords.whereAndWhen(listed.get(drawn.size()), words) : "";
+            String where =
+                drawn.size() < listed.size() ? AnswerWords.whereAndWhen(listed.get(drawn.size()), words) : "";
             drawn.add(treatment.labelled(AnswerWords.slip("treatment", treatment.id(), words), where));
         }
-        return StrandMap.of(new HairHistory(history.length(), drawn, history.cuts(), history.growth()), situation.serviceDay());
+        return StrandMap.of(new HairHistory(history.length(), drawn, history.cuts(), history.growth()),
+            situation.serviceDay());
     }
 
     public static StrandWords words(Words words) {

@@ -15,17 +15,12 @@ import java.util.function.UnaryOperator;
 @Entity
 @Table(name = "test_refusal")
 class TestRefusal extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Column(name = "client_id")
-    private UUID clientId;
-    @Column(name = "said_at")
-    private Instant saidAt;
+    @Id private UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "client_id") private UUID clientId;
+    @Column(name = "said_at") private Instant saidAt;
     /** Ids of the tests with spaces between, sealed; none of them when the client wants all after all. */
-    @Column(columnDefinition = "text")
-    private String body;
+    @Column(columnDefinition = "text") private String body;
 
     protected TestRefusal() {}
 

@@ -57,7 +57,8 @@ public class TestsPages {
     /** Where to go instead, while the answers are not complete or can no longer be changed. */
     private Optional<Response> elsewhere() {
         Visit visit = guest.visit();
-        boolean here = HealthConsent.given(visit.id) && visit.state.takesAnswers() && way.walked(visit, intake.said(visit));
+        boolean here =
+            HealthConsent.given(visit.id) && visit.state.takesAnswers() && way.walked(visit, intake.said(visit));
         return here ? Optional.empty() : Optional.of(Response.seeOther(Way.START).build());
     }
 
@@ -65,7 +66,9 @@ public class TestsPages {
         Visit visit = guest.visit();
         Answers said = intake.said(visit);
         ConsentInput input = draft.of(visit, said);
-        return Stream.concat(input.tests().stream().filter(t -> !t.isAdvice()).map(t -> new Owed(t.id(), t.name(), false)),
-            input.refused().stream().map(t -> new Owed(t.id(), t.name(), true))).toList();
+        return Stream
+            .concat(input.tests().stream().filter(t -> !t.isAdvice()).map(t -> new Owed(t.id(), t.name(), false)),
+                input.refused().stream().map(t -> new Owed(t.id(), t.name(), true)))
+            .toList();
     }
 }

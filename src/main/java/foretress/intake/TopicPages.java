@@ -5,8 +5,8 @@ import foretress.intake.Intake.Page;
 import foretress.invitation.Guest;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReading;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
 import foretress.visit.Visit;
@@ -40,8 +40,9 @@ public class TopicPages {
     private static final Set<Kind> LISTS = Set.of(Kind.TREATMENTS, Kind.MEDICINES);
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TopicPage(Progress progress, String where, String topic, String title, String because, List<QuestionView> asked, List<Mistake> mistakes,
-                     Sent sent, String back, boolean list, String doneName) implements TemplateInstance {
+    record TopicPage(Progress progress, String where, String topic, String title, String because,
+        List<QuestionView> asked, List<Mistake> mistakes,
+        Sent sent, String back, boolean list, String doneName) implements TemplateInstance {
         /** What the page's form carries unseen; {@code asked} names the questions on it. */
         record Sent(String to, String submission, int version, String asked, boolean again) {}
     }
@@ -75,7 +76,8 @@ public class TopicPages {
         }
         shown.page(visit.id, topic);
         Page fresh = new Page(Map.of(), UUID.randomUUID().toString(), 0, guest.language());
-        return Response.ok(page(visit, said, walk, walk.page(known, opened != null), fresh, again != null, Optional.empty(), Optional.empty())).build();
+        return Response.ok(page(visit, said, walk, walk.page(known, opened != null), fresh, again != null,
+            Optional.empty(), Optional.empty())).build();
     }
 
     @POST
@@ -109,25 +111,30 @@ public class TopicPages {
         return new Page(form, one(form, SUBMISSION), version(one(form, VERSION)), guest.language());
     }
 
-    private TopicPage page(Visit visit, Answers said, Walk walk, Walk.Step step, Page page, boolean again, Optional<FormReading> reading,
-                           Optional<Mistake> extra) {
+    private TopicPage page(Visit visit, Answers said, Walk walk, Walk.Step step, Page page, boolean again,
+        Optional<FormReading> reading,
+        Optional<Mistake> extra) {
         Topic topic = step.topic();
         List<QuestionView> asked = views.asked(step.questions(), said, reading);
         Progress progress = way.progress(visit, said, topic.id());
         String back = way.before(visit, said, step, again).map(URI::toString).orElse("");
-        return new TopicPage(progress, views.where(progress, topic, asked.size() > 1 && !step.opened()), topic.id(), views.heading(step),
-            step.opened() ? views.because(walk, step) : "", asked, views.mistakes(asked, extra), sent(visit, step, page, again), back,
+        return new TopicPage(progress, views.where(progress, topic, asked.size() > 1 && !step.opened()), topic.id(),
+            views.heading(step),
+            step.opened() ? views.because(walk, step) : "", asked, views.mistakes(asked, extra),
+            sent(visit, step, page, again), back,
             !listed(asked).isEmpty(), listed(asked));
     }
 
     private TopicPage.Sent sent(Visit visit, Walk.Step step, Page page, boolean again) {
         String asked = step.questions().stream().map(Question::id).collect(Collectors.joining(" "));
-        return new TopicPage.Sent(Way.kept(step).toString(), page.submission(), intake.version(visit, step.topic()), asked, again);
+        return new TopicPage.Sent(Way.kept(step).toString(), page.submission(), intake.version(visit, step.topic()),
+            asked, again);
     }
 
     /** Where a page grows a list: the name its main button bears, which says that the list is whole; else empty. */
     private static String listed(List<QuestionView> asked) {
-        return asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst().orElse("");
+        return asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst()
+            .orElse("");
     }
 
     private static String one(MultivaluedMap<String, String> form, String name) {

@@ -55,14 +55,16 @@ public class Views {
     String because(Walk walk, Walk.Step step) {
         Words words = speech.words();
         String told = step.questions().stream().flatMap(q -> walk.openers(step.topic(), q).stream()).distinct()
-            .flatMap(q -> walk.said().to(q.id()).stream().map(a -> words.question(q.id()).short_() + " – " + AnswerWords.say(q, a, words)))
+            .flatMap(q -> walk.said().to(q.id()).stream()
+                .map(a -> words.question(q.id()).short_() + " – " + AnswerWords.say(q, a, words)))
             .collect(Collectors.joining(" · "));
         return told.isEmpty() ? "" : speech.say().topic_you_said(told);
     }
 
     /** How far it is, in words; a page whose heading is the question says its topic here too. */
     String where(Progress progress, Topic topic, boolean titled) {
-        return titled ? speech.say().topic_step(progress.at(), progress.of()) : speech.say().topic_where(title(topic), progress.at(), progress.of());
+        return titled ? speech.say().topic_step(progress.at(), progress.of())
+            : speech.say().topic_where(title(topic), progress.at(), progress.of());
     }
 
     /** The questions of a page: with what was just posted where there was a mistake, else with what is on file. */
@@ -71,12 +73,15 @@ public class Views {
         return put.stream().map(q -> asked(q, put.size() == 1, said.to(q.id()), posted, choices)).toList();
     }
 
-    private QuestionView asked(Question question, boolean alone, Optional<Answer> said, Optional<FormReading> posted, Choices choices) {
+    private QuestionView asked(Question question, boolean alone, Optional<Answer> said, Optional<FormReading> posted,
+        Choices choices) {
         Words words = speech.words();
         Map<String, List<String>> fields = posted.map(FormReading::said)
             .orElseGet(() -> said.map(a -> FormFill.fields(question, a)).orElse(Map.of()));
-        return new QuestionView(question, alone, words.question(question.id()).ask(), words.question(question.id()).hint(),
-            words.question(question.id()).why(), words.question(question.id()).short_(), AnswerWords.none(question, words), slips(question, words, fields), fields,
+        return new QuestionView(question, alone, words.question(question.id()).ask(),
+            words.question(question.id()).hint(),
+            words.question(question.id()).why(), words.question(question.id()).short_(),
+            AnswerWords.none(question, words), slips(question, words, fields), fields,
             entries(question, said), mistakes(question, posted), choices);
     }
 
@@ -89,7 +94,8 @@ public class Views {
             codes.add(Question.RATHER_NOT_SAY);
         }
         List<String> chosen = fields.getOrDefault(question.id(), List.of());
-        return codes.stream().distinct().map(c -> new Slip(c, words.option(question.id(), c), chosen.contains(c))).toList();
+        return codes.stream().distinct().map(c -> new Slip(c, words.option(question.id(), c), chosen.contains(c)))
+            .toList();
     }
 
     private List<String> entries(Question question, Optional<Answer> said) {
@@ -106,7 +112,8 @@ public class Views {
     private Map<String, String> mistakes(Question question, Optional<FormReading> posted) {
         Map<String, String> sentences = new LinkedHashMap<>();
         posted.map(FormReading::mistakes).orElse(List.of()).stream().filter(m -> of(question, m))
-            .forEach(m -> sentences.put(m.field(), mistakeWords.sentence(m, speech.words().question(question.id()).short_())));
+            .forEach(m -> sentences.put(m.field(),
+                mistakeWords.sentence(m, speech.words().question(question.id()).short_())));
         return sentences;
     }
 
@@ -130,14 +137,17 @@ public class Views {
         Words words = speech.words();
         return intake.topics(visit, said).stream().map(topic -> new Chapter(topic.id(), title(topic),
             intake.put(visit, topic, said).stream().filter(q -> said.to(q.id()).isPresent())
-                .map(q -> new Line(q.id(), words.question(q.id()).short_(), AnswerWords.say(q, said.to(q.id()).orElseThrow(), words)))
-                .toList())).filter(c -> !c.lines().isEmpty()).toList();
+                .map(q -> new Line(q.id(), words.question(q.id()).short_(),
+                    AnswerWords.say(q, said.to(q.id()).orElseThrow(), words)))
+                .toList()))
+            .filter(c -> !c.lines().isEmpty()).toList();
     }
 
     /** The topics with something the client did not know, in one sentence; empty where there is none. */
     String unsure(Visit visit, Answers said) {
         String topics = intake.topics(visit, said).stream()
-            .filter(t -> t.questions().stream().anyMatch(q -> said.to(q.id()).filter(Answer.DONT_KNOW::equals).isPresent()))
+            .filter(
+                t -> t.questions().stream().anyMatch(q -> said.to(q.id()).filter(Answer.DONT_KNOW::equals).isPresent()))
             .map(this::title).collect(Collectors.joining(", "));
         return topics.isEmpty() ? "" : speech.say().read_back_unsure(topics);
     }

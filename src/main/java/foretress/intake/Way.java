@@ -86,7 +86,8 @@ class Way {
             return page(new Walk.Step(topic, List.of(), false), again);
         }
         Walk walk = intake.walk(visit, said);
-        return (again ? walk.opened(topic).or(walk::next) : walk.after(topic)).map(step -> page(step, again)).orElse(READ_BACK);
+        return (again ? walk.opened(topic).or(walk::next) : walk.after(topic)).map(step -> page(step, again))
+            .orElse(READ_BACK);
     }
 
     /** Back from a page of questions: from what was opened to the rest of its topic, from a second look to reading back. */

@@ -16,28 +16,21 @@ import java.util.UUID;
 @Entity
 @Table(name = "door")
 public class ClientSession extends PanacheEntityBase {
-    @Id
-    public UUID id;
+    @Id public UUID id;
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
-    @JoinColumn(name = "invitation_id")
-    Invitation invitation;
+    @JoinColumn(name = "invitation_id") Invitation invitation;
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
-    @JoinColumn(name = "visit_id")
-    public Visit visit;
-    @Column(name = "cookie_hash")
-    private String cookieHash;
+    @JoinColumn(name = "visit_id") public Visit visit;
+    @Column(name = "cookie_hash") private String cookieHash;
     public String language;
-    @Column(name = "opened_at")
-    Instant openedAt;
+    @Column(name = "opened_at") Instant openedAt;
     /** How many birth dates it took, the right one included. */
     int tries;
     /** Whether the first answers came through this door. */
     private boolean began;
     /** A code was shown; whoever was handed the salon's tablet needs none. */
-    @Column(name = "proved_by_code")
-    boolean provedByCode;
-    @Column(name = "closed_at")
-    private Instant closedAt;
+    @Column(name = "proved_by_code") boolean provedByCode;
+    @Column(name = "closed_at") private Instant closedAt;
 
     protected ClientSession() {}
 

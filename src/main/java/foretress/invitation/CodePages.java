@@ -38,7 +38,8 @@ public class CodePages {
 
     @GET
     public Response ask(@RestQuery Optional<String> said) {
-        if (guest.seesEarlierVisits()) return on();
+        if (guest.seesEarlierVisits())
+            return on();
         return page(200, said, new Mistakes());
     }
 
@@ -46,7 +47,8 @@ public class CodePages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response prove(MultivaluedMap<String, String> posted) {
         slowDown();
-        if (codes.prove(guest.doorId(), guest.visitId(), new Form(posted).one("code"))) return on();
+        if (codes.prove(guest.doorId(), guest.visitId(), new Form(posted).one("code")))
+            return on();
         return page(422, Optional.empty(), new Mistakes().add("code", words.codeWrong()));
     }
 
@@ -66,7 +68,8 @@ public class CodePages {
     }
 
     private void slowDown() {
-        brake.holder(RateLimiter.Door.LINK, "door " + guest.doorId()).ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
+        brake.holder(RateLimiter.Door.LINK, "door " + guest.doorId())
+            .ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
     }
 
     private static Response on() {

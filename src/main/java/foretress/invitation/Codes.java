@@ -51,11 +51,13 @@ public class Codes {
     @Transactional
     boolean prove(UUID doorId, UUID visitId, String typed) {
         Instant now = clock.instant();
-        Optional<DoorCode> code = DoorCode.find("visitId = ?1 and usedAt is null and expiresAt > ?2 order by madeAt desc",
-            visitId, now).firstResultOptional();
+        Optional<DoorCode> code =
+            DoorCode.find("visitId = ?1 and usedAt is null and expiresAt > ?2 order by madeAt desc",
+                visitId, now).firstResultOptional();
         boolean right = code.filter(c -> tryOn(c) && c.codeHash.equals(DoorCode.hash(c.id, digits(typed)))
             && DoorCode.update("usedAt = ?1 where id = ?2 and usedAt is null", now, c.id) == 1).isPresent();
-        if (right) ClientSession.update("provedByCode = true where id = ?1", doorId);
+        if (right)
+            ClientSession.update("provedByCode = true where id = ?1", doorId);
         ledger.note("client", right ? "code accepted" : "code refused", visitId.toString());
         return right;
     }

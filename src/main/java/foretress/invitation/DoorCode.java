@@ -16,20 +16,14 @@ class DoorCode extends PanacheEntityBase {
     static final Duration LIFE = Duration.ofMinutes(15);
     static final int TRIES = 5;
 
-    @Id
-    UUID id;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Column(name = "code_hash")
-    String codeHash;
+    @Id UUID id;
+    @Column(name = "visit_id") private UUID visitId;
+    @Column(name = "code_hash") String codeHash;
     private boolean mailed;
-    @Column(name = "made_at")
-    private Instant madeAt;
-    @Column(name = "expires_at")
-    private Instant expiresAt;
+    @Column(name = "made_at") private Instant madeAt;
+    @Column(name = "expires_at") private Instant expiresAt;
     private int tries;
-    @Column(name = "used_at")
-    private Instant usedAt;
+    @Column(name = "used_at") private Instant usedAt;
 
     protected DoorCode() {}
 

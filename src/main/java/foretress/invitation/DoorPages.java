@@ -56,7 +56,7 @@ public class DoorPages {
     private final Clock clock;
 
     DoorPages(Invitations invitations, ClientSessions doors, RateLimiter brake, Caller caller, Language language,
-              PublicAddress address, DoorWords words, Clock clock) {
+        PublicAddress address, DoorWords words, Clock clock) {
         this.invitations = invitations;
         this.doors = doors;
         this.brake = brake;
@@ -70,7 +70,8 @@ public class DoorPages {
     @GET
     @Compressed
     public Response welcome(@RestPath String token, @Context HttpHeaders browser) {
-        return invitations.behind(token).map(found -> isIn(found, browser) ? goOn() : page(200, new Welcome(Offered.all(language.getTag()))))
+        return invitations.behind(token)
+            .map(found -> isIn(found, browser) ? goOn() : page(200, new Welcome(Offered.all(language.getTag()))))
             .orElseGet(this::unknown);
     }
 
@@ -89,7 +90,8 @@ public class DoorPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response start(@RestPath String token, MultivaluedMap<String, String> posted) {
         var found = invitations.behind(token);
-        if (found.isEmpty()) return unknown();
+        if (found.isEmpty())
+            return unknown();
         slowDown(found.get());
         String chosen = Supported.match(new Form(posted).one("language")).orElse(language.getTag());
         return Response.seeOther(URI.create("/i/" + token + "/birth-date")).cookie(spoken(chosen)).build();
@@ -98,7 +100,8 @@ public class DoorPages {
     @GET
     @Path("/birth-date")
     public Response birthDate(@RestPath String token, @Context HttpHeaders browser) {
-        return invitations.behind(token).map(found -> isIn(found, browser) ? goOn() : ask(200, BirthDateField.blank(), new Mistakes()))
+        return invitations.behind(token)
+            .map(found -> isIn(found, browser) ? goOn() : ask(200, BirthDateField.blank(), new Mistakes()))
             .orElseGet(this::unknown);
     }
 
@@ -107,7 +110,8 @@ public class DoorPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response knock(@RestPath String token, MultivaluedMap<String, String> posted) {
         var found = invitations.behind(token);
-        if (found.isEmpty()) return unknown();
+        if (found.isEmpty())
+            return unknown();
         slowDown(found.get());
         var form = new Form(posted);
         var typed = new BirthDateField(form.one("day"), form.one("month"), form.one("year"));
@@ -122,7 +126,8 @@ public class DoorPages {
             return Response.seeOther(URI.create("/answers")).cookie(door(in), spoken(language.getTag())).build();
         if (knock instanceof Invitations.Knock.Wrong)
             return ask(422, typed, new Mistakes().add("day", words.noMatch()));
-        if (knock instanceof Invitations.Knock.Locked) return page(423, new Locked());
+        if (knock instanceof Invitations.Knock.Locked)
+            return page(423, new Locked());
         return nothing();
     }
 
@@ -136,12 +141,14 @@ public class DoorPages {
 
     /** A link that is known is counted by itself: no crowd of strangers stands before its door. */
     private void slowDown(Invitation invitation) {
-        brake.holder(RateLimiter.Door.LINK, "link " + invitation.id).ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
+        brake.holder(RateLimiter.Door.LINK, "link " + invitation.id)
+            .ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
     }
 
     /** Guessing at links costs the guesser's own network. */
     private Response unknown() {
-        brake.stranger(RateLimiter.Door.LINK, caller.address()).ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
+        brake.stranger(RateLimiter.Door.LINK, caller.address())
+            .ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
         return nothing();
     }
 

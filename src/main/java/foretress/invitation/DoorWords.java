@@ -17,7 +17,8 @@ public class DoorWords {
 
     /** All words of the client's side in this language. */
     static ClientWords in(String tag) {
-        return tag.equals("en") ? MessageBundles.get(ClientWords.class) : MessageBundles.get(ClientWords.class, Localized.Literal.of(tag));
+        return tag.equals("en") ? MessageBundles.get(ClientWords.class)
+            : MessageBundles.get(ClientWords.class, Localized.Literal.of(tag));
     }
 
     private ClientWords say() {

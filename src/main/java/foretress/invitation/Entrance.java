@@ -13,5 +13,6 @@ import java.util.UUID;
  * @param onTablet on the salon's own tablet, which {@code sentBy} handed over
  * @param vouched nobody asked at the door: staff had the client before them and handed over the tablet
  */
-public record Entrance(UUID invitationId, Invitation.Way way, String sentBy, Instant sentAt, Instant openedAt, boolean birthDateOnFile,
-                       int tries, boolean onTablet, boolean vouched) {}
+public record Entrance(UUID invitationId, Invitation.Way way, String sentBy, Instant sentAt, Instant openedAt,
+    boolean birthDateOnFile,
+    int tries, boolean onTablet, boolean vouched) {}

@@ -39,7 +39,8 @@ public class Guest {
     /** How the client came in, for the evidence behind a signature. */
     public Entrance entrance() {
         Invitation came = door().invitation;
-        return new Entrance(came.id, came.way, came.issuedBy, came.issuedAt, door().openedAt, client().birthDateConfirmed, door().tries, came.handed, came.vouched);
+        return new Entrance(came.id, came.way, came.issuedBy, came.issuedAt, door().openedAt,
+            client().birthDateConfirmed, door().tries, came.handed, came.vouched);
     }
 
     public UUID visitId() {
@@ -102,6 +103,7 @@ public class Guest {
             here.visit.moveTo(State.ANSWERING);
             here.begin();
         }
-        if (!here.seesThisVisit()) throw new OptimisticLockException("Another browser began this visit");
+        if (!here.seesThisVisit())
+            throw new OptimisticLockException("Another browser began this visit");
     }
 }

@@ -39,10 +39,12 @@ public class GuestFilter implements GuestDoor {
     @Override
     public Optional<Response> turnAway(ContainerRequestContext request) {
         Optional<ClientSession> door = cookie(request).flatMap(doors::openedBy);
-        if (door.isEmpty()) return Optional.of(useYourLink());
+        if (door.isEmpty())
+            return Optional.of(useYourLink());
         guest.cameThrough(door.get());
         String path = request.getUriInfo().getRequestUri().getPath();
-        if (isBeyond(path)) return Optional.of(Response.seeOther(URI.create(guest.handed().orElseThrow().reach())).build());
+        if (isBeyond(path))
+            return Optional.of(Response.seeOther(URI.create(guest.handed().orElseThrow().reach())).build());
         return door.get().seesThisVisit() || path.startsWith(CODE) ? Optional.empty() : Optional.of(codeFirst(request));
     }
 
@@ -53,12 +55,14 @@ public class GuestFilter implements GuestDoor {
 
     /** A tablet handed over for one thing opens that and the way back. */
     private boolean isBeyond(String path) {
-        return guest.handed().filter(what -> !path.startsWith(what.reach()) && !path.equals(GiveBackPages.PATH)).isPresent();
+        return guest.handed().filter(what -> !path.startsWith(what.reach()) && !path.equals(GiveBackPages.PATH))
+            .isPresent();
     }
 
     @Override
     public void goOn(ContainerRequestContext request) {
-        if (request.getMethod().equals("POST")) keepLanguage();
+        if (request.getMethod().equals("POST"))
+            keepLanguage();
     }
 
     @Override
@@ -79,13 +83,15 @@ public class GuestFilter implements GuestDoor {
 
     /** What makes this browser forget the client. */
     NewCookie forgotten() {
-        return new NewCookie.Builder(address.cookieName(COOKIE)).value("").path("/").httpOnly(true).secure(address.secure())
+        return new NewCookie.Builder(address.cookieName(COOKIE)).value("").path("/").httpOnly(true)
+            .secure(address.secure())
             .sameSite(NewCookie.SameSite.LAX).maxAge(0).build();
     }
 
     /** A language changed on the way is the client's from then on: for mails, and on the consent. */
     private void keepLanguage() {
-        if (!guest.language().equals(language.getTag())) doors.speak(guest.doorId(), language.getTag());
+        if (!guest.language().equals(language.getTag()))
+            doors.speak(guest.doorId(), language.getTag());
     }
 
     private static Response useYourLink() {

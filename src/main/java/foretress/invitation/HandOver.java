@@ -45,8 +45,10 @@ public class HandOver {
     /** Locks this browser behind the door, where staff have the client before them and have asked who it is. */
     public Response inside(Visit visit, HandOverPurpose what) {
         Invitations.Knock.LetIn in = invitations.handOverInside(visit.id, what, who.staff().id.toString());
-        return locked(what.reach()).cookie(cookie(address.cookieName(GuestFilter.COOKIE), in.cookie().reveal(), seconds(in.until())),
-            cookie(Language.COOKIE, visit.client.language, YEAR_QUARTER)).build();
+        return locked(what.reach())
+            .cookie(cookie(address.cookieName(GuestFilter.COOKIE), in.cookie().reveal(), seconds(in.until())),
+                cookie(Language.COOKIE, visit.client.language, YEAR_QUARTER))
+            .build();
     }
 
     private Response.ResponseBuilder locked(String to) {

@@ -25,39 +25,27 @@ public class Invitation extends PanacheEntityBase {
     /** Wrong birth dates before the link locks. */
     static final int TRIES = 5;
 
-    @Id
-    public UUID id;
+    @Id public UUID id;
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
-    @JoinColumn(name = "visit_id")
-    public Visit visit;
-    @Column(name = "token_hash")
-    private String tokenHash;
-    @Column(name = "issued_at")
-    public Instant issuedAt;
+    @JoinColumn(name = "visit_id") public Visit visit;
+    @Column(name = "token_hash") private String tokenHash;
+    @Column(name = "issued_at") public Instant issuedAt;
     /** A staff id, or "server". */
-    @Column(name = "issued_by")
-    String issuedBy;
-    @Column(name = "expires_at")
-    public Instant expiresAt;
-    @Column(name = "revoked_at")
-    Instant revokedAt;
+    @Column(name = "issued_by") String issuedBy;
+    @Column(name = "expires_at") public Instant expiresAt;
+    @Column(name = "revoked_at") Instant revokedAt;
     /** Opened on the salon's own tablet, which a member of staff hands to the client. */
     boolean handed;
     /** What the tablet was handed over for; absent on a link, and on tablets handed over before this was kept. */
     @Enumerated(EnumType.STRING)
-    @Column(name = "handed_for")
-    private HandOverPurpose handedFor;
+    @Column(name = "handed_for") private HandOverPurpose handedFor;
     /** Whoever handed the tablet over asked the client who they are. */
     boolean vouched;
     /** The mail that carries it; absent when it went another way. */
-    @Column(name = "mail_id")
-    private UUID mailId;
-    @Enumerated(EnumType.STRING)
-    Way way;
-    @Column(name = "wrong_tries")
-    int wrongTries;
-    @Column(name = "locked_at")
-    private Instant lockedAt;
+    @Column(name = "mail_id") private UUID mailId;
+    @Enumerated(EnumType.STRING) Way way;
+    @Column(name = "wrong_tries") int wrongTries;
+    @Column(name = "locked_at") private Instant lockedAt;
 
     protected Invitation() {}
 
@@ -72,7 +60,8 @@ public class Invitation extends PanacheEntityBase {
     }
 
     /** The salon's own tablet, opened for the visit and put into the client's hands. */
-    static Invitation handed(Visit visit, Token token, HandOverPurpose what, String issuedBy, Instant now, Instant expiry) {
+    static Invitation handed(Visit visit, Token token, HandOverPurpose what, String issuedBy, Instant now,
+        Instant expiry) {
         var given = new Invitation(visit, token, Way.SHOWN, issuedBy, now, expiry);
         given.handed = true;
         given.handedFor = what;
@@ -81,7 +70,8 @@ public class Invitation extends PanacheEntityBase {
 
     /** Whoever handed the tablet over asked the client who they are. */
     void vouch() {
-        if (!handed) throw new IllegalStateException("Nobody vouches for who opens a link.");
+        if (!handed)
+            throw new IllegalStateException("Nobody vouches for who opens a link.");
         vouched = true;
     }
 
@@ -97,7 +87,8 @@ public class Invitation extends PanacheEntityBase {
     /** Counts a wrong birth date; true when this was the one that locks the link. */
     boolean countWrong(Instant now) {
         wrongTries++;
-        if (wrongTries < TRIES) return false;
+        if (wrongTries < TRIES)
+            return false;
         lockedAt = now;
         return true;
     }

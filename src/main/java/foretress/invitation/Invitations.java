@@ -34,7 +34,7 @@ public class Invitations {
     private final int daysAfter;
 
     Invitations(Tasks tasks, Ledger ledger, PublicAddress address, Clock clock,
-                @ConfigProperty(name = "foretress.link.days-after-visit", defaultValue = "1") int daysAfter) {
+        @ConfigProperty(name = "foretress.link.days-after-visit", defaultValue = "1") int daysAfter) {
         this.tasks = tasks;
         this.ledger = ledger;
         this.address = address;
@@ -52,17 +52,20 @@ public class Invitations {
     @Transactional
     public Token issue(UUID visitId, Invitation.Way way, String actor) {
         Visit visit = ahead(visitId);
-        if (way == Invitation.Way.SHOWN) retire(visitId);
+        if (way == Invitation.Way.SHOWN)
+            retire(visitId);
         Token token = Token.fresh();
         new Invitation(visit, token, way, actor, clock.instant(), expiry(visit)).persist();
-        if (visit.state == State.BOOKED) visit.moveTo(State.INVITED);
+        if (visit.state == State.BOOKED)
+            visit.moveTo(State.INVITED);
         ledger.note(actor, "link issued", visitId.toString());
         return token;
     }
 
     private static Visit ahead(UUID visitId) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        if (!visit.state.isAhead()) throw new IllegalStateException("No link for a visit that is " + visit.state);
+        if (!visit.state.isAhead())
+            throw new IllegalStateException("No link for a visit that is " + visit.state);
         return visit;
     }
 
@@ -76,7 +79,8 @@ public class Invitations {
     @Transactional
     void left(@Observes MailSent mail) {
         Invitation.<Invitation>find("mailId", mail.id()).firstResultOptional().ifPresent(sent -> Invitation.update(
-            "revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = false and issuedAt < ?3", clock.instant(), sent.visit.id, sent.issuedAt));
+            "revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = false and issuedAt < ?3",
+            clock.instant(), sent.visit.id, sent.issuedAt));
     }
 
     /** A fresh link as text, to put before the client; it replaces every earlier one. */
@@ -115,7 +119,8 @@ public class Invitations {
         Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = true", now, visitId);
         var given = Invitation.handed(visit, token, what, actor, now, soonest(expiry(visit), now.plus(IN_HAND)));
         given.persist();
-        if (visit.state == State.BOOKED && what != HandOverPurpose.FOR_SKIN_TEST) visit.moveTo(State.INVITED);
+        if (visit.state == State.BOOKED && what != HandOverPurpose.FOR_SKIN_TEST)
+            visit.moveTo(State.INVITED);
         ledger.note(actor, "tablet handed to the client", visitId.toString());
         return given;
     }
@@ -130,7 +135,8 @@ public class Invitations {
     }
 
     private void retire(UUID visitId) {
-        Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = false", clock.instant(), visitId);
+        Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = false",
+            clock.instant(), visitId);
     }
 
     /** No link opens from now on and every browser let in before is out. */
@@ -143,18 +149,23 @@ public class Invitations {
 
     /** The newest link of the visit, dead or alive; a tablet handed over is no link. */
     public Optional<Invitation> latest(UUID visitId) {
-        return Invitation.find("visit.id = ?1 and handed = false order by issuedAt desc", visitId).firstResultOptional();
+        return Invitation.find("visit.id = ?1 and handed = false order by issuedAt desc", visitId)
+            .firstResultOptional();
     }
 
     /** What has become of the newest link; empty when none was ever made. */
     Optional<LinkState> state(UUID visitId) {
-        return latest(visitId).map(invitation -> new LinkState(stateOf(invitation), invitation.issuedAt, invitation.expiresAt));
+        return latest(visitId)
+            .map(invitation -> new LinkState(stateOf(invitation), invitation.issuedAt, invitation.expiresAt));
     }
 
     private LinkState.State stateOf(Invitation invitation) {
-        if (!invitation.visit.state.isAhead()) return LinkState.State.OVER;
-        if (invitation.revokedAt != null) return LinkState.State.REVOKED;
-        if (!clock.instant().isBefore(invitation.expiresAt)) return LinkState.State.EXPIRED;
+        if (!invitation.visit.state.isAhead())
+            return LinkState.State.OVER;
+        if (invitation.revokedAt != null)
+            return LinkState.State.REVOKED;
+        if (!clock.instant().isBefore(invitation.expiresAt))
+            return LinkState.State.EXPIRED;
         return invitation.isLocked() ? LinkState.State.LOCKED : LinkState.State.LIVE;
     }
 
@@ -200,10 +211,13 @@ public class Invitations {
     }
 
     private Knock judge(Invitation invitation, LocalDate birthDate, String language) {
-        if (invitation.isLocked()) return new Knock.Locked();
-        if (isRight(invitation.visit, birthDate)) return letIn(invitation, language);
+        if (invitation.isLocked())
+            return new Knock.Locked();
+        if (isRight(invitation.visit, birthDate))
+            return letIn(invitation, language);
         ledger.note("client", "birth date refused", invitation.visit.id.toString());
-        if (!invitation.countWrong(clock.instant())) return new Knock.Wrong();
+        if (!invitation.countWrong(clock.instant()))
+            return new Knock.Wrong();
         tasks.promise(invitation.visit, Task.Kind.UNLOCK_LINK, Optional.empty(), clock.instant());
         return new Knock.Locked();
     }
@@ -234,7 +248,8 @@ public class Invitations {
     /** The desk has spoken to the client: the link takes birth dates again. */
     @Transactional
     public void unlock(UUID visitId, UUID staffId) {
-        Invitation.<Invitation>find("visit.id = ?1 and revokedAt is null", visitId).withLock(LockModeType.PESSIMISTIC_WRITE).list()
+        Invitation.<Invitation>find("visit.id = ?1 and revokedAt is null", visitId)
+            .withLock(LockModeType.PESSIMISTIC_WRITE).list()
             .forEach(Invitation::unlock);
         tasks.kept(visitId, Task.Kind.UNLOCK_LINK, staffId);
         ledger.note(staffId.toString(), "link unlocked", visitId.toString());

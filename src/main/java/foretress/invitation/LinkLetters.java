@@ -33,7 +33,8 @@ public class LinkLetters {
     public Sent invite(UUID visitId, String actor) {
         Visit visit = Visit.findById(visitId);
         Sent how = how(visit);
-        if (how == Sent.MAILED && !invitations.wasJustMailed(visitId)) send(visit, invitations.issue(visitId, Invitation.Way.MAILED, actor));
+        if (how == Sent.MAILED && !invitations.wasJustMailed(visitId))
+            send(visit, invitations.issue(visitId, Invitation.Way.MAILED, actor));
         return how;
     }
 
@@ -42,12 +43,14 @@ public class LinkLetters {
     public Sent mail(UUID visitId, Token token) {
         Visit visit = Visit.findById(visitId);
         Sent how = how(visit);
-        if (how == Sent.MAILED) send(visit, token);
+        if (how == Sent.MAILED)
+            send(visit, token);
         return how;
     }
 
     private Sent how(Visit visit) {
-        if (visit.client.email().isEmpty()) return Sent.NO_ADDRESS;
+        if (visit.client.email().isEmpty())
+            return Sent.NO_ADDRESS;
         return post.canSend() ? Sent.MAILED : Sent.NOT_SET_UP;
     }
 
@@ -63,7 +66,8 @@ public class LinkLetters {
         ClientWords say = DoorWords.in(visit.client.language);
         Salon salon = Salon.the();
         return new Letter(to, say.mail_link_subject(),
-            List.of(say.mail_hello(visit.client.givenName), say.mail_link_when(salon.name, starts(visit)), say.mail_link_why()),
+            List.of(say.mail_hello(visit.client.givenName), say.mail_link_when(salon.name, starts(visit)),
+                say.mail_link_why()),
             Optional.of(new Letter.Link(say.mail_link_open(), link)),
             List.of(say.mail_link_birth_date(), say.mail_link_not_you()), signed(salon));
     }

@@ -26,7 +26,8 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/desk/visits/{id}")
 public class LinkPages {
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record FreshLink(Visit visit, String starts, UUID key, String link, Qr qr, boolean canMail) implements TemplateInstance {}
+    record FreshLink(Visit visit, String starts, UUID key, String link, Qr qr, boolean canMail)
+        implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record Slip(Visit visit, String starts, UUID key, String link, Qr qr) implements TemplateInstance {}
@@ -41,7 +42,7 @@ public class LinkPages {
     private final Language language;
 
     LinkPages(Visits visits, Invitations invitations, LinkLetters letters, FreshLinks fresh, PublicAddress address,
-              Who who, Post post, Language language) {
+        Who who, Post post, Language language) {
         this.visits = visits;
         this.invitations = invitations;
         this.letters = letters;
@@ -59,7 +60,8 @@ public class LinkPages {
     public Response mail(@RestPath String id, MultivaluedMap<String, String> posted) {
         Visit visit = ahead(id);
         LinkLetters.Sent sent = letters.invite(visit.id, staff().toString());
-        if (sent == LinkLetters.Sent.MAILED) fresh.drop(visit.id);
+        if (sent == LinkLetters.Sent.MAILED)
+            fresh.drop(visit.id);
         return Response.seeOther(URI.create(back(new Form(posted).one("back"), visit) + "?said=" + said(sent))).build();
     }
 
@@ -90,7 +92,7 @@ public class LinkPages {
     public Response show(@RestPath String id, @RestPath String key) {
         Visit visit = found(id);
         return held(visit, key).map(token -> Response.ok(new FreshLink(visit, LinkLetters.starts(visit),
-                UUID.fromString(key), link(token), Qr.of(link(token)), mailable(visit))).build())
+            UUID.fromString(key), link(token), Qr.of(link(token)), mailable(visit))).build())
             .orElseGet(() -> gone(visit));
     }
 
@@ -112,7 +114,7 @@ public class LinkPages {
         Visit visit = found(id);
         language.use(visit.client.language);
         return held(visit, key).map(token -> Response.ok(new Slip(visit, LinkLetters.starts(visit),
-                UUID.fromString(key), link(token), Qr.of(link(token)))).build())
+            UUID.fromString(key), link(token), Qr.of(link(token)))).build())
             .orElseGet(() -> gone(visit));
     }
 

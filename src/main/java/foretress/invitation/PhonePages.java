@@ -35,7 +35,8 @@ public class PhonePages {
 
     @GET
     public Response ask() {
-        return guest.isWithoutPhone() ? Response.ok(new PhonePage("", "/answers/done", false)).build() : on("/answers/done");
+        return guest.isWithoutPhone() ? Response.ok(new PhonePage("", "/answers/done", false)).build()
+            : on("/answers/done");
     }
 
     /** A number already on file is the desk's to change. */
@@ -46,7 +47,8 @@ public class PhonePages {
         String typed = form.one("phone");
         if (guest.isWithoutPhone() && (typed.isEmpty() || !ClientReader.isCallable(typed)))
             return FormAgain.with(new PhonePage(typed, back, true));
-        if (clients.reachableAt(guest.client().id, typed)) ledger.note("client", "telephone number given", guest.visitId().toString());
+        if (clients.reachableAt(guest.client().id, typed))
+            ledger.note("client", "telephone number given", guest.visitId().toString());
         return on(back);
     }
 

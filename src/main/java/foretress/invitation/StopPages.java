@@ -36,6 +36,7 @@ public class StopPages {
     @Path("/forget")
     public Response forget() {
         doors.close(guest.doorId());
-        return Response.ok(new Forgotten()).cookie(filter.forgotten()).header("Clear-Site-Data", "\"cache\", \"storage\"").build();
+        return Response.ok(new Forgotten()).cookie(filter.forgotten())
+            .header("Clear-Site-Data", "\"cache\", \"storage\"").build();
     }
 }

@@ -32,7 +32,8 @@ import org.jboss.resteasy.reactive.RestQuery;
 public class VisitPages {
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record VisitDesk(Visit visit, String starts, String services, String stylist, DeskList.Answered answered, When when,
-                     Link link, May may, Optional<Foreseen.Told> foreseen, Optional<PlannedProducts.Planned> product, String birthWords, String saidWords, String postponed) implements TemplateInstance {}
+        Link link, May may, Optional<Foreseen.Told> foreseen, Optional<PlannedProducts.Planned> product,
+        String birthWords, String saidWords, String postponed) implements TemplateInstance {}
 
     /** What can still be done: anything about the visit, call it off, confirm the birth date the client gave. */
     record May(boolean act, boolean answer, boolean callOff, boolean confirm) {
@@ -43,7 +44,8 @@ public class VisitPages {
     }
 
     /** The link's side of the page; {@code mailTo} is there when mail can go out. */
-    record Link(String words, String mailedWords, boolean live, boolean locked, boolean canSend, Optional<String> mailTo) {}
+    record Link(String words, String mailedWords, boolean live, boolean locked, boolean canSend,
+        Optional<String> mailTo) {}
 
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record ReadOut(Visit visit, String code, long minutes) implements TemplateInstance {}
@@ -61,8 +63,9 @@ public class VisitPages {
     private final Ledger ledger;
     private final Who who;
 
-    VisitPages(Visits visits, Invitations invitations, Clients clients, Tasks tasks, Codes codes, DeskList list, Foreseen foreseen,
-               PlannedProducts planned, Post post, LinkWords words, Ledger ledger, Who who) {
+    VisitPages(Visits visits, Invitations invitations, Clients clients, Tasks tasks, Codes codes, DeskList list,
+        Foreseen foreseen,
+        PlannedProducts planned, Post post, LinkWords words, Ledger ledger, Who who) {
         this.visits = visits;
         this.invitations = invitations;
         this.clients = clients;
@@ -82,15 +85,18 @@ public class VisitPages {
         Visit visit = found(id);
         When when = list.when();
         return new VisitDesk(visit, when.day(visit.startsThere().toLocalDate()) + ", " + when.hour(visit.startsAt),
-            list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse(""), DeskList.answered(visit, tasks.stopped()), when,
-            link(visit, when), May.with(visit), foreseen.of(visit), planned.of(visit.id), words.birthDate(visit.client, when), words.said(said.orElse("")), list.postponed(visit, when));
+            list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse(""),
+            DeskList.answered(visit, tasks.stopped()), when,
+            link(visit, when), May.with(visit), foreseen.of(visit), planned.of(visit.id),
+            words.birthDate(visit.client, when), words.said(said.orElse("")), list.postponed(visit, when));
     }
 
     private Link link(Visit visit, When when) {
         Optional<LinkState> link = invitations.state(visit.id);
         Optional<LinkState.State> state = link.map(LinkState::state);
         boolean locked = state.filter(LinkState.State.LOCKED::equals).isPresent();
-        return new Link(words.link(link, when), words.mailed(post.latest(visit.id, LinkLetters.KIND), post.canSend(), when),
+        return new Link(words.link(link, when),
+            words.mailed(post.latest(visit.id, LinkLetters.KIND), post.canSend(), when),
             locked || state.filter(LinkState.State.LIVE::equals).isPresent(), locked, post.canSend(),
             visit.client.email().filter(any -> post.canSend()));
     }

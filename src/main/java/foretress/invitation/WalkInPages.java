@@ -27,7 +27,8 @@ public class WalkInPages implements WalkIn {
     @POST
     public Response give(@RestPath String id) {
         Visit visit = UuidParam.of(id).flatMap(visits::find).orElseThrow(NotFoundException::new);
-        return mayAnswer(visit) ? handTablet(visit, false) : Response.seeOther(URI.create("/desk/visits/" + visit.id)).build();
+        return mayAnswer(visit) ? handTablet(visit, false)
+            : Response.seeOther(URI.create("/desk/visits/" + visit.id)).build();
     }
 
     static boolean mayAnswer(Visit visit) {
@@ -37,6 +38,7 @@ public class WalkInPages implements WalkIn {
     /** A birth date that staff typed from the client's own mouth is not asked a second time; any other is asked at the door. */
     @Override
     public Response handTablet(Visit visit, boolean known) {
-        return known && visit.client.birthDate().isPresent() ? handOver.inside(visit, HandOverPurpose.WALK_IN) : handOver.atTheDoor(visit, HandOverPurpose.WALK_IN);
+        return known && visit.client.birthDate().isPresent() ? handOver.inside(visit, HandOverPurpose.WALK_IN)
+            : handOver.atTheDoor(visit, HandOverPurpose.WALK_IN);
     }
 }

@@ -1,5 +1,6 @@
 package foretress.knowledge;
 
+import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answer.Chosen;
 import foretress.questionnaire.Answer.Length;
 import foretress.questionnaire.Answer.Medicines;
@@ -7,16 +8,15 @@ import foretress.questionnaire.Answer.RatherNotSay;
 import foretress.questionnaire.Answer.Said;
 import foretress.questionnaire.Answer.Text;
 import foretress.questionnaire.Answer.Treatments;
-import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
 import foretress.questionnaire.SaidDate.LongerThan;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.YearsAgo;
-import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidTreatment;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
@@ -58,7 +58,8 @@ public final class AnswerWords {
             return entries(question, medicines.list().stream().map(m -> say(m, words)).toList(), words);
         }
         String code = answer instanceof RatherNotSay ? Question.RATHER_NOT_SAY : Question.DONT_KNOW;
-        return question.kind() == Question.Kind.SAID_DATE ? slip("precision", code, words) : words.option(question.id(), code);
+        return question.kind() == Question.Kind.SAID_DATE ? slip("precision", code, words)
+            : words.option(question.id(), code);
     }
 
     private static String entries(Question question, List<String> entries, Words words) {
@@ -67,7 +68,8 @@ public final class AnswerWords {
 
     /** What is chosen to say that a list stays empty. */
     public static String none(Question question, Words words) {
-        return words.text("answers." + (question.kind() == Question.Kind.MEDICINES ? "medicines-none" : "treatments-none"));
+        return words
+            .text("answers." + (question.kind() == Question.Kind.MEDICINES ? "medicines-none" : "treatments-none"));
     }
 
     /**
@@ -75,7 +77,8 @@ public final class AnswerWords {
      * repeated, how far apart and since when.
      */
     public static String say(Question question, SaidTreatment treatment, Words words) {
-        List<String> parts = new ArrayList<>(List.of(say(treatment.when(), words), text("zone", treatment.zone(), words), text("by", treatment.by(), words)));
+        List<String> parts = new ArrayList<>(List.of(say(treatment.when(), words),
+            text("zone", treatment.zone(), words), text("by", treatment.by(), words)));
         Optional<String> often = known("often", treatment.often(), words);
         often.ifPresent(parts::add);
         if (often.isPresent() && treatment.repeated()) {
@@ -106,8 +109,10 @@ public final class AnswerWords {
 
     /** One medicine: as typed, then dose, way and last time as far as they were asked. */
     public static String say(Medicine medicine, Words words) {
-        return joined("list-joint", Stream.of(medicine.name(), asked("dose", medicine.dose(), words), asked("route", medicine.route(), words),
-            asked("last", medicine.lastTaken(), words)).filter(part -> !part.isEmpty()), words);
+        return joined("list-joint",
+            Stream.of(medicine.name(), asked("dose", medicine.dose(), words), asked("route", medicine.route(), words),
+                asked("last", medicine.lastTaken(), words)).filter(part -> !part.isEmpty()),
+            words);
     }
 
     private static String asked(String group, String code, Words words) {
@@ -134,8 +139,9 @@ public final class AnswerWords {
 
     private static String ago(SaidDate date, Words words) {
         if (date instanceof YearsAgo ago) {
-            return words.find("answers.years-ago.%d-%d".formatted(ago.from(), ago.to())).orElseGet(() -> text("years-ago", "other", words)
-                .replace("{from}", ago.from() + "").replace("{to}", ago.to() + ""));
+            return words.find("answers.years-ago.%d-%d".formatted(ago.from(), ago.to()))
+                .orElseGet(() -> text("years-ago", "other", words)
+                    .replace("{from}", ago.from() + "").replace("{to}", ago.to() + ""));
         }
         if (date instanceof LongerThan longer) {
             return words.find("answers.years-ago.%d-plus".formatted(longer.years()))

@@ -8,8 +8,8 @@ import foretress.assessment.Situation;
 import foretress.assessment.Step;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question.Status;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Status;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -68,8 +68,9 @@ final class BaseClient {
     /** The heaviest finding first, then how much all of them weigh together. */
     private int heaviness(Answers answers, Set<String> chemistries) {
         Service all = new Service("all", List.of(new Step("all", chemistries)));
-        Situation situation = new Situation(DAY, Optional.of(DAY.minusYears(40)), chemistries, knowledge.questionnaire(), answers,
-            knowledge.policy("uk"), List.of());
+        Situation situation =
+            new Situation(DAY, Optional.of(DAY.minusYears(40)), chemistries, knowledge.questionnaire(), answers,
+                knowledge.policy("uk"), List.of());
         List<Finding> findings = Assessor.assess(knowledge.ruleSet(), facts.find(situation), List.of(all)).findings();
         return findings.stream().mapToInt(f -> f.weight().ordinal()).max().orElse(0) * 10_000
             + findings.stream().mapToInt(f -> f.weight().ordinal()).sum();

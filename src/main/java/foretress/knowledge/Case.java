@@ -22,8 +22,9 @@ import java.util.stream.Collectors;
  * @param weights what named rules must weigh on the service
  * @param standings where other services must stand
  */
-public record Case(String file, String name, Situation situation, Service service, Optional<Weight> standing, List<String> findings,
-                   List<String> not, List<String> demands, Map<String, Weight> weights, Map<String, Weight> standings) {
+public record Case(String file, String name, Situation situation, Service service, Optional<Weight> standing,
+    List<String> findings,
+    List<String> not, List<String> demands, Map<String, Weight> weights, Map<String, Weight> standings) {
 
     /**
      * Every case of some files.
@@ -57,7 +58,8 @@ public record Case(String file, String name, Situation situation, Service servic
         lacking(findings, on.keySet(), "%s must be found and is not", faults);
         not.stream().filter(on::containsKey).forEach(id -> faults.add("%s must not be found and is".formatted(id)));
         lacking(demands, demanded, "%s must be demanded and is not", faults);
-        weights.forEach((rule, weight) -> compare(rule, weight, Optional.ofNullable(on.get(rule)).map(f -> f.on(service)), faults));
+        weights.forEach(
+            (rule, weight) -> compare(rule, weight, Optional.ofNullable(on.get(rule)).map(f -> f.on(service)), faults));
         standings.forEach((other, weight) -> compare(other, weight, standing(assessment, other), faults));
         return faults;
     }
@@ -72,7 +74,8 @@ public record Case(String file, String name, Situation situation, Service servic
 
     private static void compare(String what, Weight expected, Optional<Weight> found, List<String> faults) {
         if (found.filter(expected::equals).isEmpty()) {
-            faults.add("%s must be '%s' and is '%s'".formatted(what, expected.code(), found.map(Weight::code).orElse("not found")));
+            faults.add("%s must be '%s' and is '%s'".formatted(what, expected.code(),
+                found.map(Weight::code).orElse("not found")));
         }
     }
 }

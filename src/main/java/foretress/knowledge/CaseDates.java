@@ -1,7 +1,7 @@
 package foretress.knowledge;
 
-import foretress.questionnaire.SaidDate.Season;
 import foretress.questionnaire.SaidDate;
+import foretress.questionnaire.SaidDate.Season;
 import java.time.LocalDate;
 import java.time.Year;
 import java.time.YearMonth;
@@ -26,7 +26,8 @@ final class CaseDates {
         if (said.equals("dont-know")) {
             return new SaidDate.NotKnown();
         } else if (season.matches()) {
-            return new SaidDate.InSeason(Season.valueOf(season.group(1).toUpperCase(Locale.ROOT)), Year.parse(season.group(2)));
+            return new SaidDate.InSeason(Season.valueOf(season.group(1).toUpperCase(Locale.ROOT)),
+                Year.parse(season.group(2)));
         } else if (ago.matches() && Integer.parseInt(ago.group(1)) <= Integer.parseInt(ago.group(2))) {
             return new SaidDate.YearsAgo(Integer.parseInt(ago.group(1)), Integer.parseInt(ago.group(2)));
         } else if (longer.matches()) {

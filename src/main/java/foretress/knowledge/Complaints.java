@@ -16,7 +16,8 @@ final class Complaints {
 
     List<Complaint> all() {
         return all.stream()
-            .sorted(Comparator.comparing(Complaint::file).thenComparing(Complaint::line).thenComparing(Complaint::column))
+            .sorted(
+                Comparator.comparing(Complaint::file).thenComparing(Complaint::line).thenComparing(Complaint::column))
             .toList();
     }
 

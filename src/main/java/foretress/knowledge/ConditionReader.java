@@ -3,18 +3,18 @@ package foretress.knowledge;
 import dev.cel.common.CelAbstractSyntaxTree;
 import dev.cel.common.CelIssue;
 import dev.cel.common.CelValidationException;
-import dev.cel.common.ast.CelExpr.ExprKind.Kind;
 import dev.cel.common.ast.CelExpr;
+import dev.cel.common.ast.CelExpr.ExprKind.Kind;
 import dev.cel.common.types.SimpleType;
 import dev.cel.compiler.CelCompiler;
 import dev.cel.compiler.CelCompilerBuilder;
 import dev.cel.compiler.CelCompilerFactory;
+import foretress.assessment.Condition;
 import foretress.assessment.Condition.And;
 import foretress.assessment.Condition.Compare;
 import foretress.assessment.Condition.Not;
 import foretress.assessment.Condition.Op;
 import foretress.assessment.Condition.Or;
-import foretress.assessment.Condition;
 import foretress.assessment.FactDef;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -48,7 +48,8 @@ final class ConditionReader {
         defs.forEach(def -> facts.put(written(def.id()), def));
         defs.forEach(def -> def.classes().forEach(c -> classes.add(written(c))));
         CelCompilerBuilder builder = CelCompilerFactory.standardCelCompilerBuilder().setResultType(SimpleType.BOOL);
-        Stream.concat(facts.keySet().stream(), classes.stream()).distinct().forEach(name -> builder.addVar(name, SimpleType.INT));
+        Stream.concat(facts.keySet().stream(), classes.stream()).distinct()
+            .forEach(name -> builder.addVar(name, SimpleType.INT));
         compiler = builder.build();
     }
 
@@ -91,8 +92,10 @@ final class ConditionReader {
 
         /** Every name in it is a fact or a class; checked before the types, for our hint is the better one. */
         void namesAreKnown(CelExpr expr) {
-            List<CelExpr> unknown = names(expr).filter(e -> !facts.containsKey(e.ident().name()) && !classes.contains(e.ident().name())).toList();
-            unknown.forEach(e -> complain(e, "there is no fact or class '%s'%s".formatted(e.ident().name(), Nearest.hint(e.ident().name(), all()))));
+            List<CelExpr> unknown = names(expr)
+                .filter(e -> !facts.containsKey(e.ident().name()) && !classes.contains(e.ident().name())).toList();
+            unknown.forEach(e -> complain(e,
+                "there is no fact or class '%s'%s".formatted(e.ident().name(), Nearest.hint(e.ident().name(), all()))));
             if (!unknown.isEmpty()) {
                 throw new Yaml.Refused("unknown names");
             }
@@ -101,7 +104,8 @@ final class ConditionReader {
         private Stream<CelExpr> names(CelExpr expr) {
             return switch (expr.getKind()) {
                 case IDENT -> Stream.of(expr);
-                case CALL -> Stream.concat(expr.call().target().stream(), expr.call().args().stream()).flatMap(this::names);
+                case CALL ->
+                    Stream.concat(expr.call().target().stream(), expr.call().args().stream()).flatMap(this::names);
                 default -> Stream.empty();
             };
         }

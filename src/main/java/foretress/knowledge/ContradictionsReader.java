@@ -1,8 +1,8 @@
 package foretress.knowledge;
 
 import foretress.questionnaire.Contradiction;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Questionnaire;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -30,7 +30,8 @@ final class ContradictionsReader {
 
     private void one(Yaml entry) {
         entry.only("id", "one", "other");
-        Contradiction contradiction = new Contradiction(IdSyntax.read(entry.at("id")), side(entry.at("one")), side(entry.at("other")));
+        Contradiction contradiction =
+            new Contradiction(IdSyntax.read(entry.at("id")), side(entry.at("one")), side(entry.at("other")));
         if (read.putIfAbsent(contradiction.id(), contradiction) != null) {
             entry.at("id").complain("two contradictions are called '%s'".formatted(contradiction.id()));
         }
@@ -46,7 +47,8 @@ final class ContradictionsReader {
         }
         Question question = questions.get(pairs.get(0).getKey().oneOf(questions.keySet(), "question"));
         Set<String> codes = new TreeSet<>();
-        pairs.get(0).getValue().list().forEach(code -> codes.add(code.oneOf(codes(question), "answer to '%s' called".formatted(question.id()))));
+        pairs.get(0).getValue().list()
+            .forEach(code -> codes.add(code.oneOf(codes(question), "answer to '%s' called".formatted(question.id()))));
         return new Contradiction.Side(question.id(), codes);
     }
 

@@ -2,13 +2,13 @@ package foretress.knowledge;
 
 import foretress.assessment.Computations;
 import foretress.assessment.Cue;
+import foretress.assessment.FactDef;
 import foretress.assessment.FactDef.Computation;
 import foretress.assessment.FactDef.Event;
 import foretress.assessment.FactDef.Row;
-import foretress.assessment.FactDef;
 import foretress.assessment.Figure;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Questionnaire;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,11 +22,13 @@ import java.util.regex.Pattern;
 /** Reads the facts: what the answers mean, as classes from better to worse. */
 final class FactsReader {
     /** Words CEL keeps for itself; a fact or class called so could not be written in a condition. */
-    private static final Set<String> CEL_WORDS = Set.of("as", "break", "const", "continue", "else", "false", "for", "function", "if",
-        "import", "in", "let", "loop", "namespace", "null", "package", "return", "true", "var", "void", "while");
+    private static final Set<String> CEL_WORDS =
+        Set.of("as", "break", "const", "continue", "else", "false", "for", "function", "if",
+            "import", "in", "let", "loop", "namespace", "null", "package", "return", "true", "var", "void", "while");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
     private static final Set<String> FROM_TREATMENTS = Set.of("left", "kind-left", "metal");
-    private static final Set<String> NEEDS_OF = Set.of("left", "kind-left", "metal", "medicine", "policy-allows", "letter-or-test", "medical-advice");
+    private static final Set<String> NEEDS_OF =
+        Set.of("left", "kind-left", "metal", "medicine", "policy-allows", "letter-or-test", "medical-advice");
     private static final Set<String> FROM_FACTS = Set.of("skin-test", "letter-or-test", "medical-advice");
 
     private final Map<String, Question> questions = new LinkedHashMap<>();
@@ -59,8 +61,10 @@ final class FactsReader {
     private Cue cue(Yaml entry) {
         entry.only("what", "listed-as", "at-least", "when");
         String what = entry.at("what").oneOf(treatments, "treatment");
-        List<String> listedAs = entry.maybe("listed-as").map(list -> list.each(code -> code.oneOf(treatments, "treatment"))).orElse(List.of(what));
-        return new Cue(what, listedAs, entry.maybe("at-least").map(n -> n.number(1, 20)).orElse(1), when(entry.at("when")));
+        List<String> listedAs = entry.maybe("listed-as")
+            .map(list -> list.each(code -> code.oneOf(treatments, "treatment"))).orElse(List.of(what));
+        return new Cue(what, listedAs, entry.maybe("at-least").map(n -> n.number(1, 20)).orElse(1),
+            when(entry.at("when")));
     }
 
     private FactDef fact(Yaml entry) {
@@ -81,8 +85,9 @@ final class FactsReader {
     private static String name(Yaml yaml) {
         String name = yaml.text();
         if (!NAME.matcher(name).matches() || CEL_WORDS.contains(name)) {
-            throw yaml.refuse("'%s' cannot be written in a condition: small letters and figures joined by hyphens, a letter first, no word of the condition language"
-                .formatted(name));
+            throw yaml.refuse(
+                "'%s' cannot be written in a condition: small letters and figures joined by hyphens, a letter first, no word of the condition language"
+                    .formatted(name));
         }
         return name;
     }
@@ -107,13 +112,15 @@ final class FactsReader {
         if (ordinal == 0) {
             entry.at("class").complain("the best class needs no row: it is what is left when no other row holds");
         }
-        return new Row(ordinal, when(entry.at("when")), entry.maybe("policy").map(FactsReader::atLeast).orElse(Map.of()));
+        return new Row(ordinal, when(entry.at("when")),
+            entry.maybe("policy").map(FactsReader::atLeast).orElse(Map.of()));
     }
 
     private static Map<String, Integer> atLeast(Yaml figures) {
         Map<String, Integer> read = new LinkedHashMap<>();
         figures.pairs().forEach(pair -> pair.getKey().trying(
-            name -> read.put(name.oneOf(PolicyReader.FIGURES, "figure of a policy called"), pair.getValue().number(1, 1000))));
+            name -> read.put(name.oneOf(PolicyReader.FIGURES, "figure of a policy called"),
+                pair.getValue().number(1, 1000))));
         return read;
     }
 
@@ -126,7 +133,8 @@ final class FactsReader {
     private Computation computation(Yaml entry, Yaml name, List<String> classes) {
         List<String> told = Computations.MEANINGS.get(name.oneOf(Computations.MEANINGS.keySet(), "computation"));
         if (!Computations.fits(name.text(), classes.size())) {
-            entry.at("classes").complain("'%s' tells these classes apart: %s".formatted(name.text(), String.join(" < ", told)));
+            entry.at("classes")
+                .complain("'%s' tells these classes apart: %s".formatted(name.text(), String.join(" < ", told)));
         }
         if (name.text().equals("left") && (classes.size() == 3) != entry.maybe("recent-weeks").isPresent()) {
             entry.at("classes").complain("'left' has a third class exactly where 'recent-weeks' says what is recent");
@@ -134,7 +142,8 @@ final class FactsReader {
         if (NEEDS_OF.contains(name.text()) && entry.maybe("of").isEmpty()) {
             throw name.refuse("say what to look for: 'of: [...]'");
         }
-        return new Computation(name.text(), of(entry, name), figure(entry, "recent-weeks"), figure(entry, "past-months"),
+        return new Computation(name.text(), of(entry, name), figure(entry, "recent-weeks"),
+            figure(entry, "past-months"),
             entry.maybe("overtaken-by").map(list -> list.each(this::event)).orElse(List.of()));
     }
 

@@ -27,8 +27,9 @@ public final class Knowledge {
     private final Map<String, Words> words;
     private final KnownWords lexicon;
 
-    Knowledge(Questionnaire questionnaire, List<Contradiction> contradictions, RuleSet ruleSet, Chemistries chemistries, Map<String, Policy> policies, Map<String, Words> words,
-              KnownWords lexicon) {
+    Knowledge(Questionnaire questionnaire, List<Contradiction> contradictions, RuleSet ruleSet, Chemistries chemistries,
+        Map<String, Policy> policies, Map<String, Words> words,
+        KnownWords lexicon) {
         this.questionnaire = questionnaire;
         this.contradictions = List.copyOf(contradictions);
         this.ruleSet = ruleSet;
@@ -105,7 +106,8 @@ public final class Knowledge {
      */
     public Policy policy(String jurisdiction) {
         return Optional.ofNullable(policies.get(jurisdiction))
-            .orElseThrow(() -> new IllegalArgumentException("no policy for '%s'; there are %s".formatted(jurisdiction, policies.keySet())));
+            .orElseThrow(() -> new IllegalArgumentException(
+                "no policy for '%s'; there are %s".formatted(jurisdiction, policies.keySet())));
     }
 
     public Map<String, Policy> policies() {

@@ -9,7 +9,8 @@ public class KnowledgeException extends RuntimeException {
     private final transient List<Complaint> complaints;
 
     public KnowledgeException(List<Complaint> complaints) {
-        super(complaints.stream().map(Complaint::toString).collect(Collectors.joining("\n", "the knowledge cannot be used:\n", "")));
+        super(complaints.stream().map(Complaint::toString)
+            .collect(Collectors.joining("\n", "the knowledge cannot be used:\n", "")));
         this.complaints = List.copyOf(complaints);
     }
 

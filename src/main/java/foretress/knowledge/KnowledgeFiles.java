@@ -38,7 +38,8 @@ record KnowledgeFiles(SortedMap<String, String> byPath) {
             throw new IllegalStateException("the class path holds no " + LANDMARK);
         }
         try {
-            return landmark.openConnection() instanceof JarURLConnection jar ? ofJar(jar) : ofFolder(Path.of(URI.create(landmark.toString())).getParent());
+            return landmark.openConnection() instanceof JarURLConnection jar ? ofJar(jar)
+                : ofFolder(Path.of(URI.create(landmark.toString())).getParent());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -40,14 +40,18 @@ final class KnowledgeReader {
         FactsReader facts = new FactsReader(questionnaire);
         one("facts.yaml").ifPresent(file -> file.trying(facts::read));
         one("cues.yaml").ifPresent(file -> file.trying(facts::readCues));
-        facts.unread().forEach(id -> questions.complain(id, "no fact reads '%s'; read it, or mark it 'record: yes'".formatted(id)));
+        facts.unread().forEach(
+            id -> questions.complain(id, "no fact reads '%s'; read it, or mark it 'record: yes'".formatted(id)));
         RulesReader rules = new RulesReader(facts.facts().values(), services, sources.keySet());
         all("rules").forEach(file -> file.trying(rules::read));
         rules.checkVoices();
         services.checkSkinTests(rules.rules());
-        RuleSet ruleSet = new RuleSet(List.copyOf(facts.facts().values()), new KnownTreatments(treatments.kinds(), facts.cues()), rules.rules(), List.copyOf(services.steps().values()),
-            services.services(), List.copyOf(services.tests()), sources, files.hash());
-        return new Knowledge(questionnaire, contradictions.contradictions(), ruleSet, services.all(), policies(sources, services), words(),
+        RuleSet ruleSet =
+            new RuleSet(List.copyOf(facts.facts().values()), new KnownTreatments(treatments.kinds(), facts.cues()),
+                rules.rules(), List.copyOf(services.steps().values()),
+                services.services(), List.copyOf(services.tests()), sources, files.hash());
+        return new Knowledge(questionnaire, contradictions.contradictions(), ruleSet, services.all(),
+            policies(sources, services), words(),
             new LexiconReader(files, complaints).read());
     }
 

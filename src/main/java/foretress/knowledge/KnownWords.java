@@ -45,13 +45,16 @@ final class KnownWords implements Lexicon {
 
     private Named named(MedicineReading.Name name) {
         List<MedicineRow> rows = rows(name);
-        return new Named(new ReadAs(name.typed(), rows.stream().map(MedicineRow::name).distinct().toList(), name.sureness() == MedicineReading.Sureness.NAME),
+        return new Named(
+            new ReadAs(name.typed(), rows.stream().map(MedicineRow::name).distinct().toList(),
+                name.sureness() == MedicineReading.Sureness.NAME),
             rows.stream().map(MedicineRow::kind).collect(Collectors.toCollection(TreeSet::new)));
     }
 
     /** Part of a word with a hyphen may belong to the next word ("x-steroid cream"), or not: it counts as what it is alone too. */
     private List<MedicineRow> rows(MedicineReading.Name name) {
-        Stream<MedicineReading.Name> alone = name.typed().indexOf('-') >= 0 ? medicines.read(name.typed()).names().stream() : Stream.empty();
+        Stream<MedicineReading.Name> alone =
+            name.typed().indexOf('-') >= 0 ? medicines.read(name.typed()).names().stream() : Stream.empty();
         return Stream.concat(Stream.of(name), alone).flatMap(one -> one.rows().stream()).toList();
     }
 
@@ -82,12 +85,14 @@ final class KnownWords implements Lexicon {
             risks.add(substance.risk().code());
             classes.add(substance.kind());
         }));
-        return new Label(risks, classes, !reading.allSure(), Stream.concat(reading.found().stream().map(KnownWords::word),
-            reading.unknown().stream().map(KnownWords::word)).toList());
+        return new Label(risks, classes, !reading.allSure(),
+            Stream.concat(reading.found().stream().map(KnownWords::word),
+                reading.unknown().stream().map(KnownWords::word)).toList());
     }
 
     private static Word word(LabelReading.Found found) {
-        return word(found.written(), List.of(found.substance()), found.sureness() != LabelReading.Sureness.SPELLING_SLIP);
+        return word(found.written(), List.of(found.substance()),
+            found.sureness() != LabelReading.Sureness.SPELLING_SLIP);
     }
 
     private static Word word(LabelReading.Unknown unknown) {
@@ -96,6 +101,7 @@ final class KnownWords implements Lexicon {
 
     private static Word word(String written, List<Substance> as, boolean sure) {
         return new Word(new ReadAs(written, as.stream().map(Substance::name).distinct().toList(), sure),
-            as.stream().map(substance -> substance.risk().code()).collect(Collectors.toSet()), as.stream().map(Substance::kind).collect(Collectors.toSet()));
+            as.stream().map(substance -> substance.risk().code()).collect(Collectors.toSet()),
+            as.stream().map(Substance::kind).collect(Collectors.toSet()));
     }
 }

@@ -6,8 +6,8 @@ import foretress.lexicon.Cas;
 import foretress.lexicon.LabelLexicon;
 import foretress.lexicon.MedicineLexicon;
 import foretress.lexicon.MedicineRow;
-import foretress.lexicon.Substance.Risk;
 import foretress.lexicon.Substance;
+import foretress.lexicon.Substance.Risk;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -22,7 +22,8 @@ final class LexiconReader {
     private static final String LOOK_ALIKES = "lexicon/look-alikes.csv";
     private static final List<String> SUBSTANCE_COLUMNS =
         List.of("name", "cas", "other_names", "class", "risk", "entry", "limit", "source", "confidence");
-    private static final List<String> MEDICINE_COLUMNS = List.of("name", "class", "why", "effect", "source", "confidence", "other_names");
+    private static final List<String> MEDICINE_COLUMNS =
+        List.of("name", "class", "why", "effect", "source", "confidence", "other_names");
     private static final List<String> LOOK_ALIKE_COLUMNS = List.of("name", "looks_like", "source");
     private static final Set<String> CONFIDENCES = Set.of("verified", "memory");
 
@@ -47,11 +48,14 @@ final class LexiconReader {
         List<MedicineRow> rows = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (Row row : rows(MEDICINES, MEDICINE_COLUMNS)) {
-            if (filled(MEDICINES, row, 0, 1, 2, 3, 4) && isConfidence(MEDICINES, row, 5) && isNew(MEDICINES, row, seen, text(row, 0) + " in " + text(row, 1))) {
-                rows.add(new MedicineRow(text(row, 0), text(row, 1), text(row, 2), text(row, 3), text(row, 4), text(row, 5), list(row, 6)));
+            if (filled(MEDICINES, row, 0, 1, 2, 3, 4) && isConfidence(MEDICINES, row, 5)
+                && isNew(MEDICINES, row, seen, text(row, 0) + " in " + text(row, 1))) {
+                rows.add(new MedicineRow(text(row, 0), text(row, 1), text(row, 2), text(row, 3), text(row, 4),
+                    text(row, 5), list(row, 6)));
             }
         }
-        return new MedicineLexicon(rows, rows(LOOK_ALIKES, LOOK_ALIKE_COLUMNS).stream().map(row -> text(row, 0)).toList());
+        return new MedicineLexicon(rows,
+            rows(LOOK_ALIKES, LOOK_ALIKE_COLUMNS).stream().map(row -> text(row, 0)).toList());
     }
 
     List<Substance> substances() {
@@ -62,8 +66,9 @@ final class LexiconReader {
             if (filled(SUBSTANCES, row, 0, 3, 7) && isConfidence(SUBSTANCES, row, 8) && risk.isPresent() && isCas(row)
                 && isNew(SUBSTANCES, row, seen, text(row, 0))) {
                 Optional<Cas> cas = text(row, 1).isEmpty() ? Optional.empty() : Optional.of(new Cas(text(row, 1)));
-                substances.add(new Substance(text(row, 0), cas, list(row, 2), text(row, 3), risk.get(), text(row, 5), text(row, 6),
-                    text(row, 7), text(row, 8)));
+                substances.add(
+                    new Substance(text(row, 0), cas, list(row, 2), text(row, 3), risk.get(), text(row, 5), text(row, 6),
+                        text(row, 7), text(row, 8)));
             }
         }
         return substances;
@@ -77,7 +82,8 @@ final class LexiconReader {
         List<Row> rows = Csv.rows(text);
         List<String> head = rows.isEmpty() ? List.of() : rows.get(0).fields().stream().map(Field::text).toList();
         if (!head.equals(columns)) {
-            complaints.add(new Complaint(file, 1, 1, 1, "the columns are to be %s".formatted(String.join(",", columns)), String.join(",", head)));
+            complaints.add(new Complaint(file, 1, 1, 1, "the columns are to be %s".formatted(String.join(",", columns)),
+                String.join(",", head)));
             return List.of();
         }
         return rows.stream().skip(1).filter(row -> isComplete(file, row, columns.size())).toList();
@@ -86,7 +92,9 @@ final class LexiconReader {
     private boolean isComplete(String file, Row row, int columns) {
         if (row.fields().size() != columns) {
             complaints.add(new Complaint(file, row.line(), 1, row.lineText().length(),
-                "%d fields, but there are %d columns; a comma within a field needs quotes around it".formatted(row.fields().size(), columns), row.lineText()));
+                "%d fields, but there are %d columns; a comma within a field needs quotes around it"
+                    .formatted(row.fields().size(), columns),
+                row.lineText()));
         }
         return row.fields().size() == columns;
     }
@@ -102,7 +110,8 @@ final class LexiconReader {
     private boolean isConfidence(String file, Row row, int column) {
         boolean known = CONFIDENCES.contains(text(row, column));
         if (!known) {
-            complain(file, row, column, "not a confidence: '%s'; it is verified or memory".formatted(text(row, column)));
+            complain(file, row, column,
+                "not a confidence: '%s'; it is verified or memory".formatted(text(row, column)));
         }
         return known;
     }
@@ -119,7 +128,8 @@ final class LexiconReader {
         Optional<Risk> risk = Risk.of(text(row, 4));
         if (risk.isEmpty()) {
             List<String> codes = Arrays.stream(Risk.values()).map(Risk::code).toList();
-            complain(SUBSTANCES, row, 4, "no such risk as '%s'%s".formatted(text(row, 4), Nearest.hint(text(row, 4), codes)));
+            complain(SUBSTANCES, row, 4,
+                "no such risk as '%s'%s".formatted(text(row, 4), Nearest.hint(text(row, 4), codes)));
         }
         return risk;
     }
@@ -134,7 +144,8 @@ final class LexiconReader {
 
     private void complain(String file, Row row, int column, String message) {
         Field field = row.fields().get(column);
-        complaints.add(new Complaint(file, row.line(), field.column(), Math.max(1, field.text().length()), message, row.lineText()));
+        complaints.add(new Complaint(file, row.line(), field.column(), Math.max(1, field.text().length()), message,
+            row.lineText()));
     }
 
     private static String text(Row row, int column) {

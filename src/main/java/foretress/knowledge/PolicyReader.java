@@ -1,7 +1,7 @@
 package foretress.knowledge;
 
-import foretress.assessment.Policy.Warning;
 import foretress.assessment.Policy;
+import foretress.assessment.Policy.Warning;
 import foretress.questionnaire.SaidDate.Hemisphere;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -14,10 +14,13 @@ import java.util.stream.Stream;
 /** Reads what a jurisdiction sets, one file each. */
 final class PolicyReader {
     /** Every policy sets all of these; whole numbers, the unit in the name. */
-    static final List<String> FIGURES = List.of("label-age", "minimum-age", "skin-test-wait-hours", "skin-test-validity-months",
-        "incompatibility-test-hours", "permed-hair-weeks", "relaxer-weeks", "keratin-weeks", "perm-allergen-months", "chemotherapy-months",
-        "chemotherapy-regrown-cm", "radiotherapy-weeks", "retinoid-months", "steroid-low-dose-mg", "sting-is-a-reaction", "letter-counts",
-        "lash-tint-allowed", "retention-years", "minor-retention-age");
+    static final List<String> FIGURES =
+        List.of("label-age", "minimum-age", "skin-test-wait-hours", "skin-test-validity-months",
+            "incompatibility-test-hours", "permed-hair-weeks", "relaxer-weeks", "keratin-weeks", "perm-allergen-months",
+            "chemotherapy-months",
+            "chemotherapy-regrown-cm", "radiotherapy-weeks", "retinoid-months", "steroid-low-dose-mg",
+            "sting-is-a-reaction", "letter-counts",
+            "lash-tint-allowed", "retention-years", "minor-retention-age");
     private static final int MOST = 1000;
     private static final Map<String, Hemisphere> HALVES = Map.of("north", Hemisphere.NORTH, "south", Hemisphere.SOUTH);
 
@@ -30,7 +33,8 @@ final class PolicyReader {
     }
 
     Policy read(Yaml file) {
-        file.only(Stream.concat(FIGURES.stream(), Stream.of("jurisdiction", "emergency-number", "paper", "hemisphere", "warnings"))
+        file.only(Stream
+            .concat(FIGURES.stream(), Stream.of("jurisdiction", "emergency-number", "paper", "hemisphere", "warnings"))
             .toArray(String[]::new));
         Map<String, Integer> figures = new LinkedHashMap<>();
         Map<String, String> from = new LinkedHashMap<>();
@@ -47,7 +51,8 @@ final class PolicyReader {
 
     private Warning warning(Yaml entry) {
         entry.only("id", "on", "source");
-        Set<String> on = entry.at("on").list().stream().map(c -> c.oneOf(chemistries, "chemistry")).collect(Collectors.toSet());
+        Set<String> on =
+            entry.at("on").list().stream().map(c -> c.oneOf(chemistries, "chemistry")).collect(Collectors.toSet());
         return new Warning(IdSyntax.read(entry.at("id")), on, source(entry));
     }
 

@@ -1,8 +1,8 @@
 package foretress.knowledge;
 
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Keeps;
 import foretress.questionnaire.Question.Kind;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.Topic;
 import java.util.ArrayList;
@@ -16,7 +16,8 @@ import java.util.Set;
 /** Reads the questionnaire, one file a topic, in the order of the file names. */
 final class QuestionnaireReader {
     private static final Map<String, Kind> KINDS = Map.of("one-of", Kind.ONE_OF, "several-of", Kind.SEVERAL_OF,
-        "said-date", Kind.SAID_DATE, "hair-length", Kind.HAIR_LENGTH, "treatments", Kind.TREATMENTS, "medicines", Kind.MEDICINES,
+        "said-date", Kind.SAID_DATE, "hair-length", Kind.HAIR_LENGTH, "treatments", Kind.TREATMENTS, "medicines",
+        Kind.MEDICINES,
         "ingredients", Kind.INGREDIENTS, "note", Kind.NOTE);
     private static final Map<String, Keeps> KEEPS = Map.of("the day", Keeps.THE_DAY, "3 months", Keeps.THREE_MONTHS,
         "6 months", Keeps.SIX_MONTHS, "12 months", Keeps.TWELVE_MONTHS, "for good", Keeps.FOR_GOOD);
@@ -38,7 +39,9 @@ final class QuestionnaireReader {
         openings.forEach((id, when) -> when.trying(w -> Whens.check(w, questions)));
         openings.forEach((id, when) -> refuseCircle(id, when));
         // Duplicates and circles are complained about; what is left of them must not end the reading with a second message.
-        return new Questionnaire(read.stream().map(t -> new Topic(t.id(), t.questions().stream().filter(q -> questions.get(q.id()) == q).toList())).toList());
+        return new Questionnaire(read.stream()
+            .map(t -> new Topic(t.id(), t.questions().stream().filter(q -> questions.get(q.id()) == q).toList()))
+            .toList());
     }
 
     /** Complains about a question where it stands. */
@@ -56,10 +59,13 @@ final class QuestionnaireReader {
     }
 
     private Question question(Yaml entry) {
-        entry.only("id", "kind", "options", "what", "unsure", "private", "asked-for", "when", "required", "keeps", "record");
+        entry.only("id", "kind", "options", "what", "unsure", "private", "asked-for", "when", "required", "keeps",
+            "record");
         Kind kind = entry.at("kind").oneOf(KINDS, "kind of question");
-        Question question = new Question(IdSyntax.read(entry.at("id")), kind, options(entry, kind), entry.yes("unsure"), entry.yes("private"),
-            askedFor(entry), when(entry), entry.yes("required"), entry.at("keeps").oneOf(KEEPS, "shelf life"), entry.yes("record"));
+        Question question = new Question(IdSyntax.read(entry.at("id")), kind, options(entry, kind), entry.yes("unsure"),
+            entry.yes("private"),
+            askedFor(entry), when(entry), entry.yes("required"), entry.at("keeps").oneOf(KEEPS, "shelf life"),
+            entry.yes("record"));
         if (questions.putIfAbsent(question.id(), question) != null) {
             entry.at("id").complain("two questions are called '%s'".formatted(question.id()));
         }
@@ -82,7 +88,8 @@ final class QuestionnaireReader {
             if (options.contains(code)) {
                 option.complain("'%s' is offered twice".formatted(code));
             }
-            if (WITH_OPTIONS.contains(kind) && (code.equals(Question.DONT_KNOW) || code.equals(Question.RATHER_NOT_SAY))) {
+            if (WITH_OPTIONS.contains(kind)
+                && (code.equals(Question.DONT_KNOW) || code.equals(Question.RATHER_NOT_SAY))) {
                 option.complain("write 'unsure: yes' or 'private: yes' to offer this");
             }
             options.add(code);
@@ -92,7 +99,8 @@ final class QuestionnaireReader {
 
     private Set<String> askedFor(Yaml entry) {
         Set<String> asked = new HashSet<>();
-        entry.maybe("asked-for").ifPresent(list -> list.listOrOne().forEach(c -> asked.addAll(services.members(c.oneOf(services.named(), "chemistry")))));
+        entry.maybe("asked-for").ifPresent(list -> list.listOrOne()
+            .forEach(c -> asked.addAll(services.members(c.oneOf(services.named(), "chemistry")))));
         return asked;
     }
 
@@ -128,7 +136,8 @@ final class QuestionnaireReader {
     }
 
     private static Question withoutOpening(Question q) {
-        return new Question(q.id(), q.kind(), q.options(), q.unsure(), q.personal(), q.askedFor(), Map.of(), q.required(), q.keeps(),
+        return new Question(q.id(), q.kind(), q.options(), q.unsure(), q.personal(), q.askedFor(), Map.of(),
+            q.required(), q.keeps(),
             q.recordOnly());
     }
 }

@@ -35,7 +35,8 @@ public final class ReadWords {
     }
 
     private static List<String> said(List<ReadAs> read, boolean sure, Function<ReadAs, String> wording) {
-        return List.copyOf(read.stream().filter(one -> one.sure() == sure).map(wording).collect(Collectors.toCollection(LinkedHashSet::new)));
+        return List.copyOf(read.stream().filter(one -> one.sure() == sure).map(wording)
+            .collect(Collectors.toCollection(LinkedHashSet::new)));
     }
 
     private static String named(String wording, ReadAs one, Words words) {
@@ -50,7 +51,8 @@ public final class ReadWords {
 
     private static String listed(List<String> unsure, Words words) {
         String shown = unsure.stream().limit(SHOWN).collect(Collectors.joining(text("joint", words)));
-        return unsure.size() <= SHOWN ? shown : text("more", words).replace("{count}", unsure.size() - SHOWN + "").replace("{words}", shown);
+        return unsure.size() <= SHOWN ? shown
+            : text("more", words).replace("{count}", unsure.size() - SHOWN + "").replace("{words}", shown);
     }
 
     private static String text(String key, Words words) {

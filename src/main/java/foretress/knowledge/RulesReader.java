@@ -48,9 +48,12 @@ final class RulesReader {
         String id = IdSyntax.read(entry.at("id"));
         Map<String, Weight> weights = weights(entry.at("weight"));
         Optional<Weight> lighter = entry.maybe("if unknown").map(unknown -> lighter(unknown, weights.values()));
-        List<String> demands = entry.maybe("demands").map(list -> list.each(t -> t.oneOf(tests, "test"))).orElse(List.of());
-        Rule rule = new Rule(id, conditions.read(entry.at("when")), weights, lighter, demands, sources(entry.at("source")),
-            entry.yes("final"), entry.yes("call"), entry.maybe("read again").map(days -> days.number(1, 14)).orElse(0), speaks(entry));
+        List<String> demands =
+            entry.maybe("demands").map(list -> list.each(t -> t.oneOf(tests, "test"))).orElse(List.of());
+        Rule rule =
+            new Rule(id, conditions.read(entry.at("when")), weights, lighter, demands, sources(entry.at("source")),
+                entry.yes("final"), entry.yes("call"),
+                entry.maybe("read again").map(days -> days.number(1, 14)).orElse(0), speaks(entry));
         places.put(id, entry);
         if (rules.putIfAbsent(id, rule) != null) {
             entry.at("id").complain("two rules are called '%s'".formatted(id));
@@ -68,8 +71,10 @@ final class RulesReader {
         for (Rule rule : rules.values()) {
             Yaml entry = places.get(rule.id());
             if (entry.maybe("speaks").isEmpty()) {
-                Voice.worseOf(rule, rules.values()).ifPresent(worse -> entry.at("when").complain(("this goes on into a worse class, of which '%s' speaks: "
-                    + "say 'speaks: always' if its words are true there too, or 'speaks:' with the condition under which they are").formatted(worse.id())));
+                Voice.worseOf(rule, rules.values()).ifPresent(worse -> entry.at("when")
+                    .complain(("this goes on into a worse class, of which '%s' speaks: "
+                        + "say 'speaks: always' if its words are true there too, or 'speaks:' with the condition under which they are")
+                        .formatted(worse.id())));
             }
         }
     }

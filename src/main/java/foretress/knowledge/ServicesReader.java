@@ -2,8 +2,8 @@ package foretress.knowledge;
 
 import foretress.assessment.Afterwards;
 import foretress.assessment.Chemistries;
-import foretress.assessment.Chemistry.SkinTest;
 import foretress.assessment.Chemistry;
+import foretress.assessment.Chemistry.SkinTest;
 import foretress.assessment.Placing;
 import foretress.assessment.Rule;
 import foretress.assessment.Service;
@@ -22,7 +22,8 @@ import java.util.Set;
 
 /** Reads what can be done: chemistries and their groups, tests, steps, services. */
 final class ServicesReader {
-    private static final Map<String, SkinTest> SKIN_TESTS = Map.of("no", SkinTest.NO, "yes", SkinTest.YES, "or a letter", SkinTest.OR_LETTER);
+    private static final Map<String, SkinTest> SKIN_TESTS =
+        Map.of("no", SkinTest.NO, "yes", SkinTest.YES, "or a letter", SkinTest.OR_LETTER);
     /** Where a step leaves nothing, or nothing on the skin, that is said, so that it cannot be forgotten. */
     private static final String NOTHING = "none";
     private static final Set<String> ZONES = zones();
@@ -53,7 +54,8 @@ final class ServicesReader {
     ServicesReader read(Yaml file) {
         file.only("chemistries", "groups", "tests", "steps", "services");
         file.at("chemistries").each(this::chemistry);
-        file.maybe("groups").ifPresent(named -> named.pairs().forEach(pair -> pair.getKey().trying(name -> group(name, pair.getValue()))));
+        file.maybe("groups").ifPresent(
+            named -> named.pairs().forEach(pair -> pair.getKey().trying(name -> group(name, pair.getValue()))));
         file.at("tests").each(this::test);
         file.at("steps").each(this::step);
         file.at("services").each(this::service);
@@ -64,7 +66,8 @@ final class ServicesReader {
     private Chemistry chemistry(Yaml entry) {
         Yaml name = entry.isText() ? entry : entry.only("id", "needs-skin-test", "dry", "product-line").at("id");
         Chemistry chemistry = entry.isText() ? new Chemistry(IdSyntax.read(name), SkinTest.NO, false, false)
-            : new Chemistry(IdSyntax.read(name), entry.maybe("needs-skin-test").map(said -> said.oneOf(SKIN_TESTS, "skin test")).orElse(SkinTest.NO),
+            : new Chemistry(IdSyntax.read(name),
+                entry.maybe("needs-skin-test").map(said -> said.oneOf(SKIN_TESTS, "skin test")).orElse(SkinTest.NO),
                 entry.yes("dry"), entry.yes("product-line"));
         if (chemistries.putIfAbsent(chemistry.id(), chemistry) != null) {
             name.complain("two chemistries are called '%s'".formatted(chemistry.id()));
@@ -87,12 +90,14 @@ final class ServicesReader {
 
     private List<String> listed(Yaml members) {
         Set<String> named = named();
-        return members.each(member -> members(member.oneOf(named, "chemistry"))).stream().flatMap(List::stream).distinct().toList();
+        return members.each(member -> members(member.oneOf(named, "chemistry"))).stream().flatMap(List::stream)
+            .distinct().toList();
     }
 
     private List<String> alike(Yaml property) {
         SkinTest wanted = property.only("needs-skin-test").at("needs-skin-test").oneOf(SKIN_TESTS, "skin test");
-        return chemistries.values().stream().filter(chemistry -> chemistry.skinTest() == wanted).map(Chemistry::id).toList();
+        return chemistries.values().stream().filter(chemistry -> chemistry.skinTest() == wanted).map(Chemistry::id)
+            .toList();
     }
 
     private String test(Yaml name) {
@@ -106,8 +111,10 @@ final class ServicesReader {
     private Step step(Yaml entry) {
         entry.only("id", "uses", "removable", "counts-as", "found-in", "reaction", "which");
         Set<String> uses = Set.copyOf(entry.at("uses").each(c -> c.oneOf(chemistries.keySet(), "chemistry")));
-        Step step = new Step(IdSyntax.read(entry.at("id")), uses, entry.yes("removable"), afterwards(entry, all().dry(uses)));
-        if (steps.putIfAbsent(step.id(), step) != null || chemistries.containsKey(step.id()) || groups.containsKey(step.id())) {
+        Step step =
+            new Step(IdSyntax.read(entry.at("id")), uses, entry.yes("removable"), afterwards(entry, all().dry(uses)));
+        if (steps.putIfAbsent(step.id(), step) != null || chemistries.containsKey(step.id())
+            || groups.containsKey(step.id())) {
             entry.at("id").complain("another step or chemistry is called '%s'".formatted(step.id()));
         }
         return step;
@@ -115,8 +122,10 @@ final class ServicesReader {
 
     /** Whatever puts something on says what it counts as later and how a reaction to it is told, if only that there is none. */
     private Afterwards afterwards(Yaml entry, boolean dry) {
-        Optional<Yaml> countsAs = (dry ? entry.maybe("counts-as") : Optional.of(entry.at("counts-as"))).filter(said -> !said.text().equals(NOTHING));
-        Optional<Yaml> reaction = (dry ? entry.maybe("reaction") : Optional.of(entry.at("reaction"))).filter(said -> !said.text().equals(NOTHING));
+        Optional<Yaml> countsAs = (dry ? entry.maybe("counts-as") : Optional.of(entry.at("counts-as")))
+            .filter(said -> !said.text().equals(NOTHING));
+        Optional<Yaml> reaction = (dry ? entry.maybe("reaction") : Optional.of(entry.at("reaction")))
+            .filter(said -> !said.text().equals(NOTHING));
         countsAs.ifPresent(treatments::add);
         reaction.ifPresent(said -> reactions.add(entry));
         return new Afterwards(countsAs.map(Yaml::text), entry.maybe("found-in").map(zone -> zone.oneOf(ZONES, "zone")),
@@ -126,7 +135,8 @@ final class ServicesReader {
     private Service service(Yaml entry) {
         entry.only("id", "steps", "applied-to", "found-in", "counts-as");
         List<Step> own = entry.at("steps").each(s -> steps.get(s.oneOf(steps.keySet(), "step")));
-        Service service = new Service(IdSyntax.read(entry.at("id")), own, placing(entry, own.stream().map(Step::id).toList()));
+        Service service =
+            new Service(IdSyntax.read(entry.at("id")), own, placing(entry, own.stream().map(Step::id).toList()));
         if (services.putIfAbsent(service.id(), service) != null) {
             entry.at("id").complain("two services are called '%s'".formatted(service.id()));
         }
@@ -155,12 +165,15 @@ final class ServicesReader {
 
     private static void reaction(Yaml step, Questionnaire questionnaire) {
         Yaml name = step.at("reaction");
-        List<String> asking = questionnaire.questions().stream().map(Question::id).filter(id -> questionnaire.question(id + "-what").isPresent()
-            && questionnaire.question(id + "-soon").isPresent()).toList();
+        List<String> asking = questionnaire.questions().stream().map(Question::id)
+            .filter(id -> questionnaire.question(id + "-what").isPresent()
+                && questionnaire.question(id + "-soon").isPresent())
+            .toList();
         String gate = name.oneOf(asking, "question about a reaction called");
         Optional<List<String>> kinds = questionnaire.question(gate + "-which").map(Question::options);
         if (kinds.isPresent() != step.maybe("which").isPresent()) {
-            throw name.refuse(kinds.isPresent() ? "'%s' asks which it was: write 'which:'".formatted(gate) : "'%s' does not ask which it was: leave 'which:' out".formatted(gate));
+            throw name.refuse(kinds.isPresent() ? "'%s' asks which it was: write 'which:'".formatted(gate)
+                : "'%s' does not ask which it was: leave 'which:' out".formatted(gate));
         }
         kinds.ifPresent(known -> step.at("which").oneOf(known, "answer to '%s-which' called".formatted(gate)));
     }
@@ -168,8 +181,10 @@ final class ServicesReader {
     /** Where a skin test is needed, a rule has to ask for it. */
     void checkSkinTests(List<Rule> rules) {
         chemistries.values().stream().filter(chemistry -> chemistry.skinTest() != SkinTest.NO)
-            .filter(chemistry -> rules.stream().noneMatch(rule -> rule.demands().contains(Waits.SKIN_TEST) && rule.weights().containsKey(chemistry.id())))
-            .forEach(chemistry -> places.get(chemistry.id()).complain("'%s' needs a skin test, and no rule that demands one weighs on it".formatted(chemistry.id())));
+            .filter(chemistry -> rules.stream().noneMatch(
+                rule -> rule.demands().contains(Waits.SKIN_TEST) && rule.weights().containsKey(chemistry.id())))
+            .forEach(chemistry -> places.get(chemistry.id()).complain(
+                "'%s' needs a skin test, and no rule that demands one weighs on it".formatted(chemistry.id())));
     }
 
     Chemistries all() {

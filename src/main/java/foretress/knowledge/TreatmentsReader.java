@@ -2,8 +2,8 @@ package foretress.knowledge;
 
 import foretress.assessment.TreatmentKind;
 import foretress.hair.Residue;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Questionnaire;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -18,7 +18,8 @@ import java.util.stream.Collectors;
 /** Reads what each treatment a client can list leaves in or on the hair. */
 final class TreatmentsReader {
     private static final Map<String, Residue> RESIDUES = Arrays.stream(Residue.values())
-        .collect(Collectors.toUnmodifiableMap(residue -> residue.name().toLowerCase(Locale.ROOT).replace('_', '-'), Function.identity()));
+        .collect(Collectors.toUnmodifiableMap(residue -> residue.name().toLowerCase(Locale.ROOT).replace('_', '-'),
+            Function.identity()));
     /** What always may hold metal: nobody has to say so again. */
     private static final Set<Residue> METAL = Set.of(Residue.METAL, Residue.UNKNOWN);
 
@@ -60,7 +61,8 @@ final class TreatmentsReader {
     void checkAllAreThere() {
         offered.forEach((code, question) -> {
             if (!named.contains(code)) {
-                questions.complain(question.id(), "'%s' is offered here; say in treatments.yaml what it leaves".formatted(code));
+                questions.complain(question.id(),
+                    "'%s' is offered here; say in treatments.yaml what it leaves".formatted(code));
             }
         });
     }

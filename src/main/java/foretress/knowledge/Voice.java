@@ -16,12 +16,15 @@ final class Voice {
 
     /** Another rule that begins at a worse class of a fact which this one reads upwards; empty where there is none. */
     static Optional<Rule> worseOf(Rule rule, Collection<Rule> all) {
-        return all.stream().filter(other -> other != rule && rule.when().compares().stream().filter(compare -> UPWARDS.contains(compare.op()))
-            .anyMatch(compare -> beginsWorse(other, compare))).findFirst();
+        return all.stream().filter(
+            other -> other != rule && rule.when().compares().stream().filter(compare -> UPWARDS.contains(compare.op()))
+                .anyMatch(compare -> beginsWorse(other, compare)))
+            .findFirst();
     }
 
     private static boolean beginsWorse(Rule other, Compare than) {
-        return other.when().compares().stream().anyMatch(compare -> compare.fact().equals(than.fact()) && AT_A_CLASS.contains(compare.op())
-            && compare.ordinal() > than.ordinal());
+        return other.when().compares().stream()
+            .anyMatch(compare -> compare.fact().equals(than.fact()) && AT_A_CLASS.contains(compare.op())
+                && compare.ordinal() > than.ordinal());
     }
 }

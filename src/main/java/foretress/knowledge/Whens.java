@@ -1,7 +1,7 @@
 package foretress.knowledge;
 
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +20,8 @@ final class Whens {
     /** Every question must exist and offer every code. */
     static void check(Yaml when, Map<String, Question> questions) {
         for (Map.Entry<Yaml, Yaml> entry : when.pairs()) {
-            entry.getKey().trying(key -> codes(questions.get(key.oneOf(questions.keySet(), "question")), entry.getValue()));
+            entry.getKey()
+                .trying(key -> codes(questions.get(key.oneOf(questions.keySet(), "question")), entry.getValue()));
         }
         if (when.pairs().isEmpty()) {
             when.complain("name a question here");
@@ -34,6 +35,7 @@ final class Whens {
         List<String> offered = new ArrayList<>(question.options());
         offered.addAll(question.unsure() ? List.of(Question.DONT_KNOW) : List.of());
         offered.addAll(question.personal() ? List.of(Question.RATHER_NOT_SAY) : List.of());
-        codes.list().forEach(code -> code.trying(c -> c.oneOf(offered, "answer to '%s' called".formatted(question.id()))));
+        codes.list()
+            .forEach(code -> code.trying(c -> c.oneOf(offered, "answer to '%s' called".formatted(question.id()))));
     }
 }

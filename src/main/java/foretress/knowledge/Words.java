@@ -64,7 +64,8 @@ public final class Words {
 
     /** @param onlyIfUnknown the rule fires only because something is not known: then its {@code unsure} words come first */
     public FindingWords finding(String rule, boolean onlyIfUnknown) {
-        return new FindingWords(said(rule, "title", onlyIfUnknown), said(rule, "do", onlyIfUnknown), said(rule, "client", onlyIfUnknown));
+        return new FindingWords(said(rule, "title", onlyIfUnknown), said(rule, "do", onlyIfUnknown),
+            said(rule, "client", onlyIfUnknown));
     }
 
     /**
@@ -73,13 +74,17 @@ public final class Words {
      */
     public FindingWords finding(Finding finding, List<Service> services) {
         List<String> kinds = kinds(finding, services);
-        return new FindingWords(said(finding, "title", kinds), said(finding, "do", kinds), said(finding, "client", kinds));
+        return new FindingWords(said(finding, "title", kinds), said(finding, "do", kinds),
+            said(finding, "client", kinds));
     }
 
     private static List<String> kinds(Finding finding, List<Service> services) {
-        Optional<Step> heaviest = services.stream().flatMap(service -> service.steps().stream()).filter(step -> finding.byStep().containsKey(step.id()))
-            .reduce((one, other) -> finding.byStep().get(other.id()).compareTo(finding.byStep().get(one.id())) > 0 ? other : one);
-        return heaviest.map(step -> Stream.concat(Stream.of(step.id()), step.uses().stream().sorted()).toList()).orElse(List.of());
+        Optional<Step> heaviest = services.stream().flatMap(service -> service.steps().stream())
+            .filter(step -> finding.byStep().containsKey(step.id()))
+            .reduce((one, other) -> finding.byStep().get(other.id()).compareTo(finding.byStep().get(one.id())) > 0
+                ? other : one);
+        return heaviest.map(step -> Stream.concat(Stream.of(step.id()), step.uses().stream().sorted()).toList())
+            .orElse(List.of());
     }
 
     private String said(Finding finding, String part, List<String> kinds) {
@@ -112,7 +117,8 @@ public final class Words {
 
     /** The sentence at a path, for example {@code consent.statements.heading}. */
     public String text(String path) {
-        return find(path).orElseThrow(() -> new IllegalArgumentException("no words in '%s' for %s".formatted(language, path)));
+        return find(path)
+            .orElseThrow(() -> new IllegalArgumentException("no words in '%s' for %s".formatted(language, path)));
     }
 
     public Optional<String> find(String path) {

@@ -24,8 +24,10 @@ final class WordsCheck {
         missing.addAll(forNothing(knowledge));
         for (String language : knowledge.languages()) {
             Set<String> own = knowledge.words(language).own();
-            english.stream().filter(path -> !own.contains(path)).forEach(path -> missing.add(language + " lacks " + path));
-            own.stream().filter(path -> !english.contains(path)).forEach(path -> missing.add(language + " has " + path + ", which en has not"));
+            english.stream().filter(path -> !own.contains(path))
+                .forEach(path -> missing.add(language + " lacks " + path));
+            own.stream().filter(path -> !english.contains(path))
+                .forEach(path -> missing.add(language + " has " + path + ", which en has not"));
         }
         return missing;
     }
@@ -33,7 +35,8 @@ final class WordsCheck {
     /** Words of a finding for a chemistry or a step on which its rule does not weigh: nobody would ever read them. */
     private static List<String> forNothing(Knowledge knowledge) {
         return knowledge.ruleSet().rules().stream().flatMap(rule -> knowledge.words("en").own().stream()
-            .filter(path -> path.startsWith("findings." + rule.id() + ".for.") || path.startsWith("findings." + rule.id() + ".unsure.for."))
+            .filter(path -> path.startsWith("findings." + rule.id() + ".for.")
+                || path.startsWith("findings." + rule.id() + ".unsure.for."))
             .filter(path -> !weighs(knowledge, rule, path.replaceFirst("^.*\\.for\\.([^.]+)\\..*$", "$1")))
             .map(path -> "en has " + path + ", on which the rule does not weigh")).toList();
     }

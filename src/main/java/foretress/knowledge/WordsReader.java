@@ -10,8 +10,9 @@ import java.util.Set;
  * shared by all files; anything else in a file is found under the file's own name.
  */
 final class WordsReader {
-    private static final Set<String> SHARED = Set.of("answers", "topics", "questions", "findings", "services", "steps", "facts", "tests",
-        "zones", "treatments", "weights-of");
+    private static final Set<String> SHARED =
+        Set.of("answers", "topics", "questions", "findings", "services", "steps", "facts", "tests",
+            "zones", "treatments", "weights-of");
 
     private static final String FOR = ".for";
 
@@ -34,7 +35,8 @@ final class WordsReader {
                 put(path + "." + i, list.get(i), list.get(i));
             }
         } else {
-            value.pairs().forEach(p -> p.getKey().trying(k -> names(path, k).forEach(name -> put(path + "." + name, k, p.getValue()))));
+            value.pairs().forEach(
+                p -> p.getKey().trying(k -> names(path, k).forEach(name -> put(path + "." + name, k, p.getValue()))));
         }
     }
 

@@ -72,7 +72,8 @@ final class Yaml {
     private static Complaint syntax(MarkedYamlEngineException e, Source source) {
         int line = e.getProblemMark().map(Mark::getLine).orElse(0);
         int column = e.getProblemMark().map(Mark::getColumn).orElse(0);
-        return new Complaint(source.file, line + 1, column + 1, 1, "this is not YAML: " + e.getProblem(), source.line(line));
+        return new Complaint(source.file, line + 1, column + 1, 1, "this is not YAML: " + e.getProblem(),
+            source.line(line));
     }
 
     // -- reading
@@ -201,7 +202,8 @@ final class Yaml {
 
     private static String unknown(String word, Collection<String> known, String kind) {
         String hint = Nearest.hint(word, known);
-        String choice = hint.isEmpty() && known.size() <= 12 ? "; known: " + known.stream().sorted().collect(Collectors.joining(", ")) : hint;
+        String choice = hint.isEmpty() && known.size() <= 12
+            ? "; known: " + known.stream().sorted().collect(Collectors.joining(", ")) : hint;
         return "there is no %s '%s'%s".formatted(kind, word, choice);
     }
 
@@ -238,15 +240,17 @@ final class Yaml {
         boolean oneLine = end().getLine() == start().getLine();
         boolean quoted = node instanceof ScalarNode s && !s.isPlain();
         int column = start().getColumn() + (oneLine ? offset + (quoted ? 1 : 0) : 0);
-        source.complaints.add(new Complaint(source.file, start().getLine() + 1, column + 1, oneLine ? width : 1, message,
-            source.line(start().getLine())));
+        source.complaints
+            .add(new Complaint(source.file, start().getLine() + 1, column + 1, oneLine ? width : 1, message,
+                source.line(start().getLine())));
     }
 
     private Complaint complaint(String message) {
         int line = start().getLine();
         boolean oneLine = end().getLine() == line && node instanceof ScalarNode;
         int width = oneLine ? end().getColumn() - start().getColumn() : 1;
-        return new Complaint(source.file, line + 1, start().getColumn() + 1, Math.max(1, width), message, source.line(line));
+        return new Complaint(source.file, line + 1, start().getColumn() + 1, Math.max(1, width), message,
+            source.line(line));
     }
 
     private Mark start() {

@@ -17,13 +17,14 @@ record AuditEntry(long number, Instant at, String actor, String what, String sub
     static final String NOTHING_BEFORE = "0".repeat(64);
 
     AuditEntry {
-        at = at.truncatedTo(ChronoUnit.MILLIS);   // both databases give back exactly this
+        at = at.truncatedTo(ChronoUnit.MILLIS); // both databases give back exactly this
     }
 
     /** SHA-256 over the hash before and every field, each with its length in front, so that no two entries write alike. */
     String sha256() {
         var sha = Sha256.begin();
-        for (var field : new String[] { previous, Long.toString(number), Long.toString(at.toEpochMilli()), actor, what, subject }) {
+        for (var field : new String[] { previous, Long.toString(number), Long.toString(at.toEpochMilli()), actor, what,
+            subject }) {
             var bytes = field.getBytes(StandardCharsets.UTF_8);
             sha.update(ByteBuffer.allocate(4).putInt(bytes.length).array());
             sha.update(bytes);

@@ -32,7 +32,8 @@ public class AuditTrail {
      * @param from the first moment
      * @param until the first moment that is too late
      */
-    public record Asked(Optional<Set<String>> subjects, Optional<String> actor, Optional<String> act, Optional<Instant> from, Optional<Instant> until) {}
+    public record Asked(Optional<Set<String>> subjects, Optional<String> actor, Optional<String> act,
+        Optional<Instant> from, Optional<Instant> until) {}
 
     /** @param subject pseudonym of the record it was done to; blank for none */
     public record Line(long number, Instant at, String actor, String what, String subject) {}
@@ -55,7 +56,8 @@ public class AuditTrail {
 
     /** @param page counted from 0 */
     public Found find(Asked asked, int page) {
-        if (asked.subjects().filter(Collection::isEmpty).isPresent()) return new Found(List.of(), false);
+        if (asked.subjects().filter(Collection::isEmpty).isPresent())
+            return new Found(List.of(), false);
         List<Object> values = new ArrayList<>();
         String sql = "select number, noted_at, actor, what, subject from ledger_entry" + where(asked, values)
             + " order by number desc limit " + (PAGE + 1) + " offset " + (long) page * PAGE;
@@ -70,9 +72,12 @@ public class AuditTrail {
             values.addAll(new TreeSet<>(subjects));
         });
         asked.actor().ifPresent(actor -> add(all, values, "actor = ?", actor));
-        asked.act().ifPresent(act -> add(all, values, "lower(what) like ? escape '!'", "%" + act.toLowerCase(Locale.ROOT).replaceAll("[!%_]", "!$0") + "%"));
-        asked.from().ifPresent(from -> add(all, values, "noted_at >= ?", OffsetDateTime.ofInstant(from, ZoneOffset.UTC)));
-        asked.until().ifPresent(until -> add(all, values, "noted_at < ?", OffsetDateTime.ofInstant(until, ZoneOffset.UTC)));
+        asked.act().ifPresent(act -> add(all, values, "lower(what) like ? escape '!'",
+            "%" + act.toLowerCase(Locale.ROOT).replaceAll("[!%_]", "!$0") + "%"));
+        asked.from()
+            .ifPresent(from -> add(all, values, "noted_at >= ?", OffsetDateTime.ofInstant(from, ZoneOffset.UTC)));
+        asked.until()
+            .ifPresent(until -> add(all, values, "noted_at < ?", OffsetDateTime.ofInstant(until, ZoneOffset.UTC)));
         return all.isEmpty() ? "" : " where " + String.join(" and ", all);
     }
 
@@ -95,6 +100,7 @@ public class AuditTrail {
     }
 
     private static Line line(ResultSet row) throws SQLException {
-        return new Line(row.getLong(1), row.getObject(2, OffsetDateTime.class).toInstant(), row.getString(3), row.getString(4), row.getString(5));
+        return new Line(row.getLong(1), row.getObject(2, OffsetDateTime.class).toInstant(), row.getString(3),
+            row.getString(4), row.getString(5));
     }
 }

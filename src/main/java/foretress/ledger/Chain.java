@@ -18,7 +18,7 @@ class Chain {
         long number;
         String previous;
         try (var head = connection.prepareStatement("select number, sha256 from ledger_head where id = 1 for update");
-             var row = head.executeQuery()) {
+            var row = head.executeQuery()) {
             row.next();
             number = row.getLong(1) + 1;
             previous = row.getString(2);
@@ -59,15 +59,19 @@ class Chain {
         Head before = head(connection);
         long expected = 1;
         var previous = AuditEntry.NOTHING_BEFORE;
-        try (var select = connection.prepareStatement("""
+        try (var select = connection.prepareStatement(
+            """
                 select number, noted_at, actor, what, subject, previous_sha256, sha256 from ledger_entry order by number""")) {
             select.setFetchSize(AT_ONCE);
             try (var rows = select.executeQuery()) {
                 while (rows.next()) {
-                    var entry = new AuditEntry(rows.getLong(1), rows.getObject(2, OffsetDateTime.class).toInstant(), rows.getString(3),
+                    var entry = new AuditEntry(rows.getLong(1), rows.getObject(2, OffsetDateTime.class).toInstant(),
+                        rows.getString(3),
                         rows.getString(4), rows.getString(5), rows.getString(6));
-                    boolean asWritten = entry.number() == expected && entry.previous().equals(previous) && entry.sha256().equals(rows.getString(7));
-                    if (!asWritten || before.contradicts(entry)) return new Ledger.Checked(expected - 1, Optional.of(expected));
+                    boolean asWritten = entry.number() == expected && entry.previous().equals(previous)
+                        && entry.sha256().equals(rows.getString(7));
+                    if (!asWritten || before.contradicts(entry))
+                        return new Ledger.Checked(expected - 1, Optional.of(expected));
                     previous = entry.sha256();
                     expected++;
                 }
@@ -78,8 +82,10 @@ class Chain {
 
     /** @param last the last entry read, itself and all before it as they were written */
     private static Ledger.Checked ended(Head before, long last, Head after) {
-        if (before.number() < 0 || last < before.number()) return new Ledger.Checked(last, Optional.of(last + 1));
-        return last > after.number() ? new Ledger.Checked(after.number(), Optional.of(after.number() + 1)) : new Ledger.Checked(last, Optional.empty());
+        if (before.number() < 0 || last < before.number())
+            return new Ledger.Checked(last, Optional.of(last + 1));
+        return last > after.number() ? new Ledger.Checked(after.number(), Optional.of(after.number() + 1))
+            : new Ledger.Checked(last, Optional.empty());
     }
 
     /** Where the chain ends, as it is kept beside the entries; number -1 when that is missing. */
@@ -91,7 +97,7 @@ class Chain {
 
     private static Head head(Connection connection) throws SQLException {
         try (var select = connection.prepareStatement("select number, sha256 from ledger_head where id = 1");
-             var row = select.executeQuery()) {
+            var row = select.executeQuery()) {
             return row.next() ? new Head(row.getLong(1), row.getString(2)) : new Head(-1, "");
         }
     }

@@ -20,7 +20,8 @@ class Pseudonyms {
 
     /** HMAC-SHA256 in hexadecimal; nothing stays nothing. */
     String of(String subject) {
-        if (subject.isEmpty()) return "";
+        if (subject.isEmpty())
+            return "";
         try {
             var mac = Mac.getInstance("HmacSHA256");
             mac.init(key);

@@ -74,7 +74,8 @@ final class Absences {
     /** One word that denies, whole or with a slip, or broken into several. */
     private boolean longOpening(int at) {
         String said = "";
-        for (int end = at + 1; end <= tokens.size() && end <= at + LONGEST_OPENING && said.length() < LONGEST_WORD; end++) {
+        for (int end = at + 1; end <= tokens.size() && end <= at + LONGEST_OPENING && said.length() < LONGEST_WORD;
+            end++) {
             if (end > at + 1 && tokens.get(end - 1).before().compareTo(Gap.LINE) > 0) {
                 return false;
             }
@@ -102,7 +103,8 @@ final class Absences {
 
     private static boolean like(String word, String right) {
         return word.equals(right) || right.length() >= LabelWords.SPELT && LookAlikes.oneSlip(word, right)
-            || right.length() > SHORT_WORD && Math.abs(word.length() - right.length()) <= 1 && word.charAt(0) == right.charAt(0)
+            || right.length() > SHORT_WORD && Math.abs(word.length() - right.length()) <= 1
+                && word.charAt(0) == right.charAt(0)
                 && LookAlikes.between(word, right, 1) <= 1;
     }
 
@@ -113,7 +115,8 @@ final class Absences {
     /** The 0 of "2.0 %". */
     private boolean partOfNumber(int at) {
         LabelToken token = tokens.get(at);
-        return at > 0 && LabelToken.isNumber(tokens.get(at - 1).folded()) && token.from() == tokens.get(at - 1).to() + 1;
+        return at > 0 && LabelToken.isNumber(tokens.get(at - 1).folded())
+            && token.from() == tokens.get(at - 1).to() + 1;
     }
 
     /** A bare "no" opens a claim only before a word and at the head of an item: HC Red No. 3 has a number. */
@@ -141,7 +144,8 @@ final class Absences {
 
     private int endOfFirst(int from) {
         int stop = from + 1;
-        while (stop < tokens.size() && stop < from + FARTHEST && inSentence(stop) && tokens.get(stop).before() != Gap.COMMA) {
+        while (stop < tokens.size() && stop < from + FARTHEST && inSentence(stop)
+            && tokens.get(stop).before() != Gap.COMMA) {
             stop++;
         }
         return Math.min(stop, tokens.size());
@@ -160,7 +164,8 @@ final class Absences {
     /** "-free" itself may have a slip where a hyphen joins it to the name. */
     private static boolean saysFree(List<LabelToken> tokens, int at) {
         String word = tokens.get(at).folded();
-        boolean joined = at > 0 && tokens.get(at).from() == tokens.get(at - 1).to() + 1 && tokens.get(at).hyphenBefore();
+        boolean joined =
+            at > 0 && tokens.get(at).from() == tokens.get(at - 1).to() + 1 && tokens.get(at).hyphenBefore();
         return LabelWords.FREE_AFTER.contains(word) || joined && word.startsWith("f")
             && LabelWords.FREE_WITHIN.stream().anyMatch(free -> LookAlikes.oneSlip(word, free));
     }
@@ -171,7 +176,8 @@ final class Absences {
             return false;
         }
         boolean goesOn = after + 1 < tokens.size() && tokens.get(after + 1).before() == Gap.INSIDE
-            && (LabelWords.OF.contains(tokens.get(after + 1).folded()) || tokens.get(after + 1).folded().equals("flowing"));
+            && (LabelWords.OF.contains(tokens.get(after + 1).folded())
+                || tokens.get(after + 1).folded().equals("flowing"));
         return !goesOn;
     }
 }

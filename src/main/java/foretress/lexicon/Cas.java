@@ -16,7 +16,8 @@ public record Cas(String number) {
     }
 
     public static boolean valid(String number) {
-        return SHAPE.matcher(number).matches() && checkDigit(number.substring(0, number.length() - 2)) == number.charAt(number.length() - 1) - '0';
+        return SHAPE.matcher(number).matches()
+            && checkDigit(number.substring(0, number.length() - 2)) == number.charAt(number.length() - 1) - '0';
     }
 
     /** The check digit that belongs to the digits before it, hyphens or not. */

@@ -18,8 +18,7 @@ final class KeyTree {
     private final BitSet ends = new BitSet();
     private int nodes = 1;
 
-    private KeyTree() {
-    }
+    private KeyTree() {}
 
     static KeyTree of(Collection<String> keys) {
         KeyTree tree = new KeyTree();

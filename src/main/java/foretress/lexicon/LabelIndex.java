@@ -15,7 +15,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /** All spellings of all substances, by their folded letters and digits alone, and by likeness. */
 final class LabelIndex {
     /** Slips forgiven, by the letters of the shorter of the two spellings: 1 from the first of these, 2 from the next, and so on. */
-    private static final int[] SLIPS_FROM = {5, 12, 18, 26};
+    private static final int[] SLIPS_FROM = { 5, 12, 18, 26 };
     /** With so few letters left one slip is forgiven only where the name stands alone and its first letter is right. */
     private static final int SHORT = 9;
     private static final int SHORTEST = 4;
@@ -91,7 +91,8 @@ final class LabelIndex {
         put(String.join("", tokens), tokens.size(), substance);
         put(String.join("", tokens.stream().map(LabelIndex::inFull).toList()), tokens.size(), substance);
         if (bare.size() < tokens.size()) {
-            put(String.join("", tokens.stream().map(t -> isNumberSign(t) ? "nr" : t).toList()), tokens.size(), substance);
+            put(String.join("", tokens.stream().map(t -> isNumberSign(t) ? "nr" : t).toList()), tokens.size(),
+                substance);
         }
     }
 
@@ -99,7 +100,8 @@ final class LabelIndex {
     private static List<String> withoutNumberSign(List<String> tokens) {
         List<String> kept = new ArrayList<>();
         for (int i = 0; i < tokens.size(); i++) {
-            boolean sign = isNumberSign(tokens.get(i)) && i + 1 < tokens.size() && LabelToken.isNumber(tokens.get(i + 1));
+            boolean sign =
+                isNumberSign(tokens.get(i)) && i + 1 < tokens.size() && LabelToken.isNumber(tokens.get(i + 1));
             if (!sign) {
                 kept.add(tokens.get(i));
             }
@@ -122,7 +124,8 @@ final class LabelIndex {
 
     private void put(String key, int tokens, Substance substance) {
         Substance before = byKey.get(key);
-        if (before == null || before.risk().compareTo(substance.risk()) < 0 && !before.name().equals(substance.name())) {
+        if (before == null
+            || before.risk().compareTo(substance.risk()) < 0 && !before.name().equals(substance.name())) {
             byKey.put(key, substance);
         }
         longestKey = Math.max(longestKey, key.length());
@@ -135,7 +138,8 @@ final class LabelIndex {
         while (byLength.size() <= key.length()) {
             byLength.add(new SameLength());
         }
-        byLength.get(key.length()).add(new Spelling(key, placeFirst, LabelWords.countsOnlyAlone(key), substance.kind().equals("base"), substance));
+        byLength.get(key.length()).add(
+            new Spelling(key, placeFirst, LabelWords.countsOnlyAlone(key), substance.kind().equals("base"), substance));
     }
 
     int longestKey() {
@@ -175,21 +179,25 @@ final class LabelIndex {
         if (number.isPresent()) {
             return new Likeness(number, 1, List.of(number.get()));
         }
-        int most = key.length() < (alone ? SHORTEST_DAMAGED : SHORT) ? 0 : Math.max(LookAlikes.SLIP, most(key.length()));
+        int most =
+            key.length() < (alone ? SHORTEST_DAMAGED : SHORT) ? 0 : Math.max(LookAlikes.SLIP, most(key.length()));
         if (most == 0 || key.length() > longestKey + SLIPS_FROM.length) {
             return Likeness.NONE;
         }
         Map<String, Near> nearest = new LinkedHashMap<>();
         int slips = most / LookAlikes.SLIP + 1;
         Letterprint print = Letterprint.of(key);
-        for (int length = Math.max(SHORTEST, key.length() - slips); length <= key.length() + slips && length < byLength.size(); length++) {
+        for (int length = Math.max(SHORTEST, key.length() - slips);
+            length <= key.length() + slips && length < byLength.size(); length++) {
             compare(key, print, alone, byLength.get(length), most(Math.min(key.length(), length)), nearest);
         }
-        return nearest.values().stream().noneMatch(Near::likely) ? Likeness.NONE : judged(key, nearest.values().stream().sorted(Comparator.comparingInt(Near::distance)).toList());
+        return nearest.values().stream().noneMatch(Near::likely) ? Likeness.NONE
+            : judged(key, nearest.values().stream().sorted(Comparator.comparingInt(Near::distance)).toList());
     }
 
     /** Most spellings are told apart by their letterprints alone. */
-    private void compare(String key, Letterprint print, boolean alone, SameLength known, int most, Map<String, Near> nearest) {
+    private void compare(String key, Letterprint print, boolean alone, SameLength known, int most,
+        Map<String, Near> nearest) {
         int atMost = Letterprint.marksChangedBy(Math.max(most, LookAlikes.SLIP) / LookAlikes.SLIP);
         long marks = print.marks();
         int digits = print.digits();
@@ -210,7 +218,8 @@ final class LabelIndex {
         }
         int distance = LookAlikes.between(key, known.key, most);
         if (distance <= most) {
-            nearest.merge(known.substance.name(), new Near(known, distance, !little || key.charAt(0) == known.key.charAt(0)), Near::nearer);
+            nearest.merge(known.substance.name(),
+                new Near(known, distance, !little || key.charAt(0) == known.key.charAt(0)), Near::nearer);
         }
     }
 
@@ -257,7 +266,8 @@ final class LabelIndex {
 
     private Likeness judged(String key, List<Near> nearest) {
         Near best = nearest.stream().filter(Near::likely).findFirst().orElseThrow();
-        List<Substance> near = nearest.stream().filter(n -> n.distance < best.distance + MARGIN).map(n -> n.spelling.substance).toList();
+        List<Substance> near =
+            nearest.stream().filter(n -> n.distance < best.distance + MARGIN).map(n -> n.spelling.substance).toList();
         boolean another = near.size() > 1 || aNeighbourIsNearer(key, best);
         return new Likeness(another ? Optional.empty() : Optional.of(best.spelling.substance), best.distance, near);
     }

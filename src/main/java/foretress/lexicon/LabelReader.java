@@ -19,7 +19,8 @@ import java.util.regex.Pattern;
 
 /** One reading of one text: numbers first, then each stretch between separators, then an account of every word that is left. */
 final class LabelReader {
-    private static final Pattern CAS = Pattern.compile("(?<![\\p{L}0-9-])[1-9lI][0-9OolI]{1,6}-[0-9OolI]{2}-[0-9OolI](?![\\p{L}0-9-])");
+    private static final Pattern CAS =
+        Pattern.compile("(?<![\\p{L}0-9-])[1-9lI][0-9OolI]{1,6}-[0-9OolI]{2}-[0-9OolI](?![\\p{L}0-9-])");
     private static final String HENNA_OF_SOME_KIND = "hennakindnotstated";
     private static final int NO_LIST = 2;
 
@@ -78,7 +79,8 @@ final class LabelReader {
             boolean clean = digits.equals(cas.group());
             Optional<Substance> substance = Cas.valid(digits) ? index.numbered(digits) : Optional.empty();
             if (substance.isPresent()) {
-                keep(substance.get(), cas.start(), cas.end(), clean ? Sureness.CAS_NUMBER : Sureness.SPELLING_SLIP, inside.intersects(absent));
+                keep(substance.get(), cas.start(), cas.end(), clean ? Sureness.CAS_NUMBER : Sureness.SPELLING_SLIP,
+                    inside.intersects(absent));
             } else if (clean) {
                 unknown.add(new Unknown(cas.start(), cas.end(), written(cas.start(), cas.end()), List.of()));
             }
@@ -125,7 +127,8 @@ final class LabelReader {
         boolean named = false;
         for (int i = 0; i < tokens.size(); i++) {
             String word = tokens.get(i).folded();
-            boolean goesOn = tokens.get(i).before() == Gap.INSIDE || LabelWords.SHADE.contains(tokens.get(Math.max(0, i - 1)).folded());
+            boolean goesOn = tokens.get(i).before() == Gap.INSIDE
+                || LabelWords.SHADE.contains(tokens.get(Math.max(0, i - 1)).folded());
             named = LabelWords.SHADE.contains(word) || named && goesOn;
             boolean last = i + 1 == tokens.size() || tokens.get(i + 1).before() != Gap.INSIDE;
             if (named && last && LabelWords.ALONE_ONLY.contains(word)) {
@@ -153,7 +156,8 @@ final class LabelReader {
 
     private boolean sameStretch(int at) {
         Gap gap = tokens.get(at).before();
-        return gap != Gap.COMMA && gap != Gap.STOP && used.get(at) == used.get(at - 1) && absent.get(at) == absent.get(at - 1);
+        return gap != Gap.COMMA && gap != Gap.STOP && used.get(at) == used.get(at - 1)
+            && absent.get(at) == absent.get(at - 1);
     }
 
     private void stretch(int from, int to) {
@@ -168,7 +172,8 @@ final class LabelReader {
                 keep(piece);
             } else {
                 for (int token = piece.fromToken(); token < piece.toToken(); token++) {
-                    run.add(new Piece(token, token + 1, tokens.get(token).from(), tokens.get(token).to(), Optional.empty(), false, false));
+                    run.add(new Piece(token, token + 1, tokens.get(token).from(), tokens.get(token).to(),
+                        Optional.empty(), false, false));
                 }
             }
         }
@@ -185,7 +190,8 @@ final class LabelReader {
         if (Absences.saidFreeAfter(tokens, after)) {
             used.set(after);
         }
-        keep(piece.substance().get(), piece.from(), piece.to(), piece.slips() ? Sureness.SPELLING_SLIP : Sureness.NAME, claimed);
+        keep(piece.substance().get(), piece.from(), piece.to(), piece.slips() ? Sureness.SPELLING_SLIP : Sureness.NAME,
+            claimed);
     }
 
     private void keep(Substance substance, int from, int to, Sureness sureness, boolean claimed) {
@@ -202,12 +208,14 @@ final class LabelReader {
         while (at < run.size()) {
             int token = run.get(at).fromToken();
             if (absent.get(token) || used.get(token) || pieces.saysNothing(token) && !begins(run, at, pieces)) {
-                passed(token, token + 1, absent.get(token) || used.get(token) ? Reason.CLAIM : amount(token) ? Reason.AMOUNT : Reason.CONNECTING);
+                passed(token, token + 1, absent.get(token) || used.get(token) ? Reason.CLAIM
+                    : amount(token) ? Reason.AMOUNT : Reason.CONNECTING);
                 at++;
                 continue;
             }
             int end = at + 1;
-            while (end < run.size() && !used.get(run.get(end).fromToken()) && partOfUnknown(run.get(end).fromToken(), pieces)) {
+            while (end < run.size() && !used.get(run.get(end).fromToken())
+                && partOfUnknown(run.get(end).fromToken(), pieces)) {
                 end++;
             }
             unknownRun(token, run.get(end - 1).fromToken() + 1, pieces);
@@ -231,7 +239,8 @@ final class LabelReader {
     }
 
     private void unknownRun(int from, int to, Pieces pieces) {
-        boolean onlyNumbers = tokens.subList(from, to).stream().allMatch(t -> LabelToken.isNumber(t.folded()) || t.folded().length() < 2);
+        boolean onlyNumbers =
+            tokens.subList(from, to).stream().allMatch(t -> LabelToken.isNumber(t.folded()) || t.folded().length() < 2);
         Set<Substance> near = pieces.near(from, to);
         if (onlyNumbers && near.isEmpty()) {
             passed(from, to, Reason.AMOUNT);
@@ -263,7 +272,8 @@ final class LabelReader {
             .filter(f -> !LetterFolding.folded(f.written()).contains("lawsonia")).findFirst();
         if (!listed && henna.isPresent()) {
             Found f = henna.get();
-            index.named(HENNA_OF_SOME_KIND).ifPresent(s -> found.add(new Found(s, f.from(), f.to(), f.written(), f.sureness(), f.mayContain())));
+            index.named(HENNA_OF_SOME_KIND)
+                .ifPresent(s -> found.add(new Found(s, f.from(), f.to(), f.written(), f.sureness(), f.mayContain())));
         }
     }
 }

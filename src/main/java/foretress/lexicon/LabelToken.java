@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
  */
 record LabelToken(int from, int to, String folded, Gap before, boolean percent, boolean hyphenBefore, String plain) {
     private static final Map<String, String> SAME = Map.ofEntries(Map.entry("para", "p"), Map.entry("meta", "m"),
-        Map.entry("ortho", "o"), Map.entry("alpha", "a"), Map.entry("hydrochloride", "hcl"), Map.entry("dihydrochloride", "hcl"),
+        Map.entry("ortho", "o"), Map.entry("alpha", "a"), Map.entry("hydrochloride", "hcl"),
+        Map.entry("dihydrochloride", "hcl"),
         Map.entry("clorhidrato", "hcl"), Map.entry("sulfato", "sulfate"), Map.entry("aluminium", "aluminum"));
 
     private static final Pattern NO_LETTER = Pattern.compile("[^a-z0-9\\p{L}]");
@@ -43,8 +44,10 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
             }
             String folded = folded(text.substring(at, stop));
             if (!folded.isEmpty()) {
-                Gap gap = tokens.isEmpty() ? Gap.STOP : gap(text.substring(end, at), tokens.get(tokens.size() - 1).folded, folded);
-                tokens.add(new LabelToken(at, stop, folded, gap, percentAfter(text, stop, folded), at > 0 && "-‐‑–".indexOf(text.charAt(at - 1)) >= 0, text.substring(at, stop)));
+                Gap gap = tokens.isEmpty() ? Gap.STOP
+                    : gap(text.substring(end, at), tokens.get(tokens.size() - 1).folded, folded);
+                tokens.add(new LabelToken(at, stop, folded, gap, percentAfter(text, stop, folded),
+                    at > 0 && "-‐‑–".indexOf(text.charAt(at - 1)) >= 0, text.substring(at, stop)));
                 end = stop;
             }
             at = stop;
@@ -67,7 +70,8 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
     }
 
     static String folded(String word) {
-        String lower = LetterFolding.isAscii(word) ? word.toLowerCase(Locale.ROOT) : NO_LETTER.matcher(LetterFolding.folded(word)).replaceAll("");
+        String lower = LetterFolding.isAscii(word) ? word.toLowerCase(Locale.ROOT)
+            : NO_LETTER.matcher(LetterFolding.folded(word)).replaceAll("");
         String plain = lower.indexOf('0') < 0 && lower.indexOf('1') < 0 ? lower : digitsAmongLetters(lower);
         while (plain.contains("sulph")) {
             plain = plain.replace("sulph", "sulf");
@@ -79,7 +83,8 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
     private static String digitsAmongLetters(String lower) {
         StringBuilder plain = new StringBuilder(lower.length());
         for (int i = 0; i < lower.length(); i++) {
-            boolean between = i > 0 && i + 1 < lower.length() && isLetter(plain.charAt(plain.length() - 1)) && isLetter(lower.charAt(i + 1));
+            boolean between = i > 0 && i + 1 < lower.length() && isLetter(plain.charAt(plain.length() - 1))
+                && isLetter(lower.charAt(i + 1));
             char c = lower.charAt(i);
             plain.append(between && c == '1' ? 'l' : between && c == '0' ? 'o' : c);
         }
@@ -104,7 +109,8 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
         while (next < text.length() && text.charAt(next) <= ' ') {
             next++;
         }
-        return isNumber(folded) && next < text.length() && (text.charAt(next) == '%' || text.charAt(next) == '٪' || text.charAt(next) == '％');
+        return isNumber(folded) && next < text.length()
+            && (text.charAt(next) == '%' || text.charAt(next) == '٪' || text.charAt(next) == '％');
     }
 
     static boolean isNumber(String folded) {
@@ -123,7 +129,8 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
         boolean locants = shortPart(before) && shortPart(after);
         Gap gap = Gap.INSIDE;
         for (int i = 0; i < between.length(); i++) {
-            Gap one = gap(between.charAt(i), i + 1 < between.length() ? between.charAt(i + 1) : 'x', locants, before, after);
+            Gap one =
+                gap(between.charAt(i), i + 1 < between.length() ? between.charAt(i + 1) : 'x', locants, before, after);
             gap = one.compareTo(gap) > 0 ? one : gap;
         }
         return between.indexOf('\n') < between.lastIndexOf('\n') ? Gap.STOP : gap;
@@ -139,7 +146,8 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
             case ',', '،', '、', '，' -> locants ? Gap.INSIDE : Gap.COMMA;
             case '!', '?', ';', '|', '•', '·', '●', '▪', '*', '؛' -> Gap.STOP;
             case ':' -> locants ? Gap.INSIDE : Gap.STOP;
-            case '.' -> Character.isWhitespace(next) && before.length() > 2 && !before.equals("ext") && !isNumber(after) ? Gap.STOP : Gap.INSIDE;
+            case '.' -> Character.isWhitespace(next) && before.length() > 2 && !before.equals("ext") && !isNumber(after)
+                ? Gap.STOP : Gap.INSIDE;
             case '\n', '\r' -> Gap.LINE;
             case '(', ')', '[', ']', '{', '}', '/', '+', '±', '&', '"', '“', '”' -> Gap.BREAK;
             default -> Gap.INSIDE;

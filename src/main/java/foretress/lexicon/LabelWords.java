@@ -24,18 +24,24 @@ final class LabelWords {
     static final Set<String> OF = Set.of("of", "from", "de", "d", "von");
 
     /** After these, to the end of the line, stands the name of a shade. */
-    static final Set<String> SHADE = Set.of("shade", "shades", "colour", "color", "nuance", "farbton", "farbe", "ton", "tono", "teinte", "coloris", "odcien", "kolor");
+    static final Set<String> SHADE = Set.of("shade", "shades", "colour", "color", "nuance", "farbton", "farbe", "ton",
+        "tono", "teinte", "coloris", "odcien", "kolor");
 
     /** Words that deny by themselves and are like no other. */
     static final List<String> LONG_WITHOUT = List.of("without", "exempt", "exempte");
 
     /** What opens a claim that something is not in the product; the longer openings first. */
-    static final List<List<String>> WITHOUT = List.of(List.of("does", "not", "contain"), List.of("do", "not", "contain"), List.of("no", "contiene"),
-        List.of("contains", "no"), List.of("contain", "no"), List.of("no", "added"), List.of("free", "of"), List.of("free", "from"),
-        List.of("libre", "de"), List.of("exempt", "de"), List.of("frei", "von"), List.of("without"), List.of("sin"), List.of("sans"),
-        List.of("ohne"), List.of("bez"), List.of("nie", "zawiera"), List.of("wolny", "od"),
-        List.of("wolne", "od"), List.of("enthalt", "kein"), List.of("enthalt", "keine"), List.of("enthalt", "keinen"), List.of("ne", "contient", "pas"),
-        List.of("ne", "contient", "ni"), List.of("libres", "de"), List.of("exento", "de"), List.of("exenta", "de"), List.of("exempte", "de"), List.of("no"));
+    static final List<List<String>> WITHOUT =
+        List.of(List.of("does", "not", "contain"), List.of("do", "not", "contain"), List.of("no", "contiene"),
+            List.of("contains", "no"), List.of("contain", "no"), List.of("no", "added"), List.of("free", "of"),
+            List.of("free", "from"),
+            List.of("libre", "de"), List.of("exempt", "de"), List.of("frei", "von"), List.of("without"), List.of("sin"),
+            List.of("sans"),
+            List.of("ohne"), List.of("bez"), List.of("nie", "zawiera"), List.of("wolny", "od"),
+            List.of("wolne", "od"), List.of("enthalt", "kein"), List.of("enthalt", "keine"),
+            List.of("enthalt", "keinen"), List.of("ne", "contient", "pas"),
+            List.of("ne", "contient", "ni"), List.of("libres", "de"), List.of("exento", "de"), List.of("exenta", "de"),
+            List.of("exempte", "de"), List.of("no"));
 
     /** The same by their first words, in this order. */
     static final Map<String, List<List<String>>> WITHOUT_BY_FIRST = byFirst(WITHOUT);
@@ -51,18 +57,21 @@ final class LabelWords {
         List.of("peut", "contenir"), List.of("kann", "enthalten"), List.of("moze", "zawierac"));
 
     /** Common words that are also names of substances: they count only where they stand alone, for shades are called so too. */
-    static final Set<String> ALONE_ONLY = Set.of("lead", "silver", "copper", "mercury", "developer", "chamomile", "indigo", "madder",
-        "peroxide", "honey", "sulfur", "henna", "miedz", "miel", "kamille", "manzanilla", "rumianek", "indygo", "kobalt", "cobalto", "cobalt", "plomo", "plomb",
-        "talk", "senna", "mercurio", "nickel", "niquel");
+    static final Set<String> ALONE_ONLY =
+        Set.of("lead", "silver", "copper", "mercury", "developer", "chamomile", "indigo", "madder",
+            "peroxide", "honey", "sulfur", "henna", "miedz", "miel", "kamille", "manzanilla", "rumianek", "indygo",
+            "kobalt", "cobalto", "cobalt", "plomo", "plomb",
+            "talk", "senna", "mercurio", "nickel", "niquel");
 
     /** Words that end the names of many other things (rose water, capryl alcohol): they count beside a word that is known too. */
-    static final Set<String> HEADS = Set.of("alcohol", "alkohol", "alcool", "water", "eau", "agua", "wasser", "woda", "starch", "betaine", "keratin", "paraffin",
-        "edta", "silica", "glycine", "urea", "lecithin", "parabens", "paraben", "glucose", "fragrance", "persulfate", "thioglycolates", "lawsonia");
+    static final Set<String> HEADS = Set.of("alcohol", "alkohol", "alcool", "water", "eau", "agua", "wasser", "woda",
+        "starch", "betaine", "keratin", "paraffin",
+        "edta", "silica", "glycine", "urea", "lecithin", "parabens", "paraben", "glucose", "fragrance", "persulfate",
+        "thioglycolates", "lawsonia");
 
     private static final int SHORT = 4;
 
-    private LabelWords() {
-    }
+    private LabelWords() {}
 
     private static Map<String, List<List<String>>> byFirst(List<List<String>> openings) {
         Map<String, List<List<String>>> byFirst = new LinkedHashMap<>();

@@ -5,8 +5,7 @@ import java.util.Locale;
 
 /** Folds letters so that case, accents, full-width forms and ligatures make no difference, in whatever language the machine runs. */
 final class LetterFolding {
-    private LetterFolding() {
-    }
+    private LetterFolding() {}
 
     static boolean isAscii(String text) {
         for (int i = 0; i < text.length(); i++) {
@@ -23,7 +22,8 @@ final class LetterFolding {
         }
         String plain = Normalizer.normalize(text, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
         StringBuilder out = new StringBuilder(plain.length());
-        Normalizer.normalize(plain, Normalizer.Form.NFD).codePoints().filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
+        Normalizer.normalize(plain, Normalizer.Form.NFD).codePoints()
+            .filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
             .filter(c -> Character.getType(c) != Character.FORMAT).forEach(c -> append(out, c));
         return out.toString();
     }

@@ -66,6 +66,7 @@ record Letterprint(String key, long marks, int digits) {
 
     /** False only where {@link LookAlikes#between} is sure to be more. */
     boolean mayBeWithin(Letterprint other, int distance) {
-        return digits == other.digits && Long.bitCount(marks ^ other.marks) <= marksChangedBy(Math.max(0, distance) / LookAlikes.SLIP);
+        return digits == other.digits
+            && Long.bitCount(marks ^ other.marks) <= marksChangedBy(Math.max(0, distance) / LookAlikes.SLIP);
     }
 }

@@ -23,13 +23,15 @@ final class LookAlikes {
 
     /** The distance, or {@code most + 1} as soon as it is sure to be more than {@code most}. */
     static int between(String written, String known, int most) {
-        return Math.abs(written.length() - known.length()) > most ? most + 1 : new LookAlikes(written, known, most).distance();
+        return Math.abs(written.length() - known.length()) > most ? most + 1
+            : new LookAlikes(written, known, most).distance();
     }
 
     /** Whether at most one slip parts the two, and one look-alike besides. */
     static boolean oneSlip(String written, String known) {
         boolean likely = Math.abs(written.length() - known.length()) <= 2
-            && (written.charAt(0) == known.charAt(0) || written.charAt(written.length() - 1) == known.charAt(known.length() - 1));
+            && (written.charAt(0) == known.charAt(0)
+                || written.charAt(written.length() - 1) == known.charAt(known.length() - 1));
         return likely && Letterprint.of(written).mayBeWithin(Letterprint.of(known), SLIP + 1)
             && between(written, known, SLIP + 1) <= SLIP + 1;
     }

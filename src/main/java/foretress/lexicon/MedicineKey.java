@@ -13,8 +13,7 @@ final class MedicineKey {
     private static final Pattern ACID_ENDING = Pattern.compile("(ik|ikum|ov|ovi|ue)$");
     private static final int SHORTEST_STEM = 5;
 
-    private MedicineKey() {
-    }
+    private MedicineKey() {}
 
     /**
      * One folded word as a part of a key.
@@ -59,9 +58,11 @@ final class MedicineKey {
     }
 
     static String sound(String word) {
-        return onceEach(lettersAndDigits(word).replace("ae", "e").replace("oe", "e").replace("ph", "f").replace("qu", "k")
-            .replace("ch", "k").replace("x", "ks").replace('c', 'k').replace('y', 'i').replace('j', 'i').replace('z', 's')
-            .replace('w', 'v').replace("h", ""));
+        return onceEach(
+            lettersAndDigits(word).replace("ae", "e").replace("oe", "e").replace("ph", "f").replace("qu", "k")
+                .replace("ch", "k").replace("x", "ks").replace('c', 'k').replace('y', 'i').replace('j', 'i')
+                .replace('z', 's')
+                .replace('w', 'v').replace("h", ""));
     }
 
     private static String lettersAndDigits(String word) {

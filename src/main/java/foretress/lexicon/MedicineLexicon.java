@@ -70,7 +70,9 @@ public final class MedicineLexicon {
         }
         boolean nothing = names.isEmpty() && !typed.isBlank();
         List<Typed> all = words(typed);
-        return nothing ? new MedicineReading(List.of(new Name(typed.strip(), Sureness.NOT_RECOGNISED, List.of(), said(all))), List.of())
+        return nothing
+            ? new MedicineReading(List.of(new Name(typed.strip(), Sureness.NOT_RECOGNISED, List.of(), said(all))),
+                List.of())
             : new MedicineReading(names, beside);
     }
 
@@ -108,7 +110,8 @@ public final class MedicineLexicon {
             int end = longestName(words, at);
             if (end > at) {
                 notRecognised(phrase, said, unread, names);
-                names.add(new Name(phrase.substring(words.get(at).from, words.get(end - 1).to), Sureness.NAME, rows(words, at, end), said));
+                names.add(new Name(phrase.substring(words.get(at).from, words.get(end - 1).to), Sureness.NAME,
+                    rows(words, at, end), said));
             } else if (MedicineWords.beside(words.get(at).folded)) {
                 notRecognised(phrase, said, unread, names);
                 beside.add(phrase.substring(words.get(at).from, words.get(at).to));
@@ -136,8 +139,9 @@ public final class MedicineLexicon {
     }
 
     private static List<Typed> parts(Typed word) {
-        return word.folded.indexOf('-') < 0 ? List.of(word) : Arrays.stream(word.folded.split("-")).filter(part -> !part.isEmpty())
-            .map(part -> new Typed(word.from, word.to, part)).toList();
+        return word.folded.indexOf('-') < 0 ? List.of(word)
+            : Arrays.stream(word.folded.split("-")).filter(part -> !part.isEmpty())
+                .map(part -> new Typed(word.from, word.to, part)).toList();
     }
 
     private int longestName(List<Typed> words, int at) {
@@ -161,7 +165,8 @@ public final class MedicineLexicon {
     }
 
     private List<MedicineRow> rows(List<Typed> words, int from, int to) {
-        return byKey.getOrDefault(MedicineKey.ofParts(words.subList(from, to).stream().map(Typed::part).toList()), List.of());
+        return byKey.getOrDefault(MedicineKey.ofParts(words.subList(from, to).stream().map(Typed::part).toList()),
+            List.of());
     }
 
     /** Each unread word is looked at for a slip; words in a row that stay unread are one name nobody recognises. */

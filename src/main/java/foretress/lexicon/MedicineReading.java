@@ -12,10 +12,14 @@ import java.util.TreeSet;
 public record MedicineReading(List<Name> names, List<String> beside) {
 
     /** What the words around a name say of it. A medicine stopped or denied is kept and counts: when it was last taken is asked. */
-    public enum Said { TAKEN, STOPPED, DENIED }
+    public enum Said {
+        TAKEN, STOPPED, DENIED
+    }
 
     /** How a name was recognised; a slip wants a second look, because another medicine may be meant. */
-    public enum Sureness { NAME, SPELLING_SLIP, NOT_RECOGNISED }
+    public enum Sureness {
+        NAME, SPELLING_SLIP, NOT_RECOGNISED
+    }
 
     /**
      * @param typed the words as typed

@@ -49,8 +49,7 @@ final class MedicineWords {
         nie nigdy bez zadnych zaden zadne niczego
         nicht nie kein keine keinen ohne nichts niemals""");
 
-    private MedicineWords() {
-    }
+    private MedicineWords() {}
 
     private static Set<String> words(String text) {
         return Set.of(java.util.Arrays.stream(text.strip().split("\\s+")).distinct().toArray(String[]::new));

@@ -46,7 +46,8 @@ final class Pieces {
      * @param slips damaged, or not parted from its neighbour
      * @param free says itself that the substance is not in it ("ammoniakfrei")
      */
-    record Piece(int fromToken, int toToken, int from, int to, Optional<Substance> substance, boolean slips, boolean free) {}
+    record Piece(int fromToken, int toToken, int from, int to, Optional<Substance> substance, boolean slips,
+        boolean free) {}
 
     Pieces(List<LabelToken> tokens, int from, int to, LabelIndex index, BitSet absent) {
         this.tokens = tokens;
@@ -110,17 +111,21 @@ final class Pieces {
     private boolean onlyAlone(Piece piece) {
         boolean oneWord = piece.toToken() == piece.fromToken() + 1;
         String key = letters(piece.fromToken(), piece.toToken());
-        boolean wholeWords = piece.from() == tokens.get(piece.fromToken()).from() && piece.to() == tokens.get(piece.toToken() - 1).to();
-        return wholeWords && !piece.free() && (LabelWords.countsOnlyAlone(key) || oneWord && piece.substance().get().kind().equals("base"));
+        boolean wholeWords =
+            piece.from() == tokens.get(piece.fromToken()).from() && piece.to() == tokens.get(piece.toToken() - 1).to();
+        return wholeWords && !piece.free()
+            && (LabelWords.countsOnlyAlone(key) || oneWord && piece.substance().get().kind().equals("base"));
     }
 
     private Piece unreadPiece(int token) {
-        return new Piece(token, token + 1, tokens.get(token).from(), tokens.get(token).to(), Optional.empty(), false, false);
+        return new Piece(token, token + 1, tokens.get(token).from(), tokens.get(token).to(), Optional.empty(), false,
+            false);
     }
 
     private Piece longest(int at) {
         Piece best = unreadPiece(at);
-        for (int end = at + 1; end <= to && end <= at + index.mostTokens() && start(end) - start(at) <= index.longestKey(); end++) {
+        for (int end = at + 1;
+            end <= to && end <= at + index.mostTokens() && start(end) - start(at) <= index.longestKey(); end++) {
             Optional<Substance> named = named(at, end);
             if (named.isPresent()) {
                 best = new Piece(at, end, tokens.get(at).from(), tokens.get(end - 1).to(), named, false, false);
@@ -132,9 +137,11 @@ final class Pieces {
     private Optional<Piece> saidFree(int at) {
         String word = tokens.get(at).folded();
         for (String free : LabelWords.FREE_WITHIN) {
-            Optional<Substance> named = word.endsWith(free) ? index.named(word.substring(0, word.length() - free.length())) : Optional.empty();
+            Optional<Substance> named =
+                word.endsWith(free) ? index.named(word.substring(0, word.length() - free.length())) : Optional.empty();
             if (named.isPresent()) {
-                return Optional.of(new Piece(at, at + 1, tokens.get(at).from(), tokens.get(at).to(), named, false, true));
+                return Optional
+                    .of(new Piece(at, at + 1, tokens.get(at).from(), tokens.get(at).to(), named, false, true));
             }
         }
         return Optional.empty();
@@ -157,12 +164,14 @@ final class Pieces {
 
     /** "Lead stearate": a salt of a metal that is not known by itself. */
     private Optional<Substance> compound(int at, int end) {
-        return end == at + 2 && isSalt(tokens.get(end - 1)) ? index.named(tokens.get(at).folded() + "compound") : Optional.empty();
+        return end == at + 2 && isSalt(tokens.get(end - 1)) ? index.named(tokens.get(at).folded() + "compound")
+            : Optional.empty();
     }
 
     private static boolean isSalt(LabelToken token) {
         String word = token.folded();
-        return word.length() > 4 && token.before() == Gap.INSIDE && (word.endsWith("ate") || word.endsWith("ide") || word.endsWith("ite"));
+        return word.length() > 4 && token.before() == Gap.INSIDE
+            && (word.endsWith("ate") || word.endsWith("ide") || word.endsWith("ite"));
     }
 
     /** Between separators or known names, amounts and connecting words left aside. */
@@ -196,12 +205,14 @@ final class Pieces {
 
     boolean saysNothing(int at) {
         LabelToken token = tokens.get(at);
-        return token.percent() || LabelToken.isNumber(token.folded()) || LabelWords.CONNECTING.contains(token.folded()) && !partOfName(at);
+        return token.percent() || LabelToken.isNumber(token.folded())
+            || LabelWords.CONNECTING.contains(token.folded()) && !partOfName(at);
     }
 
     /** The o of o-aminophenol is no "or". */
     private boolean partOfName(int at) {
-        return tokens.get(at).folded().length() == 1 && at + 1 < tokens.size() && tokens.get(at + 1).before() == Gap.INSIDE
+        return tokens.get(at).folded().length() == 1 && at + 1 < tokens.size()
+            && tokens.get(at + 1).before() == Gap.INSIDE
             && tokens.get(at + 1).from() == tokens.get(at).to() + 1;
     }
 
@@ -214,7 +225,8 @@ final class Pieces {
 
     private BitSet holes(List<Piece> plain) {
         BitSet holes = new BitSet();
-        plain.stream().filter(p -> p.substance().isEmpty() && !saysNothing(p.fromToken())).forEach(p -> holes.set(p.fromToken()));
+        plain.stream().filter(p -> p.substance().isEmpty() && !saysNothing(p.fromToken()))
+            .forEach(p -> holes.set(p.fromToken()));
         return holes;
     }
 
@@ -228,7 +240,8 @@ final class Pieces {
         for (int at = 0; at >= 0; at = borders.nextSetBit(at + 1)) {
             if (steps[at] != null) {
                 unreadWord(at, steps);
-                for (int end = borders.nextSetBit(at + 1); end >= 0 && within(at, end); end = borders.nextSetBit(end + 1)) {
+                for (int end = borders.nextSetBit(at + 1); end >= 0 && within(at, end);
+                    end = borders.nextSetBit(end + 1)) {
                     step(at, end, holes, steps);
                 }
             }
@@ -260,7 +273,8 @@ final class Pieces {
         boolean whole = isTokenStart(at) && isTokenStart(end);
         int lost = (isTokenStart(at) ? 0 : LOST_SEPARATOR) + (isTokenStart(end) ? 0 : LOST_SEPARATOR);
         int cost = steps[at].cost + lost;
-        Optional<Substance> named = whole ? named(tokenAt[at], tokenAt[end]) : index.named(letters.substring(at, end)).filter(s -> fit(at, end));
+        Optional<Substance> named = whole ? named(tokenAt[at], tokenAt[end])
+            : index.named(letters.substring(at, end)).filter(s -> fit(at, end));
         if (named.isPresent()) {
             offer(steps, end, new Step(cost + NAME, at, piece(at, end, named, lost > 0)));
             return;
@@ -274,11 +288,13 @@ final class Pieces {
         compound.ifPresent(s -> offer(steps, end, new Step(cost + SOME_COMPOUND, at, piece(at, end, compound, false))));
         Likeness alike = index.alike(letters.substring(at, end), whole && alone(tokenAt[at], last + 1));
         if (alike.substance().isPresent()) {
-            offer(steps, end, new Step(cost + DAMAGED + A_LOOK_ALIKE * alike.distance(), at, piece(at, end, alike.substance(), true)));
+            offer(steps, end, new Step(cost + DAMAGED + A_LOOK_ALIKE * alike.distance(), at,
+                piece(at, end, alike.substance(), true)));
         } else if (!alike.near().isEmpty()) {
             near.put((long) at << 32 | end, alike.near());
             if (whole && compound.isEmpty()) {
-                offer(steps, end, new Step(cost + EITHER + DAMAGED + A_LOOK_ALIKE * alike.distance(), at, piece(at, end, Optional.empty(), false)));
+                offer(steps, end, new Step(cost + EITHER + DAMAGED + A_LOOK_ALIKE * alike.distance(), at,
+                    piece(at, end, Optional.empty(), false)));
             }
         }
     }
@@ -302,7 +318,8 @@ final class Pieces {
     }
 
     private Piece piece(int at, int end, Optional<Substance> substance, boolean slips) {
-        return new Piece(tokenAt[at], tokenAt[end - 1] + 1, place(at, false), place(end - 1, true), substance, slips, false);
+        return new Piece(tokenAt[at], tokenAt[end - 1] + 1, place(at, false), place(end - 1, true), substance, slips,
+            false);
     }
 
     /** The character of the text where this letter stands, or the one after it. */

@@ -2,8 +2,7 @@ package foretress.lexicon;
 
 /** Counts slips between two spellings: a letter too many, too few, another, or two swapped (optimal string alignment). */
 final class Slips {
-    private Slips() {
-    }
+    private Slips() {}
 
     /** The number of slips, or {@code most + 1} as soon as it is sure to be more than {@code most}. */
     static int between(String a, String b, int most) {
@@ -38,7 +37,8 @@ final class Slips {
         for (int j = 1; j <= b.length(); j++) {
             boolean same = a.charAt(i - 1) == b.charAt(j - 1);
             int slips = Math.min(last[j - 1] + (same ? 0 : 1), 1 + Math.min(last[j], row[j - 1]));
-            boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+            boolean swapped =
+                i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
             row[j] = swapped ? Math.min(slips, before[j - 2] + 1) : slips;
             least = Math.min(least, row[j]);
         }

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param confidence {@code verified} or {@code memory}
  */
 public record Substance(String name, Optional<Cas> cas, List<String> otherNames, String kind, Risk risk, String entry,
-                        String limit, String source, String confidence) {
+    String limit, String source, String confidence) {
 
     /** What a substance may do, from harmless to grave. */
     public enum Risk {

@@ -21,31 +21,19 @@ import java.util.function.UnaryOperator;
 @Entity
 @Table(name = "noted")
 public class Noted extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "client_id")
-    private UUID clientId;
-    @Column(name = "visit_id")
-    private UUID visitId;
-    @Convert(converter = KindCode.class)
-    private NotedKind kind;
+    @Id private UUID id;
+    @Column(name = "client_id") private UUID clientId;
+    @Column(name = "visit_id") private UUID visitId;
+    @Convert(converter = KindCode.class) private NotedKind kind;
     private String submission;
-    @Column(name = "noted_at")
-    private Instant notedAt;
-    @Column(name = "noted_by")
-    private UUID notedBy;
-    @Column(columnDefinition = "text")
-    private String body;
-    @Column(columnDefinition = "text")
-    private String told;
-    @Column(name = "struck_at")
-    private Instant struckAt;
-    @Column(name = "struck_by")
-    private UUID struckBy;
-    @Column(name = "struck_why", columnDefinition = "text")
-    private String struckWhy;
-    @Version
-    private int version;
+    @Column(name = "noted_at") private Instant notedAt;
+    @Column(name = "noted_by") private UUID notedBy;
+    @Column(columnDefinition = "text") private String body;
+    @Column(columnDefinition = "text") private String told;
+    @Column(name = "struck_at") private Instant struckAt;
+    @Column(name = "struck_by") private UUID struckBy;
+    @Column(name = "struck_why", columnDefinition = "text") private String struckWhy;
+    @Version private int version;
 
     protected Noted() {}
 
@@ -53,7 +41,8 @@ public class Noted extends PanacheEntityBase {
      * @param seal seals what is noted for the place it is given
      * @param told the same for what was answered by then
      */
-    Noted(Visit visit, NotedKind kind, String submission, UUID by, Instant now, UnaryOperator<String> seal, UnaryOperator<String> told) {
+    Noted(Visit visit, NotedKind kind, String submission, UUID by, Instant now, UnaryOperator<String> seal,
+        UnaryOperator<String> told) {
         this.id = UUID.randomUUID();
         this.visitId = visit.id;
         this.clientId = visit.client.id;
@@ -100,12 +89,15 @@ public class Noted extends PanacheEntityBase {
     /** The kind as its code. */
     @Converter
     public static class KindCode implements AttributeConverter<NotedKind, String> {
-        @Override public String convertToDatabaseColumn(NotedKind kind) {
+        @Override
+        public String convertToDatabaseColumn(NotedKind kind) {
             return kind == null ? null : kind.code();
         }
 
-        @Override public NotedKind convertToEntityAttribute(String code) {
-            return code == null ? null : NotedKind.of(code).orElseThrow(() -> new IllegalStateException("no such note: " + code));
+        @Override
+        public NotedKind convertToEntityAttribute(String code) {
+            return code == null ? null
+                : NotedKind.of(code).orElseThrow(() -> new IllegalStateException("no such note: " + code));
         }
     }
 

@@ -16,7 +16,8 @@ public final class NotedBody {
      * @param shade the only shade the letter names; blank for the whole line
      * @param by who wrote it, in staff's words
      */
-    public record Letter(String outcome, Optional<UUID> lineVersion, String product, String shade, LocalDate written, String by) {}
+    public record Letter(String outcome, Optional<UUID> lineVersion, String product, String shade, LocalDate written,
+        String by) {}
 
     /**
      * @param about the fact the word is about

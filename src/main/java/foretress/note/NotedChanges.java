@@ -31,7 +31,8 @@ class NotedChanges {
     private final Language language;
     private final StylistWords say;
 
-    NotedChanges(Intake intake, Assessments assessments, NotedFacts facts, Knowledge knowledge, Menu menu, Language language, StylistWords say) {
+    NotedChanges(Intake intake, Assessments assessments, NotedFacts facts, Knowledge knowledge, Menu menu,
+        Language language, StylistWords say) {
         this.intake = intake;
         this.assessments = assessments;
         this.facts = facts;
@@ -50,7 +51,8 @@ class NotedChanges {
         Situation with = assessments.situation(visit, said);
         Assessment before = assess(visit, facts.without(visit, note, with));
         Assessment after = assess(visit, with);
-        return assessments.looked(visit).stream().filter(s -> weight(before, s) != weight(after, s)).map(s -> change(visit, s, before, after)).toList();
+        return assessments.looked(visit).stream().filter(s -> weight(before, s) != weight(after, s))
+            .map(s -> change(visit, s, before, after)).toList();
     }
 
     private Assessment assess(Visit visit, Situation situation) {
@@ -65,8 +67,10 @@ class NotedChanges {
         boolean booked = visit.services.stream().anyMatch(s -> s.serviceId.equals(service.id()));
         Weight was = weight(before, service);
         Weight is = weight(after, service);
-        String because = after.spokenOn(service).stream().filter(f -> f.on(service) == is).findFirst().map(this::title).orElse("");
-        return new BenchChange(menu.name(service.id(), knowledge.words(language.getTag())), booked, was, WeightSaid.of(was, say), is, WeightSaid.of(is, say), because);
+        String because =
+            after.spokenOn(service).stream().filter(f -> f.on(service) == is).findFirst().map(this::title).orElse("");
+        return new BenchChange(menu.name(service.id(), knowledge.words(language.getTag())), booked, was,
+            WeightSaid.of(was, say), is, WeightSaid.of(is, say), because);
     }
 
     private String title(Finding finding) {

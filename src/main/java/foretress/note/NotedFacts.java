@@ -8,8 +8,8 @@ import foretress.intake.ChairRecord;
 import foretress.intake.Intake;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answers;
-import foretress.salon.ProductLine.ParaGroup;
 import foretress.salon.ProductLine;
+import foretress.salon.ProductLine.ParaGroup;
 import foretress.salon.ProductLines;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
@@ -37,18 +37,23 @@ public class NotedFacts implements ChairRecord {
         this.knowledge = knowledge;
     }
 
-    @Override public List<TestFact> tests(Visit visit) {
+    @Override
+    public List<TestFact> tests(Visit visit) {
         Answers said = intake.said(visit);
         return standing(visit).flatMap(note -> test(visit, said, note).stream()).toList();
     }
 
-    @Override public List<Cut> cuts(Visit visit) {
-        return standing(visit).filter(note -> note.kind() == NotedKind.CUT).map(note -> cut(notes.body(note, NotedBody.Cut.class))).toList();
+    @Override
+    public List<Cut> cuts(Visit visit) {
+        return standing(visit).filter(note -> note.kind() == NotedKind.CUT)
+            .map(note -> cut(notes.body(note, NotedBody.Cut.class))).toList();
     }
 
     /** The newest measure. */
-    @Override public Optional<Growth> growth(Visit visit) {
-        return standing(visit).filter(note -> note.kind() == NotedKind.GROWTH).findFirst().map(note -> growth(notes.body(note, NotedBody.Growth.class)));
+    @Override
+    public Optional<Growth> growth(Visit visit) {
+        return standing(visit).filter(note -> note.kind() == NotedKind.GROWTH).findFirst()
+            .map(note -> growth(notes.body(note, NotedBody.Growth.class)));
     }
 
     private Stream<Noted> standing(Visit visit) {
@@ -72,7 +77,8 @@ public class NotedFacts implements ChairRecord {
     }
 
     private TestFact letter(Visit visit, Noted note, NotedBody.Letter body) {
-        return new TestFact("dermatologist-letter", body.outcome(), body.written(), Optional.of(day(visit, note)), true, names(visit, body),
+        return new TestFact("dermatologist-letter", body.outcome(), body.written(), Optional.of(day(visit, note)), true,
+            names(visit, body),
             note.visitId().equals(visit.id), false, false);
     }
 
@@ -84,7 +90,8 @@ public class NotedFacts implements ChairRecord {
     }
 
     private boolean same(ProductLine then, ProductLine now) {
-        return then.lineId.equals(now.lineId) && then.otherDyes.equals(now.otherDyes) && mayBeOpened(then) && mayBeOpened(now);
+        return then.lineId.equals(now.lineId) && then.otherDyes.equals(now.otherDyes) && mayBeOpened(then)
+            && mayBeOpened(now);
     }
 
     /** A dye without peroxide and without any of the group: nothing else can be opened by a letter. */
@@ -94,7 +101,8 @@ public class NotedFacts implements ChairRecord {
 
     private TestFact word(Visit visit, Answers said, Noted note, NotedBody.Word body) {
         boolean here = note.visitId().equals(visit.id);
-        return TestFact.advice(body.about(), body.outcome(), body.said(), here, here && notes.overtaken(note, body.about(), said));
+        return TestFact.advice(body.about(), body.outcome(), body.said(), here,
+            here && notes.overtaken(note, body.about(), said));
     }
 
     private static LocalDate day(Visit visit, Noted note) {
@@ -110,12 +118,14 @@ public class NotedFacts implements ChairRecord {
         if (note.kind() == NotedKind.CUT) {
             cuts.remove(cut(notes.body(note, NotedBody.Cut.class)));
         }
-        return new Situation(with.today(), with.serviceDay(), with.birthDate(), with.bookedChemistries(), with.questionnaire(), with.answers(),
+        return new Situation(with.today(), with.serviceDay(), with.birthDate(), with.bookedChemistries(),
+            with.questionnaire(), with.answers(),
             with.policy(), tests, with.measuredLengthCm(), cuts, growthWithout(visit, note), with.known());
     }
 
     private Growth growthWithout(Visit visit, Noted note) {
-        return standing(visit).filter(other -> other.kind() == NotedKind.GROWTH && !other.id().equals(note.id())).findFirst()
+        return standing(visit).filter(other -> other.kind() == NotedKind.GROWTH && !other.id().equals(note.id()))
+            .findFirst()
             .map(other -> growth(notes.body(other, NotedBody.Growth.class))).orElse(Growth.PUBLISHED);
     }
 }

@@ -11,8 +11,9 @@ import java.util.List;
  * @param struck why, by whom and when it was struck out; empty when it stands
  * @param newest the last one that was written down
  */
-public record NotedLine(String href, String title, List<String> says, String made, String hint, String struck, boolean mayStrike, boolean mayAdd,
-                        List<Paper> papers, List<BenchChange> changes, boolean newest) {
+public record NotedLine(String href, String title, List<String> says, String made, String hint, String struck,
+    boolean mayStrike, boolean mayAdd,
+    List<Paper> papers, List<BenchChange> changes, boolean newest) {
     public record Paper(String href, String words) {}
 
     /** The field of the reason; a page can hold several notes. */

@@ -25,7 +25,8 @@ class NotedLines {
     private final Language language;
     private final Who who;
 
-    NotedLines(Notes notes, NotedFacts facts, NotedChanges changes, NotedSubjects subjects, NoteWords say, ChairTime time, Language language, Who who) {
+    NotedLines(Notes notes, NotedFacts facts, NotedChanges changes, NotedSubjects subjects, NoteWords say,
+        ChairTime time, Language language, Who who) {
         this.notes = notes;
         this.facts = facts;
         this.changes = changes;
@@ -46,10 +47,15 @@ class NotedLines {
         String href = NotedPages.at(visit) + "/" + note.id();
         List<NotedLine.Paper> papers = notes.papers(note).stream()
             .map(p -> new NotedLine.Paper(href + "/papers/" + p.id(), say.paper_of(at(visit, p.keptAt())))).toList();
-        String struck = note.struckAt().map(at -> say.struck(notes.struckWhy(note), note.struckBy().map(BenchDoor::name).orElse(""), at(visit, at))).orElse("");
+        String struck = note.struckAt()
+            .map(
+                at -> say.struck(notes.struckWhy(note), note.struckBy().map(BenchDoor::name).orElse(""), at(visit, at)))
+            .orElse("");
         boolean open = !note.struck() && visit.state.isAhead();
-        return new NotedLine(href, title(note), says(visit, note), say.made_by(BenchDoor.name(note.notedBy()), at(visit, note.notedAt())), hint(visit, note), struck,
-            open && mayStrike(note), open && note.kind() == NotedKind.LETTER && papers.size() < Notes.MOST_PAPERS, papers, changes.of(visit, note), newest);
+        return new NotedLine(href, title(note), says(visit, note),
+            say.made_by(BenchDoor.name(note.notedBy()), at(visit, note.notedAt())), hint(visit, note), struck,
+            open && mayStrike(note), open && note.kind() == NotedKind.LETTER && papers.size() < Notes.MOST_PAPERS,
+            papers, changes.of(visit, note), newest);
     }
 
     /** Whoever wrote it down, and the owner, may say that it was entered in error. */
@@ -85,8 +91,9 @@ class NotedLines {
     }
 
     private List<String> says(NotedBody.Letter letter) {
-        String product = letter.product().isEmpty() ? say.letter_any_product() : letter.shade().isEmpty() ? letter.product()
-            : say.letter_shade_line(letter.product(), letter.shade());
+        String product =
+            letter.product().isEmpty() ? say.letter_any_product() : letter.shade().isEmpty() ? letter.product()
+                : say.letter_shade_line(letter.product(), letter.shade());
         return List.of(product, say.by_on(letter.by(), day(letter.written())));
     }
 
@@ -105,7 +112,8 @@ class NotedLines {
 
     /** A letter that counts for nothing yet says what is missing. */
     private String hint(Visit visit, Noted note) {
-        boolean names = note.kind() == NotedKind.LETTER && !note.struck() && notes.body(note, NotedBody.Letter.class).outcome().equals("names-product");
+        boolean names = note.kind() == NotedKind.LETTER && !note.struck()
+            && notes.body(note, NotedBody.Letter.class).outcome().equals("names-product");
         return names && !facts.names(visit, notes.body(note, NotedBody.Letter.class)) ? say.letter_not_planned() : "";
     }
 

@@ -40,11 +40,13 @@ public class NotedPages {
     private static final int LONGEST_REASON = 500;
 
     @CheckedTemplate(basePath = "note", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record NotedPage(BenchHead head, String at, List<NotedLine> lines, boolean wordOwed, Mistakes mistakes) implements TemplateInstance {}
+    record NotedPage(BenchHead head, String at, List<NotedLine> lines, boolean wordOwed, Mistakes mistakes)
+        implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "note", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record NotedForm(BenchHead head, String at, String kind, String title, Form form, List<Choice> products, List<Choice> subjects, String submission,
-                     Mistakes mistakes) implements TemplateInstance {}
+    record NotedForm(BenchHead head, String at, String kind, String title, Form form, List<Choice> products,
+        List<Choice> subjects, String submission,
+        Mistakes mistakes) implements TemplateInstance {}
 
     private final BenchDoor door;
     private final Notes notes;
@@ -59,8 +61,9 @@ public class NotedPages {
     private final ChairTime time;
     private final Clock clock;
 
-    NotedPages(BenchDoor door, Notes notes, NotedLines lines, NotedReading reading, NotedSubjects subjects, ProductLines products, PlannedProducts planned,
-               Ledger ledger, NoteWords say, PictureWords pictures, ChairTime time, Clock clock) {
+    NotedPages(BenchDoor door, Notes notes, NotedLines lines, NotedReading reading, NotedSubjects subjects,
+        ProductLines products, PlannedProducts planned,
+        Ledger ledger, NoteWords say, PictureWords pictures, ChairTime time, Clock clock) {
         this.door = door;
         this.notes = notes;
         this.lines = lines;
@@ -89,7 +92,8 @@ public class NotedPages {
     @GET
     @Path("/{kind: letter|word|cut|growth}")
     public TemplateInstance ask(@RestPath UUID id, @RestPath String kind) {
-        return form(door.ahead(id), of(kind), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes());
+        return form(door.ahead(id), of(kind), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(),
+            new Mistakes());
     }
 
     @POST
@@ -132,7 +136,8 @@ public class NotedPages {
         Visit visit = door.ahead(id);
         Noted found = found(visit, note);
         Mistakes mistakes = new Mistakes();
-        Upload.paper(paper, "paper-" + note, mistakes, pictures).ifPresent(kept -> mistakes.expect(notes.add(found, kept, door.staff()), "paper-" + note, say.paper_enough(Notes.MOST_PAPERS)));
+        Upload.paper(paper, "paper-" + note, mistakes, pictures).ifPresent(kept -> mistakes
+            .expect(notes.add(found, kept, door.staff()), "paper-" + note, say.paper_enough(Notes.MOST_PAPERS)));
         return mistakes.isEmpty() ? BenchDoor.go(at(visit)) : FormAgain.with(page(visit, mistakes));
     }
 
@@ -143,7 +148,8 @@ public class NotedPages {
         ledger.note(door.staff().toString(), "letter seen", kept.id().toString());
         return switch (kept.kept()) {
             case REDRAWN -> SentFile.photo(notes.bytes(kept));
-            case FILE -> SentFile.download(notes.bytes(kept), kept.mediaType(), kept.mediaType().equals(Paper.PDF) ? "letter.pdf" : "letter");
+            case FILE -> SentFile.download(notes.bytes(kept), kept.mediaType(),
+                kept.mediaType().equals(Paper.PDF) ? "letter.pdf" : "letter");
             case AS_SENT -> SentFile.download(notes.bytes(kept), "application/octet-stream", "letter");
         };
     }
@@ -153,18 +159,21 @@ public class NotedPages {
     }
 
     private TemplateInstance page(Visit visit, Mistakes mistakes) {
-        return new NotedPage(BenchHead.of(visit, time), at(visit), lines.of(visit), !subjects.owed(visit).isEmpty(), mistakes);
+        return new NotedPage(BenchHead.of(visit, time), at(visit), lines.of(visit), !subjects.owed(visit).isEmpty(),
+            mistakes);
     }
 
     private TemplateInstance form(Visit visit, NotedKind kind, Form form, String submission, Mistakes mistakes) {
-        return new NotedForm(BenchHead.of(visit, time), at(visit), kind.code(), title(kind), form, products(visit, form.one("line")),
+        return new NotedForm(BenchHead.of(visit, time), at(visit), kind.code(), title(kind), form,
+            products(visit, form.one("line")),
             subjects.of(visit, form.one("about")), submission, mistakes);
     }
 
     /** The planned product is chosen already. */
     private List<Choice> products(Visit visit, String chosen) {
         String first = chosen.isEmpty() ? planned.of(visit.id).map(p -> p.line().lineId.toString()).orElse("") : chosen;
-        return products.inUse().stream().map(line -> new Choice(line.lineId.toString(), line.name, line.lineId.toString().equals(first))).toList();
+        return products.inUse().stream()
+            .map(line -> new Choice(line.lineId.toString(), line.name, line.lineId.toString().equals(first))).toList();
     }
 
     private String title(NotedKind kind) {

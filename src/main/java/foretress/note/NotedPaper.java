@@ -19,22 +19,14 @@ import java.util.function.UnaryOperator;
 @Entity
 @Table(name = "noted_paper")
 public class NotedPaper extends PanacheEntityBase {
-    @Id
-    private UUID id;
-    @Column(name = "noted_id")
-    private UUID notedId;
-    @Column(name = "client_id")
-    private UUID clientId;
-    @Column(name = "kept_at")
-    private Instant keptAt;
-    @Column(name = "kept_by")
-    private UUID keptBy;
-    @Column(name = "media_type")
-    private String mediaType;
-    @Enumerated(EnumType.STRING)
-    private Keeping kept;
-    @Column(columnDefinition = "text")
-    private String body;
+    @Id private UUID id;
+    @Column(name = "noted_id") private UUID notedId;
+    @Column(name = "client_id") private UUID clientId;
+    @Column(name = "kept_at") private Instant keptAt;
+    @Column(name = "kept_by") private UUID keptBy;
+    @Column(name = "media_type") private String mediaType;
+    @Enumerated(EnumType.STRING) private Keeping kept;
+    @Column(columnDefinition = "text") private String body;
 
     protected NotedPaper() {}
 

@@ -54,11 +54,13 @@ class NotedReading {
         mistakes.expect(names || outcome.equals("advises-against"), "outcome", say.letter_outcome_missing());
         Optional<ProductLine> line = line(form.one("line"));
         mistakes.expect(line.isPresent() || !names, "line", say.letter_line_missing());
-        line.filter(l -> names).ifPresent(l -> mistakes.expect(facts.mayBeOpened(l), "line", say.letter_cannot_open(l.name)));
+        line.filter(l -> names)
+            .ifPresent(l -> mistakes.expect(facts.mayBeOpened(l), "line", say.letter_cannot_open(l.name)));
         mistakes.expect(form.one("shade").length() <= LONGEST_SHADE, "shade", say.shade_long(LONGEST_SHADE));
         name(form, mistakes);
         Optional<LocalDate> written = day(form, "written", today, mistakes);
-        return written.map(day -> new NotedBody.Letter(outcome, line.map(l -> l.id), line.map(l -> l.name).orElse(""), form.one("shade"), day, form.one("by")));
+        return written.map(day -> new NotedBody.Letter(outcome, line.map(l -> l.id), line.map(l -> l.name).orElse(""),
+            form.one("shade"), day, form.one("by")));
     }
 
     private Optional<ProductLine> line(String typed) {
@@ -73,13 +75,15 @@ class NotedReading {
         String outcome = form.one("outcome");
         boolean doctor = form.one("who").equals("doctor");
         mistakes.expect(subjects.known(form.one("about")), "about", say.word_about_missing());
-        mistakes.expect(outcome.equals("with-care") || outcome.equals("advised-against"), "outcome", say.word_outcome_missing());
+        mistakes.expect(outcome.equals("with-care") || outcome.equals("advised-against"), "outcome",
+            say.word_outcome_missing());
         if (mistakes.expect(doctor || form.one("who").equals("pharmacist"), "who", say.word_who_missing())) {
             mistakes.expect(doctor || !outcome.equals("with-care"), "who", say.word_needs_doctor());
         }
         name(form, mistakes);
         Optional<LocalDate> said = day(form, "said", today, mistakes);
-        said.filter(day -> outcome.equals("with-care") && day.isBefore(today.minusMonths(YES_MONTHS)) && mistakes.at("said").isEmpty())
+        said.filter(day -> outcome.equals("with-care") && day.isBefore(today.minusMonths(YES_MONTHS))
+            && mistakes.at("said").isEmpty())
             .ifPresent(day -> mistakes.add("said", say.word_old(YES_MONTHS)));
         return said.map(day -> new NotedBody.Word(form.one("about"), outcome, doctor, form.one("by"), day));
     }
@@ -92,14 +96,17 @@ class NotedReading {
     private Optional<NotedBody.Cut> cut(Form form, LocalDate today, Mistakes mistakes) {
         Optional<LocalDate> day = day(form, "day", today, mistakes);
         OptionalDouble left = BenchNumber.read(form.one("left"));
-        mistakes.expect(left.isPresent() && left.getAsDouble() <= Answer.Length.LONGEST_CM, "left", say.cut_left_wrong(form.one("left"), Answer.Length.LONGEST_CM));
-        return day.flatMap(d -> left.isPresent() ? Optional.of(new NotedBody.Cut(d, left.getAsDouble())) : Optional.empty());
+        mistakes.expect(left.isPresent() && left.getAsDouble() <= Answer.Length.LONGEST_CM, "left",
+            say.cut_left_wrong(form.one("left"), Answer.Length.LONGEST_CM));
+        return day
+            .flatMap(d -> left.isPresent() ? Optional.of(new NotedBody.Cut(d, left.getAsDouble())) : Optional.empty());
     }
 
     private Optional<NotedBody.Growth> growth(Form form, LocalDate today, Mistakes mistakes) {
         Optional<LocalDate> coloured = day(form, "coloured", today, mistakes);
         OptionalDouble cm = BenchNumber.read(form.one("cm"));
-        mistakes.expect(cm.isPresent() && cm.getAsDouble() <= Answer.Length.LONGEST_CM, "cm", say.growth_cm_wrong(form.one("cm")));
+        mistakes.expect(cm.isPresent() && cm.getAsDouble() <= Answer.Length.LONGEST_CM, "cm",
+            say.growth_cm_wrong(form.one("cm")));
         if (mistakes.isEmpty()) {
             possible(coloured.orElseThrow(), cm.getAsDouble(), today, mistakes);
         }
@@ -122,8 +129,10 @@ class NotedReading {
 
     private Optional<LocalDate> day(Form form, String field, LocalDate today, Mistakes mistakes) {
         Optional<LocalDate> day = parsed(form.one(field));
-        if (mistakes.expect(day.isPresent(), field, say.day_wrong()) && mistakes.expect(!day.orElseThrow().isAfter(today), field, say.day_to_come())) {
-            mistakes.expect(day.orElseThrow().isAfter(today.minusYears(OLDEST_YEARS)), field, say.day_long_ago(OLDEST_YEARS));
+        if (mistakes.expect(day.isPresent(), field, say.day_wrong())
+            && mistakes.expect(!day.orElseThrow().isAfter(today), field, say.day_to_come())) {
+            mistakes.expect(day.orElseThrow().isAfter(today.minusYears(OLDEST_YEARS)), field,
+                say.day_long_ago(OLDEST_YEARS));
         }
         return day;
     }

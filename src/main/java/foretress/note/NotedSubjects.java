@@ -48,7 +48,8 @@ class NotedSubjects {
     List<Choice> of(Visit visit, String chosen) {
         Set<String> owed = owed(visit);
         String first = chosen.isEmpty() && owed.size() == 1 ? owed.iterator().next() : chosen;
-        return all().sorted(Comparator.comparing(about -> !owed.contains(about))).map(about -> new Choice(about, name(about), about.equals(first))).toList();
+        return all().sorted(Comparator.comparing(about -> !owed.contains(about)))
+            .map(about -> new Choice(about, name(about), about.equals(first))).toList();
     }
 
     /** What a finding of this visit asks a doctor's word about. */
@@ -63,8 +64,10 @@ class NotedSubjects {
     }
 
     private Stream<String> about(Finding finding) {
-        return knowledge.ruleSet().rule(finding.ruleId()).map(Rule::when).stream().flatMap(when -> when.reads().stream())
-            .flatMap(id -> knowledge.ruleSet().fact(id).stream()).filter(NotedSubjects::isAdvice).flatMap(NotedSubjects::of);
+        return knowledge.ruleSet().rule(finding.ruleId()).map(Rule::when).stream()
+            .flatMap(when -> when.reads().stream())
+            .flatMap(id -> knowledge.ruleSet().fact(id).stream()).filter(NotedSubjects::isAdvice)
+            .flatMap(NotedSubjects::of);
     }
 
     private Stream<String> all() {

@@ -30,7 +30,8 @@ public class Notes {
     private final Ledger ledger;
     private final Clock clock;
 
-    Notes(SealedJson bodies, Knowledge knowledge, Intake intake, Renewal renewal, Vault vault, Ledger ledger, Clock clock) {
+    Notes(SealedJson bodies, Knowledge knowledge, Intake intake, Renewal renewal, Vault vault, Ledger ledger,
+        Clock clock) {
         this.bodies = bodies;
         this.knowledge = knowledge;
         this.intake = intake;
@@ -54,7 +55,8 @@ public class Notes {
     }
 
     public String struckWhy(Noted note) {
-        return note.struck() ? bodies.open(note.clientId(), note.place("struck_why"), note.struckWhy(), String.class) : "";
+        return note.struck() ? bodies.open(note.clientId(), note.place("struck_why"), note.struckWhy(), String.class)
+            : "";
     }
 
     /** Keeps it once a submission; once this returns it is on the device and every coming visit is assessed with it. */
@@ -67,8 +69,9 @@ public class Notes {
 
     private Noted made(Visit visit, NotedKind kind, String submission, Object body, UUID by) {
         List<String> told = body instanceof NotedBody.Word word ? told(word.about(), intake.said(visit)) : List.of();
-        Noted note = new Noted(visit, kind, submission, by, clock.instant(), place -> bodies.seal(visit.client.id, place, body),
-            place -> bodies.seal(visit.client.id, place, told));
+        Noted note =
+            new Noted(visit, kind, submission, by, clock.instant(), place -> bodies.seal(visit.client.id, place, body),
+                place -> bodies.seal(visit.client.id, place, told));
         note.persistAndFlush();
         ledger.note(by.toString(), "noted: " + kind.code(), note.id().toString());
         renewal.ofClient(note.clientId());
@@ -109,7 +112,8 @@ public class Notes {
     }
 
     private boolean keep(Noted note, Paper sent, UUID by) {
-        new NotedPaper(note, sent, by, clock.instant(), place -> vault.seal(note.clientId(), place, sent.bytes())).persist();
+        new NotedPaper(note, sent, by, clock.instant(), place -> vault.seal(note.clientId(), place, sent.bytes()))
+            .persist();
         ledger.note(by.toString(), "letter kept with a note", note.id().toString());
         return true;
     }
@@ -122,7 +126,8 @@ public class Notes {
 
     /** What was answered to the questions behind a fact. */
     private List<String> told(String fact, Answers said) {
-        return knowledge.ruleSet().fact(fact).orElseThrow().rows().stream().flatMap(row -> row.when().keySet().stream()).distinct().sorted()
+        return knowledge.ruleSet().fact(fact).orElseThrow().rows().stream().flatMap(row -> row.when().keySet().stream())
+            .distinct().sorted()
             .map(question -> question + " " + said.to(question)).toList();
     }
 }

@@ -61,7 +61,8 @@ public class Oversight {
     private final BookedChemistry chemistry;
     private final Vault vault;
 
-    Oversight(Visits visits, Consents consents, Closings closings, Decisions decisions, Assessments assessments, BookedChemistry chemistry, Vault vault) {
+    Oversight(Visits visits, Consents consents, Closings closings, Decisions decisions, Assessments assessments,
+        BookedChemistry chemistry, Vault vault) {
         this.visits = visits;
         this.consents = consents;
         this.closings = closings;
@@ -76,22 +77,28 @@ public class Oversight {
         Map<UUID, KeptClosing> last = new LinkedHashMap<>();
         KeptClosing.between(from, until).forEach(kept -> last.putIfAbsent(kept.visitId(), kept));
         Map<UUID, Visit> known = byId(last.keySet());
-        Map<UUID, KeptDecision> decided = KeptDecision.ofVisits(last.keySet()).stream().collect(Collectors.toMap(d -> d.visitId(), d -> d, (one, later) -> later));
-        Map<UUID, KeptAssessment> grounds = KeptAssessment.byIds(decided.values().stream().map(d -> d.assessmentId()).toList()).stream()
-            .collect(Collectors.toMap(a -> a.id(), Function.identity()));
+        Map<UUID, KeptDecision> decided = KeptDecision.ofVisits(last.keySet()).stream()
+            .collect(Collectors.toMap(d -> d.visitId(), d -> d, (one, later) -> later));
+        Map<UUID, KeptAssessment> grounds =
+            KeptAssessment.byIds(decided.values().stream().map(d -> d.assessmentId()).toList()).stream()
+                .collect(Collectors.toMap(a -> a.id(), Function.identity()));
         Map<UUID, Instant> signed = consents.firstSigned(last.keySet());
         vault.fetchKeys(last.values().stream().map(kept -> kept.clientId()).distinct().toList());
-        return last.values().stream().flatMap(kept -> closed(kept, known.get(kept.visitId()), Optional.ofNullable(decided.get(kept.visitId())), grounds, signed).stream()).toList();
+        return last.values().stream().flatMap(kept -> closed(kept, known.get(kept.visitId()),
+            Optional.ofNullable(decided.get(kept.visitId())), grounds, signed).stream()).toList();
     }
 
-    private Optional<Closed> closed(KeptClosing kept, Visit visit, Optional<KeptDecision> decision, Map<UUID, KeptAssessment> grounds, Map<UUID, Instant> signed) {
+    private Optional<Closed> closed(KeptClosing kept, Visit visit, Optional<KeptDecision> decision,
+        Map<UUID, KeptAssessment> grounds, Map<UUID, Instant> signed) {
         boolean consented = visit.state != State.WITHDRAWN && decision.filter(d -> d.consentId().isPresent())
             .filter(d -> signed.containsKey(visit.id) && !signed.get(visit.id).isAfter(d.decidedAt())).isPresent();
         try {
             Closing closing = closings.read(kept);
-            if (closing.done().isEmpty()) return Optional.empty();
+            if (closing.done().isEmpty())
+                return Optional.empty();
             Optional<KeptAssessment> ground = decision.map(d -> grounds.get(d.assessmentId()));
-            return Optional.of(new Closed(visit, kept.closedAt(), ground.map(g -> untested(visit, assessments.read(g), closing)).orElse(List.of()), consented,
+            return Optional.of(new Closed(visit, kept.closedAt(),
+                ground.map(g -> untested(visit, assessments.read(g), closing)).orElse(List.of()), consented,
                 ground.isPresent()));
         } catch (RuntimeException damaged) {
             return Optional.of(new Closed(visit, kept.closedAt(), List.of(), consented, false));
@@ -101,9 +108,11 @@ public class Oversight {
     /** A finding that demands a test is gone once the test is on file; whatever still demands one was not tested. */
     private List<String> untested(Visit visit, Assessment assessment, Closing closing) {
         List<Service> booked = chemistry.services(visit);
-        Set<String> tests = assessment.findings().stream().filter(f -> weighs(f, booked)).flatMap(f -> f.demands().stream())
-            .collect(Collectors.toCollection(LinkedHashSet::new));
-        if (!closing.strandTest().equals(NOT_DONE)) tests.remove(STRAND_TEST);
+        Set<String> tests =
+            assessment.findings().stream().filter(f -> weighs(f, booked)).flatMap(f -> f.demands().stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        if (!closing.strandTest().equals(NOT_DONE))
+            tests.remove(STRAND_TEST);
         return List.copyOf(tests);
     }
 
@@ -121,7 +130,8 @@ public class Oversight {
 
     private Stream<Override> override(KeptDecision decision, Visit visit) {
         KeptDecision.Body body = decisions.read(decision);
-        List<String> rules = body.services().stream().flatMap(s -> s.against().stream()).map(ServiceDecision.Against::ruleId).distinct().toList();
+        List<String> rules = body.services().stream().flatMap(s -> s.against().stream())
+            .map(ServiceDecision.Against::ruleId).distinct().toList();
         return rules.isEmpty() && body.reason().isBlank() ? Stream.empty()
             : Stream.of(new Override(visit, decision.decidedAt(), decision.decidedBy(), rules, body.reason()));
     }

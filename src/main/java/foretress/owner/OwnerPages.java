@@ -23,8 +23,10 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Path("/owner")
 public class OwnerPages {
     @CheckedTemplate(basePath = "owner", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record OwnerPage(String month, String earlier, String later, int closed, List<OwnerText.Undone> untested, List<OwnerText.Undone> unsigned,
-                     List<OwnerText.Undone> unreadable, List<OwnerText.Against> overrides, List<OwnerText.ToDo> tasks, OwnerTrail.Shown trail, Optional<OwnerText.Chain> chain)
+    record OwnerPage(String month, String earlier, String later, int closed, List<OwnerText.Undone> untested,
+        List<OwnerText.Undone> unsigned,
+        List<OwnerText.Undone> unreadable, List<OwnerText.Against> overrides, List<OwnerText.ToDo> tasks,
+        OwnerTrail.Shown trail, Optional<OwnerText.Chain> chain)
         implements TemplateInstance {}
 
     private final Oversight oversight;
@@ -35,7 +37,8 @@ public class OwnerPages {
     private final Who who;
     private final Clock clock;
 
-    OwnerPages(Oversight oversight, Tasks tasks, OwnerText text, OwnerTrail trail, Ledger ledger, Who who, Clock clock) {
+    OwnerPages(Oversight oversight, Tasks tasks, OwnerText text, OwnerTrail trail, Ledger ledger, Who who,
+        Clock clock) {
         this.oversight = oversight;
         this.tasks = tasks;
         this.text = text;
@@ -47,24 +50,30 @@ public class OwnerPages {
 
     @GET
     @Transactional
-    public TemplateInstance show(@RestQuery Optional<String> month, @RestQuery Optional<String> client, @RestQuery Optional<String> person,
-                                 @RestQuery Optional<String> act, @RestQuery Optional<String> from, @RestQuery Optional<String> until,
-                                 @RestQuery Optional<String> page, @RestQuery Optional<String> chain) {
+    public TemplateInstance show(@RestQuery Optional<String> month, @RestQuery Optional<String> client,
+        @RestQuery Optional<String> person,
+        @RestQuery Optional<String> act, @RestQuery Optional<String> from, @RestQuery Optional<String> until,
+        @RestQuery Optional<String> page, @RestQuery Optional<String> chain) {
         ledger.note(who.staff().id.toString(), chain.isPresent() ? "audit chain checked" : "owner's page read", "");
         ZoneId zone = Salon.the().zoneId();
-        YearMonth shown = month.flatMap(OwnerPages::month).orElseGet(() -> YearMonth.from(clock.instant().atZone(zone)));
+        YearMonth shown =
+            month.flatMap(OwnerPages::month).orElseGet(() -> YearMonth.from(clock.instant().atZone(zone)));
         Instant first = shown.atDay(1).atStartOfDay(zone).toInstant();
         Instant end = shown.plusMonths(1).atDay(1).atStartOfDay(zone).toInstant();
         List<Oversight.Closed> closed = oversight.closed(first, end);
         OwnerText.People people = text.people();
-        return new OwnerPage(text.month(shown), "/owner?month=" + shown.minusMonths(1), "/owner?month=" + shown.plusMonths(1), closed.size(),
+        return new OwnerPage(text.month(shown), "/owner?month=" + shown.minusMonths(1),
+            "/owner?month=" + shown.plusMonths(1), closed.size(),
             closed.stream().filter(c -> !c.untested().isEmpty()).map(text::undone).toList(),
             closed.stream().filter(c -> !c.consented()).map(text::undone).toList(),
             closed.stream().filter(c -> !c.readable()).map(text::undone).toList(),
             oversight.overrides(first, end).stream().map(o -> text.against(o, people)).toList(),
             tasks.open().stream().map((Task t) -> text.toDo(t, people)).toList(),
-            trail.of(new OwnerTrail.Asked(shown.toString(), client.orElse(""), person.orElse(""), act.orElse(""), from.orElse(""), until.orElse(""), page.orElse("")),
-                people, zone), chain.map(asked -> text.chain(ledger.check(), clock.instant().atZone(zone))));
+            trail.of(
+                new OwnerTrail.Asked(shown.toString(), client.orElse(""), person.orElse(""), act.orElse(""),
+                    from.orElse(""), until.orElse(""), page.orElse("")),
+                people, zone),
+            chain.map(asked -> text.chain(ledger.check(), clock.instant().atZone(zone))));
     }
 
     private static Optional<YearMonth> month(String typed) {

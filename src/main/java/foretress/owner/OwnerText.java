@@ -31,7 +31,8 @@ class OwnerText {
     /** @param tests what was not tested; blank where that is not what is wrong */
     public record Undone(String visitId, String client, String when, String tests) {}
 
-    public record Against(String visitId, String client, String when, String by, List<String> findings, String reason) {}
+    public record Against(String visitId, String client, String when, String by, List<String> findings,
+        String reason) {}
 
     public record ToDo(String visitId, String client, String what, String who, String until, boolean late) {}
 
@@ -61,18 +62,22 @@ class OwnerText {
     }
 
     Undone undone(Oversight.Closed closed) {
-        return new Undone(closed.visit().id.toString(), closed.visit().client.fullName(), at(closed.visit(), closed.at()),
-            String.join(", ", closed.untested().stream().map(test -> knowledge.words(language.getTag()).test(test)).toList()));
+        return new Undone(closed.visit().id.toString(), closed.visit().client.fullName(),
+            at(closed.visit(), closed.at()),
+            String.join(", ",
+                closed.untested().stream().map(test -> knowledge.words(language.getTag()).test(test)).toList()));
     }
 
     Against against(Oversight.Override one, People people) {
-        return new Against(one.visit().id.toString(), one.visit().client.fullName(), at(one.visit(), one.at()), people.named(one.by()),
+        return new Against(one.visit().id.toString(), one.visit().client.fullName(), at(one.visit(), one.at()),
+            people.named(one.by()),
             one.rules().stream().map(this::title).toList(), one.reason());
     }
 
     /** A rule that knowledge no longer has goes by its id. */
     private String title(String rule) {
-        return knowledge.ruleSet().rule(rule).map(known -> knowledge.words(language.getTag()).finding(rule, false).title()).orElse(rule);
+        return knowledge.ruleSet().rule(rule)
+            .map(known -> knowledge.words(language.getTag()).finding(rule, false).title()).orElse(rule);
     }
 
     ToDo toDo(Task task, People people) {
@@ -83,13 +88,15 @@ class OwnerText {
             case UNLOCK_LINK -> say.task_unlock();
             case CONFIRM_BIRTH_DATE -> say.task_birth();
         };
-        return new ToDo(task.visit.id.toString(), task.visit.client.fullName(), what, task.owner().map(people::named).orElseGet(say::task_desk),
+        return new ToDo(task.visit.id.toString(), task.visit.client.fullName(), what,
+            task.owner().map(people::named).orElseGet(say::task_desk),
             say.until(at(task.visit, task.dueAt)), task.dueAt.isBefore(clock.instant()));
     }
 
     Chain chain(Ledger.Checked checked, ZonedDateTime now) {
         String when = time.dayAndTime(now);
-        return checked.firstBroken().map(number -> new Chain(false, say.chain_broken(when, number), say.chain_broken_before(checked.entries())))
+        return checked.firstBroken()
+            .map(number -> new Chain(false, say.chain_broken(when, number), say.chain_broken_before(checked.entries())))
             .orElseGet(() -> new Chain(true, say.chain_whole(when, checked.entries()), ""));
     }
 

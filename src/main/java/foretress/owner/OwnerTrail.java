@@ -27,7 +27,8 @@ class OwnerTrail {
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT);
 
     /** The search, word for word as it was typed. */
-    public record Asked(String month, String client, String person, String act, String from, String until, String page) {}
+    public record Asked(String month, String client, String person, String act, String from, String until,
+        String page) {}
 
     public record Row(long number, String at, String actor, String what, String subject) {}
 
@@ -54,14 +55,17 @@ class OwnerTrail {
     Shown of(Asked asked, OwnerText.People people, ZoneId zone) {
         int page = page(asked.page());
         Map<String, String> behind = behind();
-        AuditTrail.Found found = trail.find(new AuditTrail.Asked(subjects(asked.client()), some(asked.person()), some(asked.act()),
-            start(asked.from(), zone, 0), start(asked.until(), zone, 1)), page);
-        return new Shown(asked, choices(asked, people), found.lines().stream().map(line -> row(line, people, behind, zone)).toList(),
+        AuditTrail.Found found =
+            trail.find(new AuditTrail.Asked(subjects(asked.client()), some(asked.person()), some(asked.act()),
+                start(asked.from(), zone, 0), start(asked.until(), zone, 1)), page);
+        return new Shown(asked, choices(asked, people),
+            found.lines().stream().map(line -> row(line, people, behind, zone)).toList(),
             found.more() ? address(asked, page + 1) : "", page > 0 ? address(asked, page - 1) : "");
     }
 
     private Row row(AuditTrail.Line line, OwnerText.People people, Map<String, String> behind, ZoneId zone) {
-        return new Row(line.number(), line.at().atZone(zone).format(MOMENT), actor(line.actor(), people), line.what(), behind.getOrDefault(line.subject(), ""));
+        return new Row(line.number(), line.at().atZone(zone).format(MOMENT), actor(line.actor(), people), line.what(),
+            behind.getOrDefault(line.subject(), ""));
     }
 
     private String actor(String actor, OwnerText.People people) {
@@ -82,22 +86,26 @@ class OwnerTrail {
 
     /** Everything on file under the clients found; an empty field asks for nobody in particular. */
     private Optional<Set<String>> subjects(String typed) {
-        if (typed.isBlank()) return Optional.empty();
-        return Optional.of(visits.recordsOf(found(typed)).stream().map(id -> trail.pseudonym(id.toString())).collect(Collectors.toSet()));
+        if (typed.isBlank())
+            return Optional.empty();
+        return Optional.of(visits.recordsOf(found(typed)).stream().map(id -> trail.pseudonym(id.toString()))
+            .collect(Collectors.toSet()));
     }
 
     /** Everybody of that name, not only the first page of them; a query that names more is too wide to be one person's trail. */
     private List<UUID> found(String typed) {
         List<UUID> found = new ArrayList<>();
         Clients.Found some = clients.search(typed, 0);
-        for (; !some.clients().isEmpty(); some = some.more() && some.page() < MOST_PAGES ? clients.search(typed, some.page() + 1) : NOBODY) {
+        for (; !some.clients().isEmpty();
+            some = some.more() && some.page() < MOST_PAGES ? clients.search(typed, some.page() + 1) : NOBODY) {
             some.clients().forEach(client -> found.add(client.id));
         }
         return found;
     }
 
     private List<Person> choices(Asked asked, OwnerText.People people) {
-        List<Person> all = new ArrayList<>(people.staff().entrySet().stream().map(e -> new Person(e.getKey().toString(), e.getValue(), e.getKey().toString().equals(asked.person())))
+        List<Person> all = new ArrayList<>(people.staff().entrySet().stream()
+            .map(e -> new Person(e.getKey().toString(), e.getValue(), e.getKey().toString().equals(asked.person())))
             .sorted(Comparator.comparing(Person::name)).toList());
         all.add(new Person("client", say.actor_client(), asked.person().equals("client")));
         all.add(new Person("nobody", say.actor_nobody(), asked.person().equals("nobody")));
@@ -106,14 +114,17 @@ class OwnerTrail {
     }
 
     private static String address(Asked asked, int page) {
-        return UriBuilder.fromPath("/owner").queryParam("month", "{m}").queryParam("client", "{c}").queryParam("person", "{p}").queryParam("act", "{a}")
+        return UriBuilder.fromPath("/owner").queryParam("month", "{m}").queryParam("client", "{c}")
+            .queryParam("person", "{p}").queryParam("act", "{a}")
             .queryParam("from", "{f}").queryParam("until", "{u}").queryParam("page", "{n}").fragment("trail")
-            .build(asked.month(), asked.client(), asked.person(), asked.act(), asked.from(), asked.until(), page).toString();
+            .build(asked.month(), asked.client(), asked.person(), asked.act(), asked.from(), asked.until(), page)
+            .toString();
     }
 
     private static Optional<Instant> start(String day, ZoneId zone, int later) {
         try {
-            return Optional.of(LocalDate.parse(day)).filter(d -> d.getYear() > 1999 && d.getYear() < 2200).map(d -> d.plusDays(later).atStartOfDay(zone).toInstant());
+            return Optional.of(LocalDate.parse(day)).filter(d -> d.getYear() > 1999 && d.getYear() < 2200)
+                .map(d -> d.plusDays(later).atStartOfDay(zone).toInstant());
         } catch (DateTimeException notADay) {
             return Optional.empty();
         }

@@ -21,7 +21,8 @@ final class JpegHead {
     static Optional<Head> of(byte[] sent) {
         JpegHead head = new JpegHead(sent);
         head.read();
-        return head.width == 0 ? Optional.empty() : Optional.of(new Head(head.width, head.height, head.scans, head.orientation));
+        return head.width == 0 ? Optional.empty()
+            : Optional.of(new Head(head.width, head.height, head.scans, head.orientation));
     }
 
     private void read() {

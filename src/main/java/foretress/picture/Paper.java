@@ -21,7 +21,8 @@ public final class Paper {
             return PictureResult.kept(new Paper(PDF, sent.clone()));
         }
         PictureResult<RedrawnPhoto> drawn = PhotoRedrawing.of(sent);
-        return new PictureResult<>(drawn.kept().map(photo -> new Paper(RedrawnPhoto.MEDIA_TYPE, photo.jpeg())), drawn.refused());
+        return new PictureResult<>(drawn.kept().map(photo -> new Paper(RedrawnPhoto.MEDIA_TYPE, photo.jpeg())),
+            drawn.refused());
     }
 
     public String mediaType() {

@@ -37,7 +37,7 @@ public final class PhotoRedrawing {
     private static final Semaphore TURN = new Semaphore(1, true);
 
     static {
-        ImageIO.setUseCache(false);     // nothing of a photo goes to a temporary file
+        ImageIO.setUseCache(false); // nothing of a photo goes to a temporary file
     }
 
     private PhotoRedrawing() {}
@@ -55,7 +55,8 @@ public final class PhotoRedrawing {
         if (head.isEmpty()) {
             return PictureResult.refused(UploadRefusal.BROKEN);
         }
-        return head.get().drawable() ? inTurn(kind, sent, head.get()) : PictureResult.refused(UploadRefusal.TOO_MANY_PIXELS);
+        return head.get().drawable() ? inTurn(kind, sent, head.get())
+            : PictureResult.refused(UploadRefusal.TOO_MANY_PIXELS);
     }
 
     private static PictureResult<RedrawnPhoto> inTurn(Kind kind, byte[] sent, Head head) {
@@ -70,7 +71,7 @@ public final class PhotoRedrawing {
         try {
             return PictureResult.kept(new RedrawnPhoto(jpeg(upright(thinned(kind, sent, head), head.orientation()))));
         } catch (IOException | RuntimeException broken) {
-            return PictureResult.refused(UploadRefusal.BROKEN);       // readers answer broken files with exceptions of every kind
+            return PictureResult.refused(UploadRefusal.BROKEN); // readers answer broken files with exceptions of every kind
         } finally {
             TURN.release();
         }
@@ -98,7 +99,8 @@ public final class PhotoRedrawing {
         int width = Math.max(1, (int) Math.round(read.getWidth() * scale));
         int height = Math.max(1, (int) Math.round(read.getHeight() * scale));
         boolean lies = orientation >= 5;
-        BufferedImage plain = new BufferedImage(lies ? height : width, lies ? width : height, BufferedImage.TYPE_INT_RGB);
+        BufferedImage plain =
+            new BufferedImage(lies ? height : width, lies ? width : height, BufferedImage.TYPE_INT_RGB);
         Graphics2D drawing = plain.createGraphics();
         drawing.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
         drawing.setColor(Color.WHITE);

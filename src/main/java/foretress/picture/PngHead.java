@@ -12,7 +12,9 @@ final class PngHead {
     static Optional<Head> of(byte[] sent) {
         Bytes bytes = new Bytes(sent);
         boolean begun = bytes.says(SIGNATURE + 4, "IHDR");
-        return begun ? Optional.of(new Head(bytes.four(SIGNATURE + 8), bytes.four(SIGNATURE + 12), 1, orientation(bytes))) : Optional.empty();
+        return begun
+            ? Optional.of(new Head(bytes.four(SIGNATURE + 8), bytes.four(SIGNATURE + 12), 1, orientation(bytes)))
+            : Optional.empty();
     }
 
     private static int orientation(Bytes bytes) {

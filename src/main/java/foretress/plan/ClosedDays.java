@@ -52,16 +52,18 @@ public record ClosedDays(SortedSet<LocalDate> days) {
     }
 
     /** Days that follow each other on one line. */
-    @Override public String toString() {
+    @Override
+    public String toString() {
         List<LocalDate[]> spans = new ArrayList<>();
         for (LocalDate day : days) {
             int last = spans.size() - 1;
             if (last >= 0 && spans.get(last)[1].plusDays(1).equals(day)) {
                 spans.get(last)[1] = day;
             } else {
-                spans.add(new LocalDate[] {day, day});
+                spans.add(new LocalDate[] { day, day });
             }
         }
-        return spans.stream().map(span -> span[0] + (span[0].equals(span[1]) ? "" : " to " + span[1])).collect(Collectors.joining("\n"));
+        return spans.stream().map(span -> span[0] + (span[0].equals(span[1]) ? "" : " to " + span[1]))
+            .collect(Collectors.joining("\n"));
     }
 }

@@ -44,10 +44,12 @@ public record Offers(List<Slot> slots) {
         if (owed.isEmpty()) {
             return NONE;
         }
-        List<Instant> starts = new ArrayList<>(owed.get(0).windows().stream().flatMap(window -> on(cut(window, owed)).stream()).toList());
+        List<Instant> starts =
+            new ArrayList<>(owed.get(0).windows().stream().flatMap(window -> on(cut(window, owed)).stream()).toList());
         starts.removeIf(start -> !owed.stream().allMatch(one -> one.mayStart(start)));
         Collections.reverse(starts);
-        return new Offers(starts.stream().limit(most).map(start -> new Slot(start, start.equals(starts.get(0)), slack(owed, start))).toList());
+        return new Offers(starts.stream().limit(most)
+            .map(start -> new Slot(start, start.equals(starts.get(0)), slack(owed, start))).toList());
     }
 
     /** No test's own last start is overlooked because it is no quarter of the hour. */
@@ -64,7 +66,8 @@ public record Offers(List<Slot> slots) {
     private static List<Instant> on(Starts window) {
         List<Instant> starts = new ArrayList<>();
         long first = -Math.floorDiv(-window.first().getEpochSecond(), QUARTER_SECONDS) * QUARTER_SECONDS;
-        for (Instant at = Instant.ofEpochSecond(first); !at.isAfter(window.last()); at = at.plusSeconds(QUARTER_SECONDS)) {
+        for (Instant at = Instant.ofEpochSecond(first); !at.isAfter(window.last());
+            at = at.plusSeconds(QUARTER_SECONDS)) {
             if (!at.isBefore(window.first())) {
                 starts.add(at);
             }

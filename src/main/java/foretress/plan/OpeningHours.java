@@ -68,7 +68,8 @@ public record OpeningHours(Week week, Set<LocalDate> closed, ZoneId zone) {
     }
 
     private Optional<Instant> first(Instant from, Duration within, Duration takes) {
-        return between(from, from.plus(within)).stream().filter(window -> window.holds(takes)).findFirst().map(Window::from);
+        return between(from, from.plus(within)).stream().filter(window -> window.holds(takes)).findFirst()
+            .map(Window::from);
     }
 
     /** The last moment, up to this one, at which something that takes so long begins and ends while the salon is open. */
@@ -104,12 +105,14 @@ public record OpeningHours(Week week, Set<LocalDate> closed, ZoneId zone) {
     /** A wall time that the clocks skip is the moment they are put forward; of two, opening is the first. */
     private Instant opening(LocalDateTime wall) {
         ZoneOffsetTransition skipped = zone.getRules().getTransition(wall);
-        return skipped != null && skipped.isGap() ? skipped.getInstant() : wall.atZone(zone).withEarlierOffsetAtOverlap().toInstant();
+        return skipped != null && skipped.isGap() ? skipped.getInstant()
+            : wall.atZone(zone).withEarlierOffsetAtOverlap().toInstant();
     }
 
     private Instant closing(LocalDateTime wall) {
         ZoneOffsetTransition skipped = zone.getRules().getTransition(wall);
-        return skipped != null && skipped.isGap() ? skipped.getInstant() : wall.atZone(zone).withLaterOffsetAtOverlap().toInstant();
+        return skipped != null && skipped.isGap() ? skipped.getInstant()
+            : wall.atZone(zone).withLaterOffsetAtOverlap().toInstant();
     }
 
     static Instant later(Instant a, Instant b) {

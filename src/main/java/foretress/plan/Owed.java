@@ -20,8 +20,9 @@ import java.util.Optional;
  * @param visitFrom the earliest visit that it could be kept for, begun at the next open moment; empty where there is none
  * @param conflict why it cannot be kept before this visit
  */
-public record Owed(String test, Duration takes, List<Duration> readings, Instant earliestStart, Instant latestStart, Instant latestRead,
-                   List<Starts> windows, Optional<Instant> visitFrom, Optional<Conflict> conflict) {
+public record Owed(String test, Duration takes, List<Duration> readings, Instant earliestStart, Instant latestStart,
+    Instant latestRead,
+    List<Starts> windows, Optional<Instant> visitFrom, Optional<Conflict> conflict) {
     /** What putting on a test takes. Own decision, no source: mixing, cleaning the skin, applying, writing it down. */
     public static final Duration START = Duration.ofMinutes(15);
     /** What looking at a test takes. Own decision, no source. */

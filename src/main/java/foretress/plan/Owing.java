@@ -49,7 +49,8 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
      * @param booked the services with their booked steps
      */
     public static Owing of(RuleSet rules, FactFinder facts, Situation known, Situation hoped, List<Service> booked) {
-        Function<List<TestFact>, Assessment> with = more -> Assessor.assess(rules, facts.find(hoped.tested(more)), booked);
+        Function<List<TestFact>, Assessment> with =
+            more -> Assessor.assess(rules, facts.find(hoped.tested(more)), booked);
         Assessment now = Assessor.assess(rules, facts.find(known), booked);
         Assessment best = best(rules, now, booked, known.today().plusDays(1), with);
         Set<String> owed = new LinkedHashSet<>();
@@ -66,7 +67,8 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
 
     /** Days after its start on which a finding on what is booked asks for another reading of a skin test; 0 when none does. */
     public static int readAgain(RuleSet rules, Assessment now, List<Service> booked) {
-        return booked.stream().flatMap(service -> now.on(service).stream()).flatMap(finding -> rules.rule(finding.ruleId()).stream())
+        return booked.stream().flatMap(service -> now.on(service).stream())
+            .flatMap(finding -> rules.rule(finding.ruleId()).stream())
             .mapToInt(Rule::readAgainDays).max().orElse(0);
     }
 
@@ -78,11 +80,13 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
 
     /** What has no outcome of its own, such as the check while a product develops, is owed while the service goes ahead. */
     private static boolean lifts(String test, Finding finding, Assessment best, Service service) {
-        return !TestFact.OUTCOMES.containsKey(test) || best.on(service).stream().noneMatch(still -> still.ruleId().equals(finding.ruleId()));
+        return !TestFact.OUTCOMES.containsKey(test)
+            || best.on(service).stream().noneMatch(still -> still.ruleId().equals(finding.ruleId()));
     }
 
     /** Begun on the first day that lies after everything the client can have told of. */
-    private static Assessment best(RuleSet rules, Assessment now, List<Service> booked, LocalDate day, Function<List<TestFact>, Assessment> with) {
+    private static Assessment best(RuleSet rules, Assessment now, List<Service> booked, LocalDate day,
+        Function<List<TestFact>, Assessment> with) {
         Set<String> imagined = new LinkedHashSet<>();
         Assessment best = now;
         for (int round = 0; round < ROUNDS && imagined.addAll(demanded(best, booked)); round++) {
@@ -92,7 +96,8 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
     }
 
     private static List<String> demanded(Assessment assessment, List<Service> booked) {
-        return booked.stream().flatMap(service -> assessment.on(service).stream()).flatMap(finding -> finding.demands().stream())
+        return booked.stream().flatMap(service -> assessment.on(service).stream())
+            .flatMap(finding -> finding.demands().stream())
             .filter(TestFact.OUTCOMES::containsKey).toList();
     }
 
@@ -101,7 +106,8 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
         List<TestFact> well = new ArrayList<>();
         for (String test : tests) {
             if (test.equals(ADVICE)) {
-                about(rules).forEach(fact -> well.add(TestFact.advice(fact, TestFact.OUTCOMES.get(ADVICE).get(0), day, true, false)));
+                about(rules).forEach(
+                    fact -> well.add(TestFact.advice(fact, TestFact.OUTCOMES.get(ADVICE).get(0), day, true, false)));
             } else {
                 well.add(TestFact.sound(test, TestFact.OUTCOMES.get(test).get(0), day, day));
             }
@@ -111,7 +117,8 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
 
     /** What a doctor can be asked about. */
     private static List<String> about(RuleSet rules) {
-        return rules.facts().stream().flatMap((FactDef def) -> def.computation().stream()).filter(how -> how.name().equals(ADVICE))
+        return rules.facts().stream().flatMap((FactDef def) -> def.computation().stream())
+            .filter(how -> how.name().equals(ADVICE))
             .flatMap(how -> how.of().stream()).distinct().toList();
     }
 

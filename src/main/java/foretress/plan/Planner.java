@@ -24,8 +24,10 @@ record Planner(Instant visit, Waits waits, OpeningHours hours, Instant now) {
         Instant earliest = OpeningHours.later(now, fresh);
         boolean short_ = fresh.isAfter(visit.minus(takes));
         List<Starts> windows = short_ ? List.of() : starts(earliest, bound);
-        Optional<Conflict> conflict = windows.isEmpty() ? Optional.of(new Conflict(reason(short_, bound, takes), left(), takes)) : Optional.empty();
-        return new Owed(test, takes, readings, earliest, hours.last(bound, Owed.START).orElse(bound), latestRead, windows,
+        Optional<Conflict> conflict = windows.isEmpty()
+            ? Optional.of(new Conflict(reason(short_, bound, takes), left(), takes)) : Optional.empty();
+        return new Owed(test, takes, readings, earliest, hours.last(bound, Owed.START).orElse(bound), latestRead,
+            windows,
             short_ ? Optional.empty() : visitFrom(takes), conflict);
     }
 
@@ -50,7 +52,8 @@ record Planner(Instant visit, Waits waits, OpeningHours hours, Instant now) {
 
     /** The first moment from which it is not too old on the day of the visit. */
     private Instant fresh(String test) {
-        return waits.firstDay(test, visit.atZone(hours.zone()).toLocalDate()).map(day -> day.atStartOfDay(hours.zone()).toInstant()).orElse(Instant.MIN);
+        return waits.firstDay(test, visit.atZone(hours.zone()).toLocalDate())
+            .map(day -> day.atStartOfDay(hours.zone()).toInstant()).orElse(Instant.MIN);
     }
 
     /** From the next quarter of an hour on: a page shows no seconds, and half a minute too early is too early. */

@@ -36,7 +36,9 @@ public record TestPlan(Instant visit, boolean shut, List<Owed> owed, List<String
     public static TestPlan of(Collection<String> tests, Instant visit, Waits waits, OpeningHours hours, Instant now) {
         Planner planner = new Planner(visit, waits, hours, now);
         List<Owed> owed = tests.stream().distinct().filter(test -> !waits.readings(test).isEmpty()).map(planner::owed)
-            .sorted(Comparator.comparing(Owed::latestStart).thenComparing(Owed::takes, Comparator.reverseOrder()).thenComparing(Owed::test)).toList();
+            .sorted(Comparator.comparing(Owed::latestStart).thenComparing(Owed::takes, Comparator.reverseOrder())
+                .thenComparing(Owed::test))
+            .toList();
         return new TestPlan(visit, !hours.open(visit, Owed.READING), owed,
             tests.stream().distinct().filter(test -> waits.readings(test).isEmpty()).toList(), List.of());
     }
@@ -44,7 +46,8 @@ public record TestPlan(Instant visit, boolean shut, List<Owed> owed, List<String
     /** What is left to begin once these are running. */
     public TestPlan without(Set<String> begun) {
         return new TestPlan(visit, shut, owed.stream().filter(one -> !begun.contains(one.test())).toList(),
-            onTheDay.stream().filter(test -> !begun.contains(test)).toList(), waiting.stream().filter(test -> !begun.contains(test)).toList());
+            onTheDay.stream().filter(test -> !begun.contains(test)).toList(),
+            waiting.stream().filter(test -> !begun.contains(test)).toList());
     }
 
     /** Every test it speaks of, by id: the ones that need time first. */

@@ -27,14 +27,16 @@ public record Waits(Policy policy, Stricter skin, int readAgainDays) {
 
     /** Every reading in time since the start, in order; empty for a test that is made at the visit itself. */
     public List<Duration> readings(String test) {
-        Map<String, List<Duration>> all = Map.of(SKIN_TEST, skinReadings(), INCOMPATIBILITY_TEST, List.of(Duration.ofHours(policy.incompatibilityTestHours())));
+        Map<String, List<Duration>> all = Map.of(SKIN_TEST, skinReadings(), INCOMPATIBILITY_TEST,
+            List.of(Duration.ofHours(policy.incompatibilityTestHours())));
         return all.getOrDefault(test, List.of());
     }
 
     /** A day is 24 hours on the physical clock; a later reading never comes before the one that the wait asks for. */
     private List<Duration> skinReadings() {
         Duration wait = Duration.ofHours(skin.waitHours());
-        return Stream.of(wait, Duration.ofDays(readAgainDays)).filter(one -> one.compareTo(wait) >= 0).distinct().toList();
+        return Stream.of(wait, Duration.ofDays(readAgainDays)).filter(one -> one.compareTo(wait) >= 0).distinct()
+            .toList();
     }
 
     /** The first day on which a test may begin so as not to be too old on the day of the visit; empty where it never is. */

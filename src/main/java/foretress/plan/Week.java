@@ -23,7 +23,8 @@ public record Week(Map<DayOfWeek, List<Span>> days) {
                 throw new IllegalArgumentException("opens at %s but closes at %s".formatted(from, to));
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return from + "-" + to;
         }
     }
@@ -38,7 +39,7 @@ public record Week(Map<DayOfWeek, List<Span>> days) {
     private static List<Span> inOrder(DayOfWeek day, List<Span> spans) {
         for (int i = 1; i < spans.size(); i++)
             if (spans.get(i).from().isBefore(spans.get(i - 1).to()))
-                throw new IllegalArgumentException("%s: %s overlaps %s".formatted(day, spans.get(i), spans.get(i - 1)));
+            throw new IllegalArgumentException("%s: %s overlaps %s".formatted(day, spans.get(i), spans.get(i - 1)));
         return List.copyOf(spans);
     }
 
@@ -50,7 +51,8 @@ public record Week(Map<DayOfWeek, List<Span>> days) {
     public static Week parse(String text) {
         var days = new EnumMap<DayOfWeek, List<Span>>(DayOfWeek.class);
         for (var line : text.split(";")) {
-            if (line.isBlank()) continue;
+            if (line.isBlank())
+                continue;
             var parts = line.strip().split("\\s+", 2);
             days.put(DayOfWeek.valueOf(parts[0]), spans(parts.length > 1 ? parts[1] : ""));
         }
@@ -64,14 +66,16 @@ public record Week(Map<DayOfWeek, List<Span>> days) {
      */
     public static List<Span> spans(String day) {
         var spans = new ArrayList<Span>();
-        if (day.isBlank() || day.strip().equalsIgnoreCase("closed")) return spans;
+        if (day.isBlank() || day.strip().equalsIgnoreCase("closed"))
+            return spans;
         for (var part : day.split(",")) spans.add(span(part));
         return spans;
     }
 
     private static Span span(String part) {
         var ends = part.strip().split("\\s*[-–—]\\s*");
-        if (ends.length != 2) throw new IllegalArgumentException("not hours: " + part.strip());
+        if (ends.length != 2)
+            throw new IllegalArgumentException("not hours: " + part.strip());
         return new Span(time(ends[0]), time(ends[1]));
     }
 
@@ -92,7 +96,8 @@ public record Week(Map<DayOfWeek, List<Span>> days) {
         return on(day).stream().map(Span::toString).collect(Collectors.joining(", "));
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return days.keySet().stream().map(day -> day + " " + (on(day).isEmpty() ? "closed" : written(day)))
             .collect(Collectors.joining("; "));
     }

@@ -27,8 +27,8 @@ class Handover {
     /** @throws CompletionException when it was refused, or not taken in a minute */
     void send(Mail mail) {
         var taken = new CompletableFuture<Void>();
-        vertx.getOrCreateContext().runOnContext(any ->
-            mailer.send(mail).subscribe().with(taken::complete, taken::completeExceptionally));
+        vertx.getOrCreateContext()
+            .runOnContext(any -> mailer.send(mail).subscribe().with(taken::complete, taken::completeExceptionally));
         taken.orTimeout(PATIENCE_SECONDS, TimeUnit.SECONDS).join();
     }
 }

@@ -14,14 +14,15 @@ import java.util.Optional;
  * @param file to go with it, if any
  */
 public record Letter(String to, String subject, List<String> paragraphs, Optional<Link> link, List<String> after,
-                     List<String> from, Optional<Attached> file) {
+    List<String> from, Optional<Attached> file) {
     public record Link(String words, String address) {}
 
     /** @param type its media type with parameters */
     public record Attached(String name, String type, String text) {}
 
     /** A letter without a file. */
-    public Letter(String to, String subject, List<String> paragraphs, Optional<Link> link, List<String> after, List<String> from) {
+    public Letter(String to, String subject, List<String> paragraphs, Optional<Link> link, List<String> after,
+        List<String> from) {
         this(to, subject, paragraphs, link, after, from, Optional.empty());
     }
 
@@ -31,7 +32,7 @@ public record Letter(String to, String subject, List<String> paragraphs, Optiona
         paragraphs = List.copyOf(paragraphs);
         after = List.copyOf(after);
         from = List.copyOf(from);
-        file = file == null ? Optional.empty() : file;      // letters kept before there were files
+        file = file == null ? Optional.empty() : file; // letters kept before there were files
     }
 
     /** The whole letter in plain text; a reader who sees nothing else misses nothing. */

@@ -13,31 +13,24 @@ import java.util.function.UnaryOperator;
 @Entity
 @Table(name = "outbox")
 class Outgoing extends PanacheEntityBase {
-    @Id
-    UUID id;
-    @Column(name = "client_id")
-    UUID clientId;
-    @Column(name = "visit_id")
-    private UUID visitId;
+    @Id UUID id;
+    @Column(name = "client_id") UUID clientId;
+    @Column(name = "visit_id") private UUID visitId;
     private String kind;
     String language;
-    @Column(columnDefinition = "text")
-    String body;
-    @Column(name = "made_at")
-    Instant madeAt;
-    @Column(name = "due_at")
-    private Instant dueAt;
+    @Column(columnDefinition = "text") String body;
+    @Column(name = "made_at") Instant madeAt;
+    @Column(name = "due_at") private Instant dueAt;
     int tries;
-    @Column(name = "sent_at")
-    private Instant sentAt;
-    @Column(name = "given_up_at")
-    private Instant givenUpAt;
+    @Column(name = "sent_at") private Instant sentAt;
+    @Column(name = "given_up_at") private Instant givenUpAt;
 
     protected Outgoing() {}
 
     /** Due at once. @param sealing makes the sealed body for the place it will lie in */
     Outgoing(UUID clientId, UUID visitId, String kind, String language, UnaryOperator<String> sealing, Instant now) {
-        if (kind.isBlank() || language.isBlank()) throw new IllegalArgumentException("A mail is of some kind and in some language.");
+        if (kind.isBlank() || language.isBlank())
+            throw new IllegalArgumentException("A mail is of some kind and in some language.");
         this.id = UUID.randomUUID();
         this.clientId = clientId;
         this.visitId = visitId;
@@ -53,7 +46,8 @@ class Outgoing extends PanacheEntityBase {
     }
 
     Post.Progress progress() {
-        if (sentAt != null) return Post.Progress.SENT;
+        if (sentAt != null)
+            return Post.Progress.SENT;
         return givenUpAt != null ? Post.Progress.GIVEN_UP : Post.Progress.WAITING;
     }
 }

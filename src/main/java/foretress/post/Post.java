@@ -34,7 +34,8 @@ public class Post {
      */
     @Transactional
     public UUID mail(UUID clientId, UUID visitId, String kind, String language, Letter letter) {
-        var mail = new Outgoing(clientId, visitId, kind, language, place -> sealed.seal(clientId, place, letter), clock.instant());
+        var mail = new Outgoing(clientId, visitId, kind, language, place -> sealed.seal(clientId, place, letter),
+            clock.instant());
         mail.persist();
         return mail.id;
     }
@@ -42,7 +43,8 @@ public class Post {
     /** Mails of this kind for the visit that have not left are not sent any more: another takes their place. */
     @Transactional
     public void callBack(UUID visitId, String kind) {
-        Outgoing.update("givenUpAt = ?1, body = null where visitId = ?2 and kind = ?3 and sentAt is null and givenUpAt is null",
+        Outgoing.update(
+            "givenUpAt = ?1, body = null where visitId = ?2 and kind = ?3 and sentAt is null and givenUpAt is null",
             clock.instant(), visitId, kind);
     }
 
@@ -54,7 +56,8 @@ public class Post {
 
     /** Whether anybody has said where mail is to be handed over, or it is only shown. */
     public boolean canSend() {
-        return isSet("quarkus.mailer.host") || config.getOptionalValue("quarkus.mailer.mock", Boolean.class).orElse(false);
+        return isSet("quarkus.mailer.host")
+            || config.getOptionalValue("quarkus.mailer.mock", Boolean.class).orElse(false);
     }
 
     /** A default counts as not set: port 25 of this very machine is nobody's choice. */

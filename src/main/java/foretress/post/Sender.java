@@ -60,13 +60,14 @@ public class Sender {
     @ActivateRequestContext
     public int sendDue() {
         int left = 0;
-        for (UUID id : due()) if (claim(id) && deliver(id)) left++;
+        for (UUID id : due()) if (claim(id) && deliver(id))
+            left++;
         return left;
     }
 
     private List<UUID> due() {
         return QuarkusTransaction.requiringNew().call(() -> Outgoing.<Outgoing>find(
-                "sentAt is null and givenUpAt is null and dueAt <= ?1 order by dueAt", clock.instant())
+            "sentAt is null and givenUpAt is null and dueAt <= ?1 order by dueAt", clock.instant())
             .page(0, BATCH).stream().map(mail -> mail.id).toList());
     }
 
@@ -109,8 +110,10 @@ public class Sender {
         Instant now = clock.instant();
         boolean last = mail.tries > PAUSES.size();
         QuarkusTransaction.requiringNew().run(() -> {
-            if (last) Outgoing.update("givenUpAt = ?1, body = null where id = ?2", now, mail.id);
-            else Outgoing.update("dueAt = ?1 where id = ?2", now.plus(PAUSES.get(mail.tries - 1)), mail.id);
+            if (last)
+                Outgoing.update("givenUpAt = ?1, body = null where id = ?2", now, mail.id);
+            else
+                Outgoing.update("dueAt = ?1 where id = ?2", now.plus(PAUSES.get(mail.tries - 1)), mail.id);
         });
     }
 
@@ -121,7 +124,8 @@ public class Sender {
             .addHeader("Message-ID", "<" + outgoing.id + "@" + domain() + ">")
             .addHeader("Content-Language", outgoing.language)
             .addHeader("Auto-Submitted", "auto-generated");
-        letter.file().ifPresent(file -> mail.addAttachment(file.name(), file.text().getBytes(StandardCharsets.UTF_8), file.type()));
+        letter.file().ifPresent(
+            file -> mail.addAttachment(file.name(), file.text().getBytes(StandardCharsets.UTF_8), file.type()));
         salon().ifPresent(salon -> mail.setFrom(sender(salon)));
         return mail;
     }

@@ -23,9 +23,11 @@ public class ShownMails {
     }
 
     synchronized void keep(Letter letter, String language, Instant at) {
-        if (!demo) return;
+        if (!demo)
+            return;
         mails.addFirst(new Shown(letter, language, at));
-        if (mails.size() > AT_MOST) mails.removeLast();
+        if (mails.size() > AT_MOST)
+            mails.removeLast();
     }
 
     /** The newest first. */

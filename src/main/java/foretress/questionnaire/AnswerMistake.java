@@ -33,8 +33,10 @@ import java.util.Set;
 public record AnswerMistake(String field, String code, List<String> args) {
     /** Every code there is, so that the pages can be held to have words for each. */
     public static final Set<String> CODES = Set.of("required", "not-offered", "doubled", "none-and-others",
-        "not-a-year", "year-in-future", "year-too-early", "year-missing", "month-missing", "day-missing", "season-missing", "ago-missing",
-        "not-a-month", "month-in-future", "not-a-day", "day-in-future", "not-a-length", "length-out-of-range", "too-long", "too-many",
+        "not-a-year", "year-in-future", "year-too-early", "year-missing", "month-missing", "day-missing",
+        "season-missing", "ago-missing",
+        "not-a-month", "month-in-future", "not-a-day", "day-in-future", "not-a-length", "length-out-of-range",
+        "too-long", "too-many",
         "first-after-last");
 
     public AnswerMistake {

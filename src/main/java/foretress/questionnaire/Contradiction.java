@@ -25,7 +25,8 @@ public record Contradiction(String id, Side one, Side other) {
         /** The treatments meant; none for a question of another kind. */
         public List<SaidTreatment> treatments(Answers said) {
             return said.to(question).map(answer -> answer instanceof Answer.Treatments list
-                ? list.list().stream().filter(t -> codes.contains(t.what())).toList() : List.<SaidTreatment>of()).orElse(List.of());
+                ? list.list().stream().filter(t -> codes.contains(t.what())).toList() : List.<SaidTreatment>of())
+                .orElse(List.of());
         }
     }
 

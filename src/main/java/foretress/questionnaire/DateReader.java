@@ -24,9 +24,11 @@ import java.util.OptionalInt;
  */
 final class DateReader {
     static final int FIRST_YEAR = 1900;
-    static final List<String> PRECISIONS = List.of("day", "month", "season", "year", "years-ago", "longer", Question.DONT_KNOW);
-    static final Map<String, SaidDate> AGO = Map.of("0-1", new YearsAgo(0, 1), "1-2", new YearsAgo(1, 2), "2-3", new YearsAgo(2, 3),
-        "3-5", new YearsAgo(3, 5), "5-plus", new LongerThan(5));
+    static final List<String> PRECISIONS =
+        List.of("day", "month", "season", "year", "years-ago", "longer", Question.DONT_KNOW);
+    static final Map<String, SaidDate> AGO =
+        Map.of("0-1", new YearsAgo(0, 1), "1-2", new YearsAgo(1, 2), "2-3", new YearsAgo(2, 3),
+            "3-5", new YearsAgo(3, 5), "5-plus", new LongerThan(5));
     private static final List<String> SEASONS = List.of("spring", "summer", "autumn", "winter");
 
     private final AnswerForm form;
@@ -44,7 +46,8 @@ final class DateReader {
     }
 
     boolean blank() {
-        return form.blank(name + ".precision", name + ".day", name + ".month", name + ".season", name + ".year", name + ".ago");
+        return form.blank(name + ".precision", name + ".day", name + ".month", name + ".season", name + ".year",
+            name + ".ago");
     }
 
     /** The date; none when nothing is said, and none with a mistake when it cannot be. */
@@ -68,7 +71,8 @@ final class DateReader {
             case "month" -> year().flatMap(this::month).map(InMonth::new);
             case "season" -> season().flatMap(season -> year().map(year -> new InSeason(season, year)));
             case "year" -> year().map(InYear::new);
-            case "years-ago" -> present(name + ".ago", form.code(name + ".ago", AGO.keySet()), "ago-missing").map(AGO::get);
+            case "years-ago" ->
+                present(name + ".ago", form.code(name + ".ago", AGO.keySet()), "ago-missing").map(AGO::get);
             case "longer" -> Optional.of(new LongerThan(5));
             default -> Optional.of(new NotKnown());
         };
@@ -92,7 +96,8 @@ final class DateReader {
         if (year > today.getYear()) {
             return form.wrong(field, "year-in-future", year + "", today.getYear() + "");
         }
-        return year < FIRST_YEAR ? form.wrong(field, "year-too-early", year + "", FIRST_YEAR + "") : Optional.of(Year.of(year));
+        return year < FIRST_YEAR ? form.wrong(field, "year-too-early", year + "", FIRST_YEAR + "")
+            : Optional.of(Year.of(year));
     }
 
     private Optional<YearMonth> month(Year year) {
@@ -106,7 +111,8 @@ final class DateReader {
             return form.wrong(field, "not-a-month", typed.get());
         }
         YearMonth said = year.atMonth(month.getAsInt());
-        return said.atDay(1).isAfter(today) ? form.wrong(field, "month-in-future", said.getMonthValue() + "", year + "") : Optional.of(said);
+        return said.atDay(1).isAfter(today) ? form.wrong(field, "month-in-future", said.getMonthValue() + "", year + "")
+            : Optional.of(said);
     }
 
     private Optional<SaidDate> day(YearMonth month) {
@@ -121,7 +127,8 @@ final class DateReader {
         }
         LocalDate said = month.atDay(day.getAsInt());
         return said.isAfter(today)
-            ? form.wrong(field, "day-in-future", said.getDayOfMonth() + "", said.getMonthValue() + "", said.getYear() + "")
+            ? form.wrong(field, "day-in-future", said.getDayOfMonth() + "", said.getMonthValue() + "",
+                said.getYear() + "")
             : Optional.of(new OnDay(said));
     }
 

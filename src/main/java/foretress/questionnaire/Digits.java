@@ -14,13 +14,15 @@ final class Digits {
     /** A whole number of at most six digits without a sign; anything else is none. */
     static OptionalInt whole(String typed) {
         String plain = plain(typed.strip());
-        return plain.matches("[0-9]{1,%d}".formatted(MOST_DIGITS)) ? OptionalInt.of(Integer.parseInt(plain)) : OptionalInt.empty();
+        return plain.matches("[0-9]{1,%d}".formatted(MOST_DIGITS)) ? OptionalInt.of(Integer.parseInt(plain))
+            : OptionalInt.empty();
     }
 
     /** A number with at most three places after one decimal point or comma; anything else is none. */
     static Optional<BigDecimal> decimal(String typed) {
         String plain = plain(typed.strip());
-        return plain.matches("[0-9]{1,%d}([.][0-9]{1,3})?".formatted(MOST_DIGITS)) ? Optional.of(new BigDecimal(plain)) : Optional.empty();
+        return plain.matches("[0-9]{1,%d}([.][0-9]{1,3})?".formatted(MOST_DIGITS)) ? Optional.of(new BigDecimal(plain))
+            : Optional.empty();
     }
 
     private static String plain(String typed) {

@@ -42,11 +42,13 @@ public final class FormFill {
 
     private static void date(String id, SaidDate date, Map<String, List<String>> fields) {
         if (date instanceof OnDay d) {
-            put(fields, id, "day", "day", d.day().getDayOfMonth(), "month", d.day().getMonthValue(), "year", d.day().getYear());
+            put(fields, id, "day", "day", d.day().getDayOfMonth(), "month", d.day().getMonthValue(), "year",
+                d.day().getYear());
         } else if (date instanceof InMonth m) {
             put(fields, id, "month", "month", m.month().getMonthValue(), "year", m.month().getYear());
         } else if (date instanceof InSeason s) {
-            put(fields, id, "season", "season", s.season().name().toLowerCase(Locale.ROOT), "year", s.year().getValue());
+            put(fields, id, "season", "season", s.season().name().toLowerCase(Locale.ROOT), "year",
+                s.year().getValue());
         } else if (date instanceof InYear y) {
             put(fields, id, "year", "year", y.year().getValue());
         } else if (date instanceof YearsAgo a) {

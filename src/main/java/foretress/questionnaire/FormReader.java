@@ -64,7 +64,8 @@ public final class FormReader {
 
     private static Map<String, List<String>> own(List<Question> put, Map<String, List<String>> fields) {
         Map<String, List<String>> own = new LinkedHashMap<>(fields);
-        own.keySet().removeIf(field -> put.stream().noneMatch(q -> field.equals(q.id()) || field.startsWith(q.id() + ".")));
+        own.keySet()
+            .removeIf(field -> put.stream().noneMatch(q -> field.equals(q.id()) || field.startsWith(q.id() + ".")));
         return own;
     }
 

@@ -13,7 +13,8 @@ import java.util.Set;
  * @param put the questions the page asked
  * @param adding the client is adding to a list or taking from it: the same page comes next
  */
-public record FormReading(Answers answers, List<AnswerMistake> mistakes, Map<String, List<String>> said, Set<String> put, boolean adding) {
+public record FormReading(Answers answers, List<AnswerMistake> mistakes, Map<String, List<String>> said,
+    Set<String> put, boolean adding) {
     public FormReading {
         mistakes = List.copyOf(mistakes);
         said = Map.copyOf(said);

@@ -43,9 +43,11 @@ final class LengthReader {
         if (number.isEmpty()) {
             return form.wrong(name + ".cm", "not-a-length", typed);
         }
-        int cm = number.get().multiply(unit.equals("in") ? CM_PER_INCH : BigDecimal.ONE).setScale(0, RoundingMode.CEILING).intValue();
+        int cm = number.get().multiply(unit.equals("in") ? CM_PER_INCH : BigDecimal.ONE)
+            .setScale(0, RoundingMode.CEILING).intValue();
         return cm >= 1 && cm <= Length.LONGEST_CM ? Optional.of(cm)
-            : form.wrong(name + ".cm", "length-out-of-range", typed, "1", unit.equals("in") ? MOST_INCHES + "" : Length.LONGEST_CM + "", unit);
+            : form.wrong(name + ".cm", "length-out-of-range", typed, "1",
+                unit.equals("in") ? MOST_INCHES + "" : Length.LONGEST_CM + "", unit);
     }
 
     /** "40 cm" is a length too, as long as the unit written is the unit chosen. */

@@ -30,8 +30,9 @@ final class ListReader<T> {
     private final Function<List<T>, Answer> answer;
     private boolean adding;
 
-    private ListReader(AnswerForm form, Question question, List<T> before, String firstField, Supplier<Boolean> blankEntry,
-                       Supplier<Optional<T>> entry, Function<List<T>, Answer> answer) {
+    private ListReader(AnswerForm form, Question question, List<T> before, String firstField,
+        Supplier<Boolean> blankEntry,
+        Supplier<Optional<T>> entry, Function<List<T>, Answer> answer) {
         this.form = form;
         this.question = question;
         this.before = before;
@@ -41,24 +42,29 @@ final class ListReader<T> {
         this.answer = answer;
     }
 
-    static ListReader<SaidTreatment> treatments(AnswerForm form, Question question, Optional<Answer> earlier, LocalDate today) {
+    static ListReader<SaidTreatment> treatments(AnswerForm form, Question question, Optional<Answer> earlier,
+        LocalDate today) {
         String name = question.id();
         DateReader when = new DateReader(form, name + ".when", today);
         DateReader since = new DateReader(form, name + ".since", today);
-        return new ListReader<>(form, question, earlier.map(a -> a instanceof Treatments t ? t.list() : List.<SaidTreatment>of()).orElse(List.of()),
+        return new ListReader<>(form, question,
+            earlier.map(a -> a instanceof Treatments t ? t.list() : List.<SaidTreatment>of()).orElse(List.of()),
             name + ".what",
-            () -> when.blank() && since.blank() && form.blank(name + ".what", name + ".zone", name + ".by", name + ".often", name + ".every"),
+            () -> when.blank() && since.blank()
+                && form.blank(name + ".what", name + ".zone", name + ".by", name + ".often", name + ".every"),
             () -> treatment(form, question, when, since), Treatments::new);
     }
 
     static ListReader<Medicine> medicines(AnswerForm form, Question question, Optional<Answer> earlier) {
         String name = question.id();
         // The bands alone are no entry: a page may send them with something chosen from the start.
-        return new ListReader<>(form, question, earlier.map(a -> a instanceof Medicines m ? m.list() : List.<Medicine>of()).orElse(List.of()),
+        return new ListReader<>(form, question,
+            earlier.map(a -> a instanceof Medicines m ? m.list() : List.<Medicine>of()).orElse(List.of()),
             name + ".name", () -> form.blank(name + ".name"), () -> medicine(form, name), Medicines::new);
     }
 
-    private static Optional<SaidTreatment> treatment(AnswerForm form, Question question, DateReader reader, DateReader first) {
+    private static Optional<SaidTreatment> treatment(AnswerForm form, Question question, DateReader reader,
+        DateReader first) {
         String name = question.id();
         Optional<String> what = needed(form, name + ".what", form.code(name + ".what", question.options()));
         Optional<SaidDate> when = reader.blank() ? form.wrong(name + ".when.precision", "required") : reader.read();
@@ -66,11 +72,14 @@ final class ListReader<T> {
         Optional<String> by = orElse(form, name + ".by", SaidTreatment.BY, SaidTreatment.DONT_KNOW);
         Optional<String> often = orElse(form, name + ".often", SaidTreatment.OFTEN, SaidTreatment.DONT_KNOW);
         boolean whole = what.isPresent() && when.isPresent() && zone.isPresent() && by.isPresent() && often.isPresent();
-        return whole ? repeated(form, name, new SaidTreatment(what.get(), when.get(), zone.get(), by.get(), often.get()), first) : Optional.empty();
+        return whole
+            ? repeated(form, name, new SaidTreatment(what.get(), when.get(), zone.get(), by.get(), often.get()), first)
+            : Optional.empty();
     }
 
     /** How far apart and since when, where it was done more than once. Without a script both stand on the page in any case. */
-    private static Optional<SaidTreatment> repeated(AnswerForm form, String name, SaidTreatment last, DateReader first) {
+    private static Optional<SaidTreatment> repeated(AnswerForm form, String name, SaidTreatment last,
+        DateReader first) {
         if (!last.repeated()) {
             return Optional.of(last);
         }
@@ -79,8 +88,8 @@ final class ListReader<T> {
         if (since.isPresent() && since.get().surelyAfter(last.when(), first.today())) {
             return form.wrong(name + ".since.precision", "first-after-last");
         }
-        return every.flatMap(apart -> since.map(from ->
-            new SaidTreatment(last.what(), last.when(), last.zone(), last.by(), last.often(), apart, from)));
+        return every.flatMap(apart -> since.map(
+            from -> new SaidTreatment(last.what(), last.when(), last.zone(), last.by(), last.often(), apart, from)));
     }
 
     private static Optional<Medicine> medicine(AnswerForm form, String name) {
@@ -120,7 +129,8 @@ final class ListReader<T> {
         Optional<List<T>> list = form.blank(question.id() + ".drop") ? acted() : dropped();
         // A mistake in the new entry takes nothing from the list.
         List<T> kept = form.mistakesSoFar() > mistakes ? before : list.orElse(before);
-        return list.isPresent() && list.get().isEmpty() && saysNone() || !kept.isEmpty() ? Optional.of(answer.apply(kept)) : Optional.empty();
+        return list.isPresent() && list.get().isEmpty() && saysNone() || !kept.isEmpty()
+            ? Optional.of(answer.apply(kept)) : Optional.empty();
     }
 
     private Optional<List<T>> acted() {
@@ -130,13 +140,15 @@ final class ListReader<T> {
         }
         adding = act.equals(Optional.of("add"));
         if (saysNone()) {
-            return nothingListed() ? Optional.of(List.of()) : form.wrong(question.id(), "none-and-others", Question.NONE);
+            return nothingListed() ? Optional.of(List.of())
+                : form.wrong(question.id(), "none-and-others", Question.NONE);
         }
         return !adding && blank() ? Optional.of(before) : added();
     }
 
     private boolean saysNone() {
-        return form.all(question.id()).contains(Question.NONE) || form.all(question.id() + ".act").contains(Question.NONE);
+        return form.all(question.id()).contains(Question.NONE)
+            || form.all(question.id() + ".act").contains(Question.NONE);
     }
 
     private Optional<List<T>> added() {

@@ -14,8 +14,10 @@ import java.util.List;
 public record Medicine(String name, String dose, String route, String lastTaken) {
     public static final String NOT_ASKED = "not-asked";
     public static final List<String> DOSES = List.of("low", "high", Question.DONT_KNOW, NOT_ASKED);
-    public static final List<String> ROUTES = List.of("mouth", "skin", "skin-elsewhere", "scalp", "inhaled", "injection", "eye-nose", Question.DONT_KNOW, NOT_ASKED);
-    public static final List<String> LAST_TAKEN = List.of("now", "week", "month", "longer", Question.DONT_KNOW, NOT_ASKED);
+    public static final List<String> ROUTES = List.of("mouth", "skin", "skin-elsewhere", "scalp", "inhaled",
+        "injection", "eye-nose", Question.DONT_KNOW, NOT_ASKED);
+    public static final List<String> LAST_TAKEN =
+        List.of("now", "week", "month", "longer", Question.DONT_KNOW, NOT_ASKED);
 
     public Medicine {
         if (name.isBlank()) {

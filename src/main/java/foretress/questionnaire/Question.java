@@ -16,8 +16,9 @@ import java.util.Set;
  * @param keeps how long the answer stays good
  * @param recordOnly read by the record alone; no fact is made of it
  */
-public record Question(String id, Kind kind, List<String> options, boolean unsure, boolean personal, Set<String> askedFor,
-                       Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly) {
+public record Question(String id, Kind kind, List<String> options, boolean unsure, boolean personal,
+    Set<String> askedFor,
+    Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly) {
     public static final String DONT_KNOW = "dont-know";
     public static final String RATHER_NOT_SAY = "rather-not-say";
     /** In a several-of question this option excludes all others. */
@@ -26,10 +27,14 @@ public record Question(String id, Kind kind, List<String> options, boolean unsur
     public enum Kind { ONE_OF, SEVERAL_OF, SAID_DATE, HAIR_LENGTH, TREATMENTS, MEDICINES, INGREDIENTS, NOTE }
 
     /** How long an answer stays good before it is asked again. */
-    public enum Keeps { THE_DAY, THREE_MONTHS, SIX_MONTHS, TWELVE_MONTHS, FOR_GOOD }
+    public enum Keeps {
+        THE_DAY, THREE_MONTHS, SIX_MONTHS, TWELVE_MONTHS, FOR_GOOD
+    }
 
     /** Whether a question is put, and if not, why not. The difference matters: only a closed question reads as its best class. */
-    public enum Status { ASKED, CLOSED, NOT_FOR_SERVICE }
+    public enum Status {
+        ASKED, CLOSED, NOT_FOR_SERVICE
+    }
 
     /** Everything this question accepts as a code, the ways of not saying included. */
     public boolean offers(String code) {

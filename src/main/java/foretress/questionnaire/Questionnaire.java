@@ -42,7 +42,8 @@ public final class Questionnaire {
 
     /** The first topic, as they are asked, with one of these questions; empty where none of them is asked anywhere. */
     public Optional<Topic> topicOf(Collection<String> questionIds) {
-        return topics.stream().filter(t -> t.questions().stream().anyMatch(q -> questionIds.contains(q.id()))).findFirst();
+        return topics.stream().filter(t -> t.questions().stream().anyMatch(q -> questionIds.contains(q.id())))
+            .findFirst();
     }
 
     /** Whether this question is put to a client with these booked chemistries and answers so far. */

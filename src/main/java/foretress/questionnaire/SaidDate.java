@@ -26,7 +26,9 @@ public sealed interface SaidDate {
     }
 
     /** Which half of the earth: summer is June to August in the north, December to February in the south. */
-    enum Hemisphere { NORTH, SOUTH }
+    enum Hemisphere {
+        NORTH, SOUTH
+    }
 
     /** Winter of a year is the one that begins in its December in the north (December to February). */
     enum Season {

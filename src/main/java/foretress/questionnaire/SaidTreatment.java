@@ -13,7 +13,8 @@ import java.util.List;
  * @param every how far apart, one of {@link #EVERY}; only asked when it was done more than once
  * @param since when it was first done; only asked when it was done more than once
  */
-public record SaidTreatment(String what, SaidDate when, String zone, String by, String often, String every, SaidDate since) {
+public record SaidTreatment(String what, SaidDate when, String zone, String by, String often, String every,
+    SaidDate since) {
     public static final String DONT_KNOW = "dont-know";
     public static final String ONCE = "once";
     public static final List<String> ZONES = List.of("whole", "regrowth", "lengths-ends", "ends", "strands", DONT_KNOW);

@@ -42,7 +42,8 @@ public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers
 
     /** The first page with something that was not put yet; none once all can be read back. */
     public Optional<Step> next() {
-        return topics().stream().filter(t -> !waiting(t).isEmpty()).findFirst().map(t -> opened(t).orElseGet(() -> whole(t)));
+        return topics().stream().filter(t -> !waiting(t).isEmpty()).findFirst()
+            .map(t -> opened(t).orElseGet(() -> whole(t)));
     }
 
     /** The page after this topic: what an answer opened in it, else the next topic in order so that nobody is thrown about. */
@@ -53,7 +54,8 @@ public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers
     /** What came up in a topic since it was sent, alone. */
     public Optional<Step> opened(Topic topic) {
         List<Question> waiting = waiting(topic);
-        return waiting.isEmpty() || waiting.size() == open(topic).size() ? Optional.empty() : Optional.of(new Step(topic, waiting, true));
+        return waiting.isEmpty() || waiting.size() == open(topic).size() ? Optional.empty()
+            : Optional.of(new Step(topic, waiting, true));
     }
 
     /** The page at a topic's address: all of it, or what came up; whoever comes back to the latter finds the same kind of questions. */

@@ -5,12 +5,14 @@ import java.time.Clock;
 
 /** Lets a bucket of tries refill by the application's own clock, so that tests can move it. */
 public record ClockMeter(Clock clock) implements TimeMeter {
-    @Override public long currentTimeNanos() {
+    @Override
+    public long currentTimeNanos() {
         var now = clock.instant();
         return Math.addExact(Math.multiplyExact(now.getEpochSecond(), 1_000_000_000L), now.getNano());
     }
 
-    @Override public boolean isWallClockBased() {
+    @Override
+    public boolean isWallClockBased() {
         return true;
     }
 }

@@ -20,7 +20,7 @@ public class Space {
     /** @param least in MiB; less than that is as good as none, since a database needs room even to close */
     @Inject
     Space(@ConfigProperty(name = "foretress.data-folder", defaultValue = ".") String folder,
-          @ConfigProperty(name = "foretress.least-space", defaultValue = "64") int least) {
+        @ConfigProperty(name = "foretress.least-space", defaultValue = "64") int least) {
         this(() -> usable(Path.of(folder)), least);
     }
 

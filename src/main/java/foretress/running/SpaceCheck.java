@@ -15,7 +15,8 @@ class SpaceCheck implements HealthCheck {
         this.space = space;
     }
 
-    @Override public HealthCheckResponse call() {
+    @Override
+    public HealthCheckResponse call() {
         return HealthCheckResponse.named("space").status(!space.isOut()).build();
     }
 }

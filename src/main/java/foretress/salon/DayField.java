@@ -10,7 +10,8 @@ import java.util.Locale;
 /** One day's opening hours as a field of a form. */
 record DayField(String field, String name, String value) {
     static List<DayField> all(Form form) {
-        return Arrays.stream(DayOfWeek.values()).map(day -> new DayField(field(day), name(day), form.one(field(day)))).toList();
+        return Arrays.stream(DayOfWeek.values()).map(day -> new DayField(field(day), name(day), form.one(field(day))))
+            .toList();
     }
 
     static String field(DayOfWeek day) {

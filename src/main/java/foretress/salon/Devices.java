@@ -42,7 +42,8 @@ class Devices {
     /** The same cookie again for a device that is known, so that what is counted for it goes on. */
     NewCookie remember(Map<String, Cookie> cookies, Staff staff) {
         String device = known(cookies, staff).orElseGet(() -> UUID.randomUUID().toString());
-        return new NewCookie.Builder(name(staff)).value(device + "." + sign(staff, device)).path("/").httpOnly(true).secure(address.secure())
+        return new NewCookie.Builder(name(staff)).value(device + "." + sign(staff, device)).path("/").httpOnly(true)
+            .secure(address.secure())
             .sameSite(NewCookie.SameSite.LAX).maxAge((int) REMEMBERED.toSeconds()).build();
     }
 
@@ -55,7 +56,8 @@ class Devices {
         try {
             var mac = Mac.getInstance("HmacSHA256");
             mac.init(key);
-            var signed = String.join("\n", "device of staff", staff.id.toString(), device, staff.passwordHash().orElse(""));
+            var signed =
+                String.join("\n", "device of staff", staff.id.toString(), device, staff.passwordHash().orElse(""));
             return HexFormat.of().formatHex(mac.doFinal(signed.getBytes(StandardCharsets.UTF_8)));
         } catch (GeneralSecurityException e) {
             throw new IllegalStateException(e);

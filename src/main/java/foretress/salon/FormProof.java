@@ -18,7 +18,9 @@ import java.util.stream.Stream;
 @RequestScoped
 class FormProof {
     /** GOOD: made for this session. OURS: a page of ours made it, for a session that is over. UNKNOWN: nothing says so. */
-    enum Found { GOOD, OURS, UNKNOWN }
+    enum Found {
+        GOOD, OURS, UNKNOWN
+    }
 
     private final Sessions sessions;
     private final Who who;
@@ -28,7 +30,8 @@ class FormProof {
     private final HttpServerRequest sent;
     private final Instance<GuestDoor> guests;
 
-    FormProof(Sessions sessions, Who who, FormToken token, FormTokens tokens, Origins origins, HttpServerRequest sent, Instance<GuestDoor> guests) {
+    FormProof(Sessions sessions, Who who, FormToken token, FormTokens tokens, Origins origins, HttpServerRequest sent,
+        Instance<GuestDoor> guests) {
         this.sessions = sessions;
         this.who = who;
         this.token = token;
@@ -44,14 +47,17 @@ class FormProof {
 
     /** From here on forms are made for whoever this route knows: staff who are signed in, or a client who came through a door. */
     void bind(Map<String, Cookie> cookies, Right.Kind kind) {
-        if (kind == Right.Kind.GUEST) door(cookies).ifPresent(token::bind);
-        else who.session().map(FormProof::signedIn).ifPresent(token::bind);
+        if (kind == Right.Kind.GUEST)
+            door(cookies).ifPresent(token::bind);
+        else
+            who.session().map(FormProof::signedIn).ifPresent(token::bind);
     }
 
     Found of(Map<String, Cookie> cookies, Right.Kind kind) {
         var given = UnsentForm.token();
         boolean vouched = origins.vouchedFor(sent);
-        if (tokens.prove(given, wanted(cookies, kind)) || kind == Right.Kind.GUEST && vouched && isThisBrowsers(given)) return Found.GOOD;
+        if (tokens.prove(given, wanted(cookies, kind)) || kind == Right.Kind.GUEST && vouched && isThisBrowsers(given))
+            return Found.GOOD;
         return vouched || tokens.prove(given, known(cookies)) ? Found.OURS : Found.UNKNOWN;
     }
 
@@ -79,6 +85,7 @@ class FormProof {
     }
 
     private Optional<String> door(Map<String, Cookie> cookies) {
-        return guests.stream().flatMap(door -> door.named(cookies).stream()).findFirst().map(cookie -> "door " + cookie);
+        return guests.stream().flatMap(door -> door.named(cookies).stream()).findFirst()
+            .map(cookie -> "door " + cookie);
     }
 }

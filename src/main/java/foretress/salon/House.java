@@ -17,7 +17,8 @@ public class House {
     private Optional<Salon> salon;
 
     private Optional<Salon> salon() {
-        if (salon == null) salon = BlockingOperationControl.isBlockingAllowed() ? asked() : last;
+        if (salon == null)
+            salon = BlockingOperationControl.isBlockingAllowed() ? asked() : last;
         return salon;
     }
 

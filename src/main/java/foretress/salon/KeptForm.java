@@ -26,7 +26,8 @@ class KeptForm {
 
     /** The form was made for a session that is over. */
     Response again(ContainerRequestContext request) {
-        return UnsentForm.of(request).map(kept -> html(422, pages.page(KeptPages.Why.STALE, kept))).orElseThrow(BadRequestException::new);
+        return UnsentForm.of(request).map(kept -> html(422, pages.page(KeptPages.Why.STALE, kept)))
+            .orElseThrow(BadRequestException::new);
     }
 
     /** Nobody is let in any more, or not yet: the same answer as ever, but for what was typed. */
@@ -34,7 +35,8 @@ class KeptForm {
         token.unbind();
         return switch (answer.getStatus()) {
             case 401 -> UnsentForm.of(request).map(kept -> signIn(401, kept)).orElse(answer);
-            case 403 -> UnsentForm.of(request).map(kept -> html(403, pages.page(KeptPages.Why.LINK_AGAIN, kept))).orElse(answer);
+            case 403 -> UnsentForm.of(request).map(kept -> html(403, pages.page(KeptPages.Why.LINK_AGAIN, kept)))
+                .orElse(answer);
             default -> answer;
         };
     }
@@ -45,7 +47,8 @@ class KeptForm {
     }
 
     private static Response signIn(int status, UnsentForm kept) {
-        return Response.fromResponse(html(status, new SignInPages.SignInPage("", "", new Mistakes(), Optional.of(kept)).render()))
+        return Response
+            .fromResponse(html(status, new SignInPages.SignInPage("", "", new Mistakes(), Optional.of(kept)).render()))
             .header(HttpHeaders.WWW_AUTHENTICATE, "Session").build();
     }
 

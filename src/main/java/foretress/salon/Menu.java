@@ -41,9 +41,12 @@ public class Menu {
 
     /** Every service there is, offered or not: the known ones in their order, then the salon's own. */
     public List<Line> all() {
-        Map<String, MenuItem> items = MenuItem.all().stream().collect(Collectors.toMap(item -> item.serviceId, item -> item));
+        Map<String, MenuItem> items =
+            MenuItem.all().stream().collect(Collectors.toMap(item -> item.serviceId, item -> item));
         List<Line> lines = new ArrayList<>(knowledge.ruleSet().services().stream()
-            .map(service -> new Line(service, false, Optional.ofNullable(items.get(service.id())).filter(item -> item.retired).isPresent())).toList());
+            .map(service -> new Line(service, false,
+                Optional.ofNullable(items.get(service.id())).filter(item -> item.retired).isPresent()))
+            .toList());
         MenuItem.all().stream().filter(item -> item.own)
             .forEach(item -> made(item).ifPresent(service -> lines.add(new Line(service, true, item.retired))));
         return lines;
@@ -62,7 +65,8 @@ public class Menu {
     private Optional<Service> made(MenuItem item) {
         RuleSet rules = knowledge.ruleSet();
         List<Step> steps = item.stepIds().stream().flatMap(step -> rules.step(step).stream()).toList();
-        return steps.size() == item.stepIds().size() && !steps.isEmpty() ? Optional.of(new Service(item.serviceId, steps)) : Optional.empty();
+        return steps.size() == item.stepIds().size() && !steps.isEmpty()
+            ? Optional.of(new Service(item.serviceId, steps)) : Optional.empty();
     }
 
     /**
@@ -79,7 +83,8 @@ public class Menu {
     private static Optional<String> called(String id, String language) {
         List<MenuName> names = MenuName.of(id);
         String salons = Salon.the().languageTags().get(0);
-        return in(names, language).or(() -> in(names, salons)).or(() -> names.stream().findFirst()).map(name -> name.name);
+        return in(names, language).or(() -> in(names, salons)).or(() -> names.stream().findFirst())
+            .map(name -> name.name);
     }
 
     private static Optional<MenuName> in(List<MenuName> names, String language) {
@@ -88,8 +93,8 @@ public class Menu {
 
     /** Whether a service in use is called like that in any of these languages. */
     boolean isTaken(String name, List<String> languages) {
-        return languages.stream().map(knowledge::words).anyMatch(words ->
-            offered().stream().anyMatch(service -> Fold.fold(name(service.id(), words)).equals(Fold.fold(name))));
+        return languages.stream().map(knowledge::words).anyMatch(words -> offered().stream()
+            .anyMatch(service -> Fold.fold(name(service.id(), words)).equals(Fold.fold(name))));
     }
 
     /**
@@ -101,7 +106,8 @@ public class Menu {
     @Transactional
     public String add(List<String> steps, Map<String, String> names, String actor) {
         List<String> known = knowledge.ruleSet().steps().stream().map(Step::id).filter(steps::contains).toList();
-        if (known.isEmpty() || names.isEmpty()) throw new IllegalArgumentException("a service has a name and at least one step");
+        if (known.isEmpty() || names.isEmpty())
+            throw new IllegalArgumentException("a service has a name and at least one step");
         var item = MenuItem.own(OWN + UUID.randomUUID().toString().substring(0, 13), known, clock.instant());
         item.persist();
         names.forEach((language, name) -> new MenuName(item.serviceId, language, name).persist());
@@ -112,7 +118,8 @@ public class Menu {
     /** Takes a service out of what is offered, or puts it back; false when there is none of that id. */
     @Transactional
     public boolean turn(String id, boolean retired, String actor) {
-        if (service(id).isEmpty()) return false;
+        if (service(id).isEmpty())
+            return false;
         MenuItem item = MenuItem.<MenuItem>findByIdOptional(id).orElseGet(() -> known(id));
         item.turn(retired);
         happened.fire(new AuditEvent(actor, retired ? "service no longer offered" : "service offered again", id));

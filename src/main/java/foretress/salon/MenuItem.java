@@ -12,7 +12,8 @@ import java.util.List;
 @Entity
 @Table(name = "menu_item")
 class MenuItem extends PanacheEntityBase {
-    @Id @Column(name = "service_id") String serviceId;
+    @Id
+    @Column(name = "service_id") String serviceId;
     boolean own;
     @Column(name = "step_ids") private String stepIds;
     boolean retired;
@@ -29,7 +30,8 @@ class MenuItem extends PanacheEntityBase {
 
     /** A service the salon made. */
     static MenuItem own(String serviceId, List<String> stepIds, Instant madeAt) {
-        if (stepIds.isEmpty()) throw new IllegalArgumentException("A service of the salon's own has at least one step: " + serviceId);
+        if (stepIds.isEmpty())
+            throw new IllegalArgumentException("A service of the salon's own has at least one step: " + serviceId);
         return new MenuItem(serviceId, true, stepIds, madeAt);
     }
 

@@ -20,7 +20,8 @@ class MenuName extends PanacheEntityBase {
     protected MenuName() {}
 
     MenuName(String serviceId, String language, String name) {
-        if (name.isBlank()) throw new IllegalArgumentException("The name of a service is not blank: " + serviceId);
+        if (name.isBlank())
+            throw new IllegalArgumentException("The name of a service is not blank: " + serviceId);
         this.id = UUID.randomUUID();
         this.serviceId = serviceId;
         this.language = language;

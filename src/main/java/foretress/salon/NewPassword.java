@@ -22,7 +22,8 @@ class NewPassword {
         var password = form.exact("password");
         PasswordRule.fault(password, known).ifPresentOrElse(
             fault -> mistakes.add("password", said(fault)),
-            () -> mistakes.expect(password.equals(form.exact("password-again")), "password-again", words.password_differs()));
+            () -> mistakes.expect(password.equals(form.exact("password-again")), "password-again",
+                words.password_differs()));
     }
 
     void give(Staff staff, Form form) {

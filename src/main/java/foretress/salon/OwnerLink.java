@@ -21,7 +21,7 @@ class OwnerLink implements AtStart {
     private final boolean lost;
 
     OwnerLink(ConsoleNotices notices, PublicAddress address, Clock clock,
-              @ConfigProperty(name = "foretress.owner-lost-password", defaultValue = "false") boolean lost) {
+        @ConfigProperty(name = "foretress.owner-lost-password", defaultValue = "false") boolean lost) {
         this.lost = lost;
         this.notices = notices;
         this.address = address;
@@ -29,18 +29,24 @@ class OwnerLink implements AtStart {
     }
 
     /** Last of all: a room may have made an owner meanwhile. */
-    @Override public int order() {
+    @Override
+    public int order() {
         return 2000;
     }
 
-    @Override public void run() {
+    @Override
+    public void run() {
         var owners = Staff.<Staff>list("role = ?1 and active = true", Role.OWNER);
-        if (owners.isEmpty()) offer(() -> SetUpCode.forOwner(clock.instant()), "Set up the salon with this link");
-        else if (lost) for (var owner : owners)
-            offer(() -> SetUpCode.forStaff(Staff.byId(owner.id).orElseThrow(), clock.instant()), "A new password for " + owner.login + " is chosen with this link");
+        if (owners.isEmpty())
+            offer(() -> SetUpCode.forOwner(clock.instant()), "Set up the salon with this link");
+        else if (lost)
+            for (var owner : owners)
+                offer(() -> SetUpCode.forStaff(Staff.byId(owner.id).orElseThrow(), clock.instant()),
+                    "A new password for " + owner.login + " is chosen with this link");
     }
 
     private void offer(Callable<String> code, String what) {
-        notices.add(what + ", once, within 24 hours: " + address.link("/set-up/" + QuarkusTransaction.requiringNew().call(code)));
+        notices.add(what + ", once, within 24 hours: "
+            + address.link("/set-up/" + QuarkusTransaction.requiringNew().call(code)));
     }
 }

@@ -40,10 +40,13 @@ class Particulars {
         needed(form, "town", words.set_up_town_missing(), mistakes);
         mistakes.expect(PHONE.matcher(form.one("phone")).matches(), "phone", words.set_up_phone_wrong());
         mistakes.expect(EMAIL.matcher(form.one("email")).matches(), "email", words.set_up_email_wrong());
-        mistakes.expect(URGENT.matcher(form.one("urgent-number")).matches(), "urgent-number", words.set_up_urgent_wrong());
+        mistakes.expect(URGENT.matcher(form.one("urgent-number")).matches(), "urgent-number",
+            words.set_up_urgent_wrong());
         mistakes.expect(Zones.ids().contains(form.one("zone")), "zone", words.set_up_zone_wrong());
-        mistakes.expect(JURISDICTIONS.contains(form.one("jurisdiction")), "jurisdiction", words.set_up_jurisdiction_missing());
-        mistakes.expect(List.of("A4", "LETTER").contains(form.one("paper-size")), "paper-size", words.set_up_paper_missing());
+        mistakes.expect(JURISDICTIONS.contains(form.one("jurisdiction")), "jurisdiction",
+            words.set_up_jurisdiction_missing());
+        mistakes.expect(List.of("A4", "LETTER").contains(form.one("paper-size")), "paper-size",
+            words.set_up_paper_missing());
         mistakes.expect(!languages(form).isEmpty(), "languages", words.set_up_languages_missing());
         for (var day : DayOfWeek.values()) checkHours(form, day, mistakes);
         checkClosed(form, mistakes);
@@ -66,7 +69,8 @@ class Particulars {
         try {
             new Week(new EnumMap<>(Map.of(day, Week.spans(form.one(DayField.field(day))))));
         } catch (IllegalArgumentException e) {
-            mistakes.add(DayField.field(day), words.set_up_hours_wrong(DayField.name(day), form.one(DayField.field(day))));
+            mistakes.add(DayField.field(day),
+                words.set_up_hours_wrong(DayField.name(day), form.one(DayField.field(day))));
         }
     }
 
@@ -76,12 +80,14 @@ class Particulars {
 
     /** To be called on a form that was checked. */
     Salon.Contact contact(Form form) {
-        return new Salon.Contact(form.one("name"), form.one("address"), form.one("town"), form.one("phone"), form.one("email"), form.one("urgent-number"));
+        return new Salon.Contact(form.one("name"), form.one("address"), form.one("town"), form.one("phone"),
+            form.one("email"), form.one("urgent-number"));
     }
 
     /** To be called on a form that was checked. */
     Salon.Custom custom(Form form) {
-        return new Salon.Custom(ZoneId.of(form.one("zone")), form.one("jurisdiction"), Salon.PaperSize.valueOf(form.one("paper-size")), languages(form),
+        return new Salon.Custom(ZoneId.of(form.one("zone")), form.one("jurisdiction"),
+            Salon.PaperSize.valueOf(form.one("paper-size")), languages(form),
             hours(form), ClosedDays.parse(form.one("closed-days")));
     }
 
@@ -90,7 +96,8 @@ class Particulars {
         return switch (field) {
             case "jurisdiction" -> law(value);
             case "paper-size" -> value.equals("A4") ? words.set_up_paper_a4() : words.set_up_paper_letter();
-            case "languages" -> Offered.all(value).stream().filter(Offered::current).map(Offered::name).findFirst().orElse(value);
+            case "languages" ->
+                Offered.all(value).stream().filter(Offered::current).map(Offered::name).findFirst().orElse(value);
             default -> value;
         };
     }
@@ -112,8 +119,10 @@ class Particulars {
     /** The form as it would be filled in to give these particulars again. */
     static Form written(Salon salon) {
         var fields = new MultivaluedHashMap<String, String>();
-        Map.of("name", salon.name, "address", salon.address, "town", salon.town, "phone", salon.phone, "email", salon.email,
-            "urgent-number", salon.urgentNumber, "zone", salon.zone, "jurisdiction", salon.jurisdiction, "paper-size", salon.paperSize.name(),
+        Map.of("name", salon.name, "address", salon.address, "town", salon.town, "phone", salon.phone, "email",
+            salon.email,
+            "urgent-number", salon.urgentNumber, "zone", salon.zone, "jurisdiction", salon.jurisdiction, "paper-size",
+            salon.paperSize.name(),
             "version", Integer.toString(salon.version)).forEach(fields::putSingle);
         fields.put("languages", salon.languageTags());
         fields.putSingle("closed-days", salon.closedDays);
@@ -122,7 +131,8 @@ class Particulars {
     }
 
     static List<String> zones() {
-        return Zones.ids().stream().filter(id -> id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/"))
+        return Zones.ids().stream()
+            .filter(id -> id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/"))
             .sorted().toList();
     }
 }

@@ -14,7 +14,8 @@ import org.bouncycastle.crypto.params.Argon2Parameters;
  * {@code $argon2id$v=19$m=19456,t=2,p=1$salt$hash}. Memory in KiB; the least OWASP's Password Storage sheet allows is 19 MiB, t=2, p=1.
  */
 record PasswordHash(int memoryKiB, int rounds, int lanes, byte[] salt, byte[] hash) {
-    private static final Pattern FORM = Pattern.compile("\\$argon2id\\$v=19\\$m=(\\d+),t=(\\d+),p=(\\d+)\\$([^$]+)\\$([^$]+)");
+    private static final Pattern FORM =
+        Pattern.compile("\\$argon2id\\$v=19\\$m=(\\d+),t=(\\d+),p=(\\d+)\\$([^$]+)\\$([^$]+)");
     private static final SecureRandom RANDOM = new SecureRandom();
     private static final int MEMORY_KIB = 19 * 1024;
     private static final int ROUNDS = 2;
@@ -29,9 +30,11 @@ record PasswordHash(int memoryKiB, int rounds, int lanes, byte[] salt, byte[] ha
     /** @throws IllegalArgumentException when it is not such a hash */
     static PasswordHash parse(String text) {
         var m = FORM.matcher(text);
-        if (!m.matches()) throw new IllegalArgumentException("not an Argon2id hash");
+        if (!m.matches())
+            throw new IllegalArgumentException("not an Argon2id hash");
         var decoder = Base64.getDecoder();
-        return new PasswordHash(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2)), Integer.parseInt(m.group(3)),
+        return new PasswordHash(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2)),
+            Integer.parseInt(m.group(3)),
             decoder.decode(m.group(4)), decoder.decode(m.group(5)));
     }
 
@@ -47,15 +50,18 @@ record PasswordHash(int memoryKiB, int rounds, int lanes, byte[] salt, byte[] ha
     /** The same letter composed or with its accent apart is the same password (NFC); otherwise every character counts. */
     private static byte[] hash(String password, int memoryKiB, int rounds, int lanes, byte[] salt, int length) {
         var argon = new Argon2BytesGenerator();
-        argon.init(new Argon2Parameters.Builder(Argon2Parameters.ARGON2_id).withVersion(Argon2Parameters.ARGON2_VERSION_13)
-            .withMemoryAsKB(memoryKiB).withIterations(rounds).withParallelism(lanes).withSalt(salt).build());
+        argon.init(
+            new Argon2Parameters.Builder(Argon2Parameters.ARGON2_id).withVersion(Argon2Parameters.ARGON2_VERSION_13)
+                .withMemoryAsKB(memoryKiB).withIterations(rounds).withParallelism(lanes).withSalt(salt).build());
         var hash = new byte[length];
         argon.generateBytes(Normalizer.normalize(password, Normalizer.Form.NFC).getBytes(StandardCharsets.UTF_8), hash);
         return hash;
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         var encoder = Base64.getEncoder().withoutPadding();
-        return "$argon2id$v=19$m=%d,t=%d,p=%d$%s$%s".formatted(memoryKiB, rounds, lanes, encoder.encodeToString(salt), encoder.encodeToString(hash));
+        return "$argon2id$v=19$m=%d,t=%d,p=%d$%s$%s".formatted(memoryKiB, rounds, lanes, encoder.encodeToString(salt),
+            encoder.encodeToString(hash));
     }
 }

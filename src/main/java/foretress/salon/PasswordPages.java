@@ -36,7 +36,8 @@ public class PasswordPages {
     private final StaffWords words;
     private final Event<AuditEvent> happened;
 
-    PasswordPages(Who who, ProveAgain proveAgain, NewPassword newPassword, Sessions sessions, StaffWords words, Event<AuditEvent> happened) {
+    PasswordPages(Who who, ProveAgain proveAgain, NewPassword newPassword, Sessions sessions, StaffWords words,
+        Event<AuditEvent> happened) {
         this.who = who;
         this.proveAgain = proveAgain;
         this.newPassword = newPassword;
@@ -55,7 +56,8 @@ public class PasswordPages {
     public Response change(MultivaluedMap<String, String> fields) {
         var form = new Form(fields);
         var mistakes = check(form);
-        if (!mistakes.isEmpty()) return FormAgain.with(new PasswordPage(PasswordRule.SHORTEST, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(new PasswordPage(PasswordRule.SHORTEST, mistakes));
         var staff = QuarkusTransaction.requiringNew().call(() -> give(form));
         return Response.seeOther(URI.create("/password")).cookie(sessions.begin(staff)).build();
     }
@@ -75,7 +77,9 @@ public class PasswordPages {
     }
 
     private static List<String> known(Staff staff) {
-        return Stream.concat(Stream.of(staff.name, staff.login), Salon.found().stream().flatMap(s -> Stream.of(s.name, s.town))).toList();
+        return Stream
+            .concat(Stream.of(staff.name, staff.login), Salon.found().stream().flatMap(s -> Stream.of(s.name, s.town)))
+            .toList();
     }
 
     private Staff give(Form form) {

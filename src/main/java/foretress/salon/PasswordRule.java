@@ -21,12 +21,17 @@ final class PasswordRule {
     /** @param known words anybody could know here: the salon's name and town, the person's name and login */
     static Optional<Fault> fault(String password, List<String> known) {
         var length = password.codePointCount(0, password.length());
-        if (length < SHORTEST) return Optional.of(Fault.TOO_SHORT);
-        if (length > LONGEST) return Optional.of(Fault.TOO_LONG);
+        if (length < SHORTEST)
+            return Optional.of(Fault.TOO_SHORT);
+        if (length > LONGEST)
+            return Optional.of(Fault.TOO_LONG);
         var bare = bare(password);
-        if (bare.codePoints().distinct().count() < 5 || isRepeated(bare)) return Optional.of(Fault.REPETITIVE);
-        if (madeOf(bare, CommonPasswords.all().stream())) return Optional.of(Fault.COMMON);
-        if (madeOf(bare, known.stream().flatMap(PasswordRule::words))) return Optional.of(Fault.SALON_WORDS);
+        if (bare.codePoints().distinct().count() < 5 || isRepeated(bare))
+            return Optional.of(Fault.REPETITIVE);
+        if (madeOf(bare, CommonPasswords.all().stream()))
+            return Optional.of(Fault.COMMON);
+        if (madeOf(bare, known.stream().flatMap(PasswordRule::words)))
+            return Optional.of(Fault.SALON_WORDS);
         return Optional.empty();
     }
 
@@ -37,7 +42,8 @@ final class PasswordRule {
     /** Too little is left once every guessable word is taken out: fewer characters than an eight-letter word has. */
     private static boolean madeOf(String bare, Stream<String> guessable) {
         var rest = new StringBuilder(bare);
-        guessable.filter(word -> word.length() >= 3).sorted((a, b) -> b.length() - a.length()).forEach(word -> takeOut(rest, word));
+        guessable.filter(word -> word.length() >= 3).sorted((a, b) -> b.length() - a.length())
+            .forEach(word -> takeOut(rest, word));
         return rest.length() < 8 && rest.length() < bare.length();
     }
 
@@ -48,7 +54,8 @@ final class PasswordRule {
     /** One short piece over and over, like abcabcabcabcabc. */
     private static boolean isRepeated(String bare) {
         for (int piece = 1; piece <= bare.length() / 3; piece++)
-            if (bare.equals(bare.substring(0, piece).repeat(bare.length() / piece + 1).substring(0, bare.length()))) return true;
+            if (bare.equals(bare.substring(0, piece).repeat(bare.length() / piece + 1).substring(0, bare.length())))
+            return true;
         return false;
     }
 

@@ -29,7 +29,8 @@ class Passwords {
 
     private <T> T inTurn(Supplier<T> work) {
         try {
-            if (!hands.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) throw new TooBusy();
+            if (!hands.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS))
+                throw new TooBusy();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new TooBusy();

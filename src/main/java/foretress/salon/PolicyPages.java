@@ -37,7 +37,8 @@ public class PolicyPages {
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,4}");
 
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record PolicyPage(List<Field> fields, String version, boolean kept, Mistakes mistakes) implements TemplateInstance {}
+    record PolicyPage(List<Field> fields, String version, boolean kept, Mistakes mistakes)
+        implements TemplateInstance {}
 
     /** One figure: what holds without the salon's own, in words, and what the owner put in; some are a yes (1) or a no (0). */
     public record Field(String name, String label, String hint, String value, boolean yesOrNo) {}
@@ -49,7 +50,8 @@ public class PolicyPages {
     private final Meanwhile meanwhile;
     private final Who who;
 
-    PolicyPages(Policies policies, Knowledge knowledge, SettingsWords words, SourceKinds kinds, Meanwhile meanwhile, Who who) {
+    PolicyPages(Policies policies, Knowledge knowledge, SettingsWords words, SourceKinds kinds, Meanwhile meanwhile,
+        Who who) {
         this.policies = policies;
         this.knowledge = knowledge;
         this.words = words;
@@ -67,7 +69,9 @@ public class PolicyPages {
     private Form written() {
         Map<String, Integer> own = policies.own();
         var fields = new MultivaluedHashMap<String, String>();
-        for (Setting setting : Setting.values()) fields.putSingle(setting.figure(), Optional.ofNullable(own.get(setting.figure())).map(String::valueOf).orElse(""));
+        for (Setting setting : Setting.values())
+            fields.putSingle(setting.figure(),
+                Optional.ofNullable(own.get(setting.figure())).map(String::valueOf).orElse(""));
         fields.putSingle(Meanwhile.VERSION, Sha256.of(new TreeMap<>(own).toString()));
         return new Form(fields);
     }
@@ -78,23 +82,28 @@ public class PolicyPages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         Map<Setting, Optional<Integer>> read = read(form, mistakes);
-        if (!mistakes.isEmpty()) return FormAgain.with(page(form, false, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(page(form, false, mistakes));
         Form now = written();
-        if (meanwhile.isStale(form, now)) return FormAgain.with(page(meanwhile.tell(form, now, "figures", this::said, mistakes), false, mistakes));
+        if (meanwhile.isStale(form, now))
+            return FormAgain.with(page(meanwhile.tell(form, now, "figures", this::said, mistakes), false, mistakes));
         QuarkusTransaction.requiringNew().run(() -> policies.set(read, who.staff().id));
         return Response.seeOther(URI.create("/policy?kept")).build();
     }
 
     private Map<Setting, Optional<Integer>> read(Form form, Mistakes mistakes) {
         Map<Setting, Optional<Integer>> read = new EnumMap<>(Setting.class);
-        Arrays.stream(Setting.values()).forEach(setting -> read.put(setting, figure(setting, form.one(setting.figure()), mistakes)));
+        Arrays.stream(Setting.values())
+            .forEach(setting -> read.put(setting, figure(setting, form.one(setting.figure()), mistakes)));
         return read;
     }
 
     private Optional<Integer> figure(Setting setting, String typed, Mistakes mistakes) {
-        if (typed.isEmpty()) return Optional.empty();
+        if (typed.isEmpty())
+            return Optional.empty();
         boolean number = NUMBER.matcher(typed).matches() && Integer.parseInt(typed) <= setting.most();
-        if (!mistakes.expect(number, setting.figure(), words.policy_not_a_figure(label(setting), setting.most()))) return Optional.empty();
+        if (!mistakes.expect(number, setting.figure(), words.policy_not_a_figure(label(setting), setting.most())))
+            return Optional.empty();
         int figure = Integer.parseInt(typed);
         int holds = policies.place().figure(setting.figure());
         mistakes.expect(!setting.laxerThan(figure, holds), setting.figure(), laxer(setting, figure, holds));
@@ -138,9 +147,12 @@ public class PolicyPages {
     }
 
     private String said(Setting setting, int figure) {
-        if (setting == Setting.SKIN_TEST_VALIDITY_MONTHS && figure == 0) return words.policy_each_application();
-        if (setting == Setting.CHEMOTHERAPY_REGROWN_CM && figure == 0) return words.policy_by_months_alone();
-        if (setting.isYesOrNo()) return typed(setting, figure);
+        if (setting == Setting.SKIN_TEST_VALIDITY_MONTHS && figure == 0)
+            return words.policy_each_application();
+        if (setting == Setting.CHEMOTHERAPY_REGROWN_CM && figure == 0)
+            return words.policy_by_months_alone();
+        if (setting.isYesOrNo())
+            return typed(setting, figure);
         return setting.isMoreStricter() ? words.policy_at_least(figure) : words.policy_at_most(figure);
     }
 

@@ -37,13 +37,17 @@ class ProductForm {
         String name = form.one("line-name");
         mistakes.expect(!name.isEmpty() && name.length() <= LONGEST_NAME, "line-name", words.products_name_missing());
         mistakes.expect(kinds().contains(form.one("kind")), "kind", words.products_kind_missing());
-        mistakes.expect(number(form, "wait-hours", MOST_HOURS).isPresent(), "wait-hours", words.products_wait_wrong(MOST_HOURS));
+        mistakes.expect(number(form, "wait-hours", MOST_HOURS).isPresent(), "wait-hours",
+            words.products_wait_wrong(MOST_HOURS));
         checkValidity(form, mistakes);
         mistakes.expect(one(form, "mixing", ProductLine.Mixing.values()), "mixing", words.products_mixing_missing());
         mistakes.expect(one(form, "site", ProductLine.Site.values()), "site", words.products_site_missing());
-        mistakes.expect(number(form, "leave-on", MOST_MINUTES).isPresent(), "leave-on", words.products_leave_on_wrong(MOST_MINUTES));
-        mistakes.expect(form.one("leaflet-date").isEmpty() || date(form).isPresent(), "leaflet-date", words.products_date_wrong());
-        mistakes.expect(one(form, "para-group", ProductLine.ParaGroup.values()), "para-group", words.products_para_missing());
+        mistakes.expect(number(form, "leave-on", MOST_MINUTES).isPresent(), "leave-on",
+            words.products_leave_on_wrong(MOST_MINUTES));
+        mistakes.expect(form.one("leaflet-date").isEmpty() || date(form).isPresent(), "leaflet-date",
+            words.products_date_wrong());
+        mistakes.expect(one(form, "para-group", ProductLine.ParaGroup.values()), "para-group",
+            words.products_para_missing());
         mistakes.expect(form.one("other-dyes").length() <= LONGEST_TEXT, "other-dyes", words.products_text_long());
         mistakes.expect(form.one("shades").length() <= LONGEST_TEXT, "shades", words.products_text_long());
     }
@@ -52,7 +56,8 @@ class ProductForm {
         boolean known = one(form, "validity", ProductLine.Stands.values());
         mistakes.expect(known, "validity", words.products_validity_missing());
         if (known && counts(form))
-            mistakes.expect(number(form, "validity-count", MOST_COUNT).filter(count -> count > 0).isPresent(), "validity-count",
+            mistakes.expect(number(form, "validity-count", MOST_COUNT).filter(count -> count > 0).isPresent(),
+                "validity-count",
                 words.products_count_wrong());
     }
 
@@ -64,7 +69,8 @@ class ProductForm {
     private static Optional<Integer> number(Form form, String field, int most) {
         try {
             String typed = form.one(field);
-            return Optional.of(typed.isEmpty() ? 0 : Integer.parseInt(typed)).filter(value -> value >= 0 && value <= most);
+            return Optional.of(typed.isEmpty() ? 0 : Integer.parseInt(typed))
+                .filter(value -> value >= 0 && value <= most);
         } catch (NumberFormatException notANumber) {
             return Optional.empty();
         }
@@ -84,10 +90,13 @@ class ProductForm {
 
     /** To be called on a form that was checked. */
     ProductLine.Described described(Form form) {
-        return new ProductLine.Described(form.one("line-name"), form.one("kind"), number(form, "wait-hours", MOST_HOURS).orElseThrow(),
-            ProductLine.Stands.valueOf(form.one("validity")), counts(form) ? number(form, "validity-count", MOST_COUNT).orElseThrow() : 0,
+        return new ProductLine.Described(form.one("line-name"), form.one("kind"),
+            number(form, "wait-hours", MOST_HOURS).orElseThrow(),
+            ProductLine.Stands.valueOf(form.one("validity")),
+            counts(form) ? number(form, "validity-count", MOST_COUNT).orElseThrow() : 0,
             ProductLine.Mixing.valueOf(form.one("mixing")), ProductLine.Site.valueOf(form.one("site")),
-            number(form, "leave-on", MOST_MINUTES).orElseThrow(), date(form), ProductLine.ParaGroup.valueOf(form.one("para-group")),
+            number(form, "leave-on", MOST_MINUTES).orElseThrow(), date(form),
+            ProductLine.ParaGroup.valueOf(form.one("para-group")),
             form.one("other-dyes"), form.one("shades"));
     }
 
@@ -114,7 +123,8 @@ class ProductForm {
     String said(String field, String value) {
         return switch (field) {
             case "kind" -> knowledge.words("en").text("services.chemistries." + value);
-            case "mixing" -> ProductLine.Mixing.valueOf(value) == ProductLine.Mixing.MIXED ? words.products_mixed() : words.products_neat();
+            case "mixing" -> ProductLine.Mixing.valueOf(value) == ProductLine.Mixing.MIXED ? words.products_mixed()
+                : words.products_neat();
             case "site" -> site(ProductLine.Site.valueOf(value));
             case "validity" -> stands(ProductLine.Stands.valueOf(value));
             case "para-group" -> paraGroup(ProductLine.ParaGroup.valueOf(value));

@@ -28,7 +28,9 @@ public class ProductLine extends PanacheEntityBase {
     public enum Site { BEHIND_EAR, INNER_ELBOW, OTHER }
 
     /** Whether there is any dye of the para group in it (PPD, PTD, ME-PPD, aminophenols); not known counts as yes. */
-    public enum ParaGroup { YES, NO, UNKNOWN }
+    public enum ParaGroup {
+        YES, NO, UNKNOWN
+    }
 
     @Id public UUID id;
     /** The same through all versions. */
@@ -39,14 +41,18 @@ public class ProductLine extends PanacheEntityBase {
     @Column(length = 32) public String kind;
     /** Hours from applying to reading; 0 when the leaflet names none. */
     @Column(name = "wait_hours") public int waitHours;
-    @Enumerated(EnumType.STRING) @Column(length = 16) public Stands validity;
+    @Enumerated(EnumType.STRING)
+    @Column(length = 16) public Stands validity;
     @Column(name = "validity_count") public int validityCount;
-    @Enumerated(EnumType.STRING) @Column(length = 16) public Mixing mixing;
-    @Enumerated(EnumType.STRING) @Column(length = 16) public Site site;
+    @Enumerated(EnumType.STRING)
+    @Column(length = 16) public Mixing mixing;
+    @Enumerated(EnumType.STRING)
+    @Column(length = 16) public Site site;
     /** Minutes until it is wiped off; 0 when it stays on until it is read. */
     @Column(name = "leave_on_minutes") public int leaveOnMinutes;
     @Column(name = "leaflet_date") private LocalDate leafletDate;
-    @Enumerated(EnumType.STRING) @Column(name = "para_group", length = 16) public ParaGroup paraGroup;
+    @Enumerated(EnumType.STRING)
+    @Column(name = "para_group", length = 16) public ParaGroup paraGroup;
     @Column(name = "other_dyes", columnDefinition = "text") public String otherDyes;
     @Column(columnDefinition = "text") String shades;
     public boolean retired;
@@ -100,17 +106,21 @@ public class ProductLine extends PanacheEntityBase {
      * @param leaveOnMinutes until it is wiped off; 0 when it stays on until it is read
      * @param shades one a line, the darkest first; blank where the salon has not listed them
      */
-    public record Described(String name, String kind, int waitHours, Stands validity, int validityCount, Mixing mixing, Site site, int leaveOnMinutes,
-                            Optional<LocalDate> leafletDate, ParaGroup paraGroup, String otherDyes, String shades) {
+    public record Described(String name, String kind, int waitHours, Stands validity, int validityCount, Mixing mixing,
+        Site site, int leaveOnMinutes,
+        Optional<LocalDate> leafletDate, ParaGroup paraGroup, String otherDyes, String shades) {
         public Described {
-            if (name.isBlank() || kind.isBlank()) throw new IllegalArgumentException("A product line has a name and a chemistry it is for.");
+            if (name.isBlank() || kind.isBlank())
+                throw new IllegalArgumentException("A product line has a name and a chemistry it is for.");
             if (waitHours < 0 || leaveOnMinutes < 0 || validityCount < 0)
-                throw new IllegalArgumentException("A leaflet counts hours, minutes, days and months from nothing upwards: " + name);
+                throw new IllegalArgumentException(
+                    "A leaflet counts hours, minutes, days and months from nothing upwards: " + name);
         }
     }
 
     private Described described() {
-        return new Described(name, kind, waitHours, validity, validityCount, mixing, site, leaveOnMinutes, leafletDate(), paraGroup, otherDyes, shades);
+        return new Described(name, kind, waitHours, validity, validityCount, mixing, site, leaveOnMinutes,
+            leafletDate(), paraGroup, otherDyes, shades);
     }
 
     public Optional<LocalDate> leafletDate() {

@@ -30,7 +30,8 @@ public class ProductLinePages {
     record ProductsPage(List<Row> lines, Form form, List<Kind> kinds, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ProductPage(ProductLine line, Form form, List<Kind> kinds, List<ProductLine> versions, Mistakes mistakes) implements TemplateInstance {}
+    record ProductPage(ProductLine line, Form form, List<Kind> kinds, List<ProductLine> versions, Mistakes mistakes)
+        implements TemplateInstance {}
 
     public record Row(ProductLine line, String kind) {}
 
@@ -44,7 +45,8 @@ public class ProductLinePages {
     private final SettingsWords words;
     private final Who who;
 
-    ProductLinePages(ProductLines lines, ProductForm products, Meanwhile meanwhile, Knowledge knowledge, SettingsWords words, Who who) {
+    ProductLinePages(ProductLines lines, ProductForm products, Meanwhile meanwhile, Knowledge knowledge,
+        SettingsWords words, Who who) {
         this.lines = lines;
         this.products = products;
         this.meanwhile = meanwhile;
@@ -64,9 +66,11 @@ public class ProductLinePages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         products.check(form, mistakes);
-        mistakes.expect(lines.inUse().stream().noneMatch(line -> line.name.equalsIgnoreCase(form.one("line-name"))), "line-name",
+        mistakes.expect(lines.inUse().stream().noneMatch(line -> line.name.equalsIgnoreCase(form.one("line-name"))),
+            "line-name",
             words.products_name_taken(form.one("line-name")));
-        if (!mistakes.isEmpty()) return FormAgain.with(list(form, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(list(form, mistakes));
         lines.add(who.staff().id, products.described(form));
         return Response.seeOther(URI.create("/products")).build();
     }
@@ -87,13 +91,15 @@ public class ProductLinePages {
         var mistakes = new Mistakes();
         products.check(form, mistakes);
         Form shown = mistakes.isEmpty() ? keep(line, form, mistakes) : form;
-        if (!mistakes.isEmpty()) return FormAgain.with(page(line, shown, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(page(line, shown, mistakes));
         return Response.seeOther(URI.create("/products")).build();
     }
 
     /** Somebody who changed it meanwhile is not overwritten unseen. */
     private Form keep(ProductLine line, Form form, Mistakes mistakes) {
-        if (meanwhile.isStale(form, ProductForm.written(line))) return stale(line, form, mistakes);
+        if (meanwhile.isStale(form, ProductForm.written(line)))
+            return stale(line, form, mistakes);
         try {
             lines.change(line, who.staff().id, products.described(form));
             return form;
@@ -129,7 +135,8 @@ public class ProductLinePages {
     }
 
     private TemplateInstance list(Form form, Mistakes mistakes) {
-        return new ProductsPage(lines.all().stream().map(line -> new Row(line, kind(line.kind))).toList(), form, kinds(), mistakes);
+        return new ProductsPage(lines.all().stream().map(line -> new Row(line, kind(line.kind))).toList(), form,
+            kinds(), mistakes);
     }
 
     private TemplateInstance page(ProductLine line, Form form, Mistakes mistakes) {

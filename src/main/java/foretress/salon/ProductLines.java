@@ -22,8 +22,10 @@ public class ProductLines {
 
     /** Every line as it is now, those in use first, by name. */
     public List<ProductLine> all() {
-        return ProductLine.<ProductLine>find("from ProductLine l where l.versionNo = (select max(p.versionNo) from ProductLine p where p.lineId = l.lineId)"
-            + " order by l.retired, l.name, l.id").list();
+        return ProductLine.<ProductLine>find(
+            "from ProductLine l where l.versionNo = (select max(p.versionNo) from ProductLine p where p.lineId = l.lineId)"
+                + " order by l.retired, l.name, l.id")
+            .list();
     }
 
     public List<ProductLine> inUse() {

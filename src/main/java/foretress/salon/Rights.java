@@ -216,8 +216,7 @@ public final class Rights {
 
         // web
         anybody("GET /language"),
-        anybody("POST /language")
-    );
+        anybody("POST /language"));
 
     private static final Map<String, Right> BY_ROUTE =
         TABLE.stream().collect(Collectors.toUnmodifiableMap(Right::route, Function.identity()));

@@ -22,7 +22,8 @@ import org.jboss.resteasy.reactive.server.WithFormRead;
 /** The one place where rights are asked: before every resource method, by the table. */
 public class RightsFilter {
     private static final Set<String> SAFE = Set.of("GET", "HEAD", "OPTIONS");
-    private static final List<MediaType> FORMS = List.of(MediaType.APPLICATION_FORM_URLENCODED_TYPE, MediaType.MULTIPART_FORM_DATA_TYPE);
+    private static final List<MediaType> FORMS =
+        List.of(MediaType.APPLICATION_FORM_URLENCODED_TYPE, MediaType.MULTIPART_FORM_DATA_TYPE);
 
     private final Sessions sessions;
     private final Who who;
@@ -32,8 +33,9 @@ public class RightsFilter {
     private final FormProof proof;
     private final KeptForm kept;
 
-    RightsFilter(Sessions sessions, Who who, Language language, Instance<GuestDoor> guests, Instance<ProgramDoor> programs,
-                 FormProof proof, KeptForm kept) {
+    RightsFilter(Sessions sessions, Who who, Language language, Instance<GuestDoor> guests,
+        Instance<ProgramDoor> programs,
+        FormProof proof, KeptForm kept) {
         this.sessions = sessions;
         this.who = who;
         this.language = language;
@@ -49,8 +51,10 @@ public class RightsFilter {
     public Optional<Response> ask(ContainerRequestContext request, ResourceInfo resource) {
         var right = Rights.of(Route.of(resource.getResourceClass(), resource.getResourceMethod()))
             .orElseThrow(() -> new ForbiddenException("no line in the table of rights"));
-        if (right.kind() == Right.Kind.PROGRAM) return program(request, right);
-        if (isNoForm(request)) throw new BadRequestException();
+        if (right.kind() == Right.Kind.PROGRAM)
+            return program(request, right);
+        if (isNoForm(request))
+            throw new BadRequestException();
         sessions.recognise(request.getCookies(), who);
         proof.bind(request.getCookies(), right.kind());
         return SAFE.contains(request.getMethod()) ? turnAway(request, right) : takeForm(request, right);
@@ -59,13 +63,18 @@ public class RightsFilter {
     /** A form nothing vouches for is believed only so far as the session lives that its cookie opens, which no other site's form brings. */
     private Optional<Response> takeForm(ContainerRequestContext request, Right right) {
         var found = proof.of(request.getCookies(), right.kind());
-        if (found == FormProof.Found.OURS && isForOthers(right)) return Optional.of(kept.ofSomebodyElse(request));
+        if (found == FormProof.Found.OURS && isForOthers(right))
+            return Optional.of(kept.ofSomebodyElse(request));
         var away = turnAway(request, right);
         boolean let = away.isEmpty() && right.kind() != Right.Kind.ANYBODY;
-        if (found == FormProof.Found.UNKNOWN && !let) throw new BadRequestException();
-        if (away.isPresent()) return away.map(answer -> kept.turnedAway(request, answer));
-        if (found != FormProof.Found.GOOD) return Optional.of(kept.again(request));
-        if (right.kind() == Right.Kind.GUEST) guests.get().goOn(request);
+        if (found == FormProof.Found.UNKNOWN && !let)
+            throw new BadRequestException();
+        if (away.isPresent())
+            return away.map(answer -> kept.turnedAway(request, answer));
+        if (found != FormProof.Found.GOOD)
+            return Optional.of(kept.again(request));
+        if (right.kind() == Right.Kind.GUEST)
+            guests.get().goOn(request);
         return Optional.empty();
     }
 
@@ -92,26 +101,31 @@ public class RightsFilter {
 
     /** A cookie proves nothing here: another site could make a browser send it. */
     private Optional<Response> program(ContainerRequestContext request, Right right) {
-        if (programs.isUnsatisfied()) throw new ForbiddenException();
+        if (programs.isUnsatisfied())
+            throw new ForbiddenException();
         return programs.get().turnAway(request, right.scope());
     }
 
     private Optional<Response> guest(ContainerRequestContext request) {
-        if (guests.isUnsatisfied()) throw new ForbiddenException();
+        if (guests.isUnsatisfied())
+            throw new ForbiddenException();
         return guests.get().turnAway(request);
     }
 
     private Optional<Response> staff(ContainerRequestContext request, Right right) {
         language.use("en");
-        if (!who.isSignedIn()) return Optional.of(askToSignIn(request));
-        if (!right.allows(who.staff().role)) throw new ForbiddenException();
+        if (!who.isSignedIn())
+            return Optional.of(askToSignIn(request));
+        if (!right.allows(who.staff().role))
+            throw new ForbiddenException();
         return Optional.empty();
     }
 
     /** A page that was asked for comes back after signing in. */
     private static Response askToSignIn(ContainerRequestContext request) {
         if (!request.getMethod().equals("GET") || !wantsPage(request))
-            return Response.status(Response.Status.UNAUTHORIZED).header(HttpHeaders.WWW_AUTHENTICATE, "Session").build();
+            return Response.status(Response.Status.UNAUTHORIZED).header(HttpHeaders.WWW_AUTHENTICATE, "Session")
+                .build();
         var to = URLEncoder.encode(request.getUriInfo().getRequestUri().getRawPath(), StandardCharsets.UTF_8);
         return Response.seeOther(URI.create("/sign-in?to=" + to)).build();
     }

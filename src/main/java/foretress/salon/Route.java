@@ -11,7 +11,8 @@ final class Route {
     private Route() {}
 
     static String of(Class<?> resource, Method method) {
-        return verb(method).orElse("?") + " " + path(resource.getAnnotation(Path.class), method.getAnnotation(Path.class));
+        return verb(method).orElse("?") + " "
+            + path(resource.getAnnotation(Path.class), method.getAnnotation(Path.class));
     }
 
     static Optional<String> verb(Method method) {

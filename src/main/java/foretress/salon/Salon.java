@@ -36,7 +36,8 @@ public class Salon extends PanacheEntityBase {
     @Column(columnDefinition = "text") public String jurisdiction;
     /** Whom to call when breathing or fainting is at stake. */
     @Column(name = "urgent_number", columnDefinition = "text") public String urgentNumber;
-    @Enumerated(EnumType.STRING) @Column(name = "paper_size", length = 16) public PaperSize paperSize;
+    @Enumerated(EnumType.STRING)
+    @Column(name = "paper_size", length = 16) public PaperSize paperSize;
     /** Language tags offered to clients, separated by commas, the salon's own first. */
     @Column(columnDefinition = "text") private String languages;
     /** As {@link Week} writes it. */
@@ -71,16 +72,19 @@ public class Salon extends PanacheEntityBase {
      * @param jurisdiction names the policy that holds
      * @param languages tags offered to clients, the salon's own first
      */
-    public record Custom(ZoneId zone, String jurisdiction, PaperSize paperSize, List<String> languages, Week week, ClosedDays closed) {
+    public record Custom(ZoneId zone, String jurisdiction, PaperSize paperSize, List<String> languages, Week week,
+        ClosedDays closed) {
         public Custom {
             needed(jurisdiction, "law that holds");
             languages = List.copyOf(languages);
-            if (languages.isEmpty()) throw new IllegalArgumentException("A salon speaks at least one language.");
+            if (languages.isEmpty())
+                throw new IllegalArgumentException("A salon speaks at least one language.");
         }
     }
 
     private static void needed(String text, String what) {
-        if (text.isBlank()) throw new IllegalArgumentException("A salon needs a " + what + ".");
+        if (text.isBlank())
+            throw new IllegalArgumentException("A salon needs a " + what + ".");
     }
 
     /** From now on these particulars hold. */
@@ -111,7 +115,8 @@ public class Salon extends PanacheEntityBase {
 
     /** How dates are said to a client who reads this language; English has them as the salon's country writes them. */
     public DateWords dates(String language) {
-        return new DateWords(!language.equals("en") ? Locale.forLanguageTag(language) : jurisdiction.equals("us") ? Locale.US : Locale.UK);
+        return new DateWords(!language.equals("en") ? Locale.forLanguageTag(language)
+            : jurisdiction.equals("us") ? Locale.US : Locale.UK);
     }
 
     public ZoneId zoneId() {

@@ -29,7 +29,8 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Produces(MediaType.TEXT_HTML)
 public class SalonPages {
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record SalonPage(Form form, List<String> zones, List<Offered> languages, List<DayField> days, boolean kept, Mistakes mistakes)
+    record SalonPage(Form form, List<String> zones, List<Offered> languages, List<DayField> days, boolean kept,
+        Mistakes mistakes)
         implements TemplateInstance {}
 
     private final Particulars particulars;
@@ -39,7 +40,8 @@ public class SalonPages {
     private final Event<RulesChanged> changed;
     private final Clock clock;
 
-    SalonPages(Particulars particulars, Who who, Meanwhile meanwhile, Event<AuditEvent> happened, Event<RulesChanged> changed, Clock clock) {
+    SalonPages(Particulars particulars, Who who, Meanwhile meanwhile, Event<AuditEvent> happened,
+        Event<RulesChanged> changed, Clock clock) {
         this.particulars = particulars;
         this.who = who;
         this.meanwhile = meanwhile;
@@ -60,7 +62,8 @@ public class SalonPages {
         var mistakes = new Mistakes();
         particulars.check(form, mistakes);
         Form shown = mistakes.isEmpty() ? QuarkusTransaction.requiringNew().call(() -> keep(form, mistakes)) : form;
-        if (!mistakes.isEmpty()) return FormAgain.with(page(shown, false, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(page(shown, false, mistakes));
         return Response.seeOther(URI.create("/salon?kept")).build();
     }
 
@@ -68,7 +71,8 @@ public class SalonPages {
     private Form keep(Form form, Mistakes mistakes) {
         var salon = Salon.the();
         Form now = Particulars.written(salon);
-        if (meanwhile.isStale(form, now)) return meanwhile.tell(form, now, "particulars", particulars::said, mistakes);
+        if (meanwhile.isStale(form, now))
+            return meanwhile.tell(form, now, "particulars", particulars::said, mistakes);
         salon.is(particulars.contact(form), particulars.custom(form));
         happened.fire(new AuditEvent(who.staff().id.toString(), "changed the salon's particulars", ""));
         changed.fire(new RulesChanged(LocalDate.ofInstant(clock.instant(), salon.zoneId()), salon.zoneId()));

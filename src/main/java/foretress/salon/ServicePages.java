@@ -32,7 +32,8 @@ public class ServicePages {
     private static final int LONGEST_NAME = 100;
 
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ServicesPage(List<Row> rows, List<Choice> steps, List<Name> names, Form form, Mistakes mistakes) implements TemplateInstance {}
+    record ServicesPage(List<Row> rows, List<Choice> steps, List<Name> names, Form form, Mistakes mistakes)
+        implements TemplateInstance {}
 
     public record Row(String id, String name, String steps, boolean own, boolean retired) {}
 
@@ -65,7 +66,8 @@ public class ServicePages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         check(form, mistakes);
-        if (!mistakes.isEmpty()) return FormAgain.with(page(form, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(page(form, mistakes));
         menu.add(form.all("step"), named(form), who.staff().id.toString());
         return Response.seeOther(URI.create("/services")).build();
     }
@@ -84,7 +86,8 @@ public class ServicePages {
 
     private static Map<String, String> named(Form form) {
         Map<String, String> names = new LinkedHashMap<>();
-        Salon.the().languageTags().stream().filter(tag -> !form.one("name-" + tag).isEmpty()).forEach(tag -> names.put(tag, form.one("name-" + tag)));
+        Salon.the().languageTags().stream().filter(tag -> !form.one("name-" + tag).isEmpty())
+            .forEach(tag -> names.put(tag, form.one("name-" + tag)));
         return names;
     }
 
@@ -101,26 +104,33 @@ public class ServicePages {
     }
 
     private Response turn(String id, boolean retired) {
-        if (!menu.turn(id, retired, who.staff().id.toString())) throw new NotFoundException();
+        if (!menu.turn(id, retired, who.staff().id.toString()))
+            throw new NotFoundException();
         return Response.seeOther(URI.create("/services")).build();
     }
 
     private TemplateInstance page(Form form, Mistakes mistakes) {
         Words words = knowledge.words("en");
-        List<Row> rows = menu.all().stream().map(line -> new Row(line.service().id(), menu.name(line.service().id(), words),
-            line.service().stepIds().stream().map(words::step).collect(Collectors.joining(", ")), line.own(), line.retired())).toList();
+        List<Row> rows = menu.all().stream()
+            .map(line -> new Row(line.service().id(), menu.name(line.service().id(), words),
+                line.service().stepIds().stream().map(words::step).collect(Collectors.joining(", ")), line.own(),
+                line.retired()))
+            .toList();
         return new ServicesPage(rows, steps(form, words), names(form), form, mistakes);
     }
 
     private List<Choice> steps(Form form, Words words) {
         return knowledge.ruleSet().steps().stream().map(step -> new Choice(step.id(), words.step(step.id()),
-            step.uses().stream().sorted().map(use -> words.text("services.chemistries." + use)).collect(Collectors.joining(", ")),
+            step.uses().stream().sorted().map(use -> words.text("services.chemistries." + use))
+                .collect(Collectors.joining(", ")),
             form.is("step", step.id()))).toList();
     }
 
     private static List<Name> names(Form form) {
         List<String> tags = Salon.the().languageTags();
         return Offered.all("en").stream().filter(one -> tags.contains(one.tag()))
-            .map(one -> new Name("name-" + one.tag(), one.name(), one.tag(), form.one("name-" + one.tag()), one.tag().equals(tags.get(0)))).toList();
+            .map(one -> new Name("name-" + one.tag(), one.name(), one.tag(), form.one("name-" + one.tag()),
+                one.tag().equals(tags.get(0))))
+            .toList();
     }
 }

@@ -20,7 +20,8 @@ class Session extends PanacheEntityBase {
     static final Duration LONGEST = Duration.ofHours(12);
 
     @Id UUID id;
-    @ManyToOne @JoinColumn(name = "staff_id") Staff staff;
+    @ManyToOne
+    @JoinColumn(name = "staff_id") Staff staff;
     @Column(name = "begun_at") private Instant begunAt;
 
     protected Session() {}

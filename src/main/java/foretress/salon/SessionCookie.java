@@ -37,7 +37,8 @@ class SessionCookie {
     Optional<Held> read(String value) {
         try {
             var plain = ByteBuffer.wrap(key.decrypt(Base64.getUrlDecoder().decode(value), BOUND));
-            return Optional.of(new Held(new UUID(plain.getLong(), plain.getLong()), Instant.ofEpochMilli(plain.getLong())));
+            return Optional
+                .of(new Held(new UUID(plain.getLong(), plain.getLong()), Instant.ofEpochMilli(plain.getLong())));
         } catch (GeneralSecurityException | IllegalArgumentException e) {
             return Optional.empty();
         }

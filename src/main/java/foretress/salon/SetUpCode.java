@@ -23,7 +23,8 @@ class SetUpCode extends PanacheEntityBase {
     @Id UUID id;
     @Column(name = "code_sha256", length = 64) String hash;
     /** Nobody yet: the owner, who sets up the salon with it. */
-    @ManyToOne @JoinColumn(name = "staff_id") private Staff staff;
+    @ManyToOne
+    @JoinColumn(name = "staff_id") private Staff staff;
     @Column(name = "expires_at") private Instant expiresAt;
 
     protected SetUpCode() {}
@@ -54,7 +55,8 @@ class SetUpCode extends PanacheEntityBase {
 
     /** The code's row, unless it was used, replaced, ran out or never was; nobody can tell which. */
     static Optional<SetUpCode> find(String code, Instant now) {
-        return find("hash", Sha256.of(code)).<SetUpCode>firstResultOptional().filter(found -> now.isBefore(found.expiresAt))
+        return find("hash", Sha256.of(code)).<SetUpCode>firstResultOptional()
+            .filter(found -> now.isBefore(found.expiresAt))
             .filter(found -> found.staff == null || found.staff.active);
     }
 

@@ -33,7 +33,7 @@ import org.jboss.resteasy.reactive.RestPath;
 public class SetUpPages {
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record SetUpPage(Form form, List<String> zones, List<Offered> languages, List<DayField> days,
-                     int shortest, Mistakes mistakes) implements TemplateInstance {}
+        int shortest, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record FirstPasswordPage(Staff staff, int shortest, Mistakes mistakes) implements TemplateInstance {}
@@ -46,8 +46,9 @@ public class SetUpPages {
     private final Event<AuditEvent> happened;
     private final Clock clock;
 
-    SetUpPages(Particulars particulars, StaffForm staffForm, NewPassword newPassword, Sessions sessions, Language language,
-               Event<AuditEvent> happened, Clock clock) {
+    SetUpPages(Particulars particulars, StaffForm staffForm, NewPassword newPassword, Sessions sessions,
+        Language language,
+        Event<AuditEvent> happened, Clock clock) {
         this.particulars = particulars;
         this.staffForm = staffForm;
         this.newPassword = newPassword;
@@ -71,9 +72,11 @@ public class SetUpPages {
         var form = new Form(fields);
         var found = found(code);
         var mistakes = check(found, form);
-        if (!mistakes.isEmpty()) return FormAgain.with(page(found, form, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(page(found, form, mistakes));
         var staff = QuarkusTransaction.requiringNew().call(() -> use(code, form));
-        return Response.seeOther(URI.create(staff.role == Role.STYLIST ? "/day" : "/desk")).cookie(sessions.begin(staff)).build();
+        return Response.seeOther(URI.create(staff.role == Role.STYLIST ? "/day" : "/desk"))
+            .cookie(sessions.begin(staff)).build();
     }
 
     private SetUpCode found(String code) {
@@ -101,7 +104,8 @@ public class SetUpPages {
     /** In one transaction the code goes and what it was for is there; of two at once only one finds it. */
     private Staff use(String code, Form form) {
         var row = found(code);
-        if (SetUpCode.delete("id", row.id) != 1) throw new NotFoundException();
+        if (SetUpCode.delete("id", row.id) != 1)
+            throw new NotFoundException();
         var staff = row.staff().orElseGet(() -> owner(form));
         newPassword.give(staff, form);
         happened.fire(new AuditEvent(staff.id.toString(), "chose a first password", staff.id.toString()));
@@ -109,7 +113,8 @@ public class SetUpPages {
     }
 
     private Staff owner(Form form) {
-        if (Staff.count("role", Role.OWNER) > 0) throw new NotFoundException();
+        if (Staff.count("role", Role.OWNER) > 0)
+            throw new NotFoundException();
         new Salon(particulars.contact(form), particulars.custom(form)).persist();
         var owner = new Staff(form.one("own-name"), form.one("login"), Role.OWNER, clock.instant());
         owner.persist();
@@ -118,7 +123,9 @@ public class SetUpPages {
     }
 
     private static TemplateInstance page(SetUpCode found, Form form, Mistakes mistakes) {
-        return found.staff().<TemplateInstance>map(staff -> new FirstPasswordPage(staff, PasswordRule.SHORTEST, mistakes))
-            .orElseGet(() -> new SetUpPage(form, Particulars.zones(), Offered.all("en"), DayField.all(form), PasswordRule.SHORTEST, mistakes));
+        return found.staff()
+            .<TemplateInstance>map(staff -> new FirstPasswordPage(staff, PasswordRule.SHORTEST, mistakes))
+            .orElseGet(() -> new SetUpPage(form, Particulars.zones(), Offered.all("en"), DayField.all(form),
+                PasswordRule.SHORTEST, mistakes));
     }
 }

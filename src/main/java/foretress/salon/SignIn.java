@@ -39,10 +39,13 @@ class SignIn {
         var staff = Staff.byLogin(login);
         var device = staff.flatMap(somebody -> devices.known(cookies, somebody));
         var guessed = device.map(known -> "on device " + known).orElseGet(() -> "as " + key(login));
-        var wait = (device.isPresent() ? Optional.<Duration>empty() : brake.stranger(RateLimiter.Door.SIGN_IN, caller.address()))
+        var wait = (device.isPresent() ? Optional.<Duration>empty()
+            : brake.stranger(RateLimiter.Door.SIGN_IN, caller.address()))
             .or(() -> brake.guess(guessed));
-        if (wait.isPresent()) return new Outcome(Optional.empty(), wait);
-        if (!passwords.check(staff, password)) return refused(staff);
+        if (wait.isPresent())
+            return new Outcome(Optional.empty(), wait);
+        if (!passwords.check(staff, password))
+            return refused(staff);
         brake.passed(guessed);
         return new Outcome(staff.map(s -> welcomed(s, password)), Optional.empty());
     }

@@ -31,7 +31,8 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Produces(MediaType.TEXT_HTML)
 public class SignInPages {
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record SignInPage(String login, String to, Mistakes mistakes, Optional<UnsentForm> kept) implements TemplateInstance {}
+    record SignInPage(String login, String to, Mistakes mistakes, Optional<UnsentForm> kept)
+        implements TemplateInstance {}
 
     private final SignIn signIn;
     private final Sessions sessions;
@@ -43,8 +44,9 @@ public class SignInPages {
     private final FormToken token;
     private final KeptPages keptPages;
 
-    SignInPages(SignIn signIn, Sessions sessions, Devices devices, Who who, Language language, StaffWords words, Instance<GuestDoor> guests, FormToken token,
-                KeptPages keptPages) {
+    SignInPages(SignIn signIn, Sessions sessions, Devices devices, Who who, Language language, StaffWords words,
+        Instance<GuestDoor> guests, FormToken token,
+        KeptPages keptPages) {
         this.token = token;
         this.keptPages = keptPages;
         this.signIn = signIn;
@@ -76,14 +78,16 @@ public class SignInPages {
         language.use("en");
         var form = new Form(fields);
         var outcome = signIn.attempt(form.one("login"), form.exact("password"), headers.getCookies());
-        if (outcome.pause().isPresent()) return wait(form, outcome.pause().get());
+        if (outcome.pause().isPresent())
+            return wait(form, outcome.pause().get());
         return outcome.staff().map(staff -> welcome(staff, form, headers)).orElseGet(() -> again(form));
     }
 
     private Response welcome(Staff staff, Form form, HttpHeaders headers) {
         var kept = UnsentForm.carriedBy(form);
         var cookie = sessions.begin(staff, who);
-        var response = kept.map(words -> sendAgain(words, staff)).orElseGet(() -> onward(form, staff)).cookie(cookie, devices.remember(headers.getCookies(), staff));
+        var response = kept.map(words -> sendAgain(words, staff)).orElseGet(() -> onward(form, staff)).cookie(cookie,
+            devices.remember(headers.getCookies(), staff));
         guests.stream().flatMap(door -> door.staffCameBack(headers.getCookies()).stream()).forEach(response::cookie);
         return response.build();
     }
@@ -113,14 +117,16 @@ public class SignInPages {
     }
 
     private Response.ResponseBuilder page(int status, Form form, Mistakes mistakes) {
-        return Response.status(status).entity(new SignInPage(form.one("login"), form.one("to"), mistakes, UnsentForm.carriedBy(form)));
+        return Response.status(status)
+            .entity(new SignInPage(form.one("login"), form.one("to"), mistakes, UnsentForm.carriedBy(form)));
     }
 
     @POST
     @Path("sign-out")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response leave() {
-        return Response.seeOther(URI.create("/sign-in")).cookie(sessions.end(who)).header("Clear-Site-Data", "\"cache\"").build();
+        return Response.seeOther(URI.create("/sign-in")).cookie(sessions.end(who))
+            .header("Clear-Site-Data", "\"cache\"").build();
     }
 
     private static Response see(String path) {

@@ -23,7 +23,8 @@ public class Staff extends PanacheEntityBase {
     @Column(columnDefinition = "text") public String login;
     /** The login as it is compared: NFKC, lower case. */
     @Column(name = "login_folded", length = 128) private String loginFolded;
-    @Enumerated(EnumType.STRING) @Column(length = 16) public Role role;
+    @Enumerated(EnumType.STRING)
+    @Column(length = 16) public Role role;
     /** Argon2id with its parameters; absent until the person has chosen a password. */
     @Column(name = "password_hash", columnDefinition = "text") String passwordHash;
     public boolean active;
@@ -33,7 +34,8 @@ public class Staff extends PanacheEntityBase {
     protected Staff() {}
 
     public Staff(String name, String login, Role role, Instant createdAt) {
-        if (name.isBlank() || login.isBlank()) throw new IllegalArgumentException("Somebody on the staff has a name and a login.");
+        if (name.isBlank() || login.isBlank())
+            throw new IllegalArgumentException("Somebody on the staff has a name and a login.");
         this.id = UUID.randomUUID();
         this.name = name;
         this.login = login;

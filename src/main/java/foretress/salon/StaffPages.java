@@ -35,7 +35,8 @@ import org.jboss.resteasy.reactive.RestPath;
 public class StaffPages {
     /** @param handedOut who got a link just now, and the link; shown this once */
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record StaffPage(List<Staff> staff, Staff self, Form form, List<Role> roles, Handed handedOut, Mistakes mistakes) implements TemplateInstance {}
+    record StaffPage(List<Staff> staff, Staff self, Form form, List<Role> roles, Handed handedOut, Mistakes mistakes)
+        implements TemplateInstance {}
 
     record Handed(String name, String link) {}
 
@@ -46,7 +47,8 @@ public class StaffPages {
     private final Event<AuditEvent> happened;
     private final Clock clock;
 
-    StaffPages(Who who, StaffForm staffForm, PublicAddress address, StaffWords words, Event<AuditEvent> happened, Clock clock) {
+    StaffPages(Who who, StaffForm staffForm, PublicAddress address, StaffWords words, Event<AuditEvent> happened,
+        Clock clock) {
         this.who = who;
         this.staffForm = staffForm;
         this.address = address;
@@ -67,9 +69,11 @@ public class StaffPages {
         staffForm.check(form, mistakes);
         var role = role(form);
         mistakes.expect(role.isPresent(), "role", words.staff_role_missing());
-        if (!mistakes.isEmpty()) return FormAgain.with(page(form, null, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(page(form, null, mistakes));
         var handed = QuarkusTransaction.requiringNew().call(() -> takeOn(form, role.orElseThrow()));
-        return Response.status(Response.Status.CREATED).entity(page(new Form(new MultivaluedHashMap<>()), handed, new Mistakes())).build();
+        return Response.status(Response.Status.CREATED)
+            .entity(page(new Form(new MultivaluedHashMap<>()), handed, new Mistakes())).build();
     }
 
     private static Optional<Role> role(Form form) {
@@ -98,7 +102,8 @@ public class StaffPages {
             note("handed out a password link", staff);
             return handOut(staff);
         });
-        return Response.status(Response.Status.CREATED).entity(page(new Form(new MultivaluedHashMap<>()), handed, new Mistakes())).build();
+        return Response.status(Response.Status.CREATED)
+            .entity(page(new Form(new MultivaluedHashMap<>()), handed, new Mistakes())).build();
     }
 
     @POST

@@ -20,7 +20,9 @@ class StricterFigure extends PanacheEntityBase {
     protected StricterFigure() {}
 
     StricterFigure(Setting setting, int figure, Instant setAt, UUID setBy) {
-        if (figure < 0) throw new IllegalArgumentException("A figure of the policy is not below nothing: " + setting.figure() + " " + figure);
+        if (figure < 0)
+            throw new IllegalArgumentException(
+                "A figure of the policy is not below nothing: " + setting.figure() + " " + figure);
         this.name = setting.figure();
         this.figure = figure;
         this.setAt = setAt;

@@ -33,7 +33,8 @@ class AftercareLink extends PanacheEntityBase {
 
     /** The live link behind what was presented. */
     static Optional<AftercareLink> behind(String token, Instant now) {
-        return AftercareLink.<AftercareLink>find("tokenHash", Sha256.of(token)).firstResultOptional().filter(link -> now.isBefore(link.expiresAt));
+        return AftercareLink.<AftercareLink>find("tokenHash", Sha256.of(token)).firstResultOptional()
+            .filter(link -> now.isBefore(link.expiresAt));
     }
 
     UUID testId() {

@@ -49,10 +49,12 @@ public class AftercarePages {
     record UrgentPage(String onward) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record LookPage(String token, List<Choice> signs, List<Choice> began, Form form, String submission, Mistakes mistakes) implements TemplateInstance {}
+    record LookPage(String token, List<Choice> signs, List<Choice> began, Form form, String submission,
+        Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ToldPage(String token, boolean urgent, boolean nothing, String promise, boolean photo, boolean photoKept, Mistakes mistakes)
+    record ToldPage(String token, boolean urgent, boolean nothing, String promise, boolean photo, boolean photoKept,
+        Mistakes mistakes)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -85,7 +87,10 @@ public class AftercarePages {
     @GET
     @Path("/look")
     public Response look(@RestPath String token) {
-        return with(token, test -> Response.ok(page(token, new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes())).build());
+        return with(token,
+            test -> Response
+                .ok(page(token, new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes()))
+                .build());
     }
 
     @POST
@@ -94,12 +99,14 @@ public class AftercarePages {
     public Response told(@RestPath String token, MultivaluedMap<String, String> posted) {
         return with(token, test -> {
             var form = new Form(posted);
-            UUID submission = FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
+            UUID submission = FormIds.of(form.one("submission"))
+                .orElseThrow(() -> new BadRequestException("a form without its name"));
             var mistakes = new Mistakes();
             List<SkinSign> signs = signs(form, mistakes);
             Optional<Onset> began = began(form, signs, mistakes);
             mistakes.expect(form.one("words").length() <= LONGEST, "words", say().look_words_long());
-            if (!mistakes.isEmpty()) return FormAgain.with(page(token, form, submission.toString(), mistakes));
+            if (!mistakes.isEmpty())
+                return FormAgain.with(page(token, form, submission.toString(), mistakes));
             looks.report(submission, test.id(), new SkinLook(signs, began, form.one("words"), List.of(), false));
             return Response.seeOther(URI.create("/a/" + token + "/told")).build();
         });
@@ -108,7 +115,8 @@ public class AftercarePages {
     /** What was ticked; empty when something was that is not offered here. */
     private List<SkinSign> signs(Form form, Mistakes mistakes) {
         List<String> ticked = form.all("sign");
-        List<SkinSign> signs = ticked.stream().flatMap(code -> SkinSign.of(code).stream()).filter(sign -> sign != SkinSign.FAINT).toList();
+        List<SkinSign> signs =
+            ticked.stream().flatMap(code -> SkinSign.of(code).stream()).filter(sign -> sign != SkinSign.FAINT).toList();
         boolean known = !ticked.isEmpty() && signs.size() == ticked.size();
         if (mistakes.expect(known, "signs", say().look_missing())) {
             mistakes.expect(signs.size() < 2 || !signs.contains(SkinSign.NONE), "signs", say().look_none_and_more());
@@ -128,8 +136,9 @@ public class AftercarePages {
     @GET
     @Path("/told")
     public Response told(@RestPath String token) {
-        return with(token, test -> newest(test).map(entry -> Response.ok(toldPage(token, test, entry, new Mistakes())).build())
-            .orElseGet(() -> Response.seeOther(URI.create("/a/" + token)).build()));
+        return with(token,
+            test -> newest(test).map(entry -> Response.ok(toldPage(token, test, entry, new Mistakes())).build())
+                .orElseGet(() -> Response.seeOther(URI.create("/a/" + token)).build()));
     }
 
     @POST
@@ -145,7 +154,8 @@ public class AftercarePages {
         if (mistakes.expect(Photo.ofEntry(entry.id()).size() < MOST_PHOTOS, "photo", say().photo_enough(MOST_PHOTOS))) {
             Upload.photo(photo, "photo", mistakes, pictureWords()).ifPresent(drawn -> looks.photo(entry, drawn));
         }
-        if (!mistakes.isEmpty()) return FormAgain.with(toldPage(token, test, entry, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(toldPage(token, test, entry, mistakes));
         return Response.seeOther(URI.create("/a/" + token + "/told")).build();
     }
 
@@ -156,26 +166,30 @@ public class AftercarePages {
     private TemplateInstance toldPage(String token, TestApplied test, SkinTestEntry entry, Mistakes mistakes) {
         SkinLook look = sealing.look(entry);
         int photos = Photo.ofEntry(entry.id()).size();
-        return new ToldPage(token, look.urgent(), look.nothing(), look.nothing() ? "" : promise(test), photos < MOST_PHOTOS, photos > 0, mistakes);
+        return new ToldPage(token, look.urgent(), look.nothing(), look.nothing() ? "" : promise(test),
+            photos < MOST_PHOTOS, photos > 0, mistakes);
     }
 
     private String promise(TestApplied test) {
         Visit visit = Visit.findById(test.visitId());
         return tasks.open(test.visitId(), Task.Kind.SPEAK_AT_ONCE).map(task -> {
             String until = TestMails.moment(task.dueAt, visit);
-            return task.owner().flatMap(Staff::byId).map(staff -> say().told_promise(staff.name, until)).orElseGet(() -> say().told_promise_desk(until));
+            return task.owner().flatMap(Staff::byId).map(staff -> say().told_promise(staff.name, until))
+                .orElseGet(() -> say().told_promise_desk(until));
         }).orElseGet(() -> say().told_spoken());
     }
 
     private static Optional<SkinTestEntry> newest(TestApplied test) {
-        return SkinTestEntry.ofTest(test.id()).stream().filter(entry -> entry.kind() == SkinTestEntry.Kind.REPORT).reduce((before, after) -> after);
+        return SkinTestEntry.ofTest(test.id()).stream().filter(entry -> entry.kind() == SkinTestEntry.Kind.REPORT)
+            .reduce((before, after) -> after);
     }
 
     private TemplateInstance page(String token, Form form, String submission, Mistakes mistakes) {
         List<Choice> signs = new ArrayList<>();
         Arrays.stream(SkinSign.values()).filter(sign -> sign != SkinSign.FAINT)
             .forEach(sign -> signs.add(new Choice(sign.code(), words(sign), form.is("sign", sign.code()))));
-        List<Choice> began = Arrays.stream(Onset.values()).map(one -> new Choice(one.code(), words(one), form.is("began", one.code()))).toList();
+        List<Choice> began = Arrays.stream(Onset.values())
+            .map(one -> new Choice(one.code(), words(one), form.is("began", one.code()))).toList();
         return new LookPage(token, signs, began, form, submission, mistakes);
     }
 
@@ -212,7 +226,8 @@ public class AftercarePages {
 
     /** The client's language, unless this browser was told another. */
     private void speak(TestApplied test) {
-        if (!headers.getCookies().containsKey(Language.COOKIE)) language.use(Visit.<Visit>findById(test.visitId()).client.language);
+        if (!headers.getCookies().containsKey(Language.COOKIE))
+            language.use(Visit.<Visit>findById(test.visitId()).client.language);
     }
 
     private AftercareWords say() {

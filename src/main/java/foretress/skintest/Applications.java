@@ -34,14 +34,16 @@ class Applications {
      * @throws IllegalStateException when no consent to a test with this product is open
      */
     UUID record(UUID submission, UUID visitId, PlannedProducts.Planned product, TestMethod made, UUID staff) {
-        return QuarkusTransaction.requiringNew().call(() -> TestApplied.submitted(submission).map(earlier -> earlier.id())
-            .orElseGet(() -> keep(submission, Visit.findById(visitId), product, made, staff)));
+        return QuarkusTransaction.requiringNew()
+            .call(() -> TestApplied.submitted(submission).map(earlier -> earlier.id())
+                .orElseGet(() -> keep(submission, Visit.findById(visitId), product, made, staff)));
     }
 
     private UUID keep(UUID submission, Visit visit, PlannedProducts.Planned product, TestMethod made, UUID staff) {
         TestAgreement agreed = TestAgreement.open(visit.id, product.line().lineId, product.shade())
             .orElseThrow(() -> new IllegalStateException("nobody agreed to a test with this product"));
-        var test = new TestApplied(submission, visit, product.line().id, agreed, staff, clock.instant(), Duration.ofHours(plans.skinTest(visit).waitHours()),
+        var test = new TestApplied(submission, visit, product.line().id, agreed, staff, clock.instant(),
+            Duration.ofHours(plans.skinTest(visit).waitHours()),
             place -> sealing.seal(visit.client.id, place, made));
         test.persist();
         ledger.note(staff.toString(), "skin test applied", test.id().toString());

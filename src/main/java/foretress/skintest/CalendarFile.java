@@ -50,7 +50,8 @@ class CalendarFile {
         calendar.add(new Method(off ? Method.VALUE_CANCEL : Method.VALUE_REQUEST));
         calendar.add(event(planned, visit, salon, to, off));
         calendar.validate();
-        return new Letter.Attached("visit.ics", "text/calendar; charset=UTF-8; method=" + (off ? "CANCEL" : "REQUEST"), calendar.toString());
+        return new Letter.Attached("visit.ics", "text/calendar; charset=UTF-8; method=" + (off ? "CANCEL" : "REQUEST"),
+            calendar.toString());
     }
 
     private VEvent event(TestVisit planned, Visit visit, Salon salon, String to, boolean off) {
@@ -60,8 +61,10 @@ class CalendarFile {
         Attendee attendee = new Attendee(java.net.URI.create("mailto:" + to));
         attendee.add(PartStat.ACCEPTED);
         List.of(new Uid(planned.id() + "@" + salon.email.replaceAll(".*@", "")), new DtStamp(clock.instant()),
-            new Sequence(planned.sequenceNo()), new DtStart<Instant>(planned.startsAt()), new DtEnd<Instant>(planned.startsAt().plus(Owed.START)),
-            new Summary(TestMails.in(visit.client.language).calendar_summary(salon.name)), new Location(salon.address + ", " + salon.town),
+            new Sequence(planned.sequenceNo()), new DtStart<Instant>(planned.startsAt()),
+            new DtEnd<Instant>(planned.startsAt().plus(Owed.START)),
+            new Summary(TestMails.in(visit.client.language).calendar_summary(salon.name)),
+            new Location(salon.address + ", " + salon.town),
             new Status(off ? Status.VALUE_CANCELLED : Status.VALUE_CONFIRMED), organizer, attendee).forEach(event::add);
         return event;
     }

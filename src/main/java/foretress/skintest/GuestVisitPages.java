@@ -26,7 +26,8 @@ public class GuestVisitPages {
     @GET
     public Response show() {
         Visit visit = guest.visit();
-        return TestVisit.standing(visit.id).map(planned -> Response.ok(new ShortVisitPage(TestMails.moment(planned.startsAt(), visit),
+        return TestVisit.standing(visit.id)
+            .map(planned -> Response.ok(new ShortVisitPage(TestMails.moment(planned.startsAt(), visit),
                 TestMails.moment(visit.startsAt, visit), shortVisits.tufts(visit))).build())
             .orElseGet(() -> Response.seeOther(URI.create("/answers")).build());
     }

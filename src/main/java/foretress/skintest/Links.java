@@ -32,7 +32,8 @@ class Links {
         TestApplied test = TestApplied.byId(testId).orElseThrow();
         Visit visit = Visit.findById(test.visitId());
         String token = RandomText.fresh();
-        new AftercareLink(test, token, clock.instant(), visit.startsThere().plusYears(policies.effective().retentionYears()).toInstant()).persist();
+        new AftercareLink(test, token, clock.instant(),
+            visit.startsThere().plusYears(policies.effective().retentionYears()).toInstant()).persist();
         ledger.note(actor, "aftercare link made", test.id().toString());
         return address.link("/a/" + token);
     }

@@ -57,8 +57,9 @@ class LookRecording {
     }
 
     private UUID keep(UUID submission, UUID testId, SkinLook look, Optional<UUID> staff) {
-        return QuarkusTransaction.requiringNew().call(() -> SkinTestEntry.submitted(submission).map(earlier -> earlier.id())
-            .orElseGet(() -> fresh(submission, TestApplied.byId(testId).orElseThrow(), look, staff)));
+        return QuarkusTransaction.requiringNew()
+            .call(() -> SkinTestEntry.submitted(submission).map(earlier -> earlier.id())
+                .orElseGet(() -> fresh(submission, TestApplied.byId(testId).orElseThrow(), look, staff)));
     }
 
     /** The wait is not over. */
@@ -80,9 +81,11 @@ class LookRecording {
         if (staff.isPresent() && look.nothing() && clock.instant().isBefore(test.readableFrom())) {
             throw new TooEarly(test.readableFrom());
         }
-        var entry = new SkinTestEntry(submission, test, staff, clock.instant(), place -> sealing.seal(test.clientId(), place, look));
+        var entry = new SkinTestEntry(submission, test, staff, clock.instant(),
+            place -> sealing.seal(test.clientId(), place, look));
         entry.persist();
-        ledger.note(staff.map(UUID::toString).orElse("client"), staff.isPresent() ? "skin test read" : "skin test reported on", test.id().toString());
+        ledger.note(staff.map(UUID::toString).orElse("client"),
+            staff.isPresent() ? "skin test read" : "skin test reported on", test.id().toString());
         follow(test, look, staff);
         return entry.id();
     }
@@ -90,14 +93,17 @@ class LookRecording {
     private void follow(TestApplied test, SkinLook look, Optional<UUID> staff) {
         Visit visit = Visit.findById(test.visitId());
         tasks.kept(visit.id, Task.Kind.ASK_AFTER, staff.orElse(visit.stylistId));
-        if (!look.nothing()) stop(test);
-        if (!look.nothing() && staff.isEmpty()) promise(visit, look);
+        if (!look.nothing())
+            stop(test);
+        if (!look.nothing() && staff.isEmpty())
+            promise(visit, look);
         renewal.ofClient(test.clientId());
     }
 
     /** A decision that was made before the reaction was known has to be made again; one that is being made now is waited for. */
     private void stop(TestApplied test) {
-        visits.of(test.clientId()).stream().filter(visit -> visit.state.isAhead()).sorted(Comparator.comparing(visit -> visit.id)).forEach(LookRecording::stop);
+        visits.of(test.clientId()).stream().filter(visit -> visit.state.isAhead())
+            .sorted(Comparator.comparing(visit -> visit.id)).forEach(LookRecording::stop);
     }
 
     private static void stop(Visit visit) {
@@ -109,13 +115,15 @@ class LookRecording {
 
     private void promise(Visit visit, SkinLook look) {
         Instant now = clock.instant();
-        tasks.promise(visit, Task.Kind.SPEAK_AT_ONCE, Staff.byId(visit.stylistId).filter(one -> one.active).map(one -> one.id),
+        tasks.promise(visit, Task.Kind.SPEAK_AT_ONCE,
+            Staff.byId(visit.stylistId).filter(one -> one.active).map(one -> one.id),
             look.urgent() ? now : NextClosing.after(now, Salon.the()));
     }
 
     /** The owner marks a slip of the finger. It stays on file with the reason, and counts no more. */
     boolean inError(UUID entryId, String reason, UUID owner) {
-        return QuarkusTransaction.requiringNew().call(() -> SkinTestEntry.byId(entryId).filter(SkinTestEntry::counts).map(entry -> mark(entry, reason, owner)).isPresent());
+        return QuarkusTransaction.requiringNew().call(() -> SkinTestEntry.byId(entryId).filter(SkinTestEntry::counts)
+            .map(entry -> mark(entry, reason, owner)).isPresent());
     }
 
     private SkinTestEntry mark(SkinTestEntry entry, String reason, UUID owner) {
@@ -129,7 +137,8 @@ class LookRecording {
     /** A picture with a report. */
     void photo(SkinTestEntry entry, RedrawnPhoto drawn) {
         QuarkusTransaction.requiringNew().run(() -> {
-            new Photo(entry, clock.instant(), place -> sealing.sealBytes(entry.clientId(), place, drawn.jpeg())).persist();
+            new Photo(entry, clock.instant(), place -> sealing.sealBytes(entry.clientId(), place, drawn.jpeg()))
+                .persist();
             ledger.note("client", "photo of a skin test sent", entry.testId().toString());
         });
     }

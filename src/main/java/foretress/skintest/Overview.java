@@ -10,8 +10,9 @@ import java.util.List;
  * @param signed a consent for the planned product is open, so the test can be recorded
  * @param visitAt the short visit as booked, empty when none is
  */
-record Overview(String id, String client, String when, String product, List<Step> missing, boolean refused, List<Because> because,
-                boolean signed, String visitAt, boolean tufts, List<One> tests, List<Paper> papers) {
+record Overview(String id, String client, String when, String product, List<Step> missing, boolean refused,
+    List<Because> because,
+    boolean signed, String visitAt, boolean tufts, List<One> tests, List<Paper> papers) {
 
     public String address() {
         return "/visits/" + id;
@@ -34,12 +35,14 @@ record Overview(String id, String client, String when, String product, List<Step
      * @param doubts why it does not lift the demand, in words
      * @param earliest from when it may be read
      */
-    public record One(String id, String product, String how, String applied, String earliest, boolean readable, boolean reacted, String stands,
-                      List<String> doubts, List<Line> lines, boolean here) {}
+    public record One(String id, String product, String how, String applied, String earliest, boolean readable,
+        boolean reacted, String stands,
+        List<String> doubts, List<Line> lines, boolean here) {}
 
     /** One look at it. */
-    public record Line(String entry, String when, String who, String signs, String words, String result, boolean reacted, String error,
-                       List<String> photos) {
+    public record Line(String entry, String when, String who, String signs, String words, String result,
+        boolean reacted, String error,
+        List<String> photos) {
         /** Where a mistake in the owner's reason is shown. */
         public String field() {
             return "reason-" + entry;

@@ -41,8 +41,10 @@ class Overviews {
     private final TestVisits shortVisits;
     private final Clock clock;
 
-    Overviews(TestStore tests, SkinTestGate gate, SkinTestRecord record, SkinTestHistory kept, TestConsent consent, PlannedProducts planned,
-              ProductLines lines, Sealing sealing, Knowledge knowledge, SkinWords say, SettingsWords settings, TestVisits shortVisits, Clock clock) {
+    Overviews(TestStore tests, SkinTestGate gate, SkinTestRecord record, SkinTestHistory kept, TestConsent consent,
+        PlannedProducts planned,
+        ProductLines lines, Sealing sealing, Knowledge knowledge, SkinWords say, SettingsWords settings,
+        TestVisits shortVisits, Clock clock) {
         this.tests = tests;
         this.gate = gate;
         this.record = record;
@@ -63,20 +65,27 @@ class Overviews {
         Optional<PlannedProducts.Planned> product = planned.of(visit.id);
         Optional<TestVisit> shortVisit = TestVisit.standing(visit.id);
         return new Overview(visit.id.toString(), visit.client.fullName(), moment(visit.startsAt, visit),
-            product.map(one -> one.line().name + ", " + one.shade()).orElse(""), missing(visit, state), state.mustNot(), because(state),
+            product.map(one -> one.line().name + ", " + one.shade()).orElse(""), missing(visit, state), state.mustNot(),
+            because(state),
             state.missing().isEmpty() && product.filter(one -> consent.signed(visit, one)).isPresent(),
-            shortVisit.map(one -> moment(one.startsAt(), visit)).orElse(""), shortVisit.isPresent() && shortVisits.tufts(visit),
+            shortVisit.map(one -> moment(one.startsAt(), visit)).orElse(""),
+            shortVisit.isPresent() && shortVisits.tufts(visit),
             tests.ofClient(visit.client.id).stream().map(told -> one(told, visit)).toList(), papers(visit));
     }
 
     private List<Overview.Step> missing(Visit visit, SkinTestGate.State state) {
-        return state.missing().stream().filter(what -> what != SkinTestGate.Missing.MUST_NOT).map(what -> switch (what) {
-            case OVER -> new Overview.Step(say.test_visit_over(), "", "");
-            case ANSWERS -> new Overview.Step(say.test_needs_answers(), "/desk/visits/" + visit.id, say.test_to_link());
-            case REFUSED -> new Overview.Step(say.test_refused(), "/visits/" + visit.id + "/refused", say.test_refused_link());
-            case SIGNATURE -> new Overview.Step(say.test_needs_signature(), "/desk/visits/" + visit.id, say.test_to_link());
-            default -> new Overview.Step(say.test_needs_product(), "/desk/visits/" + visit.id + "/product", settings.planned_change());
-        }).toList();
+        return state.missing().stream().filter(what -> what != SkinTestGate.Missing.MUST_NOT)
+            .map(what -> switch (what) {
+                case OVER -> new Overview.Step(say.test_visit_over(), "", "");
+                case ANSWERS ->
+                    new Overview.Step(say.test_needs_answers(), "/desk/visits/" + visit.id, say.test_to_link());
+                case REFUSED ->
+                    new Overview.Step(say.test_refused(), "/visits/" + visit.id + "/refused", say.test_refused_link());
+                case SIGNATURE ->
+                    new Overview.Step(say.test_needs_signature(), "/desk/visits/" + visit.id, say.test_to_link());
+                default -> new Overview.Step(say.test_needs_product(), "/desk/visits/" + visit.id + "/product",
+                    settings.planned_change());
+            }).toList();
     }
 
     private List<Overview.Because> because(SkinTestGate.State state) {
@@ -89,15 +98,19 @@ class Overviews {
     }
 
     private String word(Weight weight) {
-        return weight == Weight.PREVENTS ? say.test_prevents() : weight == Weight.TEST_FIRST ? say.test_first() : say.test_restricts();
+        return weight == Weight.PREVENTS ? say.test_prevents()
+            : weight == Weight.TEST_FIRST ? say.test_first() : say.test_restricts();
     }
 
     private Overview.One one(TestFile told, Visit visit) {
         TestApplied test = told.test();
         ProductLine line = lines.version(test.lineVersion()).orElseThrow();
         TestStanding standing = record.standing(told, visit);
-        return new Overview.One(test.id().toString(), line.name + ", " + told.made().shade(), how(told), say.test_applied(name(test.appliedBy()), moment(test.appliedAt(), visit)),
-            moment(test.readableFrom(), visit), !clock.instant().isBefore(test.readableFrom()), told.reacted(), stands(told, standing, visit), record.doubts(told, visit).stream().map(reason -> doubt(reason, told, visit)).toList(),
+        return new Overview.One(test.id().toString(), line.name + ", " + told.made().shade(), how(told),
+            say.test_applied(name(test.appliedBy()), moment(test.appliedAt(), visit)),
+            moment(test.readableFrom(), visit), !clock.instant().isBefore(test.readableFrom()), told.reacted(),
+            stands(told, standing, visit),
+            record.doubts(told, visit).stream().map(reason -> doubt(reason, told, visit)).toList(),
             told.seen().stream().map(seen -> line(seen, visit)).toList(), test.visitId().equals(visit.id));
     }
 
@@ -108,13 +121,18 @@ class Overviews {
             case INNER_ELBOW -> settings.products_site_inner_elbow();
             case OTHER -> settings.products_site_other();
         };
-        String mixing = made.mixing() == ProductLine.Mixing.MIXED ? settings.products_mixed() : settings.products_neat();
+        String mixing =
+            made.mixing() == ProductLine.Mixing.MIXED ? settings.products_mixed() : settings.products_neat();
         return say.test_how(made.batch(), mixing, site + (made.siteWords().isEmpty() ? "" : ", " + made.siteWords()));
     }
 
     private String stands(TestFile told, TestStanding standing, Visit visit) {
-        if (told.reacted()) return told.result().orElseThrow() == SkinTestOutcome.DOUBTFUL ? say.test_result_doubtful() : say.test_result_positive();
-        if (standing.stands()) return kept.kept(told, visit).validUntil().map(last -> say.test_stands_until(date(last))).orElseGet(say::test_stands);
+        if (told.reacted())
+            return told.result().orElseThrow() == SkinTestOutcome.DOUBTFUL ? say.test_result_doubtful()
+                : say.test_result_positive();
+        if (standing.stands())
+            return kept.kept(told, visit).validUntil().map(last -> say.test_stands_until(date(last)))
+                .orElseGet(say::test_stands);
         return told.result().isPresent() ? say.test_read_not_enough() : say.test_not_read();
     }
 
@@ -125,7 +143,8 @@ class Overviews {
     /** Read after the wait, and a finding asks for one more reading later. */
     private String doubt(TestStanding.Reason reason, TestFile told, Visit visit) {
         boolean again = told.readNegative(told.test().readableFrom()).isPresent();
-        return reason == TestStanding.Reason.READ_TOO_EARLY && again ? say.doubt_read_again(moment(record.last(told, visit), visit)) : doubt(reason);
+        return reason == TestStanding.Reason.READ_TOO_EARLY && again
+            ? say.doubt_read_again(moment(record.last(told, visit), visit)) : doubt(reason);
     }
 
     String doubt(TestStanding.Reason reason) {
@@ -148,8 +167,10 @@ class Overviews {
         String signs = seen.look().signs().stream().map(this::sign).collect(Collectors.joining(", "));
         String error = entry.counts() ? "" : say.test_error_said(name(entry.errorBy()), moment(entry.errorAt(), visit),
             sealing.words(entry.clientId(), entry.reasonPlace(), entry.errorReason()));
-        return new Overview.Line(entry.id().toString(), moment(entry.madeAt(), visit), who, signs, seen.look().words(), seen.look().began().map(this::began).orElse(""),
-            !seen.look().nothing(), error, Photo.ofEntry(entry.id()).stream().map(photo -> photo.id().toString()).toList());
+        return new Overview.Line(entry.id().toString(), moment(entry.madeAt(), visit), who, signs, seen.look().words(),
+            seen.look().began().map(this::began).orElse(""),
+            !seen.look().nothing(), error,
+            Photo.ofEntry(entry.id()).stream().map(photo -> photo.id().toString()).toList());
     }
 
     String sign(SkinSign sign) {
@@ -180,7 +201,8 @@ class Overviews {
 
     private List<Overview.Paper> papers(Visit visit) {
         List<Overview.Paper> papers = new ArrayList<>();
-        consent.papers(visit.id).forEach(paper -> papers.add(new Overview.Paper(paper.versionNo(), say.test_paper(paper.versionNo(), moment(paper.signedAt(), visit)))));
+        consent.papers(visit.id).forEach(paper -> papers.add(
+            new Overview.Paper(paper.versionNo(), say.test_paper(paper.versionNo(), moment(paper.signedAt(), visit)))));
         return papers;
     }
 

@@ -14,7 +14,8 @@ final class ProductSameness {
      */
     static boolean covers(ProductLine used, String usedShade, PlannedProducts.Planned planned) {
         ProductLine line = planned.line();
-        return used.lineId.equals(line.lineId) && used.kind.equals(line.kind) && used.mixing == line.mixing && used.paraGroup == line.paraGroup
+        return used.lineId.equals(line.lineId) && used.kind.equals(line.kind) && used.mixing == line.mixing
+            && used.paraGroup == line.paraGroup
             && used.otherDyes.equals(line.otherDyes) && darkEnough(usedShade, planned.shade(), line.shades());
     }
 

@@ -10,7 +10,9 @@ import java.util.Optional;
 class ShortVisitStep implements NextStep {
     @Override
     public Optional<Step> of(Visit visit) {
-        return TestVisit.standing(visit.id).map(planned ->
-            new Step(TestMails.in(visit.client.language).short_visit_step(TestMails.moment(planned.startsAt(), visit)), "/answers/short-visit"));
+        return TestVisit.standing(visit.id)
+            .map(planned -> new Step(
+                TestMails.in(visit.client.language).short_visit_step(TestMails.moment(planned.startsAt(), visit)),
+                "/answers/short-visit"));
     }
 }

@@ -16,7 +16,8 @@ import java.util.Set;
  * @param masking facts that may have hidden a reaction at this moment, for a reading by staff
  * @param mixing it was read on the day, right before mixing
  */
-public record SkinLook(List<SkinSign> signs, Optional<Onset> began, String words, List<String> masking, boolean mixing) {
+public record SkinLook(List<SkinSign> signs, Optional<Onset> began, String words, List<String> masking,
+    boolean mixing) {
     private static final Set<SkinSign> HARDLY_ANYTHING = Set.of(SkinSign.NONE, SkinSign.FAINT);
 
     public SkinLook {
@@ -29,8 +30,9 @@ public record SkinLook(List<SkinSign> signs, Optional<Onset> began, String words
 
     /** As the store has it: no time is nothing there, or an empty text in what was kept before 2026-11-30. */
     @JsonCreator
-    static SkinLook kept(@JsonProperty("signs") List<SkinSign> signs, @JsonProperty("began") String began, @JsonProperty("words") String words,
-                     @JsonProperty("masking") List<String> masking, @JsonProperty("mixing") boolean mixing) {
+    static SkinLook kept(@JsonProperty("signs") List<SkinSign> signs, @JsonProperty("began") String began,
+        @JsonProperty("words") String words,
+        @JsonProperty("masking") List<String> masking, @JsonProperty("mixing") boolean mixing) {
         return new SkinLook(signs, Onset.of(began), words, masking, mixing);
     }
 

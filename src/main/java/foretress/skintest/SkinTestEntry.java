@@ -23,7 +23,8 @@ class SkinTestEntry extends PanacheEntityBase {
     private UUID submission;
     @Column(name = "test_id") private UUID testId;
     @Column(name = "client_id") private UUID clientId;
-    @Enumerated(EnumType.STRING) @Column(length = 16) private Kind kind;
+    @Enumerated(EnumType.STRING)
+    @Column(length = 16) private Kind kind;
     @Column(name = "made_at") private Instant madeAt;
     /** The member of staff; empty for what the client told. */
     @Column(name = "made_by") private UUID madeBy;

@@ -17,7 +17,9 @@ import java.util.stream.Stream;
 @Singleton
 class SkinTestGate {
     /** What is in the way of a test, the first to be put right in front. */
-    enum Missing { OVER, ANSWERS, MUST_NOT, REFUSED, SIGNATURE, PRODUCT }
+    enum Missing {
+        OVER, ANSWERS, MUST_NOT, REFUSED, SIGNATURE, PRODUCT
+    }
 
     /** @param because what is known to stand against a test */
     record State(List<Missing> missing, List<Finding> because) {
@@ -38,7 +40,8 @@ class SkinTestGate {
     private final PlannedProducts planned;
     private final Refusals refusals;
 
-    SkinTestGate(Intake intake, Assessments assessments, TestExclusion mayTest, TestConsent consent, PlannedProducts planned, Refusals refusals) {
+    SkinTestGate(Intake intake, Assessments assessments, TestExclusion mayTest, TestConsent consent,
+        PlannedProducts planned, Refusals refusals) {
         this.intake = intake;
         this.assessments = assessments;
         this.mayTest = mayTest;
@@ -52,13 +55,18 @@ class SkinTestGate {
     }
 
     State of(Visit visit) {
-        if (!visit.state.isAhead()) return new State(List.of(Missing.OVER), List.of());
+        if (!visit.state.isAhead())
+            return new State(List.of(Missing.OVER), List.of());
         Answers said = intake.said(visit);
-        if (said.byQuestion().isEmpty() || !intake.missing(visit, said).isEmpty()) return new State(List.of(Missing.ANSWERS), List.of());
+        if (said.byQuestion().isEmpty() || !intake.missing(visit, said).isEmpty())
+            return new State(List.of(Missing.ANSWERS), List.of());
         Assessment assessment = assessments.of(visit, said);
-        if (mayTest.mustNot(assessment)) return new State(List.of(Missing.MUST_NOT), mayTest.against(assessment));
-        if (refusals.of(visit).contains(TestPlan.SKIN_TEST)) return new State(List.of(Missing.REFUSED), List.of());
-        return new State(Stream.of(Missing.SIGNATURE, Missing.PRODUCT).filter(one -> lacks(visit, one)).toList(), List.of());
+        if (mayTest.mustNot(assessment))
+            return new State(List.of(Missing.MUST_NOT), mayTest.against(assessment));
+        if (refusals.of(visit).contains(TestPlan.SKIN_TEST))
+            return new State(List.of(Missing.REFUSED), List.of());
+        return new State(Stream.of(Missing.SIGNATURE, Missing.PRODUCT).filter(one -> lacks(visit, one)).toList(),
+            List.of());
     }
 
     private boolean lacks(Visit visit, Missing what) {

@@ -27,7 +27,8 @@ public class SkinTestHistory {
     private final Visits visits;
     private final Clock clock;
 
-    SkinTestHistory(TestStore tests, SkinTestRecord record, ProductLines lines, Policies policies, Visits visits, Clock clock) {
+    SkinTestHistory(TestStore tests, SkinTestRecord record, ProductLines lines, Policies policies, Visits visits,
+        Clock clock) {
         this.tests = tests;
         this.record = record;
         this.lines = lines;
@@ -46,8 +47,9 @@ public class SkinTestHistory {
      * @param validUntil the last day on which a negative one still counts; empty when it counts for one application
      * @param voidReasons why it does not lift the demand for the client's next visit; empty when it does
      */
-    public record Kept(UUID id, UUID visitId, String product, String batch, Instant applied, Instant due, Optional<Instant> read,
-                       Optional<SkinTestOutcome> result, Optional<LocalDate> validUntil, List<TestStanding.Reason> voidReasons) {
+    public record Kept(UUID id, UUID visitId, String product, String batch, Instant applied, Instant due,
+        Optional<Instant> read,
+        Optional<SkinTestOutcome> result, Optional<LocalDate> validUntil, List<TestStanding.Reason> voidReasons) {
         public Kept {
             voidReasons = List.copyOf(voidReasons);
         }
@@ -68,20 +70,24 @@ public class SkinTestHistory {
         Visit visit = Visit.findById(visitId);
         LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
         return tests.ofClient(visit.client.id).stream().flatMap(told -> told.counting().stream())
-            .anyMatch(one -> one.byStaff() && one.look().mixing() && one.entry().madeAt().atZone(visit.zone()).toLocalDate().equals(today));
+            .anyMatch(one -> one.byStaff() && one.look().mixing()
+                && one.entry().madeAt().atZone(visit.zone()).toLocalDate().equals(today));
     }
 
     Kept kept(TestFile told, Visit visit) {
         ProductLine line = lines.version(told.test().lineVersion()).orElseThrow();
         LocalDate begun = told.test().appliedAt().atZone(visit.zone()).toLocalDate();
-        return new Kept(told.test().id(), told.test().visitId(), line.name + ", " + told.made().shade(), told.made().batch(), told.test().appliedAt(),
-            told.test().readableFrom(), told.readNegative(told.test().readableFrom()).map(one -> one.entry().madeAt()), told.result(),
+        return new Kept(told.test().id(), told.test().visitId(), line.name + ", " + told.made().shade(),
+            told.made().batch(), told.test().appliedAt(),
+            told.test().readableFrom(), told.readNegative(told.test().readableFrom()).map(one -> one.entry().madeAt()),
+            told.result(),
             Stricter.of(policies.effective(), Optional.of(line.leaflet())).lastDay(begun), record.doubts(told, visit));
     }
 
     /** The next visit the test may serve, else the one it was made for. */
     private static Visit bearing(TestFile told, List<Visit> all) {
-        return all.stream().filter(visit -> visit.state.isAhead()).min(Comparator.comparing((Visit visit) -> visit.startsAt))
+        return all.stream().filter(visit -> visit.state.isAhead())
+            .min(Comparator.comparing((Visit visit) -> visit.startsAt))
             .orElseGet(() -> Visit.findById(told.test().visitId()));
     }
 }

@@ -47,14 +47,17 @@ public class SkinTestPages {
     private static final int LONGEST_BATCH = 60;
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record OverviewPage(Overview view, String said, Mistakes mistakes, String reason, String entry) implements TemplateInstance {}
+    record OverviewPage(Overview view, String said, Mistakes mistakes, String reason, String entry)
+        implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record RecordPage(String id, String address, String client, ProductLine line, String shade, int waitHours, String readable, List<String> masking, Form form,
-                      String submission, Mistakes mistakes) implements TemplateInstance {}
+    record RecordPage(String id, String address, String client, ProductLine line, String shade, int waitHours,
+        String readable, List<String> masking, Form form,
+        String submission, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ReadPage(String id, String address, String client, Overview.One test, List<Choice> signs, Form form, String submission, Mistakes mistakes)
+    record ReadPage(String id, String address, String client, Overview.One test, List<Choice> signs, Form form,
+        String submission, Mistakes mistakes)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -84,9 +87,11 @@ public class SkinTestPages {
     private final Who who;
     private final Clock clock;
 
-    SkinTestPages(Visits visits, Clients clients, PlannedProducts planned, SkinTestGate gate, TestConsent consent, SkinTestRecord record, Applications applications,
-                  LookRecording looks, TestStore tests, Overviews overviews, Links links, TestMails letters, Sealing sealing, Plans plans, MaskingWords maskingWords,
-                  SkinWords say, SettingsWords settings, ProveAgain proveAgain, Ledger ledger, Who who, Clock clock) {
+    SkinTestPages(Visits visits, Clients clients, PlannedProducts planned, SkinTestGate gate, TestConsent consent,
+        SkinTestRecord record, Applications applications,
+        LookRecording looks, TestStore tests, Overviews overviews, Links links, TestMails letters, Sealing sealing,
+        Plans plans, MaskingWords maskingWords,
+        SkinWords say, SettingsWords settings, ProveAgain proveAgain, Ledger ledger, Who who, Clock clock) {
         this.visits = visits;
         this.clients = clients;
         this.planned = planned;
@@ -123,7 +128,8 @@ public class SkinTestPages {
     @Path("/record")
     public Response record(@RestPath UUID id) {
         Visit visit = found(id);
-        if (!ready(visit)) return back(visit, "");
+        if (!ready(visit))
+            return back(visit, "");
         var fields = new MultivaluedHashMap<String, String>();
         fields.putSingle("site", product(visit).line().site.name());
         return Response.ok(recordPage(visit, new Form(fields), UUID.randomUUID().toString(), new Mistakes())).build();
@@ -135,12 +141,16 @@ public class SkinTestPages {
     public Response keep(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Visit visit = found(id);
         var form = new Form(posted);
-        UUID submission = FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
-        if (TestApplied.submitted(submission).isPresent()) return back(visit, "recorded");
-        if (!ready(visit)) return back(visit, "not-recorded");
+        UUID submission =
+            FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
+        if (TestApplied.submitted(submission).isPresent())
+            return back(visit, "recorded");
+        if (!ready(visit))
+            return back(visit, "not-recorded");
         var mistakes = new Mistakes();
         Optional<TestMethod> made = made(visit, form, mistakes);
-        if (!mistakes.isEmpty()) return FormAgain.with(recordPage(visit, form, submission.toString(), mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(recordPage(visit, form, submission.toString(), mistakes));
         UUID test = applications.record(submission, visit.id, product(visit), made.orElseThrow(), staff());
         letters.page(test, false, staff().toString());
         return back(visit, "recorded");
@@ -149,25 +159,31 @@ public class SkinTestPages {
     private Optional<TestMethod> made(Visit visit, Form form, Mistakes mistakes) {
         ProductLine line = product(visit).line();
         String batch = form.one("batch");
-        Optional<ProductLine.Mixing> mixing = form.constant("mixing", ProductLine.Mixing.class).filter(line.mixing::equals);
+        Optional<ProductLine.Mixing> mixing =
+            form.constant("mixing", ProductLine.Mixing.class).filter(line.mixing::equals);
         Optional<ProductLine.Site> site = form.constant("site", ProductLine.Site.class);
         Optional<TestMethod.Medicines> medicines = TestMethod.Medicines.of(form.one("medicines"));
         mistakes.expect(!batch.isEmpty() && batch.length() <= LONGEST_BATCH, "batch", say.record_batch_missing());
-        mistakes.expect(mixing.isPresent(), "mixing", line.mixing == ProductLine.Mixing.MIXED ? say.record_not_mixed() : say.record_not_neat());
+        mistakes.expect(mixing.isPresent(), "mixing",
+            line.mixing == ProductLine.Mixing.MIXED ? say.record_not_mixed() : say.record_not_neat());
         mistakes.expect(site.isPresent(), "site", settings.products_site_missing());
         boolean said = site.filter(ProductLine.Site.OTHER::equals).isEmpty() || !form.one("site-words").isEmpty();
-        mistakes.expect(said && form.one("site-words").length() <= LONGEST_BATCH, "site-words", say.record_site_words_missing());
+        mistakes.expect(said && form.one("site-words").length() <= LONGEST_BATCH, "site-words",
+            say.record_site_words_missing());
         mistakes.expect(medicines.isPresent(), "medicines", say.record_medicines_missing());
         mistakes.expect(form.ticked("whole"), "whole", say.record_not_whole());
-        return mistakes.isEmpty() ? Optional.of(new TestMethod(product(visit).shade(), batch, mixing.orElseThrow(), site.orElseThrow(), form.one("site-words"),
+        return mistakes.isEmpty() ? Optional.of(new TestMethod(product(visit).shade(), batch, mixing.orElseThrow(),
+            site.orElseThrow(), form.one("site-words"),
             record.masking(visit), medicines.orElseThrow())) : Optional.empty();
     }
 
     private RecordPage recordPage(Visit visit, Form form, String submission, Mistakes mistakes) {
         PlannedProducts.Planned product = product(visit);
         int wait = plans.skinTest(visit).waitHours();
-        return new RecordPage(visit.id.toString(), address(visit), visit.client.fullName(), product.line(), product.shade(), wait,
-            moment(clock.instant().plusSeconds(wait * 3600L), visit), maskingWords.of(record.masking(visit)), form, submission, mistakes);
+        return new RecordPage(visit.id.toString(), address(visit), visit.client.fullName(), product.line(),
+            product.shade(), wait,
+            moment(clock.instant().plusSeconds(wait * 3600L), visit), maskingWords.of(record.masking(visit)), form,
+            submission, mistakes);
     }
 
     private boolean ready(Visit visit) {
@@ -179,7 +195,8 @@ public class SkinTestPages {
     @GET
     @Path("/tests/{test}/read")
     public TemplateInstance look(@RestPath UUID id, @RestPath UUID test) {
-        return readPage(found(id), told(id, test), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes());
+        return readPage(found(id), told(id, test), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(),
+            new Mistakes());
     }
 
     @POST
@@ -189,12 +206,15 @@ public class SkinTestPages {
         Visit visit = found(id);
         TestFile told = told(id, test);
         var form = new Form(posted);
-        UUID submission = FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
-        if (SkinTestEntry.submitted(submission).isPresent()) return back(visit, "read");
+        UUID submission =
+            FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
+        if (SkinTestEntry.submitted(submission).isPresent())
+            return back(visit, "read");
         var mistakes = new Mistakes();
         Optional<SkinLook> look = looked(visit, form, mistakes);
         look.ifPresent(seen -> kept(submission, told, seen, visit, mistakes));
-        if (!mistakes.isEmpty()) return FormAgain.with(readPage(visit, told, form, submission.toString(), mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(readPage(visit, told, form, submission.toString(), mistakes));
         return back(visit, look.orElseThrow().nothing() ? "read" : "reacted");
     }
 
@@ -213,15 +233,21 @@ public class SkinTestPages {
         mistakes.expect(signs.size() < 2 || !signs.contains(SkinSign.NONE), "signs", say.read_none_and_more());
         mistakes.expect(form.one("words").length() <= LONGEST, "words", say.read_words_long());
         mistakes.expect(form.ticked("spot"), "spot", say.read_spot_missing());
-        return mistakes.isEmpty() ? Optional.of(new SkinLook(signs, Optional.empty(), form.one("words"), record.masking(visit), form.ticked("mixing"))) : Optional.empty();
+        return mistakes.isEmpty()
+            ? Optional.of(
+                new SkinLook(signs, Optional.empty(), form.one("words"), record.masking(visit), form.ticked("mixing")))
+            : Optional.empty();
     }
 
     private ReadPage readPage(Visit visit, TestFile told, Form form, String submission, Mistakes mistakes) {
-        Overview.One one = overviews.of(visit).tests().stream().filter(test -> test.id().equals(told.test().id().toString())).findFirst().orElseThrow();
+        Overview.One one = overviews.of(visit).tests().stream()
+            .filter(test -> test.id().equals(told.test().id().toString())).findFirst().orElseThrow();
         List<Choice> signs = new ArrayList<>();
-        List.of(SkinSign.NONE, SkinSign.FAINT, SkinSign.REDNESS, SkinSign.SWELLING, SkinSign.BURNING, SkinSign.BLISTERS, SkinSign.ITCH, SkinSign.ELSEWHERE, SkinSign.FACE, SkinSign.BREATHING)
+        List.of(SkinSign.NONE, SkinSign.FAINT, SkinSign.REDNESS, SkinSign.SWELLING, SkinSign.BURNING, SkinSign.BLISTERS,
+            SkinSign.ITCH, SkinSign.ELSEWHERE, SkinSign.FACE, SkinSign.BREATHING)
             .forEach(sign -> signs.add(new Choice(sign.code(), overviews.sign(sign), form.is("sign", sign.code()))));
-        return new ReadPage(visit.id.toString(), address(visit), visit.client.fullName(), one, signs, form, submission, mistakes);
+        return new ReadPage(visit.id.toString(), address(visit), visit.client.fullName(), one, signs, form, submission,
+            mistakes);
     }
 
     // The client's link, a slip of the finger, a picture.
@@ -244,9 +270,12 @@ public class SkinTestPages {
         var form = new Form(posted);
         String reason = form.one("reason");
         var mistakes = new Mistakes();
-        mistakes.expect(!reason.isEmpty() && reason.length() <= LONGEST, "reason-" + entry, say.test_error_reason_missing());
+        mistakes.expect(!reason.isEmpty() && reason.length() <= LONGEST, "reason-" + entry,
+            say.test_error_reason_missing());
         OptionalLong pause = mistakes.isEmpty() ? proved(form, entry, mistakes) : OptionalLong.empty();
-        if (!mistakes.isEmpty()) return again(pause.isPresent() ? 429 : 422, pause, new OverviewPage(overviews.of(visit), "", mistakes, reason, entry.toString()));
+        if (!mistakes.isEmpty())
+            return again(pause.isPresent() ? 429 : 422, pause,
+                new OverviewPage(overviews.of(visit), "", mistakes, reason, entry.toString()));
         looks.inError(meant.id(), reason, staff());
         return back(visit, "error");
     }
@@ -254,8 +283,10 @@ public class SkinTestPages {
     /** A reaction taken away opens what it shut, so the owner proves once more who they are, as for going against a finding. */
     private OptionalLong proved(Form form, UUID entry, Mistakes mistakes) {
         ProveAgain.Outcome proof = proveAgain.with(who.staff(), form.exact("password"));
-        OptionalLong seconds = proof.pause().map(wait -> OptionalLong.of(wait.toSeconds() + 1)).orElse(OptionalLong.empty());
-        mistakes.expect(proof.proved(), "password-" + entry, seconds.isPresent() ? say.test_error_wait(seconds.getAsLong()) : say.test_error_password_wrong());
+        OptionalLong seconds =
+            proof.pause().map(wait -> OptionalLong.of(wait.toSeconds() + 1)).orElse(OptionalLong.empty());
+        mistakes.expect(proof.proved(), "password-" + entry,
+            seconds.isPresent() ? say.test_error_wait(seconds.getAsLong()) : say.test_error_password_wrong());
         return seconds;
     }
 
@@ -268,7 +299,8 @@ public class SkinTestPages {
     @GET
     @Path("/photos/{photo}")
     public Response photo(@RestPath UUID id, @RestPath UUID photo) {
-        Photo kept = Photo.<Photo>findByIdOptional(photo).filter(one -> isOf(found(id), one.clientId())).orElseThrow(NotFoundException::new);
+        Photo kept = Photo.<Photo>findByIdOptional(photo).filter(one -> isOf(found(id), one.clientId()))
+            .orElseThrow(NotFoundException::new);
         ledger.note(staff().toString(), "photo of a skin test read", kept.id().toString());
         return SentFile.photo(sealing.bytes(kept));
     }
@@ -279,7 +311,8 @@ public class SkinTestPages {
 
     /** A test of this visit's client, whichever visit it was made for. */
     private TestFile told(UUID visit, UUID test) {
-        return tests.find(test).filter(one -> isOf(found(visit), one.test().clientId())).orElseThrow(NotFoundException::new);
+        return tests.find(test).filter(one -> isOf(found(visit), one.test().clientId()))
+            .orElseThrow(NotFoundException::new);
     }
 
     /** Whether it was kept for this visit's client, under whichever of their records. */
@@ -308,6 +341,8 @@ public class SkinTestPages {
     }
 
     private static Response back(Visit visit, String said) {
-        return Response.seeOther(URI.create("/visits/" + visit.id + "/skin-test" + (said.isEmpty() ? "" : "?said=" + said))).build();
+        return Response
+            .seeOther(URI.create("/visits/" + visit.id + "/skin-test" + (said.isEmpty() ? "" : "?said=" + said)))
+            .build();
     }
 }

@@ -35,8 +35,9 @@ public class SkinTestRecord implements ChairRecord {
     private final Intake intake;
     private final Assessments assessments;
 
-    SkinTestRecord(TestStore tests, ProductLines lines, PlannedProducts planned, Policies policies, Knowledge knowledge, Intake intake,
-                   Assessments assessments) {
+    SkinTestRecord(TestStore tests, ProductLines lines, PlannedProducts planned, Policies policies, Knowledge knowledge,
+        Intake intake,
+        Assessments assessments) {
         this.tests = tests;
         this.lines = lines;
         this.planned = planned;
@@ -54,14 +55,18 @@ public class SkinTestRecord implements ChairRecord {
     /** Tests for this visit in which nothing was found yet and that nobody has read after the wait. */
     @Override
     public List<Running> running(Visit visit) {
-        return tests.ofVisit(visit.client.id, visit.id).stream().filter(told -> !told.reacted() && told.readNegative(last(told, visit)).isEmpty())
-            .map(told -> new Running(TestPlan.SKIN_TEST, told.readNegative(told.test().readableFrom()).isPresent() ? last(told, visit) : told.test().readableFrom()))
+        return tests.ofVisit(visit.client.id, visit.id).stream()
+            .filter(told -> !told.reacted() && told.readNegative(last(told, visit)).isEmpty())
+            .map(told -> new Running(TestPlan.SKIN_TEST,
+                told.readNegative(told.test().readableFrom()).isPresent() ? last(told, visit)
+                    : told.test().readableFrom()))
             .toList();
     }
 
     /** From when on its last reading can be made: the one after the wait, or a later one that findings ask for. */
     Instant last(TestFile told, Visit visit) {
-        Instant again = told.test().appliedAt().plus(Duration.ofDays(assessments.readAgainDays(visit, intake.said(visit))));
+        Instant again =
+            told.test().appliedAt().plus(Duration.ofDays(assessments.readAgainDays(visit, intake.said(visit))));
         return again.isAfter(told.test().readableFrom()) ? again : told.test().readableFrom();
     }
 
@@ -73,8 +78,10 @@ public class SkinTestRecord implements ChairRecord {
         Instant readable = readable(told, leaflet, visit);
         Optional<TestFile.Seen> read = told.readNegative(readable);
         LocalDate started = told.test().appliedAt().atZone(visit.zone()).toLocalDate();
-        return new TestFact(TestPlan.SKIN_TEST, told.result().orElse(SkinTestOutcome.NEGATIVE).code(), started, readOn(told, read, visit), read.isPresent(), same,
-            told.test().visitId().equals(visit.id), told.masked(), overtaken(told, started, visit), Optional.of(leaflet.leaflet()));
+        return new TestFact(TestPlan.SKIN_TEST, told.result().orElse(SkinTestOutcome.NEGATIVE).code(), started,
+            readOn(told, read, visit), read.isPresent(), same,
+            told.test().visitId().equals(visit.id), told.masked(), overtaken(told, started, visit),
+            Optional.of(leaflet.leaflet()));
     }
 
     /** From when on a reading proves something: after the wait, or later where findings ask for a later one. */
@@ -103,9 +110,12 @@ public class SkinTestRecord implements ChairRecord {
     List<TestStanding.Reason> doubts(TestFile told, Visit visit) {
         List<TestStanding.Reason> reasons = standing(told, visit).reasons();
         if (told.reacted()) {
-            return reasons.stream().filter(one -> one != TestStanding.Reason.NOT_READ && one != TestStanding.Reason.READ_TOO_EARLY).toList();
+            return reasons.stream()
+                .filter(one -> one != TestStanding.Reason.NOT_READ && one != TestStanding.Reason.READ_TOO_EARLY)
+                .toList();
         }
-        return reasons.contains(TestStanding.Reason.NOT_READ) ? reasons.stream().filter(one -> one != TestStanding.Reason.READ_TOO_EARLY).toList() : reasons;
+        return reasons.contains(TestStanding.Reason.NOT_READ)
+            ? reasons.stream().filter(one -> one != TestStanding.Reason.READ_TOO_EARLY).toList() : reasons;
     }
 
     /** Facts that may hide a reaction now, by what was answered. */

@@ -12,7 +12,8 @@ import java.util.UUID;
 @Entity(name = "SkinTestAgreed")
 @Table(name = "skin_test_agreed")
 class TestAgreement extends PanacheEntityBase {
-    @Id @Column(name = "consent_id") private UUID consentId;
+    @Id
+    @Column(name = "consent_id") private UUID consentId;
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "line_id") private UUID lineId;
     private String shade;
@@ -42,6 +43,7 @@ class TestAgreement extends PanacheEntityBase {
     }
 
     static Optional<TestAgreement> open(UUID visitId, UUID lineId, String shade) {
-        return find("visitId = ?1 and lineId = ?2 and shade = ?3 and usedBy is null", visitId, lineId, shade).firstResultOptional();
+        return find("visitId = ?1 and lineId = ?2 and shade = ?3 and usedBy is null", visitId, lineId, shade)
+            .firstResultOptional();
     }
 }

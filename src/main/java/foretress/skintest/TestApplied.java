@@ -40,7 +40,8 @@ class TestApplied extends PanacheEntityBase {
      * @param wait how long before it may be read, not negative
      * @param seal seals how it was made for the place it is given
      */
-    TestApplied(UUID submission, Visit visit, UUID lineVersion, TestAgreement agreed, UUID staff, Instant now, Duration wait, UnaryOperator<String> seal) {
+    TestApplied(UUID submission, Visit visit, UUID lineVersion, TestAgreement agreed, UUID staff, Instant now,
+        Duration wait, UnaryOperator<String> seal) {
         if (wait.isNegative()) {
             throw new IllegalArgumentException("read before it was put on: " + wait);
         }

@@ -43,7 +43,8 @@ class TestConsent {
     }
 
     /** Who pressed what. */
-    record Act(UUID submission, String textSha256, List<String> agreed, Instant shown, Staff staff, Optional<Evidence.Device> device) {}
+    record Act(UUID submission, String textSha256, List<String> agreed, Instant shown, Staff staff,
+        Optional<Evidence.Device> device) {}
 
     /** The text is built from the client's own earlier signing, which tells who they are; without one there is none. */
     boolean possible(Visit visit) {
@@ -64,8 +65,10 @@ class TestConsent {
         String stylist = Staff.byId(visit.stylistId).map(staff -> staff.name).orElse("");
         return ConsentInput.ofSkinTest(language, salonWords.of(Salon.the(), language),
             new ConsentInput.Client(visit.client.id, visit.client.fullName(), visit.client.birthDate()),
-            new ConsentInput.Visit(visit.id, visit.startsThere(), stylist, List.of(say.consent_product(product.line().name, product.shade()))),
-            new ConsentInput.Test("skin-test", say.consent_test(product.line().name, product.shade()))).salted(consents.salt(visit.client.id, visit.id));
+            new ConsentInput.Visit(visit.id, visit.startsThere(), stylist,
+                List.of(say.consent_product(product.line().name, product.shade()))),
+            new ConsentInput.Test("skin-test", say.consent_test(product.line().name, product.shade())))
+            .salted(consents.salt(visit.client.id, visit.id));
     }
 
     /** @throws Consents.TextChanged when another text was read */
@@ -81,9 +84,13 @@ class TestConsent {
         Evidence known = earlier.evidence();
         Instant now = clock.instant();
         return new Evidence(act.submission(),
-            new Evidence.Invited(known.invited().invitationId(), Evidence.Way.TABLET, act.staff().name, act.shown(), act.shown()),
-            known.birthDate(), known.healthConsent(), visit.client.language, act.textSha256(), intake.code(visit, SignedConsent.ANSWERS, intake.said(visit)),
-            knowledge.ruleSet().hash(), List.of(new Evidence.PageShown(PAGE, act.shown(), now)), known.readBackAt(), act.shown(), act.agreed(), now,
-            visit.zone(), ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK, act.device(), Optional.empty());
+            new Evidence.Invited(known.invited().invitationId(), Evidence.Way.TABLET, act.staff().name, act.shown(),
+                act.shown()),
+            known.birthDate(), known.healthConsent(), visit.client.language, act.textSha256(),
+            intake.code(visit, SignedConsent.ANSWERS, intake.said(visit)),
+            knowledge.ruleSet().hash(), List.of(new Evidence.PageShown(PAGE, act.shown(), now)), known.readBackAt(),
+            act.shown(), act.agreed(), now,
+            visit.zone(), ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK, act.device(),
+            Optional.empty());
     }
 }

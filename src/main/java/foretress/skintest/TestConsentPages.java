@@ -1,9 +1,9 @@
 package foretress.skintest;
 
 import foretress.consent.ConsentInput;
+import foretress.consent.ConsentText;
 import foretress.consent.ConsentText.Line.Statement;
 import foretress.consent.ConsentText.Part;
-import foretress.consent.ConsentText;
 import foretress.consent.ConsentWords;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
@@ -52,8 +52,9 @@ public class TestConsentPages {
     public record Ticked(Statement statement, boolean ticked) {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ConsentPage(ConsentText text, String heading, List<Ticked> statements, List<ConsentPart> rest, String name, String typed,
-                       String kind, List<Mistake> mistakes, String markMistake, String agreeMistake, String submission, String shown)
+    record ConsentPage(ConsentText text, String heading, List<Ticked> statements, List<ConsentPart> rest, String name,
+        String typed,
+        String kind, List<Mistake> mistakes, String markMistake, String agreeMistake, String submission, String shown)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -67,7 +68,8 @@ public class TestConsentPages {
     private final Caller caller;
     private final Clock clock;
 
-    TestConsentPages(Guest guest, PlannedProducts planned, SkinTestGate gate, TestConsent consent, Language language, Caller caller, Clock clock) {
+    TestConsentPages(Guest guest, PlannedProducts planned, SkinTestGate gate, TestConsent consent, Language language,
+        Caller caller, Clock clock) {
         this.guest = guest;
         this.planned = planned;
         this.gate = gate;
@@ -80,8 +82,10 @@ public class TestConsentPages {
     @GET
     public Response show() {
         Visit visit = visit();
-        if (!gate.open(visit) || consent.signed(visit, product(visit))) return Response.ok(done(visit)).build();
-        return Response.ok(page(visit, List.of(), "", SignatureMark.Kind.DRAWN, List.of(), UUID.randomUUID().toString(), clock.instant())).build();
+        if (!gate.open(visit) || consent.signed(visit, product(visit)))
+            return Response.ok(done(visit)).build();
+        return Response.ok(page(visit, List.of(), "", SignatureMark.Kind.DRAWN, List.of(), UUID.randomUUID().toString(),
+            clock.instant())).build();
     }
 
     private ConsentDone done(Visit visit) {
@@ -91,7 +95,8 @@ public class TestConsentPages {
 
     /** Only on the salon's own tablet: what is signed here says whose hands it was put into the client's by. */
     private Visit visit() {
-        if (!guest.isOnHandedTablet()) throw new NotFoundException();
+        if (!guest.isOnHandedTablet())
+            throw new NotFoundException();
         return guest.visit();
     }
 
@@ -100,17 +105,23 @@ public class TestConsentPages {
     public Response sign(MultivaluedMap<String, String> posted, @HeaderParam("User-Agent") String agent) {
         Visit visit = visit();
         var form = new Form(posted);
-        UUID submission = FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
-        if (consent.papers(visit.id).stream().anyMatch(paper -> paper.isOf(submission))) return on();
-        if (!gate.open(visit)) return on();
+        UUID submission =
+            FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
+        if (consent.papers(visit.id).stream().anyMatch(paper -> paper.isOf(submission)))
+            return on();
+        if (!gate.open(visit))
+            return on();
         Instant shown = shown(form.one("shown"));
         List<Mistake> mistakes = new ArrayList<>();
         Optional<SignatureMark> mark = MarkField.of(form).read(mistakes, say(visit));
-        if (!asked(visit).equals(form.all("agree"))) mistakes.add(0, new Mistake("statements", say(visit).sign_agree_all()));
-        if (!mistakes.isEmpty()) return again(visit, form, mistakes, shown);
+        if (!asked(visit).equals(form.all("agree")))
+            mistakes.add(0, new Mistake("statements", say(visit).sign_agree_all()));
+        if (!mistakes.isEmpty())
+            return again(visit, form, mistakes, shown);
         try {
-            consent.sign(visit, product(visit), mark.orElseThrow(), new TestConsent.Act(submission, form.one("text"), form.all("agree"), shown, handedBy(),
-                Optional.of(new Evidence.Device(caller.address(), Optional.ofNullable(agent).orElse("not told")))));
+            consent.sign(visit, product(visit), mark.orElseThrow(),
+                new TestConsent.Act(submission, form.one("text"), form.all("agree"), shown, handedBy(),
+                    Optional.of(new Evidence.Device(caller.address(), Optional.ofNullable(agent).orElse("not told")))));
             return on();
         } catch (Consents.OtherVisit forged) {
             throw new BadRequestException(forged);
@@ -127,7 +138,8 @@ public class TestConsentPages {
     private Instant shown(String posted) {
         Instant now = clock.instant();
         try {
-            return Optional.of(Instant.parse(posted)).filter(at -> !at.isAfter(now) && at.isAfter(now.minus(LONGEST_READING))).orElse(now);
+            return Optional.of(Instant.parse(posted))
+                .filter(at -> !at.isAfter(now) && at.isAfter(now.minus(LONGEST_READING))).orElse(now);
         } catch (DateTimeException notAMoment) {
             return now;
         }
@@ -138,12 +150,16 @@ public class TestConsentPages {
             mistakes, form.one("submission"), shown));
     }
 
-    private ConsentPage page(Visit visit, List<String> ticked, String typed, SignatureMark.Kind kind, List<Mistake> mistakes, String submission, Instant shown) {
+    private ConsentPage page(Visit visit, List<String> ticked, String typed, SignatureMark.Kind kind,
+        List<Mistake> mistakes, String submission, Instant shown) {
         language.use(visit.client.language);
         ConsentText text = text(visit);
-        List<Ticked> statements = text.statements().stream().map(one -> new Ticked(one, ticked.contains(one.id()))).toList();
-        List<ConsentPart> rest = text.sections().stream().filter(part -> part.part() != Part.STATEMENTS).map(ConsentPart::of).toList();
-        String heading = text.sections().stream().filter(part -> part.part() == Part.STATEMENTS).findFirst().orElseThrow().heading();
+        List<Ticked> statements =
+            text.statements().stream().map(one -> new Ticked(one, ticked.contains(one.id()))).toList();
+        List<ConsentPart> rest =
+            text.sections().stream().filter(part -> part.part() != Part.STATEMENTS).map(ConsentPart::of).toList();
+        String heading =
+            text.sections().stream().filter(part -> part.part() == Part.STATEMENTS).findFirst().orElseThrow().heading();
         return new ConsentPage(text, heading, statements, rest, visit.client.fullName(), typed, kind.code(), mistakes,
             at(mistakes, "mark"), at(mistakes, "statements"), submission, shown.toString());
     }

@@ -31,7 +31,8 @@ class TestExclusion {
 
     /** What is known to stand against a test, the heaviest first; empty when a test may be made. */
     List<Finding> against(Assessment assessment) {
-        List<Finding> prevents = assessment.findings().stream().filter(finding -> !finding.onlyIfUnknown() && prevents(finding)).toList();
+        List<Finding> prevents =
+            assessment.findings().stream().filter(finding -> !finding.onlyIfUnknown() && prevents(finding)).toList();
         return !prevents.isEmpty() || !leftOut(assessment.facts()) ? prevents
             : assessment.findings().stream().filter(finding -> !finding.onlyIfUnknown()).filter(this::calls).toList();
     }

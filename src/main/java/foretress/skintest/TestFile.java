@@ -35,7 +35,8 @@ record TestFile(TestApplied test, TestMethod made, List<Seen> seen) {
 
     /** The first reading by staff after the wait in which nothing was seen. */
     Optional<Seen> readNegative(Instant from) {
-        return counting().stream().filter(one -> one.byStaff() && one.look().nothing() && !one.entry().madeAt().isBefore(from)).findFirst();
+        return counting().stream()
+            .filter(one -> one.byStaff() && one.look().nothing() && !one.entry().madeAt().isBefore(from)).findFirst();
     }
 
     /** Begun or read under something that may hide a reaction. */

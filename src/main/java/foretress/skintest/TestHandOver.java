@@ -28,7 +28,8 @@ public class TestHandOver {
     private final Ledger ledger;
     private final Who who;
 
-    TestHandOver(Visits visits, SkinTestGate gate, TestConsent consent, Consents consents, HandOver handOver, Ledger ledger, Who who) {
+    TestHandOver(Visits visits, SkinTestGate gate, TestConsent consent, Consents consents, HandOver handOver,
+        Ledger ledger, Who who) {
         this.visits = visits;
         this.gate = gate;
         this.consent = consent;
@@ -50,7 +51,8 @@ public class TestHandOver {
     @GET
     @Path("/consent/{version}")
     public Response paper(@RestPath UUID id, @RestPath int version) {
-        SignedConsent signed = consent.papers(id).stream().filter(one -> one.versionNo() == version).findFirst().orElseThrow(NotFoundException::new);
+        SignedConsent signed = consent.papers(id).stream().filter(one -> one.versionNo() == version).findFirst()
+            .orElseThrow(NotFoundException::new);
         ledger.note(who.staff().id.toString(), "consent to a skin test read", signed.id().toString());
         return Response.ok(consents.pdf(signed)).type("application/pdf")
             .header("Content-Disposition", "inline; filename=\"" + signed.fileName() + "\"").build();

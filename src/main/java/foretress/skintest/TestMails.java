@@ -58,12 +58,16 @@ class TestMails {
             String when = moment(planned.startsAt(), visit);
             Optional<Token> token = off || !visit.state.isAhead() ? Optional.empty()
                 : Optional.of(invitations.issue(visit.id, Invitation.Way.MAILED, actor));
-            Optional<Letter.Link> link = token.map(one -> new Letter.Link(say.mail_visit_open(), invitations.address(one)));
+            Optional<Letter.Link> link =
+                token.map(one -> new Letter.Link(say.mail_visit_open(), invitations.address(one)));
             List<String> says = List.of(say.mail_hello(visit.client.givenName), off ? say.mail_visit_off(when)
-                : planned.sequenceNo() > 0 ? say.mail_visit_moved(salon.name, when) : say.mail_visit_when(salon.name, when));
-            UUID mail = post.mail(visit.client.id, visit.id, VISIT, visit.client.language, new Letter(to, off ? say.mail_visit_off_subject(salon.name)
-                : say.mail_visit_subject(salon.name), says, link, off ? List.of() : List.of(say.mail_visit_other()), signed(salon),
-                Optional.of(calendar.of(planned, visit, salon, to, what))));
+                : planned.sequenceNo() > 0 ? say.mail_visit_moved(salon.name, when)
+                    : say.mail_visit_when(salon.name, when));
+            UUID mail = post.mail(visit.client.id, visit.id, VISIT, visit.client.language,
+                new Letter(to, off ? say.mail_visit_off_subject(salon.name)
+                    : say.mail_visit_subject(salon.name), says, link, off ? List.of() : List.of(say.mail_visit_other()),
+                    signed(salon),
+                    Optional.of(calendar.of(planned, visit, salon, to, what))));
             token.ifPresent(one -> invitations.carried(one, mail));
         });
         return reaches(visit);
@@ -76,10 +80,12 @@ class TestMails {
         Visit visit = Visit.findById(test.visitId());
         AftercareWords say = in(visit.client.language);
         Salon salon = Salon.the();
-        visit.client.email().filter(any -> reaches(visit)).ifPresent(to -> post.mail(visit.client.id, visit.id, reminder ? REMINDER : PAGE, visit.client.language,
-            new Letter(to, reminder ? say.mail_reminder_subject(salon.name) : say.mail_page_subject(salon.name),
-                List.of(say.mail_hello(visit.client.givenName), reminder ? say.mail_reminder() : say.mail_page()),
-                Optional.of(new Letter.Link(say.mail_page_open(), links.make(testId, actor))), List.of(say.mail_page_after(salon.phone)), signed(salon))));
+        visit.client.email().filter(any -> reaches(visit))
+            .ifPresent(to -> post.mail(visit.client.id, visit.id, reminder ? REMINDER : PAGE, visit.client.language,
+                new Letter(to, reminder ? say.mail_reminder_subject(salon.name) : say.mail_page_subject(salon.name),
+                    List.of(say.mail_hello(visit.client.givenName), reminder ? say.mail_reminder() : say.mail_page()),
+                    Optional.of(new Letter.Link(say.mail_page_open(), links.make(testId, actor))),
+                    List.of(say.mail_page_after(salon.phone)), signed(salon))));
     }
 
     /** In the client's language, as the salon's country writes dates. */

@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param masking facts of the answers that may hide a reaction, by their ids
  * @param medicines what the client said at the chair of medicines that hide one
  */
-public record TestMethod(String shade, String batch, ProductLine.Mixing mixing, ProductLine.Site site, String siteWords, List<String> masking, Medicines medicines) {
+public record TestMethod(String shade, String batch, ProductLine.Mixing mixing, ProductLine.Site site, String siteWords,
+    List<String> masking, Medicines medicines) {
     /** Of medicines that hide a reaction. */
     public enum Medicines {
         NONE, TAKEN, UNKNOWN;

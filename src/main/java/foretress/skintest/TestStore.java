@@ -28,6 +28,7 @@ class TestStore {
     }
 
     TestFile told(TestApplied test) {
-        return new TestFile(test, sealing.made(test), SkinTestEntry.ofTest(test.id()).stream().map(entry -> new TestFile.Seen(entry, sealing.look(entry))).toList());
+        return new TestFile(test, sealing.made(test), SkinTestEntry.ofTest(test.id()).stream()
+            .map(entry -> new TestFile.Seen(entry, sealing.look(entry))).toList());
     }
 }

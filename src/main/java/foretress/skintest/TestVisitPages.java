@@ -33,8 +33,9 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Path("/desk/visits/{id}/test-visit")
 public class TestVisitPages {
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TestVisitPage(String id, String client, String starts, String booked, boolean answered, boolean needed, boolean refused, String conflict, List<Day> days, String said,
-                         boolean mailable, Mistakes mistakes) implements TemplateInstance {}
+    record TestVisitPage(String id, String client, String starts, String booked, boolean answered, boolean needed,
+        boolean refused, String conflict, List<Day> days, String said,
+        boolean mailable, Mistakes mistakes) implements TemplateInstance {}
 
     public record Day(String name, List<Moment> moments) {}
 
@@ -68,8 +69,10 @@ public class TestVisitPages {
         var mistakes = new Mistakes();
         Optional<Instant> start = moment(new Form(posted).one("start"));
         mistakes.expect(start.isPresent(), "start", say.visit_choose());
-        if (mistakes.isEmpty()) mistakes.expect(testVisits.book(visit.id, start.orElseThrow(), who.staff().id), "start", say.visit_gone());
-        if (!mistakes.isEmpty()) return FormAgain.with(page(visit, "", mistakes));
+        if (mistakes.isEmpty())
+            mistakes.expect(testVisits.book(visit.id, start.orElseThrow(), who.staff().id), "start", say.visit_gone());
+        if (!mistakes.isEmpty())
+            return FormAgain.with(page(visit, "", mistakes));
         return back(visit, "booked");
     }
 
@@ -86,8 +89,10 @@ public class TestVisitPages {
         TestVisits.Offered offered = testVisits.offered(visit);
         Optional<Instant> booked = TestVisit.standing(visit.id).map(one -> one.startsAt());
         String conflict = offered.conflict().map(found -> conflict(found, when)).orElse("");
-        return new TestVisitPage(visit.id.toString(), visit.client.fullName(), when.moment(visit.startsAt), booked.map(when::moment).orElse(""),
-            offered.answered(), offered.needed(), offered.refused(), conflict, days(offered.offers().slots(), when, booked), said, letters.reaches(visit), mistakes);
+        return new TestVisitPage(visit.id.toString(), visit.client.fullName(), when.moment(visit.startsAt),
+            booked.map(when::moment).orElse(""),
+            offered.answered(), offered.needed(), offered.refused(), conflict,
+            days(offered.offers().slots(), when, booked), said, letters.reaches(visit), mistakes);
     }
 
     /** Why it cannot be, and from when on a visit could. */
@@ -95,7 +100,8 @@ public class TestVisitPages {
         Owed.Conflict found = owed.conflict().orElseThrow();
         String why = switch (found.reason()) {
             case TOO_SOON -> say.visit_conflict((int) found.visitIn().toHours(), (int) found.needs().toHours());
-            case CLOSED_UNTIL_TOO_LATE, CLOSED_AT_THE_READING -> say.visit_conflict_closed((int) found.needs().toHours());
+            case CLOSED_UNTIL_TOO_LATE, CLOSED_AT_THE_READING ->
+                say.visit_conflict_closed((int) found.needs().toHours());
             case STANDS_TOO_SHORT -> say.visit_conflict_short((int) found.needs().toHours());
         };
         return owed.visitFrom().map(from -> why + " " + say.visit_from(when.moment(from))).orElse(why);
@@ -105,16 +111,19 @@ public class TestVisitPages {
         List<Day> days = new ArrayList<>();
         for (Offers.Slot slot : slots) {
             String name = when.day(slot.start().atZone(when.zone()).toLocalDate());
-            if (days.isEmpty() || !days.get(days.size() - 1).name().equals(name)) days.add(new Day(name, new ArrayList<>()));
-            days.get(days.size() - 1).moments().add(new Moment(slot.start().toString(), when.hour(slot.start()), hint(slot),
-                booked.filter(slot.start()::equals).isPresent()));
+            if (days.isEmpty() || !days.get(days.size() - 1).name().equals(name))
+                days.add(new Day(name, new ArrayList<>()));
+            days.get(days.size() - 1).moments()
+                .add(new Moment(slot.start().toString(), when.hour(slot.start()), hint(slot),
+                    booked.filter(slot.start()::equals).isPresent()));
         }
         return days;
     }
 
     /** What stands under a moment that leaves nothing to spare. */
     private String hint(Offers.Slot slot) {
-        if (slot.tight()) return slot.latest() ? say.visit_latest_tight() : say.visit_tight();
+        if (slot.tight())
+            return slot.latest() ? say.visit_latest_tight() : say.visit_tight();
         return slot.latest() ? say.visit_latest() : "";
     }
 

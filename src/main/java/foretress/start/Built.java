@@ -17,7 +17,8 @@ final class Built {
             AbstractConfigBuilder.withCustomizer(builder, SETTINGS);
             return builder.build();
         } catch (RuntimeException e) {
-            throw new StartRefused(StartRefused.Reason.SETTING, "A setting cannot be read: %s", String.valueOf(e.getMessage()).replaceAll("\\s+", " "));
+            throw new StartRefused(StartRefused.Reason.SETTING, "A setting cannot be read: %s",
+                String.valueOf(e.getMessage()).replaceAll("\\s+", " "));
         }
     }
 }

@@ -26,17 +26,22 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
         return folder().resolve("database.fingerprint");
     }
 
-    @Override public boolean exists() throws StartRefused {
+    @Override
+    public boolean exists() throws StartRefused {
         if (folder().toString().contains(";"))
-            throw new StartRefused(StartRefused.Reason.FOLDER, "The folder %s has a semicolon in its name, which the embedded database reads as the end of it.", folder());
+            throw new StartRefused(StartRefused.Reason.FOLDER,
+                "The folder %s has a semicolon in its name, which the embedded database reads as the end of it.",
+                folder());
         if (settings.get("quarkus.datasource.jdbc.url").filter(url -> !url.startsWith("jdbc:h2:")).isPresent())
-            throw new StartRefused(StartRefused.Reason.DATABASE_UNREACHABLE, "QUARKUS_DATASOURCE_JDBC_URL names another kind of database, but this build is for "
-                + "the embedded one. Build with -Dquarkus.profile=postgres,prod for PostgreSQL.");
+            throw new StartRefused(StartRefused.Reason.DATABASE_UNREACHABLE,
+                "QUARKUS_DATASOURCE_JDBC_URL names another kind of database, but this build is for "
+                    + "the embedded one. Build with -Dquarkus.profile=postgres,prod for PostgreSQL.");
         return Files.exists(file());
     }
 
     private String url() {
-        return "jdbc:h2:file:" + folder().resolve("foretress") + ";CIPHER=AES;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;LOCK_TIMEOUT=10000;TRACE_LEVEL_FILE=0";
+        return "jdbc:h2:file:" + folder().resolve("foretress")
+            + ";CIPHER=AES;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;LOCK_TIMEOUT=10000;TRACE_LEVEL_FILE=0";
     }
 
     /** The file's password, a blank, the user's: both made of the one key. */
@@ -46,7 +51,8 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
             + encoder.encodeToString(KeyFingerprint.derived(key, "database user"));
     }
 
-    @Override public void tell(Properties properties) throws StartRefused {
+    @Override
+    public void tell(Properties properties) throws StartRefused {
         properties.set("quarkus.datasource.jdbc.url", url());
         properties.set("quarkus.datasource.username", USER);
         properties.set("quarkus.datasource.password", password(keys.read(Key.DATABASE)));
@@ -57,7 +63,8 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
         OwnerOnly.write(fingerprint(), KeyFingerprint.of(keys.read(Key.DATABASE)) + "\n");
     }
 
-    @Override public Connection open() throws StartRefused {
+    @Override
+    public Connection open() throws StartRefused {
         var key = keys.read(Key.DATABASE);
         checkFingerprint(key);
         try {
@@ -69,8 +76,10 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
 
     private void checkFingerprint(byte[] key) throws StartRefused {
         var known = fingerprintOnFile();
-        if (known.isEmpty() || known.equals(KeyFingerprint.of(key))) return;
-        throw new StartRefused(StartRefused.Reason.KEY_WRONG, "The key %s is not the one the database %s was made with. Put the right key back.",
+        if (known.isEmpty() || known.equals(KeyFingerprint.of(key)))
+            return;
+        throw new StartRefused(StartRefused.Reason.KEY_WRONG,
+            "The key %s is not the one the database %s was made with. Put the right key back.",
             keys.folder().resolve(Key.DATABASE.file), file());
     }
 
@@ -84,10 +93,13 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
 
     private StartRefused refusal(SQLException e) {
         if (e.getErrorCode() == LOCKED)
-            return new StartRefused(StartRefused.Reason.DATABASE_LOCKED, "The database %s is in use by another process. Is the server running already?", file());
+            return new StartRefused(StartRefused.Reason.DATABASE_LOCKED,
+                "The database %s is in use by another process. Is the server running already?", file());
         if (fingerprintOnFile().isEmpty())
-            return new StartRefused(StartRefused.Reason.KEY_WRONG, "The database %s does not open: its key is another one than %s, or the file is damaged.",
+            return new StartRefused(StartRefused.Reason.KEY_WRONG,
+                "The database %s does not open: its key is another one than %s, or the file is damaged.",
                 file(), keys.folder().resolve(Key.DATABASE.file));
-        return new StartRefused(StartRefused.Reason.DATABASE_DAMAGED, "The database %s is damaged and was left as it is. Put the last backup in its place.", file());
+        return new StartRefused(StartRefused.Reason.DATABASE_DAMAGED,
+            "The database %s is damaged and was left as it is. Put the last backup in its place.", file());
     }
 }

@@ -33,7 +33,8 @@ record KeyFolder(Path folder) {
     /** For a key that may be made afresh at any time. */
     void makeReplaceable() throws IOException {
         for (var key : Key.values())
-            if (!key.irreplaceable && Files.notExists(file(key))) make(key);
+            if (!key.irreplaceable && Files.notExists(file(key)))
+            make(key);
     }
 
     private void make(Key key) throws IOException {
@@ -46,16 +47,21 @@ record KeyFolder(Path folder) {
     void needAll() throws StartRefused {
         for (var key : Key.values())
             if (key.irreplaceable && Files.notExists(file(key)))
-                throw new StartRefused(StartRefused.Reason.KEY_MISSING, "There is a database, but not its key %s. Put the key back from where you keep it "
-                    + "(FORETRESS_KEYS names the folder); without it the database cannot be opened, and a new key would not help.", file(key));
+            throw new StartRefused(StartRefused.Reason.KEY_MISSING,
+                "There is a database, but not its key %s. Put the key back from where you keep it "
+                    + "(FORETRESS_KEYS names the folder); without it the database cannot be opened, and a new key would not help.",
+                file(key));
     }
 
     byte[] read(Key key) throws StartRefused {
         var bytes = decoded(key);
         if (bytes.length < Key.BYTES)
-            throw new StartRefused(key.irreplaceable ? StartRefused.Reason.KEY_WRONG : StartRefused.Reason.KEY_TOO_SHORT,
-                "The key in %s is too short: it has %d bytes and needs %d in base64. %s", file(key), bytes.length, Key.BYTES,
-                key.irreplaceable ? "Put the right key back from where you keep it." : "Delete the file; a new one is made at the next start.");
+            throw new StartRefused(
+                key.irreplaceable ? StartRefused.Reason.KEY_WRONG : StartRefused.Reason.KEY_TOO_SHORT,
+                "The key in %s is too short: it has %d bytes and needs %d in base64. %s", file(key), bytes.length,
+                Key.BYTES,
+                key.irreplaceable ? "Put the right key back from where you keep it."
+                    : "Delete the file; a new one is made at the next start.");
         return Arrays.copyOf(bytes, Key.BYTES);
     }
 
@@ -65,14 +71,16 @@ record KeyFolder(Path folder) {
         } catch (IllegalArgumentException e) {
             return new byte[0];
         } catch (IOException e) {
-            throw new StartRefused(StartRefused.Reason.FOLDER, "The key %s cannot be read by the user who starts the server: %s.", file(key), e.getMessage());
+            throw new StartRefused(StartRefused.Reason.FOLDER,
+                "The key %s cannot be read by the user who starts the server: %s.", file(key), e.getMessage());
         }
     }
 
     List<Path> openToOthers() throws IOException {
         var open = new ArrayList<Path>();
         for (var key : Key.values())
-            if (Files.exists(file(key)) && OwnerOnly.isOpenToOthers(file(key))) open.add(file(key));
+            if (Files.exists(file(key)) && OwnerOnly.isOpenToOthers(file(key)))
+            open.add(file(key));
         return open;
     }
 }

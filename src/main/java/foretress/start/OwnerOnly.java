@@ -20,11 +20,13 @@ final class OwnerOnly {
     /** Makes the folder, or closes one that is there to others. */
     static void folder(Path folder) throws IOException {
         Files.createDirectories(folder);
-        if (POSIX) Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+        if (POSIX)
+            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
     }
 
     static void close(Path file) throws IOException {
-        if (POSIX) Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+        if (POSIX)
+            Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
     }
 
     static boolean isOpenToOthers(Path file) throws IOException {

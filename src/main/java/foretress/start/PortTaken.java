@@ -8,8 +8,10 @@ final class PortTaken {
     private PortTaken() {}
 
     static Optional<StartRefused> behind(Throwable failure) {
-        return TooBusy.causes(failure).filter(QuarkusBindException.class::isInstance).map(QuarkusBindException.class::cast).findFirst()
-            .map(taken -> new StartRefused(StartRefused.Reason.PORT_IN_USE, "Another program took port %s while this one was starting. Is the server running already? "
-                .formatted(taken.getPort()) + "QUARKUS_HTTP_PORT names another port."));
+        return TooBusy.causes(failure).filter(QuarkusBindException.class::isInstance)
+            .map(QuarkusBindException.class::cast).findFirst()
+            .map(taken -> new StartRefused(StartRefused.Reason.PORT_IN_USE,
+                "Another program took port %s while this one was starting. Is the server running already? "
+                    .formatted(taken.getPort()) + "QUARKUS_HTTP_PORT names another port."));
     }
 }

@@ -6,7 +6,8 @@ import java.sql.SQLException;
 
 /** A PostgreSQL server, named by the usual settings of the datasource. */
 record PostgresStore(Settings settings) implements Store {
-    @Override public boolean exists() throws StartRefused {
+    @Override
+    public boolean exists() throws StartRefused {
         try (var connection = open(); var tables = connection.getMetaData().getTables(null, null, "mark", null)) {
             return tables.next();
         } catch (SQLException e) {
@@ -14,11 +15,13 @@ record PostgresStore(Settings settings) implements Store {
         }
     }
 
-    @Override public void tell(Properties properties) {
+    @Override
+    public void tell(Properties properties) {
         // address, user and password are the operator's, and the server reads them itself
     }
 
-    @Override public Connection open() throws StartRefused {
+    @Override
+    public Connection open() throws StartRefused {
         try {
             return DriverManager.getConnection(url(), settings.get("quarkus.datasource.username").orElse(""),
                 settings.get("quarkus.datasource.password").orElse(""));
@@ -28,13 +31,16 @@ record PostgresStore(Settings settings) implements Store {
     }
 
     private String url() throws StartRefused {
-        return settings.get("quarkus.datasource.jdbc.url").filter(url -> url.startsWith("jdbc:postgresql:")).orElseThrow(() -> new StartRefused(
-            StartRefused.Reason.DATABASE_UNREACHABLE, "This build is for PostgreSQL: set QUARKUS_DATASOURCE_JDBC_URL to an address that begins with "
-            + "jdbc:postgresql:, and QUARKUS_DATASOURCE_USERNAME and _PASSWORD."));
+        return settings.get("quarkus.datasource.jdbc.url").filter(url -> url.startsWith("jdbc:postgresql:"))
+            .orElseThrow(() -> new StartRefused(
+                StartRefused.Reason.DATABASE_UNREACHABLE,
+                "This build is for PostgreSQL: set QUARKUS_DATASOURCE_JDBC_URL to an address that begins with "
+                    + "jdbc:postgresql:, and QUARKUS_DATASOURCE_USERNAME and _PASSWORD."));
     }
 
     private static StartRefused unreachable(SQLException e) {
-        return new StartRefused(StartRefused.Reason.DATABASE_UNREACHABLE, "The PostgreSQL server does not let us in: %s",
+        return new StartRefused(StartRefused.Reason.DATABASE_UNREACHABLE,
+            "The PostgreSQL server does not let us in: %s",
             String.valueOf(e.getMessage()).lines().findFirst().orElse("no reason given"));
     }
 }

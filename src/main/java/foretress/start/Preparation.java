@@ -28,8 +28,10 @@ class Preparation {
         var address = new ListenAddress(settings);
         address.check();
         prepareFolders();
-        if (store.exists()) useExisting();
-        else beginNew();
+        if (store.exists())
+            useExisting();
+        else
+            beginNew();
         tell(address);
         return said;
     }
@@ -37,7 +39,8 @@ class Preparation {
     private void prepareFolders() throws StartRefused {
         try {
             OwnerOnly.folder(settings.data());
-            for (var open : keys.openToOthers()) said.add("Others on this machine can read the key " + open + "; close it with chmod 600.");
+            for (var open : keys.openToOthers())
+                said.add("Others on this machine can read the key " + open + "; close it with chmod 600.");
         } catch (IOException e) {
             throw unwritable(e);
         }
@@ -49,7 +52,8 @@ class Preparation {
             keys.makeReplaceable();
             checkMarks(connection);
         } catch (SQLException e) {
-            throw new StartRefused(StartRefused.Reason.DATABASE_DAMAGED, "The database opens but cannot be read, and was left as it is: %s", e.getMessage());
+            throw new StartRefused(StartRefused.Reason.DATABASE_DAMAGED,
+                "The database opens but cannot be read, and was left as it is: %s", e.getMessage());
         } catch (IOException e) {
             throw unwritable(e);
         }
@@ -59,28 +63,35 @@ class Preparation {
         try (var tables = connection.getMetaData().getTables(null, null, "%", new String[] { "TABLE", "BASE TABLE" })) {
             var found = false;
             while (tables.next()) found |= tables.getString("TABLE_NAME").equalsIgnoreCase("mark");
-            if (!found) return;     // killed before the schema was made
+            if (!found)
+                return; // killed before the schema was made
         }
         var kind = Store.mark(connection, "kind");
-        if (kind.isPresent() && !kind.get().equals(kind())) throw mixed();
+        if (kind.isPresent() && !kind.get().equals(kind()))
+            throw mixed();
         var made = Store.mark(connection, "keys");
         if (made.isPresent() && !made.get().equals(fingerprint()))
-            throw new StartRefused(StartRefused.Reason.KEY_WRONG, "The keys in %s are not the ones this database was made with. Put the right keys back.", keys.folder());
+            throw new StartRefused(StartRefused.Reason.KEY_WRONG,
+                "The keys in %s are not the ones this database was made with. Put the right keys back.", keys.folder());
     }
 
     private StartRefused mixed() {
         return settings.demo()
-            ? new StartRefused(StartRefused.Reason.DEMO_MIXED, "This database belongs to a real salon, and the demo is never mixed into one. "
-                + "Start without FORETRESS_DEMO, or give the demo a folder of its own with FORETRESS_DATA.")
-            : new StartRefused(StartRefused.Reason.DEMO_MIXED, "This database holds the demo's invented salon, and a real one is never mixed into it. "
-                + "Start with FORETRESS_DEMO=1, or name another folder with FORETRESS_DATA.");
+            ? new StartRefused(StartRefused.Reason.DEMO_MIXED,
+                "This database belongs to a real salon, and the demo is never mixed into one. "
+                    + "Start without FORETRESS_DEMO, or give the demo a folder of its own with FORETRESS_DATA.")
+            : new StartRefused(StartRefused.Reason.DEMO_MIXED,
+                "This database holds the demo's invented salon, and a real one is never mixed into it. "
+                    + "Start with FORETRESS_DEMO=1, or name another folder with FORETRESS_DATA.");
     }
 
     private void beginNew() throws StartRefused {
         try {
-            if (!keys.makeMissing().isEmpty()) said.add("Keys were made in " + keys.folder() + ". Copy them to a place away from this machine and "
-                + "from the database's backups: without them nobody, you included, can ever read what clients said.");
-            if (store instanceof H2Store h2) h2.begin();
+            if (!keys.makeMissing().isEmpty())
+                said.add("Keys were made in " + keys.folder() + ". Copy them to a place away from this machine and "
+                    + "from the database's backups: without them nobody, you included, can ever read what clients said.");
+            if (store instanceof H2Store h2)
+                h2.begin();
         } catch (IOException e) {
             throw unwritable(e);
         }
@@ -111,7 +122,8 @@ class Preparation {
     }
 
     private StartRefused unwritable(IOException e) {
-        return new StartRefused(StartRefused.Reason.FOLDER, "The folder %s or %s cannot be used by the user who starts the server: %s.", settings.data(),
+        return new StartRefused(StartRefused.Reason.FOLDER,
+            "The folder %s or %s cannot be used by the user who starts the server: %s.", settings.data(),
             keys.folder(), e);
     }
 

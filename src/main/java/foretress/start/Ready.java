@@ -16,7 +16,8 @@ public class Ready implements QuarkusApplication {
         this.address = address;
     }
 
-    @Override public int run(String... arguments) throws IOException, StartRefused {
+    @Override
+    public int run(String... arguments) throws IOException, StartRefused {
         Preparation.closeFiles(Settings.ofThisProcess());
         notices.lines().forEach(System.out::println);
         System.out.println("ready at " + address.base());

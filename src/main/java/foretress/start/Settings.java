@@ -36,7 +36,8 @@ class Settings {
     }
 
     Path data() {
-        return Path.of(get("foretress.data").orElse(demo() ? "demo-data" : development() ? "dev-data" : "data")).toAbsolutePath().normalize();
+        return Path.of(get("foretress.data").orElse(demo() ? "demo-data" : development() ? "dev-data" : "data"))
+            .toAbsolutePath().normalize();
     }
 
     /** A reload in development mode starts again while the port is still held. */
@@ -63,12 +64,14 @@ class Settings {
     private int number(String name, int otherwise) throws StartRefused {
         var text = get(name).orElse(Integer.toString(otherwise));
         if (!text.matches("[0-9]{1,5}") || Integer.parseInt(text) > 65_535)
-            throw new StartRefused(StartRefused.Reason.SETTING, "%s is set to \"%s\", which is not a port between 0 and 65535.", asVariable(name), text);
+            throw new StartRefused(StartRefused.Reason.SETTING,
+                "%s is set to \"%s\", which is not a port between 0 and 65535.", asVariable(name), text);
         return Integer.parseInt(text);
     }
 
     boolean tls() {
-        return get("quarkus.http.ssl.certificate.files").isPresent() || get("quarkus.http.ssl.certificate.key-store-file").isPresent()
+        return get("quarkus.http.ssl.certificate.files").isPresent()
+            || get("quarkus.http.ssl.certificate.key-store-file").isPresent()
             || get("quarkus.http.tls-configuration-name").isPresent();
     }
 }

@@ -14,10 +14,13 @@ import org.jboss.logging.Logger;
 @QuarkusMain
 public class Start {
     public static void main(String... arguments) {
-        if (arguments.length > 0) System.exit(command(arguments));
-        if (isDevelopment()) System.setProperty("foretress.development", "true");
+        if (arguments.length > 0)
+            System.exit(command(arguments));
+        if (isDevelopment())
+            System.setProperty("foretress.development", "true");
         try {
-            for (var line : new Preparation(Settings.ofThisProcess(), System::setProperty).prepare()) System.out.println(line);
+            for (var line : new Preparation(Settings.ofThisProcess(), System::setProperty).prepare())
+                System.out.println(line);
         } catch (StartRefused refusal) {
             System.err.println(refusal.getMessage());
             System.exit(refusal.reason.exitCode);
@@ -27,7 +30,8 @@ public class Start {
 
     /** The server has ended, or never came up: a known reason is said in its sentence, any other with its whole story. */
     private static void ended(int exitCode, Throwable failure) {
-        if (failure == null) System.exit(exitCode);
+        if (failure == null)
+            System.exit(exitCode);
         var known = TooBusy.behind(failure).or(() -> PortTaken.behind(failure));
         known.ifPresentOrElse(refusal -> System.err.println(refusal.getMessage()),
             () -> Logger.getLogger(Start.class).error("the server could not start", failure));

@@ -12,9 +12,12 @@ final class TooBusy {
     private TooBusy() {}
 
     static Optional<StartRefused> behind(Throwable failure) {
-        return causes(failure).filter(cause -> cause instanceof SQLException && String.valueOf(cause.getMessage()).contains(SAID)).findFirst()
-            .map(cause -> new StartRefused(StartRefused.Reason.TOO_BUSY, "The database opened no connection in time: this machine, or the database's server, is too busy. "
-                + "Nothing was changed. Start again when less is running; QUARKUS_DATASOURCE_JDBC_ACQUISITION_TIMEOUT gives it longer than the usual 60S."));
+        return causes(failure)
+            .filter(cause -> cause instanceof SQLException && String.valueOf(cause.getMessage()).contains(SAID))
+            .findFirst()
+            .map(cause -> new StartRefused(StartRefused.Reason.TOO_BUSY,
+                "The database opened no connection in time: this machine, or the database's server, is too busy. "
+                    + "Nothing was changed. Start again when less is running; QUARKUS_DATASOURCE_JDBC_ACQUISITION_TIMEOUT gives it longer than the usual 60S."));
     }
 
     static Stream<Throwable> causes(Throwable failure) {

@@ -12,7 +12,8 @@ import java.util.UUID;
 @Entity
 @Table(name = "client_key")
 class ClientKey extends PanacheEntityBase {
-    @Id @Column(name = "client_id") private UUID clientId;
+    @Id
+    @Column(name = "client_id") private UUID clientId;
     @Column(columnDefinition = "text") String wrapped;
     @Column(name = "made_at") private Instant madeAt;
 

@@ -42,15 +42,21 @@ public class Coding implements JavaMigration {
         }
     }
 
-    private static final List<Column> CODED = List.of(Column.ofVisit("topic_answers", "topic"), Column.ofVisit("topic_answers", "submission"),
-        Column.ofVisit("read_back", "answers_code"), Column.ofVisit("assessment", "answers_code"), Column.ofVisit("signed_consent", "answers_code"),
-        Column.own("signed_consent", "text_code"), Column.own("signed_consent", "pdf_code"));
-    private static final List<Column> WORDS = List.of(Column.own("topic_answers", "asked"), Column.ofVisit("task", "kind"));
-    private static final List<Column> BODIES = List.of(Column.own("topic_answers", "body"), Column.own("assessment", "body"),
-        Column.own("signed_consent", "body"), Column.own("signed_consent", "evidence"), Column.own("signed_consent", "pdf"),
-        Column.own("decision", "body"));
+    private static final List<Column> CODED =
+        List.of(Column.ofVisit("topic_answers", "topic"), Column.ofVisit("topic_answers", "submission"),
+            Column.ofVisit("read_back", "answers_code"), Column.ofVisit("assessment", "answers_code"),
+            Column.ofVisit("signed_consent", "answers_code"),
+            Column.own("signed_consent", "text_code"), Column.own("signed_consent", "pdf_code"));
+    private static final List<Column> WORDS =
+        List.of(Column.own("topic_answers", "asked"), Column.ofVisit("task", "kind"));
+    private static final List<Column> BODIES =
+        List.of(Column.own("topic_answers", "body"), Column.own("assessment", "body"),
+            Column.own("signed_consent", "body"), Column.own("signed_consent", "evidence"),
+            Column.own("signed_consent", "pdf"),
+            Column.own("decision", "body"));
 
-    private static final Set<String> PAPERS = Set.of("assessment.body", "signed_consent.body", "signed_consent.evidence");
+    private static final Set<String> PAPERS =
+        Set.of("assessment.body", "signed_consent.body", "signed_consent.evidence");
 
     /** What becomes of a value. */
     private interface Change {
@@ -59,34 +65,43 @@ public class Coding implements JavaMigration {
 
     private final Map<UUID, DataKey> keys = new HashMap<>();
 
-    @Override public MigrationVersion getVersion() {
+    @Override
+    public MigrationVersion getVersion() {
         return MigrationVersion.fromVersion("20261129.2241");
     }
 
-    @Override public String getDescription() {
+    @Override
+    public String getDescription() {
         return "codes in place of hashes";
     }
 
-    @Override public Integer getChecksum() {
+    @Override
+    public Integer getChecksum() {
         return null;
     }
 
-    @Override public boolean canExecuteInTransaction() {
+    @Override
+    public boolean canExecuteInTransaction() {
         return true;
     }
 
-    @Override public void migrate(Context context) throws Exception {
+    @Override
+    public void migrate(Context context) throws Exception {
         Connection store = context.getConnection();
         var master = new MasterKey(ConfigProvider.getConfig().getValue("foretress.master-key", String.class));
         tasksOpen(store, master);
         pages(store, master);
         told(store, master);
-        for (Column column : CODED) change(store, master, column, (key, id, before) -> code(key, column.where(), before));
-        for (Column column : WORDS) change(store, master, column, (key, id, before) -> word(key, column.where() + "." + id, before));
-        for (Column column : BODIES) change(store, master, column, (key, id, before) -> anew(key, column.where() + "." + id, before));
+        for (Column column : CODED)
+            change(store, master, column, (key, id, before) -> code(key, column.where(), before));
+        for (Column column : WORDS)
+            change(store, master, column, (key, id, before) -> word(key, column.where() + "." + id, before));
+        for (Column column : BODIES)
+            change(store, master, column, (key, id, before) -> anew(key, column.where() + "." + id, before));
     }
 
-    private void change(Connection store, MasterKey master, Column column, Change change) throws SQLException, GeneralSecurityException {
+    private void change(Connection store, MasterKey master, Column column, Change change)
+        throws SQLException, GeneralSecurityException {
         for (Map.Entry<UUID, UUID> row : rows(store, column).entrySet()) {
             var key = key(store, master, row.getValue());
             String before = read(store, column, row.getKey());
@@ -95,7 +110,8 @@ public class Coding implements JavaMigration {
     }
 
     private void tasksOpen(Connection store, MasterKey master) throws SQLException, GeneralSecurityException {
-        change(store, master, Column.ofVisit("task", "open_as"), (key, id, before) -> code(key, "task.open_as", before));
+        change(store, master, Column.ofVisit("task", "open_as"),
+            (key, id, before) -> code(key, "task.open_as", before));
     }
 
     /** The name is sealed before its place is taken by its code. */
@@ -111,7 +127,8 @@ public class Coding implements JavaMigration {
 
     private void told(Connection store, MasterKey master) throws SQLException, GeneralSecurityException {
         for (Map.Entry<UUID, UUID> row : rows(store, new Column("visit", "standing_code", "key_of")).entrySet()) {
-            try (var query = store.prepareStatement("select standing_code, owed_what, owed_by from visit where id = ?")) {
+            try (var query =
+                store.prepareStatement("select standing_code, owed_what, owed_by from visit where id = ?")) {
                 query.setObject(1, row.getKey());
                 var visit = query.executeQuery();
                 visit.next();
@@ -124,7 +141,8 @@ public class Coding implements JavaMigration {
     /** As {@code visit.Told} spells it. */
     private static String told(ResultSet visit) throws SQLException {
         Timestamp by = visit.getTimestamp(3, Calendar.getInstance(TimeZone.getTimeZone("UTC")));
-        return visit.getString(1) + "\n" + (visit.getString(2) == null ? "" : visit.getString(2)) + "\n" + (by == null ? "" : by.toInstant());
+        return visit.getString(1) + "\n" + (visit.getString(2) == null ? "" : visit.getString(2)) + "\n"
+            + (by == null ? "" : by.toInstant());
     }
 
     private static String code(DataKey key, String column, String plain) throws GeneralSecurityException {
@@ -138,7 +156,8 @@ public class Coding implements JavaMigration {
     /** What does not open stays as it is: it is for those to tell who read it. */
     private static String anew(DataKey key, String place, String sealed) {
         try {
-            return key.seal(place, key.open(place, sealed), PAPERS.contains(place.substring(0, place.lastIndexOf('.'))) ? SizeClass.PAPER : SizeClass.DOCUMENT);
+            return key.seal(place, key.open(place, sealed),
+                PAPERS.contains(place.substring(0, place.lastIndexOf('.'))) ? SizeClass.PAPER : SizeClass.DOCUMENT);
         } catch (GeneralSecurityException | RuntimeException unreadable) {
             return sealed;
         }
@@ -146,7 +165,8 @@ public class Coding implements JavaMigration {
 
     private static Map<UUID, UUID> rows(Connection store, Column column) throws SQLException {
         var rows = new HashMap<UUID, UUID>();
-        try (var query = store.prepareStatement("select id, %s from %s where %s is not null".formatted(column.clientId(), column.table(), column.name()))) {
+        try (var query = store.prepareStatement(
+            "select id, %s from %s where %s is not null".formatted(column.clientId(), column.table(), column.name()))) {
             var found = query.executeQuery();
             while (found.next()) rows.put(found.getObject(1, UUID.class), found.getObject(2, UUID.class));
         }
@@ -154,7 +174,8 @@ public class Coding implements JavaMigration {
     }
 
     private static String read(Connection store, Column column, UUID id) throws SQLException {
-        try (var query = store.prepareStatement("select %s from %s where id = ?".formatted(column.name(), column.table()))) {
+        try (var query =
+            store.prepareStatement("select %s from %s where id = ?".formatted(column.name(), column.table()))) {
             query.setObject(1, id);
             var found = query.executeQuery();
             found.next();
@@ -162,24 +183,29 @@ public class Coding implements JavaMigration {
         }
     }
 
-    private static void write(Connection store, String table, String column, UUID id, String value) throws SQLException {
-        try (PreparedStatement update = store.prepareStatement("update %s set %s = ? where id = ?".formatted(table, column))) {
+    private static void write(Connection store, String table, String column, UUID id, String value)
+        throws SQLException {
+        try (PreparedStatement update =
+            store.prepareStatement("update %s set %s = ? where id = ?".formatted(table, column))) {
             update.setString(1, value);
             update.setObject(2, id);
             update.executeUpdate();
         }
     }
 
-    private DataKey key(Connection store, MasterKey master, UUID clientId) throws SQLException, GeneralSecurityException {
+    private DataKey key(Connection store, MasterKey master, UUID clientId)
+        throws SQLException, GeneralSecurityException {
         var known = keys.get(clientId);
-        if (known != null) return known;
+        if (known != null)
+            return known;
         var key = master.unwrap(clientId, wrapped(store, master, clientId));
         keys.put(clientId, key);
         return key;
     }
 
     /** A client without a key was forgotten or has never answered; a fresh one keeps what little stood in clear from being read. */
-    private static String wrapped(Connection store, MasterKey master, UUID clientId) throws SQLException, GeneralSecurityException {
+    private static String wrapped(Connection store, MasterKey master, UUID clientId)
+        throws SQLException, GeneralSecurityException {
         try (var query = store.prepareStatement("select wrapped from client_key where client_id = ?")) {
             query.setObject(1, clientId);
             var found = query.executeQuery();
@@ -187,9 +213,11 @@ public class Coding implements JavaMigration {
         }
     }
 
-    private static String fresh(Connection store, MasterKey master, UUID clientId) throws SQLException, GeneralSecurityException {
+    private static String fresh(Connection store, MasterKey master, UUID clientId)
+        throws SQLException, GeneralSecurityException {
         String wrapped = master.newWrappedKey(clientId);
-        try (var insert = store.prepareStatement("insert into client_key (client_id, wrapped, made_at) values (?, ?, ?)")) {
+        try (var insert =
+            store.prepareStatement("insert into client_key (client_id, wrapped, made_at) values (?, ?, ?)")) {
             insert.setObject(1, clientId);
             insert.setString(2, wrapped);
             insert.setTimestamp(3, Timestamp.from(Clock.systemUTC().instant()));

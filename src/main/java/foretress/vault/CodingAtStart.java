@@ -7,7 +7,8 @@ import org.flywaydb.core.api.configuration.FluentConfiguration;
 /** Flyway looks for migrations in Java below db/migration alone; this one is handed to it. */
 @Singleton
 class CodingAtStart implements FlywayConfigurationCustomizer {
-    @Override public void customize(FluentConfiguration configuration) {
+    @Override
+    public void customize(FluentConfiguration configuration) {
         configuration.javaMigrations(new Coding());
     }
 }

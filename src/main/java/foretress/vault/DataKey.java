@@ -23,7 +23,8 @@ final class DataKey {
     }
 
     String seal(String place, byte[] plain, SizeClass least) throws GeneralSecurityException {
-        return SizeClass.MARK + Base64.getEncoder().encodeToString(aead.encrypt(SizeClass.fill(plain, least), bound(PLACE, place)));
+        return SizeClass.MARK
+            + Base64.getEncoder().encodeToString(aead.encrypt(SizeClass.fill(plain, least), bound(PLACE, place)));
     }
 
     byte[] open(String place, String sealed) throws GeneralSecurityException {

@@ -16,18 +16,20 @@ class DatabaseMark implements AtStart {
     private final Optional<String> keys;
 
     DatabaseMark(DataSource store, @ConfigProperty(name = "foretress.kind") Optional<String> kind,
-         @ConfigProperty(name = "foretress.keys-fingerprint") Optional<String> keys) {
+        @ConfigProperty(name = "foretress.keys-fingerprint") Optional<String> keys) {
         this.store = store;
         this.kind = kind;
         this.keys = keys;
     }
 
     /** Before anything is written that belongs to one kind. */
-    @Override public int order() {
+    @Override
+    public int order() {
         return 0;
     }
 
-    @Override public void run() {
+    @Override
+    public void run() {
         QuarkusTransaction.requiringNew().run(() -> {
             kind.ifPresent(value -> once("kind", value));
             keys.ifPresent(value -> once("keys", value));
@@ -36,7 +38,7 @@ class DatabaseMark implements AtStart {
 
     private void once(String name, String said) {
         try (var connection = store.getConnection(); var insert = connection.prepareStatement(
-                "insert into mark (name, said) select ?, ? where not exists (select 1 from mark where name = ?)")) {
+            "insert into mark (name, said) select ?, ? where not exists (select 1 from mark where name = ?)")) {
             insert.setString(1, name);
             insert.setString(2, said);
             insert.setString(3, name);

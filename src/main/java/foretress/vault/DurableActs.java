@@ -35,6 +35,7 @@ public class DurableActs {
     @ServerResponseFilter
     public void keep(ContainerRequestContext request, ContainerResponseContext answer) {
         boolean acted = request.getProperty(REACHED) != null && !LOOKING.contains(request.getMethod());
-        if (acted && answer.getStatus() < REFUSED) durable.force();
+        if (acted && answer.getStatus() < REFUSED)
+            durable.force();
     }
 }

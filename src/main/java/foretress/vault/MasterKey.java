@@ -31,11 +31,13 @@ class MasterKey {
 
     String newWrappedKey(UUID clientId) throws GeneralSecurityException {
         var key = KeysetHandle.generateNew(PredefinedAeadParameters.AES256_GCM);
-        return Base64.getEncoder().encodeToString(TinkProtoKeysetFormat.serializeEncryptedKeyset(key, master, place(clientId)));
+        return Base64.getEncoder()
+            .encodeToString(TinkProtoKeysetFormat.serializeEncryptedKeyset(key, master, place(clientId)));
     }
 
     DataKey unwrap(UUID clientId, String wrapped) throws GeneralSecurityException {
-        var key = TinkProtoKeysetFormat.parseEncryptedKeyset(Base64.getDecoder().decode(wrapped), master, place(clientId));
+        var key =
+            TinkProtoKeysetFormat.parseEncryptedKeyset(Base64.getDecoder().decode(wrapped), master, place(clientId));
         return new DataKey(key.getPrimitive(RegistryConfiguration.get(), Aead.class), forCodes(clientId, key));
     }
 

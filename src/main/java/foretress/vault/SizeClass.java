@@ -81,7 +81,8 @@ enum SizeClass {
             int at = 0;
             while (at < length) {
                 int read = inflater.inflate(plain, at, length - at);
-                if (read == 0) throw new GeneralSecurityException("what was sealed ends too soon");
+                if (read == 0)
+                    throw new GeneralSecurityException("what was sealed ends too soon");
                 at += read;
             }
             return plain;

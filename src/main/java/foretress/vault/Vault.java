@@ -53,7 +53,8 @@ public class Vault {
     /** @throws Unreadable when it was altered, moved, or its key is gone */
     public byte[] open(UUID clientId, String place, String sealed) {
         try {
-            return keys.toOpen(clientId).orElseThrow(() -> new GeneralSecurityException("no key for this client")).open(place, sealed);
+            return keys.toOpen(clientId).orElseThrow(() -> new GeneralSecurityException("no key for this client"))
+                .open(place, sealed);
         } catch (GeneralSecurityException | RuntimeException e) {
             throw e instanceof IllegalStateException mistake ? mistake : new Unreadable(place, e);
         }

@@ -15,18 +15,14 @@ import java.util.UUID;
 @Entity
 @Table(name = "booked_service")
 public class BookedService extends PanacheEntityBase {
-    @Id
-    private UUID id;
+    @Id private UUID id;
     @ManyToOne(fetch = FetchType.LAZY, optional = false)
-    @JoinColumn(name = "visit_id")
-    private Visit visit;
+    @JoinColumn(name = "visit_id") private Visit visit;
     /** Where it stands in the visit, counted from 0. */
     private int place;
     /** Id of a service in knowledge. */
-    @Column(name = "service_id")
-    public String serviceId;
-    @Column(name = "step_ids")
-    private String stepIds;
+    @Column(name = "service_id") public String serviceId;
+    @Column(name = "step_ids") private String stepIds;
 
     protected BookedService() {}
 

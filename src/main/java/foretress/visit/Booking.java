@@ -11,9 +11,10 @@ import java.util.UUID;
  * Already checked: mistakes are told where the form is read.
  */
 public record Booking(String submission, UUID clientId, LocalDateTime wallTime, ZoneId zone, Instant startsAt,
-                      UUID stylistId, List<Booked> services) {
+    UUID stylistId, List<Booked> services) {
     public Booking {
         services = List.copyOf(services);
-        if (services.isEmpty()) throw new IllegalArgumentException("A visit needs a service");
+        if (services.isEmpty())
+            throw new IllegalArgumentException("A visit needs a service");
     }
 }

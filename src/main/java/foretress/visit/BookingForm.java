@@ -10,7 +10,7 @@ import java.util.List;
  * again with nothing lost. {@link BookingReader} makes sense of it.
  */
 public record BookingForm(String submission, String clientId, ClientForm person, String date, String time, String turn,
-                          String stylist, List<String> services, List<String> without) {
+    String stylist, List<String> services, List<String> without) {
     public BookingForm {
         services = List.copyOf(services);
         without = List.copyOf(without);

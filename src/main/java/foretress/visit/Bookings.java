@@ -30,7 +30,8 @@ public class Bookings {
 
     /** A form sent twice at the same moment ends here for the slower one: no visit, and no second client either. */
     private Visit create(BookingForm form, BookingReader.Read read) {
-        UUID client = read.person().map(person -> clients.add(person).id).orElseGet(() -> UUID.fromString(form.clientId()));
+        UUID client =
+            read.person().map(person -> clients.add(person).id).orElseGet(() -> UUID.fromString(form.clientId()));
         var visit = visits.create(new Booking(form.submission(), client, read.slot().wall().orElseThrow(),
             Salon.the().zoneId(), read.slot().at().orElseThrow(), read.stylist(), read.services()));
         ledger.note(who.staff().id.toString(), "visit booked", visit.id.toString());

@@ -24,33 +24,23 @@ public class Client extends PanacheEntityBase {
     public static final String SAME_PERSON = "(select c.id from Client c, Client me where me.id = ?1"
         + " and (c.id = coalesce(me.mergedInto, me.id) or c.mergedInto = coalesce(me.mergedInto, me.id)))";
 
-    @Id
-    public UUID id;
-    @Column(name = "given_name")
-    public String givenName;
-    @Column(name = "family_name")
-    public String familyName;
+    @Id public UUID id;
+    @Column(name = "given_name") public String givenName;
+    @Column(name = "family_name") public String familyName;
     /** Names, address and phone folded for searching; kept in step by the class itself. */
     private String search;
-    @Column(name = "birth_date")
-    private LocalDate birthDate;
-    @Column(name = "birth_date_confirmed")
-    public boolean birthDateConfirmed;
+    @Column(name = "birth_date") private LocalDate birthDate;
+    @Column(name = "birth_date_confirmed") public boolean birthDateConfirmed;
     private String email;
     private String phone;
     /** BCP 47 language the client reads. */
     public String language;
-    @Column(name = "created_at")
-    public Instant createdAt;
+    @Column(name = "created_at") public Instant createdAt;
     /** The record of the same person that holds instead of this one. */
-    @Column(name = "merged_into")
-    private UUID mergedInto;
-    @Column(name = "merged_at")
-    private Instant mergedAt;
-    @Column(name = "merged_by")
-    private UUID mergedBy;
-    @Version
-    public int version;
+    @Column(name = "merged_into") private UUID mergedInto;
+    @Column(name = "merged_at") private Instant mergedAt;
+    @Column(name = "merged_by") private UUID mergedBy;
+    @Version public int version;
 
     protected Client() {}
 
@@ -109,7 +99,8 @@ public class Client extends PanacheEntityBase {
 
     /** The client reads this language, a BCP 47 tag. */
     public void reads(String tag) {
-        if (tag.isBlank()) throw new IllegalArgumentException("A client reads some language.");
+        if (tag.isBlank())
+            throw new IllegalArgumentException("A client reads some language.");
         language = tag;
     }
 
@@ -131,13 +122,15 @@ public class Client extends PanacheEntityBase {
 
     /** Fills what is not known here from another record of the same person; what is known stays. */
     void takeOver(Client other) {
-        if (birthDate == null) bornOn(other.birthDate, other.birthDateConfirmed);
+        if (birthDate == null)
+            bornOn(other.birthDate, other.birthDateConfirmed);
         reachedAt(email().or(other::email), phone().or(other::phone));
     }
 
     /** Takes over what the desk knows; a date from the desk is confirmed, none leaves none. */
     void is(Clients.Person person) {
-        if ((person.givenName() + person.familyName()).isBlank()) throw new IllegalArgumentException("A client has a name.");
+        if ((person.givenName() + person.familyName()).isBlank())
+            throw new IllegalArgumentException("A client has a name.");
         givenName = person.givenName();
         familyName = person.familyName();
         bornOn(person.birthDate().orElse(null), person.birthDate().isPresent());

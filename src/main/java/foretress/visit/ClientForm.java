@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /** What the desk typed about a client, word for word. */
 public record ClientForm(String given, String family, String birthDay, String birthMonth, String birthYear,
-                         String email, String phone, String language) {
+    String email, String phone, String language) {
     static ClientForm blank(String language) {
         return new ClientForm("", "", "", "", "", "", "", language);
     }

@@ -30,11 +30,12 @@ public class ClientPages {
     private static final int LONGEST_QUERY = 100;
 
     @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ClientSearch(String query, Clients.Found found, String earlier, String later, When when) implements TemplateInstance {}
+    record ClientSearch(String query, Clients.Found found, String earlier, String later, When when)
+        implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record ClientCard(Client client, ClientForm person, int version, List<MonthChoice> months,
-                      List<TongueChoice> tongues, List<DeskList.Row> visits, boolean kept, Mistakes mistakes)
+        List<TongueChoice> tongues, List<DeskList.Row> visits, boolean kept, Mistakes mistakes)
         implements TemplateInstance {}
 
     private final Clients clients;
@@ -58,18 +59,21 @@ public class ClientPages {
         String query = q.map(String::strip).filter(words -> words.length() <= LONGEST_QUERY).orElse("");
         int at = page.filter(number -> number.matches("[1-9][0-9]{0,4}")).map(Integer::parseInt).orElse(0);
         var found = query.isEmpty() ? new Clients.Found(List.of(), 0, false) : clients.search(query, at);
-        return new ClientSearch(query, found, at > 0 ? address(query, at - 1) : "", found.more() ? address(query, at + 1) : "", list.when());
+        return new ClientSearch(query, found, at > 0 ? address(query, at - 1) : "",
+            found.more() ? address(query, at + 1) : "", list.when());
     }
 
     private static String address(String query, int page) {
-        return "/desk/clients?q=" + URLEncoder.encode(query, StandardCharsets.UTF_8) + (page > 0 ? "&page=" + page : "");
+        return "/desk/clients?q=" + URLEncoder.encode(query, StandardCharsets.UTF_8)
+            + (page > 0 ? "&page=" + page : "");
     }
 
     @GET
     @Path("/{id}")
     public TemplateInstance card(@RestPath String id, @RestQuery Optional<String> said) {
         Client client = found(id);
-        return page(client, ClientForm.of(client), client.version, said.filter("kept"::equals).isPresent(), new Mistakes());
+        return page(client, ClientForm.of(client), client.version, said.filter("kept"::equals).isPresent(),
+            new Mistakes());
     }
 
     @POST
@@ -81,7 +85,8 @@ public class ClientPages {
         var typed = ClientForm.from(form);
         var mistakes = new Mistakes();
         var person = reader.read(typed, mistakes);
-        if (!form.one("version").equals("" + client.version)) mistakes.add("given", say.client_changed());
+        if (!form.one("version").equals("" + client.version))
+            mistakes.add("given", say.client_changed());
         if (!mistakes.isEmpty())
             return FormAgain.with(page(client, typed, client.version, false, mistakes));
         clients.correct(client.id, person, client.version);
@@ -90,7 +95,8 @@ public class ClientPages {
     }
 
     private TemplateInstance page(Client client, ClientForm typed, int version, boolean kept, Mistakes mistakes) {
-        return new ClientCard(client, typed, version, MonthChoice.all(typed.birthMonth()), TongueChoice.all(typed.language()),
+        return new ClientCard(client, typed, version, MonthChoice.all(typed.birthMonth()),
+            TongueChoice.all(typed.language()),
             list.of(client.id), kept, mistakes);
     }
 

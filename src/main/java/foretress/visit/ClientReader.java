@@ -50,7 +50,8 @@ public class ClientReader {
 
     /** Three empty fields are fine: then the client gives the date at the door. */
     private Optional<LocalDate> birth(ClientForm form, Mistakes mistakes) {
-        if ((form.birthDay() + form.birthMonth() + form.birthYear()).isEmpty()) return Optional.empty();
+        if ((form.birthDay() + form.birthMonth() + form.birthYear()).isEmpty())
+            return Optional.empty();
         try {
             LocalDate date = LocalDate.of(number(form.birthYear()), number(form.birthMonth()), number(form.birthDay()));
             LocalDate today = LocalDate.ofInstant(clock.instant(), Salon.the().zoneId());
@@ -64,7 +65,8 @@ public class ClientReader {
     }
 
     private static int number(String typed) {
-        if (!typed.matches("\\p{Nd}{1,4}")) throw new NumberFormatException(typed);
+        if (!typed.matches("\\p{Nd}{1,4}"))
+            throw new NumberFormatException(typed);
         return Integer.parseInt(typed);
     }
 

@@ -17,10 +17,8 @@ class ClientWord extends PanacheEntityBase {
     record Key(UUID clientId, String word) implements Serializable {}
 
     @Id
-    @Column(name = "client_id")
-    private UUID clientId;
-    @Id
-    private String word;
+    @Column(name = "client_id") private UUID clientId;
+    @Id private String word;
     private String first1;
     private String first2;
     private String first4;
@@ -37,6 +35,7 @@ class ClientWord extends PanacheEntityBase {
 
     /** So many letters from the start, or all there are. */
     static String first(int letters, String word) {
-        return word.codePointCount(0, word.length()) <= letters ? word : word.substring(0, word.offsetByCodePoints(0, letters));
+        return word.codePointCount(0, word.length()) <= letters ? word
+            : word.substring(0, word.offsetByCodePoints(0, letters));
     }
 }

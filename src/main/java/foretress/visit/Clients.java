@@ -26,7 +26,7 @@ public class Clients {
 
     /** What the desk knows of a new client; birth date, e-mail and phone may be missing. */
     public record Person(String givenName, String familyName, Optional<LocalDate> birthDate, Optional<String> email,
-                         Optional<String> phone, String language) {}
+        Optional<String> phone, String language) {}
 
     @Transactional
     public Client add(Person person) {
@@ -44,7 +44,8 @@ public class Clients {
     @Transactional
     public void correct(UUID id, Person person, int version) {
         Client client = find(id).orElseThrow(() -> new OptimisticLockException("gone: " + id));
-        if (client.version != version) throw new OptimisticLockException("changed meanwhile: " + id);
+        if (client.version != version)
+            throw new OptimisticLockException("changed meanwhile: " + id);
         client.is(person);
         index(client);
     }
@@ -53,7 +54,8 @@ public class Clients {
     @Transactional
     public boolean reachableAt(UUID id, String phone) {
         Client client = find(id).orElseThrow();
-        if (client.phone().isPresent()) return false;
+        if (client.phone().isPresent())
+            return false;
         client.reachedAt(client.email(), Optional.of(phone));
         index(client);
         return true;
@@ -91,12 +93,14 @@ public class Clients {
     /** Clients with a word beginning with each word of the query; pages count from 0. */
     public Found search(String query, int page) {
         List<String> asked = SearchWords.asked(query);
-        if (asked.isEmpty()) return new Found(List.of(), 0, false);
+        if (asked.isEmpty())
+            return new Found(List.of(), 0, false);
         var where = new StringBuilder("mergedInto is null");
         Map<String, Object> words = new HashMap<>();
         for (String word : asked) {
             int n = words.size();
-            where.append(" and id in (select w.clientId from ClientWord w where ").append(narrowed(word, n)).append("w.word like :w")
+            where.append(" and id in (select w.clientId from ClientWord w where ").append(narrowed(word, n))
+                .append("w.word like :w")
                 .append(n).append(" escape '!')");
             words.put("w" + n, word.replaceAll("[!%_]", "!$0") + "%");
             words.put("f" + n, ClientWord.first(narrows(word), word));

@@ -24,13 +24,16 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 public class DeskList {
     /** How far a visit's answers have come, as the desk may know it. */
-    public enum Answered { NO_LINK, NOT, HALF, YES, STOPPED, WITHDRAWN, CALLED_OFF }
+    public enum Answered {
+        NO_LINK, NOT, HALF, YES, STOPPED, WITHDRAWN, CALLED_OFF
+    }
 
     private static final Set<Answered> UNANSWERED = EnumSet.of(Answered.NO_LINK, Answered.NOT, Answered.HALF);
 
     /** One visit in the list. */
-    public record Row(UUID id, String day, String hour, String client, String services, String stylist, Answered answered,
-                      boolean mailable, boolean over, Optional<Owed> owed, String postponed) {
+    public record Row(UUID id, String day, String hour, String client, String services, String stylist,
+        Answered answered,
+        boolean mailable, boolean over, Optional<Owed> owed, String postponed) {
         /** Nothing needs to be said about answers that are there. */
         public boolean isQuiet() {
             return answered == Answered.YES && postponed.isEmpty();
@@ -54,11 +57,13 @@ public class DeskList {
      *
      * @param atLeast the client has not answered everything: more may follow
      */
-    public record Owed(UUID visitId, String client, String what, String visitAt, Optional<String> latest, boolean over, boolean atLeast) {}
+    public record Owed(UUID visitId, String client, String what, String visitAt, Optional<String> latest, boolean over,
+        boolean atLeast) {}
 
     /** A promise in the list; {@code who} is blank when it is the whole desk's. */
-    public record Promise(UUID id, Task.Kind kind, UUID visitId, UUID clientId, String client, Optional<String> phone, String who,
-                          String due, boolean over) {
+    public record Promise(UUID id, Task.Kind kind, UUID visitId, UUID clientId, String client, Optional<String> phone,
+        String who,
+        String due, boolean over) {
         public boolean isCall() {
             return kind == Task.Kind.CALL;
         }
@@ -103,9 +108,11 @@ public class DeskList {
         When when = when();
         Names names = everybody();
         return starting(from, howMany).stream()
-            .collect(Collectors.groupingBy(v -> LocalDate.ofInstant(v.startsAt, when.zone()), TreeMap::new, Collectors.toList()))
+            .collect(Collectors.groupingBy(v -> LocalDate.ofInstant(v.startsAt, when.zone()), TreeMap::new,
+                Collectors.toList()))
             .entrySet().stream().map(day -> new Day(when.day(day.getKey()), day.getKey().equals(when.today()),
-                day.getValue().stream().map(visit -> row(visit, when, names)).toList())).toList();
+                day.getValue().stream().map(visit -> row(visit, when, names)).toList()))
+            .toList();
     }
 
     private List<Visit> starting(LocalDate from, int howMany) {
@@ -148,20 +155,24 @@ public class DeskList {
     private Row row(Visit visit, When when, Names names) {
         LocalDate day = LocalDate.ofInstant(visit.startsAt, when.zone());
         return new Row(visit.id, when.day(day), when.hour(visit.startsAt), visit.client.fullName(), services(visit),
-            names.staff().getOrDefault(visit.stylistId, ""), answered(visit, names.stopped()), post.canSend() && visit.client.email().isPresent(), visit.state == State.CLOSED,
+            names.staff().getOrDefault(visit.stylistId, ""), answered(visit, names.stopped()),
+            post.canSend() && visit.client.email().isPresent(), visit.state == State.CLOSED,
             owed(visit, when), postponed(visit, when));
     }
 
     /** What desk and client may know of a decision; blank while the visit takes place as booked. */
     public String postponed(Visit visit, When when) {
-        if (!visit.postponed) return "";
-        return visit.postponedUntil().map(day -> say.desk_postponed_until(when.date(day))).orElseGet(say::desk_postponed);
+        if (!visit.postponed)
+            return "";
+        return visit.postponedUntil().map(day -> say.desk_postponed_until(when.date(day)))
+            .orElseGet(say::desk_postponed);
     }
 
     /** The services by name. */
     public String services(Visit visit) {
         Words words = knowledge.words("en");
-        return visit.services.stream().map(booked -> menu.name(booked.serviceId, words)).collect(Collectors.joining(", "));
+        return visit.services.stream().map(booked -> menu.name(booked.serviceId, words))
+            .collect(Collectors.joining(", "));
     }
 
     /** The same, where something came up that cannot wait: the visit is stopped until somebody has spoken to the client. */

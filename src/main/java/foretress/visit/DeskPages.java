@@ -27,7 +27,7 @@ public class DeskPages {
 
     @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record Desk(List<DeskList.Day> days, List<DeskList.Owed> owed, List<DeskList.Promise> promises, int visits,
-                int unanswered, String earlier, String later, boolean fromToday, String first, String said)
+        int unanswered, String earlier, String later, boolean fromToday, String first, String said)
         implements TemplateInstance {}
 
     private final DeskList list;
@@ -69,7 +69,8 @@ public class DeskPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response done(@RestPath String id, MultivaluedMap<String, String> posted) {
         boolean found = BookingReader.id(id).filter(task -> tasks.acknowledge(task, who.staff().id)).isPresent();
-        if (!found) throw new NotFoundException();
+        if (!found)
+            throw new NotFoundException();
         String back = new Form(posted).one("back").equals("/day") ? "/day" : "/desk";
         return Response.seeOther(URI.create(back)).build();
     }

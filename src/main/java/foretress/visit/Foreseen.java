@@ -50,13 +50,16 @@ public class Foreseen {
     /** Empty once somebody has begun to answer: from then on the plan itself says what is owed. */
     public Optional<Told> of(Visit visit) {
         boolean silent = visit.state == State.BOOKED || visit.state == State.INVITED;
-        return silent ? Optional.of(told(foresight.plan(visit), When.at(clock.instant(), visit.zone()))) : Optional.empty();
+        return silent ? Optional.of(told(foresight.plan(visit), When.at(clock.instant(), visit.zone())))
+            : Optional.empty();
     }
 
     /** The same for a form that is not kept yet; empty while it names no moment or no service. */
     Optional<Told> of(BookingReader.Read read, Optional<Client> known, ZoneId zone) {
-        if (read.slot().at().isEmpty() || read.services().isEmpty()) return Optional.empty();
-        return of(Visit.foreseen(known.orElseGet(() -> stranger(read)), read.slot().wall().orElseThrow(), zone, read.slot().at().get(), read.services()));
+        if (read.slot().at().isEmpty() || read.services().isEmpty())
+            return Optional.empty();
+        return of(Visit.foreseen(known.orElseGet(() -> stranger(read)), read.slot().wall().orElseThrow(), zone,
+            read.slot().at().get(), read.services()));
     }
 
     private static Client stranger(BookingReader.Read read) {
@@ -65,12 +68,14 @@ public class Foreseen {
 
     private Told told(TestPlan plan, When when) {
         boolean late = !plan.conflicts().isEmpty();
-        return new Told(plan.shut() ? say.foreseen_shut() : "", plan.owed().stream().map(owed -> line(owed, when)).toList(),
+        return new Told(plan.shut() ? say.foreseen_shut() : "",
+            plan.owed().stream().map(owed -> line(owed, when)).toList(),
             late ? plan.visitFrom().map(from -> say.foreseen_from(when.moment(from))).orElse("") : "");
     }
 
     private Line line(Owed owed, When when) {
-        return owed.conflict().map(conflict -> new Line(late(owed, conflict), true)).orElseGet(() -> new Line(inTime(owed, when), false));
+        return owed.conflict().map(conflict -> new Line(late(owed, conflict), true))
+            .orElseGet(() -> new Line(inTime(owed, when), false));
     }
 
     private String inTime(Owed owed, When when) {

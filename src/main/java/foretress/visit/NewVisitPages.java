@@ -32,8 +32,8 @@ import org.jboss.resteasy.reactive.RestQuery;
 public class NewVisitPages {
     @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record NewVisit(BookingForm form, Optional<Client> client, List<Offer> offers, List<Staff> stylists,
-                    List<MonthChoice> months, List<TongueChoice> tongues, boolean twice, Optional<Foreseen.Told> foreseen,
-                    Mistakes mistakes)
+        List<MonthChoice> months, List<TongueChoice> tongues, boolean twice, Optional<Foreseen.Told> foreseen,
+        Mistakes mistakes)
         implements TemplateInstance {}
 
     /** A service as the form offers it. */
@@ -49,8 +49,9 @@ public class NewVisitPages {
     private final WalkIn walkIn;
     private final Foreseen foreseen;
 
-    NewVisitPages(BookingReader reader, Bookings bookings, Clients clients, Visits visits, Knowledge knowledge, House house,
-                  Menu menu, WalkIn walkIn, Foreseen foreseen) {
+    NewVisitPages(BookingReader reader, Bookings bookings, Clients clients, Visits visits, Knowledge knowledge,
+        House house,
+        Menu menu, WalkIn walkIn, Foreseen foreseen) {
         this.reader = reader;
         this.bookings = bookings;
         this.clients = clients;
@@ -74,10 +75,13 @@ public class NewVisitPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response book(MultivaluedMap<String, String> posted) {
         var form = BookingForm.from(new Form(posted));
-        if (BookingReader.id(form.submission()).isEmpty()) throw new BadRequestException("a form without its name");
+        if (BookingReader.id(form.submission()).isEmpty())
+            throw new BadRequestException("a form without its name");
         var read = reader.read(form);
-        if (new Form(posted).is("act", "look")) return Response.ok(page(form, read.slot().twice(), foreseen(form, read), new Mistakes())).build();
-        if (!read.mistakes().isEmpty()) return FormAgain.with(page(form, read.slot().twice(), foreseen(form, read), read.mistakes()));
+        if (new Form(posted).is("act", "look"))
+            return Response.ok(page(form, read.slot().twice(), foreseen(form, read), new Mistakes())).build();
+        if (!read.mistakes().isEmpty())
+            return FormAgain.with(page(form, read.slot().twice(), foreseen(form, read), read.mistakes()));
         UUID visit = keep(form, read);
         return new Form(posted).one("then").equals("tablet") ? handed(visit, read) : booked(visit);
     }
@@ -106,7 +110,8 @@ public class NewVisitPages {
         return foreseen.of(read, BookingReader.id(form.clientId()).flatMap(clients::find), Salon.the().zoneId());
     }
 
-    private TemplateInstance page(BookingForm form, boolean twice, Optional<Foreseen.Told> foreseen, Mistakes mistakes) {
+    private TemplateInstance page(BookingForm form, boolean twice, Optional<Foreseen.Told> foreseen,
+        Mistakes mistakes) {
         var client = BookingReader.id(form.clientId()).flatMap(clients::find);
         return new NewVisit(form, client, offers(form), Staff.stylists(), MonthChoice.all(form.person().birthMonth()),
             TongueChoice.all(form.person().language()), twice, foreseen, mistakes);

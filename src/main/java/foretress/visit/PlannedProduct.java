@@ -12,7 +12,8 @@ import java.util.UUID;
 @Entity
 @Table(name = "planned_product")
 public class PlannedProduct extends PanacheEntityBase {
-    @Id @Column(name = "visit_id") private UUID visitId;
+    @Id
+    @Column(name = "visit_id") private UUID visitId;
     @Column(name = "line_id") public UUID lineId;
     public String shade;
     @Column(name = "named_at") private Instant namedAt;

@@ -51,7 +51,8 @@ public class PlannedProductPages {
     public TemplateInstance show(@RestPath String id) {
         Visit visit = found(id);
         Optional<PlannedProducts.Planned> now = planned.of(visit.id);
-        return page(visit, now.map(p -> p.line().lineId.toString()).orElse(""), now.map(PlannedProducts.Planned::shade).orElse(""), new Mistakes());
+        return page(visit, now.map(p -> p.line().lineId.toString()).orElse(""),
+            now.map(PlannedProducts.Planned::shade).orElse(""), new Mistakes());
     }
 
     @POST
@@ -64,18 +65,22 @@ public class PlannedProductPages {
             return back(visit);
         }
         var mistakes = new Mistakes();
-        Optional<ProductLine> line = BookingReader.id(form.one("line")).flatMap(lines::line).filter(one -> !one.retired);
+        Optional<ProductLine> line =
+            BookingReader.id(form.one("line")).flatMap(lines::line).filter(one -> !one.retired);
         String shade = form.one("shade");
         mistakes.expect(line.isPresent(), "line", words.planned_line_missing());
         mistakes.expect(!shade.isEmpty() && shade.length() <= LONGEST_SHADE, "shade", words.planned_shade_missing());
-        if (!mistakes.isEmpty()) return FormAgain.with(page(visit, form.one("line"), shade, mistakes));
+        if (!mistakes.isEmpty())
+            return FormAgain.with(page(visit, form.one("line"), shade, mistakes));
         planned.name(visit.id, line.orElseThrow().lineId, shade, who.staff().id);
         return back(visit);
     }
 
     private TemplateInstance page(Visit visit, String line, String shade, Mistakes mistakes) {
-        List<Choice> choices = lines.inUse().stream().map(one -> new Choice(one.lineId.toString(), one.name, String.join(", ", one.shades()),
-            one.lineId.toString().equals(line))).toList();
+        List<Choice> choices = lines.inUse().stream()
+            .map(one -> new Choice(one.lineId.toString(), one.name, String.join(", ", one.shades()),
+                one.lineId.toString().equals(line)))
+            .toList();
         return new ProductPage(visit, choices, shade, mistakes);
     }
 

@@ -39,12 +39,14 @@ public class PlannedProducts {
     /** @param shade as the label has it; the same product again changes nothing */
     public void name(UUID visitId, UUID lineId, String shade, UUID staff) {
         boolean news = QuarkusTransaction.requiringNew().call(() -> keep(visitId, lineId, shade, staff));
-        if (news) changed.fire(new Changed(visitId));
+        if (news)
+            changed.fire(new Changed(visitId));
     }
 
     private boolean keep(UUID visitId, UUID lineId, String shade, UUID staff) {
         Optional<PlannedProduct> before = PlannedProduct.findByIdOptional(visitId);
-        if (before.filter(row -> row.is(lineId, shade)).isPresent()) return false;
+        if (before.filter(row -> row.is(lineId, shade)).isPresent())
+            return false;
         PlannedProduct row = before.orElseGet(() -> new PlannedProduct(visitId));
         row.becomes(lineId, shade, staff, clock.instant());
         row.persist();
@@ -57,6 +59,7 @@ public class PlannedProducts {
             ledger.note(staff.toString(), "product taken off visit", visitId.toString());
             return PlannedProduct.deleteById(visitId);
         });
-        if (was) changed.fire(new Changed(visitId));
+        if (was)
+            changed.fire(new Changed(visitId));
     }
 }

@@ -18,7 +18,9 @@ class SearchIndex implements AtStart {
     }
 
     private static int some() {
-        List<Client> without = Client.<Client>find("mergedInto is null and id not in (select w.clientId from ClientWord w)").page(0, AT_ONCE).list();
+        List<Client> without =
+            Client.<Client>find("mergedInto is null and id not in (select w.clientId from ClientWord w)")
+                .page(0, AT_ONCE).list();
         without.forEach(client -> {
             client.fold();
             Clients.index(client);

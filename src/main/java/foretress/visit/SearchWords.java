@@ -32,20 +32,23 @@ final class SearchWords {
             parts(mail).forEach(words::add);
         });
         client.phone().map(SearchWords::digits).ifPresent(number -> tails(number).forEach(words::add));
-        return words.stream().map(SearchWords::cut).filter(word -> !word.isEmpty()).collect(Collectors.toCollection(LinkedHashSet::new));
+        return words.stream().map(SearchWords::cut).filter(word -> !word.isEmpty())
+            .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** What every client found must have a word beginning with; empty when nothing was asked. */
     static List<String> asked(String query) {
         String folded = Folded.of(query);
         Optional<String> number = number(folded);
-        return number.map(List::of).orElseGet(() -> Arrays.stream(folded.split(" ")).map(SearchWords::bare).map(SearchWords::cut)
-            .filter(word -> !word.isEmpty()).distinct().toList());
+        return number.map(List::of)
+            .orElseGet(() -> Arrays.stream(folded.split(" ")).map(SearchWords::bare).map(SearchWords::cut)
+                .filter(word -> !word.isEmpty()).distinct().toList());
     }
 
     /** Of "O’Neil-Smith": the whole without its marks, and each part. */
     private static Stream<String> parts(String word) {
-        return Stream.concat(Stream.of(bare(word)), Arrays.stream(word.split("[^\\p{L}\\p{N}]+"))).filter(part -> !part.isEmpty());
+        return Stream.concat(Stream.of(bare(word)), Arrays.stream(word.split("[^\\p{L}\\p{N}]+")))
+            .filter(part -> !part.isEmpty());
     }
 
     /** An address keeps its marks; a name does without. */
@@ -54,7 +57,8 @@ final class SearchWords {
     }
 
     private static Optional<String> number(String folded) {
-        if (!PHONE.matcher(folded).matches()) return Optional.empty();
+        if (!PHONE.matcher(folded).matches())
+            return Optional.empty();
         String digits = digits(folded);
         boolean abroad = folded.startsWith("+") || digits.startsWith("00");
         String rest = digits.replaceFirst("^0+(?=.)", "");

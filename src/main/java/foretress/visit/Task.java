@@ -31,28 +31,18 @@ public class Task extends PanacheEntityBase {
         CONFIRM_BIRTH_DATE
     }
 
-    @Id
-    public UUID id;
+    @Id public UUID id;
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
-    @JoinColumn(name = "visit_id")
-    public Visit visit;
+    @JoinColumn(name = "visit_id") public Visit visit;
     /** Sealed: that somebody must be called at once tells of an answer. */
-    @Column(name = "kind", columnDefinition = "text")
-    private String sealedKind;
-    @Column(name = "open_as")
-    private String openAs;
-    @Column(name = "owner_id")
-    private UUID ownerId;
-    @Column(name = "due_at")
-    public Instant dueAt;
-    @Column(name = "made_at")
-    private Instant madeAt;
-    @Column(name = "acknowledged_at")
-    private Instant acknowledgedAt;
-    @Column(name = "acknowledged_by")
-    private UUID acknowledgedBy;
-    @Version
-    private int version;
+    @Column(name = "kind", columnDefinition = "text") private String sealedKind;
+    @Column(name = "open_as") private String openAs;
+    @Column(name = "owner_id") private UUID ownerId;
+    @Column(name = "due_at") public Instant dueAt;
+    @Column(name = "made_at") private Instant madeAt;
+    @Column(name = "acknowledged_at") private Instant acknowledgedAt;
+    @Column(name = "acknowledged_by") private UUID acknowledgedBy;
+    @Version private int version;
 
     protected Task() {}
 
@@ -90,7 +80,8 @@ public class Task extends PanacheEntityBase {
 
     /** Once done it stays done; saying so again changes nothing. */
     void acknowledge(UUID staffId, Instant now) {
-        if (acknowledgedAt != null) return;
+        if (acknowledgedAt != null)
+            return;
         acknowledgedAt = now;
         acknowledgedBy = staffId;
         openAs = null;

@@ -39,14 +39,16 @@ public class Tasks {
 
     /** Every open promise, the most urgent first. */
     public List<Task> open() {
-        List<Task> open = Task.list("from Task t join fetch t.visit v join fetch v.client left join fetch v.services where t.acknowledgedAt is null order by t.dueAt, t.id");
+        List<Task> open = Task.list(
+            "from Task t join fetch t.visit v join fetch v.client left join fetch v.services where t.acknowledgedAt is null order by t.dueAt, t.id");
         VaultAccess.vault().fetchKeys(open.stream().map(task -> task.visit.keyOf).distinct().toList());
         return open;
     }
 
     /** Visits that are stopped until somebody has spoken to the client. */
     public Set<UUID> stopped() {
-        return open().stream().filter(task -> task.kind() == Task.Kind.SPEAK_AT_ONCE).map(task -> task.visit.id).collect(Collectors.toSet());
+        return open().stream().filter(task -> task.kind() == Task.Kind.SPEAK_AT_ONCE).map(task -> task.visit.id)
+            .collect(Collectors.toSet());
     }
 
     /** Marks the promise kept; false when there is none of that id. */

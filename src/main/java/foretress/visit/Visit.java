@@ -28,53 +28,41 @@ import java.util.UUID;
 @Entity
 @Table(name = "visit")
 public class Visit extends PanacheEntityBase {
-    @Id
-    public UUID id;
+    @Id public UUID id;
     /** Names the form that made it, so that a form sent twice makes one visit. */
     private String submission;
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
-    @JoinColumn(name = "client_id")
-    public Client client;
+    @JoinColumn(name = "client_id") public Client client;
     /** Whose key seals what hangs on this visit: the client it was booked for, also after records of one person were merged. */
-    @Column(name = "key_of")
-    public UUID keyOf;
+    @Column(name = "key_of") public UUID keyOf;
     /** The member of staff who does the hair. */
-    @Column(name = "stylist_id")
-    public UUID stylistId;
+    @Column(name = "stylist_id") public UUID stylistId;
     /** What was agreed, as read off the salon's clock; {@link #startsAt} is what it means under today's zone rules. */
-    @Column(name = "wall_time")
-    LocalDateTime wallTime;
+    @Column(name = "wall_time") LocalDateTime wallTime;
     String zone;
-    @Column(name = "starts_at")
-    public Instant startsAt;
-    @Enumerated(EnumType.STRING)
-    public State state;
-    @Column(name = "created_at")
-    private Instant createdAt;
+    @Column(name = "starts_at") public Instant startsAt;
+    @Enumerated(EnumType.STRING) public State state;
+    @Column(name = "created_at") private Instant createdAt;
     /** The standing of the booked services and what is owed, sealed: see {@link VisitSummary}. Absent until something was answered. */
-    @Column(columnDefinition = "text")
-    private String told;
-    @Column(name = "answered_at")
-    public Instant answeredAt;
-    @Column(name = "signed_at")
-    public Instant signedAt;
+    @Column(columnDefinition = "text") private String told;
+    @Column(name = "answered_at") public Instant answeredAt;
+    @Column(name = "signed_at") public Instant signedAt;
     /** It does not take place as booked; desk and client see this and no reason. */
     public boolean postponed;
-    @Column(name = "postponed_until")
-    private LocalDate postponedUntil;
-    @Version
-    private int version;
+    @Column(name = "postponed_until") private LocalDate postponedUntil;
+    @Version private int version;
 
     @OneToMany(mappedBy = "visit", cascade = CascadeType.ALL, orphanRemoval = true, fetch = FetchType.EAGER)
-    @OrderBy("place")
-    public List<BookedService> services = new ArrayList<>();
+    @OrderBy("place") public List<BookedService> services = new ArrayList<>();
 
     protected Visit() {}
 
     private Visit(Client client, LocalDateTime wallTime, ZoneId zone, Instant startsAt, List<Booked> booked) {
-        if (booked.isEmpty()) throw new IllegalArgumentException("A visit needs a service.");
+        if (booked.isEmpty())
+            throw new IllegalArgumentException("A visit needs a service.");
         this.id = UUID.randomUUID();
-        this.client = Optional.ofNullable(client).orElseThrow(() -> new IllegalArgumentException("A visit is some client's visit."));
+        this.client = Optional.ofNullable(client)
+            .orElseThrow(() -> new IllegalArgumentException("A visit is some client's visit."));
         this.keyOf = client.id;
         this.wallTime = wallTime;
         this.zone = zone.getId();
@@ -86,7 +74,8 @@ public class Visit extends PanacheEntityBase {
     /** @param client the one the booking names */
     Visit(Booking booking, Client client, Instant now) {
         this(client, booking.wallTime(), booking.zone(), booking.startsAt(), booking.services());
-        if (!client.id.equals(booking.clientId())) throw new IllegalArgumentException("The booking is not this client's: " + client.id);
+        if (!client.id.equals(booking.clientId()))
+            throw new IllegalArgumentException("The booking is not this client's: " + client.id);
         this.submission = booking.submission();
         this.stylistId = booking.stylistId();
         this.createdAt = now;
@@ -151,11 +140,13 @@ public class Visit extends PanacheEntityBase {
 
     /** Sets, or with an empty value clears, what the client must come in for. */
     public void owes(Optional<Owed> owed) {
-        if (told != null || owed.isPresent()) tell(told().owing(owed));
+        if (told != null || owed.isPresent())
+            tell(told().owing(owed));
     }
 
     private VisitSummary told() {
-        return told == null ? VisitSummary.NOTHING : VisitSummary.read(VaultAccess.vault().openWord(keyOf, place(), told));
+        return told == null ? VisitSummary.NOTHING
+            : VisitSummary.read(VaultAccess.vault().openWord(keyOf, place(), told));
     }
 
     private void tell(VisitSummary now) {

@@ -83,8 +83,11 @@ public class Visits {
 
     /** Ids of the same, for whoever locks them one by one. */
     public List<UUID> aheadFrom(LocalDate day, ZoneId zone) {
-        return Visit.getEntityManager().createQuery("select v.id from Visit v where v.startsAt >= ?1 and v.state not in ?2 order by v.id", UUID.class)
-            .setParameter(1, day.atStartOfDay(zone).toInstant()).setParameter(2, List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN)).getResultList();
+        return Visit.getEntityManager()
+            .createQuery("select v.id from Visit v where v.startsAt >= ?1 and v.state not in ?2 order by v.id",
+                UUID.class)
+            .setParameter(1, day.atStartOfDay(zone).toInstant())
+            .setParameter(2, List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN)).getResultList();
     }
 
     /** Of those, the ones for which something must be done before. What is owed is sealed, so the store cannot pick them out. */
@@ -99,30 +102,37 @@ public class Visits {
 
     /** Ids of everything on file under these people: their records, visits, and whatever was kept of them. */
     public Set<UUID> recordsOf(Collection<UUID> clients) {
-        if (clients.isEmpty()) return Set.of();
+        if (clients.isEmpty())
+            return Set.of();
         String people = "select id from client where id in (:people) or merged_into in (:people)";
-        String all = people + " union select id from visit where client_id in (" + people + ")" + Stream.of("signed_consent", "decision", "closing", "skin_test", "bench_test", "noted", "assessment")
-            .map(table -> " union select id from " + table + " where client_id in (" + people + ")").collect(Collectors.joining());
-        @SuppressWarnings("unchecked")
-        List<UUID> ids = Visit.getEntityManager().createNativeQuery(all, UUID.class).setParameter("people", clients).getResultList();
+        String all = people + " union select id from visit where client_id in (" + people + ")"
+            + Stream.of("signed_consent", "decision", "closing", "skin_test", "bench_test", "noted", "assessment")
+                .map(table -> " union select id from " + table + " where client_id in (" + people + ")")
+                .collect(Collectors.joining());
+        @SuppressWarnings("unchecked") List<UUID> ids =
+            Visit.getEntityManager().createNativeQuery(all, UUID.class).setParameter("people", clients).getResultList();
         return Set.copyOf(ids);
     }
 
     /** The client behind each visit and client record: id of either, name of the person. For naming what a list of ids is about. */
     public Map<UUID, String> peopleBehind() {
         Map<UUID, String> names = new HashMap<>();
-        Visit.getEntityManager().createQuery("select v.id, c.id, c.givenName, c.familyName from Client c left join Visit v on v.client = c", Object[].class)
+        Visit.getEntityManager()
+            .createQuery("select v.id, c.id, c.givenName, c.familyName from Client c left join Visit v on v.client = c",
+                Object[].class)
             .getResultList().forEach(row -> {
                 String name = (row[2] + " " + row[3]).strip();
                 names.put((UUID) row[1], name);
-                if (row[0] != null) names.put((UUID) row[0], name);
+                if (row[0] != null)
+                    names.put((UUID) row[0], name);
             });
         return names;
     }
 
     /** From the first instant, up to but not at the second. */
     public List<Visit> between(Instant from, Instant until) {
-        return ready(Visit.list(WHOLE + "where v.startsAt >= ?1 and v.startsAt < ?2 order by v.startsAt, v.id", from, until));
+        return ready(
+            Visit.list(WHOLE + "where v.startsAt >= ?1 and v.startsAt < ?2 order by v.startsAt, v.id", from, until));
     }
 
     /**

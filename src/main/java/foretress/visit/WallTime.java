@@ -37,8 +37,10 @@ public sealed interface WallTime {
 
     /** The instant meant, or empty when the time does not exist or comes twice and nobody said which. */
     default Optional<Instant> at(Optional<Turn> turn) {
-        if (this instanceof Once once) return Optional.of(once.at());
-        if (this instanceof Twice twice) return turn.map(t -> t == Turn.FIRST ? twice.first() : twice.second());
+        if (this instanceof Once once)
+            return Optional.of(once.at());
+        if (this instanceof Twice twice)
+            return turn.map(t -> t == Turn.FIRST ? twice.first() : twice.second());
         return Optional.empty();
     }
 

@@ -27,8 +27,9 @@ class AccessLog {
     private void follow(RoutingContext context) {
         if (LOG.isDebugEnabled()) {
             long begun = System.nanoTime();
-            context.addEndHandler(end -> LOG.debugf("%s %s %d %d ms", context.request().method(), masked(context.request().path()),
-                context.response().getStatusCode(), TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - begun)));
+            context.addEndHandler(
+                end -> LOG.debugf("%s %s %d %d ms", context.request().method(), masked(context.request().path()),
+                    context.response().getStatusCode(), TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - begun)));
         }
         context.next();
     }

@@ -34,7 +34,8 @@ public record ApiProblem(int status, String detail, String instance, List<Error>
     }
 
     public String document() {
-        ObjectNode document = JsonNodeFactory.instance.objectNode().put("type", "about:blank").put("title", title(status)).put("status", status)
+        ObjectNode document = JsonNodeFactory.instance.objectNode().put("type", "about:blank")
+            .put("title", title(status)).put("status", status)
             .put("detail", detail).put("instance", instance);
         if (!errors.isEmpty()) {
             ArrayNode list = document.putArray("errors");
@@ -69,7 +70,8 @@ public record ApiProblem(int status, String detail, String instance, List<Error>
             case 413 -> "The body is larger than what is taken here.";
             case 415 -> "The body must be sent as application/json.";
             case 429 -> "Too many requests; wait as long as the header Retry-After says.";
-            default -> status >= 500 ? "Something went wrong here. It has been noted; try again later." : "The request cannot be read.";
+            default -> status >= 500 ? "Something went wrong here. It has been noted; try again later."
+                : "The request cannot be read.";
         };
     }
 }

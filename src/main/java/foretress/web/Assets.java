@@ -27,7 +27,8 @@ public class Assets {
 
     private static String withHash(String path) {
         try (var in = Thread.currentThread().getContextClassLoader().getResourceAsStream("META-INF/resources" + path)) {
-            if (in == null) throw new IllegalArgumentException("no such file: " + path);
+            if (in == null)
+                throw new IllegalArgumentException("no such file: " + path);
             return path + "?v=" + Sha256.of(in.readAllBytes()).substring(0, 12);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -18,7 +18,7 @@ public class Caller {
     private final boolean standard;
 
     Caller(HttpServerRequest request, @ConfigProperty(name = "foretress.trusted-proxies") Optional<String> trusted,
-           @ConfigProperty(name = "foretress.forwarded-header", defaultValue = "x-forwarded-for") String header) {
+        @ConfigProperty(name = "foretress.forwarded-header", defaultValue = "x-forwarded-for") String header) {
         this.request = request;
         this.proxies = Proxies.of(trusted.orElse(""));
         this.standard = header.equalsIgnoreCase("forwarded");
@@ -30,6 +30,7 @@ public class Caller {
     }
 
     private List<String> named() {
-        return standard ? Proxies.fors(request.headers().getAll("Forwarded")) : request.headers().getAll("X-Forwarded-For");
+        return standard ? Proxies.fors(request.headers().getAll("Forwarded"))
+            : request.headers().getAll("X-Forwarded-For");
     }
 }

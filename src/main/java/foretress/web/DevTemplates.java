@@ -28,7 +28,8 @@ class DevTemplates {
 
     /** The step outlives reloads, so it is added once. */
     void watch(@Observes StartupEvent event) {
-        if (DevConsoleManager.getGlobal(DONE) != null) return;
+        if (DevConsoleManager.getGlobal(DONE) != null)
+            return;
         DevConsoleManager.setGlobal(DONE, true);
         DevConsoleManager.getHotReplacementContext().addPreScanStep(DevTemplates::copyChanged);
     }
@@ -46,23 +47,27 @@ class DevTemplates {
 
     private static void copyChanged(Path from, Path to) throws IOException {
         try (Stream<Path> files = Files.walk(from)) {
-            for (var file : files.filter(Files::isRegularFile).toList()) copyIfNewer(file, to.resolve(from.relativize(file)));
+            for (var file : files.filter(Files::isRegularFile).toList())
+                copyIfNewer(file, to.resolve(from.relativize(file)));
         }
     }
 
     private static void copyIfNewer(Path file, Path copy) throws IOException {
         var edited = Files.getLastModifiedTime(file);
-        if (Files.exists(copy) && Files.getLastModifiedTime(copy).compareTo(edited) >= 0) return;
+        if (Files.exists(copy) && Files.getLastModifiedTime(copy).compareTo(edited) >= 0)
+            return;
         Files.createDirectories(copy.getParent());
         Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
         Files.setLastModifiedTime(TOUCHED, edited);
     }
 
     private static void removeGone(Path from, Path to) throws IOException {
-        if (Files.notExists(to)) return;
+        if (Files.notExists(to))
+            return;
         try (Stream<Path> copies = Files.walk(to)) {
             for (var copy : copies.filter(Files::isRegularFile).toList())
-                if (Files.notExists(from.resolve(to.relativize(copy)))) Files.delete(copy);
+                if (Files.notExists(from.resolve(to.relativize(copy))))
+                Files.delete(copy);
         }
     }
 }

@@ -32,7 +32,8 @@ class Fallback {
             context.response().reset();
             return;
         }
-        if (context.failure() != null && context.statusCode() >= 500) LOG.error("a request failed", LoggableFailure.of(context.failure()));
+        if (context.failure() != null && context.statusCode() >= 500)
+            LOG.error("a request failed", LoggableFailure.of(context.failure()));
         answer(context, context.statusCode() < 400 ? 500 : context.statusCode());
     }
 
@@ -41,15 +42,19 @@ class Fallback {
         var locale = locale(context);
         context.response().setStatusCode(status);
         var path = String.valueOf(context.request().path());
-        if (ApiProblem.isFor(path)) end(context, ProblemPages.JSON, ApiProblem.of(status, path).document());
-        else if (ProblemPages.wantsDocument(accept)) end(context, ProblemPages.JSON, pages.document(status, locale));
-        else end(context, "text/html;charset=UTF-8", page(status, locale));
+        if (ApiProblem.isFor(path))
+            end(context, ProblemPages.JSON, ApiProblem.of(status, path).document());
+        else if (ProblemPages.wantsDocument(accept))
+            end(context, ProblemPages.JSON, pages.document(status, locale));
+        else
+            end(context, "text/html;charset=UTF-8", page(status, locale));
     }
 
     /** A template's beans live in a request, which may not have begun yet. */
     private String page(int status, Locale locale) {
         var request = Arc.container().requestContext();
-        if (request.isActive()) return pages.page(status, locale);
+        if (request.isActive())
+            return pages.page(status, locale);
         request.activate();
         try {
             Arc.container().instance(Language.class).get().use(locale.getLanguage());
@@ -65,7 +70,8 @@ class Fallback {
 
     private static Locale locale(RoutingContext context) {
         var cookie = context.request().getCookie(Language.COOKIE);
-        var asked = context.acceptableLanguages().stream().map(l -> l.tag()).flatMap(tag -> Supported.match(tag).stream()).findFirst();
+        var asked = context.acceptableLanguages().stream().map(l -> l.tag())
+            .flatMap(tag -> Supported.match(tag).stream()).findFirst();
         var tag = cookie == null ? asked : Supported.match(cookie.getValue()).or(() -> asked);
         return Locale.forLanguageTag(tag.orElse(Supported.TAGS.get(0)));
     }

@@ -50,13 +50,15 @@ public class FormToken {
     }
 
     private String thisBrowser() {
-        if (browser.isEmpty()) browser = known().or(() -> Optional.of(begin()));
+        if (browser.isEmpty())
+            browser = known().or(() -> Optional.of(begin()));
         return browser.get();
     }
 
     /** The session that is none: what this browser was called before anybody came through a door or signed in. */
     public Optional<String> known() {
-        return Optional.ofNullable(current.getCurrent()).map(context -> context.request().getCookie(address.cookieName(COOKIE)))
+        return Optional.ofNullable(current.getCurrent())
+            .map(context -> context.request().getCookie(address.cookieName(COOKIE)))
             .map(Cookie::getValue).filter(OURS.asMatchPredicate()).map(FormToken::named);
     }
 
@@ -66,8 +68,10 @@ public class FormToken {
 
     private String begin() {
         var value = RandomText.fresh();
-        Optional.ofNullable(current.getCurrent()).map(RoutingContext::response).ifPresent(response -> response.addCookie(
-            Cookie.cookie(address.cookieName(COOKIE), value).setPath("/").setHttpOnly(true).setSecure(address.secure()).setSameSite(CookieSameSite.LAX)));
+        Optional.ofNullable(current.getCurrent()).map(RoutingContext::response)
+            .ifPresent(response -> response.addCookie(
+                Cookie.cookie(address.cookieName(COOKIE), value).setPath("/").setHttpOnly(true)
+                    .setSecure(address.secure()).setSameSite(CookieSameSite.LAX)));
         return named(value);
     }
 }

@@ -22,7 +22,9 @@ public class FormTokens {
     private final SecretKeySpec key;
 
     FormTokens(@ConfigProperty(name = "foretress.session-key") String base64) {
-        key = new SecretKeySpec(hmac(new SecretKeySpec(Base64.getDecoder().decode(base64), "HmacSHA256"), "foretress form tokens"), "HmacSHA256");
+        key = new SecretKeySpec(
+            hmac(new SecretKeySpec(Base64.getDecoder().decode(base64), "HmacSHA256"), "foretress form tokens"),
+            "HmacSHA256");
     }
 
     String of(String session) {
@@ -32,7 +34,8 @@ public class FormTokens {
     /** Whether this token was made here for one of these sessions. */
     public boolean prove(String token, List<String> sessions) {
         byte[] given = token.getBytes(StandardCharsets.UTF_8);
-        return sessions.stream().anyMatch(session -> MessageDigest.isEqual(given, of(session).getBytes(StandardCharsets.UTF_8)));
+        return sessions.stream()
+            .anyMatch(session -> MessageDigest.isEqual(given, of(session).getBytes(StandardCharsets.UTF_8)));
     }
 
     private static byte[] hmac(SecretKeySpec key, String said) {

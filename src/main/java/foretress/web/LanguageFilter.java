@@ -21,7 +21,8 @@ public class LanguageFilter {
     @ServerRequestFilter(preMatching = true, priority = 100)
     public void settle(HttpHeaders headers, UriInfo address) {
         language.here(address.getRequestUri().getPath());
-        var chosen = Optional.ofNullable(headers.getCookies().get(Language.COOKIE)).flatMap(c -> Supported.match(c.getValue()));
+        var chosen =
+            Optional.ofNullable(headers.getCookies().get(Language.COOKIE)).flatMap(c -> Supported.match(c.getValue()));
         chosen.or(() -> asked(headers)).ifPresent(language::use);
     }
 

@@ -34,7 +34,8 @@ public class Meanwhile {
      */
     public Form tell(Form typed, Form now, String form, BiFunction<String, String, String> said, Mistakes mistakes) {
         mistakes.add(form, words.form_changed());
-        now.fields().keySet().stream().filter(field -> !field.equals(VERSION) && !values(typed, field).equals(values(now, field))).sorted()
+        now.fields().keySet().stream()
+            .filter(field -> !field.equals(VERSION) && !values(typed, field).equals(values(now, field))).sorted()
             .forEach(field -> mistakes.add(field, kept(field, values(now, field), said)));
         var fields = new MultivaluedHashMap<String, String>(typed.fields());
         fields.putSingle(VERSION, now.one(VERSION));
@@ -42,11 +43,13 @@ public class Meanwhile {
     }
 
     private static List<String> values(Form form, String field) {
-        return form.all(field).stream().map(value -> value.strip().replace("\r\n", "\n")).filter(value -> !value.isEmpty()).toList();
+        return form.all(field).stream().map(value -> value.strip().replace("\r\n", "\n"))
+            .filter(value -> !value.isEmpty()).toList();
     }
 
     private String kept(String field, List<String> values, BiFunction<String, String, String> said) {
         return values.isEmpty() ? words.form_kept_nothing()
-            : words.form_kept_now(values.stream().map(value -> said.apply(field, value)).collect(Collectors.joining(", ")));
+            : words.form_kept_now(
+                values.stream().map(value -> said.apply(field, value)).collect(Collectors.joining(", ")));
     }
 }

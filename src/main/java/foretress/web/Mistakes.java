@@ -15,7 +15,8 @@ public class Mistakes {
 
     /** Notes a mistake unless it holds. */
     public boolean expect(boolean holds, String field, String text) {
-        if (!holds) add(field, text);
+        if (!holds)
+            add(field, text);
         return holds;
     }
 

@@ -7,7 +7,8 @@ import java.util.Locale;
 public record Offered(String tag, String name, boolean current) {
     /** Every language there is, one of them the current one. */
     public static List<Offered> all(String current) {
-        return Supported.TAGS.stream().map(tag -> new Offered(tag, name(Locale.forLanguageTag(tag)), tag.equals(current))).toList();
+        return Supported.TAGS.stream()
+            .map(tag -> new Offered(tag, name(Locale.forLanguageTag(tag)), tag.equals(current))).toList();
     }
 
     private static String name(Locale locale) {

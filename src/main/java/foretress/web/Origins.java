@@ -29,13 +29,16 @@ public class Origins {
     }
 
     private void check(RoutingContext context) {
-        if (READING.contains(context.request().method()) || !isElsewhere(context.request())) context.next();
-        else context.fail(403);
+        if (READING.contains(context.request().method()) || !isElsewhere(context.request()))
+            context.next();
+        else
+            context.fail(403);
     }
 
     private boolean isElsewhere(HttpServerRequest request) {
         var site = request.getHeader("Sec-Fetch-Site");
-        if (site != null) return !isHere(site);
+        if (site != null)
+            return !isHere(site);
         var origin = request.getHeader("Origin");
         return origin != null && !origin.equals("null") && !isOurs(request, origin);
     }

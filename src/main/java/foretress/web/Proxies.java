@@ -14,7 +14,8 @@ import java.util.stream.Stream;
  * the entry is trusted. What cannot be read as an address ends the reading: the nearest one that was known stands.
  */
 public final class Proxies {
-    private static final Pattern V4 = Pattern.compile("(?:(?:25[0-5]|2[0-4][0-9]|1?[0-9]{1,2})\\.){3}(?:25[0-5]|2[0-4][0-9]|1?[0-9]{1,2})");
+    private static final Pattern V4 =
+        Pattern.compile("(?:(?:25[0-5]|2[0-4][0-9]|1?[0-9]{1,2})\\.){3}(?:25[0-5]|2[0-4][0-9]|1?[0-9]{1,2})");
     private static final Pattern V4_AND_PORT = Pattern.compile("(" + V4.pattern() + ")(?::[0-9]{1,5})?");
     private static final Pattern V6_AND_PORT = Pattern.compile("\\[([0-9A-Fa-f:.]{2,45})](?::[0-9]{1,5})?");
     private static final Pattern V6 = Pattern.compile("[0-9A-Fa-f:.]*:[0-9A-Fa-f:.]*");
@@ -25,9 +26,11 @@ public final class Proxies {
 
     private record Range(byte[] begin, int bits) {
         boolean holds(byte[] address) {
-            if (address.length != begin.length) return false;
+            if (address.length != begin.length)
+                return false;
             for (int bit = 0; bit < bits; bit++)
-                if (((address[bit / 8] ^ begin[bit / 8]) >> (7 - bit % 8) & 1) != 0) return false;
+                if (((address[bit / 8] ^ begin[bit / 8]) >> (7 - bit % 8) & 1) != 0)
+                return false;
             return true;
         }
     }
@@ -41,14 +44,18 @@ public final class Proxies {
      * @throws IllegalArgumentException naming the entry that is neither
      */
     public static Proxies of(String list) {
-        return new Proxies(Stream.of(list.split(",")).map(String::strip).filter(entry -> !entry.isEmpty()).map(Proxies::range).toList());
+        return new Proxies(Stream.of(list.split(",")).map(String::strip).filter(entry -> !entry.isEmpty())
+            .map(Proxies::range).toList());
     }
 
     private static Range range(String entry) {
         String[] parts = entry.split("/", 2);
-        byte[] begin = address(parts[0]).map(InetAddress::getAddress).orElseThrow(() -> new IllegalArgumentException(entry));
-        if (parts.length == 1) return new Range(begin, begin.length * 8);
-        if (!parts[1].matches("[0-9]{1,3}") || Integer.parseInt(parts[1]) > begin.length * 8) throw new IllegalArgumentException(entry);
+        byte[] begin =
+            address(parts[0]).map(InetAddress::getAddress).orElseThrow(() -> new IllegalArgumentException(entry));
+        if (parts.length == 1)
+            return new Range(begin, begin.length * 8);
+        if (!parts[1].matches("[0-9]{1,3}") || Integer.parseInt(parts[1]) > begin.length * 8)
+            throw new IllegalArgumentException(entry);
         return new Range(begin, Integer.parseInt(parts[1]));
     }
 
@@ -63,14 +70,16 @@ public final class Proxies {
         List<String> chain = entries(named);
         for (int i = chain.size() - 1; i >= 0 && trusts(known); i--) {
             Optional<String> next = node(chain.get(i));
-            if (next.isEmpty()) return known;
+            if (next.isEmpty())
+                return known;
             known = next.get();
         }
         return known;
     }
 
     private boolean trusts(String address) {
-        return address(address).map(InetAddress::getAddress).filter(bytes -> trusted.stream().anyMatch(range -> range.holds(bytes))).isPresent();
+        return address(address).map(InetAddress::getAddress)
+            .filter(bytes -> trusted.stream().anyMatch(range -> range.holds(bytes))).isPresent();
     }
 
     /** The last entries, since only those can be trusted. */
@@ -88,15 +97,18 @@ public final class Proxies {
     }
 
     private static String ofElement(String element) {
-        return Stream.of(element.split(";")).map(String::strip).filter(pair -> pair.regionMatches(true, 0, "for=", 0, 4))
+        return Stream.of(element.split(";")).map(String::strip)
+            .filter(pair -> pair.regionMatches(true, 0, "for=", 0, 4))
             .map(pair -> pair.substring(4).strip()).findFirst().orElse("unknown");
     }
 
     /** A node as a proxy names it: an address, with or without a port, in quotes or not; {@code unknown} and made-up names are none. */
     private static Optional<String> node(String entry) {
-        String bare = entry.length() > 1 && entry.startsWith("\"") && entry.endsWith("\"") ? entry.substring(1, entry.length() - 1) : entry;
+        String bare = entry.length() > 1 && entry.startsWith("\"") && entry.endsWith("\"")
+            ? entry.substring(1, entry.length() - 1) : entry;
         var v4 = V4_AND_PORT.matcher(bare);
-        if (v4.matches()) return address(v4.group(1)).map(InetAddress::getHostAddress);
+        if (v4.matches())
+            return address(v4.group(1)).map(InetAddress::getHostAddress);
         var v6 = V6_AND_PORT.matcher(bare);
         return address(v6.matches() ? v6.group(1) : bare).map(InetAddress::getHostAddress);
     }
@@ -108,7 +120,8 @@ public final class Proxies {
     /** Never asks the network: only what is written as an address is looked at. An IPv4 address inside an IPv6 one is the IPv4 one. */
     private static Optional<InetAddress> address(String text) {
         String bare = text.replaceAll("%.*", "");
-        if (!V4.matcher(bare).matches() && !V6.matcher(bare).matches()) return Optional.empty();
+        if (!V4.matcher(bare).matches() && !V6.matcher(bare).matches())
+            return Optional.empty();
         try {
             return Optional.of(InetAddress.getByName(bare));
         } catch (UnknownHostException none) {

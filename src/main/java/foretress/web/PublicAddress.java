@@ -12,7 +12,8 @@ public class PublicAddress {
     private final Optional<String> configured;
     private final Instance<HttpServer> server;
 
-    PublicAddress(@ConfigProperty(name = "foretress.public-address") Optional<String> configured, Instance<HttpServer> server) {
+    PublicAddress(@ConfigProperty(name = "foretress.public-address") Optional<String> configured,
+        Instance<HttpServer> server) {
         this.configured = configured.map(address -> address.replaceAll("/+$", ""));
         this.server = server;
     }

@@ -39,7 +39,7 @@ public class RateLimiter {
     private final Clock clock;
 
     public RateLimiter(@ConfigProperty(name = "foretress.sign-in.tries-per-address", defaultValue = "40") int signIns,
-                 @ConfigProperty(name = "foretress.door.knocks-per-address", defaultValue = "40") int knocks, Clock clock) {
+        @ConfigProperty(name = "foretress.door.knocks-per-address", defaultValue = "40") int knocks, Clock clock) {
         this.signIns = signIns;
         this.knocks = knocks;
         this.clock = clock;
@@ -64,7 +64,8 @@ public class RateLimiter {
     public synchronized Optional<Duration> guess(String secret) {
         var now = clock.instant();
         var before = failures.getOrDefault(secret, new Failures(0, now));
-        if (now.isBefore(before.next())) return Optional.of(Duration.between(now, before.next()));
+        if (now.isBefore(before.next()))
+            return Optional.of(Duration.between(now, before.next()));
         int inARow = before.inARow() + 1;
         failures.put(secret, new Failures(inARow, now.plus(wait(inARow))));
         return Optional.empty();
@@ -77,14 +78,16 @@ public class RateLimiter {
 
     /** After the free tries 1, 2, 4, ... seconds, up to the longest. */
     public static Duration wait(int inARow) {
-        if (inARow < FREE_TRIES) return Duration.ZERO;
+        if (inARow < FREE_TRIES)
+            return Duration.ZERO;
         var seconds = 1L << Math.min(inARow - FREE_TRIES, 20);
         return seconds > LONGEST_WAIT.toSeconds() ? LONGEST_WAIT : Duration.ofSeconds(seconds);
     }
 
     /** The refusal, with when to come again (RFC 9110, 10.2.3). */
     public static ClientErrorException tooOften(Duration wait) {
-        return new ClientErrorException(Response.status(429).header(HttpHeaders.RETRY_AFTER, wait.toSeconds() + 1).build());
+        return new ClientErrorException(
+            Response.status(429).header(HttpHeaders.RETRY_AFTER, wait.toSeconds() + 1).build());
     }
 
     private Bucket bucket(Door door) {
@@ -96,7 +99,8 @@ public class RateLimiter {
     /** A flood of made-up names must not fill the memory: what was not asked after for longest goes. */
     private static <T> Map<String, T> newestKept() {
         return Collections.synchronizedMap(new LinkedHashMap<>(64, 0.75f, true) {
-            @Override protected boolean removeEldestEntry(Map.Entry<String, T> eldest) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<String, T> eldest) {
                 return size() > MOST_KEPT;
             }
         });

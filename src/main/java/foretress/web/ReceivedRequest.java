@@ -20,64 +20,81 @@ class ReceivedRequest extends HttpServerRequestWrapper {
         this.body = body;
     }
 
-    @Override public HttpServerRequest handler(Handler<Buffer> handler) {
+    @Override
+    public HttpServerRequest handler(Handler<Buffer> handler) {
         reader = handler;
         return this;
     }
 
-    @Override public HttpServerRequest endHandler(Handler<Void> handler) {
+    @Override
+    public HttpServerRequest endHandler(Handler<Void> handler) {
         atEnd = handler;
         return this;
     }
 
-    @Override public HttpServerRequest exceptionHandler(Handler<Throwable> handler) {
+    @Override
+    public HttpServerRequest exceptionHandler(Handler<Throwable> handler) {
         return this;
     }
 
-    @Override public HttpServerRequest pause() {
+    @Override
+    public HttpServerRequest pause() {
         return this;
     }
 
-    @Override public HttpServerRequest resume() {
-        if (!read) give();
+    @Override
+    public HttpServerRequest resume() {
+        if (!read)
+            give();
         finish();
         return this;
     }
 
     /** All of it counts as one piece; after it comes the end. */
-    @Override public HttpServerRequest fetch(long pieces) {
-        if (read) finish();
-        else give();
+    @Override
+    public HttpServerRequest fetch(long pieces) {
+        if (read)
+            finish();
+        else
+            give();
         return this;
     }
 
     private void give() {
         read = true;
-        if (reader != null && body.length() > 0) reader.handle(body);
-        else finish();
+        if (reader != null && body.length() > 0)
+            reader.handle(body);
+        else
+            finish();
     }
 
     private void finish() {
-        if (ended) return;
+        if (ended)
+            return;
         ended = true;
-        if (atEnd != null) atEnd.handle(null);
+        if (atEnd != null)
+            atEnd.handle(null);
     }
 
-    @Override public boolean isEnded() {
+    @Override
+    public boolean isEnded() {
         return ended;
     }
 
-    @Override public long bytesRead() {
+    @Override
+    public long bytesRead() {
         return body.length();
     }
 
-    @Override public Future<Buffer> body() {
+    @Override
+    public Future<Buffer> body() {
         read = true;
         finish();
         return Future.succeededFuture(body);
     }
 
-    @Override public Future<Void> end() {
+    @Override
+    public Future<Void> end() {
         return Future.succeededFuture();
     }
 }

@@ -39,7 +39,8 @@ class Receiving {
         this.waiting = waiting;
         this.longest = longest;
         this.router = router;
-        this.network = request.remoteAddress() == null ? "" : Network.of(String.valueOf(request.remoteAddress().hostAddress()));
+        this.network =
+            request.remoteAddress() == null ? "" : Network.of(String.valueOf(request.remoteAddress().hostAddress()));
     }
 
     /** The receiving of this request, once it is done. */
@@ -58,7 +59,8 @@ class Receiving {
         request.response().closeHandler(gone -> giveUp());
         request.endHandler(all -> here.runOnContext(now -> handOn()));
         request.handler(this::take);
-        if ("100-continue".equalsIgnoreCase(request.getHeader("Expect"))) request.response().writeContinue();
+        if ("100-continue".equalsIgnoreCase(request.getHeader("Expect")))
+            request.response().writeContinue();
     }
 
     /** The body is here, and goes the way of all requests; its room is free again when it is answered. */
@@ -68,14 +70,19 @@ class Receiving {
     }
 
     private void take(Buffer piece) {
-        if (over) return;
-        if (body.length() + piece.length() > longest) fail(413);
-        else if (!waiting.room(network, piece.length())) fail(503);
-        else body.appendBuffer(piece);
+        if (over)
+            return;
+        if (body.length() + piece.length() > longest)
+            fail(413);
+        else if (!waiting.room(network, piece.length()))
+            fail(503);
+        else
+            body.appendBuffer(piece);
     }
 
     private void pace() {
-        if (!over && tooSlow(body.length(), TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - begun))) fail(408);
+        if (!over && tooSlow(body.length(), TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - begun)))
+            fail(408);
     }
 
     static boolean tooSlow(long bytes, long seconds) {
@@ -83,7 +90,8 @@ class Receiving {
     }
 
     private void handOn() {
-        if (over) return;
+        if (over)
+            return;
         stop();
         request.headers().remove("Expect");
         var internal = (HttpServerRequestInternal) request;
@@ -95,20 +103,25 @@ class Receiving {
     private void fail(int status) {
         giveUp();
         boolean alone = request.version() != HttpVersion.HTTP_2;
-        if (alone) context.response().putHeader("Connection", "close");
-        if (status == 503) context.response().putHeader("Retry-After", "5");
+        if (alone)
+            context.response().putHeader("Connection", "close");
+        if (status == 503)
+            context.response().putHeader("Retry-After", "5");
         context.response().endHandler(said -> end(alone));
         context.fail(status);
     }
 
     /** In HTTP/2 a connection carries others too: this stream alone is closed, without an error (RFC 9113, 8.1). */
     private void end(boolean alone) {
-        if (alone) request.connection().close();
-        else request.response().reset(0);
+        if (alone)
+            request.connection().close();
+        else
+            request.response().reset(0);
     }
 
     private void giveUp() {
-        if (over) return;
+        if (over)
+            return;
         stop();
         waiting.gone(network, body.length());
     }

@@ -14,11 +14,13 @@ public final class SentFile {
 
     /** @param jpeg drawn here; a page may show it */
     public static Response photo(byte[] jpeg) {
-        return Response.ok(jpeg).type("image/jpeg").header("Content-Disposition", "inline; filename=\"photo.jpg\"").header(POLICY, SANDBOX).build();
+        return Response.ok(jpeg).type("image/jpeg").header("Content-Disposition", "inline; filename=\"photo.jpg\"")
+            .header(POLICY, SANDBOX).build();
     }
 
     /** What was not made here is saved, never shown. */
     public static Response download(byte[] bytes, String mediaType, String name) {
-        return Response.ok(bytes).type(mediaType).header("Content-Disposition", "attachment; filename=\"" + name + "\"").header(POLICY, SANDBOX).build();
+        return Response.ok(bytes).type(mediaType).header("Content-Disposition", "attachment; filename=\"" + name + "\"")
+            .header(POLICY, SANDBOX).build();
     }
 }

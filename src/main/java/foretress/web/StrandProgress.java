@@ -35,7 +35,7 @@ public record StrandProgress(double tip, List<Tick> ticks) {
     /** The strand grown to a share of the page, 0 to 1, with evenly spaced ticks. */
     @TemplateExtension(namespace = "strand")
     public static StrandProgress share(double share, int ticks) {
-        var tip = Math.max(30, Math.min(share, 1) * FULL - 14);     // the flick takes the last few px, a root always shows
+        var tip = Math.max(30, Math.min(share, 1) * FULL - 14); // the flick takes the last few px, a root always shows
         return new StrandProgress(tip, IntStream.rangeClosed(1, ticks)
             .mapToObj(i -> new Tick(tick((double) i / ticks * FULL), (double) i / ticks * FULL <= tip)).toList());
     }
@@ -80,7 +80,8 @@ public record StrandProgress(double tip, List<Tick> ticks) {
     /** How far from its gutter's edge the hair hangs, px: 20, at most 5 to either side; it leaves the root straight. */
     private static double sway(double y) {
         var t = y / FULL;
-        return 20 + Math.min(1, t * 6) * (3.2 * Math.sin(2 * Math.PI * 1.15 * t + 0.9) + 1.8 * Math.sin(2 * Math.PI * 2.3 * t + 0.4));
+        return 20 + Math.min(1, t * 6)
+            * (3.2 * Math.sin(2 * Math.PI * 1.15 * t + 0.9) + 1.8 * Math.sin(2 * Math.PI * 2.3 * t + 0.4));
     }
 
     private static String point(double x, double y) {

@@ -6,22 +6,40 @@ import io.quarkus.qute.i18n.MessageBundle;
 /** The words around a paper form that is typed in; they stand in messages/typed.properties under the same keys. */
 @MessageBundle("typed")
 public interface TypedWords {
-    @Message String agreed();
-    @Message String agreed_missing();
-    @Message String back();
-    @Message String begin();
-    @Message String day();
-    @Message String day_wrong();
-    @Message String done();
-    @Message String done_text();
-    @Message String hand_over();
-    @Message String lead();
-    @Message String next();
-    @Message String paper();
-    @Message String paper_hint();
-    @Message String picture();
-    @Message String signed();
-    @Message String signed_missing();
-    @Message String title();
-    @Message String typed(String name, String day, String signed);
+    @Message
+    String agreed();
+    @Message
+    String agreed_missing();
+    @Message
+    String back();
+    @Message
+    String begin();
+    @Message
+    String day();
+    @Message
+    String day_wrong();
+    @Message
+    String done();
+    @Message
+    String done_text();
+    @Message
+    String hand_over();
+    @Message
+    String lead();
+    @Message
+    String next();
+    @Message
+    String paper();
+    @Message
+    String paper_hint();
+    @Message
+    String picture();
+    @Message
+    String signed();
+    @Message
+    String signed_missing();
+    @Message
+    String title();
+    @Message
+    String typed(String name, String day, String signed);
 }

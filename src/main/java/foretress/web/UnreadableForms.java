@@ -21,13 +21,16 @@ final class UnreadableForms {
     /** Somewhere on the way to reading a form, before anything of ours had looked at it. */
     private static boolean isOfReading(Throwable cause) {
         return places(cause).takeWhile(name -> !name.startsWith("foretress."))
-            .anyMatch(name -> name.startsWith(FRAMEWORK + "server.core.multipart.") || name.startsWith(FRAMEWORK + "server.handlers.FormBodyHandler"));
+            .anyMatch(name -> name.startsWith(FRAMEWORK + "server.core.multipart.")
+                || name.startsWith(FRAMEWORK + "server.handlers.FormBodyHandler"));
     }
 
     /** A header or a letter the framework could not make out, whoever asked it to. */
     private static boolean isThrownByTheReader(Throwable cause) {
-        boolean complains = cause instanceof IllegalArgumentException || cause instanceof CharacterCodingException || cause instanceof UnsupportedEncodingException;
-        return complains && places(cause).dropWhile(name -> name.startsWith("java.")).findFirst().filter(name -> name.startsWith(FRAMEWORK)).isPresent();
+        boolean complains = cause instanceof IllegalArgumentException || cause instanceof CharacterCodingException
+            || cause instanceof UnsupportedEncodingException;
+        return complains && places(cause).dropWhile(name -> name.startsWith("java.")).findFirst()
+            .filter(name -> name.startsWith(FRAMEWORK)).isPresent();
     }
 
     private static Stream<String> places(Throwable cause) {

@@ -39,7 +39,8 @@ public record UnsentForm(String address, boolean parts, List<Field> fields, List
     /** The form of this request, which has been read; nothing when it is too long, or was not sent to an address of ours. */
     public static Optional<UnsentForm> of(ContainerRequestContext request) {
         var parts = String.valueOf(request.getMediaType()).startsWith("multipart/");
-        return address(request.getUriInfo().getRequestUri()).map(to -> read(to, parts, data())).filter(UnsentForm::fits);
+        return address(request.getUriInfo().getRequestUri()).map(to -> read(to, parts, data()))
+            .filter(UnsentForm::fits);
     }
 
     /** The token this request's form came with; blank when it had none. */
@@ -59,10 +60,14 @@ public record UnsentForm(String address, boolean parts, List<Field> fields, List
     }
 
     private void take(String name, FormValue value) {
-        if (name == null || name.equals(FormTokens.FIELD)) return;
-        if (value.isFileItem()) files.add(name);
-        else if (SECRETS.contains(name)) secrets.add(name);
-        else fields.add(new Field(name, value.getValue()));
+        if (name == null || name.equals(FormTokens.FIELD))
+            return;
+        if (value.isFileItem())
+            files.add(name);
+        else if (SECRETS.contains(name))
+            secrets.add(name);
+        else
+            fields.add(new Field(name, value.getValue()));
     }
 
     private static Optional<String> address(URI uri) {
@@ -78,7 +83,8 @@ public record UnsentForm(String address, boolean parts, List<Field> fields, List
     public List<Field> carried() {
         var all = new ArrayList<Field>();
         all.add(new Field(ADDRESS, address));
-        if (parts) all.add(new Field(PARTS, "yes"));
+        if (parts)
+            all.add(new Field(PARTS, "yes"));
         secrets.forEach(name -> all.add(new Field(SECRET, name)));
         files.forEach(name -> all.add(new Field(FILE, name)));
         fields.forEach(field -> all.add(new Field(TYPED + field.name(), field.value())));
@@ -100,7 +106,8 @@ public record UnsentForm(String address, boolean parts, List<Field> fields, List
 
     private static List<Field> typed(Form form) {
         return form.fields().keySet().stream().filter(name -> name.startsWith(TYPED))
-            .flatMap(name -> form.all(name).stream().map(value -> new Field(name.substring(TYPED.length()), value))).toList();
+            .flatMap(name -> form.all(name).stream().map(value -> new Field(name.substring(TYPED.length()), value)))
+            .toList();
     }
 
     public String getEncoding() {

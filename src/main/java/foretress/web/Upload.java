@@ -25,7 +25,8 @@ public final class Upload {
         return taken(Paper.of(bytes(sent)), say.paper_not_known(), field, mistakes, say);
     }
 
-    private static <T> Optional<T> taken(PictureResult<T> taken, String notKnown, String field, Mistakes mistakes, PictureWords say) {
+    private static <T> Optional<T> taken(PictureResult<T> taken, String notKnown, String field, Mistakes mistakes,
+        PictureWords say) {
         taken.refused().ifPresent(why -> mistakes.add(field, said(why, notKnown, say)));
         return taken.kept();
     }

@@ -9,6 +9,7 @@ public final class Zones {
     private Zones() {}
 
     public static Set<String> ids() {
-        return ZoneId.getAvailableZoneIds().stream().filter(id -> ZoneId.of(id).getRules() != null).collect(Collectors.toUnmodifiableSet());
+        return ZoneId.getAvailableZoneIds().stream().filter(id -> ZoneId.of(id).getRules() != null)
+            .collect(Collectors.toUnmodifiableSet());
     }
 }

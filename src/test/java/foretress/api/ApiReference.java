@@ -33,7 +33,8 @@ record ApiReference(Operations operations) {
             | operation | token for | what it answers |
             |---|---|---|
             """);
-        operations.all().forEach(o -> page.append("| [%s](#%s) | %s | %s |\n".formatted(line(o), anchor(o), o.scope().map(Scope::code).orElse("anything"), o.summary())));
+        operations.all().forEach(o -> page.append("| [%s](#%s) | %s | %s |\n".formatted(line(o), anchor(o),
+            o.scope().map(Scope::code).orElse("anything"), o.summary())));
         page.append("| `GET /api/v1/openapi` | anything | The description for machines |\n");
         page.append("\n").append(answers());
         for (Operation operation : operations.all()) page.append(operation(operation));
@@ -75,9 +76,13 @@ record ApiReference(Operations operations) {
     }
 
     private String operation(Operation operation) throws IOException {
-        StringBuilder text = new StringBuilder("## %s\n\n%s\n\n%s\n\n".formatted(operation.id(), line(operation), operation.description()));
-        if (operation.request().isPresent()) text.append(fields(operation.request().get()));
-        if (operation.examples().isEmpty()) text.append("```\ncurl -s -H \"Authorization: Bearer $TOKEN\" \"$SALON/api/v1/%s?language=en\"\n```\n\n".formatted(operation.path()));
+        StringBuilder text = new StringBuilder(
+            "## %s\n\n%s\n\n%s\n\n".formatted(operation.id(), line(operation), operation.description()));
+        if (operation.request().isPresent())
+            text.append(fields(operation.request().get()));
+        if (operation.examples().isEmpty())
+            text.append("```\ncurl -s -H \"Authorization: Bearer $TOKEN\" \"$SALON/api/v1/%s?language=en\"\n```\n\n"
+                .formatted(operation.path()));
         for (String name : operation.examples()) text.append(example(operation, name));
         return text.toString();
     }
@@ -86,14 +91,19 @@ record ApiReference(Operations operations) {
         ObjectNode schema = shape.describe(new java.util.TreeMap<>());
         List<String> needed = new java.util.ArrayList<>();
         schema.path("required").forEach(n -> needed.add(n.asText()));
-        return schema.get("properties").properties().stream().map(f -> "| `%s` | %s | %s |\n".formatted(f.getKey(), needed.contains(f.getKey()) ? "yes" : "no",
-            f.getValue().path("description").asText(what(f.getValue())))).collect(Collectors.joining("", "| field | needed | |\n|---|---|---|\n", "\n"));
+        return schema.get("properties").properties().stream()
+            .map(f -> "| `%s` | %s | %s |\n".formatted(f.getKey(), needed.contains(f.getKey()) ? "yes" : "no",
+                f.getValue().path("description").asText(what(f.getValue()))))
+            .collect(Collectors.joining("", "| field | needed | |\n|---|---|---|\n", "\n"));
     }
 
     private static String what(JsonNode schema) {
         return schema.has("maxLength") ? "up to %d characters".formatted(schema.get("maxLength").asInt())
-            : schema.has("maximum") ? "%s to %s".formatted(schema.get("minimum").asText(), schema.get("maximum").asText())
-            : schema.has("maxItems") ? "%s to %s entries".formatted(schema.get("minItems").asText(), schema.get("maxItems").asText()) : "";
+            : schema.has("maximum")
+                ? "%s to %s".formatted(schema.get("minimum").asText(), schema.get("maximum").asText())
+                : schema.has("maxItems")
+                    ? "%s to %s entries".formatted(schema.get("minItems").asText(), schema.get("maxItems").asText())
+                    : "";
     }
 
     private static String example(Operation operation, String name) throws IOException {
@@ -125,12 +135,15 @@ record ApiReference(Operations operations) {
             for (int i = 0; i < Math.min(SHOWN, node.size()); i++) few.add(shortened(node.get(i)));
             return node.size() > SHOWN ? few.add("...") : few;
         }
-        if (!node.isObject()) return node;
+        if (!node.isObject())
+            return node;
         ObjectNode copy = JsonBodies.JSON.createObjectNode();
         int shown = 0;
         for (Map.Entry<String, JsonNode> field : node.properties()) {
             boolean hash = field.getKey().equals("ruleSet");
-            copy.set(field.getKey(), hash ? copy.textNode("...") : field.getKey().equals("services") && field.getValue().isObject() ? few(field.getValue()) : shortened(field.getValue()));
+            copy.set(field.getKey(),
+                hash ? copy.textNode("...") : field.getKey().equals("services") && field.getValue().isObject()
+                    ? few(field.getValue()) : shortened(field.getValue()));
             shown++;
         }
         return shown == 0 ? node : copy;

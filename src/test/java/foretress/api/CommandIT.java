@@ -24,18 +24,22 @@ class CommandIT {
 
     @BeforeEach
     void packaged() {
-        Assumptions.assumeTrue(Launched.isPackaged(), "NOT RUN: there is no " + Launched.JAR + "; run mvn package first");
+        Assumptions.assumeTrue(Launched.isPackaged(),
+            "NOT RUN: there is no " + Launched.JAR + "; run mvn package first");
     }
 
     private Ended run(String typed, String... arguments) throws Exception {
-        List<String> line = new ArrayList<>(List.of(ProcessHandle.current().info().command().orElse("java"), "-XX:TieredStopAtLevel=1", "-jar", Launched.JAR.toString()));
+        List<String> line = new ArrayList<>(List.of(ProcessHandle.current().info().command().orElse("java"),
+            "-XX:TieredStopAtLevel=1", "-jar", Launched.JAR.toString()));
         line.addAll(List.of(arguments));
         Path in = Files.writeString(folder.resolve("in.txt"), typed);
         File out = folder.resolve("out.txt").toFile();
         File err = folder.resolve("err.txt").toFile();
-        Process process = new ProcessBuilder(line).directory(folder.toFile()).redirectInput(in.toFile()).redirectOutput(out).redirectError(err).start();
+        Process process = new ProcessBuilder(line).directory(folder.toFile()).redirectInput(in.toFile())
+            .redirectOutput(out).redirectError(err).start();
         assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
-        return new Ended(process.exitValue(), Files.readString(out.toPath()), withoutTheJvm(Files.readString(err.toPath())));
+        return new Ended(process.exitValue(), Files.readString(out.toPath()),
+            withoutTheJvm(Files.readString(err.toPath())));
     }
 
     private static String withoutTheJvm(String said) {
@@ -68,7 +72,8 @@ class CommandIT {
 
     private void nothingWasMade() throws IOException {
         try (var made = Files.list(folder)) {
-            assertThat(made.map(p -> p.getFileName().toString())).containsExactlyInAnyOrder("in.txt", "out.txt", "err.txt");
+            assertThat(made.map(p -> p.getFileName().toString())).containsExactlyInAnyOrder("in.txt", "out.txt",
+                "err.txt");
         }
     }
 }

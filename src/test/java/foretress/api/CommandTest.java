@@ -33,9 +33,11 @@ class CommandTest {
     private static Ended run(String typed, String... arguments) {
         var out = new ByteArrayOutputStream();
         var err = new ByteArrayOutputStream();
-        int status = Command.run(arguments, new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)), new PrintStream(out, true, StandardCharsets.UTF_8),
+        int status = Command.run(arguments, new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
+            new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8), () -> OperationsTest.OPERATIONS);
-        return new Ended(status, out.toString(StandardCharsets.UTF_8).lines().toList(), err.toString(StandardCharsets.UTF_8).lines().toList());
+        return new Ended(status, out.toString(StandardCharsets.UTF_8).lines().toList(),
+            err.toString(StandardCharsets.UTF_8).lines().toList());
     }
 
     private static JsonNode json(String line) {
@@ -64,7 +66,8 @@ class CommandTest {
         String wrong = file("wrong.yaml", HOLDS.replace("test first", "nothing found"));
         Ended ended = run("", "assess", wrong);
         assertThat(ended.status()).isEqualTo(Command.FAILED);
-        assertThat(String.join("\n", ended.out())).contains("FAILED", "lotion two summers ago", "highlights must be 'nothing found' and is 'test first'", "1 cases, 1 failed");
+        assertThat(String.join("\n", ended.out())).contains("FAILED", "lotion two summers ago",
+            "highlights must be 'nothing found' and is 'test first'", "1 cases, 1 failed");
     }
 
     @Test
@@ -84,12 +87,14 @@ class CommandTest {
     @Test
     void aRequestIsAnsweredAsOverTheNetwork() {
         Ended ended = run(OpenApi.example("restorer-before-highlights").toString(), "assess", "--json");
-        JsonNode expected = OperationsTest.OPERATIONS.operation("assess").answer(OpenApi.example("restorer-before-highlights"));
+        JsonNode expected =
+            OperationsTest.OPERATIONS.operation("assess").answer(OpenApi.example("restorer-before-highlights"));
         JsonNode found = json(ended.out().get(0));
         assertThat(ended.status()).isZero();
         assertThat(found.get("file").asText()).isEqualTo("-");
         assertThat(found.get("findings").equals(json(expected.toString()).get("findings"))).isTrue();
-        assertThat(run(OpenApi.example("nothing-to-report").toString(), "assess").out()).anyMatch(l -> l.contains("cut-and-dry: nothing found")).last().asString()
+        assertThat(run(OpenApi.example("nothing-to-report").toString(), "assess").out())
+            .anyMatch(l -> l.contains("cut-and-dry: nothing found")).last().asString()
             .contains("never replaces it");
     }
 
@@ -100,12 +105,16 @@ class CommandTest {
         assertThat(yaml.err().get(0)).contains("bad.yaml:2:", "did you mean 'restorer'?");
         Ended json = run("", "assess", file("bad.json", "{\"now\": 1}"));
         assertThat(json.status()).isEqualTo(Command.BAD_INPUT);
-        assertThat(json.err()).anyMatch(line -> line.contains("/now:")).anyMatch(line -> line.contains("/answers: this field is missing"));
-        assertThat(run("", "assess", folder.resolve("none.yaml").toString()).err()).singleElement().asString().contains("There is no file");
-        assertThat(run("", "assess", Files.createDirectory(folder.resolve("empty")).toString()).status()).isEqualTo(Command.BAD_INPUT);
+        assertThat(json.err()).anyMatch(line -> line.contains("/now:"))
+            .anyMatch(line -> line.contains("/answers: this field is missing"));
+        assertThat(run("", "assess", folder.resolve("none.yaml").toString()).err()).singleElement().asString()
+            .contains("There is no file");
+        assertThat(run("", "assess", Files.createDirectory(folder.resolve("empty")).toString()).status())
+            .isEqualTo(Command.BAD_INPUT);
         assertThat(run("not json", "strand-map").status()).isEqualTo(Command.BAD_INPUT);
         assertThat(run("", "read-label").status()).isEqualTo(Command.BAD_INPUT);
-        assertThat(run("", "assess", "--language", "xx", file("fine.yaml", HOLDS)).err()).singleElement().asString().contains("'xx'");
+        assertThat(run("", "assess", "--language", "xx", file("fine.yaml", HOLDS)).err()).singleElement().asString()
+            .contains("'xx'");
     }
 
     @Test
@@ -117,7 +126,8 @@ class CommandTest {
 
     @Test
     void labelsAndMedicinesComeFromStandardInputOrFilesALineEach() throws IOException {
-        assertThat(json(run("Aqua, Lead Acetate\n", "read-label").out().get(0)).get("found").findValuesAsText("cas")).contains("301-04-2");
+        assertThat(json(run("Aqua, Lead Acetate\n", "read-label").out().get(0)).get("found").findValuesAsText("cas"))
+            .contains("301-04-2");
         Ended two = run("", "read-medicines", file("a.txt", "prednisolone 20 mg"), file("b.txt", "zorbelon"));
         assertThat(two.out()).hasSize(2);
         assertThat(json(two.out().get(1)).at("/names/0/sureness").asText()).isEqualTo("not-recognised");
@@ -125,8 +135,10 @@ class CommandTest {
 
     @Test
     void aStrandMapIsToldOrDrawn() {
-        assertThat(json(run("", "strand-map", EXAMPLES + "restorer-two-summers-ago.json").out().get(0)).get("metalSuspected").asBoolean()).isTrue();
-        assertThat(run("", "strand-map", "--svg", EXAMPLES + "restorer-two-summers-ago.json").out().get(0)).startsWith("<svg");
+        assertThat(json(run("", "strand-map", EXAMPLES + "restorer-two-summers-ago.json").out().get(0))
+            .get("metalSuspected").asBoolean()).isTrue();
+        assertThat(run("", "strand-map", "--svg", EXAMPLES + "restorer-two-summers-ago.json").out().get(0))
+            .startsWith("<svg");
     }
 
     @Test
@@ -136,7 +148,7 @@ class CommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"serve", "asses", "--frob", "-x"})
+    @ValueSource(strings = { "serve", "asses", "--frob", "-x" })
     void whatIsNoCommandIsOneClearSentence(String argument) {
         Ended ended = run("", argument);
         assertThat(ended.status()).isEqualTo(Command.BAD_INPUT);
@@ -145,7 +157,7 @@ class CommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "assess --help", "read-label -h", "read-medicines --help", "strand-map --help"})
+    @ValueSource(strings = { "--help", "assess --help", "read-label -h", "read-medicines --help", "strand-map --help" })
     void helpIsThereForEveryCommand(String line) {
         Ended ended = run("", line.split(" "));
         assertThat(ended.status()).isZero();

@@ -43,7 +43,8 @@ class OperationsApiTest {
 
     @BeforeEach
     void aProgramIsLetIn() {
-        if (everything == null) everything = programs.token(365, "assess", "read", "bench");
+        if (everything == null)
+            everything = programs.token(365, "assess", "read", "bench");
     }
 
     @AfterEach
@@ -95,9 +96,11 @@ class OperationsApiTest {
             for (Map.Entry<String, JsonNode> operation : path.getValue().properties()) {
                 JsonNode examples = operation.getValue().at("/requestBody/content/application~1json/examples");
                 for (Map.Entry<String, JsonNode> example : examples.properties()) {
-                    Response answer = ask(Programs.with(everything), operation.getKey(), path.getKey(), example.getValue().get("value"));
+                    Response answer = ask(Programs.with(everything), operation.getKey(), path.getKey(),
+                        example.getValue().get("value"));
                     assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(200);
-                    JsonNode expected = operation.getValue().at("/responses/200/content/application~1json/examples").get(example.getKey()).get("value");
+                    JsonNode expected = operation.getValue().at("/responses/200/content/application~1json/examples")
+                        .get(example.getKey()).get("value");
                     same(json(answer), expected, example.getKey());
                     tried++;
                 }
@@ -118,7 +121,8 @@ class OperationsApiTest {
             String method = operation.request().isPresent() ? "post" : "get";
             String path = "/" + operation.path();
             assertThat(document.get("paths").get(path).has(method)).as(path).isTrue();
-            JsonNode body = operation.examples().isEmpty() ? JsonBodies.JSON.createObjectNode() : OpenApi.example(operation.examples().get(0));
+            JsonNode body = operation.examples().isEmpty() ? JsonBodies.JSON.createObjectNode()
+                : OpenApi.example(operation.examples().get(0));
             for (RequestSpecification nobody : nobodies(expired)) {
                 Response answer = ask(nobody, method, path, body);
                 assertThat(schemas.problem(problem(answer, 401))).isEmpty();
@@ -128,7 +132,8 @@ class OperationsApiTest {
             if (operation.scope().isPresent()) {
                 Response answer = ask(Programs.with(otherwise(operation.scope().get())), method, path, body);
                 assertThat(schemas.problem(problem(answer, 403))).isEmpty();
-                assertThat(answer.header("WWW-Authenticate")).contains("insufficient_scope", operation.scope().get().code());
+                assertThat(answer.header("WWW-Authenticate")).contains("insufficient_scope",
+                    operation.scope().get().code());
                 refused++;
             }
         }
@@ -136,10 +141,14 @@ class OperationsApiTest {
     }
 
     private List<RequestSpecification> nobodies(String expired) {
-        RequestSpecification asOwner = RestAssured.given().contentType("application/json").cookies(salon.as("edda").cookies());
-        return List.of(RestAssured.given().contentType("application/json"), Programs.with(expired), Programs.with("ftr_" + "A".repeat(43)),
-            Programs.with(""), RestAssured.given().contentType("application/json").queryParam("access_token", everything),
-            RestAssured.given().contentType("application/json").header("Authorization", "Basic " + everything), asOwner);
+        RequestSpecification asOwner =
+            RestAssured.given().contentType("application/json").cookies(salon.as("edda").cookies());
+        return List.of(RestAssured.given().contentType("application/json"), Programs.with(expired),
+            Programs.with("ftr_" + "A".repeat(43)),
+            Programs.with(""),
+            RestAssured.given().contentType("application/json").queryParam("access_token", everything),
+            RestAssured.given().contentType("application/json").header("Authorization", "Basic " + everything),
+            asOwner);
     }
 
     private String otherwise(Scope scope) {
@@ -150,7 +159,8 @@ class OperationsApiTest {
     @Test
     void aRevokedTokenOpensNothingFromThatMomentOn() {
         String token = programs.token(90, "read");
-        assertThat(Programs.with(token).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label").statusCode()).isEqualTo(200);
+        assertThat(Programs.with(token).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label").statusCode())
+            .isEqualTo(200);
         var edda = salon.as("edda").open("/programs");
         String revoke = edda.only("form:has([aria-label$='" + programs.lastName() + "'])").attr("action");
         edda.send("form[action='" + revoke + "']", Map.of()).expect(200);
@@ -159,7 +169,8 @@ class OperationsApiTest {
 
     @Test
     void thePictureIsAnsweredToWhoeverAcceptsOne() {
-        Response drawn = Programs.with(everything).accept("image/svg+xml").body(OpenApi.example("restorer-two-summers-ago").toString()).post("/api/v1/strand-map");
+        Response drawn = Programs.with(everything).accept("image/svg+xml")
+            .body(OpenApi.example("restorer-two-summers-ago").toString()).post("/api/v1/strand-map");
         assertThat(drawn.statusCode()).isEqualTo(200);
         assertThat(drawn.contentType()).startsWith("image/svg+xml");
         assertThat(drawn.asString()).startsWith("<svg").contains("Darkening lotion");
@@ -168,22 +179,27 @@ class OperationsApiTest {
 
     @Test
     void theDescriptionComesAsYamlToo() throws JsonProcessingException {
-        assertThat(Programs.with(everything).accept("application/yaml").get("/api/v1/openapi").asString()).startsWith("openapi: 3.1");
+        assertThat(Programs.with(everything).accept("application/yaml").get("/api/v1/openapi").asString())
+            .startsWith("openapi: 3.1");
         Response owners = salon.as("edda").open("/programs/openapi").response();
         same(json(owners), document(), "the owner's copy");
     }
 
     @Test
     void theQuestionsComeInTheLanguageAskedFor() throws JsonProcessingException {
-        assertThat(json(Programs.with(everything).get("/api/v1/questionnaire?language=es")).get("language").asText()).isEqualTo("es");
-        assertThat(json(Programs.with(everything).get("/api/v1/questionnaire")).get("language").asText()).isEqualTo("en");
+        assertThat(json(Programs.with(everything).get("/api/v1/questionnaire?language=es")).get("language").asText())
+            .isEqualTo("es");
+        assertThat(json(Programs.with(everything).get("/api/v1/questionnaire")).get("language").asText())
+            .isEqualTo("en");
     }
 
     @ParameterizedTest
     @DisplayName("E8: what is no JSON, or not ours, is a problem")
     @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-        "`` | 400", "{ | 400", "{\"text\":\"a\"} trailing | 400", "{\"text\":\"a\",\"text\":\"b\"} | 400", "{\"text\":NaN} | 400", "{'text':'a'} | 400",
-        "[] | 422", "null | 422", "\"text\" | 422", "{\"text\":\"\\ud800\"} | 422", "{\"text\":\"\\u0000\"} | 422", "{\"text\":\"a\",\"more\":{}} | 422"})
+        "`` | 400", "{ | 400", "{\"text\":\"a\"} trailing | 400", "{\"text\":\"a\",\"text\":\"b\"} | 400",
+        "{\"text\":NaN} | 400", "{'text':'a'} | 400",
+        "[] | 422", "null | 422", "\"text\" | 422", "{\"text\":\"\\ud800\"} | 422", "{\"text\":\"\\u0000\"} | 422",
+        "{\"text\":\"a\",\"more\":{}} | 422" })
     void aBodyThatCannotBeRead(String body, int status) {
         JsonNode problem = problem(Programs.with(everything).body(body).post("/api/v1/read-label"), status);
         assertThat(problem.has("errors")).isEqualTo(status == 422);
@@ -191,7 +207,8 @@ class OperationsApiTest {
 
     @Test
     void whatIsWrongIsNamedInTheAnswer() {
-        JsonNode problem = problem(Programs.with(everything).body("{\"text\": 5, \"shade\": 1}").post("/api/v1/read-label"), 422);
+        JsonNode problem =
+            problem(Programs.with(everything).body("{\"text\": 5, \"shade\": 1}").post("/api/v1/read-label"), 422);
         assertThat(problem.get("instance").asText()).isEqualTo("/api/v1/read-label");
         assertThat(problem.get("title").asText()).isEqualTo("Unprocessable Content");
         assertThat(problem.get("errors").findValuesAsText("pointer")).containsExactlyInAnyOrder("/text", "/shade");
@@ -199,33 +216,45 @@ class OperationsApiTest {
 
     @Test
     void bytesThatAreNoTextAreRefused() {
-        problem(Programs.with(everything).body(new byte[] {'{', '"', (byte) 0xff, '"', ':', '1', '}'}).post("/api/v1/read-label"), 400);
+        problem(Programs.with(everything).body(new byte[] { '{', '"', (byte) 0xff, '"', ':', '1', '}' })
+            .post("/api/v1/read-label"), 400);
     }
 
     @Test
     @DisplayName("E8: too large, too deep, too long a text")
     void aBodyWithoutMeasure() {
-        problem(Programs.with(everything).body("{\"text\":\"" + "a".repeat(300_000) + "\"}").post("/api/v1/read-label"), 413);
-        problem(Programs.with(everything).body("{\"text\":\"" + "a".repeat(13_000_000) + "\"}").post("/api/v1/read-label"), 413);
+        problem(Programs.with(everything).body("{\"text\":\"" + "a".repeat(300_000) + "\"}").post("/api/v1/read-label"),
+            413);
+        problem(
+            Programs.with(everything).body("{\"text\":\"" + "a".repeat(13_000_000) + "\"}").post("/api/v1/read-label"),
+            413);
         problem(Programs.with(everything).body("[".repeat(100)).post("/api/v1/read-label"), 400);
-        problem(Programs.with(everything).body("{\"text\":\"" + "a".repeat(10_001) + "\"}").post("/api/v1/read-label"), 422);
-        assertThat(Programs.with(everything).body("{\"text\":\"" + "a ".repeat(5_000) + "\"}").post("/api/v1/read-label").statusCode()).isEqualTo(200);
+        problem(Programs.with(everything).body("{\"text\":\"" + "a".repeat(10_001) + "\"}").post("/api/v1/read-label"),
+            422);
+        assertThat(Programs.with(everything).body("{\"text\":\"" + "a ".repeat(5_000) + "\"}")
+            .post("/api/v1/read-label").statusCode()).isEqualTo(200);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"text/plain", "application/xml", "application/x-www-form-urlencoded", "multipart/form-data; boundary=x"})
+    @ValueSource(strings = { "text/plain", "application/xml", "application/x-www-form-urlencoded",
+        "multipart/form-data; boundary=x" })
     void whatIsNotSentAsJson(String type) throws Exception {
-        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(RestAssured.baseURI + ":" + RestAssured.port + "/api/v1/read-label"))
-            .header("Authorization", "Bearer " + everything).POST(HttpRequest.BodyPublishers.ofString("{\"text\":\"Aqua\"}"));
-        if (!type.isEmpty()) request.header("Content-Type", type);
-        HttpResponse<String> answer = HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
+        HttpRequest.Builder request =
+            HttpRequest.newBuilder(URI.create(RestAssured.baseURI + ":" + RestAssured.port + "/api/v1/read-label"))
+                .header("Authorization", "Bearer " + everything)
+                .POST(HttpRequest.BodyPublishers.ofString("{\"text\":\"Aqua\"}"));
+        if (!type.isEmpty())
+            request.header("Content-Type", type);
+        HttpResponse<String> answer =
+            HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
         assertThat(answer.statusCode()).isEqualTo(415);
         assertThat(answer.headers().firstValue("Content-Type").orElseThrow()).startsWith(PROBLEM);
         assertThat(JsonBodies.JSON.readTree(answer.body()).get("detail").asText()).contains("application/json");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/api", "/api/", "/api/v1", "/api/v1/nothing", "/api/v2/assess", "/api/v1/assess/more", "/api/v1/%00"})
+    @ValueSource(strings = { "/api", "/api/", "/api/v1", "/api/v1/nothing", "/api/v2/assess", "/api/v1/assess/more",
+        "/api/v1/%00" })
     void anAddressThatIsNone(String path) {
         problem(Programs.with(everything).accept("text/html").urlEncodingEnabled(false).get(path), 404);
     }
@@ -249,12 +278,15 @@ class OperationsApiTest {
         clock.stop();
         String busy = programs.token(30, "read");
         int status = 200;
-        for (int i = 0; i < 400 && status == 200; i++) status = Programs.with(busy).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label").statusCode();
+        for (int i = 0; i < 400 && status == 200; i++)
+            status = Programs.with(busy).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label").statusCode();
         Response answer = Programs.with(busy).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label");
         problem(answer, 429);
         assertThat(Integer.parseInt(answer.header("Retry-After"))).isBetween(1, 60);
-        assertThat(Programs.with(everything).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label").statusCode()).isEqualTo(200);
+        assertThat(Programs.with(everything).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label").statusCode())
+            .isEqualTo(200);
         clock.move(Duration.ofMinutes(1));
-        assertThat(Programs.with(busy).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label").statusCode()).isEqualTo(200);
+        assertThat(Programs.with(busy).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label").statusCode())
+            .isEqualTo(200);
     }
 }

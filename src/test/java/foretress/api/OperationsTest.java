@@ -47,17 +47,20 @@ class OperationsTest {
         ObjectNode body = OpenApi.example(example).deepCopy();
         int last = pointer.lastIndexOf('/');
         JsonNode parent = body.at(pointer.substring(0, last));
-        if (parent.isArray()) ((ArrayNode) parent).set(Integer.parseInt(pointer.substring(last + 1)), json(value));
-        else ((ObjectNode) parent).set(pointer.substring(last + 1), json(value));
+        if (parent.isArray())
+            ((ArrayNode) parent).set(Integer.parseInt(pointer.substring(last + 1)), json(value));
+        else
+            ((ObjectNode) parent).set(pointer.substring(last + 1), json(value));
         return body;
     }
 
     private static List<Faults.Fault> faults(String operation, JsonNode body) {
         List<Faults.Fault> faults = new ArrayList<>();
-        assertThatExceptionOfType(Refused.class).isThrownBy(() -> OPERATIONS.operation(operation).answer(body)).satisfies(refused -> {
-            assertThat(refused.status).isEqualTo(422);
-            faults.addAll(refused.faults);
-        });
+        assertThatExceptionOfType(Refused.class).isThrownBy(() -> OPERATIONS.operation(operation).answer(body))
+            .satisfies(refused -> {
+                assertThat(refused.status).isEqualTo(422);
+                faults.addAll(refused.faults);
+            });
         return faults;
     }
 
@@ -65,7 +68,8 @@ class OperationsTest {
     @MethodSource("operations")
     @DisplayName("B26: an independent reader of JSON Schema agrees that every example and every answer is as documented")
     void examplesAndAnswersAreAsDocumented(Operation operation) {
-        if (operation.examples().isEmpty()) assertThat(SCHEMAS.response(operation, operation.answer(json("{}")))).isEmpty();
+        if (operation.examples().isEmpty())
+            assertThat(SCHEMAS.response(operation, operation.answer(json("{}")))).isEmpty();
         for (String name : operation.examples()) {
             assertThat(SCHEMAS.request(operation, OpenApi.example(name))).as(name).isEmpty();
             assertThat(SCHEMAS.response(operation, operation.answer(OpenApi.example(name)))).as(name).isEmpty();
@@ -76,7 +80,8 @@ class OperationsTest {
     void everyFileOfExamplesIsSomeOperationsExample() throws IOException {
         List<String> used = operations().flatMap(o -> o.examples().stream()).toList();
         try (Stream<Path> files = Files.list(EXAMPLES)) {
-            assertThat(files.map(f -> f.getFileName().toString().replace(".json", ""))).containsExactlyInAnyOrderElementsOf(used);
+            assertThat(files.map(f -> f.getFileName().toString().replace(".json", "")))
+                .containsExactlyInAnyOrderElementsOf(used);
         }
     }
 
@@ -84,12 +89,14 @@ class OperationsTest {
     void everyOperationIsInTheDocumentAndEveryReferenceLeadsSomewhere() {
         assertThat(DOCUMENT.get("openapi").asText()).startsWith("3.1.");
         assertThat(DOCUMENT.get("paths").size()).isEqualTo(OPERATIONS.all().size() + 1);
-        DOCUMENT.findValuesAsText("$ref").forEach(ref -> assertThat(DOCUMENT.at(ref.substring(1)).isMissingNode()).as(ref).isFalse());
+        DOCUMENT.findValuesAsText("$ref")
+            .forEach(ref -> assertThat(DOCUMENT.at(ref.substring(1)).isMissingNode()).as(ref).isFalse());
     }
 
     @Test
     void theDocumentIsTheSameInYaml() throws JsonProcessingException {
-        Object yaml = new org.snakeyaml.engine.v2.api.Load(org.snakeyaml.engine.v2.api.LoadSettings.builder().setCodePointLimit(10_000_000).build())
+        Object yaml = new org.snakeyaml.engine.v2.api.Load(
+            org.snakeyaml.engine.v2.api.LoadSettings.builder().setCodePointLimit(10_000_000).build())
             .loadFromString(new OpenApi(OPERATIONS).yaml());
         assertThat(again(JsonBodies.JSON.valueToTree(yaml)).equals(again(DOCUMENT))).isTrue();
     }
@@ -113,7 +120,8 @@ class OperationsTest {
     }
 
     private static JsonNode finding(JsonNode answer, String rule) {
-        for (JsonNode finding : answer.get("findings")) if (finding.get("rule").asText().equals(rule)) return finding;
+        for (JsonNode finding : answer.get("findings")) if (finding.get("rule").asText().equals(rule))
+            return finding;
         throw new AssertionError("no finding " + rule);
     }
 
@@ -125,7 +133,8 @@ class OperationsTest {
         assertThat(skin.get("test").asText()).isEqualTo("skin-test");
         assertThat(skin.get("takesHours").asInt()).isEqualTo(48);
         assertThat(skin.get("latestRead").asText()).isEqualTo("2026-10-26T10:00:00Z");
-        assertThat(skin.get("lastOpenStart").asText()).as("Friday 17:45 summer time, a quarter before closing, since Saturday is closed")
+        assertThat(skin.get("lastOpenStart").asText())
+            .as("Friday 17:45 summer time, a quarter before closing, since Saturday is closed")
             .isEqualTo("2026-10-23T16:45:00Z");
         assertThat(skin.get("latestStart")).isEqualTo(skin.get("lastOpenStart"));
         assertThat(plan.get("visitWhileShut").asBoolean()).isFalse();
@@ -133,7 +142,8 @@ class OperationsTest {
 
     @Test
     void aLeafletThatAsksForLongerMovesTheLastStart() {
-        JsonNode body = changed("skin-test-over-the-clock-change", "/leaflet", "{'waitHours': 72, 'valid': {'unsaid': 'yes'}}");
+        JsonNode body =
+            changed("skin-test-over-the-clock-change", "/leaflet", "{'waitHours': 72, 'valid': {'unsaid': 'yes'}}");
         assertThat(OPERATIONS.operation("assess").answer(body).at("/plan/owed/0/takesHours").asInt()).isEqualTo(72);
     }
 
@@ -147,8 +157,9 @@ class OperationsTest {
 
     @Test
     void aFaultySkinTestLiftsNothing() {
-        String sound = "{'test':'skin-test','outcome':'negative','started':'2026-10-18','read':'2026-10-20','waitKept':true,'thisProduct':true,"
-            + "'thisVisit':true,'masked':false,'overtaken':false}";
+        String sound =
+            "{'test':'skin-test','outcome':'negative','started':'2026-10-18','read':'2026-10-20','waitKept':true,'thisProduct':true,"
+                + "'thisVisit':true,'masked':false,'overtaken':false}";
         assertThat(owes(sound)).isFalse();
         for (String wrong : List.of("'waitKept':false", "'thisProduct':false", "'masked':true", "'overtaken':true")) {
             String field = wrong.split(":")[0];
@@ -159,8 +170,9 @@ class OperationsTest {
 
     /** The weights are an own decision, in docs/why: yes with care leaves restricts, no prevents, and a word is about one thing. */
     @ParameterizedTest
-    @CsvSource({"g6pd, with-care, true, restricts", "g6pd, with-care, false, test first", "g6pd, advised-against, true, prevents",
-        "g6pd, advised-against, false, prevents", "scalp-wound, with-care, true, test first"})
+    @CsvSource({ "g6pd, with-care, true, restricts", "g6pd, with-care, false, test first",
+        "g6pd, advised-against, true, prevents",
+        "g6pd, advised-against, false, prevents", "scalp-wound, with-care, true, test first" })
     void aDoctorsWordWeighsAsItDoesAtTheChair(String about, String outcome, boolean thisVisit, String weight) {
         JsonNode body = changed("a-doctors-word", "/tests/0/about", "'" + about + "'");
         ((ObjectNode) body.at("/tests/0")).put("outcome", outcome).put("thisVisit", thisVisit);
@@ -176,7 +188,8 @@ class OperationsTest {
 
     @Test
     void everyWordOfALabelStandsSomewhere() {
-        JsonNode read = OPERATIONS.operation("read-label").answer(json("{'text':'Ingredients: Aqua, Glycerin 5 %, free from ammonia'}"));
+        JsonNode read = OPERATIONS.operation("read-label")
+            .answer(json("{'text':'Ingredients: Aqua, Glycerin 5 %, free from ammonia'}"));
         assertThat(read.get("beside").findValuesAsText("reason")).isNotEmpty();
         assertThat(read.get("beside").findValuesAsText("written").toString()).contains("5");
     }
@@ -185,7 +198,8 @@ class OperationsTest {
     private static boolean owes(String test) {
         ObjectNode body = (ObjectNode) changed("skin-test-over-the-clock-change", "/tests", "[" + test + "]");
         body.set("answers", noToEverything());
-        return OPERATIONS.operation("assess").answer(body).get("findings").findValuesAsText("rule").contains("colour-owes-a-skin-test");
+        return OPERATIONS.operation("assess").answer(body).get("findings").findValuesAsText("rule")
+            .contains("colour-owes-a-skin-test");
     }
 
     private static JsonNode noToEverything() {
@@ -201,8 +215,10 @@ class OperationsTest {
     /** Toluene-2,5-diamine has CAS 95-70-5, p-phenylenediamine 106-50-3, lead acetate 301-04-2 (the CAS registry's own numbers). */
     @Test
     void aLabelIsReadWithItsSlipsItsClaimsAndItsUnknownWords() {
-        assertThat(answer("read-label", "a-slip-and-a-claim").get("found").findValuesAsText("cas")).contains("95-70-5", "106-50-3");
-        assertThat(answer("read-label", "a-slip-and-a-claim").get("claimedAbsent").findValuesAsText("name")).containsExactly("AMMONIA");
+        assertThat(answer("read-label", "a-slip-and-a-claim").get("found").findValuesAsText("cas")).contains("95-70-5",
+            "106-50-3");
+        assertThat(answer("read-label", "a-slip-and-a-claim").get("claimedAbsent").findValuesAsText("name"))
+            .containsExactly("AMMONIA");
         JsonNode lotion = answer("read-label", "restorer-lotion");
         assertThat(lotion.get("found").findValuesAsText("cas")).contains("301-04-2");
         assertThat(lotion.get("unknown").findValuesAsText("written")).containsExactly("Zorbelium Extract");
@@ -221,14 +237,17 @@ class OperationsTest {
         assertThat(map.get("metalSuspected").asBoolean()).isTrue();
         assertThat(map.get("lanes").findValuesAsText("what")).containsExactly("box-dye", "restorer");
         String svg = OPERATIONS.strandMapSvg(OpenApi.example("restorer-two-summers-ago"));
-        assertThat(svg).startsWith("<svg").endsWith("</svg>").contains("Darkening lotion").doesNotContain("<script", "style=");
+        assertThat(svg).startsWith("<svg").endsWith("</svg>").contains("Darkening lotion").doesNotContain("<script",
+            "style=");
     }
 
     @Test
     void whatStaffKnowOfTheHairCounts() {
-        JsonNode cut = OPERATIONS.operation("strand-map").answer(changed("restorer-two-summers-ago", "/cuts", "[{'day':'2026-06-09','toCm':5}]"));
+        JsonNode cut = OPERATIONS.operation("strand-map")
+            .answer(changed("restorer-two-summers-ago", "/cuts", "[{'day':'2026-06-09','toCm':5}]"));
         assertThat(cut.at("/lanes/1/chanceLeft").asDouble()).as("two summers of growth lie beyond 5 cm").isZero();
-        JsonNode done = OPERATIONS.operation("strand-map").answer(changed("restorer-two-summers-ago", "/doneHere", "[{'what':'perm','when':{'day':'2026-01-15'}}]"));
+        JsonNode done = OPERATIONS.operation("strand-map")
+            .answer(changed("restorer-two-summers-ago", "/doneHere", "[{'what':'perm','when':{'day':'2026-01-15'}}]"));
         assertThat(done.get("lanes").findValuesAsText("what")).contains("perm", "box-dye", "restorer");
     }
 
@@ -241,7 +260,8 @@ class OperationsTest {
         assertThat(bath.get("waterMl").asDouble()).isEqualTo(20);
         assertThat(answer("bench-elasticity", "a-wet-hair-stays-long").get("result").asText()).isEqualTo("fail");
         assertThat(answer("bench-porosity", "dull-ends").get("result").asText()).isEqualTo("porous");
-        assertThat(answer("bench-incompatibility", "nothing-at-all-happened").get("result").asText()).isEqualTo("nothing-happened");
+        assertThat(answer("bench-incompatibility", "nothing-at-all-happened").get("result").asText())
+            .isEqualTo("nothing-happened");
         assertThat(answer("bench-incompatibility", "bubbles").get("stopsNow").asBoolean()).isTrue();
     }
 
@@ -296,7 +316,7 @@ class OperationsTest {
         "a-wet-hair-stays-long | /pulls/0/stretchedMm | 94 | /pulls/0/stretchedMm",
         "a-wet-hair-stays-long | /pulls/0/restMm | 2 | /pulls/0/restMm",
         "bubbles | /seen/0/tuft | 'Z' | /seen/0/tuft",
-        "bubbles | /tufts/1/letter | 'A' | /tufts/1/letter"})
+        "bubbles | /tufts/1/letter | 'A' | /tufts/1/letter" })
     @DisplayName("E8: what is wrong is named by a pointer to the very value")
     void whatIsWrongIsPointedAt(String example, String pointer, String value, String expected) {
         Operation operation = operations().filter(o -> o.examples().contains(example)).findFirst().orElseThrow();
@@ -306,9 +326,11 @@ class OperationsTest {
 
     @Test
     void anOutcomeBelongsToItsTest() {
-        JsonNode body = changed("skin-test-over-the-clock-change", "/tests", "[{'test':'skin-test','outcome':'pass','started':'2026-10-21','read':'2026-10-19',"
-            + "'waitKept':true,'thisProduct':true,'thisVisit':true,'masked':false,'overtaken':false}]");
-        assertThat(faults("assess", body)).extracting(Faults.Fault::pointer).containsExactly("/tests/0/outcome", "/tests/0/started", "/tests/0/read");
+        JsonNode body = changed("skin-test-over-the-clock-change", "/tests",
+            "[{'test':'skin-test','outcome':'pass','started':'2026-10-21','read':'2026-10-19',"
+                + "'waitKept':true,'thisProduct':true,'thisVisit':true,'masked':false,'overtaken':false}]");
+        assertThat(faults("assess", body)).extracting(Faults.Fault::pointer).containsExactly("/tests/0/outcome",
+            "/tests/0/started", "/tests/0/read");
     }
 
     @Test
@@ -322,7 +344,8 @@ class OperationsTest {
     void tooManyEntriesAreRefusedBeforeTheyAreLookedAt() {
         String many = "[" + "{'what':'bleach','when':{'not':'known'}},".repeat(61).replaceAll(",$", "") + "]";
         JsonNode body = changed("restorer-before-highlights", "/answers/treatments/treatments", many);
-        assertThat(faults("assess", body)).extracting(Faults.Fault::pointer).containsExactly("/answers/treatments/treatments");
+        assertThat(faults("assess", body)).extracting(Faults.Fault::pointer)
+            .containsExactly("/answers/treatments/treatments");
     }
 
     /** Every kind of answer a question offers is taken; a question may be left out, and "don't know" said where it may be. */
@@ -330,21 +353,30 @@ class OperationsTest {
     void everyOptionOfEveryQuestionIsTaken() {
         for (Question question : KNOWLEDGE.questionnaire().questions()) {
             List<String> answers = switch (question.kind()) {
-                case ONE_OF, SEVERAL_OF -> question.options().stream().map(code -> "{'chosen':['%s']}".formatted(code)).toList();
-                case SAID_DATE -> List.of("{'date':{'month':'2026-05'}}", "{'date':{'not':'known'}}", "{'date':{'longerThan':5}}", "{'date':{'from':0,'to':1}}",
-                    "{'date':{'season':'WINTER','year':2025}}", "{'date':{'day':'2026-06-10'}}", "{'date':{'year':2020}}");
+                case ONE_OF, SEVERAL_OF ->
+                    question.options().stream().map(code -> "{'chosen':['%s']}".formatted(code)).toList();
+                case SAID_DATE -> List.of("{'date':{'month':'2026-05'}}", "{'date':{'not':'known'}}",
+                    "{'date':{'longerThan':5}}", "{'date':{'from':0,'to':1}}",
+                    "{'date':{'season':'WINTER','year':2025}}", "{'date':{'day':'2026-06-10'}}",
+                    "{'date':{'year':2020}}");
                 case HAIR_LENGTH -> List.of("{'lengthCm':1,'drawnStraight':false}");
-                case TREATMENTS -> question.options().stream().map(code -> ("{'treatments':[{'what':'%s','when':{'year':2024},'often':'regularly',"
-                    + "'every':'6-weeks','since':{'year':2022}}]}").formatted(code)).toList();
+                case TREATMENTS -> question.options().stream()
+                    .map(code -> ("{'treatments':[{'what':'%s','when':{'year':2024},'often':'regularly',"
+                        + "'every':'6-weeks','since':{'year':2022}}]}").formatted(code))
+                    .toList();
                 case MEDICINES -> List.of("{'medicines':[]}", "{'medicines':[{'name':'ibuprofen','lastTaken':'now'}]}");
                 case INGREDIENTS, NOTE -> List.of("{'text':'words'}");
             };
             List<String> all = new ArrayList<>(answers);
-            if (question.unsure()) all.add("{'not':'known'}");
-            if (question.personal()) all.add("{'not':'said'}");
+            if (question.unsure())
+                all.add("{'not':'known'}");
+            if (question.personal())
+                all.add("{'not':'said'}");
             for (String answer : all) {
-                JsonNode body = changed("restorer-before-highlights", "/answers", "{'%s':%s}".formatted(question.id(), answer));
-                assertThat(OPERATIONS.operation("assess").answer(body).has("standings")).as(question.id() + " " + answer).isTrue();
+                JsonNode body =
+                    changed("restorer-before-highlights", "/answers", "{'%s':%s}".formatted(question.id(), answer));
+                assertThat(OPERATIONS.operation("assess").answer(body).has("standings"))
+                    .as(question.id() + " " + answer).isTrue();
             }
         }
     }
@@ -352,6 +384,7 @@ class OperationsTest {
     @Test
     void theQuestionnaireListsEveryQuestionWithItsCodes() {
         JsonNode answer = OPERATIONS.operation("questionnaire").answer(json("{}"));
-        assertThat(answer.get("topics").findValuesAsText("question")).containsExactlyElementsOf(KNOWLEDGE.questionnaire().questions().stream().map(Question::id).toList());
+        assertThat(answer.get("topics").findValuesAsText("question"))
+            .containsExactlyElementsOf(KNOWLEDGE.questionnaire().questions().stream().map(Question::id).toList());
     }
 }

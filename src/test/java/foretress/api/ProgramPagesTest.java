@@ -43,7 +43,8 @@ class ProgramPagesTest {
     /** Everything the database holds, as its dump says it. */
     private String everythingStored() throws SQLException {
         StringBuilder all = new StringBuilder();
-        try (var connection = store.getConnection(); var statement = connection.createStatement(); var rows = statement.executeQuery("script")) {
+        try (var connection = store.getConnection(); var statement = connection.createStatement();
+            var rows = statement.executeQuery("script")) {
             while (rows.next()) all.append(rows.getString(1)).append('\n');
         }
         return all.toString();
@@ -53,7 +54,8 @@ class ProgramPagesTest {
     void aTokenIsShownOnceAndOnlyItsHashIsStored() throws SQLException {
         String token = programs.token(90, "assess");
         assertThat(token).matches("ftr_[A-Za-z0-9_-]{43}");
-        assertThat(everythingStored()).contains("program_token".toUpperCase()).doesNotContain(token).doesNotContain(token.substring(4));
+        assertThat(everythingStored()).contains("program_token".toUpperCase()).doesNotContain(token)
+            .doesNotContain(token.substring(4));
         assertThat(salon.as("edda").open("/programs").page().html()).doesNotContain(token);
     }
 
@@ -76,7 +78,8 @@ class ProgramPagesTest {
 
     @Test
     void whatIsMissingIsSaidAndWhatWasTypedStays() {
-        Walker edda = salon.as("edda").open("/programs").send("main form.form", Map.of("program-name", "Inkwell")).expect(422);
+        Walker edda =
+            salon.as("edda").open("/programs").send("main form.form", Map.of("program-name", "Inkwell")).expect(422);
         assertThat(edda.page().select(".mistakes li")).hasSize(2);
         assertThat(edda.only("[name=program-name]").val()).isEqualTo("Inkwell");
         edda.send("main form.form", Map.of("program-name", "x".repeat(101), "scope", "read", "days", "30")).expect(422);

@@ -21,11 +21,13 @@ record Schemas(ObjectNode document) {
     }
 
     List<String> request(Operation operation, JsonNode body) {
-        return faults("/paths/~1%s/post/requestBody/content/application~1json/schema".formatted(operation.path().replace("/", "~1")), body);
+        return faults("/paths/~1%s/post/requestBody/content/application~1json/schema"
+            .formatted(operation.path().replace("/", "~1")), body);
     }
 
     List<String> response(Operation operation, JsonNode body) {
-        return faults("/paths/~1%s/%s/responses/200/content/application~1json/schema".formatted(operation.path().replace("/", "~1"),
+        return faults("/paths/~1%s/%s/responses/200/content/application~1json/schema".formatted(
+            operation.path().replace("/", "~1"),
             operation.request().isPresent() ? "post" : "get"), body);
     }
 

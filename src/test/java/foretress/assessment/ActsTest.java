@@ -24,14 +24,17 @@ import org.junit.jupiter.api.Test;
 @DisplayName("R35: what is not known is read by the act it asks for, each act once")
 class ActsTest {
     private static final Questionnaire QUESTIONS = new Questionnaire(List.of(
-        new Topic("reactions", List.of(question("rash"), question("tattoo"))), new Topic("medicines", List.of(question("tablets")))));
+        new Topic("reactions", List.of(question("rash"), question("tattoo"))),
+        new Topic("medicines", List.of(question("tablets")))));
 
     private static Question question(String id) {
         return Told.choice(id, List.of("yes", "no"), Set.of(), Map.of());
     }
 
-    private static Finding finding(String rule, Weight weight, boolean unknown, List<String> causes, String... demands) {
-        return new Finding(rule, weight, Map.of("colour", weight), causes, List.of("fact"), List.of(demands), List.of("source"), unknown, List.of(), List.of());
+    private static Finding finding(String rule, Weight weight, boolean unknown, List<String> causes,
+        String... demands) {
+        return new Finding(rule, weight, Map.of("colour", weight), causes, List.of("fact"), List.of(demands),
+            List.of("source"), unknown, List.of(), List.of());
     }
 
     private static Finding unknown(String rule, Weight weight, String cause, String... demands) {
@@ -45,7 +48,8 @@ class ActsTest {
     @Test
     @DisplayName("findings of one topic that ask for no test are one question to put again, under the heaviest of their weights")
     void oneTopicIsOneQuestion() {
-        Acts acts = acts(unknown("eczema", NOTE, "tablets"), unknown("steroid", TEST_FIRST, "tablets"), unknown("thinner", RESTRICTS, "tablets"));
+        Acts acts = acts(unknown("eczema", NOTE, "tablets"), unknown("steroid", TEST_FIRST, "tablets"),
+            unknown("thinner", RESTRICTS, "tablets"));
         assertThat(acts.alone()).isEmpty();
         assertThat(acts.acts()).singleElement().satisfies(act -> {
             assertThat(act.kind()).isEqualTo(Kind.ASK);
@@ -58,7 +62,8 @@ class ActsTest {
     @Test
     @DisplayName("findings that ask for the same test are one test, whatever topic they come from; one that asks for two stands under its first")
     void oneTestIsOneAct() {
-        Acts acts = acts(unknown("lotion", TEST_FIRST, "rash", "metal-test"), unknown("well", RESTRICTS, "tablets", "metal-test", "cutting"),
+        Acts acts = acts(unknown("lotion", TEST_FIRST, "rash", "metal-test"),
+            unknown("well", RESTRICTS, "tablets", "metal-test", "cutting"),
             unknown("henna", RESTRICTS, "tattoo", "cutting"), unknown("old-henna", NOTE, "tattoo", "cutting"));
         assertThat(acts.acts()).extracting(Act::id).containsExactly("metal-test", "cutting");
         assertThat(acts.acts()).extracting(act -> act.findings().size()).containsExactly(2, 2);
@@ -68,16 +73,19 @@ class ActsTest {
     @Test
     @DisplayName("what is known, what prevents, the only finding of its act and what no question asks about stand by themselves")
     void whatIsNeverGathered() {
-        Acts acts = acts(finding("known", TEST_FIRST, false, List.of("rash")), unknown("prevents", PREVENTS, "rash"), unknown("only", NOTE, "rash"),
+        Acts acts = acts(finding("known", TEST_FIRST, false, List.of("rash")), unknown("prevents", PREVENTS, "rash"),
+            unknown("only", NOTE, "rash"),
             unknown("recorded", NOTE, "not-asked"), unknown("recorded-too", NOTE, "not-asked"));
         assertThat(acts.acts()).isEmpty();
-        assertThat(acts.alone()).extracting(Finding::ruleId).containsExactly("known", "prevents", "only", "recorded", "recorded-too");
+        assertThat(acts.alone()).extracting(Finding::ruleId).containsExactly("known", "prevents", "only", "recorded",
+            "recorded-too");
     }
 
     @Test
     @DisplayName("a weight on the booked service counts, not the weight somewhere else")
     void theWeightOfTheBookedServiceCounts() {
-        Acts acts = Acts.of(List.of(unknown("one", PREVENTS, "rash"), unknown("two", NOTE, "tattoo")), finding -> RESTRICTS, QUESTIONS);
+        Acts acts = Acts.of(List.of(unknown("one", PREVENTS, "rash"), unknown("two", NOTE, "tattoo")),
+            finding -> RESTRICTS, QUESTIONS);
         assertThat(acts.acts()).extracting(Act::weight).containsExactly(RESTRICTS);
     }
 
@@ -92,19 +100,22 @@ class ActsTest {
     void nothingIsLostAndNothingLightened() {
         for (int seed = 0; seed < 500; seed++) {
             Random random = new Random(seed);
-            List<Finding> findings = IntStream.range(0, random.nextInt(30)).mapToObj(i -> someFinding("rule-" + i, random)).toList();
+            List<Finding> findings =
+                IntStream.range(0, random.nextInt(30)).mapToObj(i -> someFinding("rule-" + i, random)).toList();
             Acts acts = Acts.of(findings, Finding::weight, QUESTIONS);
             List<Finding> read = new ArrayList<>(acts.alone());
             acts.acts().forEach(act -> read.addAll(act.findings()));
             assertThat(read).as("seed " + seed).containsExactlyInAnyOrderElementsOf(findings);
-            assertThat(Weight.heaviest(Stream.concat(acts.acts().stream().map(Act::weight), acts.alone().stream().map(Finding::weight)).toList()))
+            assertThat(Weight.heaviest(Stream
+                .concat(acts.acts().stream().map(Act::weight), acts.alone().stream().map(Finding::weight)).toList()))
                 .as("seed " + seed).isEqualTo(Weight.heaviest(findings.stream().map(Finding::weight).toList()));
         }
     }
 
     private static Finding someFinding(String rule, Random random) {
         List<String> tests = List.of("skin-test", "metal-test", "cutting").subList(0, random.nextInt(4));
-        return finding(rule, Weight.values()[1 + random.nextInt(5)], random.nextBoolean(), List.of(List.of("rash", "tattoo", "tablets", "not-asked").get(random.nextInt(4))),
+        return finding(rule, Weight.values()[1 + random.nextInt(5)], random.nextBoolean(),
+            List.of(List.of("rash", "tattoo", "tablets", "not-asked").get(random.nextInt(4))),
             tests.toArray(String[]::new));
     }
 }

@@ -21,7 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class AssessorTest {
-    private static final FactDef METAL = new FactDef("metal", List.of("none", "trace", "suspected"), List.of(), Optional.empty());
+    private static final FactDef METAL =
+        new FactDef("metal", List.of("none", "trace", "suspected"), List.of(), Optional.empty());
     private static final FactDef SCALP = new FactDef("scalp", List.of("calm", "broken"), List.of(), Optional.empty());
     private static final Step LIGHTEN = new Step("lighten", Set.of("peroxide", "persulfate"));
     private static final Step TONE = new Step("tone", Set.of("oxidative-dye", "peroxide"));
@@ -32,14 +33,17 @@ class AssessorTest {
     private static final Condition SUSPECTED = new Compare("metal", Op.GREATER_OR_EQUAL, "suspected", 2);
     private static final Condition BROKEN = new Compare("scalp", Op.EQUAL, "broken", 1);
 
-    private static final Facts WELL = Facts.of(List.of(FactValue.known(METAL, 0, List.of()), FactValue.known(SCALP, 0, List.of())));
+    private static final Facts WELL =
+        Facts.of(List.of(FactValue.known(METAL, 0, List.of()), FactValue.known(SCALP, 0, List.of())));
 
     @Test
     void theHeaviestStepDecides() {
         Rule rule = rule("metal", SUSPECTED, Map.of("persulfate", TEST_FIRST, "oxidative-dye", NOTE));
         Assessment found = assess(WELL.with(FactValue.known(METAL, 2, List.of("lotion"))), rule);
-        assertThat(standing(found, HIGHLIGHTS)).isEqualTo(new Standing("highlights", TEST_FIRST, List.of("metal"), 0, 0));
-        assertThat(found.finding("metal").orElseThrow().byStep()).isEqualTo(Map.of("lighten", TEST_FIRST, "tone", NOTE));
+        assertThat(standing(found, HIGHLIGHTS))
+            .isEqualTo(new Standing("highlights", TEST_FIRST, List.of("metal"), 0, 0));
+        assertThat(found.finding("metal").orElseThrow().byStep())
+            .isEqualTo(Map.of("lighten", TEST_FIRST, "tone", NOTE));
         assertThat(found.finding("metal").orElseThrow().causes()).containsExactly("lotion");
     }
 
@@ -48,8 +52,10 @@ class AssessorTest {
         Rule rule = rule("dye", BROKEN, Map.of("oxidative-dye", PREVENTS));
         Facts facts = WELL.with(FactValue.known(SCALP, 1, List.of()));
         Service withoutToner = HIGHLIGHTS.keeping(List.of("lighten"));
-        assertThat(assess(facts, rule).standings()).extracting(Standing::weight).containsExactly(PREVENTS, NOTHING_FOUND);
-        assertThat(Assessor.assess(rules(rule), facts, List.of(withoutToner)).standings().get(0).weight()).isEqualTo(NOTHING_FOUND);
+        assertThat(assess(facts, rule).standings()).extracting(Standing::weight).containsExactly(PREVENTS,
+            NOTHING_FOUND);
+        assertThat(Assessor.assess(rules(rule), facts, List.of(withoutToner)).standings().get(0).weight())
+            .isEqualTo(NOTHING_FOUND);
     }
 
     @Test
@@ -69,16 +75,21 @@ class AssessorTest {
 
     @Test
     void aLighterWeightForTheUnknownHoldsOnlyWhileItIsUnknown() {
-        Rule rule = new Rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST), Optional.of(NOTE), List.of(), List.of("s"), false, false);
-        assertThat(standing(assess(WELL.with(FactValue.unknown(METAL, List.of())), rule), HIGHLIGHTS).weight()).isEqualTo(NOTE);
-        assertThat(standing(assess(WELL.with(FactValue.known(METAL, 2, List.of())), rule), HIGHLIGHTS).weight()).isEqualTo(TEST_FIRST);
-        assertThat(standing(assess(WELL.with(FactValue.between(METAL, 0, 1, List.of())), rule), HIGHLIGHTS).weight()).isEqualTo(NOTHING_FOUND);
+        Rule rule = new Rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST), Optional.of(NOTE), List.of(),
+            List.of("s"), false, false);
+        assertThat(standing(assess(WELL.with(FactValue.unknown(METAL, List.of())), rule), HIGHLIGHTS).weight())
+            .isEqualTo(NOTE);
+        assertThat(standing(assess(WELL.with(FactValue.known(METAL, 2, List.of())), rule), HIGHLIGHTS).weight())
+            .isEqualTo(TEST_FIRST);
+        assertThat(standing(assess(WELL.with(FactValue.between(METAL, 0, 1, List.of())), rule), HIGHLIGHTS).weight())
+            .isEqualTo(NOTHING_FOUND);
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"NOTE", "RESTRICTS", "TEST_FIRST"})
+    @EnumSource(names = { "NOTE", "RESTRICTS", "TEST_FIRST" })
     void whatPreventsNeverWeighsLessThanRestrictsWhenNotKnown(Weight lighter) {
-        Rule rule = new Rule("metal", SUSPECTED, Map.of("peroxide", PREVENTS), Optional.of(lighter), List.of(), List.of("s"), false, false);
+        Rule rule = new Rule("metal", SUSPECTED, Map.of("peroxide", PREVENTS), Optional.of(lighter), List.of(),
+            List.of("s"), false, false);
         assertThat(standing(assess(WELL.with(FactValue.unknown(METAL, List.of())), rule), HIGHLIGHTS).weight())
             .isEqualTo(lighter.heavier(RESTRICTS));
     }
@@ -87,7 +98,8 @@ class AssessorTest {
     void aRuleThatFailsIsAFindingAndNeverNothing() {
         Condition failing = new Compare("no such fact", Op.EQUAL, "x", 0);
         Assessment found = assess(WELL, rule("fails", failing, Map.of("peroxide", NOTE)));
-        assertThat(standing(found, HIGHLIGHTS)).isEqualTo(new Standing("highlights", COULD_NOT_BE_ASSESSED, List.of("fails"), 0, 0));
+        assertThat(standing(found, HIGHLIGHTS))
+            .isEqualTo(new Standing("highlights", COULD_NOT_BE_ASSESSED, List.of("fails"), 0, 0));
         assertThat(standing(found, TRIM).weight()).isEqualTo(NOTHING_FOUND);
     }
 
@@ -95,7 +107,8 @@ class AssessorTest {
     @Test
     void aFactThatCouldNotBeFoundCannotBeAssessed() {
         Condition both = new Condition.And(List.of(BROKEN, SUSPECTED));
-        Assessment found = assess(WELL.with(FactValue.faulty(METAL, "a date was not read")), rule("both", both, Map.of("peroxide", RESTRICTS)));
+        Assessment found = assess(WELL.with(FactValue.faulty(METAL, "a date was not read")),
+            rule("both", both, Map.of("peroxide", RESTRICTS)));
         assertThat(standing(found, HIGHLIGHTS).weight()).isEqualTo(COULD_NOT_BE_ASSESSED);
     }
 
@@ -104,14 +117,16 @@ class AssessorTest {
         Rule fails = rule("fails", new Compare("no such fact", Op.EQUAL, "x", 0), Map.of("peroxide", NOTE));
         Rule prevents = rule("prevents", BROKEN, Map.of("peroxide", PREVENTS));
         Assessment found = assess(WELL.with(FactValue.known(SCALP, 1, List.of())), fails, prevents);
-        assertThat(standing(found, HIGHLIGHTS)).isEqualTo(new Standing("highlights", PREVENTS, List.of("prevents"), 0, 0));
+        assertThat(standing(found, HIGHLIGHTS))
+            .isEqualTo(new Standing("highlights", PREVENTS, List.of("prevents"), 0, 0));
         assertThat(found.findings()).extracting(Finding::weight).containsExactly(PREVENTS, COULD_NOT_BE_ASSESSED);
     }
 
     @Test
     void aQuestionNotYetAskedIsCountedAndIsNotNothingFound() {
         NotAsked question = new NotAsked("lotion", List.of(Set.of("peroxide", "thio")));
-        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of("lotion"), List.of(question), List.of(), List.of(), Optional.empty());
+        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of("lotion"), List.of(question),
+            List.of(), List.of(), Optional.empty());
         Assessment found = assess(WELL.with(notAsked), rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST)));
         assertThat(standing(found, HIGHLIGHTS)).isEqualTo(new Standing("highlights", NOTHING_FOUND, List.of(), 1, 0));
         assertThat(standing(found, HIGHLIGHTS).nothingFound()).isFalse();
@@ -123,7 +138,8 @@ class AssessorTest {
     @Test
     void aQuestionThatTheServiceWouldNotAskEitherCountsAsAYes() {
         NotAsked question = new NotAsked("lotion", List.of(Set.of("thio")));
-        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(), List.of(), Optional.empty());
+        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(),
+            List.of(), Optional.empty());
         Assessment found = assess(WELL.with(notAsked), rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST)));
         assertThat(standing(found, HIGHLIGHTS).weight()).isEqualTo(TEST_FIRST);
     }
@@ -131,15 +147,18 @@ class AssessorTest {
     @Test
     void somethingElseUnknownIsNotExcusedByAQuestionNotYetAsked() {
         NotAsked question = new NotAsked("lotion", List.of(Set.of("peroxide")));
-        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(), List.of(), Optional.empty());
+        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(),
+            List.of(), Optional.empty());
         Condition either = new Condition.Or(List.of(SUSPECTED, BROKEN));
         Facts facts = WELL.with(notAsked).with(FactValue.unknown(SCALP, List.of("scalp-today")));
-        assertThat(standing(assess(facts, rule("either", either, Map.of("peroxide", TEST_FIRST))), HIGHLIGHTS).weight()).isEqualTo(TEST_FIRST);
+        assertThat(standing(assess(facts, rule("either", either, Map.of("peroxide", TEST_FIRST))), HIGHLIGHTS).weight())
+            .isEqualTo(TEST_FIRST);
     }
 
     @Test
     void aRequiredAnswerThatIsMissingIsNeverNothingFound() {
-        FactValue unanswered = new FactValue("scalp", SCALP.classes(), 0, 1, 1, List.of("scalp-today"), List.of(), List.of("scalp-today"), List.of(), Optional.empty());
+        FactValue unanswered = new FactValue("scalp", SCALP.classes(), 0, 1, 1, List.of("scalp-today"), List.of(),
+            List.of("scalp-today"), List.of(), Optional.empty());
         Rule other = rule("never fires", new Condition.And(List.of(BROKEN, SUSPECTED)), Map.of("peroxide", NOTE));
         Standing standing = standing(assess(WELL.with(unanswered), other), HIGHLIGHTS);
         assertThat(standing).isEqualTo(new Standing("highlights", NOTHING_FOUND, List.of(), 0, 1));
@@ -153,7 +172,8 @@ class AssessorTest {
         ReadAs other = new ReadAs("aqua", List.of("AQUA"), true);
         Facts facts = WELL.with(FactValue.known(METAL, 2, List.of("label")).reading(List.of(lead)))
             .with(FactValue.known(SCALP, 1, List.of()).reading(List.of(other)));
-        assertThat(assess(facts, rule("metal", SUSPECTED, Map.of("peroxide", NOTE))).findings().get(0).read()).containsExactly(lead);
+        assertThat(assess(facts, rule("metal", SUSPECTED, Map.of("peroxide", NOTE))).findings().get(0).read())
+            .containsExactly(lead);
         FactValue trace = FactValue.known(METAL, 1, List.of("earlier label")).reading(List.of(other));
         assertThat(facts.get("metal").heavier(trace).read()).containsExactly(lead);
         assertThat(trace.heavier(facts.get("metal")).read()).containsExactly(lead);
@@ -162,7 +182,8 @@ class AssessorTest {
     @Test
     void onlyTheFactsThatDecidedAreGivenAsReasons() {
         Condition either = new Condition.Or(List.of(SUSPECTED, BROKEN));
-        Facts facts = Facts.of(List.of(FactValue.known(METAL, 0, List.of("lotion")), FactValue.known(SCALP, 1, List.of("scalp-today"))));
+        Facts facts = Facts.of(
+            List.of(FactValue.known(METAL, 0, List.of("lotion")), FactValue.known(SCALP, 1, List.of("scalp-today"))));
         Finding finding = assess(facts, rule("either", either, Map.of("peroxide", NOTE))).findings().get(0);
         assertThat(finding.causes()).containsExactly("scalp-today");
         assertThat(finding.facts()).containsExactly("scalp");
@@ -170,7 +191,8 @@ class AssessorTest {
 
     @Test
     void weightsAreWrittenAsInTheData() {
-        assertThat(Arrays.stream(Weight.values()).map(Weight::code)).containsExactly("nothing found", "note", "restricts", "test first",
+        assertThat(Arrays.stream(Weight.values()).map(Weight::code)).containsExactly("nothing found", "note",
+            "restricts", "test first",
             "could not be assessed", "prevents");
         assertThat(Arrays.stream(Weight.values())).allSatisfy(w -> assertThat(Weight.ofCode(w.code())).isEqualTo(w));
     }
@@ -184,7 +206,8 @@ class AssessorTest {
     }
 
     private static RuleSet rules(Rule... rules) {
-        return new RuleSet(List.of(METAL, SCALP), KnownTreatments.NONE, List.of(rules), List.of(LIGHTEN, TONE, CUT), List.of(HIGHLIGHTS, TRIM), List.of(),
+        return new RuleSet(List.of(METAL, SCALP), KnownTreatments.NONE, List.of(rules), List.of(LIGHTEN, TONE, CUT),
+            List.of(HIGHLIGHTS, TRIM), List.of(),
             Map.of(), "0");
     }
 

@@ -6,22 +6,25 @@ import static foretress.assessment.Told.computed;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.questionnaire.Answer;
+import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.Season;
-import foretress.questionnaire.SaidDate;
 import java.time.Year;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class HairFactsTest {
-    private static final FactDef METAL = computed("metal", "metal", List.of("restorer", "henna-unknown", "dont-know"), "none", "trace", "suspected");
+    private static final FactDef METAL =
+        computed("metal", "metal", List.of("restorer", "henna-unknown", "dont-know"), "none", "trace", "suspected");
     private static final FactDef BLEACHED = computed("bleached", "left", List.of("bleach"), "none", "present");
-    private static final FactDef HENNA = computed("henna", "kind-left", List.of("henna-pure", "henna-unknown"), "none", "pure", "unknown");
+    private static final FactDef HENNA =
+        computed("henna", "kind-left", List.of("henna-pure", "henna-unknown"), "none", "pure", "unknown");
     private static final FactDef PERMED = new FactDef("permed", List.of("none", "present", "recent"), List.of(),
-        Optional.of(new FactDef.Computation("left", List.of("perm"), Optional.of(Figure.ofPolicy("permed-hair-weeks")), Optional.empty())));
+        Optional.of(new FactDef.Computation("left", List.of("perm"), Optional.of(Figure.ofPolicy("permed-hair-weeks")),
+            Optional.empty())));
     private static final FactDef LENGTH = computed("length", "hair-length", List.of(), "measured", "said", "not-known");
 
     private static final SaidDate SUMMER_2024 = new InSeason(Season.SUMMER, Year.of(2024));
@@ -36,7 +39,8 @@ class HairFactsTest {
 
     @Test
     void aLotionTwoSummersAgoOnLongHairLeavesMetalSuspected() {
-        assertThat(aSureClient().used("restorer", SUMMER_2024).measured(40).fact(METAL)).hasToString("metal = suspected");
+        assertThat(aSureClient().used("restorer", SUMMER_2024).measured(40).fact(METAL))
+            .hasToString("metal = suspected");
     }
 
     /**
@@ -45,22 +49,27 @@ class HairFactsTest {
      */
     @Test
     void atTheSlowestGrowthTenCentimetresAreFreeAfterTwoYears() {
-        assertThat(aSureClient().used("restorer", monthsAgo(24)).measured(10).fact(METAL)).hasToString("metal = suspected");
+        assertThat(aSureClient().used("restorer", monthsAgo(24)).measured(10).fact(METAL))
+            .hasToString("metal = suspected");
         assertThat(aSureClient().used("restorer", monthsAgo(24)).measured(9).fact(METAL)).hasToString("metal = trace");
     }
 
     /** A published check: 20 cm of hair, last restorer two years ago: clean at the fast rate, suspect at the slow one, so a test. */
     @Test
     void hairOfTwentyCentimetresAfterTwoYearsIsStillSuspect() {
-        assertThat(aSureClient().used("restorer", monthsAgo(24)).measured(20).fact(METAL)).hasToString("metal = suspected");
+        assertThat(aSureClient().used("restorer", monthsAgo(24)).measured(20).fact(METAL))
+            .hasToString("metal = suspected");
     }
 
     @Test
     void metalIsRuledOutOnlyWhenStaffMeasuredAndTheDateIsKnown() {
-        assertThat(aSureClient().used("restorer", monthsAgo(240)).said("length", new Answer.Length(20, true)).fact(METAL))
+        assertThat(
+            aSureClient().used("restorer", monthsAgo(240)).said("length", new Answer.Length(20, true)).fact(METAL))
             .hasToString("metal = suspected");
-        assertThat(aSureClient().used("restorer", new NotKnown()).measured(4).fact(METAL)).hasToString("metal = suspected");
-        assertThat(aSureClient().used("restorer", monthsAgo(240)).measured(20).fact(METAL)).hasToString("metal = trace");
+        assertThat(aSureClient().used("restorer", new NotKnown()).measured(4).fact(METAL))
+            .hasToString("metal = suspected");
+        assertThat(aSureClient().used("restorer", monthsAgo(240)).measured(20).fact(METAL))
+            .hasToString("metal = trace");
     }
 
     @Test
@@ -72,12 +81,14 @@ class HairFactsTest {
 
     @Test
     void anEntryInTheListSpeaksForItsCue() {
-        assertThat(aClient().said("lotion", "yes").used("restorer", monthsAgo(60)).measured(10).fact(METAL)).hasToString("metal = trace");
+        assertThat(aClient().said("lotion", "yes").used("restorer", monthsAgo(60)).measured(10).fact(METAL))
+            .hasToString("metal = trace");
     }
 
     @Test
     void aCueNotKnownIsPerhapsATreatment() {
-        assertThat(aClient().said("lotion", Answer.DONT_KNOW).neverTreated().measured(40).fact(METAL)).hasToString("metal = none..suspected");
+        assertThat(aClient().said("lotion", Answer.DONT_KNOW).neverTreated().measured(40).fact(METAL))
+            .hasToString("metal = none..suspected");
         assertThat(aClient().neverTreated().measured(40).fact(METAL).unanswered()).containsExactly("lotion");
     }
 
@@ -90,7 +101,8 @@ class HairFactsTest {
 
     @Test
     void notKnowingTheTreatmentsIsPerhapsEachOfThem() {
-        assertThat(aSureClient().said("treatments", Answer.DONT_KNOW).measured(40).fact(BLEACHED)).hasToString("bleached = none..present");
+        assertThat(aSureClient().said("treatments", Answer.DONT_KNOW).measured(40).fact(BLEACHED))
+            .hasToString("bleached = none..present");
         assertThat(aSureClient().measured(40).fact(PERMED)).hasToString("permed = none..recent");
     }
 
@@ -104,33 +116,41 @@ class HairFactsTest {
 
     @Test
     void bleachedHairCountsUntilItIsCutOffAtWhateverAge() {
-        assertThat(aSureClient().used("bleach", monthsAgo(120)).measured(70).fact(BLEACHED)).hasToString("bleached = present");
-        assertThat(aSureClient().used("bleach", monthsAgo(120)).measured(50).fact(BLEACHED)).hasToString("bleached = none");
+        assertThat(aSureClient().used("bleach", monthsAgo(120)).measured(70).fact(BLEACHED))
+            .hasToString("bleached = present");
+        assertThat(aSureClient().used("bleach", monthsAgo(120)).measured(50).fact(BLEACHED))
+            .hasToString("bleached = none");
     }
 
     @Test
     void aPermIsRecentUntilThePolicysWeeksAreFull() {
-        assertThat(aSureClient().used("perm", new OnDay(TODAY.minusWeeks(12).plusDays(1))).measured(40).fact(PERMED)).hasToString("permed = recent");
-        assertThat(aSureClient().used("perm", new OnDay(TODAY.minusWeeks(12))).measured(40).fact(PERMED)).hasToString("permed = present");
+        assertThat(aSureClient().used("perm", new OnDay(TODAY.minusWeeks(12).plusDays(1))).measured(40).fact(PERMED))
+            .hasToString("permed = recent");
+        assertThat(aSureClient().used("perm", new OnDay(TODAY.minusWeeks(12))).measured(40).fact(PERMED))
+            .hasToString("permed = present");
     }
 
     @Test
     void theHeaviestKindOfHennaLeftCounts() {
         assertThat(aSureClient().used("henna-pure", monthsAgo(3)).measured(40).fact(HENNA)).hasToString("henna = pure");
-        assertThat(aSureClient().used("henna-pure", monthsAgo(3)).used("henna-unknown", monthsAgo(9)).measured(40).fact(HENNA))
+        assertThat(
+            aSureClient().used("henna-pure", monthsAgo(3)).used("henna-unknown", monthsAgo(9)).measured(40).fact(HENNA))
             .hasToString("henna = unknown");
     }
 
     @Test
     void aLengthNotDrawnStraightIsNotKnown() {
-        assertThat(aClient().said("length", new Answer.Length(20, false)).fact(LENGTH)).hasToString("length = not-known");
+        assertThat(aClient().said("length", new Answer.Length(20, false)).fact(LENGTH))
+            .hasToString("length = not-known");
         assertThat(aClient().said("length", new Answer.Length(20, true)).fact(LENGTH)).hasToString("length = said");
-        assertThat(aClient().said("length", new Answer.Length(20, false)).measured(31).fact(LENGTH)).hasToString("length = measured");
+        assertThat(aClient().said("length", new Answer.Length(20, false)).measured(31).fact(LENGTH))
+            .hasToString("length = measured");
     }
 
     @Test
     void withoutALengthEverythingIsStillThere() {
-        assertThat(aSureClient().used("bleach", monthsAgo(300)).said("length", Answer.DONT_KNOW).fact(BLEACHED)).hasToString("bleached = present");
+        assertThat(aSureClient().used("bleach", monthsAgo(300)).said("length", Answer.DONT_KNOW).fact(BLEACHED))
+            .hasToString("bleached = present");
     }
 
     /** Longer hair and a later use never leave less; every pair of lengths and months is tried. */
@@ -139,8 +159,10 @@ class HairFactsTest {
         for (int cm = 1; cm <= 60; cm += 3) {
             for (int months = 0; months <= 140; months += 7) {
                 int here = aSureClient().used("bleach", monthsAgo(months)).measured(cm).fact(BLEACHED).worst();
-                assertThat(aSureClient().used("bleach", monthsAgo(months)).measured(cm + 3).fact(BLEACHED).worst()).isGreaterThanOrEqualTo(here);
-                assertThat(aSureClient().used("bleach", monthsAgo(months + 7)).measured(cm).fact(BLEACHED).worst()).isLessThanOrEqualTo(here);
+                assertThat(aSureClient().used("bleach", monthsAgo(months)).measured(cm + 3).fact(BLEACHED).worst())
+                    .isGreaterThanOrEqualTo(here);
+                assertThat(aSureClient().used("bleach", monthsAgo(months + 7)).measured(cm).fact(BLEACHED).worst())
+                    .isLessThanOrEqualTo(here);
             }
         }
     }

@@ -14,11 +14,11 @@ import foretress.hair.SafeSide;
 import foretress.hair.Series;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
+import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InYear;
 import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.YearsAgo;
-import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.time.Year;
@@ -34,9 +34,11 @@ class HairToldTest {
     private static final SaidDate LAST = new InMonth(YearMonth.of(2026, 3));
 
     private static Situation situation(SaidTreatment treatment) {
-        Answers said = Answers.NONE.with("lotion", Answer.Chosen.of("no")).with("treatments", new Answer.Treatments(List.of(treatment)))
+        Answers said = Answers.NONE.with("lotion", Answer.Chosen.of("no"))
+            .with("treatments", new Answer.Treatments(List.of(treatment)))
             .with("length", new Answer.Length(40, true));
-        return new Situation(TODAY, TODAY, Optional.empty(), Set.of("peroxide"), QUESTIONS, said, UK, List.of(), Optional.of(40));
+        return new Situation(TODAY, TODAY, Optional.empty(), Set.of("peroxide"), QUESTIONS, said, UK, List.of(),
+            Optional.of(40));
     }
 
     private static HairHistory history(Situation situation) {
@@ -44,7 +46,8 @@ class HairToldTest {
     }
 
     private static Optional<Series> series(String often, String every, SaidDate since) {
-        return history(situation(new SaidTreatment("restorer", LAST, "regrowth", "home", often, every, since))).treatments().get(0).series();
+        return history(situation(new SaidTreatment("restorer", LAST, "regrowth", "home", often, every, since)))
+            .treatments().get(0).series();
     }
 
     @Test
@@ -58,8 +61,10 @@ class HairToldTest {
     @Test
     void aFirstTimeNobodyKnowsIsNoSeriesAndStillRepeated() {
         assertThat(series("regularly", "6-weeks", new NotKnown())).isEmpty();
-        assertThat(history(situation(new SaidTreatment("restorer", LAST, "regrowth", "home", "regularly"))).treatments().get(0).repeated()).isTrue();
-        assertThat(history(situation(new SaidTreatment("restorer", LAST, "regrowth", "home", "dont-know"))).treatments().get(0).repeated()).isTrue();
+        assertThat(history(situation(new SaidTreatment("restorer", LAST, "regrowth", "home", "regularly"))).treatments()
+            .get(0).repeated()).isTrue();
+        assertThat(history(situation(new SaidTreatment("restorer", LAST, "regrowth", "home", "dont-know"))).treatments()
+            .get(0).repeated()).isTrue();
         assertThat(series("once", "yearly", new YearsAgo(2, 3))).isEmpty();
     }
 
@@ -71,29 +76,35 @@ class HairToldTest {
 
     @Test
     void aFirstTimeEndsWithTheLast() {
-        assertThat(series("several", "yearly", new InYear(Year.of(2026))).orElseThrow().firstLatest()).isEqualTo(LocalDate.of(2026, 3, 31));
+        assertThat(series("several", "yearly", new InYear(Year.of(2026))).orElseThrow().firstLatest())
+            .isEqualTo(LocalDate.of(2026, 3, 31));
     }
 
     @ParameterizedTest
-    @CsvSource({"weekly, 0.3", "4-weeks, 1.2", "6-weeks, 1.7", "8-weeks, 2.3", "12-weeks, 3.7", "few-a-year, 6", "yearly, 18", "dont-know, 18", "as-before, 18"})
+    @CsvSource({ "weekly, 0.3", "4-weeks, 1.2", "6-weeks, 1.7", "8-weeks, 2.3", "12-weeks, 3.7", "few-a-year, 6",
+        "yearly, 18", "dont-know, 18", "as-before, 18" })
     void howFarApartIsReadAsTheLongestItCanMean(String every, double months) {
-        assertThat(series("regularly", every, new YearsAgo(2, 3)).orElseThrow().monthsApart()).isCloseTo(months, within(0.1));
+        assertThat(series("regularly", every, new YearsAgo(2, 3)).orElseThrow().monthsApart()).isCloseTo(months,
+            within(0.1));
     }
 
     @Test
     void cutsAndGrowthThatStaffRecordedReachTheMap() {
         List<Cut> cuts = List.of(new Cut(TODAY.minusYears(1), 12));
         Growth growth = Growth.measured(2.4, TODAY.minusDays(91), TODAY);
-        HairHistory history = history(situation(new SaidTreatment("restorer", LAST, "whole", "home", "once")).cut(cuts).growing(growth));
+        HairHistory history =
+            history(situation(new SaidTreatment("restorer", LAST, "whole", "home", "once")).cut(cuts).growing(growth));
         assertThat(history.cuts()).isEqualTo(cuts);
         assertThat(history.growth()).isEqualTo(growth).isNotEqualTo(Growth.PUBLISHED);
-        assertThat(history(situation(new SaidTreatment("restorer", LAST, "whole", "home", "once"))).growth()).isEqualTo(Growth.PUBLISHED);
+        assertThat(history(situation(new SaidTreatment("restorer", LAST, "whole", "home", "once"))).growth())
+            .isEqualTo(Growth.PUBLISHED);
     }
 
     /** Slowest growth 0.5 cm a month, four months of rest: 36 months after the lotion 16 cm are free of it. */
     @Test
     void whatWasCutOffBehindTheLotionIsNoLongerSuspected() {
-        Situation lotion = situation(new SaidTreatment("restorer", new SaidDate.OnDay(TODAY.minusYears(5)), "whole", "home", "regularly"));
+        Situation lotion = situation(
+            new SaidTreatment("restorer", new SaidDate.OnDay(TODAY.minusYears(5)), "whole", "home", "regularly"));
         assertThat(suspected(lotion)).isTrue();
         assertThat(suspected(lotion.cut(List.of(new Cut(TODAY.minusYears(2), 17))))).isTrue();
         assertThat(suspected(lotion.cut(List.of(new Cut(TODAY.minusYears(2), 15))))).isFalse();

@@ -38,7 +38,8 @@ class RowFactsTest {
 
     @Test
     void dontKnowToTheFollowUpKeepsWhatTheFirstAnswerGave() {
-        assertThat(aClient().said("lotion", "yes").said("smell", Answer.DONT_KNOW).fact(SMELL)).hasToString("smell = some..strong");
+        assertThat(aClient().said("lotion", "yes").said("smell", Answer.DONT_KNOW).fact(SMELL))
+            .hasToString("smell = some..strong");
     }
 
     @Test
@@ -56,7 +57,8 @@ class RowFactsTest {
         assertThat(value.worstAsked()).isZero();
         assertThat(value.unanswered()).isEmpty();
         assertThat(value.notAsked()).extracting(NotAsked::question).containsExactlyInAnyOrder("lotion", "smell");
-        assertThat(value.notAsked()).allMatch(q -> q.putFor(Told.LIGHTENER)).noneMatch(q -> q.putFor(java.util.Set.of("heat")));
+        assertThat(value.notAsked()).allMatch(q -> q.putFor(Told.LIGHTENER))
+            .noneMatch(q -> q.putFor(java.util.Set.of("heat")));
     }
 
     @Test
@@ -74,16 +76,21 @@ class RowFactsTest {
 
     @Test
     void rowsAndAComputationTogetherGiveTheHeavier() {
-        FactDef both = new FactDef("restorer", List.of("none", "left", "said"), List.of(new Row(2, Map.of("smell", List.of("eggs")))),
+        FactDef both = new FactDef("restorer", List.of("none", "left", "said"),
+            List.of(new Row(2, Map.of("smell", List.of("eggs")))),
             Optional.of(new FactDef.Computation("left", List.of("restorer"), Optional.empty(), Optional.empty())));
-        assertThat(aClient().neverTreated().measured(40).said("lotion", "no").fact(both)).hasToString("restorer = none");
-        assertThat(aClient().neverTreated().measured(40).said("lotion", "yes").said("smell", "sweet").fact(both)).hasToString("restorer = left");
-        assertThat(aClient().neverTreated().measured(40).said("lotion", "yes").said("smell", "eggs").fact(both)).hasToString("restorer = said");
+        assertThat(aClient().neverTreated().measured(40).said("lotion", "no").fact(both))
+            .hasToString("restorer = none");
+        assertThat(aClient().neverTreated().measured(40).said("lotion", "yes").said("smell", "sweet").fact(both))
+            .hasToString("restorer = left");
+        assertThat(aClient().neverTreated().measured(40).said("lotion", "yes").said("smell", "eggs").fact(both))
+            .hasToString("restorer = said");
     }
 
     @Test
     void aFactThatFailsIsAFaultAndNotAGoodClass() {
-        FactDef broken = new FactDef("broken", List.of("none", "some"), List.of(new Row(1, Map.of("no-such-question", List.of("yes")))), Optional.empty());
+        FactDef broken = new FactDef("broken", List.of("none", "some"),
+            List.of(new Row(1, Map.of("no-such-question", List.of("yes")))), Optional.empty());
         FactValue value = aClient().fact(broken);
         assertThat(value.fault()).contains("no question is called no-such-question");
         assertThat(value.isKnown()).isFalse();

@@ -12,15 +12,19 @@ class ServiceTest {
     private static final Service HIGHLIGHTS = new Service("highlights",
         List.of(new Step("lighten", Set.of("persulfate", "peroxide")), new Step("tone", Set.of("oxidative-dye"))));
 
-    @Test void aStepTakenOutIsGone() {
-        assertThat(HIGHLIGHTS.keeping(List.of("lighten")).chemistries()).containsExactlyInAnyOrder("persulfate", "peroxide");
+    @Test
+    void aStepTakenOutIsGone() {
+        assertThat(HIGHLIGHTS.keeping(List.of("lighten")).chemistries()).containsExactlyInAnyOrder("persulfate",
+            "peroxide");
     }
 
-    @Test void aBookingWithoutStepsIsTheWholeService() {
+    @Test
+    void aBookingWithoutStepsIsTheWholeService() {
         assertThat(HIGHLIGHTS.keeping(List.of())).isEqualTo(HIGHLIGHTS);
     }
 
-    @Test void aBookingWithAStepOfOtherKnowledgeIsTheWholeService() {
+    @Test
+    void aBookingWithAStepOfOtherKnowledgeIsTheWholeService() {
         assertThat(HIGHLIGHTS.keeping(List.of("colour"))).isEqualTo(HIGHLIGHTS);
         assertThat(HIGHLIGHTS.keeping(List.of("lighten", "gloss"))).isEqualTo(HIGHLIGHTS);
     }

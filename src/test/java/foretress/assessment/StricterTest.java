@@ -15,7 +15,8 @@ class StricterTest {
     private static final LocalDate BEGUN = LocalDate.of(2026, 3, 2);
 
     private static Policy policy(int waitHours, int months) {
-        return new Policy("test", Map.of("skin-test-wait-hours", waitHours, "skin-test-validity-months", months), Map.of(), "999", "A4",
+        return new Policy("test", Map.of("skin-test-wait-hours", waitHours, "skin-test-validity-months", months),
+            Map.of(), "999", "A4",
             Hemisphere.NORTH, List.of());
     }
 
@@ -70,7 +71,8 @@ class StricterTest {
             for (Stricter terms : all) {
                 LocalDate first = terms.firstDay(service).orElseThrow();
                 assertThat(terms.stands(first, service, false)).as("%s for %s", first, service).isTrue();
-                assertThat(terms.stands(first.minusDays(1), service, false)).as("the day before %s for %s", first, service).isFalse();
+                assertThat(terms.stands(first.minusDays(1), service, false))
+                    .as("the day before %s for %s", first, service).isFalse();
             }
         }
         assertThat(Stricter.of(policy(24, 0)).firstDay(BEGUN)).isEmpty();

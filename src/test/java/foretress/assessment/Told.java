@@ -3,12 +3,12 @@ package foretress.assessment;
 import foretress.hair.Residue;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Keeps;
 import foretress.questionnaire.Question.Kind;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
-import foretress.questionnaire.SaidDate.Hemisphere;
 import foretress.questionnaire.SaidDate;
+import foretress.questionnaire.SaidDate.Hemisphere;
 import foretress.questionnaire.SaidTreatment;
 import foretress.questionnaire.Topic;
 import java.time.LocalDate;
@@ -25,21 +25,36 @@ final class Told {
     static final Set<String> LIGHTENER = Set.of("peroxide", "persulfate");
 
     static final Question LOTION = choice("lotion", List.of("yes", "no"), LIGHTENER, Map.of());
-    static final Question SMELL = choice("smell", List.of("eggs", "sweet"), LIGHTENER, Map.of("lotion", List.of("yes")));
-    static final Question TREATMENTS = new Question("treatments", Kind.TREATMENTS, List.of("restorer", "bleach", "perm", "henna-pure",
-        "henna-unknown", "dont-know"), true, false, LIGHTENER, Map.of(), true, Keeps.THREE_MONTHS, false);
-    static final Question LENGTH = new Question("length", Kind.HAIR_LENGTH, List.of(), true, false, Set.of(), Map.of(), true, Keeps.THREE_MONTHS, false);
-    static final Question MEDICINES = new Question("medicines", Kind.MEDICINES, List.of(), true, true, Set.of(), Map.of(), true, Keeps.THE_DAY, false);
-    static final Question LABEL = new Question("label", Kind.INGREDIENTS, List.of(), false, false, Set.of(), Map.of(), false, Keeps.FOR_GOOD, false);
-    static final Questionnaire QUESTIONS = new Questionnaire(List.of(new Topic("all", List.of(LOTION, SMELL, TREATMENTS, LENGTH, MEDICINES, LABEL))));
-    static final List<Cue> CUES = List.of(new Cue("restorer", List.of("restorer"), 1, Map.of("lotion", List.of("yes"))));
-    static final KnownTreatments TREATED = new KnownTreatments(List.of(new TreatmentKind("restorer", Residue.METAL, true),
-        new TreatmentKind("bleach", Residue.LIGHTENED, false), new TreatmentKind("perm", Residue.PERMED, false), new TreatmentKind("henna-pure", Residue.HENNA, false),
-        new TreatmentKind("henna-unknown", Residue.HENNA, true), new TreatmentKind("dont-know", Residue.UNKNOWN, true)), CUES);
+    static final Question SMELL =
+        choice("smell", List.of("eggs", "sweet"), LIGHTENER, Map.of("lotion", List.of("yes")));
+    static final Question TREATMENTS =
+        new Question("treatments", Kind.TREATMENTS, List.of("restorer", "bleach", "perm", "henna-pure",
+            "henna-unknown", "dont-know"), true, false, LIGHTENER, Map.of(), true, Keeps.THREE_MONTHS, false);
+    static final Question LENGTH = new Question("length", Kind.HAIR_LENGTH, List.of(), true, false, Set.of(), Map.of(),
+        true, Keeps.THREE_MONTHS, false);
+    static final Question MEDICINES = new Question("medicines", Kind.MEDICINES, List.of(), true, true, Set.of(),
+        Map.of(), true, Keeps.THE_DAY, false);
+    static final Question LABEL = new Question("label", Kind.INGREDIENTS, List.of(), false, false, Set.of(), Map.of(),
+        false, Keeps.FOR_GOOD, false);
+    static final Questionnaire QUESTIONS =
+        new Questionnaire(List.of(new Topic("all", List.of(LOTION, SMELL, TREATMENTS, LENGTH, MEDICINES, LABEL))));
+    static final List<Cue> CUES =
+        List.of(new Cue("restorer", List.of("restorer"), 1, Map.of("lotion", List.of("yes"))));
+    static final KnownTreatments TREATED =
+        new KnownTreatments(List.of(new TreatmentKind("restorer", Residue.METAL, true),
+            new TreatmentKind("bleach", Residue.LIGHTENED, false), new TreatmentKind("perm", Residue.PERMED, false),
+            new TreatmentKind("henna-pure", Residue.HENNA, false),
+            new TreatmentKind("henna-unknown", Residue.HENNA, true),
+            new TreatmentKind("dont-know", Residue.UNKNOWN, true)), CUES);
 
-    static final Policy UK = new Policy("uk", Map.of("label-age", 16, "minimum-age", 18, "skin-test-wait-hours", 48, "skin-test-validity-months", 6, "permed-hair-weeks", 12, "steroid-low-dose-mg", 10),
+    static final Policy UK = new Policy("uk",
+        Map.of("label-age", 16, "minimum-age", 18, "skin-test-wait-hours", 48, "skin-test-validity-months", 6,
+            "permed-hair-weeks", 12, "steroid-low-dose-mg", 10),
         Map.of(), "999", "A4", Hemisphere.NORTH, List.of());
-    static final Policy US = new Policy("us", Map.of("label-age", 16, "minimum-age", 16, "skin-test-wait-hours", 24, "skin-test-validity-months", 0, "steroid-low-dose-mg", 10), Map.of(), "911", "Letter",
+    static final Policy US = new Policy("us",
+        Map.of("label-age", 16, "minimum-age", 16, "skin-test-wait-hours", 24, "skin-test-validity-months", 0,
+            "steroid-low-dose-mg", 10),
+        Map.of(), "911", "Letter",
         Hemisphere.NORTH, List.of());
 
     private Answers answers = Answers.NONE;
@@ -69,7 +84,8 @@ final class Told {
     }
 
     Told used(String what, SaidDate when) {
-        List<SaidTreatment> list = new ArrayList<>(answers.to("treatments").map(a -> ((Answer.Treatments) a).list()).orElse(List.of()));
+        List<SaidTreatment> list =
+            new ArrayList<>(answers.to("treatments").map(a -> ((Answer.Treatments) a).list()).orElse(List.of()));
         list.add(new SaidTreatment(what, when, "whole", "home", "once"));
         return said("treatments", new Answer.Treatments(list));
     }
@@ -122,11 +138,13 @@ final class Told {
         List<FactDef> all = new ArrayList<>(Arrays.asList(others));
         all.add(def);
         RuleSet rules = new RuleSet(all, TREATED, List.of(), List.of(), List.of(), List.of(), Map.of(), "0");
-        Situation situation = new Situation(TODAY, serviceDay, born, booked, QUESTIONS, answers, policy, tests, measured);
+        Situation situation =
+            new Situation(TODAY, serviceDay, born, booked, QUESTIONS, answers, policy, tests, measured);
         return new FactFinder(rules, lexicon).find(situation).byId().get(def.id());
     }
 
     static FactDef computed(String id, String computation, List<String> of, String... classes) {
-        return new FactDef(id, List.of(classes), List.of(), Optional.of(new FactDef.Computation(computation, of, Optional.empty(), Optional.empty())));
+        return new FactDef(id, List.of(classes), List.of(),
+            Optional.of(new FactDef.Computation(computation, of, Optional.empty(), Optional.empty())));
     }
 }

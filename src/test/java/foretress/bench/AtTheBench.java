@@ -40,7 +40,8 @@ final class AtTheBench {
 
     /** Letters of the tufts on the page, the control last. */
     List<String> tufts() {
-        return walker.page().select(".seen .tuft strong:first-child").eachText().stream().map(t -> t.substring(0, 1)).toList();
+        return walker.page().select(".seen .tuft strong:first-child").eachText().stream().map(t -> t.substring(0, 1))
+            .toList();
     }
 
     AtTheBench sees(String tuft, String sign) {

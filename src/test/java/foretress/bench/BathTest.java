@@ -43,7 +43,8 @@ class BathTest {
 
     @Test
     void aBottleWeakerThanTheRecipeIsRefused() {
-        assertThatThrownBy(() -> Bath.of(Recipe.TWENTY_TO_ONE, Peroxide.ofVolumes(10), 40)).isInstanceOf(Impossible.class)
+        assertThatThrownBy(() -> Bath.of(Recipe.TWENTY_TO_ONE, Peroxide.ofVolumes(10), 40))
+            .isInstanceOf(Impossible.class)
             .hasMessage("6 % cannot be mixed from 3 %: water only weakens it. Take a stronger bottle.");
     }
 
@@ -57,6 +58,7 @@ class BathTest {
     void theRatioHoldsForEveryDish(@ForAll @DoubleRange(min = 10, max = 500) double ml) {
         assertThat(Bath.of(Recipe.TWENTY_TO_ONE, SIX, ml).ammoniaMl() * 20).isCloseTo(ml, within(1e-6));
         Bath drops = Bath.of(Recipe.DROPS, SIX, ml);
-        assertThat(drops.drops()).isGreaterThanOrEqualTo(1).isBetween((int) Math.floor(drops.ammoniaMl() * 20), (int) Math.ceil(drops.ammoniaMl() * 20));
+        assertThat(drops.drops()).isGreaterThanOrEqualTo(1).isBetween((int) Math.floor(drops.ammoniaMl() * 20),
+            (int) Math.ceil(drops.ammoniaMl() * 20));
     }
 }

@@ -37,9 +37,11 @@ class BenchBrowserTest {
         () => [...document.querySelectorAll('main button, main a.button, main input:not([type=hidden]), main select, .timers a, .choose a')]
           .filter(e => e.offsetParent !== null && e.getBoundingClientRect().height < 47.5 && !e.closest('.beside, td, .said, .owed p'))
           .map(e => e.outerHTML.slice(0, 120))""";
-    private static final String SMALL_SIGNS = """
+    private static final String SMALL_SIGNS =
+        """
         () => [...document.querySelectorAll('.signs button')].filter(e => e.getBoundingClientRect().height < 59.5).map(e => e.value)""";
-    private static final String TOO_WIDE = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
+    private static final String TOO_WIDE =
+        "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
 
     static Browser browser;
     @TestHTTPResource("/") URL base;
@@ -59,7 +61,8 @@ class BenchBrowserTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null) browser.close();
+        if (browser != null)
+            browser.close();
     }
 
     @BeforeEach
@@ -67,16 +70,20 @@ class BenchBrowserTest {
         salon.open();
         visit = make.visit(LocalDate.of(1965, 3, 4));
         bench = "/visits/" + visit + "/bench";
-        knocking.come(visit, Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"),
-            "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"), "treatments.zone", List.of("whole")))
+        knocking
+            .come(visit, Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"),
+                "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"),
+                "treatments.zone", List.of("whole")))
             .agree().all().readBack().sign("Ottilie Brandt");
     }
 
     private Page as(String login, BrowserContext context) {
-        context.addCookies(salon.as(login).cookies().entrySet().stream().map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
+        context.addCookies(salon.as(login).cookies().entrySet().stream()
+            .map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
         Page page = context.newPage();
         page.onConsoleMessage(m -> {
-            if (m.type().equals("error") && !m.text().contains("422")) complaints.add(page.url() + ": " + m.text());
+            if (m.type().equals("error") && !m.text().contains("422"))
+                complaints.add(page.url() + ": " + m.text());
         });
         page.onPageError(e -> complaints.add(page.url() + ": " + e));
         return page;
@@ -84,11 +91,14 @@ class BenchBrowserTest {
 
     private void look(Page page, String name) {
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
-        page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/bench/" + name + ".png")).setFullPage(true));
+        page.screenshot(
+            new Page.ScreenshotOptions().setPath(Path.of("target/bench/" + name + ".png")).setFullPage(true));
         complaints.addAll(Axe.findings(page));
-        ((List<?>) page.evaluate(SMALL_SIGNS)).forEach(small -> complaints.add("R55: " + name + ": a sign under 60 px: " + small));
+        ((List<?>) page.evaluate(SMALL_SIGNS))
+            .forEach(small -> complaints.add("R55: " + name + ": a sign under 60 px: " + small));
         ((List<?>) page.evaluate(SMALL)).forEach(small -> complaints.add(name + ": under 48 px: " + small));
-        if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) complaints.add(name + ": too wide");
+        if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0)
+            complaints.add(name + ": too wide");
     }
 
     private static Locator sign(Page page, String value) {
@@ -140,7 +150,8 @@ class BenchBrowserTest {
             look(petra, "tablet-result");
             edda.waitForSelector("h1:has-text('No change at all')");
             look(edda, "phone-result");
-            assertThat(petra.locator(".tail form[action$='/strike']").count()).as("R10: what prevents is not a stylist's to strike out").isZero();
+            assertThat(petra.locator(".tail form[action$='/strike']").count())
+                .as("R10: what prevents is not a stylist's to strike out").isZero();
             edda.locator(".tail summary:has-text('Entered in error')").click();
             edda.fill("#why", "Another client's hair");
             look(edda, "phone-strike");
@@ -169,8 +180,9 @@ class BenchBrowserTest {
     }
 
     private long seen(String tuft) {
-        return QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).stream().flatMap(t -> tests.sights(t).stream())
-            .filter(s -> s.seen().tuft().equals(tuft)).count());
+        return QuarkusTransaction.requiringNew()
+            .call(() -> tests.ofVisit(visit).stream().flatMap(t -> tests.sights(t).stream())
+                .filter(s -> s.seen().tuft().equals(tuft)).count());
     }
 
     @Test

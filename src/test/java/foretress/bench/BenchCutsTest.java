@@ -33,9 +33,11 @@ class BenchCutsTest {
     void aSuspectStretchTheEndsAndTheNewGrowth() {
         List<BenchCut> cuts = cuts(40, ago(Residue.METAL, 24, "Lotion"));
         assertThat(cuts).extracting(BenchCut::letter).containsExactly("A", "B", "C");
-        assertThat(cuts).extracting(BenchCut::kind).containsExactly(Tuft.Kind.SUSPECT, Tuft.Kind.OLDEST_ENDS, Tuft.Kind.CONTROL);
+        assertThat(cuts).extracting(BenchCut::kind).containsExactly(Tuft.Kind.SUSPECT, Tuft.Kind.OLDEST_ENDS,
+            Tuft.Kind.CONTROL);
         assertThat(of(cuts, Tuft.Kind.SUSPECT).stretch()).isEqualTo("Lotion");
-        assertThat(of(cuts, Tuft.Kind.OLDEST_ENDS)).extracting(BenchCut::fromCm, BenchCut::toCm).containsExactly(34.0, 40.0);
+        assertThat(of(cuts, Tuft.Kind.OLDEST_ENDS)).extracting(BenchCut::fromCm, BenchCut::toCm).containsExactly(34.0,
+            40.0);
         assertThat(of(cuts, Tuft.Kind.CONTROL)).extracting(BenchCut::fromCm, BenchCut::toCm).containsExactly(0.0, 2.0);
     }
 
@@ -57,12 +59,14 @@ class BenchCutsTest {
 
     @Test
     void whatNobodyCanNameIsSuspectToo() {
-        assertThat(of(cuts(30, ago(Residue.UNKNOWN, 12, "Something")), Tuft.Kind.SUSPECT).stretch()).isEqualTo("Something");
+        assertThat(of(cuts(30, ago(Residue.UNKNOWN, 12, "Something")), Tuft.Kind.SUSPECT).stretch())
+            .isEqualTo("Something");
     }
 
     @Test
     void aKnownColourIsNotSuspectOfMetal() {
-        assertThat(cuts(30, ago(Residue.OXIDATIVE, 12, "Box dye"))).extracting(BenchCut::kind).doesNotContain(Tuft.Kind.SUSPECT);
+        assertThat(cuts(30, ago(Residue.OXIDATIVE, 12, "Box dye"))).extracting(BenchCut::kind)
+            .doesNotContain(Tuft.Kind.SUSPECT);
     }
 
     @Test
@@ -74,7 +78,7 @@ class BenchCutsTest {
 
     @Test
     void shortHairStillHasEndsAndNothingLiesBeyondIt() {
-        for (double cm : new double[] {1, 2, 3, 5}) {
+        for (double cm : new double[] { 1, 2, 3, 5 }) {
             assertThat(cuts(cm, ago(Residue.METAL, 2, "Lotion"))).as("%s cm", cm)
                 .allSatisfy(c -> assertThat(c.toCm()).isGreaterThan(c.fromCm()))
                 .filteredOn(c -> c.kind() == Tuft.Kind.OLDEST_ENDS).allSatisfy(c -> assertThat(c.toCm()).isEqualTo(cm));
@@ -83,7 +87,8 @@ class BenchCutsTest {
 
     @Test
     void noTwoTuftsHaveOneLetter() {
-        Treatment[] many = IntStream.range(0, 60).mapToObj(i -> ago(Residue.METAL, 4 + 3 * i, "Lotion " + i)).toArray(Treatment[]::new);
+        Treatment[] many = IntStream.range(0, 60).mapToObj(i -> ago(Residue.METAL, 4 + 3 * i, "Lotion " + i))
+            .toArray(Treatment[]::new);
         assertThat(cuts(120, many)).extracting(BenchCut::letter).doesNotHaveDuplicates();
     }
 }

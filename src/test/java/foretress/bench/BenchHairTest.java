@@ -66,7 +66,8 @@ class BenchHairTest {
     }
 
     private List<String> outcomes() {
-        return QuarkusTransaction.requiringNew().call(() -> facts.tests(Visit.findById(visit)).stream().map(f -> f.test() + " " + f.outcome()).toList());
+        return QuarkusTransaction.requiringNew()
+            .call(() -> facts.tests(Visit.findById(visit)).stream().map(f -> f.test() + " " + f.outcome()).toList());
     }
 
     @Test
@@ -88,7 +89,8 @@ class BenchHairTest {
     void lengthsThatCannotBeAreSaidWithBothValues() {
         Walker petra = salon.as("petra").open(bench + "/elasticity-test");
         pull(petra, "ENDS", "100", "94", "SPRANG_BACK").expect(422);
-        assertThat(petra.text()).contains("The stretched length (94 mm) is shorter than the rest length (100 mm). Measure again, or swap the two.");
+        assertThat(petra.text()).contains(
+            "The stretched length (94 mm) is shorter than the rest length (100 mm). Measure again, or swap the two.");
         assertThat(petra.only("#stretched").val()).isEqualTo("94");
         assertThat(petra.page().select("input[name=part][value=ENDS]").hasAttr("checked")).isTrue();
         pull(petra, "ENDS", "100", "100", "SPRANG_BACK").expect(422);
@@ -120,7 +122,8 @@ class BenchHairTest {
         petra.send(Map.of("touch-roots", "SMOOTH", "look-roots", "SHINES")).expect(422);
         assertThat(petra.text()).contains("Ends: say how it feels.");
         assertThat(petra.page().select("input[name=touch-roots][value=SMOOTH]").hasAttr("checked")).isTrue();
-        petra.send(Map.of("touch-roots", "SMOOTH", "look-roots", "SHINES", "touch-mid-lengths", "SMOOTH", "look-mid-lengths", "SHINES",
+        petra.send(Map.of("touch-roots", "SMOOTH", "look-roots", "SHINES", "touch-mid-lengths", "SMOOTH",
+            "look-mid-lengths", "SHINES",
             "touch-ends", "RUFFLED", "look-ends", "SHINES")).expect(200);
         assertThat(petra.only("h1").text()).startsWith("Porous");
         assertThat(outcomes()).containsExactly("porosity-test porous");
@@ -151,19 +154,23 @@ class BenchHairTest {
 
     @Test
     void aTestCuttingNamesWhatIsMissing() {
-        Walker petra = salon.as("petra").open(bench + "/test-cutting").send(Map.of("product", "", "strength", "much", "minutes", "0")).expect(422);
-        assertThat(petra.text()).contains("Name product and shade", "“much” is no strength", "“0” minutes is outside 1 to 180");
+        Walker petra = salon.as("petra").open(bench + "/test-cutting")
+            .send(Map.of("product", "", "strength", "much", "minutes", "0")).expect(422);
+        assertThat(petra.text()).contains("Name product and shade", "“much” is no strength",
+            "“0” minutes is outside 1 to 180");
         petra.send(Map.of("product", "Larkmoss", "strength", "60", "unit", "percent", "minutes", "20")).expect(422);
         assertThat(petra.text()).contains("60 % is outside 0.1 to 50 %");
     }
 
     @Test
     void theLengthThatStaffMeasuredOutranksTheClients() {
-        Walker petra = salon.as("petra").open(bench).send("form[action$=hair-length]", Map.of("cm", "long")).expect(422);
+        Walker petra =
+            salon.as("petra").open(bench).send("form[action$=hair-length]", Map.of("cm", "long")).expect(422);
         assertThat(petra.text()).contains("“long” is no length between 1 and 300 cm");
         petra.send("form[action$=hair-length]", Map.of("cm", "52")).expect(200);
         assertThat(petra.text()).contains("52 cm, measured");
-        assertThat(QuarkusTransaction.requiringNew().call(() -> facts.measuredLengthCm(Visit.findById(visit)))).contains(52);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> facts.measuredLengthCm(Visit.findById(visit))))
+            .contains(52);
         assertThat(petra.open("/visits/" + visit).text()).contains("52");
     }
 
@@ -185,8 +192,10 @@ class BenchHairTest {
         UUID id = made().get(0).id();
         Walker petra = salon.as("petra").open(bench + "/elasticity-test/" + id);
         assertThat(petra.page().select("form[action$=/strike]")).isEmpty();
-        petra.post(bench + "/tests/" + id + "/strike", List.of(Map.entry("csrf-token", petra.page().selectFirst("[name=csrf-token]").val()),
-            Map.entry("why", "not mine"))).expect(403);
+        petra.post(bench + "/tests/" + id + "/strike",
+            List.of(Map.entry("csrf-token", petra.page().selectFirst("[name=csrf-token]").val()),
+                Map.entry("why", "not mine")))
+            .expect(403);
         assertThat(made().get(0).struck()).isFalse();
     }
 
@@ -223,27 +232,34 @@ class BenchHairTest {
         assertThat(send(petra, action, "hair.png", sent)).isEqualTo(303);
         assertThat(send(petra, action, "hair.png", "<script>".getBytes())).isEqualTo(422);
         petra.open(petra.at().replaceAll("\\?.*", ""));
-        String photo = petra.open(bench + "/elasticity-test/" + made().get(0).id()).page().select("a[href*=/photo/]").attr("href");
+        String photo =
+            petra.open(bench + "/elasticity-test/" + made().get(0).id()).page().select("a[href*=/photo/]").attr("href");
         assertThat(petra.open(photo).response().contentType()).isEqualTo("image/jpeg");
-        assertThat(new String(petra.response().asByteArray(), StandardCharsets.ISO_8859_1)).doesNotContain(Photos.WHERE, "Exif");
+        assertThat(new String(petra.response().asByteArray(), StandardCharsets.ISO_8859_1)).doesNotContain(Photos.WHERE,
+            "Exif");
         assertThat(petra.response().header("Content-Security-Policy")).startsWith("sandbox");
         assertThat(petra.response().header("X-Content-Type-Options")).isEqualTo("nosniff");
         salon.as("sanna").open(photo).expect(403);
     }
 
     private static int send(Walker walker, String action, String name, byte[] bytes) {
-        return RestAssured.given().redirects().follow(false).cookies(walker.cookies()).header("Origin", RestAssured.baseURI + ":" + RestAssured.port)
-            .header("Accept", "text/html").multiPart("csrf-token", walker.page().selectFirst("[name=csrf-token]").val()).multiPart("photo", name, bytes, "image/png")
+        return RestAssured.given().redirects().follow(false).cookies(walker.cookies())
+            .header("Origin", RestAssured.baseURI + ":" + RestAssured.port)
+            .header("Accept", "text/html").multiPart("csrf-token", walker.page().selectFirst("[name=csrf-token]").val())
+            .multiPart("photo", name, bytes, "image/png")
             .post(action).statusCode();
     }
 
     @Test
     void severalClocksRunAtOnceAndEveryBenchKnowsOfThem() {
         cutting();
-        salon.as("petra").open(bench + "/strand-test").send(Map.of("product", "Larkmoss 4-0", "strength", "20", "unit", "volumes", "minutes", "20")).expect(200);
+        salon.as("petra").open(bench + "/strand-test")
+            .send(Map.of("product", "Larkmoss 4-0", "strength", "20", "unit", "volumes", "minutes", "20")).expect(200);
         Walker petra = salon.as("petra").open(bench);
-        assertThat(petra.page().select(".timers [data-left]").stream().filter(t -> Integer.parseInt(t.attr("data-left")) > 0).count()).isGreaterThanOrEqualTo(2);
-        assertThat(petra.page().select(".timers a").eachText()).anyMatch(t -> t.contains("Strand test")).anyMatch(t -> t.contains("Test cutting"));
+        assertThat(petra.page().select(".timers [data-left]").stream()
+            .filter(t -> Integer.parseInt(t.attr("data-left")) > 0).count()).isGreaterThanOrEqualTo(2);
+        assertThat(petra.page().select(".timers a").eachText()).anyMatch(t -> t.contains("Strand test"))
+            .anyMatch(t -> t.contains("Test cutting"));
     }
 
     @Test
@@ -257,8 +273,10 @@ class BenchHairTest {
             Visit.<Visit>findById(other).client = Visit.<Visit>findById(visit).client;
             return other;
         });
-        assertThat(QuarkusTransaction.requiringNew().call(() -> facts.tests(Visit.findById(later)).get(0).overtaken())).isTrue();
-        assertThat(QuarkusTransaction.requiringNew().call(() -> facts.tests(Visit.findById(visit)).get(0).overtaken())).isFalse();
+        assertThat(QuarkusTransaction.requiringNew().call(() -> facts.tests(Visit.findById(later)).get(0).overtaken()))
+            .isTrue();
+        assertThat(QuarkusTransaction.requiringNew().call(() -> facts.tests(Visit.findById(visit)).get(0).overtaken()))
+            .isFalse();
         assertThat(made().get(0).kind()).isEqualTo(BenchTestKind.ELASTICITY);
     }
 

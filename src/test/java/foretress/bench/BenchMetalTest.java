@@ -48,8 +48,10 @@ class BenchMetalTest {
     void aClientOnceUsedADarkeningLotion() {
         salon.open();
         visit = make.visit(LocalDate.of(1965, 3, 4));
-        knocking.come(visit, Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"),
-            "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"), "treatments.zone", List.of("whole")))
+        knocking
+            .come(visit, Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"),
+                "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"),
+                "treatments.zone", List.of("whole")))
             .agree().all().readBack().sign("Ottilie Brandt");
     }
 
@@ -70,7 +72,8 @@ class BenchMetalTest {
     }
 
     private Weight standing() {
-        return QuarkusTransaction.requiringNew().call(() -> Weight.ofCode(Visit.<Visit>findById(visit).standing().orElseThrow()));
+        return QuarkusTransaction.requiringNew()
+            .call(() -> Weight.ofCode(Visit.<Visit>findById(visit).standing().orElseThrow()));
     }
 
     private AtTheBench everyTuft(AtTheBench bench, String sign) {
@@ -84,7 +87,8 @@ class BenchMetalTest {
     void theOwedTestComesFirstAndSaysWhereToCut() {
         AtTheBench bench = petra().overview();
         bench.says("Comes first", "Incompatibility test");
-        assertThat(bench.walker().page().select(".owed a.button.main").attr("href")).endsWith("/bench/incompatibility-test");
+        assertThat(bench.walker().page().select(".owed a.button.main").attr("href"))
+            .endsWith("/bench/incompatibility-test");
         bench.walker().open("/visits/" + visit + "/bench/incompatibility-test").expect(200);
         bench.says("Oldest ends", "Control, own new growth");
         assertThat(bench.walker().page().select("input[name=from-B]").val()).isEqualTo("34");
@@ -95,7 +99,8 @@ class BenchMetalTest {
     @Test
     @DisplayName("R47: a test the client does not want is not begun by its address either: it leads to the talk about it")
     void aRefusedTestIsNotBegunByItsAddress() {
-        Set<String> all = Arrays.stream(BenchTestKind.values()).map(BenchTestKind::code).filter(code -> !code.equals("hair-length")).collect(Collectors.toSet());
+        Set<String> all = Arrays.stream(BenchTestKind.values()).map(BenchTestKind::code)
+            .filter(code -> !code.equals("hair-length")).collect(Collectors.toSet());
         refusals.say(visit, all);
         Walker petra = salon.as("petra");
         String here = "/visits/" + visit;
@@ -126,7 +131,8 @@ class BenchMetalTest {
         bench.overview();
         bench.says("Prevents");
         assertThat(bench.walker().page().select("tr:has(th:contains(ighlights)) [data-weight=prevents]")).isNotEmpty();
-        assertThat(bench.walker().page().select("tr:has(th:contains(Cut)) [data-weight]").attr("data-weight")).isNotEqualTo("prevents");
+        assertThat(bench.walker().page().select("tr:has(th:contains(Cut)) [data-weight]").attr("data-weight"))
+            .isNotEqualTo("prevents");
         KeptAssessment kept = QuarkusTransaction.requiringNew().call(() -> KeptAssessment.newest(visit).orElseThrow());
         assertThat(assessments.read(kept).finding("metal-test-nothing-happened")).isPresent();
     }
@@ -164,7 +170,9 @@ class BenchMetalTest {
         AtTheBench bench = petra().metalRunning();
         bench = after(Duration.ofMinutes(30), bench);
         everyTuft(bench, "SLIGHTLY_LIGHTER").out();
-        bench.walker().send("form[action$=/next-day]", Map.of("look-A", "apart", "look-B", "intact", "look-C", "intact")).expect(200);
+        bench.walker()
+            .send("form[action$=/next-day]", Map.of("look-A", "apart", "look-B", "intact", "look-C", "intact"))
+            .expect(200);
         assertThat(bench.walker().only("h1").text()).startsWith("A reaction");
         assertThat(standing()).isEqualTo(Weight.PREVENTS);
     }
@@ -183,7 +191,8 @@ class BenchMetalTest {
     void aTuftThatWasNotCutLeavesItsStretchOwed() {
         AtTheBench bench = petra();
         bench.walker().open("/visits/" + visit + "/bench/incompatibility-test");
-        List<Map.Entry<String, String>> fields = bench.walker().fields("main form").stream().filter(f -> !f.getKey().equals("cut-B")).toList();
+        List<Map.Entry<String, String>> fields =
+            bench.walker().fields("main form").stream().filter(f -> !f.getKey().equals("cut-B")).toList();
         bench.walker().post("/visits/" + visit + "/bench/incompatibility-test", fields).expect(200);
         bench.walker().send("form[action$=/mix]", Map.of("strength", "20")).send("form[action$=/start]", Map.of());
         bench = after(Duration.ofMinutes(30), bench);
@@ -206,7 +215,8 @@ class BenchMetalTest {
         List<Map.Entry<String, String>> fields = new ArrayList<>(bench.walker().fields("form[action$=/seen]"));
         fields.removeIf(f -> f.getKey().equals("submission"));
         fields.addAll(List.of(Map.entry("submission", submission), Map.entry("seen", seen), Map.entry("ago", ago)));
-        return bench.walker().post(bench.walker().page().selectFirst("form[action$=/seen]").attr("action"), fields).response().statusCode();
+        return bench.walker().post(bench.walker().page().selectFirst("form[action$=/seen]").attr("action"), fields)
+            .response().statusCode();
     }
 
     @Test
@@ -218,7 +228,8 @@ class BenchMetalTest {
         assertThat(tap(bench.on(salon.as("petra")), "x".repeat(65), "A:HEAT", "0")).isEqualTo(400);
         assertThat(tap(bench, "one", "A:SMELL", "120000")).isEqualTo(200);
         BenchRecord test = QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0));
-        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.metal(test).seen().get(0).second())).as("two minutes before now").isBetween(590L, 660L);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.metal(test).seen().get(0).second()))
+            .as("two minutes before now").isBetween(590L, 660L);
         bench.again();
         bench.out();
         bench = after(Duration.ofMinutes(3), bench);
@@ -273,12 +284,15 @@ class BenchMetalTest {
         assertThat(bench.walker().page().select("form[action$=/not-seen]")).isEmpty();
         bench.says("Only the owner can say that it was entered in error");
         String token = bench.walker().page().selectFirst("[name=csrf-token]").val();
-        bench.walker().post(bench.walker().at() + "/not-seen", List.of(Map.entry("csrf-token", token), Map.entry("sight", why.substring(4)), Map.entry(why, "an elbow"))).expect(422);
+        bench.walker().post(bench.walker().at() + "/not-seen",
+            List.of(Map.entry("csrf-token", token), Map.entry("sight", why.substring(4)), Map.entry(why, "an elbow")))
+            .expect(422);
         assertThat(standing()).isEqualTo(Weight.PREVENTS);
         AtTheBench edda = theOwner();
         edda.walker().send("form[action$=/not-seen]", Map.of(why, "an elbow")).expect(422);
         edda.says("This is not your password. Nothing was struck out.");
-        assertThat(edda.walker().page().select("[name=" + why + "]").val()).as("what was typed is kept").isEqualTo("an elbow");
+        assertThat(edda.walker().page().select("[name=" + why + "]").val()).as("what was typed is kept")
+            .isEqualTo("an elbow");
         assertThat(edda.walker().page().select("[type=password]").val()).isEmpty();
         edda.walker().send("form[action$=/not-seen]", Map.of("password", "not hers")).expect(422);
         assertThat(standing()).isEqualTo(Weight.PREVENTS);
@@ -291,11 +305,13 @@ class BenchMetalTest {
     }
 
     private AtTheBench theOwner() {
-        return new AtTheBench(salon.as("edda"), visit).metalOf(QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0).id()));
+        return new AtTheBench(salon.as("edda"), visit)
+            .metalOf(QuarkusTransaction.requiringNew().call(() -> tests.ofVisit(visit).get(0).id()));
     }
 
     private String firstSeen() {
-        return QuarkusTransaction.requiringNew().call(() -> tests.sights(tests.ofVisit(visit).get(0)).get(0).id().toString());
+        return QuarkusTransaction.requiringNew()
+            .call(() -> tests.sights(tests.ofVisit(visit).get(0)).get(0).id().toString());
     }
 
     @Test
@@ -317,7 +333,8 @@ class BenchMetalTest {
         String token = bench.walker().page().selectFirst("[name=csrf-token]").val();
         bench.sees("A", "HEAT").out();
         assertThat(bench.walker().page().select("form[action$=/strike]")).as("no stylist opens it again").isEmpty();
-        bench.walker().post(stale, List.of(Map.entry("csrf-token", token), Map.entry("why", "another client's hair"))).expect(422);
+        bench.walker().post(stale, List.of(Map.entry("csrf-token", token), Map.entry("why", "another client's hair")))
+            .expect(422);
         bench.says("Only the owner", "another client's hair");
         assertThat(standing()).isEqualTo(Weight.PREVENTS);
         AtTheBench edda = theOwner();
@@ -333,9 +350,11 @@ class BenchMetalTest {
     @Test
     void theBathIsWorkedOutOfTheBottleOnTheShelf() {
         AtTheBench bench = petra();
-        bench.walker().open("/visits/" + visit + "/bench/incompatibility-test").send("form[action$=/incompatibility-test]", Map.of());
+        bench.walker().open("/visits/" + visit + "/bench/incompatibility-test")
+            .send("form[action$=/incompatibility-test]", Map.of());
         bench.walker().send("form[action$=/mix]", Map.of("strength", "40", "ml", "60")).expect(200);
-        bench.says("Take 30 ml from the bottle of 12 % (40 volumes) and add 30 ml of water", "3 ml of ammonium hydroxide", "not stated");
+        bench.says("Take 30 ml from the bottle of 12 % (40 volumes) and add 30 ml of water",
+            "3 ml of ammonium hydroxide", "not stated");
         bench.walker().send("form[action$=/mix]", Map.of("strength", "10", "unit", "volumes")).expect(422);
         bench.says("6 % cannot be mixed from 3 %");
         assertThat(bench.walker().page().select("input[name=strength]").val()).isEqualTo("10");

@@ -44,7 +44,8 @@ class BenchTestTimeTest {
     private BenchRecord running(BenchTestKind kind, int minutes) {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
         UUID petra = salon.stylist().id;
-        BenchRecord made = tests.make(visit, kind, UUID.randomUUID().toString(), new BenchTestTrial("Larkmoss 4-0", 6, minutes, Optional.empty()), petra);
+        BenchRecord made = tests.make(visit, kind, UUID.randomUUID().toString(),
+            new BenchTestTrial("Larkmoss 4-0", 6, minutes, Optional.empty()), petra);
         tests.start(made, minutes * 60, petra);
         return found(made);
     }
@@ -107,7 +108,8 @@ class BenchTestTimeTest {
         restart();
         var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
         assertThat(gaps).hasSize(1);
-        assertThat(Duration.between(gaps.get(0).from(), gaps.get(0).to())).isBetween(Duration.ofMinutes(4), Duration.ofMinutes(4).plusSeconds(SLOW_SECONDS));
+        assertThat(Duration.between(gaps.get(0).from(), gaps.get(0).to())).isBetween(Duration.ofMinutes(4),
+            Duration.ofMinutes(4).plusSeconds(SLOW_SECONDS));
         tests.end(found(test), salon.stylist().id);
         clock.move(Duration.ofMinutes(20));
         restart();
@@ -130,10 +132,12 @@ class BenchTestTimeTest {
         for (BenchRecord test : List.of(dish, head)) {
             var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
             assertThat(gaps).singleElement().matches(gap -> gap.asleep());
-            assertThat(Duration.between(gaps.get(0).from(), gaps.get(0).to())).isBetween(Duration.ofMinutes(7).minusSeconds(5), Duration.ofMinutes(7).plusSeconds(SLOW_SECONDS));
+            assertThat(Duration.between(gaps.get(0).from(), gaps.get(0).to()))
+                .isBetween(Duration.ofMinutes(7).minusSeconds(5), Duration.ofMinutes(7).plusSeconds(SLOW_SECONDS));
         }
         restart();
-        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(dish)))).as("nothing is said twice").filteredOn(gap -> gap.asleep()).hasSize(1);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(dish)))).as("nothing is said twice")
+            .filteredOn(gap -> gap.asleep()).hasSize(1);
     }
 
     @Test

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DilutionTest {
     /** C1 V1 = C2 V2, worked by hand. */
     @ParameterizedTest(name = "{2} ml of {1} % from {0} %: {3} ml and {4} ml of water")
-    @CsvSource({"12, 6, 100, 50, 50", "12, 9, 80, 60, 20", "9, 3, 120, 40, 80", "6, 6, 40, 40, 0"})
+    @CsvSource({ "12, 6, 100, 50, 50", "12, 9, 80, 60, 20", "9, 3, 120, 40, 80", "6, 6, 40, 40, 0" })
     void whatTheBottleAndTheTapGive(double stock, double wanted, double ml, double stockMl, double waterMl) {
         Dilution dilution = Dilution.of(Peroxide.ofPercent(stock), Peroxide.ofPercent(wanted), ml);
         assertThat(dilution.stockMl()).isCloseTo(stockMl, within(1e-9));
@@ -32,7 +32,8 @@ class DilutionTest {
     /** Water only weakens: 9 % is not to be had from 6 %. */
     @Test
     void strongerThanTheBottleIsRefusedWithBothStrengths() {
-        assertThatThrownBy(() -> Dilution.of(Peroxide.ofPercent(6), Peroxide.ofPercent(9), 80)).isInstanceOf(Impossible.class)
+        assertThatThrownBy(() -> Dilution.of(Peroxide.ofPercent(6), Peroxide.ofPercent(9), 80))
+            .isInstanceOf(Impossible.class)
             .hasMessage("9 % cannot be mixed from 6 %: water only weakens it. Take a stronger bottle.")
             .satisfies(e -> assertThat(((Impossible) e).values()).containsExactly("9", "6"));
     }
@@ -44,15 +45,16 @@ class DilutionTest {
     }
 
     @ParameterizedTest(name = "{0} ml")
-    @CsvSource({"0", "0.9", "2000.5", "-40", "NaN"})
+    @CsvSource({ "0", "0.9", "2000.5", "-40", "NaN" })
     void volumesNobodyMixesAreRefused(double ml) {
-        assertThatThrownBy(() -> Dilution.of(Peroxide.ofPercent(12), Peroxide.ofPercent(6), ml)).isInstanceOf(Impossible.class);
+        assertThatThrownBy(() -> Dilution.of(Peroxide.ofPercent(12), Peroxide.ofPercent(6), ml))
+            .isInstanceOf(Impossible.class);
     }
 
     @Property
     void nothingIsLostAndTheGramsAgree(@ForAll @DoubleRange(min = 0.1, max = 50) double stock,
-                                       @ForAll @DoubleRange(min = 0.01, max = 1) double share,
-                                       @ForAll @DoubleRange(min = 1, max = 2000) double ml) {
+        @ForAll @DoubleRange(min = 0.01, max = 1) double share,
+        @ForAll @DoubleRange(min = 1, max = 2000) double ml) {
         double wanted = Math.max(0.1, stock * share);
         Dilution dilution = Dilution.of(Peroxide.ofPercent(stock), Peroxide.ofPercent(wanted), ml);
         assertThat(dilution.stockMl() + dilution.waterMl()).isCloseTo(ml, within(1e-6));
@@ -62,8 +64,9 @@ class DilutionTest {
 
     @Property
     void aStrongerBottleNeedsNoMoreOfIt(@ForAll @DoubleRange(min = 6, max = 49) double stock,
-                                        @ForAll @DoubleRange(min = 0.01, max = 1) double more) {
+        @ForAll @DoubleRange(min = 0.01, max = 1) double more) {
         double less = Dilution.of(Peroxide.ofPercent(stock + more), Peroxide.ofPercent(6), 40).stockMl();
-        assertThat(less).isLessThanOrEqualTo(Dilution.of(Peroxide.ofPercent(stock), Peroxide.ofPercent(6), 40).stockMl());
+        assertThat(less)
+            .isLessThanOrEqualTo(Dilution.of(Peroxide.ofPercent(stock), Peroxide.ofPercent(6), 40).stockMl());
     }
 }

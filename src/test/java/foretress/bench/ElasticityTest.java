@@ -30,7 +30,8 @@ class ElasticityTest {
 
     @Test
     void oneBadHairAmongGoodOnesCounts() {
-        Elasticity hair = new Elasticity(List.of(good(Part.ROOTS), good(Part.MID_LENGTHS), good(Part.ENDS), bad(Part.ENDS), good(Part.ENDS)));
+        Elasticity hair = new Elasticity(
+            List.of(good(Part.ROOTS), good(Part.MID_LENGTHS), good(Part.ENDS), bad(Part.ENDS), good(Part.ENDS)));
         assertThat(hair.at(Part.ENDS)).contains(Strength.FAIL);
         assertThat(hair.at(Part.ROOTS)).contains(Strength.PASS);
         assertThat(hair.result()).contains(Strength.FAIL);
@@ -39,8 +40,10 @@ class ElasticityTest {
     @Test
     void aPassNeedsEveryPart() {
         assertThat(new Elasticity(List.of(good(Part.ROOTS), good(Part.MID_LENGTHS))).result()).isEmpty();
-        assertThat(new Elasticity(List.of(good(Part.ROOTS), good(Part.MID_LENGTHS))).missing()).containsExactly(Part.ENDS);
-        assertThat(new Elasticity(List.of(good(Part.ROOTS), good(Part.MID_LENGTHS), good(Part.ENDS))).result()).contains(Strength.PASS);
+        assertThat(new Elasticity(List.of(good(Part.ROOTS), good(Part.MID_LENGTHS))).missing())
+            .containsExactly(Part.ENDS);
+        assertThat(new Elasticity(List.of(good(Part.ROOTS), good(Part.MID_LENGTHS), good(Part.ENDS))).result())
+            .contains(Strength.PASS);
     }
 
     @Test
@@ -66,7 +69,8 @@ class ElasticityTest {
     @Property
     void theWorstPartIsTheHead(@ForAll("hairs") List<Pull> hairs) {
         Elasticity elasticity = new Elasticity(hairs);
-        assertThat(Part.ALL.stream().flatMap(p -> elasticity.at(p).stream()).max(Strength::compareTo)).isEqualTo(elasticity.worst());
+        assertThat(Part.ALL.stream().flatMap(p -> elasticity.at(p).stream()).max(Strength::compareTo))
+            .isEqualTo(elasticity.worst());
     }
 
     @Provide
@@ -76,8 +80,9 @@ class ElasticityTest {
 
     @Provide
     Arbitrary<Pull> hair() {
-        return Combinators.combine(Arbitraries.of(Part.class), Arbitraries.of(true, false), Arbitraries.integers().between(20, 200),
-            Arbitraries.integers().between(2, 90), Arbitraries.of(Pull.Ending.class))
+        return Combinators
+            .combine(Arbitraries.of(Part.class), Arbitraries.of(true, false), Arbitraries.integers().between(20, 200),
+                Arbitraries.integers().between(2, 90), Arbitraries.of(Pull.Ending.class))
             .as((part, wet, rest, share, ending) -> new Pull(part, wet, rest, rest * (1 + share / 100.0), ending));
     }
 }

@@ -44,7 +44,8 @@ class MetalTestTest {
     /** Two teaching pages: clean hair lightens only very slightly. Common practice. */
     @Test
     void slightLighteningOnEveryTuftIsTheOnlyQuietResult() {
-        assertThat(after(FULL, ALL, lighter("A"), lighter("B"), lighter("C")).result()).isEqualTo(Result.SLIGHT_LIGHTENING);
+        assertThat(after(FULL, ALL, lighter("A"), lighter("B"), lighter("C")).result())
+            .isEqualTo(Result.SLIGHT_LIGHTENING);
     }
 
     /** The same two pages: silver shows no change at all, not even lightening; bismuth is taught to do the same. Common practice. */
@@ -57,7 +58,7 @@ class MetalTestTest {
 
     /** Teaching pages: bubbles, heat, breaking, lightening at once, each alone. Common practice. */
     @ParameterizedTest
-    @EnumSource(value = TuftSign.class, names = {"SLIGHTLY_LIGHTER", "NOTHING"}, mode = EnumSource.Mode.EXCLUDE)
+    @EnumSource(value = TuftSign.class, names = { "SLIGHTLY_LIGHTER", "NOTHING" }, mode = EnumSource.Mode.EXCLUDE)
     void anyAlarmingSignAloneEndsItAtAnyMinute(TuftSign sign) {
         for (Tuft tuft : ALL) {
             MetalCheck early = after(30, ALL, new Seen(tuft.letter(), sign, 30));
@@ -89,12 +90,14 @@ class MetalTestTest {
 
     @Test
     void nothingAtTheEndStandsAgainstALighteningNotedBefore() {
-        assertThat(after(FULL, ALL, lighter("A"), nothing("A"), lighter("B"), lighter("C")).result()).isEqualTo(Result.NOTHING_HAPPENED);
+        assertThat(after(FULL, ALL, lighter("A"), nothing("A"), lighter("B"), lighter("C")).result())
+            .isEqualTo(Result.NOTHING_HAPPENED);
     }
 
     @Test
     void withoutAControlThatLightenedNothingQuietCanBeRead() {
-        assertThat(after(FULL, List.of(SUSPECT, ENDS), lighter("A"), lighter("B")).gaps()).containsExactly(Gap.NO_CONTROL);
+        assertThat(after(FULL, List.of(SUSPECT, ENDS), lighter("A"), lighter("B")).gaps())
+            .containsExactly(Gap.NO_CONTROL);
         assertThat(after(FULL, ALL, lighter("A"), lighter("B")).gaps()).contains(Gap.CONTROL_DID_NOT_LIGHTEN);
         MetalCheck deadBath = after(FULL, ALL, nothing("A"), nothing("B"), nothing("C"));
         assertThat(deadBath.result()).isEqualTo(Result.NOT_WHOLE);
@@ -121,14 +124,16 @@ class MetalTestTest {
 
     @Test
     void aStretchWithoutItsOwnTuftStaysOwed() {
-        MetalCheck test = new MetalCheck(ALL, List.of("hair removed last autumn"), List.of(lighter("A"), lighter("B"), lighter("C")), FULL, Optional.empty());
+        MetalCheck test = new MetalCheck(ALL, List.of("hair removed last autumn"),
+            List.of(lighter("A"), lighter("B"), lighter("C")), FULL, Optional.empty());
         assertThat(test.result()).isEqualTo(Result.NOT_WHOLE);
         assertThat(test.gaps()).containsExactly(Gap.STRETCH_WITHOUT_TUFT);
     }
 
     @Test
     void nothingAtAllOutweighsAStretchThatWasNotTried() {
-        MetalCheck test = new MetalCheck(ALL, List.of("ends"), List.of(nothing("A"), lighter("B"), lighter("C")), FULL, Optional.empty());
+        MetalCheck test = new MetalCheck(ALL, List.of("ends"), List.of(nothing("A"), lighter("B"), lighter("C")), FULL,
+            Optional.empty());
         assertThat(test.result()).isEqualTo(Result.NOTHING_HAPPENED);
     }
 
@@ -136,13 +141,16 @@ class MetalTestTest {
     @Test
     void hairThatComesApartTheNextDayIsAReaction() {
         List<Seen> seen = List.of(lighter("A"), lighter("B"), lighter("C"));
-        assertThat(new MetalCheck(ALL, List.of(), seen, FULL, Optional.of(Set.of("B"))).result()).isEqualTo(Result.REACTION);
-        assertThat(new MetalCheck(ALL, List.of(), seen, FULL, Optional.of(Set.of())).result()).isEqualTo(Result.SLIGHT_LIGHTENING);
+        assertThat(new MetalCheck(ALL, List.of(), seen, FULL, Optional.of(Set.of("B"))).result())
+            .isEqualTo(Result.REACTION);
+        assertThat(new MetalCheck(ALL, List.of(), seen, FULL, Optional.of(Set.of())).result())
+            .isEqualTo(Result.SLIGHT_LIGHTENING);
     }
 
     @Property
-    void oneMoreAlarmingSignIsAlwaysAReaction(@ForAll("seen") List<Seen> seen, @ForAll @LongRange(min = 0, max = 4000) long ran,
-                                             @ForAll("alarming") Seen alarming) {
+    void oneMoreAlarmingSignIsAlwaysAReaction(@ForAll("seen") List<Seen> seen,
+        @ForAll @LongRange(min = 0, max = 4000) long ran,
+        @ForAll("alarming") Seen alarming) {
         List<Seen> more = new ArrayList<>(seen);
         more.add(alarming);
         assertThat(new MetalCheck(ALL, List.of(), more, ran, Optional.empty()).result()).isEqualTo(Result.REACTION);
@@ -162,7 +170,7 @@ class MetalTestTest {
 
     @Property
     void waitingNeverClearsAReaction(@ForAll("seen") List<Seen> seen, @ForAll @LongRange(min = 0, max = 4000) long ran,
-                                     @ForAll @LongRange(min = 0, max = 4000) long more) {
+        @ForAll @LongRange(min = 0, max = 4000) long more) {
         Result before = new MetalCheck(ALL, List.of(), seen, ran, Optional.empty()).result();
         Result after = new MetalCheck(ALL, List.of(), seen, ran + more, Optional.empty()).result();
         assertThat(before == Result.REACTION && after != Result.REACTION).isFalse();
@@ -170,12 +178,14 @@ class MetalTestTest {
 
     @Provide
     Arbitrary<List<Seen>> seen() {
-        return Combinators.combine(tuft(), Arbitraries.of(TuftSign.class), Arbitraries.longs().between(0, FULL + 10)).as(Seen::new).list().ofMaxSize(8);
+        return Combinators.combine(tuft(), Arbitraries.of(TuftSign.class), Arbitraries.longs().between(0, FULL + 10))
+            .as(Seen::new).list().ofMaxSize(8);
     }
 
     @Provide
     Arbitrary<Seen> alarming() {
-        return Combinators.combine(tuft(), Arbitraries.of(TuftSign.ALARMING), Arbitraries.longs().between(0, FULL)).as(Seen::new);
+        return Combinators.combine(tuft(), Arbitraries.of(TuftSign.ALARMING), Arbitraries.longs().between(0, FULL))
+            .as(Seen::new);
     }
 
     @Provide

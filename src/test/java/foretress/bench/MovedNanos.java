@@ -14,7 +14,8 @@ public class MovedNanos implements BenchTestNanos {
         ahead += further.toNanos();
     }
 
-    @Override public long read() {
+    @Override
+    public long read() {
         return System.nanoTime() + ahead;
     }
 }

@@ -29,7 +29,8 @@ class PorosityTest {
     @Test
     void evenNeedsEveryPart() {
         assertThat(new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN)).result()).isEmpty();
-        assertThat(new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN, Part.ENDS, EVEN)).result()).contains(Reading.EVEN);
+        assertThat(new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN, Part.ENDS, EVEN)).result())
+            .contains(Reading.EVEN);
     }
 
     @Test
@@ -47,7 +48,8 @@ class PorosityTest {
 
     @Property(tries = 500)
     void aRougherTouchNeverReadsBetter(@ForAll Look roots, @ForAll Look ends, @ForAll Touch before) {
-        Map<Part, Feel> parts = new EnumMap<>(Map.of(Part.ROOTS, new Feel(Touch.SMOOTH, roots), Part.MID_LENGTHS, EVEN, Part.ENDS, new Feel(before, ends)));
+        Map<Part, Feel> parts = new EnumMap<>(Map.of(Part.ROOTS, new Feel(Touch.SMOOTH, roots), Part.MID_LENGTHS, EVEN,
+            Part.ENDS, new Feel(before, ends)));
         Optional<Reading> was = new Porosity(parts).result();
         parts.put(Part.ENDS, new Feel(Touch.RUFFLED, ends));
         assertThat(new Porosity(parts).result()).contains(Reading.POROUS);

@@ -37,8 +37,9 @@ class RunTest {
     }
 
     @Property
-    void whateverTheWallClockSaysADishNeverGetsAhead(@ForAll @LongRange(min = 0, max = 4_000_000) long start, @ForAll long wall,
-                                                     @ForAll @LongRange(min = 0, max = 100_000) long seconds) {
+    void whateverTheWallClockSaysADishNeverGetsAhead(@ForAll @LongRange(min = 0, max = 4_000_000) long start,
+        @ForAll long wall,
+        @ForAll @LongRange(min = 0, max = 100_000) long seconds) {
         Run before = new Run(start, start);
         Run after = before.rested(wall % 1_000_000_000_000L).on(seconds * SECOND);
         assertThat(after.since(before).ranMillis()).isEqualTo(seconds * 1000);

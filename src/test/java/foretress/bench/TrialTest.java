@@ -29,14 +29,17 @@ class TrialTest {
 
     @Property
     void anythingBadIsPoor(@ForAll Colour colour, @ForAll Condition condition, @ForAll Bounce bounce) {
-        boolean bad = colour == Colour.OTHERWISE || condition != Condition.AS_BEFORE || bounce == Bounce.STAYED_LONG || bounce == Bounce.BROKE;
+        boolean bad = colour == Colour.OTHERWISE || condition != Condition.AS_BEFORE || bounce == Bounce.STAYED_LONG
+            || bounce == Bounce.BROKE;
         Optional<Result> result = trial(colour, condition, bounce).result();
         assertThat(result.equals(Optional.of(Result.POOR))).isEqualTo(bad);
     }
 
     @Test
     void minutesNobodyLeavesItAreRefused() {
-        assertThatThrownBy(() -> new Trial("Invented", 6, 0, Colour.AS_PLANNED, Condition.AS_BEFORE, Bounce.SPRANG_BACK)).isInstanceOf(Impossible.class)
+        assertThatThrownBy(
+            () -> new Trial("Invented", 6, 0, Colour.AS_PLANNED, Condition.AS_BEFORE, Bounce.SPRANG_BACK))
+            .isInstanceOf(Impossible.class)
             .hasMessage("0 minutes is outside 1 to 180 minutes.");
     }
 }

@@ -77,18 +77,23 @@ class CardTest {
         UUID visit = make.visit(BORN);
         said(visit, Map.of());
         clock.move(Duration.ofDays(5));
-        LocalDate day = LocalDate.ofInstant(clock.instant(), QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).zone()));
+        LocalDate day = LocalDate.ofInstant(clock.instant(),
+            QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).zone()));
         tests.give(visit, TestFact.sound("skin-test", "negative", day.minusDays(3), day.minusDays(1)));
         Walker walker = salon.as("petra").open("/visits/" + visit + "/today");
         Answering asking = Answering.on(walker, Map.of());
         for (int i = 0; i < 40 && !walker.page().select("main form").isEmpty(); i++) asking.page();
-        walker.open("/visits/" + visit + "/bench/porosity-test").send(Map.of("touch-roots", "SMOOTH", "look-roots", "SHINES", "touch-mid-lengths", "SMOOTH",
-            "look-mid-lengths", "SHINES", "touch-ends", "SMOOTH", "look-ends", "SHINES")).expect(200);
+        walker.open("/visits/" + visit + "/bench/porosity-test")
+            .send(Map.of("touch-roots", "SMOOTH", "look-roots", "SHINES", "touch-mid-lengths", "SMOOTH",
+                "look-mid-lengths", "SHINES", "touch-ends", "SMOOTH", "look-ends", "SHINES"))
+            .expect(200);
         walker.open("/visits/" + visit + "/decision").send("form[action$=/hand-over]", Map.of());
         walker.send(Map.of("language", "en")).send(Map.of("day", "4", "month", "3", "year", "1965"));
         Answering.on(walker, Map.of()).readBack().sign("Ottilie Brandt");
-        walker.send("form[action$=give-back]", Map.of()).send("main form", Map.of("login", "petra", "password", OpenSalon.PASSWORD));
-        walker.send("form[action$=/decision]", Map.of("verdict-0", "proceed-with-changes", "conditions-0", "Ends left out for ten minutes."));
+        walker.send("form[action$=give-back]", Map.of()).send("main form",
+            Map.of("login", "petra", "password", OpenSalon.PASSWORD));
+        walker.send("form[action$=/decision]",
+            Map.of("verdict-0", "proceed-with-changes", "conditions-0", "Ends left out for ten minutes."));
         return visit;
     }
 
@@ -99,8 +104,9 @@ class CardTest {
     }
 
     private static Map<String, String> said(Map<String, String> other) {
-        Map<String, String> said = new HashMap<>(Map.of("course-0", "as-planned", "zone-0", "whole", "product-0", "Larkmoss", "shade-0", "4-0",
-            "batch-0", "B117", "strength-0", "6 %", "minutes-0", "35", "strand", "good"));
+        Map<String, String> said =
+            new HashMap<>(Map.of("course-0", "as-planned", "zone-0", "whole", "product-0", "Larkmoss", "shade-0", "4-0",
+                "batch-0", "B117", "strength-0", "6 %", "minutes-0", "35", "strand", "good"));
         said.putAll(Map.of("wrong", "no", "condition", "Even and soft.", "notes", "Likes it lighter."));
         said.putAll(other);
         return said;
@@ -117,14 +123,17 @@ class CardTest {
         Walker stylist = salon.as("petra").open("/visits/" + visit + "/closing").expect(200);
         assertThat(stylist.page().select("main input[checked]")).isEmpty();
         stylist.send(CLOSING, Map.of()).expect(422);
-        assertThat(stylist.text()).contains("Say how it went, or that it was not done.", "Say whether something went wrong.");
+        assertThat(stylist.text()).contains("Say how it went, or that it was not done.",
+            "Say whether something went wrong.");
         stylist.send(CLOSING, Map.of("course-0", "as-planned", "wrong", "yes", "product-0", "Larkmoss")).expect(422);
-        assertThat(stylist.text()).contains("Say how the strand test came out", "Tick what it was.", "Say when it showed.", "Say what was done about it.", "Say where on the hair");
+        assertThat(stylist.text()).contains("Say how the strand test came out", "Tick what it was.",
+            "Say when it showed.", "Say what was done about it.", "Say where on the hair");
         assertThat(stylist.only("[name=product-0]").val()).as("what was typed stays").isEqualTo("Larkmoss");
         assertThat(state(visit)).isEqualTo(State.DECIDED);
         stylist.send(CLOSING, Map.of("course-0", "not-done", "wrong", "no", "product-0", "")).expect(200);
         assertThat(state(visit)).isEqualTo(State.CLOSED);
-        assertThat(stylist.text()).contains("Not done", "Nothing went wrong, it was said").doesNotContain("Strand test: none made");
+        assertThat(stylist.text()).contains("Not done", "Nothing went wrong, it was said")
+            .doesNotContain("Strand test: none made");
     }
 
     @DisplayName("R3: a closing is put right in a new version; the old one stays to be read, and of two tabs neither writes over the other")
@@ -142,7 +151,8 @@ class CardTest {
         stylist.post("/visits/" + visit + "/closing", twice).expect(200);
         stylist.post("/visits/" + visit + "/closing", twice).expect(200);
         assertThat(stylist.text()).contains("Put right: The clock said 30.", "30 min", "Kept before", "35 min");
-        assertThat(stylist.page().select("article.visit summary").eachText().stream().filter(words -> words.startsWith("Kept before"))).as("sent twice is once").hasSize(1);
+        assertThat(stylist.page().select("article.visit summary").eachText().stream()
+            .filter(words -> words.startsWith("Kept before"))).as("sent twice is once").hasSize(1);
         other.send(CLOSING, Map.of("minutes-0", "40", "why", "I remember forty.")).expect(409);
         assertThat(other.text()).contains("Petra Lind kept another version while you were writing");
         assertThat(other.only("[name=minutes-0]").val()).isEqualTo("40");
@@ -154,7 +164,8 @@ class CardTest {
     @Test
     void thePlanStandsInTheForm() {
         UUID visit = decided();
-        Walker stylist = salon.as("petra").open("/visits/" + visit + "/bench/strand-test").send(Map.of("product", "Larkmoss 5-0", "strength", "20", "unit", "volumes", "minutes", "35"));
+        Walker stylist = salon.as("petra").open("/visits/" + visit + "/bench/strand-test")
+            .send(Map.of("product", "Larkmoss 5-0", "strength", "20", "unit", "volumes", "minutes", "35"));
         stylist.open("/visits/" + visit + "/closing").expect(200);
         assertThat(stylist.only("[name=product-0]").val()).isEqualTo("Larkmoss 5-0");
         assertThat(stylist.only("[name=strength-0]").val()).isEqualTo("6 %");
@@ -163,9 +174,13 @@ class CardTest {
         stylist.send(CLOSING, Map.of("minutes-0", "30", "more", "1")).expect(200);
         assertThat(stylist.only(".differs").text()).contains("planned 35");
         assertThat(stylist.page().select("fieldset.used")).hasSize(2);
-        stylist.send(CLOSING, Map.of("course-0", "changed", "zone-0", "regrowth", "zone-1", "ends", "product-1", "Larkmoss Soft", "ratio-1", "1 : 2", "grams-1", "20",
-            "strand", "good", "wrong", "no", "condition", "Even.")).expect(200);
-        assertThat(stylist.text()).contains("Roots, Larkmoss 5-0, 6 %, 30 min (planned 35)", "Ends, Larkmoss Soft, 1 : 2, 20 g", "Changed on the way");
+        stylist.send(CLOSING,
+            Map.of("course-0", "changed", "zone-0", "regrowth", "zone-1", "ends", "product-1", "Larkmoss Soft",
+                "ratio-1", "1 : 2", "grams-1", "20",
+                "strand", "good", "wrong", "no", "condition", "Even."))
+            .expect(200);
+        assertThat(stylist.text()).contains("Roots, Larkmoss 5-0, 6 %, 30 min (planned 35)",
+            "Ends, Larkmoss Soft, 1 : 2, 20 g", "Changed on the way");
     }
 
     @DisplayName("R47: what staff saw go wrong stands at the next visit, though the client says no; put right, it stands no more")
@@ -173,15 +188,20 @@ class CardTest {
     void whatWentWrongFeedsTheNextVisit() {
         UUID visit = decided();
         Walker stylist = salon.as("petra").open("/visits/" + visit + "/closing");
-        stylist.send(CLOSING, said(Map.of("wrong", "yes", "wrong-kind", "swelling", "wrong-when", "two-days", "wrong-words", "Both eyelids.",
-            "wrong-helped", "Told to see a doctor at once."))).expect(200);
-        assertThat(stylist.text()).contains("Something went wrong: Swelling. Within two days.", "Both eyelids.", "Told to see a doctor at once.");
+        stylist.send(CLOSING,
+            said(Map.of("wrong", "yes", "wrong-kind", "swelling", "wrong-when", "two-days", "wrong-words",
+                "Both eyelids.",
+                "wrong-helped", "Told to see a doctor at once.")))
+            .expect(200);
+        assertThat(stylist.text()).contains("Something went wrong: Swelling. Within two days.", "Both eyelids.",
+            "Told to see a doctor at once.");
         UUID next = another(clientOf(visit));
         said(next, Map.of());
         stylist.open("/visits/" + next).expect(200);
         assertThat(stylist.only("h1").text()).startsWith("Prevents");
         assertThat(stylist.text()).contains("Found at the visit of");
-        stylist.open("/visits/" + visit + "/closing").send(CLOSING, Map.of("wrong", "no", "why", "Written to the wrong client.")).expect(200);
+        stylist.open("/visits/" + visit + "/closing")
+            .send(CLOSING, Map.of("wrong", "no", "why", "Written to the wrong client.")).expect(200);
         assertThat(stylist.open("/visits/" + next).only("h1").text()).doesNotStartWith("Prevents");
     }
 
@@ -206,16 +226,21 @@ class CardTest {
     }
 
     private static int photo(Walker walker, UUID visit, String moment, String leave) {
-        return RestAssured.given().redirects().follow(false).cookies(walker.cookies()).header("Origin", RestAssured.baseURI + ":" + RestAssured.port)
-            .header("Accept", "text/html").multiPart("csrf-token", walker.page().selectFirst("[name=csrf-token]").val()).multiPart("moment", moment)
-            .multiPart("leave", leave).multiPart("photo", "IMG_1.jpg", Photos.withExif(40, 30, 6), "image/jpeg").post("/visits/" + visit + "/hair/photo").statusCode();
+        return RestAssured.given().redirects().follow(false).cookies(walker.cookies())
+            .header("Origin", RestAssured.baseURI + ":" + RestAssured.port)
+            .header("Accept", "text/html").multiPart("csrf-token", walker.page().selectFirst("[name=csrf-token]").val())
+            .multiPart("moment", moment)
+            .multiPart("leave", leave).multiPart("photo", "IMG_1.jpg", Photos.withExif(40, 30, 6), "image/jpeg")
+            .post("/visits/" + visit + "/hair/photo").statusCode();
     }
 
     private UUID another(UUID client) {
         return QuarkusTransaction.requiringNew().call(() -> {
             Visit first = Visit.<Visit>find("client.id", client).firstResult();
-            LocalDateTime wall = LocalDateTime.ofInstant(clock.instant(), first.zone()).plusDays(3).withHour(14).withMinute(0);
-            return visits.book(new Booking(UUID.randomUUID().toString(), client, wall, first.zone(), wall.atZone(first.zone()).toInstant(),
+            LocalDateTime wall =
+                LocalDateTime.ofInstant(clock.instant(), first.zone()).plusDays(3).withHour(14).withMinute(0);
+            return visits.book(new Booking(UUID.randomUUID().toString(), client, wall, first.zone(),
+                wall.atZone(first.zone()).toInstant(),
                 first.stylistId, List.of(new Booked("highlights", List.of("lighten", "tone"))))).id;
         });
     }
@@ -226,7 +251,8 @@ class CardTest {
         UUID client = clientOf(closed());
         clock.move(Duration.ofDays(90));
         Walker card = salon.as("petra").open("/clients/" + client + "/card").expect(200);
-        assertThat(card.text()).contains("Whole hair, Larkmoss, shade 4-0, batch B117, 6 %, 35 min", "Even and soft.", "Ends left out for ten minutes.", "Petra Lind",
+        assertThat(card.text()).contains("Whole hair, Larkmoss, shade 4-0, batch B117, 6 %, 35 min", "Even and soft.",
+            "Ends left out for ten minutes.", "Petra Lind",
             "Consent 1", "Consent 2", "Porosity test: even");
         assertThat(card.page().select(".map").text()).contains("Lasting salon colour");
         UUID next = another(client);
@@ -234,7 +260,8 @@ class CardTest {
         Walker stylist = salon.as("petra").open("/visits/" + next).expect(200);
         assertThat(stylist.page().select(".map").text()).contains("Lasting salon colour");
         assertThat(stylist.text()).contains("What changed since the visit of");
-        assertThat(salon.as("sanna").open("/clients/" + client + "/card").response().statusCode()).as("the desk").isEqualTo(403);
+        assertThat(salon.as("sanna").open("/clients/" + client + "/card").response().statusCode()).as("the desk")
+            .isEqualTo(403);
     }
 
     @DisplayName("A31, D1: the card and one visit of it print as PDF/A-2b on A4, with the client's name and no word about health in its title")
@@ -250,22 +277,26 @@ class CardTest {
         Files.write(Path.of("target/pictures/card-visit.pdf"), one);
         assertThat(ArchiveJudge.brokenRules(whole)).isEmpty();
         assertThat(ArchiveJudge.brokenRules(one)).isEmpty();
-        assertThat(Read.plain(Read.body(whole))).contains(Read.plain("Larkmoss, shade 4-0, batch B117, 6 %, 35 min"), Read.plain("Ends left out for ten minutes."));
+        assertThat(Read.plain(Read.body(whole))).contains(Read.plain("Larkmoss, shade 4-0, batch B117, 6 %, 35 min"),
+            Read.plain("Ends left out for ten minutes."));
         assertThat(Read.plain(Read.body(one))).contains(Read.plain("Answers"), Read.plain("Larkmoss"));
-        assertThat(stylist.open("/clients/" + client + "/card/paper/" + make.visit(BORN)).response().statusCode()).as("another client's visit").isEqualTo(404);
+        assertThat(stylist.open("/clients/" + client + "/card/paper/" + make.visit(BORN)).response().statusCode())
+            .as("another client's visit").isEqualTo(404);
     }
 
     @DisplayName("two records of one person become one: both histories stay, and the heavier finding stands")
     @Test
     void mergingKeepsBothHistoriesAndTheHeavierFinding() {
         UUID reacted = make.visit(BORN);
-        said(reacted, Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing")));
+        said(reacted,
+            Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing")));
         UUID harmless = make.visit(BORN.plusYears(1));
         knocking.come(harmless, BORN.plusYears(1), Map.of()).agree().all().readBack().sign("Ottilie Brandt");
         Walker stylist = salon.as("petra").open("/visits/" + harmless).expect(200);
         assertThat(stylist.only("h1").text()).startsWith("Test first");
         stylist.open("/clients/" + clientOf(harmless) + "/merge?with=" + clientOf(reacted)).expect(200);
-        assertThat(stylist.text()).contains("The birth dates differ", "Both records side by side", "What stands afterwards", "Prevents");
+        assertThat(stylist.text()).contains("The birth dates differ", "Both records side by side",
+            "What stands afterwards", "Prevents");
         String keep = clientOf(harmless).toString();
         stylist.send("form[action$=/merge]", Map.of("keep", keep)).expect(422);
         stylist.send("form[action$=/merge]", Map.of("keep", keep, "sure", "yes")).expect(200);
@@ -278,7 +309,8 @@ class CardTest {
         assertThat(stylist.text()).contains("Found at the visit of");
         clock.move(Duration.ofDays(5));
         Walker owner = salon.as("edda").open("/visits/" + harmless + "/decision").expect(200);
-        assertThat(owner.page().select("input[name=verdict-0]").eachAttr("value")).as("nobody can go against it").containsExactly("postpone", "decline");
+        assertThat(owner.page().select("input[name=verdict-0]").eachAttr("value")).as("nobody can go against it")
+            .containsExactly("postpone", "decline");
         assertThat(QuarkusTransaction.requiringNew().call(ledger::firstBroken)).isEmpty();
     }
 

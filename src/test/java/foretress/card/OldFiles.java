@@ -23,7 +23,8 @@ public class OldFiles {
             List<UUID> made = new ArrayList<>();
             for (int i = 0; i < sent.length; i++) {
                 BenchTestPhoto photo = photos.get(i);
-                BenchTestPhoto.update("kept = ?1, mediaType = ?2, body = ?3 where id = ?4", Keeping.AS_SENT, "image/png",
+                BenchTestPhoto.update("kept = ?1, mediaType = ?2, body = ?3 where id = ?4", Keeping.AS_SENT,
+                    "image/png",
                     vault.seal(photo.clientId(), photo.place(), sent[i]), photo.id());
                 made.add(photo.id());
             }

@@ -21,7 +21,8 @@ class DoneHereTest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
 
     private static String found(Booked done) {
-        return DoneHere.of(done, DAY, RULES).stream().map(one -> one.what() + " " + one.zone()).collect(Collectors.joining(", "));
+        return DoneHere.of(done, DAY, RULES).stream().map(one -> one.what() + " " + one.zone())
+            .collect(Collectors.joining(", "));
     }
 
     @ParameterizedTest(name = "{0}: {1}; a product goes on {2}")
@@ -48,7 +49,7 @@ class DoneHereTest {
         "straighten-keratin,  keratin whole,                           whole",
         "lash-brow-tint,      '',                                      brows-lashes",
         "cut-and-dry,         '',                                      whole",
-        "heat-styling,        '',                                      whole"})
+        "heat-styling,        '',                                      whole" })
     void ofEachService(String id, String found, String appliedTo) {
         Service service = RULES.service(id).orElseThrow();
         assertThat(found(new Booked(id, service.stepIds()))).isEqualTo(found);
@@ -63,6 +64,7 @@ class DoneHereTest {
     @Test
     @DisplayName("of a service of the salon's own, a step that goes over all of the hair is found in all of it")
     void anOwnService() {
-        assertThat(found(new Booked("own", List.of("lighten-regrowth", "colour")))).isEqualTo("bleach regrowth, salon-colour whole");
+        assertThat(found(new Booked("own", List.of("lighten-regrowth", "colour"))))
+            .isEqualTo("bleach regrowth, salon-colour whole");
     }
 }

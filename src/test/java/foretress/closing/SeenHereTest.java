@@ -40,13 +40,17 @@ class SeenHereTest {
 
     private static Weight next(Answers told, String service) {
         Answers all = KNOWLEDGE.answeredWell(told, service(service).chemistries());
-        Situation situation = new Situation(DAY.plusDays(40), Optional.of(LocalDate.of(1985, 1, 1)), service(service).chemistries(), KNOWLEDGE.questionnaire(), all,
+        Situation situation = new Situation(DAY.plusDays(40), Optional.of(LocalDate.of(1985, 1, 1)),
+            service(service).chemistries(), KNOWLEDGE.questionnaire(), all,
             KNOWLEDGE.policy("uk"), List.of());
-        return Assessor.assess(KNOWLEDGE.ruleSet(), KNOWLEDGE.factFinder().find(situation), List.of(service(service))).standing(service).orElseThrow().weight();
+        return Assessor.assess(KNOWLEDGE.ruleSet(), KNOWLEDGE.factFinder().find(situation), List.of(service(service)))
+            .standing(service).orElseThrow().weight();
     }
 
     private Weight after(Closing closing, String service) {
-        Stream<Answers> told = Stream.of(seen.reactions(closing, DAY, DAY.plusDays(40)).stream(), SeenHere.breakage(closing).stream(), SeenHere.heat(closing, DAY).stream())
+        Stream<Answers> told = Stream
+            .of(seen.reactions(closing, DAY, DAY.plusDays(40)).stream(), SeenHere.breakage(closing).stream(),
+                SeenHere.heat(closing, DAY).stream())
             .flatMap(one -> one);
         return told.map(one -> next(one, service)).max(Weight::compareTo).orElse(Weight.NOTHING_FOUND);
     }
@@ -66,7 +70,7 @@ class SeenHereTest {
         "highlights,      hives,     while-on,  lighten-whole,      PREVENTS",
         "perm-acid,       blisters,  two-days,  perm-acid,          PREVENTS",
         "colour-whole,    breakage,  while-on,  relaxer,            TEST_FIRST",
-        "highlights,      heat,      while-on,  lighten-whole,      TEST_FIRST"})
+        "highlights,      heat,      while-on,  lighten-whole,      TEST_FIRST" })
     void itWeighsAtLeast(String at, String kind, String when, String then, Weight atLeast) {
         assertThat(after(closing(at, when, kind), then)).isGreaterThanOrEqualTo(atLeast);
     }
@@ -87,9 +91,11 @@ class SeenHereTest {
     @Test
     @DisplayName("several signs at once weigh as the worst of them, and lightener with toner counts as either")
     void severalSigns() {
-        List<Answers> told = seen.reactions(closing("highlights", "while-on", "sting", "breathing"), DAY, DAY.plusDays(40));
+        List<Answers> told =
+            seen.reactions(closing("highlights", "while-on", "sting", "breathing"), DAY, DAY.plusDays(40));
         assertThat(told).extracting(one -> one.byQuestion().containsKey("bleach-reaction")).contains(true, false);
-        assertThat(after(closing("highlights", "while-on", "sting", "breathing"), "colour-whole")).isEqualTo(Weight.PREVENTS);
+        assertThat(after(closing("highlights", "while-on", "sting", "breathing"), "colour-whole"))
+            .isEqualTo(Weight.PREVENTS);
     }
 
     @Test

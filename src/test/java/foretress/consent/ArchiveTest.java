@@ -19,13 +19,17 @@ class ArchiveTest {
     /** As many documents as standards for the signed page ask for; fewer with -Dpapers=50 while working on it. */
     private static final int PAPERS = Integer.getInteger("papers", 500);
     private static final List<String> LANGUAGES = List.of("en", "es", "pl", "vi", "ar", "he", "en-US");
-    private static final List<String> WORDS = List.of("henna", "Żółć", "Łódź", "Nguyễn Thị Hạnh", "ñandú", "¿cuándo?", "ليلى حداد",
-        "(مرتين) 2024", "שרה כהן", "Ελένη", "Ольга", "Հայկ", "ნინო", "😀", "👩🏽‍🦰", "王小明", "ก้อง", "½ €₺ №", "a\tb", "line\nbreak",
-        "zero\u200Bwidth", "e\u0301a\u0308", "\u202Eturned\u202C", "\u0000nul", "<b>&amp;", "“quoted”", "W".repeat(70), "\uD800");
+    private static final List<String> WORDS =
+        List.of("henna", "Żółć", "Łódź", "Nguyễn Thị Hạnh", "ñandú", "¿cuándo?", "ليلى حداد",
+            "(مرتين) 2024", "שרה כהן", "Ελένη", "Ольга", "Հայկ", "ნინო", "😀", "👩🏽‍🦰", "王小明", "ก้อง", "½ €₺ №",
+            "a\tb", "line\nbreak",
+            "zero\u200Bwidth", "e\u0301a\u0308", "\u202Eturned\u202C", "\u0000nul", "<b>&amp;", "“quoted”",
+            "W".repeat(70), "\uD800");
     private static final Random RANDOM = new Random(20261124);
 
     private static String phrase(int words) {
-        return IntStream.range(0, words).mapToObj(i -> WORDS.get(RANDOM.nextInt(WORDS.size()))).reduce((a, b) -> a + " " + b).orElse("x");
+        return IntStream.range(0, words).mapToObj(i -> WORDS.get(RANDOM.nextInt(WORDS.size())))
+            .reduce((a, b) -> a + " " + b).orElse("x");
     }
 
     private static String name() {
@@ -36,7 +40,8 @@ class ArchiveTest {
     private static Consenting anyConsent(int number) {
         var weights = Weight.values();
         return aConsent().in(LANGUAGES.get(number % LANGUAGES.size())).by(name())
-            .found(IntStream.range(0, RANDOM.nextInt(9)).mapToObj(i -> new Found(weights[RANDOM.nextInt(weights.length)], phrase(6))).toArray(Found[]::new))
+            .found(IntStream.range(0, RANDOM.nextInt(9))
+                .mapToObj(i -> new Found(weights[RANDOM.nextInt(weights.length)], phrase(6))).toArray(Found[]::new))
             .answered(IntStream.range(0, number % 25 == 0 ? RANDOM.nextInt(201) : RANDOM.nextInt(12))
                 .mapToObj(i -> new Answered(phrase(2), phrase(4), phrase(3))).toList());
     }

@@ -31,7 +31,8 @@ class BlankFormPagesTest {
         var form = desk.open("/desk/visits/" + visit + "/paper-form").expect(200).response();
         assertThat(form.contentType()).startsWith("application/pdf");
         assertThat(form.header("Cache-Control")).contains("no-store");
-        assertThat(Read.plain(Read.body(form.asByteArray()))).contains("Questionsbeforeyourvisit", "Hashaircolourevermade");
+        assertThat(Read.plain(Read.body(form.asByteArray()))).contains("Questionsbeforeyourvisit",
+            "Hashaircolourevermade");
     }
 
     @Test

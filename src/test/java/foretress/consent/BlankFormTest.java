@@ -25,7 +25,7 @@ class BlankFormTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "es"})
+    @ValueSource(strings = { "en", "es" })
     @DisplayName("D11: whoever refuses the screen is asked the very same questions on paper")
     void thePaperAsksWhatTheScreenAsks(String language) {
         var asked = asked(language, "oxidative-dye", "peroxide", "alkali");
@@ -35,8 +35,8 @@ class BlankFormTest {
             .forEach(question -> {
                 assertThat(printed).as(question.id()).contains(Read.plain(asked.words().question(question.id()).ask()));
                 if (question.kind() == foretress.questionnaire.Question.Kind.ONE_OF) {
-                    question.options().forEach(code ->
-                        assertThat(printed).contains(Read.plain(asked.words().option(question.id(), code))));
+                    question.options().forEach(
+                        code -> assertThat(printed).contains(Read.plain(asked.words().option(question.id(), code))));
                 }
             });
         assertThat(printed).contains(Read.plain(asked.notice().agree()));

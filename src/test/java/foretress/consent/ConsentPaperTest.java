@@ -46,8 +46,8 @@ class ConsentPaperTest {
         var once = shown("plain", aConsent().withStrand().paper());
         var hands = Executors.newFixedThreadPool(4);
         try {
-            for (var printed : hands.invokeAll(IntStream.range(0, 12)
-                    .<java.util.concurrent.Callable<byte[]>>mapToObj(i -> () -> aConsent().withStrand().paper()).toList())) {
+            for (var printed : hands.invokeAll(IntStream.range(0, 12).<java.util.concurrent.Callable<byte[]>>mapToObj(
+                i -> () -> aConsent().withStrand().paper()).toList())) {
                 assertThat(printed.get()).isEqualTo(once);
             }
         } finally {
@@ -56,12 +56,13 @@ class ConsentPaperTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "es", "pl", "vi", "ar"})
+    @ValueSource(strings = { "en", "es", "pl", "vi", "ar" })
     @DisplayName("D10: all that is printed between the margins is the canonical text, the mark and how it was signed")
     void thePrintedTextIsTheSignedText(String language) {
         var consent = aConsent().in(language);
         var text = consent.text();
-        var printed = Read.plain(Read.body(shown("text-" + language, consent.paper(new SignatureMark.Typed("Ottilie Brandt"), PaperSize.A4))));
+        var printed = Read.plain(Read
+            .body(shown("text-" + language, consent.paper(new SignatureMark.Typed("Ottilie Brandt"), PaperSize.A4))));
         var canonical = text.canonical().lines().skip(1).toList();
         var after = canonical.indexOf(heading(text, Part.TAKE_BACK));
         var before = Read.plain(String.join("", canonical.subList(0, after)));
@@ -73,7 +74,7 @@ class ConsentPaperTest {
 
     /** A history may hold forty entries; the drawing shrinks to the page, and the list under it says all of them in full. */
     @ParameterizedTest
-    @ValueSource(ints = {12, 13, 30, 40})
+    @ValueSource(ints = { 12, 13, 30, 40 })
     void aLongHistoryStaysOnThePaper(int treatments) throws IOException {
         var pdf = shown("treatments-" + treatments, aConsent().withTreatments(treatments).paper());
         var printed = new StringBuilder();
@@ -81,13 +82,16 @@ class ConsentPaperTest {
             new org.apache.pdfbox.text.PDFTextStripper() {
                 @Override
                 protected void writeString(String text, List<org.apache.pdfbox.text.TextPosition> at) {
-                    at.forEach(letter -> assertThat(letter.getYDirAdj()).as(text).isBetween(0f, letter.getPageHeight() - 20));
+                    at.forEach(
+                        letter -> assertThat(letter.getYDirAdj()).as(text).isBetween(0f, letter.getPageHeight() - 20));
                     printed.append(text).append(' ');
                 }
             }.getText(document);
         }
         var plain = Read.plain(printed.toString());
-        IntStream.range(0, treatments).forEach(i -> assertThat(plain.split(Read.plain("Colour " + i + ", the new growth, about every 6 weeks"), -1)).hasSize(2));
+        IntStream.range(0, treatments).forEach(
+            i -> assertThat(plain.split(Read.plain("Colour " + i + ", the new growth, about every 6 weeks"), -1))
+                .hasSize(2));
     }
 
     private static String heading(ConsentText text, Part part) {
@@ -95,33 +99,37 @@ class ConsentPaperTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "es"})
+    @ValueSource(strings = { "en", "es" })
     @DisplayName("D10: two hundred answers over many pages are still the canonical text, in order")
     void manyPagesLoseNoLine(String language) {
         var consent = aConsent().in(language).answered(answers(200));
         var printed = Read.plain(Read.body(consent.paper()));
         assertThat(printed).contains(consent.input().answered().stream()
             .map(answered -> Read.plain(answered.question() + answered.answer())).toList());
-        assertThat(printed).contains(Read.plain(consent.text().canonical().lines().skip(1).limit(30).reduce("", String::concat)));
+        assertThat(printed)
+            .contains(Read.plain(consent.text().canonical().lines().skip(1).limit(30).reduce("", String::concat)));
     }
 
     private static List<Answered> answers(int many) {
         return IntStream.range(0, many).mapToObj(i -> new Answered("Topic " + i / 9, "Question number " + i,
-            i % 7 == 0 ? "A longer answer that runs over two lines of its column, number " + i : "Answer " + i)).toList();
+            i % 7 == 0 ? "A longer answer that runs over two lines of its column, number " + i : "Answer " + i))
+            .toList();
     }
 
     @Test
     @DisplayName("D10: an answer of ten thousand letters runs on over the pages and none is lost")
     void anAnswerLongerThanAPageRunsOn() {
         var words = IntStream.range(0, 1500).mapToObj(i -> "word" + i).reduce("", (a, b) -> a + " " + b).strip();
-        var pdf = shown("long-answer", aConsent().answered(List.of(new Answered("Notes", "Anything else", words))).paper());
+        var pdf =
+            shown("long-answer", aConsent().answered(List.of(new Answered("Notes", "Anything else", words))).paper());
         assertThat(Read.plain(Read.body(pdf))).contains(Read.plain(words));
     }
 
     @Test
     @DisplayName("D1: every font is embedded, in part, with a map back to Unicode")
     void everyFontIsEmbedded() {
-        var fonts = Read.fonts(aConsent().by("Żaneta Nguyễn ليلى שרה").paper(new SignatureMark.Typed("Żaneta"), PaperSize.A4));
+        var fonts =
+            Read.fonts(aConsent().by("Żaneta Nguyễn ليلى שרה").paper(new SignatureMark.Typed("Żaneta"), PaperSize.A4));
         assertThat(fonts).isNotEmpty().allSatisfy(font -> {
             assertThat(font.isEmbedded()).as(font.getName()).isTrue();
             assertThat(font.getName()).matches("[A-Z]{6}\\+.*");
@@ -144,7 +152,8 @@ class ConsentPaperTest {
         var how = new HowSigned(Consenting.DOCUMENT, 1, Optional.empty(), evidenceFor(consent.text()));
         assertThat(ConsentPaper.fileName(consent.input(), how)).isEqualTo("consent-2026-06-11-v1.pdf");
         assertThat((outside + ConsentPaper.fileName(consent.input(), how)).toLowerCase(Locale.ROOT))
-            .doesNotContain("canary", "colour", "henna", "reaction", "allerg", "brandt", "tattoo", "medicine", "198.51.100.7");
+            .doesNotContain("canary", "colour", "henna", "reaction", "allerg", "brandt", "tattoo", "medicine",
+                "198.51.100.7");
     }
 
     private static byte[] bytes(org.apache.pdfbox.pdmodel.PDDocument document) {
@@ -166,8 +175,8 @@ class ConsentPaperTest {
     void nothingClaimsMoreThanASimpleSignature() {
         assertThat(Read.plain(Read.body(aConsent().paper()))).contains("simpleelectronicsignature");
         for (var language : List.of("en", "es")) {
-            assertThat(ConsentWords.in(language).sentences().values()).allSatisfy(sentence ->
-                assertThat(sentence.toLowerCase(Locale.ROOT)).doesNotContainPattern(
+            assertThat(ConsentWords.in(language).sentences().values())
+                .allSatisfy(sentence -> assertThat(sentence.toLowerCase(Locale.ROOT)).doesNotContainPattern(
                     "(advanced|qualified|certified|digital)[\\w\\s]* signature|firma[\\w\\s]* (avanzada|cualificada|certificada|digital)"));
         }
     }
@@ -175,8 +184,10 @@ class ConsentPaperTest {
     @Test
     @DisplayName("product: the usual cautions are in every consent and no service is called safe")
     void noServiceIsCalledSafe() {
-        assertThat(ConsentWords.in("en").sentences().values()).noneMatch(sentence -> sentence.toLowerCase(Locale.ROOT).matches(".*\\bsafe(ly)?\\b.*"));
-        assertThat(ConsentWords.in("es").sentences().values()).noneMatch(sentence -> sentence.toLowerCase(Locale.ROOT).matches(".*\\b(es|son|totalmente) segur[oa]s?\\b.*"));
+        assertThat(ConsentWords.in("en").sentences().values())
+            .noneMatch(sentence -> sentence.toLowerCase(Locale.ROOT).matches(".*\\bsafe(ly)?\\b.*"));
+        assertThat(ConsentWords.in("es").sentences().values()).noneMatch(
+            sentence -> sentence.toLowerCase(Locale.ROOT).matches(".*\\b(es|son|totalmente) segur[oa]s?\\b.*"));
     }
 
     @ParameterizedTest
@@ -187,7 +198,8 @@ class ConsentPaperTest {
         Read.from(pdf, document -> {
             document.getPages().forEach(page -> {
                 assertThat(page.getMediaBox().getWidth()).isCloseTo(size == PaperSize.A4 ? 595.28f : 612, within(0.1f));
-                assertThat(page.getMediaBox().getHeight()).isCloseTo(size == PaperSize.A4 ? 841.89f : 792, within(0.1f));
+                assertThat(page.getMediaBox().getHeight()).isCloseTo(size == PaperSize.A4 ? 841.89f : 792,
+                    within(0.1f));
             });
             return null;
         });
@@ -210,7 +222,8 @@ class ConsentPaperTest {
     @Test
     @DisplayName("PDF text: a letter no font has is spelled out, never dropped")
     void aLetterWithoutAFontIsSpelledOut() {
-        var printed = Read.plain(Read.body(shown("no-font", aConsent().by("Ottilie 😀 王").paper(new SignatureMark.Typed("王 😀"), PaperSize.A4))));
+        var printed = Read.plain(Read.body(
+            shown("no-font", aConsent().by("Ottilie 😀 王").paper(new SignatureMark.Typed("王 😀"), PaperSize.A4))));
         assertThat(printed).contains("Ottilie[U+1F600][U+738B]", "[U+738B][U+1F600]");
     }
 
@@ -219,7 +232,8 @@ class ConsentPaperTest {
     void rightToLeftNamesStandInLeftToRightLines() {
         var pdf = shown("rtl-names", aConsent().by("ليلى حداد").answered(List.of(
             new Answered("Notes", "Anything else", "شعري مصبوغ منذ عام 2024 (مرتين)"),
-            new Answered("Notes", "Anything more", "שיער צבוע"))).paper(new SignatureMark.Typed("ليلى حداد"), PaperSize.A4));
+            new Answered("Notes", "Anything more", "שיער צבוע")))
+            .paper(new SignatureMark.Typed("ليلى حداد"), PaperSize.A4));
         var printed = Read.plain(Read.body(pdf));
         assertThat(printed).contains("ليلى", "حداد", "مصبوغ", "مرتين", "שיער", "צבוע");
     }
@@ -236,7 +250,8 @@ class ConsentPaperTest {
         var consent = aConsent();
         var how = new HowSigned(Consenting.DOCUMENT, 2, Optional.of(new HowSigned.Superseded(UUID.randomUUID(), 1,
             Consenting.SIGNED.minusSeconds(5 * 86_400))), evidenceFor(consent.text()));
-        var pdf = shown("version-2", ConsentPaper.print(consent.input(), consent.text(), aDrawing(), how, PaperSize.A4));
+        var pdf =
+            shown("version-2", ConsentPaper.print(consent.input(), consent.text(), aDrawing(), how, PaperSize.A4));
         assertThat(Read.all(pdf)).contains("supersedes version 1 of 2 June 2026", "version 2", "page 1 of");
     }
 }

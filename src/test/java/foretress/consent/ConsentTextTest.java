@@ -20,24 +20,28 @@ class ConsentTextTest {
     void nothingShownIsLeftOutOfTheHash() {
         var input = aConsent().input();
         var canonical = aConsent().text().canonical();
-        input.answered().forEach(answered -> assertThat(canonical).contains(answered.question() + "\t" + answered.answer()));
+        input.answered()
+            .forEach(answered -> assertThat(canonical).contains(answered.question() + "\t" + answered.answer()));
         input.found().forEach(found -> assertThat(canonical).contains(found.text()));
         assertThat(canonical).contains("Ottilie Brandt", "I agree to these tests: a skin test with Larkmoss 4-0",
-            "Nobody can promise that a service is without risk.", "Call 112 at once", "The maker's instructions and local law");
+            "Nobody can promise that a service is without risk.", "Call 112 at once",
+            "The maker's instructions and local law");
     }
 
     @Test
     @DisplayName("R17: what the law has printed on the label is read and signed, among the cautions")
     void theLabelsWarningsAreSigned() {
         var warning = "Hair colour can cause severe allergic reactions. Read and follow the instructions.";
-        assertThat(ConsentText.of(aConsent().input(), ConsentWords.in("en")).canonical()).doesNotContain("On the label");
+        assertThat(ConsentText.of(aConsent().input(), ConsentWords.in("en")).canonical())
+            .doesNotContain("On the label");
         var text = ConsentText.of(aConsent().input().warning(List.of(warning)), ConsentWords.in("en"));
-        assertThat(text.sections()).filteredOn(section -> section.part() == Part.CAUTIONS).singleElement().satisfies(cautions ->
-            assertThat(cautions.lines()).extracting(ConsentText.Line::plain).endsWith("On the label of the hair colour, in our words:", warning));
+        assertThat(text.sections()).filteredOn(section -> section.part() == Part.CAUTIONS).singleElement()
+            .satisfies(cautions -> assertThat(cautions.lines()).extracting(ConsentText.Line::plain)
+                .endsWith("On the label of the hair colour, in our words:", warning));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "es"})
+    @ValueSource(strings = { "en", "es" })
     @DisplayName("D10: every part is there in every language, in the same order")
     void everyPartStandsInEveryLanguage(String language) {
         assertThat(aConsent().in(language).withStrand().text().sections()).extracting(ConsentText.Section::part)
@@ -77,9 +81,11 @@ class ConsentTextTest {
     @DisplayName("D10: a name of the other direction stands in an isolate inside a sentence")
     void aForeignNameIsIsolatedInASentence() {
         var input = aConsent().input();
-        var visit = new ConsentInput.Visit(input.visit().id(), input.visit().startsAt(), "ليلى", input.visit().services());
+        var visit =
+            new ConsentInput.Visit(input.visit().id(), input.visit().startsAt(), "ليلى", input.visit().services());
         var foreign = Evidences.with(input, "visit", visit);
-        assertThat(ConsentText.of(foreign, ConsentWords.in("en")).canonical()).contains("the talk with \u2068ليلى\u2069 before it");
+        assertThat(ConsentText.of(foreign, ConsentWords.in("en")).canonical())
+            .contains("the talk with \u2068ليلى\u2069 before it");
     }
 
     @Test
@@ -89,7 +95,8 @@ class ConsentTextTest {
         assertThat(prevented.statements()).extracting(Statement::id)
             .containsExactly("true-answers", "service-prevented", "take-back-prevented");
         assertThat(prevented.title()).isEqualTo("My answers before permanent colour");
-        assertThat(aConsent().in("es").standing(Weight.PREVENTS).testing().text().title()).startsWith("Mis respuestas").doesNotContain("Consentimiento");
+        assertThat(aConsent().in("es").standing(Weight.PREVENTS).testing().text().title()).startsWith("Mis respuestas")
+            .doesNotContain("Consentimiento");
         assertThat(prevented.canonical()).doesNotContain("I agree to permanent colour");
     }
 
@@ -108,8 +115,10 @@ class ConsentTextTest {
     @Test
     void askingADoctorIsPromisedNotAgreedToAsATest() {
         var text = aConsent().testing(new ConsentInput.Test("medical-advice", "Word from a doctor")).text();
-        assertThat(text.statements()).extracting(Statement::id).containsExactly("true-answers", "advice", "service", "take-back");
-        assertThat(text.canonical()).contains("I will ask my doctor or pharmacist before the visit").doesNotContain("these tests");
+        assertThat(text.statements()).extracting(Statement::id).containsExactly("true-answers", "advice", "service",
+            "take-back");
+        assertThat(text.canonical()).contains("I will ask my doctor or pharmacist before the visit")
+            .doesNotContain("these tests");
     }
 
     @Test

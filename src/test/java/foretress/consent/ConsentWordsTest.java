@@ -31,14 +31,15 @@ class ConsentWordsTest {
     void spanishHasEverySentenceAndEveryPlace() {
         var spanish = ConsentWords.in("es").sentences();
         assertThat(spanish.keySet()).isEqualTo(ENGLISH.sentences().keySet());
-        ENGLISH.sentences().forEach((key, sentence) ->
-            assertThat(places(spanish.get(key))).as(key).isEqualTo(places(sentence)));
+        ENGLISH.sentences()
+            .forEach((key, sentence) -> assertThat(places(spanish.get(key))).as(key).isEqualTo(places(sentence)));
         assertThat(spanish.get("version")).isEqualTo(ENGLISH.say("version"));
     }
 
     @Test
     void aPlaceNobodyFilledIsRefused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> ENGLISH.say("statements.tests", Map.of())).withMessageContaining("{tests}");
+        assertThatIllegalArgumentException().isThrownBy(() -> ENGLISH.say("statements.tests", Map.of()))
+            .withMessageContaining("{tests}");
         assertThatIllegalArgumentException().isThrownBy(() -> ENGLISH.say("no-such")).withMessageContaining("no-such");
     }
 
@@ -64,15 +65,15 @@ class ConsentWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "es"})
+    @ValueSource(strings = { "en", "es" })
     @DisplayName("A21: a sentence has at most 32 words, a statement to sign at most 25")
     void sentencesAreShort(String language) {
-        prose(ConsentWords.in(language)).flatMap(text -> Stream.of(text.split("(?<=[.!?:;])\\s+"))).forEach(sentence ->
-            assertThat(sentence.split("\\s+").length).as(sentence).isLessThanOrEqualTo(32));
+        prose(ConsentWords.in(language)).flatMap(text -> Stream.of(text.split("(?<=[.!?:;])\\s+")))
+            .forEach(sentence -> assertThat(sentence.split("\\s+").length).as(sentence).isLessThanOrEqualTo(32));
         ConsentWords.in(language).sentences().forEach((key, text) -> {
             if (key.startsWith("statements.")) {
-                Stream.of(text.split("(?<=[.!?:;])\\s+")).forEach(sentence ->
-                    assertThat(sentence.split("\\s+").length).as(sentence).isLessThanOrEqualTo(25));
+                Stream.of(text.split("(?<=[.!?:;])\\s+")).forEach(
+                    sentence -> assertThat(sentence.split("\\s+").length).as(sentence).isLessThanOrEqualTo(25));
             }
         });
     }
@@ -80,7 +81,9 @@ class ConsentWordsTest {
     /** What is read as prose; the clause of law in brackets stands for the lawyer. */
     private static Stream<String> prose(ConsentWords words) {
         return words.sentences().entrySet().stream()
-            .filter(entry -> Stream.of("statements.", "limits.", "cautions.", "take-back.", "urgent.", "notice.", "found.").anyMatch(entry.getKey()::startsWith))
+            .filter(
+                entry -> Stream.of("statements.", "limits.", "cautions.", "take-back.", "urgent.", "notice.", "found.")
+                    .anyMatch(entry.getKey()::startsWith))
             .map(entry -> entry.getValue().replaceAll("\\([^)]*\\)", "")).filter(text -> text.matches(".*[.?]"));
     }
 
@@ -102,7 +105,9 @@ class ConsentWordsTest {
                 for (var word : text.toLowerCase(java.util.Locale.ROOT).split("[^\\p{L}]+")) {
                     if (!word.isEmpty()) {
                         words++;
-                        syllables += syllables(silentE && word.length() > 3 ? word.replaceAll("(?<![laeiou])(e|es|ed)$", "") : word, vowels);
+                        syllables += syllables(
+                            silentE && word.length() > 3 ? word.replaceAll("(?<![laeiou])(e|es|ed)$", "") : word,
+                            vowels);
                     }
                 }
             }

@@ -45,12 +45,14 @@ final class Consenting {
         new Test("skin-test", "A skin test with Larkmoss 4-0"),
         new Test("incompatibility-test", "A test on hair cut from three places"));
     private List<Found> found = List.of(
-        new Found(Weight.TEST_FIRST, "Metal is probably still in the lengths, from a darkening lotion used until summer 2024. A metal test comes first."),
+        new Found(Weight.TEST_FIRST,
+            "Metal is probably still in the lengths, from a darkening lotion used until summer 2024. A metal test comes first."),
         new Found(Weight.TEST_FIRST, "No valid skin test for this shade. Latest start: Tuesday 9 June, 14:00."),
         new Found(Weight.RESTRICTS, "After the tests, the ends get a weaker mix than the lengths."),
         new Found(Weight.NOTE, "Two answers are “don’t know”. They count as a possible yes."));
     private List<Answered> answered = List.of(
-        new Answered("What was done before", "A lotion or foam that darkens grey hair little by little", "Yes, some time ago: summer 2024"),
+        new Answered("What was done before", "A lotion or foam that darkens grey hair little by little",
+            "Yes, some time ago: summer 2024"),
         new Answered("What was done before", "Henna or plant colour", "No, never"),
         new Answered("Reactions", "A black temporary tattoo", "Don’t know"),
         new Answered("Reactions", "A reaction to hair colour or anything on the skin", "No"),
@@ -107,7 +109,8 @@ final class Consenting {
     private Treatment touchUp(int i) {
         var day = LocalDate.of(2026, 5, 1).minusDays(40L * i);
         return Treatment.once(Residue.values()[i % Residue.values().length], day, day, Zone.REGROWTH, "Colour " + i)
-            .since(day.minusYears(3), day.minusYears(2), 1.6).said("the new growth, about every 6 weeks, two to three years ago to " + day);
+            .since(day.minusYears(3), day.minusYears(2), 1.6)
+            .said("the new growth, about every 6 weeks, two to three years ago to " + day);
     }
 
     private Optional<ConsentInput.Strand> strand() {
@@ -116,11 +119,16 @@ final class Consenting {
         }
         var today = LocalDate.of(2026, 6, 7);
         var map = StrandMap.of(HairHistory.of(HairLength.measured(42), List.of(
-            Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE, "Darkening lotion"),
-            Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 28), Zone.REGROWTH, "Box dye"),
-            Treatment.once(Residue.LIGHTENED, LocalDate.of(2023, 9, 1), LocalDate.of(2023, 11, 30), Zone.STRANDS, "Highlights"))), today);
+            Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE,
+                "Darkening lotion"),
+            Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 28), Zone.REGROWTH,
+                "Box dye"),
+            Treatment.once(Residue.LIGHTENED, LocalDate.of(2023, 9, 1), LocalDate.of(2023, 11, 30), Zone.STRANDS,
+                "Highlights"))),
+            today);
         if (treatments > 0) {
-            map = StrandMap.of(HairHistory.of(HairLength.measured(42), IntStream.range(0, treatments).mapToObj(this::touchUp).toList()), today);
+            map = StrandMap.of(HairHistory.of(HairLength.measured(42),
+                IntStream.range(0, treatments).mapToObj(this::touchUp).toList()), today);
         }
         var words = new StrandWords(Locale.forLanguageTag(language), new StrandSentences()::say);
         return Optional.of(new ConsentInput.Strand(StrandDrawing.of(map, words, StrandLayout.PAPER), words.list(map)));
@@ -134,7 +142,8 @@ final class Consenting {
     ConsentInput input() {
         var booked = new Visit(visit, ZonedDateTime.of(2026, 6, 11, 14, 0, 0, 0, LONDON), "Petra Lind",
             List.of("Permanent colour"));
-        return new ConsentInput(language, SALON, new Client(client, name, Optional.of(LocalDate.of(1965, 3, 4))), booked,
+        return new ConsentInput(language, SALON, new Client(client, name, Optional.of(LocalDate.of(1965, 3, 4))),
+            booked,
             standing, tests, found, answered, strand());
     }
 
@@ -150,7 +159,8 @@ final class Consenting {
     }
 
     byte[] paper(SignatureMark mark, PaperSize size) {
-        return ConsentPaper.print(input(), text(), mark, new HowSigned(DOCUMENT, 1, Optional.empty(), evidenceFor(text())), size);
+        return ConsentPaper.print(input(), text(), mark,
+            new HowSigned(DOCUMENT, 1, Optional.empty(), evidenceFor(text())), size);
     }
 
     /** Two loops and a dot, as a hand might. */
@@ -158,7 +168,8 @@ final class Consenting {
         var line = IntStream.rangeClosed(0, 160).mapToObj(step -> step / 160.0).map(part -> new SignatureMark.Point(
             0.08 + 0.72 * part + 0.05 * Math.sin(part * 31),
             0.52 - (0.34 - 0.24 * part) * Math.sin(part * 29 + 0.6) * Math.cos(part * 4.2))).toList();
-        return new SignatureMark.Drawn(List.of(new SignatureMark.Stroke(line), new SignatureMark.Stroke(List.of(new SignatureMark.Point(0.86, 0.3)))));
+        return new SignatureMark.Drawn(List.of(new SignatureMark.Stroke(line),
+            new SignatureMark.Stroke(List.of(new SignatureMark.Point(0.86, 0.3)))));
     }
 
     static final Instant SIGNED = Instant.parse("2026-06-07T19:41:00Z");
@@ -170,7 +181,8 @@ final class Consenting {
     static Evidence evidenceFor(ConsentText text, UUID submission) {
         var opened = Instant.parse("2026-06-07T19:27:12Z");
         return new Evidence(submission,
-            new Evidence.Invited(UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0004"), Evidence.Way.MAIL, "Sanna Reed",
+            new Evidence.Invited(UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0004"), Evidence.Way.MAIL,
+                "Sanna Reed",
                 Instant.parse("2026-06-02T10:00:00Z"), opened),
             new Evidence.BirthDateCheck(Evidence.BirthDateResult.CONFIRMED, 1, opened.plusSeconds(60)),
             new Evidence.HealthConsent("2026-11-24", "ab".repeat(32), opened.plusSeconds(108)),

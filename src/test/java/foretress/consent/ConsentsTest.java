@@ -48,7 +48,8 @@ class ConsentsTest {
     @BeforeEach
     void aVisit() {
         salon.open();
-        client = clients.add(new Clients.Person("Ottilie", "Brandt", Optional.empty(), Optional.empty(), Optional.empty(), "en"));
+        client = clients
+            .add(new Clients.Person("Ottilie", "Brandt", Optional.empty(), Optional.empty(), Optional.empty(), "en"));
         var wall = LocalDateTime.of(2026, 6, 11, 14, 0);
         visit = visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, Consenting.LONDON,
             wall.atZone(Consenting.LONDON).toInstant(), UUID.randomUUID(),
@@ -60,7 +61,8 @@ class ConsentsTest {
     }
 
     private SignedConsent sign(Consenting consent, UUID submission) {
-        return consents.sign(consent.input(), aDrawing(), evidenceFor(consent.text(), submission), PaperSize.A4, (v, c) -> {});
+        return consents.sign(consent.input(), aDrawing(), evidenceFor(consent.text(), submission), PaperSize.A4,
+            (v, c) -> {});
     }
 
     private SignedConsent sign(Consenting consent) {
@@ -159,10 +161,12 @@ class ConsentsTest {
 
     @Test
     void whatFailsAlongsideLeavesNothingSigned() {
-        assertThatThrownBy(() -> consents.sign(ours().input(), aDrawing(), evidenceFor(ours().text(), UUID.randomUUID()),
-            PaperSize.A4, (v, c) -> {
-                throw new IllegalStateException("the visit was cancelled meanwhile");
-            })).isInstanceOf(RuntimeException.class);
+        assertThatThrownBy(
+            () -> consents.sign(ours().input(), aDrawing(), evidenceFor(ours().text(), UUID.randomUUID()),
+                PaperSize.A4, (v, c) -> {
+                    throw new IllegalStateException("the visit was cancelled meanwhile");
+                }))
+            .isInstanceOf(RuntimeException.class);
         assertThat(consents.all(visit.id)).isEmpty();
     }
 
@@ -193,7 +197,7 @@ class ConsentsTest {
     void anAlteredDocumentIsNotHandedOut() throws SQLException {
         var signed = sign(ours());
         try (var connection = store.getConnection();
-                var update = connection.prepareStatement("update signed_consent set pdf_code = ? where id = ?")) {
+            var update = connection.prepareStatement("update signed_consent set pdf_code = ? where id = ?")) {
             update.setString(1, "0".repeat(64));
             update.setObject(2, signed.id());
             update.executeUpdate();
@@ -218,8 +222,10 @@ class ConsentsTest {
         var salted = ours().input().salted(consents.salt(client.id, visit.id));
         var text = ConsentText.of(salted, ConsentWords.in("en"));
         assertThat(text.sha256()).isNotEqualTo(ours().text().sha256());
-        assertThat(consents.salt(client.id, visit.id)).isEqualTo(text.salt()).isNotEqualTo(consents.salt(client.id, UUID.randomUUID()));
-        var signed = consents.sign(salted, aDrawing(), evidenceFor(text, UUID.randomUUID()), PaperSize.A4, (v, c) -> {});
+        assertThat(consents.salt(client.id, visit.id)).isEqualTo(text.salt())
+            .isNotEqualTo(consents.salt(client.id, UUID.randomUUID()));
+        var signed =
+            consents.sign(salted, aDrawing(), evidenceFor(text, UUID.randomUUID()), PaperSize.A4, (v, c) -> {});
         var printed = Read.plain(Read.body(consents.pdf(signed)));
         assertThat(printed).contains(text.sha256(), text.salt());
         assertThat(Sha256.of(consents.text(signed))).isEqualTo(text.sha256());
@@ -227,12 +233,13 @@ class ConsentsTest {
 
     private List<String> values(SignedConsent signed) throws SQLException {
         try (var connection = store.getConnection();
-                var query = connection.prepareStatement("select * from signed_consent where id = ?")) {
+            var query = connection.prepareStatement("select * from signed_consent where id = ?")) {
             query.setObject(1, signed.id());
             var row = query.executeQuery();
             row.next();
             var values = new ArrayList<String>();
-            for (var column = 1; column <= row.getMetaData().getColumnCount(); column++) values.add(String.valueOf(row.getString(column)));
+            for (var column = 1; column <= row.getMetaData().getColumnCount(); column++)
+                values.add(String.valueOf(row.getString(column)));
             return values;
         }
     }
@@ -242,7 +249,7 @@ class ConsentsTest {
     void theRowHoldsNoClearText() throws SQLException {
         var signed = sign(ours());
         try (var connection = store.getConnection();
-                var query = connection.prepareStatement("select * from signed_consent where id = ?")) {
+            var query = connection.prepareStatement("select * from signed_consent where id = ?")) {
             query.setObject(1, signed.id());
             var row = query.executeQuery();
             assertThat(row.next()).isTrue();

@@ -41,9 +41,10 @@ class EvidenceTest {
     @ParameterizedTest
     @MethodSource("parts")
     void everyPartIsCompleteToo(Record part) {
-        var objects = Arrays.stream(part.getClass().getRecordComponents()).filter(field -> !field.getType().isPrimitive());
-        assertThat(objects.map(RecordComponent::getName)).isNotEmpty().allSatisfy(field ->
-            assertThatThrownBy(() -> Evidences.with(part, field, null)).isInstanceOf(Evidence.Missing.class));
+        var objects =
+            Arrays.stream(part.getClass().getRecordComponents()).filter(field -> !field.getType().isPrimitive());
+        assertThat(objects.map(RecordComponent::getName)).isNotEmpty().allSatisfy(
+            field -> assertThatThrownBy(() -> Evidences.with(part, field, null)).isInstanceOf(Evidence.Missing.class));
     }
 
     @Test
@@ -56,7 +57,8 @@ class EvidenceTest {
 
     @Test
     void nobodySignsATextBeforeItIsShownOrBeforeConsenting() {
-        assertThatThrownBy(() -> Evidences.with(WHOLE, "textShownAt", WHOLE.signedAt().plusSeconds(1))).isInstanceOf(Evidence.Missing.class);
+        assertThatThrownBy(() -> Evidences.with(WHOLE, "textShownAt", WHOLE.signedAt().plusSeconds(1)))
+            .isInstanceOf(Evidence.Missing.class);
         var late = Evidences.with(WHOLE.healthConsent(), "givenAt", WHOLE.signedAt().plusSeconds(1));
         assertThatThrownBy(() -> Evidences.with(WHOLE, "healthConsent", late)).isInstanceOf(Evidence.Missing.class);
     }

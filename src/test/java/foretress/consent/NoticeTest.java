@@ -19,11 +19,13 @@ class NoticeTest {
 
     /** The elements are those of GDPR Art. 13(1)(a), (c), (e), (2)(a), (b), (c), (d), (e), (f), and Art. 9(2)(a). */
     @ParameterizedTest
-    @ValueSource(strings = {"en", "es"})
+    @ValueSource(strings = { "en", "es" })
     @DisplayName("C4: the notice has every element, in every language")
     void everyElementIsThere(String language) {
-        assertThat(notice(language, "uk").elements()).extracting(Notice.Element::id).containsExactly("controller", "purposes",
-            "legal-basis", "also-kept", "recipients", "how-long", "rights", "withdrawal", "complaint", "must-i-answer", "who-decides");
+        assertThat(notice(language, "uk").elements()).extracting(Notice.Element::id).containsExactly("controller",
+            "purposes",
+            "legal-basis", "also-kept", "recipients", "how-long", "rights", "withdrawal", "complaint", "must-i-answer",
+            "who-decides");
         assertThat(notice(language, "uk").elements()).allSatisfy(element -> {
             assertThat(element.heading()).isNotBlank();
             assertThat(element.text()).isNotBlank().doesNotContain("{");
@@ -33,8 +35,10 @@ class NoticeTest {
     @Test
     @DisplayName("C1, C4: who holds the answers, on what ground, how long, whom to complain to")
     void theNoticeNamesNamesAndNumbers() {
-        assertThat(notice("en", "uk").canonical()).contains("Alder & Wren, 3 Millrace Lane, Tarnbeck", "desk@alder-and-wren.example",
-            "Article 9(2)(a), explicit consent", "6 years after your last visit", "Information Commissioner", "one month");
+        assertThat(notice("en", "uk").canonical()).contains("Alder & Wren, 3 Millrace Lane, Tarnbeck",
+            "desk@alder-and-wren.example",
+            "Article 9(2)(a), explicit consent", "6 years after your last visit", "Information Commissioner",
+            "one month");
     }
 
     @Test
@@ -45,10 +49,11 @@ class NoticeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"en, uk", "en, eu", "en, us", "es, uk", "es, eu", "es, us"})
+    @CsvSource({ "en, uk", "en, eu", "en, us", "es, uk", "es, eu", "es, us" })
     @DisplayName("R16: the notice promises no deletion, no way back as easy as the way in, and no rule-free program")
     void onlyWhatIsSoIsSaid(String language, String authority) {
-        assertThat(notice(language, authority).canonical()).doesNotContainIgnoringCase("they are deleted", "as easily", "never decides",
+        assertThat(notice(language, authority).canonical()).doesNotContainIgnoringCase("they are deleted", "as easily",
+            "never decides",
             "se borran", "tan fácil", "nunca decide");
     }
 
@@ -64,7 +69,8 @@ class NoticeTest {
     @Test
     @DisplayName("R16: who handles data for the salon, the address a signature came from, and a minor's longer time are told")
     void processorsAddressAndMinorsAreTold() {
-        assertThat(notice("en", "uk").canonical()).contains("computer, mail or backups", "address on the internet", "until you are 21");
+        assertThat(notice("en", "uk").canonical()).contains("computer, mail or backups", "address on the internet",
+            "until you are 21");
     }
 
     @Test
@@ -75,7 +81,7 @@ class NoticeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"en, uk", "en, eu", "en, us", "en, other", "es, uk", "es, eu", "es, us", "es, other"})
+    @CsvSource({ "en, uk", "en, eu", "en, us", "en, other", "es, uk", "es, eu", "es, us", "es, other" })
     void everyAuthorityHasItsWords(String language, String authority) {
         assertThat(notice(language, authority).canonical()).isNotBlank();
     }
@@ -87,11 +93,12 @@ class NoticeTest {
         assertThat(ours).matches("[0-9a-f]{64}").isEqualTo(notice("en", "uk").sha256());
         assertThat(notice("es", "uk").sha256()).isNotEqualTo(ours);
         assertThat(notice("en", "eu").sha256()).isNotEqualTo(ours);
-        assertThat(Notice.of("en", SALON, new Notice.Terms(7, 21, "uk"), ConsentWords.in("en")).sha256()).isNotEqualTo(ours);
+        assertThat(Notice.of("en", SALON, new Notice.Terms(7, 21, "uk"), ConsentWords.in("en")).sha256())
+            .isNotEqualTo(ours);
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {0, -1, 31})
+    @ValueSource(ints = { 0, -1, 31 })
     void recordsAreNeverKeptForNoTimeOrForEver(int years) {
         assertThatIllegalArgumentException().isThrownBy(() -> new Notice.Terms(years, 21, "uk"));
     }

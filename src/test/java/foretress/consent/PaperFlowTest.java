@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 
 class PaperFlowTest {
     private static byte[] sheet(Direction direction, Consumer<PaperFlow> what) {
-        return new ArchivePdf("Sheet", "Alder & Wren", "en", Instant.EPOCH).make(PaperSize.A4, (document, writer) ->
-            what.accept(new PaperFlow(PaperSize.A4, direction, document, writer, (page, number) -> {
+        return new ArchivePdf("Sheet", "Alder & Wren", "en", Instant.EPOCH).make(PaperSize.A4, (document,
+            writer) -> what.accept(new PaperFlow(PaperSize.A4, direction, document, writer, (page, number) -> {
                 PageFrame.punchMarks(page);
                 PageFrame.foot(page, "Foot", String.valueOf(number));
                 page.moveTo(700);
@@ -50,7 +50,8 @@ class PaperFlowTest {
     void aRowThatDoesNotFitStartsANewPageAndOneLongerThanAPageIsCarriedOver() {
         var pdf = sheet(Direction.LEFT_TO_RIGHT, sheet -> {
             sheet.moveTo(PaperFlow.BOTTOM + 20);
-            sheet.row(cell(0, 200, "does not fit in here, since it is so many words that they run over more than one line"));
+            sheet.row(
+                cell(0, 200, "does not fit in here, since it is so many words that they run over more than one line"));
             assertThat(sheet.pages()).isEqualTo(2);
             sheet.row(cell(0, 200, "long ".repeat(900)), cell(220, 100, "beside"));
             assertThat(sheet.pages()).isGreaterThan(3);

@@ -85,7 +85,7 @@ public final class Read {
                     protected void processTextPosition(TextPosition letter) {
                         var width = letter.getPageWidth();
                         if (!letter.getUnicode().isBlank()
-                                && (letter.getX() < left || letter.getX() + letter.getWidth() > width - right)) {
+                            && (letter.getX() < left || letter.getX() + letter.getWidth() > width - right)) {
                             out.append(letter.getUnicode());
                         }
                     }
@@ -99,7 +99,8 @@ public final class Read {
 
     /** Where each word ends, in points from the left edge. */
     static Map<String, Float> lineEnds(byte[] pdf) {
-        return words(pdf, letters -> (float) letters.stream().mapToDouble(letter -> letter.getX() + letter.getWidth()).max().orElse(0));
+        return words(pdf, letters -> (float) letters.stream().mapToDouble(letter -> letter.getX() + letter.getWidth())
+            .max().orElse(0));
     }
 
     static Map<String, Float> lineStarts(byte[] pdf) {
@@ -109,7 +110,7 @@ public final class Read {
     /** How far above the lower edge the lowest such word stands. */
     static float lowest(byte[] pdf, String word) {
         return from(pdf, document -> {
-            var lowest = new float[] {Float.MAX_VALUE};
+            var lowest = new float[] { Float.MAX_VALUE };
             read(document, (text, letters) -> {
                 if (text.contains(word)) {
                     lowest[0] = Math.min(lowest[0], letters.get(0).getPageHeight() - letters.get(0).getY());

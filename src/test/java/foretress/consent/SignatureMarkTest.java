@@ -39,25 +39,25 @@ class SignatureMarkTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0", "1, 1", "0, 1", "0.5, 0.25"})
+    @CsvSource({ "0, 0", "1, 1", "0, 1", "0.5, 0.25" })
     void thePlaceOfAPointIsInTheBox(double x, double y) {
         assertThat(new Point(x, y).x()).isEqualTo(x);
     }
 
     @ParameterizedTest
-    @CsvSource({"-0.0001, 0", "0, 1.0001", "NaN, 0", "0, Infinity", "2, 2"})
+    @CsvSource({ "-0.0001, 0", "0, 1.0001", "NaN, 0", "0, Infinity", "2, 2" })
     void aPointOutsideTheBoxIsRefused(double x, double y) {
         assertThatIllegalArgumentException().isThrownBy(() -> new Point(x, y)).withMessageContaining("outside the box");
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {0.49, 10.01, Double.NaN, -3})
+    @ValueSource(doubles = { 0.49, 10.01, Double.NaN, -3 })
     void aBoxNoScreenHasIsRefused(double aspect) {
         assertThatIllegalArgumentException().isThrownBy(() -> new Drawn(List.of(points(1)), aspect));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "\n\t", "\u202E"})
+    @ValueSource(strings = { "", " ", "\n\t", "\u202E" })
     void aNameWithoutLettersIsNoMark(String typed) {
         assertThatIllegalArgumentException().isThrownBy(() -> new Typed(typed));
     }

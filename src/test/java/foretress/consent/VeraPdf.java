@@ -17,9 +17,11 @@ final class VeraPdf {
     /** Empty when the document is PDF/A-2b. */
     static List<String> brokenRules(byte[] pdf) {
         try (var parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFA_2_B);
-                var validator = Foundries.defaultInstance().createValidator(PDFAFlavour.PDFA_2_B, 50, false, false, false)) {
+            var validator =
+                Foundries.defaultInstance().createValidator(PDFAFlavour.PDFA_2_B, 50, false, false, false)) {
             return validator.validate(parser).getTestAssertions().stream()
-                .map(assertion -> assertion.getRuleId().getClause() + ": " + assertion.getMessage()).distinct().toList();
+                .map(assertion -> assertion.getRuleId().getClause() + ": " + assertion.getMessage()).distinct()
+                .toList();
         } catch (Exception e) {
             throw new IllegalStateException("the judge could not read the document", e);
         }

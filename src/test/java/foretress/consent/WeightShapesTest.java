@@ -17,7 +17,8 @@ class WeightShapesTest {
         for (var one : Weight.values()) {
             for (var other : Weight.values()) {
                 if (one != other) {
-                    assertThat(different(ink(one), ink(other))).as(one + " and " + other).isGreaterThan(SIDE * SIDE / 10);
+                    assertThat(different(ink(one), ink(other))).as(one + " and " + other)
+                        .isGreaterThan(SIDE * SIDE / 10);
                 }
             }
         }

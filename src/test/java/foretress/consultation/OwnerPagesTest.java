@@ -25,7 +25,8 @@ class OwnerPagesTest {
 
     private long sql(String statement) throws SQLException {
         try (var connection = store.getConnection(); var prepared = connection.createStatement()) {
-            if (!prepared.execute(statement)) return prepared.getUpdateCount();
+            if (!prepared.execute(statement))
+                return prepared.getUpdateCount();
             try (var rows = prepared.getResultSet()) {
                 rows.next();
                 return rows.getLong(1);
@@ -46,7 +47,9 @@ class OwnerPagesTest {
         long last = sql("select max(number) from ledger_entry");
         assertThat(sql("update ledger_entry set what = concat(what, '!') where number = " + last)).isOne();
         try {
-            assertThat(checked(owner)).contains("entry " + last + " is missing or not as it was written", "Copy the whole data folder now").doesNotContain(": whole.");
+            assertThat(checked(owner))
+                .contains("entry " + last + " is missing or not as it was written", "Copy the whole data folder now")
+                .doesNotContain(": whole.");
         } finally {
             sql("update ledger_entry set what = substring(what, 1, length(what) - 1) where number = " + last);
         }

@@ -46,9 +46,12 @@ class PaperFormTest {
 
     private int kept(Walker staff, String day, String agreed, String signed, byte[] paper) {
         staff.open(at).expect(200);
-        return RestAssured.given().redirects().follow(false).cookies(staff.cookies()).header("Origin", RestAssured.baseURI + ":" + RestAssured.port)
-            .header("Accept", "text/html").multiPart("csrf-token", staff.page().selectFirst("main form [name=csrf-token]").val())
-            .multiPart("day", day).multiPart("agreed", agreed).multiPart("signed", signed).multiPart("paper", "form.pdf", paper, "application/pdf")
+        return RestAssured.given().redirects().follow(false).cookies(staff.cookies())
+            .header("Origin", RestAssured.baseURI + ":" + RestAssured.port)
+            .header("Accept", "text/html")
+            .multiPart("csrf-token", staff.page().selectFirst("main form [name=csrf-token]").val())
+            .multiPart("day", day).multiPart("agreed", agreed).multiPart("signed", signed)
+            .multiPart("paper", "form.pdf", paper, "application/pdf")
             .post(at).statusCode();
     }
 
@@ -71,14 +74,16 @@ class PaperFormTest {
         assertThat(petra.at()).isEqualTo("/answers/read-back");
         Answering.on(petra, Map.of()).readBack().sign("Ottilie Brandt");
         assertThat(petra.at()).isEqualTo("/answers/done");
-        Evidence how = QuarkusTransaction.requiringNew().call(() -> consents.evidence(consents.latest(visit).orElseThrow()).how().evidence());
+        Evidence how = QuarkusTransaction.requiringNew()
+            .call(() -> consents.evidence(consents.latest(visit).orElseThrow()).how().evidence());
         assertThat(how.typed()).hasValueSatisfying(typed -> {
             assertThat(typed.by()).isEqualTo("Petra Lind");
             assertThat(typed.signedOn()).isEqualTo(LocalDate.of(2026, 1, 5));
         });
         byte[] pdf = QuarkusTransaction.requiringNew().call(() -> consents.pdf(consents.latest(visit).orElseThrow()));
         try (var document = Loader.loadPDF(pdf)) {
-            assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " ")).contains("written on the paper form", "Petra Lind typed them in");
+            assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " "))
+                .contains("written on the paper form", "Petra Lind typed them in");
         }
         UUID screen = make.visit(LocalDate.of(1965, 3, 4));
         knocking.come(screen, told).agree().all().readBack().sign("Ottilie Brandt");
@@ -97,7 +102,8 @@ class PaperFormTest {
         assertThat(kept(petra, "2026-01-05", "yes", "", PAPER)).isEqualTo(422);
         assertThat(kept(petra, "", "yes", "yes", PAPER)).isEqualTo(422);
         assertThat(kept(petra, "2199-01-05", "yes", "yes", PAPER)).isEqualTo(422);
-        assertThat(kept(petra, "2026-01-05", "yes", "yes", "no picture at all".getBytes(StandardCharsets.US_ASCII))).isEqualTo(422);
+        assertThat(kept(petra, "2026-01-05", "yes", "yes", "no picture at all".getBytes(StandardCharsets.US_ASCII)))
+            .isEqualTo(422);
         assertThat(petra.open(at).page().select("form[action$=/paper/answers]")).isEmpty();
     }
 

@@ -39,7 +39,8 @@ import org.junit.jupiter.api.Test;
 /** The day of the visit in a real browser, as a stylist's tablet goes it and as the client holds it in between. */
 @QuarkusTest
 class DecisionBrowserTest {
-    private static final String TOO_WIDE = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
+    private static final String TOO_WIDE =
+        "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
     static Browser browser;
     @TestHTTPResource("/") URL base;
     @Inject OpenSalon salon;
@@ -58,7 +59,8 @@ class DecisionBrowserTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null) browser.close();
+        if (browser != null)
+            browser.close();
     }
 
     @BeforeEach
@@ -79,7 +81,8 @@ class DecisionBrowserTest {
     }
 
     private LocalDate today() {
-        return clock.instant().atZone(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).zone())).toLocalDate();
+        return clock.instant().atZone(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).zone()))
+            .toLocalDate();
     }
 
     private void signIn(Page page, String login, String to) {
@@ -92,7 +95,8 @@ class DecisionBrowserTest {
         for (int width : List.of(390, 1024)) {
             page.setViewportSize(width, width == 390 ? 844 : 768);
             Pictures.take(page, name + "-" + width);
-            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) found.add(name + " is too wide at " + width);
+            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0)
+                found.add(name + " is too wide at " + width);
         }
         found.addAll(Axe.findings(page));
     }
@@ -129,7 +133,8 @@ class DecisionBrowserTest {
             look(page, "decision-made");
             closed(page, here);
         }
-        assertThat(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).state)).isEqualTo(State.CLOSED);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).state))
+            .isEqualTo(State.CLOSED);
     }
 
     /** The tablet goes to the client, who signs, and comes back. */
@@ -144,10 +149,12 @@ class DecisionBrowserTest {
         page.navigate(here + "/closing");
         look(page, "closing");
         page.click("main .button.main");
-        assertThat(page.locator(".mistakes").textContent()).as("R3: nothing closes unsaid").contains("Say how it went", "Say whether something went wrong");
+        assertThat(page.locator(".mistakes").textContent()).as("R3: nothing closes unsaid").contains("Say how it went",
+            "Say whether something went wrong");
         look(page, "closing-mistakes");
         page.check("[name=course-0][value=changed]");
-        AtTheChair.used(page, 0, "regrowth", Map.of("product", "Larkmoss", "shade", "4-0", "batch", "B117", "strength", "6 %", "minutes", "35"));
+        AtTheChair.used(page, 0, "regrowth",
+            Map.of("product", "Larkmoss", "shade", "4-0", "batch", "B117", "strength", "6 %", "minutes", "35"));
         page.check("[name=strand][value=good]");
         page.fill("[name=condition]", "Even and soft.");
         assertThat(page.locator(".closing .what").isVisible()).isFalse();
@@ -190,7 +197,8 @@ class DecisionBrowserTest {
     @DisplayName("restorer lotion, the bench sees nothing at all: declined with an alternative; the owner sees no way past it either")
     void nothingAtAllIsDeclined() {
         signed(Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"),
-            "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"), "treatments.zone", List.of("whole")));
+            "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"), "treatments.zone",
+            List.of("whole")));
         tests.give(visit, TestFact.sound("incompatibility-test", "nothing-happened", today(), today()));
         try (var context = browser.tablet(base.toString())) {
             Page page = context.newPage();
@@ -238,9 +246,12 @@ class DecisionBrowserTest {
     void theFirstScreenOfAVisit() {
         Map<String, Map<String, List<String>>> clients = Map.of(
             "plain", Map.of(), "unsure", knocking.knowsNothing(),
-            "heavy", Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"), "treatments.when.precision", List.of("years-ago"),
+            "heavy",
+            Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"),
+                "treatments.when.precision", List.of("years-ago"),
                 "treatments.when.ago", List.of("1-2"), "treatments.zone", List.of("whole"), "asthma", List.of("yes")),
-            "tattoo", Map.of("black-tattoo", List.of("yes"), "black-tattoo-reaction", List.of("yes"), "black-tattoo-what", List.of("blisters")));
+            "tattoo", Map.of("black-tattoo", List.of("yes"), "black-tattoo-reaction", List.of("yes"),
+                "black-tattoo-what", List.of("blisters")));
         for (String name : clients.keySet()) {
             clock.reset();
             visit = make.visit(LocalDate.of(1965, 3, 4));
@@ -253,7 +264,8 @@ class DecisionBrowserTest {
         try (var context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "petra", "/visits/" + unanswered);
-            assertThat(page.locator(".owed").textContent()).as("a first colour owes its skin test, answered or not").contains("Skin test");
+            assertThat(page.locator(".owed").textContent()).as("a first colour owes its skin test, answered or not")
+                .contains("Skin test");
             look(page, "first-unanswered");
         }
     }
@@ -265,15 +277,19 @@ class DecisionBrowserTest {
             page.setViewportSize(1024, 768);
             ((List<?>) page.evaluate(BELOW_THE_FOLD)).forEach(what -> found.add(name + ": " + what));
             assertThat(page.locator(".stays a[href$='/decision']").isVisible()).isTrue();
-            assertThat(page.locator(".owed a.button").count() > 0).as("every test that can be begun has its button; who must not be tested owes none").isEqualTo(!name.equals("first-tattoo"));
+            assertThat(page.locator(".owed a.button").count() > 0)
+                .as("every test that can be begun has its button; who must not be tested owes none")
+                .isEqualTo(!name.equals("first-tattoo"));
             assertThat(page.locator(".ask a[href$='/today']").textContent()).isEqualTo("Ask now");
             assertThat(page.locator(".button.main:visible").count()).as("one solid button").isLessThanOrEqualTo(1);
-            assertThat(((Number) page.evaluate("() => document.documentElement.scrollHeight")).intValue()).isLessThanOrEqualTo(1500);
+            assertThat(((Number) page.evaluate("() => document.documentElement.scrollHeight")).intValue())
+                .isLessThanOrEqualTo(1500);
             page.evaluate("() => scrollTo(0, 600)");
             assertThat(page.locator(".stays").boundingBox().y).as("the line stays at the edge").isBetween(-1.0, 60.0);
             look(page, name);
             page.evaluate("() => { document.documentElement.style.fontSize = '200%'; }");
-            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) found.add(name + " is too wide with text twice as large");
+            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0)
+                found.add(name + " is too wide with text twice as large");
         }
     }
 
@@ -284,13 +300,16 @@ class DecisionBrowserTest {
         try (var context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "petra", "/visits/" + visit);
-            List<String> acts = page.locator(".reasons > li:has(> .because > details.why > ul.reasons) > p").allTextContents();
+            List<String> acts =
+                page.locator(".reasons > li:has(> .because > details.why > ul.reasons) > p").allTextContents();
             assertThat(acts).contains("Ask again: Past reactions", "Ask again: Your medicines").doesNotHaveDuplicates();
-            assertThat(page.locator("main .reasons > li:not(.ask):not(.pair)").count()).as("findings and acts").isGreaterThan(60);
+            assertThat(page.locator("main .reasons > li:not(.ask):not(.pair)").count()).as("findings and acts")
+                .isGreaterThan(60);
             assertThat(page.evaluate(UNCOUNTED)).as("acts that do not say how many they settle").isEqualTo(List.of());
             assertThat(page.evaluate(NO_SOURCE)).as("findings without their source").isEqualTo(List.of());
             page.locator("details.more > summary").click();
-            page.locator(".reasons > li:has-text('Ask again: Your medicines') > .because > details > summary").first().click();
+            page.locator(".reasons > li:has-text('Ask again: Your medicines') > .because > details > summary").first()
+                .click();
             look(page, "unsure-open");
         }
     }

@@ -75,7 +75,8 @@ class DecisionTest {
     }
 
     private LocalDate today() {
-        return clock.instant().atZone(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).zone())).toLocalDate();
+        return clock.instant().atZone(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).zone()))
+            .toLocalDate();
     }
 
     private Walker as(String login) {
@@ -87,7 +88,8 @@ class DecisionTest {
         Walker stylist = salon.as("petra").open("/visits/" + visit + "/today").expect(200);
         Answering asking = Answering.on(stylist, told);
         for (int i = 0; i < 40 && !stylist.page().select("main form").isEmpty(); i++) {
-            assertThat(stylist.page().select("main input[checked]").not("[type=hidden]")).as("chosen beforehand").isEmpty();
+            assertThat(stylist.page().select("main input[checked]").not("[type=hidden]")).as("chosen beforehand")
+                .isEmpty();
             asking.page();
         }
         assertThat(stylist.text()).contains("Every answer with a shelf life is good for today.");
@@ -103,7 +105,8 @@ class DecisionTest {
         assertThat(tablet.at()).isEqualTo("/answers/read-back");
         Answering.on(tablet, Map.of()).readBack().sign("Ottilie Brandt");
         assertThat(tablet.at()).isEqualTo("/answers/done");
-        tablet.send("form[action$=give-back]", Map.of()).send("main form", Map.of("login", login, "password", OpenSalon.PASSWORD));
+        tablet.send("form[action$=give-back]", Map.of()).send("main form",
+            Map.of("login", login, "password", OpenSalon.PASSWORD));
         assertThat(tablet.at()).isEqualTo("/visits/" + visit + "/decision");
         return tablet;
     }
@@ -118,11 +121,13 @@ class DecisionTest {
     @DisplayName("a decision about a visit nobody has answered for is refused beside the form, not with a fault")
     void nobodyDecidesBeforeTheClientBegan() {
         Walker petra = as("petra");
-        petra.post("/visits/" + visit + "/decision", List.of(Map.entry("verdict-0", "decline"), Map.entry("submission", UUID.randomUUID().toString()),
-            Map.entry("assessment", UUID.randomUUID().toString()), Map.entry("decided", "0")));
+        petra.post("/visits/" + visit + "/decision",
+            List.of(Map.entry("verdict-0", "decline"), Map.entry("submission", UUID.randomUUID().toString()),
+                Map.entry("assessment", UUID.randomUUID().toString()), Map.entry("decided", "0")));
         assertThat(petra.response().statusCode()).isBetween(400, 499);
         assertThat(state()).isIn(State.BOOKED, State.INVITED);
-        assertThatThrownBy(() -> decisions.record(visit, salon.stylist(), new Decisions.Wanted(UUID.randomUUID(), UUID.randomUUID(), 0, List.of(), java.util.Optional.empty())))
+        assertThatThrownBy(() -> decisions.record(visit, salon.stylist(),
+            new Decisions.Wanted(UUID.randomUUID(), UUID.randomUUID(), 0, List.of(), java.util.Optional.empty())))
             .isInstanceOf(Refusal.Refused.class).hasMessageContaining("NOT_BEGUN");
     }
 
@@ -131,7 +136,8 @@ class DecisionTest {
     }
 
     private ServiceDecision decided() {
-        return QuarkusTransaction.requiringNew().call(() -> decisions.read(decisions.latest(visit).orElseThrow()).services().get(0));
+        return QuarkusTransaction.requiringNew()
+            .call(() -> decisions.read(decisions.latest(visit).orElseThrow()).services().get(0));
     }
 
     @DisplayName("staff reading negative, re-asked on the day, signed again, proceed, closed; the next visit knows what was done")
@@ -141,14 +147,18 @@ class DecisionTest {
         theDayCame();
         Walker before = as("petra");
         assertThat(before.text()).contains("asked again today", "Only the owner can go against this");
-        assertThat(before.page().select("input[name=verdict-0]").eachAttr("value")).containsExactly("postpone", "decline");
+        assertThat(before.page().select("input[name=verdict-0]").eachAttr("value")).containsExactly("postpone",
+            "decline");
         skinTestNegative();
-        assertThat(as("petra").text()).contains("A finding changed after the client signed.", "A test came in or fell away");
+        assertThat(as("petra").text()).contains("A finding changed after the client signed.",
+            "A test came in or fell away");
         askedAgain(Map.of());
-        assertThat(as("petra").text()).doesNotContain("asked again today").contains("A finding changed after the client signed.");
+        assertThat(as("petra").text()).doesNotContain("asked again today")
+            .contains("A finding changed after the client signed.");
         Walker tablet = signedAgain("petra");
         assertThat(tablet.text()).doesNotContain("Before anything can go ahead");
-        assertThat(tablet.open("/answers").response().statusCode()).as("the client's door is shut on the salon's tablet").isEqualTo(403);
+        assertThat(tablet.open("/answers").response().statusCode())
+            .as("the client's door is shut on the salon's tablet").isEqualTo(403);
         assertThat(QuarkusTransaction.requiringNew().call(() -> consents.all(visit).size())).isEqualTo(2);
         tablet.open("/visits/" + visit + "/decision");
         boolean plain = tablet.page().select("input[name=verdict-0]").eachAttr("value").contains("proceed");
@@ -161,10 +171,14 @@ class DecisionTest {
 
     private void theVisitIsClosed(Walker tablet) {
         tablet.open("/visits/" + visit + "/closing").expect(200);
-        tablet.send("form[action$=/closing]", Map.of("course-0", "as-planned", "product-0", "", "condition", "", "minutes-0", "long")).expect(422);
-        assertThat(tablet.text()).contains("Name the product that this line belongs to", "“long” is not a number of minutes", "Say how the hair is at the end");
-        tablet.send("form[action$=/closing]", Map.of("course-0", "as-planned", "zone-0", "whole", "product-0", "Larkmoss", "strength-0", "6 %",
-            "minutes-0", "35", "strand", "good", "wrong", "no", "condition", "Even and soft.", "notes", "Likes it a shade lighter."));
+        tablet.send("form[action$=/closing]",
+            Map.of("course-0", "as-planned", "product-0", "", "condition", "", "minutes-0", "long")).expect(422);
+        assertThat(tablet.text()).contains("Name the product that this line belongs to",
+            "“long” is not a number of minutes", "Say how the hair is at the end");
+        tablet.send("form[action$=/closing]",
+            Map.of("course-0", "as-planned", "zone-0", "whole", "product-0", "Larkmoss", "strength-0", "6 %",
+                "minutes-0", "35", "strand", "good", "wrong", "no", "condition", "Even and soft.", "notes",
+                "Likes it a shade lighter."));
         assertThat(state()).isEqualTo(State.CLOSED);
     }
 
@@ -178,7 +192,8 @@ class DecisionTest {
         Walker done = salon.as("petra").open("/visits/" + visit + "/today").expect(200);
         assertThat(done.text()).contains("What changed since the client signed", "Prevents");
         assertThat(state()).isEqualTo(State.ANSWERING);
-        assertThat(as("petra").text()).contains("An answer changed after the client signed.", "Nobody can go against this.");
+        assertThat(as("petra").text()).contains("An answer changed after the client signed.",
+            "Nobody can go against this.");
     }
 
     @Test
@@ -199,12 +214,15 @@ class DecisionTest {
         forced(stylist, "proceed-with-changes").expect(403);
         assertThat(stylist.text()).contains("Only the owner can go against this", "Edda Wren", "Nothing was recorded");
         Walker owner = as("edda");
-        decide(owner, "proceed-with-changes", "conditions-0", "Weaker mix.", "reason", "", "password", OpenSalon.PASSWORD).expect(422);
+        decide(owner, "proceed-with-changes", "conditions-0", "Weaker mix.", "reason", "", "password",
+            OpenSalon.PASSWORD).expect(422);
         assertThat(owner.text()).contains("Write why you go against the findings.");
-        decide(owner, "proceed-with-changes", "conditions-0", "Weaker mix.", "reason", "Tested elsewhere last week, letter seen.", "password", "wrong").expect(422);
+        decide(owner, "proceed-with-changes", "conditions-0", "Weaker mix.", "reason",
+            "Tested elsewhere last week, letter seen.", "password", "wrong").expect(422);
         assertThat(owner.text()).contains("This is not your password");
         assertThat(state()).isEqualTo(State.SIGNED);
-        decide(owner, "proceed-with-changes", "conditions-0", "Weaker mix.", "reason", "Tested elsewhere last week, letter seen.", "password", OpenSalon.PASSWORD).expect(200);
+        decide(owner, "proceed-with-changes", "conditions-0", "Weaker mix.", "reason",
+            "Tested elsewhere last week, letter seen.", "password", OpenSalon.PASSWORD).expect(200);
         assertThat(owner.text()).contains("Reason: Tested elsewhere last week, letter seen.", "Against:");
         assertThat(decided().against()).extracting(ServiceDecision.Against::ruleId).contains("colour-owes-a-skin-test");
     }
@@ -216,23 +234,29 @@ class DecisionTest {
         theDayCame();
         askedAgain(Map.of());
         Walker owner = as("edda");
-        decide(owner, "proceed-with-changes", "conditions-0", "Weaker mix.", "reason", "Tested elsewhere last week, letter seen.", "password", OpenSalon.PASSWORD).expect(200);
+        decide(owner, "proceed-with-changes", "conditions-0", "Weaker mix.", "reason",
+            "Tested elsewhere last week, letter seen.", "password", OpenSalon.PASSWORD).expect(200);
         theVisitIsClosed(owner);
         owner.open("/owner").expect(200);
         String here = "a[href=/visits/" + visit + "]";
-        assertThat(owner.page().select("h2:contains(Closed without a test) + ul li:has(" + here + ")").text()).contains("Ottilie Brandt", "Skin test");
-        assertThat(owner.page().select("h2:contains(Closed without a valid consent) + ul li:has(" + here + ")")).as("she had signed").isEmpty();
+        assertThat(owner.page().select("h2:contains(Closed without a test) + ul li:has(" + here + ")").text())
+            .contains("Ottilie Brandt", "Skin test");
+        assertThat(owner.page().select("h2:contains(Closed without a valid consent) + ul li:has(" + here + ")"))
+            .as("she had signed").isEmpty();
         assertThat(owner.page().select("h2:contains(Findings gone against) + ul li:has(" + here + ")").text())
             .contains("Reason: Tested elsewhere last week, letter seen.", "Edda Wren");
         salon.as("petra").open("/owner").expect(403);
         salon.as("sanna").open("/owner").expect(403);
         owner.send("form.trail", Map.of("client", "ottilie brandt", "act", "gone against")).expect(200);
         assertThat(owner.page().select("#trail tbody tr")).isEmpty();
-        owner.send("form.trail", Map.of("client", "ottilie brandt", "act", "decision against", "person", "")).expect(200);
-        assertThat(owner.page().select("#trail tbody tr").text()).contains("Edda Wren", "decision against findings recorded", "Ottilie Brandt");
+        owner.send("form.trail", Map.of("client", "ottilie brandt", "act", "decision against", "person", ""))
+            .expect(200);
+        assertThat(owner.page().select("#trail tbody tr").text()).contains("Edda Wren",
+            "decision against findings recorded", "Ottilie Brandt");
         owner.send("form.trail", Map.of("client", "nobody of this name")).expect(200);
         assertThat(owner.page().select("#trail tbody tr")).isEmpty();
-        owner.send("form.trail", Map.of("client", "", "act", "", "from", "2001-01-01", "until", "2001-01-02")).expect(200);
+        owner.send("form.trail", Map.of("client", "", "act", "", "from", "2001-01-01", "until", "2001-01-02"))
+            .expect(200);
         assertThat(owner.page().select("#trail tbody tr")).isEmpty();
     }
 
@@ -254,12 +278,14 @@ class DecisionTest {
         theDayCame();
         for (String login : List.of("petra", "edda")) {
             Walker walker = as(login);
-            assertThat(walker.page().select("input[name=verdict-0]").eachAttr("value")).containsExactly("postpone", "decline");
+            assertThat(walker.page().select("input[name=verdict-0]").eachAttr("value")).containsExactly("postpone",
+                "decline");
             forced(walker, "proceed-with-changes").expect(403);
             assertThat(walker.text()).contains("Nobody can go against this");
         }
         assertThat(QuarkusTransaction.requiringNew().call(() -> decisions.all(visit))).isEmpty();
-        assertThat(as("petra").open("/visits/" + visit).page().select("details#instead[open]")).as("what else could be done is in sight").hasSize(1);
+        assertThat(as("petra").open("/visits/" + visit).page().select("details#instead[open]"))
+            .as("what else could be done is in sight").hasSize(1);
     }
 
     @DisplayName("the desk and the client see that a visit is put off, and no reason")
@@ -270,7 +296,8 @@ class DecisionTest {
         Walker stylist = as("petra");
         decide(stylist, "postpone", "until-0", "").expect(422);
         assertThat(stylist.text()).contains("Give a day after today.");
-        decide(stylist, "postpone", "until-0", today().plusDays(30).toString(), "conditions-0", "After the canary has sung.").expect(200);
+        decide(stylist, "postpone", "until-0", today().plusDays(30).toString(), "conditions-0",
+            "After the canary has sung.").expect(200);
         Walker desk = salon.as("sanna").open("/desk/visits/" + visit).expect(200);
         assertThat(desk.text()).contains("Visit postponed, not before");
         assertThat(desk.page().text()).doesNotContain("canary");
@@ -283,7 +310,8 @@ class DecisionTest {
     @Test
     void nothingAtAllAtTheBenchIsDeclinedWithAnAlternative() {
         client(Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"),
-            "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"), "treatments.zone", List.of("whole")));
+            "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"), "treatments.zone",
+            List.of("whole")));
         theDayCame();
         tests.give(visit, TestFact.sound("incompatibility-test", "nothing-happened", today(), today()));
         Walker stylist = as("petra");
@@ -292,7 +320,8 @@ class DecisionTest {
         assertThat(stylist.text()).contains("Decline", "Proposed instead: Cut");
         assertThat(decided().verdict()).isEqualTo(Verdict.DECLINE);
         stylist.open("/visits/" + visit + "/closing").expect(200);
-        assertThat(stylist.page().select("input[name=course-0]").eachAttr("value")).as("nothing was decided to go ahead").containsExactly("not-done");
+        assertThat(stylist.page().select("input[name=course-0]").eachAttr("value"))
+            .as("nothing was decided to go ahead").containsExactly("not-done");
     }
 
     @DisplayName("a decision names its assessment: a newer one refuses it and shows the difference")
@@ -315,7 +344,8 @@ class DecisionTest {
         theDayCame();
         Walker stylist = as("petra");
         tests.give(visit, TestFact.sound("skin-test", "positive", today().minusDays(3), today().minusDays(1)));
-        decide(stylist, "postpone", "conditions-0", "Ask the “doctor” first", "until-0", today().plusDays(20).toString(), "alternative-0", "cut-and-dry").expect(409);
+        decide(stylist, "postpone", "conditions-0", "Ask the “doctor” first", "until-0",
+            today().plusDays(20).toString(), "alternative-0", "cut-and-dry").expect(409);
         stylist.send(Map.of("act", "look")).expect(200);
         assertThat(stylist.page().select("[name=conditions-0]").val()).isEqualTo("Ask the “doctor” first");
         assertThat(stylist.page().select("[name=until-0]").val()).isEqualTo(today().plusDays(20).toString());
@@ -328,15 +358,18 @@ class DecisionTest {
     @Test
     @DisplayName("R56: two answers that cannot both be right stand side by side, are asked again on the day, and neither is dropped")
     void contradictionsArePutBeforeTheStylist() {
-        client(Map.of("treatments.what", List.of("box-dye"), "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"),
+        client(Map.of("treatments.what", List.of("box-dye"), "treatments.when.precision", List.of("years-ago"),
+            "treatments.when.ago", List.of("1-2"),
             "treatments.zone", List.of("whole")));
         Walker petra = salon.as("petra").open("/visits/" + visit).expect(200);
-        assertThat(petra.page().select(".pair").text()).contains("These two cannot both be right", "Colour from a box, at home", "Colour at home: No, never", "both count");
+        assertThat(petra.page().select(".pair").text()).contains("These two cannot both be right",
+            "Colour from a box, at home", "Colour at home: No, never", "both count");
         theDayCame();
         petra = salon.as("petra").open("/visits/" + visit);
         assertThat(petra.page().select(".ask").text()).contains("Colour at home");
         askedAgain(Map.of("home-colour", List.of("some-time-ago")));
-        assertThat(salon.as("petra").open("/visits/" + visit).page().select(".pair:contains(Colour at home)")).as("cleared up").isEmpty();
+        assertThat(salon.as("petra").open("/visits/" + visit).page().select(".pair:contains(Colour at home)"))
+            .as("cleared up").isEmpty();
     }
 
     @Test
@@ -358,7 +391,8 @@ class DecisionTest {
         askedAgain(Map.of());
         Walker stylist = as("petra");
         stylist.send("form[action$=/services]", Map.of("service-0", "cut-and-dry"));
-        assertThat(stylist.text()).contains("Another service is planned than the one the client agreed to.", "booked as");
+        assertThat(stylist.text()).contains("Another service is planned than the one the client agreed to.",
+            "booked as");
         Walker tablet = signedAgain("petra");
         decide(tablet, "proceed").expect(200);
         assertThat(decided().bookedId()).contains("colour-whole");
@@ -391,7 +425,8 @@ class DecisionTest {
         Walker petra = as("petra");
         Future<Walker> late = QuarkusTransaction.requiringNew().call(() -> {
             Visit held = Visit.findById(visit, LockModeType.PESSIMISTIC_WRITE);
-            Future<Walker> posting = ForkJoinPool.commonPool().submit(() -> decide(petra, "postpone", "until-0", today().plusDays(20).toString(), "conditions-0", "Rest first."));
+            Future<Walker> posting = ForkJoinPool.commonPool().submit(() -> decide(petra, "postpone", "until-0",
+                today().plusDays(20).toString(), "conditions-0", "Rest first."));
             untilSomebodyWaits();
             held.moveTo(State.CANCELLED);
             return posting;
@@ -404,7 +439,8 @@ class DecisionTest {
 
     /** The other one has been let through the page's own check and stands before the visit's lock. */
     private static void untilSomebodyWaits() {
-        var waiting = Visit.getEntityManager().createNativeQuery("select count(*) from information_schema.sessions where blocker_id = session_id()", Long.class);
+        var waiting = Visit.getEntityManager().createNativeQuery(
+            "select count(*) from information_schema.sessions where blocker_id = session_id()", Long.class);
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
         while ((Long) waiting.getSingleResult() == 0 && System.nanoTime() < end) Thread.onSpinWait();
     }
@@ -412,10 +448,12 @@ class DecisionTest {
     @DisplayName("C14: no path sets a decision without a person")
     @Test
     void onlyAPersonDecides() throws IOException {
-        assertThatThrownBy(() -> decisions.record(visit, null, new Decisions.Wanted(UUID.randomUUID(), UUID.randomUUID(), 0, List.of(), java.util.Optional.empty())))
+        assertThatThrownBy(() -> decisions.record(visit, null,
+            new Decisions.Wanted(UUID.randomUUID(), UUID.randomUUID(), 0, List.of(), java.util.Optional.empty())))
             .isInstanceOf(NullPointerException.class);
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
-            assertThat(files.filter(f -> f.toString().endsWith(".java")).filter(f -> says(f, "moveTo(State.DECIDED)") || says(f, "new KeptDecision(")))
+            assertThat(files.filter(f -> f.toString().endsWith(".java"))
+                .filter(f -> says(f, "moveTo(State.DECIDED)") || says(f, "new KeptDecision(")))
                 .extracting(f -> f.getFileName().toString()).containsExactly("Decisions.java");
         }
     }

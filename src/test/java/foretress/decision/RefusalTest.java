@@ -36,10 +36,12 @@ class RefusalTest {
     private static final Refusal.Decider OWNER = new Refusal.Decider(true, "tested elsewhere");
 
     private static List<Gate.Weighing> weighs(Weight weight, boolean lasting) {
-        return List.of(new Gate.Weighing(null, Weight.NOTE, false, Optional.empty()), new Gate.Weighing(null, weight, lasting, Optional.empty()));
+        return List.of(new Gate.Weighing(null, Weight.NOTE, false, Optional.empty()),
+            new Gate.Weighing(null, weight, lasting, Optional.empty()));
     }
 
-    private static Set<Refusal> of(Verdict verdict, Refusal.Decider by, Gate.Open open, Weight weight, boolean lasting) {
+    private static Set<Refusal> of(Verdict verdict, Refusal.Decider by, Gate.Open open, Weight weight,
+        boolean lasting) {
         return Refusal.of(new Refusal.Asked(verdict, "a weaker mix"), by, open, weighs(weight, lasting));
     }
 
@@ -48,21 +50,26 @@ class RefusalTest {
         var never = new Signature.Holds(Optional.empty(), Set.of(Signature.Changed.ANSWERS));
         for (Refusal.Decider by : List.of(STYLIST, OWNER)) {
             assertThat(of(PROCEED, by, NOTHING_OPEN, Weight.NOTE, false)).isEmpty();
-            assertThat(of(PROCEED, by, new Gate.Open(ONE, NONE, SIGNED, false), Weight.NOTE, false)).containsExactly(NOT_ANSWERED);
-            assertThat(of(PROCEED, by, new Gate.Open(NONE, ONE, SIGNED, false), Weight.NOTE, false)).containsExactly(NOT_ON_THE_DAY);
-            assertThat(of(PROCEED, by, new Gate.Open(NONE, NONE, never, false), Weight.NOTE, false)).containsExactly(NOT_SIGNED);
-            assertThat(of(PROCEED, by, new Gate.Open(NONE, NONE, SIGNED, true), Weight.NOTE, false)).containsExactly(SPOT_NOT_SEEN);
+            assertThat(of(PROCEED, by, new Gate.Open(ONE, NONE, SIGNED, false), Weight.NOTE, false))
+                .containsExactly(NOT_ANSWERED);
+            assertThat(of(PROCEED, by, new Gate.Open(NONE, ONE, SIGNED, false), Weight.NOTE, false))
+                .containsExactly(NOT_ON_THE_DAY);
+            assertThat(of(PROCEED, by, new Gate.Open(NONE, NONE, never, false), Weight.NOTE, false))
+                .containsExactly(NOT_SIGNED);
+            assertThat(of(PROCEED, by, new Gate.Open(NONE, NONE, SIGNED, true), Weight.NOTE, false))
+                .containsExactly(SPOT_NOT_SEEN);
             assertThat(of(PROCEED_WITH_CHANGES, by, new Gate.Open(ONE, ONE, never, true), Weight.NOTE, false))
                 .containsExactlyInAnyOrder(NOT_ANSWERED, NOT_ON_THE_DAY, NOT_SIGNED, SPOT_NOT_SEEN);
         }
     }
 
     @ParameterizedTest
-    @EnumSource(value = Weight.class, names = {"TEST_FIRST", "COULD_NOT_BE_ASSESSED", "PREVENTS"})
+    @EnumSource(value = Weight.class, names = { "TEST_FIRST", "COULD_NOT_BE_ASSESSED", "PREVENTS" })
     void whatStandsInTheWayIsTheOwnersWithAReasonAndNobodysWhenItLasts(Weight weight) {
         assertThat(of(PROCEED_WITH_CHANGES, STYLIST, NOTHING_OPEN, weight, false)).containsExactly(OWNER_ONLY);
         assertThat(of(PROCEED_WITH_CHANGES, OWNER, NOTHING_OPEN, weight, false)).isEmpty();
-        assertThat(of(PROCEED_WITH_CHANGES, new Refusal.Decider(true, "  "), NOTHING_OPEN, weight, false)).containsExactly(WITHOUT_REASON);
+        assertThat(of(PROCEED_WITH_CHANGES, new Refusal.Decider(true, "  "), NOTHING_OPEN, weight, false))
+            .containsExactly(WITHOUT_REASON);
         assertThat(of(PROCEED, OWNER, NOTHING_OPEN, weight, false)).as("never as it is").containsExactly(RESTRICTED);
         assertThat(of(PROCEED_WITH_CHANGES, OWNER, NOTHING_OPEN, weight, true)).containsExactly(LASTING);
     }
@@ -71,24 +78,29 @@ class RefusalTest {
     void whatRestrictsGoesAheadWithConditionsWrittenDownOnly() {
         assertThat(of(PROCEED, STYLIST, NOTHING_OPEN, Weight.RESTRICTS, false)).containsExactly(RESTRICTED);
         assertThat(of(PROCEED_WITH_CHANGES, STYLIST, NOTHING_OPEN, Weight.RESTRICTS, false)).isEmpty();
-        assertThat(Refusal.of(new Refusal.Asked(PROCEED_WITH_CHANGES, " "), STYLIST, NOTHING_OPEN, List.of())).containsExactly(WITHOUT_CONDITIONS);
+        assertThat(Refusal.of(new Refusal.Asked(PROCEED_WITH_CHANGES, " "), STYLIST, NOTHING_OPEN, List.of()))
+            .containsExactly(WITHOUT_CONDITIONS);
     }
 
     @ParameterizedTest
-    @EnumSource(value = Verdict.class, names = {"POSTPONE", "DECLINE"})
+    @EnumSource(value = Verdict.class, names = { "POSTPONE", "DECLINE" })
     void puttingOffAndDecliningAreNeverRefused(Verdict verdict) {
-        assertThat(Refusal.of(new Refusal.Asked(verdict, ""), STYLIST, new Gate.Open(ONE, ONE, SIGNED, true), weighs(Weight.PREVENTS, true))).isEmpty();
+        assertThat(Refusal.of(new Refusal.Asked(verdict, ""), STYLIST, new Gate.Open(ONE, ONE, SIGNED, true),
+            weighs(Weight.PREVENTS, true))).isEmpty();
     }
 
     @Test
     void onlyAVisitBegunAndNotOverIsDecided() {
-        assertThat(Arrays.stream(State.values()).filter(state -> Refusal.of(state).isEmpty())).containsExactly(State.ANSWERING, State.SIGNED, State.DECIDED);
-        assertThat(Arrays.stream(State.values()).filter(state -> Refusal.of(state).filter(Refusal.NOT_BEGUN::equals).isPresent()))
+        assertThat(Arrays.stream(State.values()).filter(state -> Refusal.of(state).isEmpty()))
+            .containsExactly(State.ANSWERING, State.SIGNED, State.DECIDED);
+        assertThat(Arrays.stream(State.values())
+            .filter(state -> Refusal.of(state).filter(Refusal.NOT_BEGUN::equals).isPresent()))
             .containsExactly(State.BOOKED, State.INVITED);
     }
 
     @Test
     void onlyWordsNotWrittenYetLeaveAVerdictOnThePage() {
-        assertThat(Arrays.stream(Refusal.values()).filter(Refusal::isMendedByWriting)).containsExactly(WITHOUT_REASON, WITHOUT_CONDITIONS);
+        assertThat(Arrays.stream(Refusal.values()).filter(Refusal::isMendedByWriting)).containsExactly(WITHOUT_REASON,
+            WITHOUT_CONDITIONS);
     }
 }

@@ -56,7 +56,8 @@ class EveryPageTest {
         }
     }
 
-    private static final String TOO_WIDE = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
+    private static final String TOO_WIDE =
+        "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
     /** Links to further pages of ours: no files, no other scheme. */
     private static final String LINKS = """
         () => [...document.querySelectorAll('a[href^="/"]:not([download])')].map(a => a.getAttribute('href').split('#')[0])
@@ -92,11 +93,12 @@ class EveryPageTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null) browser.close();
+        if (browser != null)
+            browser.close();
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"petra", "sanna", "edda"})
+    @ValueSource(strings = { "petra", "sanna", "edda" })
     @DisplayName("A1, A3, B17: every page a member of staff can reach")
     void everyPageOfTheStaff(String login) {
         try (var context = browser.sized(base.toString(), 1024, 768)) {
@@ -112,7 +114,7 @@ class EveryPageTest {
     }
 
     @ParameterizedTest(name = "{0} in {1}")
-    @CsvSource({"Kubik, en", "Ferrer, es"})
+    @CsvSource({ "Kubik, en", "Ferrer, es" })
     @DisplayName("A1, A3, B17: every page from the door to the copy, empty, mistaken and answered")
     void everyPageOfAClient(String family, String language) {
         var visit = visitOf(family);
@@ -144,10 +146,12 @@ class EveryPageTest {
                 TestPlan plan = plans.of(visit, said);
                 List<String> agreed = consents.of(visit, said).tests().stream().map(ConsentInput.Test::id).toList();
                 assertThat(plan.tests()).as("still to be begun, %s", visit.client.fullName())
-                    .containsExactlyInAnyOrderElementsOf(agreed.stream().filter(test -> !running.contains(test)).toList());
+                    .containsExactlyInAnyOrderElementsOf(
+                        agreed.stream().filter(test -> !running.contains(test)).toList());
                 assertThat(agreed).noneMatch(plan.waiting()::contains);
                 Optional<String> desk = plans.first(visit, said).map(Visit.Owed::what);
-                assertThat(plan.owed().isEmpty() || desk.filter(plan.owed().get(0).test()::equals).isPresent()).as("the desk is told the first").isTrue();
+                assertThat(plan.owed().isEmpty() || desk.filter(plan.owed().get(0).test()::equals).isPresent())
+                    .as("the desk is told the first").isTrue();
                 looked++;
             }
         }
@@ -186,7 +190,8 @@ class EveryPageTest {
             assertThat(page.navigate(path).status()).as(path).isEqualTo(200);
             look(page, 1024, kinds.add(kind(path)));
             for (var link : (List<?>) page.evaluate(LINKS))
-                if (seen.add(kept((String) link))) open.add((String) link);
+                if (seen.add(kept((String) link)))
+                open.add((String) link);
         }
         assertThat(kinds).contains("/desk", "/desk/new-visit", "/password");
     }
@@ -211,7 +216,8 @@ class EveryPageTest {
             }
             if (step < 16 && page.locator("main input:not([type=hidden])").count() > 0) {
                 page.locator("main button.main").click();
-                if (page.locator(".mistakes").count() > 0) look(page, 390);
+                if (page.locator(".mistakes").count() > 0)
+                    look(page, 390);
             }
             if (page.locator("input[name=typed]").count() > 0) {
                 page.locator("input[type=radio][value=typed]").check();
@@ -226,7 +232,8 @@ class EveryPageTest {
     }
 
     private void birthDate(Page page, UUID visit) {
-        var born = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.birthDate().orElseThrow());
+        var born =
+            QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.birthDate().orElseThrow());
         page.fill("[name=day]", String.valueOf(born.getDayOfMonth()));
         page.selectOption("[name=month]", String.valueOf(born.getMonthValue()));
         page.fill("[name=year]", String.valueOf(born.getYear()));
@@ -234,13 +241,15 @@ class EveryPageTest {
     }
 
     private UUID visitOf(String family) {
-        return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", family).firstResult().id);
+        return QuarkusTransaction.requiringNew()
+            .call(() -> Visit.<Visit>find("client.familyName", family).firstResult().id);
     }
 
     private Page listening(BrowserContext context) {
         var page = context.newPage();
         page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("422")) complaints.add(page.url() + ": " + message.text());
+            if (message.type().equals("error") && !message.text().contains("422"))
+                complaints.add(page.url() + ": " + message.text());
         });
         page.onPageError(error -> complaints.add(page.url() + ": " + error));
         return page;
@@ -253,13 +262,17 @@ class EveryPageTest {
 
     private void look(Page page, int width, boolean ofANewKind) {
         var where = page.url().replaceAll("^https?://[^/]+", "") + " " + page.title();
-        if (ofANewKind) complaints.addAll(Axe.byTags(page));
+        if (ofANewKind)
+            complaints.addAll(Axe.byTags(page));
         for (var size : List.of(width, 320)) {
             page.setViewportSize(size, 800);
-            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) complaints.add(where + ": too wide at " + size);
+            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0)
+                complaints.add(where + ": too wide at " + size);
         }
         page.setViewportSize(width, 800);
-        if (page.locator("h1").count() != 1) complaints.add(where + ": " + page.locator("h1").count() + " headings");
-        if (page.title().isBlank()) complaints.add(where + ": no title");
+        if (page.locator("h1").count() != 1)
+            complaints.add(where + ": " + page.locator("h1").count() + " headings");
+        if (page.title().isBlank())
+            complaints.add(where + ": no title");
     }
 }

@@ -52,14 +52,17 @@ class BandOutlineTest {
 
     @Test
     void nothingIsDrawnWhereNothingCanBe() {
-        Lane lane = StrandSample.map(HairLength.measured(5), StrandSample.ago(Residue.METAL, 60, Zone.WHOLE)).lanes().get(0);
+        Lane lane =
+            StrandSample.map(HairLength.measured(5), StrandSample.ago(Residue.METAL, 60, Zone.WHOLE)).lanes().get(0);
         assertThat(new BandOutline(lane, 5, 0, PX_A_CM, 0).outlines()).isEmpty();
     }
 
     @Test
     void theFirstHairBeginsAtTheSafeEdge() {
-        Lane lane = StrandSample.map(HairLength.measured(50), StrandSample.ago(Residue.METAL, 30, Zone.WHOLE)).lanes().get(0);
-        double first = new BandOutline(lane, 50, 0, PX_A_CM, 0).outlines().get(0).stream().mapToDouble(Point::x).min().orElseThrow();
+        Lane lane =
+            StrandSample.map(HairLength.measured(50), StrandSample.ago(Residue.METAL, 30, Zone.WHOLE)).lanes().get(0);
+        double first = new BandOutline(lane, 50, 0, PX_A_CM, 0).outlines().get(0).stream().mapToDouble(Point::x).min()
+            .orElseThrow();
         assertThat(first / PX_A_CM).isEqualTo(lane.nearCm());
         assertThat(first / PX_A_CM).isGreaterThanOrEqualTo(lane.cutToCm().orElseThrow());
     }

@@ -18,7 +18,7 @@ class DrawnByLotTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
     private static final double MONTH = 30.4375;
     private static final double LENGTH_CM = 45;
-    private static final double[][] GROUPS = {{280, 50}, {367, 56}, {411, 53}, {256, 44}};
+    private static final double[][] GROUPS = { { 280, 50 }, { 367, 56 }, { 411, 53 }, { 256, 44 } };
 
     private final Random lot = new Random(20261125);
 
@@ -69,7 +69,9 @@ class DrawnByLotTest {
     }
 
     private static Lane lane(Treatment treatment, Growth growth, Cut... cuts) {
-        return StrandMap.of(new HairHistory(HairLength.measured(LENGTH_CM), List.of(treatment), List.of(cuts), growth), TODAY).lanes().get(0);
+        return StrandMap
+            .of(new HairHistory(HairLength.measured(LENGTH_CM), List.of(treatment), List.of(cuts), growth), TODAY)
+            .lanes().get(0);
     }
 
     private static double stretched(double rate, double months, double rested) {
@@ -79,25 +81,29 @@ class DrawnByLotTest {
     /** New growth touched up each time since two to three years ago, the last time in the spring: each touch-up joins the next. */
     @Test
     void touchUpsSinceAnUncertainFirstTime() {
-        Treatment dye = Treatment.once(Residue.OXIDATIVE, day(150), day(60), Zone.REGROWTH, "Dye").since(day(1095), day(730), 1.6);
+        Treatment dye =
+            Treatment.once(Residue.OXIDATIVE, day(150), day(60), Zone.REGROWTH, "Dye").since(day(1095), day(730), 1.6);
         agrees(lane(dye, Growth.PUBLISHED), () -> {
             double rate = rate(Growth.PUBLISHED);
             double rested = rested();
             double first = between(1095, 730);
             double before = 1 + 2 * lot.nextDouble();
-            return new Hair(stretched(rate, between(150, 60), rested), stretched(rate, first, rested) + rate * before, true);
+            return new Hair(stretched(rate, between(150, 60), rested), stretched(rate, first, rested) + rate * before,
+                true);
         });
     }
 
     @Test
     void touchUpsOfAClientWhoseGrowthWasMeasured() {
         Growth measured = Growth.measured(2.4, day(91), TODAY);
-        Treatment dye = Treatment.once(Residue.OXIDATIVE, day(150), day(60), Zone.REGROWTH, "Dye").since(day(800), day(700), 1.6);
+        Treatment dye =
+            Treatment.once(Residue.OXIDATIVE, day(150), day(60), Zone.REGROWTH, "Dye").since(day(800), day(700), 1.6);
         agrees(lane(dye, measured), () -> {
             double rate = rate(measured);
             double rested = rested();
             double before = 1 + 2 * lot.nextDouble();
-            return new Hair(stretched(rate, between(150, 60), rested), stretched(rate, between(800, 700), rested) + rate * before, true);
+            return new Hair(stretched(rate, between(150, 60), rested),
+                stretched(rate, between(800, 700), rested) + rate * before, true);
         });
     }
 
@@ -105,8 +111,9 @@ class DrawnByLotTest {
     void aTreatmentOfTheLastMonthsAndAMeasuredSlowRate() {
         Growth measured = Growth.measured(1.6, day(91), TODAY);
         Treatment dye = Treatment.once(Residue.OXIDATIVE, day(200), day(10), Zone.LENGTHS_ENDS, "Dye");
-        agrees(lane(dye, measured), () ->
-            new Hair(stretched(rate(measured), between(200, 10), rested()) + 3 * lot.nextDouble(), LENGTH_CM, true));
+        agrees(lane(dye, measured),
+            () -> new Hair(stretched(rate(measured), between(200, 10), rested()) + 3 * lot.nextDouble(), LENGTH_CM,
+                true));
     }
 
     /** A cut to 14 cm thirteen months ago, after some of the days the lotion can have been used on and before others. */
@@ -127,12 +134,14 @@ class DrawnByLotTest {
     /** Two cuts after a series of touch-ups. */
     @Test
     void touchUpsWithTwoCutsSince() {
-        Treatment dye = Treatment.once(Residue.OXIDATIVE, day(760), day(760), Zone.REGROWTH, "Dye").since(day(1400), day(1400), 1.6);
+        Treatment dye = Treatment.once(Residue.OXIDATIVE, day(760), day(760), Zone.REGROWTH, "Dye").since(day(1400),
+            day(1400), 1.6);
         agrees(lane(dye, Growth.PUBLISHED, new Cut(day(500), 8), new Cut(day(90), 22)), () -> {
             double rate = rate(Growth.PUBLISHED);
             double rested = rested();
             double near = stretched(rate, 760 / MONTH, rested);
-            boolean left = near - stretched(rate, 500 / MONTH, rested) < 8 && near - stretched(rate, 90 / MONTH, rested) < 22;
+            boolean left =
+                near - stretched(rate, 500 / MONTH, rested) < 8 && near - stretched(rate, 90 / MONTH, rested) < 22;
             return new Hair(near, stretched(rate, 1400 / MONTH, rested) + rate * (1 + 2 * lot.nextDouble()), left);
         });
     }
@@ -168,13 +177,14 @@ class DrawnByLotTest {
     /** The closed form against the same sum taken in small steps of day, rest and rate. */
     @Test
     void theClosedFormIsTheSumItStandsFor() {
-        double[][] spans = {{0, 0}, {0, 2}, {3, 3}, {2, 9}, {10, 10.03}, {24, 36}, {0, 60}};
+        double[][] spans = { { 0, 0 }, { 0, 2 }, { 3, 3 }, { 2, 9 }, { 10, 10.03 }, { 24, 36 }, { 0, 60 } };
         for (Growth growth : List.of(Growth.PUBLISHED, new Growth(0.7, 0.9), new Growth(1, 1))) {
             for (double[] span : spans) {
-                for (double more : new double[] {0, 2}) {
+                for (double more : new double[] { 0, 2 }) {
                     Grown grown = new Grown(Rates.of(growth), span[0], span[1], more);
                     for (double cm = 0.5; cm < 60; cm += 3.7) {
-                        assertThat(grown.chanceWithin(cm)).as("%s, %s to %s and %s months, %s cm", growth, span[0], span[1], more, cm)
+                        assertThat(grown.chanceWithin(cm))
+                            .as("%s, %s to %s and %s months, %s cm", growth, span[0], span[1], more, cm)
                             .isCloseTo(summed(growth, span, more, cm), within(0.006));
                     }
                 }

@@ -14,7 +14,7 @@ class GrowthTest {
 
     /** Loussouarn 2005 (280, 367, 411 ± 50 µm a day), a month being 365.25 / 12 days. */
     @ParameterizedTest(name = "{0} µm a day are {1} mm a month")
-    @CsvSource({"280, 8.52", "367, 11.17", "411, 12.51"})
+    @CsvSource({ "280, 8.52", "367, 11.17", "411, 12.51" })
     void publishedDailyGrowthInMonths(double micrometres, double millimetres) {
         assertThat(Growth.cmAMonth(micrometres) * 10).isCloseTo(millimetres, within(0.02));
     }
@@ -27,28 +27,28 @@ class GrowthTest {
 
     /** Forensic hair-testing sheet: 1.0 cm a month, range 0.6 to 1.4. */
     @ParameterizedTest(name = "{0} cm a month are {1} µm a day")
-    @CsvSource({"0.6, 197", "1.0, 329", "1.4, 460"})
+    @CsvSource({ "0.6, 197", "1.0, 329", "1.4, 460" })
     void forensicRatesInMicrometres(double cm, double micrometres) {
         assertThat(Growth.micrometresADay(cm)).isCloseTo(micrometres, within(1.0));
     }
 
     /** Arithmetic at the forensic sheet's three rates. */
     @ParameterizedTest(name = "six months at {0} cm a month")
-    @CsvSource({"0.6, 3.6", "1.0, 6.0", "1.4, 8.4"})
+    @CsvSource({ "0.6, 3.6", "1.0, 6.0", "1.4, 8.4" })
     void halfAYearOfNewGrowth(double rate, double cm) {
         assertThat(Growth.newGrowth(rate, 6)).isCloseTo(cm, within(1e-9));
     }
 
     /** The trade's half inch a month against the means of Loussouarn 2005: 47 % and 12 % too much. */
     @ParameterizedTest(name = "the trade figure exceeds {0} µm a day by {1} %")
-    @CsvSource({"280, 47", "367, 12"})
+    @CsvSource({ "280, 47", "367, 12" })
     void tradeFigureMakesResidueLookFurtherOutThanItIs(double micrometres, double percent) {
         assertThat(100 * (1.25 / Growth.cmAMonth(micrometres) - 1)).isCloseTo(percent, within(0.5));
     }
 
     /** Length over rate, at the forensic sheet's three rates. */
     @ParameterizedTest(name = "the tip of 40 cm at {0} cm a month is {1} months old")
-    @CsvSource({"0.6, 67", "1.0, 40", "1.4, 29"})
+    @CsvSource({ "0.6, 67", "1.0, 40", "1.4, 29" })
     void ageOfTheTip(double rate, double months) {
         assertThat(Growth.tipAge(rate, 40)).isCloseTo(months, within(1.0));
     }
@@ -70,13 +70,15 @@ class GrowthTest {
     void newGrowthNeverShrinksAndKeepsItsOrder() {
         for (double months = 0; months < 400; months += 0.5) {
             assertThat(Growth.safeNearEdge(months + 0.5)).isGreaterThanOrEqualTo(Growth.safeNearEdge(months));
-            assertThat(Growth.newGrowth(Growth.SLOW, months)).isLessThanOrEqualTo(Growth.newGrowth(Growth.CENTRAL, months));
-            assertThat(Growth.newGrowth(Growth.CENTRAL, months)).isLessThanOrEqualTo(Growth.newGrowth(Growth.FAST, months));
+            assertThat(Growth.newGrowth(Growth.SLOW, months))
+                .isLessThanOrEqualTo(Growth.newGrowth(Growth.CENTRAL, months));
+            assertThat(Growth.newGrowth(Growth.CENTRAL, months))
+                .isLessThanOrEqualTo(Growth.newGrowth(Growth.FAST, months));
         }
     }
 
     @ParameterizedTest(name = "after {0} months the safe near edge is {1} cm")
-    @CsvSource({"0, 0", "3.99, 0", "4, 0", "4.02, 0.01", "16, 6"})
+    @CsvSource({ "0, 0", "3.99, 0", "4, 0", "4.02, 0.01", "16, 6" })
     void nearEdgeStaysAtTheScalpForFourMonths(double months, double cm) {
         assertThat(Growth.safeNearEdge(months)).isCloseTo(cm, within(1e-9));
     }
@@ -115,7 +117,7 @@ class GrowthTest {
 
     /** Standard normal table: Φ(0) = 0.5, Φ(1) = 0.841345, Φ(1.96) = 0.975002, Φ(−2.3263) = 0.01 (from memory). */
     @ParameterizedTest(name = "below {0}: {1}")
-    @CsvSource({"0, 0.5", "1, 0.841345", "1.96, 0.975002", "-2.3263, 0.010000"})
+    @CsvSource({ "0, 0.5", "1, 0.841345", "1.96, 0.975002", "-2.3263, 0.010000" })
     void normalTable(double z, double below) {
         assertThat(Normal.below(z)).isCloseTo(below, within(2e-6));
     }

@@ -24,13 +24,16 @@ class HairPropertiesTest {
     @Provide
     Arbitrary<Treatment> treatments() {
         Arbitrary<Integer> last = Arbitraries.integers().between(0, 2_500);
-        Arbitrary<Integer> unsure = Arbitraries.oneOf(Arbitraries.just(0), Arbitraries.integers().between(1, 800), Arbitraries.just(12_000));
+        Arbitrary<Integer> unsure =
+            Arbitraries.oneOf(Arbitraries.just(0), Arbitraries.integers().between(1, 800), Arbitraries.just(12_000));
         Arbitrary<Optional<Integer>> since = Arbitraries.integers().between(0, 2_000).optional();
         return Combinators.combine(Arbitraries.of(Residue.class), Arbitraries.of(Zone.class), last, unsure, since,
-            Arbitraries.integers().between(0, 500), Arbitraries.doubles().between(0.2, 18)).as(HairPropertiesTest::treatment);
+            Arbitraries.integers().between(0, 500), Arbitraries.doubles().between(0.2, 18))
+            .as(HairPropertiesTest::treatment);
     }
 
-    private static Treatment treatment(Residue residue, Zone zone, int last, int unsure, Optional<Integer> since, int firstUnsure, double apart) {
+    private static Treatment treatment(Residue residue, Zone zone, int last, int unsure, Optional<Integer> since,
+        int firstUnsure, double apart) {
         Treatment once = Treatment.once(residue, day(last + unsure), day(last), zone, residue + " " + last);
         return since.map(days -> once.since(day(last + days + firstUnsure), day(last + days), apart)).orElse(once);
     }
@@ -52,7 +55,8 @@ class HairPropertiesTest {
     }
 
     private static Lane lane(Treatment treatment, double cm, Growth growth, List<Cut> cuts) {
-        return StrandMap.of(new HairHistory(HairLength.measured(cm), List.of(treatment), cuts, growth), TODAY).lanes().get(0);
+        return StrandMap.of(new HairHistory(HairLength.measured(cm), List.of(treatment), cuts, growth), TODAY).lanes()
+            .get(0);
     }
 
     private static Lane lane(Treatment treatment, double cm) {
@@ -60,14 +64,18 @@ class HairPropertiesTest {
     }
 
     private static Treatment moved(Treatment t, int days) {
-        Treatment once = new Treatment(t.id(), t.residue(), t.earliest().minusDays(days), t.latest().minusDays(days), t.zone(), t.repeated(),
+        Treatment once = new Treatment(t.id(), t.residue(), t.earliest().minusDays(days), t.latest().minusDays(days),
+            t.zone(), t.repeated(),
             t.sure(), t.metalPossible(), t.label(), t.said());
-        return t.series().map(s -> once.since(s.firstEarliest().minusDays(days), s.firstLatest().minusDays(days), s.monthsApart())).orElse(once);
+        return t.series()
+            .map(s -> once.since(s.firstEarliest().minusDays(days), s.firstLatest().minusDays(days), s.monthsApart()))
+            .orElse(once);
     }
 
     @Property(seed = SEED, tries = 1_000)
-    void everyChanceIsAChanceAndEveryRangeInOrder(@ForAll("treatments") Treatment t, @ForAll @DoubleRange(min = 0.5, max = 120) double cm,
-                                                  @ForAll("growths") Growth growth, @ForAll("cuts") List<Cut> cuts) {
+    void everyChanceIsAChanceAndEveryRangeInOrder(@ForAll("treatments") Treatment t,
+        @ForAll @DoubleRange(min = 0.5, max = 120) double cm,
+        @ForAll("growths") Growth growth, @ForAll("cuts") List<Cut> cuts) {
         Lane lane = lane(t, cm, growth, cuts);
         assertThat(lane.chanceLeft()).isBetween(0.0, 1.0).isLessThanOrEqualTo(lane.safetyChance());
         for (double at = 0; at <= cm; at += cm / 37) {
@@ -86,7 +94,7 @@ class HairPropertiesTest {
 
     @Property(seed = SEED, tries = 1_000)
     void longerAgoNeverLeavesMore(@ForAll("treatments") Treatment t, @ForAll @IntRange(max = 900) int days,
-                                  @ForAll @DoubleRange(min = 0.5, max = 120) double cm, @ForAll("growths") Growth growth) {
+        @ForAll @DoubleRange(min = 0.5, max = 120) double cm, @ForAll("growths") Growth growth) {
         Lane earlier = lane(moved(t, days), cm, growth, List.of());
         Lane later = lane(t, cm, growth, List.of());
         assertThat(earlier.safetyChance()).isLessThanOrEqualTo(later.safetyChance());
@@ -97,8 +105,9 @@ class HairPropertiesTest {
     }
 
     @Property(seed = SEED, tries = 1_000)
-    void longerHairNeverLeavesLess(@ForAll("treatments") Treatment t, @ForAll @DoubleRange(min = 0.5, max = 100) double cm,
-                                   @ForAll @DoubleRange(max = 60) double more, @ForAll("growths") Growth growth, @ForAll("cuts") List<Cut> cuts) {
+    void longerHairNeverLeavesLess(@ForAll("treatments") Treatment t,
+        @ForAll @DoubleRange(min = 0.5, max = 100) double cm,
+        @ForAll @DoubleRange(max = 60) double more, @ForAll("growths") Growth growth, @ForAll("cuts") List<Cut> cuts) {
         Lane shorter = lane(t, cm, growth, cuts);
         Lane longer = lane(t, cm + more, growth, cuts);
         assertThat(longer.safetyChance()).isGreaterThanOrEqualTo(shorter.safetyChance());
@@ -110,9 +119,10 @@ class HairPropertiesTest {
     }
 
     @Property(seed = SEED, tries = 1_000)
-    void aShorterCutNeverLeavesMore(@ForAll("treatments") Treatment t, @ForAll @DoubleRange(min = 0.5, max = 100) double cm,
-                                    @ForAll @IntRange(max = 2_000) int daysAgo, @ForAll @DoubleRange(max = 60) double to,
-                                    @ForAll @DoubleRange(max = 30) double more) {
+    void aShorterCutNeverLeavesMore(@ForAll("treatments") Treatment t,
+        @ForAll @DoubleRange(min = 0.5, max = 100) double cm,
+        @ForAll @IntRange(max = 2_000) int daysAgo, @ForAll @DoubleRange(max = 60) double to,
+        @ForAll @DoubleRange(max = 30) double more) {
         Lane shorter = lane(t, cm, Growth.PUBLISHED, List.of(new Cut(day(daysAgo), to)));
         Lane longer = lane(t, cm, Growth.PUBLISHED, List.of(new Cut(day(daysAgo), to + more)));
         Lane uncut = lane(t, cm);
@@ -125,22 +135,27 @@ class HairPropertiesTest {
     }
 
     @Property(seed = SEED, tries = 1_000)
-    void aDateToldLessPreciselyNeverLeavesLessOnTheSafeSide(@ForAll("treatments") Treatment t, @ForAll @IntRange(max = 2_000) int earlier,
-                                                           @ForAll @IntRange(max = 2_000) int later, @ForAll @DoubleRange(min = 0.5, max = 120) double cm,
-                                                           @ForAll("cuts") List<Cut> cuts) {
-        Treatment wider = Treatment.once(t.residue(), t.earliest().minusDays(earlier), t.latest().plusDays(later), t.zone(), t.label());
+    void aDateToldLessPreciselyNeverLeavesLessOnTheSafeSide(@ForAll("treatments") Treatment t,
+        @ForAll @IntRange(max = 2_000) int earlier,
+        @ForAll @IntRange(max = 2_000) int later, @ForAll @DoubleRange(min = 0.5, max = 120) double cm,
+        @ForAll("cuts") List<Cut> cuts) {
+        Treatment wider = Treatment.once(t.residue(), t.earliest().minusDays(earlier), t.latest().plusDays(later),
+            t.zone(), t.label());
         Treatment told = Treatment.once(t.residue(), t.earliest(), t.latest(), t.zone(), t.label());
-        assertThat(lane(wider, cm, Growth.PUBLISHED, cuts).safetyChance()).isGreaterThanOrEqualTo(lane(told, cm, Growth.PUBLISHED, cuts).safetyChance());
+        assertThat(lane(wider, cm, Growth.PUBLISHED, cuts).safetyChance())
+            .isGreaterThanOrEqualTo(lane(told, cm, Growth.PUBLISHED, cuts).safetyChance());
         assertThat(lane(told, cm).metalSuspected() && !lane(wider, cm).metalSuspected()).isFalse();
         assertThat(lane(wider, cm).nearCm()).isLessThanOrEqualTo(lane(told, cm).nearCm());
     }
 
     @Property(seed = SEED, tries = 1_000)
-    void doneAgainAndAgainHoldsAllThatOnceHolds(@ForAll("treatments") Treatment t, @ForAll @DoubleRange(min = 0.5, max = 100) double cm,
-                                                @ForAll("growths") Growth growth, @ForAll("cuts") List<Cut> cuts) {
+    void doneAgainAndAgainHoldsAllThatOnceHolds(@ForAll("treatments") Treatment t,
+        @ForAll @DoubleRange(min = 0.5, max = 100) double cm,
+        @ForAll("growths") Growth growth, @ForAll("cuts") List<Cut> cuts) {
         Treatment once = Treatment.once(t.residue(), t.earliest(), t.latest(), t.zone(), t.label());
         Lane single = lane(once, cm, growth, cuts);
-        for (Treatment repeated : List.of(once.againAndAgain(), once.since(t.earliest().minusDays(300), t.latest(), 1.5))) {
+        for (Treatment repeated : List.of(once.againAndAgain(),
+            once.since(t.earliest().minusDays(300), t.latest(), 1.5))) {
             Lane series = lane(repeated, cm, growth, cuts);
             assertThat(series.safetyChance()).isEqualTo(single.safetyChance());
             assertThat(series.farCm()).isGreaterThanOrEqualTo(single.farCm());
@@ -151,8 +166,9 @@ class HairPropertiesTest {
     }
 
     @Property(seed = SEED, tries = 1_000)
-    void aMeasuredGrowthNeverLoosensTheSafeSide(@ForAll("treatments") Treatment t, @ForAll @DoubleRange(min = 0.5, max = 120) double cm,
-                                                @ForAll("growths") Growth growth, @ForAll("cuts") List<Cut> cuts) {
+    void aMeasuredGrowthNeverLoosensTheSafeSide(@ForAll("treatments") Treatment t,
+        @ForAll @DoubleRange(min = 0.5, max = 120) double cm,
+        @ForAll("growths") Growth growth, @ForAll("cuts") List<Cut> cuts) {
         Lane measured = lane(t, cm, growth, cuts);
         Lane published = lane(t, cm, Growth.PUBLISHED, cuts);
         assertThat(measured.safetyChance()).isEqualTo(published.safetyChance());
@@ -165,8 +181,9 @@ class HairPropertiesTest {
 
     /** New growth reaches back to the treatment before it, so lanes with a longer past may only reach further, never lose. */
     @Property(seed = SEED, tries = 1_000)
-    void oneMoreTreatmentNeverTakesFromTheOthers(@ForAll("treatments") Treatment one, @ForAll("treatments") Treatment two,
-                                                 @ForAll @DoubleRange(min = 0.5, max = 100) double cm) {
+    void oneMoreTreatmentNeverTakesFromTheOthers(@ForAll("treatments") Treatment one,
+        @ForAll("treatments") Treatment two,
+        @ForAll @DoubleRange(min = 0.5, max = 100) double cm) {
         List<Treatment> both = new ArrayList<>(List.of(one, two));
         Lane alone = lane(one, cm);
         Lane beside = StrandMap.of(HairHistory.of(HairLength.measured(cm), both), TODAY).lanes().get(0);

@@ -20,7 +20,8 @@ class RepeatedTest {
     }
 
     private static Lane lane(double cm, Treatment... treatments) {
-        return StrandMap.of(HairHistory.of(HairLength.measured(cm), List.of(treatments)), TODAY).lanes().get(treatments.length - 1);
+        return StrandMap.of(HairHistory.of(HairLength.measured(cm), List.of(treatments)), TODAY).lanes()
+            .get(treatments.length - 1);
     }
 
     /**
@@ -45,7 +46,8 @@ class RepeatedTest {
     @Test
     void theFirstTimeReachesBackToTheTreatmentBeforeIt() {
         Treatment before = Treatment.once(Residue.LIGHTENED, ago(40), ago(40), Zone.WHOLE, "Bleach");
-        assertThat(lane(90, before, touchUps(1).since(ago(24), ago(24), 1.5)).farCm()).isCloseTo(1.4 * 40, within(0.05));
+        assertThat(lane(90, before, touchUps(1).since(ago(24), ago(24), 1.5)).farCm()).isCloseTo(1.4 * 40,
+            within(0.05));
     }
 
     @Test

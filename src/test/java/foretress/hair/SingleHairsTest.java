@@ -15,7 +15,7 @@ class SingleHairsTest {
     private static final LocalDate FIRST = LocalDate.of(2022, 1, 1);
     private static final int SPAN_DAYS = 365;
     private static final double LENGTH_CM = 45;
-    private static final double[][] GROUPS = {{280, 50}, {367, 56}, {411, 53}, {256, 44}};
+    private static final double[][] GROUPS = { { 280, 50 }, { 367, 56 }, { 411, 53 }, { 256, 44 } };
 
     private final Random lot = new Random(20261124);
 
@@ -38,12 +38,13 @@ class SingleHairsTest {
             }
         }
         for (int cm = 0; cm <= LENGTH_CM; cm++) {
-            assertThat(lane.chanceAt(cm)).as("%s at %d cm", zone, cm).isCloseTo((double) found[cm] / CLIENTS, within(0.015));
+            assertThat(lane.chanceAt(cm)).as("%s at %d cm", zone, cm).isCloseTo((double) found[cm] / CLIENTS,
+                within(0.015));
         }
     }
 
     @ParameterizedTest
-    @EnumSource(value = Zone.class, names = {"WHOLE", "STRANDS", "NOT_KNOWN"})
+    @EnumSource(value = Zone.class, names = { "WHOLE", "STRANDS", "NOT_KNOWN" })
     void oneTreatedHairInTwoHundredMakesIt(Zone zone) {
         int clients = 2_000;
         int hairs = 4_000;
@@ -62,7 +63,8 @@ class SingleHairsTest {
 
     private static Lane lane(Zone zone) {
         Treatment treatment = Treatment.once(Residue.OXIDATIVE, FIRST, FIRST.plusDays(SPAN_DAYS - 1), zone, "Dye");
-        return StrandMap.of(HairHistory.of(HairLength.measured(LENGTH_CM), java.util.List.of(treatment)), TODAY).lanes().get(0);
+        return StrandMap.of(HairHistory.of(HairLength.measured(LENGTH_CM), java.util.List.of(treatment)), TODAY).lanes()
+            .get(0);
     }
 
     private double monthsAgo() {

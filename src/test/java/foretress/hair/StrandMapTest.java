@@ -20,7 +20,8 @@ class StrandMapTest {
     }
 
     private static Lane lane(HairLength length, Treatment treatment, Cut... cuts) {
-        return StrandMap.of(new HairHistory(length, List.of(treatment), List.of(cuts), Growth.PUBLISHED), TODAY).lanes().get(0);
+        return StrandMap.of(new HairHistory(length, List.of(treatment), List.of(cuts), Growth.PUBLISHED), TODAY).lanes()
+            .get(0);
     }
 
     private static Lane lane(double cm, Treatment treatment) {
@@ -29,7 +30,8 @@ class StrandMapTest {
 
     @Test
     void aLotionOfTwoSummersAgoIsCutAwayAtEightCentimetres() {
-        Lane lotion = lane(42, Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE, "Lotion"));
+        Lane lotion = lane(42,
+            Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE, "Lotion"));
         assertThat(lotion.cutToCm()).contains(8);
         assertThat(lotion.chanceLeft()).isGreaterThan(0.95);
         assertThat(lotion.metalSuspected()).isTrue();
@@ -88,7 +90,8 @@ class StrandMapTest {
 
     @Test
     void grownOutAfterTheLengthAtTheSlowRateAndFourMonths() {
-        Treatment dye = Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 28), LocalDate.of(2025, 2, 28), Zone.WHOLE, "Dye");
+        Treatment dye =
+            Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 28), LocalDate.of(2025, 2, 28), Zone.WHOLE, "Dye");
         assertThat(lane(42, dye).grownOut()).isEqualTo(YearMonth.of(2032, 6));
     }
 
@@ -119,7 +122,8 @@ class StrandMapTest {
     @Test
     void newGrowthReachesBackToTheTreatmentBefore() {
         Treatment before = ago(26, Zone.WHOLE);
-        StrandMap map = StrandMap.of(HairHistory.of(HairLength.measured(60), List.of(before, ago(6, Zone.REGROWTH))), TODAY);
+        StrandMap map =
+            StrandMap.of(HairHistory.of(HairLength.measured(60), List.of(before, ago(6, Zone.REGROWTH))), TODAY);
         assertThat(map.lanes().get(1).farCm()).isCloseTo(1.4 * 26, within(0.1));
     }
 
@@ -136,9 +140,12 @@ class StrandMapTest {
     void longerAgoNeverLeavesMore() {
         for (Zone zone : Zone.values()) {
             for (double months = 0; months < 90; months += 1.5) {
-                assertThat(lane(40, ago(months + 1.5, zone)).chanceLeft()).isLessThanOrEqualTo(lane(40, ago(months, zone)).chanceLeft());
-                assertThat(lane(40, ago(months + 1.5, zone)).safetyChance()).isLessThanOrEqualTo(lane(40, ago(months, zone)).safetyChance());
-                assertThat(lane(40, ago(months + 1.5, zone)).nearCm()).isGreaterThanOrEqualTo(lane(40, ago(months, zone)).nearCm());
+                assertThat(lane(40, ago(months + 1.5, zone)).chanceLeft())
+                    .isLessThanOrEqualTo(lane(40, ago(months, zone)).chanceLeft());
+                assertThat(lane(40, ago(months + 1.5, zone)).safetyChance())
+                    .isLessThanOrEqualTo(lane(40, ago(months, zone)).safetyChance());
+                assertThat(lane(40, ago(months + 1.5, zone)).nearCm())
+                    .isGreaterThanOrEqualTo(lane(40, ago(months, zone)).nearCm());
             }
         }
     }
@@ -146,7 +153,8 @@ class StrandMapTest {
     @Test
     void longerHairNeverHoldsLess() {
         for (double cm = 1; cm < 90; cm += 1.7) {
-            assertThat(lane(cm + 1.7, ago(36, Zone.WHOLE)).chanceLeft()).isGreaterThanOrEqualTo(lane(cm, ago(36, Zone.WHOLE)).chanceLeft());
+            assertThat(lane(cm + 1.7, ago(36, Zone.WHOLE)).chanceLeft())
+                .isGreaterThanOrEqualTo(lane(cm, ago(36, Zone.WHOLE)).chanceLeft());
         }
     }
 
@@ -161,7 +169,8 @@ class StrandMapTest {
 
     @Test
     void anOpenPastDoesNotThinOutItsNearEnd() {
-        Treatment openPast = Treatment.once(Residue.METAL, TODAY.minusYears(35), TODAY.minusYears(3), Zone.WHOLE, "Lotion");
+        Treatment openPast =
+            Treatment.once(Residue.METAL, TODAY.minusYears(35), TODAY.minusYears(3), Zone.WHOLE, "Lotion");
         assertThat(lane(40, openPast).safetyChance()).isEqualTo(1);
         assertThat(lane(40, openPast).chanceLeft()).isGreaterThan(0.2);
     }

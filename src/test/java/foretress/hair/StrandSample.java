@@ -15,8 +15,7 @@ import java.util.Optional;
 final class StrandSample {
     static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
 
-    private StrandSample() {
-    }
+    private StrandSample() {}
 
     static StrandWords words(String language) throws IOException {
         Map<String, String> texts = new HashMap<>();
@@ -27,7 +26,8 @@ final class StrandSample {
                 texts.put(line.substring(2, colon), line.substring(colon + 2).strip().replaceAll("^\"|\"$", ""));
             }
         }
-        return new StrandWords(Locale.forLanguageTag(language), key -> Optional.ofNullable(texts.get(key)).orElseThrow());
+        return new StrandWords(Locale.forLanguageTag(language),
+            key -> Optional.ofNullable(texts.get(key)).orElseThrow());
     }
 
     static StrandWords mirrored() throws IOException {
@@ -36,7 +36,8 @@ final class StrandSample {
 
     static Treatment ago(Residue residue, int months, Zone zone) {
         LocalDate day = TODAY.minusMonths(months);
-        return Treatment.once(residue, day.minusDays(20), day, zone, residue + " " + months).said("said <b>&\"so\"</b>");
+        return Treatment.once(residue, day.minusDays(20), day, zone, residue + " " + months)
+            .said("said <b>&\"so\"</b>");
     }
 
     static StrandMap map(HairLength length, Treatment... treatments) {

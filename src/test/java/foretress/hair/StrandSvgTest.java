@@ -23,10 +23,11 @@ class StrandSvgTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {1, 4, 11.9, 12, 38.5, 60, 61, 120, 300})
+    @ValueSource(doubles = { 1, 4, 11.9, 12, 38.5, 60, 61, 120, 300 })
     void everyLengthIsDrawnInsideItsFrame(double cm) throws Exception {
         StrandMap map = StrandSample.many(cm, 30);
-        for (StrandLayout layout : new StrandLayout[] {StrandLayout.WIDE, StrandLayout.TABLET, StrandLayout.PHONE, StrandLayout.PAPER}) {
+        for (StrandLayout layout : new StrandLayout[] { StrandLayout.WIDE, StrandLayout.TABLET, StrandLayout.PHONE,
+            StrandLayout.PAPER }) {
             StrandDrawing drawing = StrandDrawing.of(map, StrandSample.words("en"), layout);
             assertThat(points(drawing)).allMatch(p -> p.x() >= -1 && p.x() <= layout.width() + 1
                 && p.y() >= 0 && p.y() <= drawing.height());
@@ -47,7 +48,7 @@ class StrandSvgTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "es"})
+    @ValueSource(strings = { "en", "es" })
     void isWellFormedAndHasNoStyleOfItsOwn(String language) throws Exception {
         String figure = StrandSvg.figure(StrandSample.many(90, 30), StrandSample.words(language), "map");
         parsed(figure);
@@ -58,9 +59,12 @@ class StrandSvgTest {
     void idsAreUniqueAndEveryReferenceIsKept() throws Exception {
         String figure = StrandSvg.figure(StrandSample.many(90, 30), StrandSample.words("en"), "map");
         Set<String> ids = new HashSet<>();
-        Pattern.compile(" id=\"([^\"]+)\"").matcher(figure).results().forEach(m -> assertThat(ids.add(m.group(1))).as(m.group(1)).isTrue());
-        assertThat(ids).containsAll(Pattern.compile("url\\(#([^)]+)\\)").matcher(figure).results().map(m -> m.group(1)).toList());
-        assertThatThrownBy(() -> StrandSvg.figure(StrandSample.many(9, 1), StrandSample.words("en"), "a b")).hasMessageContaining("not an id");
+        Pattern.compile(" id=\"([^\"]+)\"").matcher(figure).results()
+            .forEach(m -> assertThat(ids.add(m.group(1))).as(m.group(1)).isTrue());
+        assertThat(ids)
+            .containsAll(Pattern.compile("url\\(#([^)]+)\\)").matcher(figure).results().map(m -> m.group(1)).toList());
+        assertThatThrownBy(() -> StrandSvg.figure(StrandSample.many(9, 1), StrandSample.words("en"), "a b"))
+            .hasMessageContaining("not an id");
     }
 
     @Test
@@ -77,15 +81,17 @@ class StrandSvgTest {
         assertThat(words.list(map)).contains("cut to 9 cm: free of metal");
         assertThat(words.list(map).get(2)).startsWith("METAL 24, said").contains("chance any is left: certain")
             .contains("goes to the ends").endsWith("gone if cut to 9 cm");
-        assertThat(StrandSvg.draw(map, words, StrandLayout.WIDE, "m")).contains("certain", "gone if cut to 9 cm", "cut to 9 cm: free of metal");
+        assertThat(StrandSvg.draw(map, words, StrandLayout.WIDE, "m")).contains("certain", "gone if cut to 9 cm",
+            "cut to 9 cm: free of metal");
     }
 
     @Test
     void anUnknownLengthIsSaidToBeAssumed() throws IOException {
         StrandMap map = StrandSample.map(HairLength.notKnown(), LOTION);
-        for (StrandLayout layout : new StrandLayout[] {StrandLayout.WIDE, StrandLayout.PHONE}) {
+        for (StrandLayout layout : new StrandLayout[] { StrandLayout.WIDE, StrandLayout.PHONE }) {
             assertThat(StrandSvg.draw(map, StrandSample.words("en"), layout, "m"))
-                .contains("Length not known, drawn as 60 cm", "not known", "counts as still there").doesNotContain(">certain<");
+                .contains("Length not known, drawn as 60 cm", "not known", "counts as still there")
+                .doesNotContain(">certain<");
         }
     }
 
@@ -111,10 +117,13 @@ class StrandSvgTest {
     void sinceWhenAndHowFarApartStandBesideTheBandAndInTheList() throws IOException {
         StrandMap map = StrandSample.map(HairLength.measured(60), TOUCHED_UP);
         StrandWords words = StrandSample.words("en");
-        assertThat(words.list(map)).anyMatch(line -> line.startsWith("Box colour, " + TOUCHED_UP.said() + "; chance any is left: certain"));
-        for (StrandLayout layout : new StrandLayout[] {StrandLayout.WIDE, StrandLayout.TABLET, StrandLayout.PHONE, StrandLayout.PAPER}) {
+        assertThat(words.list(map))
+            .anyMatch(line -> line.startsWith("Box colour, " + TOUCHED_UP.said() + "; chance any is left: certain"));
+        for (StrandLayout layout : new StrandLayout[] { StrandLayout.WIDE, StrandLayout.TABLET, StrandLayout.PHONE,
+            StrandLayout.PAPER }) {
             String drawn = StrandDrawing.of(map, words, layout).shapes().stream()
-                .flatMap(s -> s instanceof StrandDrawing.Text t && t.ink() == StrandDrawing.Ink.QUIET ? java.util.stream.Stream.of(t.text()) : java.util.stream.Stream.of())
+                .flatMap(s -> s instanceof StrandDrawing.Text t && t.ink() == StrandDrawing.Ink.QUIET
+                    ? java.util.stream.Stream.of(t.text()) : java.util.stream.Stream.of())
                 .collect(java.util.stream.Collectors.joining(" "));
             assertThat(drawn).as("%s", layout).contains("two to three years", "April", "2026").doesNotContain("…");
         }
@@ -124,18 +133,22 @@ class StrandSvgTest {
     void noBandMeetsTheWordsAboveItOrTheLaneBelow() throws IOException {
         StrandMap map = StrandSample.map(HairLength.measured(60), TOUCHED_UP, LOTION, TOUCHED_UP);
         StrandDrawing drawing = StrandDrawing.of(map, StrandSample.words("en"), StrandLayout.PHONE);
-        var texts = drawing.shapes().stream().filter(StrandDrawing.Text.class::isInstance).map(StrandDrawing.Text.class::cast).toList();
-        drawing.shapes().stream().filter(StrandDrawing.Band.class::isInstance).map(StrandDrawing.Band.class::cast).forEach(band -> {
-            double top = band.points().stream().mapToDouble(StrandDrawing.Point::y).min().orElseThrow();
-            double bottom = band.points().stream().mapToDouble(StrandDrawing.Point::y).max().orElseThrow();
-            assertThat(texts).noneMatch(t -> t.at().y() > top && t.at().y() - t.size() < bottom);
-        });
+        var texts = drawing.shapes().stream().filter(StrandDrawing.Text.class::isInstance)
+            .map(StrandDrawing.Text.class::cast).toList();
+        drawing.shapes().stream().filter(StrandDrawing.Band.class::isInstance).map(StrandDrawing.Band.class::cast)
+            .forEach(band -> {
+                double top = band.points().stream().mapToDouble(StrandDrawing.Point::y).min().orElseThrow();
+                double bottom = band.points().stream().mapToDouble(StrandDrawing.Point::y).max().orElseThrow();
+                assertThat(texts).noneMatch(t -> t.at().y() > top && t.at().y() - t.size() < bottom);
+            });
     }
 
     /** A day nobody knows gives no figure: each day the same chance would be our word, not the client's. */
     @Test
     void aTimeNobodyKnowsIsNoNumber() throws IOException {
-        Treatment ever = Treatment.once(Residue.METAL, StrandSample.TODAY.minusYears(35), StrandSample.TODAY, Zone.NOT_KNOWN, "Lotion").unsure();
+        Treatment ever = Treatment
+            .once(Residue.METAL, StrandSample.TODAY.minusYears(35), StrandSample.TODAY, Zone.NOT_KNOWN, "Lotion")
+            .unsure();
         StrandMap map = StrandSample.map(HairLength.measured(42), ever);
         StrandWords words = StrandSample.words("en");
         assertThat(map.lanes().get(0).chanceLeft()).isBetween(0.2, 0.9);
@@ -150,14 +163,15 @@ class StrandSvgTest {
         StrandDrawing right = StrandDrawing.of(map, StrandSample.mirrored(), StrandLayout.PHONE);
         assertThat(right.rightToLeft()).isTrue();
         assertThat(right.mirrored().shapes().stream().filter(s -> s instanceof StrandDrawing.Band).toList())
-            .usingRecursiveComparison().withComparatorForType((a, b) -> Math.abs(a - b) < 1e-6 ? 0 : Double.compare(a, b), Double.class)
+            .usingRecursiveComparison()
+            .withComparatorForType((a, b) -> Math.abs(a - b) < 1e-6 ? 0 : Double.compare(a, b), Double.class)
             .isEqualTo(left.shapes().stream().filter(s -> s instanceof StrandDrawing.Band).toList());
         assertThat(StrandSvg.draw(map, StrandSample.mirrored(), StrandLayout.PHONE, "m")).contains("direction=\"rtl\"");
     }
 
     @Test
     void everyWordIsThereInBothLanguages() throws IOException {
-        for (String language : new String[] {"en", "es"}) {
+        for (String language : new String[] { "en", "es" }) {
             StrandWords words = StrandSample.words(language);
             assertThat(StrandWords.KEYS).allSatisfy(key -> assertThat(words.say(key)).isNotBlank());
         }

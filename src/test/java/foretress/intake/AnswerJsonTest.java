@@ -16,7 +16,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class AnswerJsonTest {
-    private static final String BEFORE_REPEATS_WERE_ASKED = """
+    private static final String BEFORE_REPEATS_WERE_ASKED =
+        """
         {"treatments":{"treatments":[{"what":"perm","when":{"year":2023},"zone":"whole","by":"home","often":"regularly"}]}}""";
 
     private static Answers with(SaidTreatment treatment) {
@@ -25,7 +26,8 @@ class AnswerJsonTest {
 
     @Test
     void aRepeatedTreatmentIsReadAsItWasWritten() {
-        Answers said = with(new SaidTreatment("box-dye", new InMonth(YearMonth.of(2026, 3)), "regrowth", "home", "regularly", "6-weeks", new YearsAgo(2, 3)));
+        Answers said = with(new SaidTreatment("box-dye", new InMonth(YearMonth.of(2026, 3)), "regrowth", "home",
+            "regularly", "6-weeks", new YearsAgo(2, 3)));
         assertThat(AnswerJson.read(AnswerJson.write(said))).isEqualTo(said);
     }
 
@@ -33,7 +35,8 @@ class AnswerJsonTest {
     void answersSealedBeforeRepeatsWereAskedAreReadAsNotKnownAndKeepTheirBytes() {
         byte[] sealed = BEFORE_REPEATS_WERE_ASKED.getBytes(StandardCharsets.UTF_8);
         Answers read = AnswerJson.read(sealed);
-        assertThat(read).isEqualTo(with(new SaidTreatment("perm", new InYear(Year.of(2023)), "whole", "home", "regularly", "dont-know", new NotKnown())));
+        assertThat(read).isEqualTo(with(new SaidTreatment("perm", new InYear(Year.of(2023)), "whole", "home",
+            "regularly", "dont-know", new NotKnown())));
         assertThat(AnswerJson.write(read)).isEqualTo(sealed);
     }
 }

@@ -101,7 +101,8 @@ public final class Answering {
     private void choose(Element question, Map<String, List<String>> filled) {
         String id = question.selectFirst("input").attr("name");
         List<String> offered = question.select("input").eachAttr("value");
-        filled.put(id, told.getOrDefault(id, List.of(offered.stream().filter(AS_GOOD_AS_NO::contains).findFirst().orElse(offered.get(0)))));
+        filled.put(id, told.getOrDefault(id,
+            List.of(offered.stream().filter(AS_GOOD_AS_NO::contains).findFirst().orElse(offered.get(0)))));
     }
 
     private void date(Element question, Map<String, List<String>> filled) {

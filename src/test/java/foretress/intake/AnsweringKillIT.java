@@ -63,15 +63,17 @@ class AnsweringKillIT {
     @DisplayName("F7, F14: on PostgreSQL: one kill within a request, one right after signing")
     void onPostgres() throws Exception {
         try (var postgres = EmbeddedPostgres.start()) {
-            start(Launched.POSTGRES_JAR, Map.of("QUARKUS_DATASOURCE_JDBC_URL", postgres.getJdbcUrl("postgres", "postgres"),
-                "QUARKUS_DATASOURCE_USERNAME", "postgres"));
+            start(Launched.POSTGRES_JAR,
+                Map.of("QUARKUS_DATASOURCE_JDBC_URL", postgres.getJdbcUrl("postgres", "postgres"),
+                    "QUARKUS_DATASOURCE_USERNAME", "postgres"));
             killedOnTheWay(0);
             server.close();
         }
     }
 
     private void start(Path program, Map<String, String> database) throws Exception {
-        Assumptions.assumeTrue(program.toFile().exists(), "NOT RUN: there is no " + program + "; run mvn pre-integration-test first");
+        Assumptions.assumeTrue(program.toFile().exists(),
+            "NOT RUN: there is no " + program + "; run mvn pre-integration-test first");
         jar = program;
         environment = new HashMap<>(database);
         environment.putAll(Map.of("FORETRESS_DEMO", "1", "FORETRESS_DOOR_KNOCKS_PER_ADDRESS", "100000"));
@@ -113,7 +115,8 @@ class AnsweringKillIT {
     private void killedWithinARequest(Answering client) throws Exception {
         String path = client.walker().at();
         List<Map.Entry<String, String>> fields = new ArrayList<>(client.walker().fields("main form"));
-        client.walker().page().select("[data-kind]").forEach(q -> fields.add(Map.entry(q.selectFirst("input").attr("name"), "no")));
+        client.walker().page().select("[data-kind]")
+            .forEach(q -> fields.add(Map.entry(q.selectFirst("input").attr("name"), "no")));
         var sent = CompletableFuture.runAsync(() -> new Tab(client).post(path, fields));
         killAndRestart();
         sent.exceptionally(gone -> null).join();
@@ -137,8 +140,10 @@ class AnsweringKillIT {
     private void everythingIsThereOnce(Answering client) {
         acknowledged.forEach((path, times) -> {
             Walker page = client.walker().open(path).expect(200);
-            assertThat(page.only("input[name=version]").val()).as("times %s was kept", path).isEqualTo(times.toString());
-            assertThat(path.endsWith("anything-else") || !page.page().select("input[checked]").isEmpty()).as("answers on %s", path).isTrue();
+            assertThat(page.only("input[name=version]").val()).as("times %s was kept", path)
+                .isEqualTo(times.toString());
+            assertThat(path.endsWith("anything-else") || !page.page().select("input[checked]").isEmpty())
+                .as("answers on %s", path).isTrue();
         });
         client.walker().open("/answers");
     }

@@ -29,7 +29,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisplayName("F1, F7, E10: whatever is typed, forged or sent twice gets a clear word or the right status, and nothing is lost")
 class BadInputTest {
     /** A herb, a person of a joined emoji, and words read from right to left in two scripts. */
-    private static final String ANY_WORDS = "Danke \uD83C\uDF3F \uD83E\uDDD1\uD83C\uDFFD\u200D\uD83E\uDDB1 \u05E9\u05DC\u05D5\u05DD \u0645\u0631\u062D\u0628\u0627";
+    private static final String ANY_WORDS =
+        "Danke \uD83C\uDF3F \uD83E\uDDD1\uD83C\uDFFD\u200D\uD83E\uDDB1 \u05E9\u05DC\u05D5\u05DD \u0645\u0631\u062D\u0628\u0627";
 
     @Inject OpenSalon salon;
     @Inject VisitMaker make;
@@ -64,7 +65,8 @@ class BadInputTest {
     }
 
     private int kept(String topic) {
-        return QuarkusTransaction.requiringNew().call(() -> intake.version(Visit.findById(visit), knowledge.questionnaire().topic(topic).orElseThrow()));
+        return QuarkusTransaction.requiringNew()
+            .call(() -> intake.version(Visit.findById(visit), knowledge.questionnaire().topic(topic).orElseThrow()));
     }
 
     private int documents() {
@@ -83,11 +85,14 @@ class BadInputTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"month, 13, 2020, month", "month, 0, 2020, month", "month, 5, 2999, year", "month, 5, 20, year", "month, 5, twenty, year",
-        "month, 5, 1312, year", "season, '', 2020, season", "year, '', '', year", "month, '', 2020, month"})
-    void anImpossibleDateIsAskedForAgainAndWhatWasTypedStays(String precision, String month, String year, String wrong) {
+    @CsvSource({ "month, 13, 2020, month", "month, 0, 2020, month", "month, 5, 2999, year", "month, 5, 20, year",
+        "month, 5, twenty, year",
+        "month, 5, 1312, year", "season, '', 2020, season", "year, '', '', year", "month, '', 2020, month" })
+    void anImpossibleDateIsAskedForAgainAndWhatWasTypedStays(String precision, String month, String year,
+        String wrong) {
         open("/answers/treatments");
-        Walker page = send(treatment("treatments.when.precision", precision, "treatments.when.month", month, "treatments.when.year", year)).expect(422);
+        Walker page = send(treatment("treatments.when.precision", precision, "treatments.when.month", month,
+            "treatments.when.year", year)).expect(422);
         assertThat(page.page().title()).startsWith("Please look again");
         assertThat(page.page().select(".mistakes a[href='#treatments.when." + wrong + "']")).hasSize(1);
         assertThat(page.only("input[name=treatments.when.year]").val()).isEqualTo(year);
@@ -96,7 +101,8 @@ class BadInputTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"31, 2, 1965", "29, 2, 1965", "0, 3, 1965", "4, 13, 1965", "4, 3, 65", "4, 3, 2999", "four, 3, 1965", "'', '', ''"})
+    @CsvSource({ "31, 2, 1965", "29, 2, 1965", "0, 3, 1965", "4, 13, 1965", "4, 3, 65", "4, 3, 2999", "four, 3, 1965",
+        "'', '', ''" })
     void anImpossibleBirthDateOpensNothing(String day, String month, String year) {
         Walker walker = new Walker().open(knocking.link(visit)).send(Map.of("language", "en"));
         decent(walker.send(Map.of("day", day, "month", month, "year", year))).expect(422);
@@ -114,7 +120,7 @@ class BadInputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"colour-reaction", "submission", "version"})
+    @ValueSource(strings = { "colour-reaction", "submission", "version" })
     void tenThousandCharactersWhereACodeBelongsAreRefused(String field) {
         open("/answers/reactions");
         send(Map.of(field, List.of("y".repeat(10_000)))).expect(422);
@@ -136,20 +142,22 @@ class BadInputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"no-such-topic", "Reactions", "..%2Fdesk", "%00", "%F0%9F%8C%BF", "reactions%20"})
+    @ValueSource(strings = { "no-such-topic", "Reactions", "..%2Fdesk", "%00", "%F0%9F%8C%BF", "reactions%20" })
     void aForgedTopicIsNotThere(String topic) {
         var fields = open("/answers/reactions").fields("main form");
         assertThat(decent(open("/answers/" + topic)).response().statusCode()).isIn(400, 404);
         if (!topic.contains("%")) {
-            assertThat(decent(client.walker().post("/answers/" + topic, fields)).response().statusCode()).isEqualTo(404);
+            assertThat(decent(client.walker().post("/answers/" + topic, fields)).response().statusCode())
+                .isEqualTo(404);
         }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "x", "AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA", "%00"})
+    @ValueSource(strings = { "", "x", "AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA", "%00" })
     @DisplayName("B9: without the right cookie there are no answers, no copy, no signing")
     void aForgedCookieOpensNothing(String cookie) {
-        for (var path : List.of("/answers", "/answers/reactions", "/answers/read-back", "/answers/sign", "/answers/copy", "/answers/done")) {
+        for (var path : List.of("/answers", "/answers/reactions", "/answers/read-back", "/answers/sign",
+            "/answers/copy", "/answers/done")) {
             var stranger = new Walker();
             stranger.cookies().put("door", cookie);
             decent(stranger.open(path)).expect(403);
@@ -231,8 +239,10 @@ class BadInputTest {
     void unknownFieldsAreNotLookedAt() {
         open("/answers/reactions");
         var fields = new ArrayList<>(client.walker().fields("main form"));
-        List.of("state", "visit", "id", "skin-test.result", "__proto__", "").forEach(name -> fields.add(Map.entry(name, "SIGNED")));
-        client.walker().page().select("[data-kind]").forEach(q -> fields.add(Map.entry(q.selectFirst("input").attr("name"), "no")));
+        List.of("state", "visit", "id", "skin-test.result", "__proto__", "")
+            .forEach(name -> fields.add(Map.entry(name, "SIGNED")));
+        client.walker().page().select("[data-kind]")
+            .forEach(q -> fields.add(Map.entry(q.selectFirst("input").attr("name"), "no")));
         decent(client.walker().post("/answers/reactions", fields)).expect(200);
         assertThat(kept("reactions")).isEqualTo(1);
     }
@@ -253,7 +263,7 @@ class BadInputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"typed", "text", "submission", "mark", "agree"})
+    @ValueSource(strings = { "typed", "text", "submission", "mark", "agree" })
     @DisplayName("D13: a doubled field signs nothing")
     void aDoubledFieldSignsNothing(String field) {
         client.all().readBack();
@@ -265,7 +275,8 @@ class BadInputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"nonsense", "[", "[]", "[[]]", "[1,2]", "{}", "null", "[[[0.1]]]", "[[[-1,2]]]", "[[[\"a\",\"b\"]]]", "[[[1e999,0]]]", "[[[0.1,0.1,0.1]]]"})
+    @ValueSource(strings = { "nonsense", "[", "[]", "[[]]", "[1,2]", "{}", "null", "[[[0.1]]]", "[[[-1,2]]]",
+        "[[[\"a\",\"b\"]]]", "[[[1e999,0]]]", "[[[0.1,0.1,0.1]]]" })
     @DisplayName("D13: what is no drawing signs nothing")
     void aForgedDrawingSignsNothing(String strokes) {
         client.all().readBack();
@@ -283,7 +294,8 @@ class BadInputTest {
         client.all();
         assertThat(open("/answers/sign").at()).isEqualTo("/answers/read-back");
         var fields = new ArrayList<>(client.walker().fields("main form"));
-        fields.addAll(List.of(Map.entry("mark", "typed"), Map.entry("typed", "Ottilie Brandt"), Map.entry("submission", UUID.randomUUID().toString())));
+        fields.addAll(List.of(Map.entry("mark", "typed"), Map.entry("typed", "Ottilie Brandt"),
+            Map.entry("submission", UUID.randomUUID().toString())));
         assertThat(decent(client.walker().post("/answers/sign", fields)).at()).isEqualTo("/answers/read-back");
         assertThat(documents()).isZero();
     }
@@ -293,9 +305,12 @@ class BadInputTest {
     void everyStatementNeedsItsTick() {
         client.all().readBack();
         var ids = client.walker().page().select("input[name=agree]").eachAttr("value");
-        Walker page = send(Map.of("agree", ids.subList(1, ids.size()), "mark", List.of("typed"), "typed", List.of("Ottilie Brandt"))).expect(422);
+        Walker page = send(
+            Map.of("agree", ids.subList(1, ids.size()), "mark", List.of("typed"), "typed", List.of("Ottilie Brandt")))
+            .expect(422);
         assertThat(page.only("input[name=typed]").val()).isEqualTo("Ottilie Brandt");
-        assertThat(page.page().select("input[name=agree][checked]").eachAttr("value")).isEqualTo(ids.subList(1, ids.size()));
+        assertThat(page.page().select("input[name=agree][checked]").eachAttr("value"))
+            .isEqualTo(ids.subList(1, ids.size()));
         assertThat(page.page().select(".mistakes a[href='#statements']")).hasSize(1);
         assertThat(documents()).isZero();
     }
@@ -317,7 +332,8 @@ class BadInputTest {
         client.all().readBack();
         var mine = signed(client.walker());
         client.walker().post("/answers/sign", mine).expect(200);
-        String submission = mine.stream().filter(f -> f.getKey().equals("submission")).findFirst().orElseThrow().getValue();
+        String submission =
+            mine.stream().filter(f -> f.getKey().equals("submission")).findFirst().orElseThrow().getValue();
         Answering other = knocking.come(make.visit(LocalDate.of(1965, 3, 4)), Map.of()).agree().all().readBack();
         var theirs = signed(other.walker());
         theirs.removeIf(f -> f.getKey().equals("submission"));

@@ -13,8 +13,8 @@ import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReader;
 import foretress.questionnaire.FormReading;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -32,22 +32,26 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ChosenIsSignedTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
-    private static final Map<String, String> TREATED = Map.of("what", "bleach", "when.precision", "years-ago", "when.ago", "1-2", "zone", "ends",
+    private static final Map<String, String> TREATED = Map.of("what", "bleach", "when.precision", "years-ago",
+        "when.ago", "1-2", "zone", "ends",
         "by", "salon", "often", "regularly", "every", "6-weeks", "since.precision", "years-ago", "since.ago", "5-plus");
-    private static final Map<String, String> TAKEN = Map.of("name", "loratadine", "dose", "low", "route", "mouth", "last", "now");
+    private static final Map<String, String> TAKEN =
+        Map.of("name", "loratadine", "dose", "low", "route", "mouth", "last", "now");
 
     /** One slip: the fields a browser would send with it, and its label on the page. */
     private record Slip(Question question, Map<String, String> fields, String label) {}
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "es"})
+    @ValueSource(strings = { "en", "es" })
     @DisplayName("R14: what was chosen is signed letter for letter: every option of every question")
     void theWordsChosenAreTheWordsSigned(String language) {
         Words words = KNOWLEDGE.words(language);
-        List<Slip> slips = KNOWLEDGE.questionnaire().questions().stream().flatMap(q -> slips(q, words).stream()).toList();
+        List<Slip> slips =
+            KNOWLEDGE.questionnaire().questions().stream().flatMap(q -> slips(q, words).stream()).toList();
         assertThat(slips).hasSizeGreaterThan(200);
         for (Slip slip : slips) {
-            assertThat(signed(slip, words)).as("%s, chosen: %s", slip.question().id(), slip.fields()).contains(slip.label());
+            assertThat(signed(slip, words)).as("%s, chosen: %s", slip.question().id(), slip.fields())
+                .contains(slip.label());
         }
     }
 
@@ -64,9 +68,11 @@ class ChosenIsSignedTest {
     }
 
     private static ConsentInput consent(String said, String language) {
-        var visit = new ConsentInput.Visit(UUID.randomUUID(), TODAY.atTime(14, 0).atZone(ZoneId.of("Europe/London")), "Petra Lind", List.of("Colour"));
+        var visit = new ConsentInput.Visit(UUID.randomUUID(), TODAY.atTime(14, 0).atZone(ZoneId.of("Europe/London")),
+            "Petra Lind", List.of("Colour"));
         return new ConsentInput(language, new ConsentInput.Salon("s", "a", "t", "p", "e", "o", "112"),
-            new ConsentInput.Client(UUID.randomUUID(), "Ottilie Brandt", Optional.empty()), visit, Weight.NOTE, List.of(), List.of(),
+            new ConsentInput.Client(UUID.randomUUID(), "Ottilie Brandt", Optional.empty()), visit, Weight.NOTE,
+            List.of(), List.of(),
             List.of(new ConsentInput.Answered("t", "q", said)));
     }
 
@@ -86,21 +92,27 @@ class ChosenIsSignedTest {
     private static List<Slip> codes(Question question, List<String> options, Words words) {
         List<String> codes = new ArrayList<>(options);
         List.of(Question.DONT_KNOW, Question.RATHER_NOT_SAY).stream().filter(question::offers).forEach(codes::add);
-        return codes.stream().distinct().map(c -> new Slip(question, Map.of(question.id(), c), words.option(question.id(), c))).toList();
+        return codes.stream().distinct()
+            .map(c -> new Slip(question, Map.of(question.id(), c), words.option(question.id(), c))).toList();
     }
 
     private static List<Slip> length(Question question, Words words, Choices choices) {
         List<Slip> slips = new ArrayList<>(codes(question, List.of(), words));
-        choices.straight().forEach(c -> slips.add(new Slip(question, Map.of("hair-length.cm", "40", "hair-length.unit", "cm", "hair-length.straight", c.code()), c.label())));
+        choices.straight().forEach(c -> slips.add(new Slip(question,
+            Map.of("hair-length.cm", "40", "hair-length.unit", "cm", "hair-length.straight", c.code()), c.label())));
         return slips;
     }
 
     private static List<Slip> when(Question question, String part, Map<String, String> rest, Choices choices) {
         List<Slip> slips = new ArrayList<>();
-        slips.add(with(question, rest, precision(choices, Question.DONT_KNOW).label(), part + "precision", Question.DONT_KNOW));
-        choices.agos().forEach(c -> slips.add(with(question, rest, c.label(), part + "precision", "years-ago", part + "ago", c.code())));
-        choices.seasons().forEach(c -> slips.add(with(question, rest, c.label(), part + "precision", "season", part + "season", c.code(), part + "year", "2020")));
-        choices.months().forEach(c -> slips.add(with(question, rest, c.label(), part + "precision", "month", part + "month", c.code(), part + "year", "2020")));
+        slips.add(with(question, rest, precision(choices, Question.DONT_KNOW).label(), part + "precision",
+            Question.DONT_KNOW));
+        choices.agos().forEach(
+            c -> slips.add(with(question, rest, c.label(), part + "precision", "years-ago", part + "ago", c.code())));
+        choices.seasons().forEach(c -> slips.add(with(question, rest, c.label(), part + "precision", "season",
+            part + "season", c.code(), part + "year", "2020")));
+        choices.months().forEach(c -> slips.add(with(question, rest, c.label(), part + "precision", "month",
+            part + "month", c.code(), part + "year", "2020")));
         return slips;
     }
 
@@ -109,8 +121,10 @@ class ChosenIsSignedTest {
     }
 
     private static List<Slip> treatments(Question question, Words words, Choices choices) {
-        List<Slip> slips = new ArrayList<>(List.of(new Slip(question, Map.of(question.id(), Question.NONE), AnswerWords.none(question, words))));
-        question.options().forEach(code -> slips.add(with(question, TREATED, words.option(question.id(), code), "what", code)));
+        List<Slip> slips = new ArrayList<>(
+            List.of(new Slip(question, Map.of(question.id(), Question.NONE), AnswerWords.none(question, words))));
+        question.options()
+            .forEach(code -> slips.add(with(question, TREATED, words.option(question.id(), code), "what", code)));
         slips.addAll(when(question, "when.", TREATED, choices));
         slips.addAll(when(question, "since.", lastYear(), choices));
         each(question, TREATED, "zone", choices.zones(), slips);
@@ -129,7 +143,8 @@ class ChosenIsSignedTest {
     }
 
     private static List<Slip> medicines(Question question, Words words, Choices choices) {
-        List<Slip> slips = new ArrayList<>(List.of(new Slip(question, Map.of(question.id(), Question.NONE), AnswerWords.none(question, words))));
+        List<Slip> slips = new ArrayList<>(
+            List.of(new Slip(question, Map.of(question.id(), Question.NONE), AnswerWords.none(question, words))));
         slips.addAll(codes(question, List.of(), words));
         each(question, TAKEN, "dose", choices.doses(), slips);
         each(question, TAKEN, "route", choices.routes(), slips);
@@ -137,7 +152,8 @@ class ChosenIsSignedTest {
         return slips;
     }
 
-    private static void each(Question question, Map<String, String> rest, String field, List<Choice> choices, List<Slip> slips) {
+    private static void each(Question question, Map<String, String> rest, String field, List<Choice> choices,
+        List<Slip> slips) {
         choices.forEach(c -> slips.add(with(question, rest, c.label(), field, c.code())));
     }
 

@@ -86,12 +86,14 @@ class DumpTest {
         private void read() throws SQLException {
             try (var connection = store.getConnection(); var statement = connection.createStatement()) {
                 var tables = new ArrayList<String[]>();
-                var found = statement.executeQuery("select lower(table_name), lower(column_name) from information_schema.columns"
-                    + " where lower(table_schema) = 'public' and lower(column_name) in ('visit_id', 'client_id') order by 1, 2 desc");
-                while (found.next()) tables.add(new String[] {found.getString(1), found.getString(2)});
+                var found = statement
+                    .executeQuery("select lower(table_name), lower(column_name) from information_schema.columns"
+                        + " where lower(table_schema) = 'public' and lower(column_name) in ('visit_id', 'client_id') order by 1, 2 desc");
+                while (found.next()) tables.add(new String[] { found.getString(1), found.getString(2) });
                 var done = new TreeSet<String>();
                 for (String[] table : tables)
-                    if (done.add(table[0])) rows(table[0], table[1]);
+                    if (done.add(table[0]))
+                    rows(table[0], table[1]);
                 rows("visit", "id");
             }
         }
@@ -99,7 +101,7 @@ class DumpTest {
         private void rows(String table, String by) throws SQLException {
             String whose = by.equals("client_id") ? "(select client_id from visit where id = ?)" : "?";
             try (var connection = store.getConnection();
-                    var query = connection.prepareStatement("select * from %s where %s = %s".formatted(table, by, whose))) {
+                var query = connection.prepareStatement("select * from %s where %s = %s".formatted(table, by, whose))) {
                 query.setObject(1, visit);
                 var found = query.executeQuery();
                 int count = 0;
@@ -111,7 +113,8 @@ class DumpTest {
         }
 
         private void add(String column, String value) {
-            String seen = value == null ? "nothing" : value.length() >= SEALED ? "sealed, " + value.length() + " letters" : value;
+            String seen =
+                value == null ? "nothing" : value.length() >= SEALED ? "sealed, " + value.length() + " letters" : value;
             values.computeIfAbsent(column, any -> new ArrayList<>()).add(seen);
         }
 
@@ -121,7 +124,8 @@ class DumpTest {
 
         /** What can be compared between clients: a column with all its values, in no order. */
         Set<String> traits() {
-            return values.entrySet().stream().map(column -> column.getKey() + " = " + column.getValue().stream().sorted().toList())
+            return values.entrySet().stream()
+                .map(column -> column.getKey() + " = " + column.getValue().stream().sorted().toList())
                 .collect(Collectors.toSet());
         }
     }
@@ -168,7 +172,8 @@ class DumpTest {
         var hex = one.all().filter(DumpTest::isCode).collect(Collectors.toSet());
         hex.retainAll(other.all().filter(DumpTest::isCode).collect(Collectors.toSet()));
         // What is left is the rules and the notice, which are everybody's.
-        assertThat(hex).isSubsetOf(Set.of(knowledge.ruleSet().hash(), one.values.get("health_consent.notice_sha256").get(0)));
+        assertThat(hex)
+            .isSubsetOf(Set.of(knowledge.ruleSet().hash(), one.values.get("health_consent.notice_sha256").get(0)));
     }
 
     @Test
@@ -191,7 +196,8 @@ class DumpTest {
     @Test
     @DisplayName("R61: no topic, question, page, standing, owed test or promise stands in clear")
     void nothingIsNamed() {
-        Left left = new Left(Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing")));
+        Left left = new Left(
+            Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing")));
         var names = new TreeSet<String>(Weight.BY_CODE.keySet());
         knowledge.questionnaire().topics().forEach(topic -> names.add(topic.id()));
         knowledge.questionnaire().questions().forEach(question -> names.add(question.id()));
@@ -215,7 +221,8 @@ class DumpTest {
 
     private static String sha256(String text) {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+            return HexFormat.of()
+                .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }

@@ -34,10 +34,12 @@ final class Finger {
     /** Two strokes: loops like a name, and a line under it. */
     void signs() {
         touch("touchStart", x(0), y(0));
-        IntStream.rangeClosed(1, STEPS).mapToDouble(i -> i / (double) STEPS).forEach(t -> touch("touchMove", x(t), y(t)));
+        IntStream.rangeClosed(1, STEPS).mapToDouble(i -> i / (double) STEPS)
+            .forEach(t -> touch("touchMove", x(t), y(t)));
         touch("touchEnd");
         touch("touchStart", 0.30, 0.80);
-        IntStream.rangeClosed(1, STEPS / 4).mapToDouble(i -> i * 4 / (double) STEPS).forEach(t -> touch("touchMove", 0.30 + 0.5 * t, 0.80 - 0.1 * t * t));
+        IntStream.rangeClosed(1, STEPS / 4).mapToDouble(i -> i * 4 / (double) STEPS)
+            .forEach(t -> touch("touchMove", 0.30 + 0.5 * t, 0.80 - 0.1 * t * t));
         touch("touchEnd");
         page.waitForTimeout(LIFTED);
     }

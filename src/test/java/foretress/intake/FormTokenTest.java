@@ -33,11 +33,13 @@ class FormTokenTest {
     @Inject Knocking knocking;
     @Inject MovedClock clock;
 
-    @BeforeEach void open() {
+    @BeforeEach
+    void open() {
         salon.open();
     }
 
-    @AfterEach void backToNow() {
+    @AfterEach
+    void backToNow() {
         clock.reset();
     }
 
@@ -59,36 +61,43 @@ class FormTokenTest {
         assertThat(page.select("form[data-kept] [name=family]").val()).isEqualTo(family);
     }
 
-    @Test void everyPageOfASessionCarriesTheSameTokenAndAnotherSessionAnother() {
+    @Test
+    void everyPageOfASessionCarriesTheSameTokenAndAnotherSessionAnother() {
         var petra = salon.as("petra");
         var first = token(petra.open("/desk/new-visit"));
         assertThat(token(petra.open("/desk"))).isEqualTo(first).isEqualTo(token(petra.open("/password")));
         assertThat(token(salon.as("petra").open("/desk"))).isNotEqualTo(first);
     }
 
-    @Test void aSecondTabAndAPageThatLooksByItselfLeaveTheFirstTabsFormGood() {
+    @Test
+    void aSecondTabAndAPageThatLooksByItselfLeaveTheFirstTabsFormGood() {
         var petra = salon.as("petra");
         var fields = booking(petra.open("/desk/new-visit"), "Tabs");
         for (int i = 0; i < 3; i++) petra.open("/desk/new-visit").open("/day");
-        assertThat(petra.post("/desk/new-visit", fields).expect(422).page().select("form[data-kept]")).as("only the date is missing").isEmpty();
+        assertThat(petra.post("/desk/new-visit", fields).expect(422).page().select("form[data-kept]"))
+            .as("only the date is missing").isEmpty();
         assertThat(petra.page().selectFirst("[name=family]").val()).isEqualTo("Tabs");
     }
 
-    @Test void thirteenHoursLaterStaffSignInOnThatVeryPageAndSendWhatTheyTyped() {
+    @Test
+    void thirteenHoursLaterStaffSignInOnThatVeryPageAndSendWhatTheyTyped() {
         var petra = salon.as("petra").open("/desk/new-visit");
         var fields = booking(petra, "Overnight");
         clock.move(Duration.ofHours(13));
         petra.post("/desk/new-visit", fields).expect(401);
         assertThat(petra.text()).contains("What you typed is kept");
-        assertThat(petra.send(Map.of("login", "petra", "password", "wrong")).expect(422).text()).contains("What you typed is kept");
+        assertThat(petra.send(Map.of("login", "petra", "password", "wrong")).expect(422).text())
+            .contains("What you typed is kept");
         petra.send(Map.of("login", "petra", "password", OpenSalon.PASSWORD)).expect(200);
         assertThat(petra.text()).contains("signed in as Petra Lind");
         assertKept(petra.page(), "Overnight");
-        assertThat(petra.send(Map.of()).expect(422).page().select("form[data-kept]")).as("the form itself, which lacks a date").isEmpty();
+        assertThat(petra.send(Map.of()).expect(422).page().select("form[data-kept]"))
+            .as("the form itself, which lacks a date").isEmpty();
         assertThat(petra.page().selectFirst("[name=family]").val()).isEqualTo("Overnight");
     }
 
-    @Test void aFormOfAnEarlierSignInIsShownAgainAndGoesThroughOnTheNextPress() {
+    @Test
+    void aFormOfAnEarlierSignInIsShownAgainAndGoesThroughOnTheNextPress() {
         var petra = salon.as("petra").open("/desk/new-visit");
         var fields = booking(petra, "Twice");
         petra.send(".who", Map.of()).send(Map.of("login", "petra", "password", OpenSalon.PASSWORD));
@@ -97,7 +106,8 @@ class FormTokenTest {
         assertThat(petra.page().selectFirst("[name=family]").val()).isEqualTo("Twice");
     }
 
-    @Test void aLostCookieAtSignInAsksForThePasswordAloneAgain() {
+    @Test
+    void aLostCookieAtSignInAsksForThePasswordAloneAgain() {
         var somebody = new Walker().open("/sign-in?to=/desk");
         somebody.cookies().clear();
         somebody.send(Map.of("login", "petra", "password", OpenSalon.PASSWORD)).expect(422);
@@ -106,7 +116,8 @@ class FormTokenTest {
         assertThat(somebody.send(Map.of("password", OpenSalon.PASSWORD)).expect(200).at()).isEqualTo("/desk");
     }
 
-    @Test void aClientWhoseDoorIsLostKeepsHerAnswersAndSendsThemOnceTheLinkIsOpenAgainAndTheCodeTyped() {
+    @Test
+    void aClientWhoseDoorIsLostKeepsHerAnswersAndSendsThemOnceTheLinkIsOpenAgainAndTheCodeTyped() {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
         var client = knocking.come(visit, Map.of()).agree();
         var topic = client.walker().at();
@@ -119,21 +130,26 @@ class FormTokenTest {
         client.walker().cookies().putAll(again.cookies());
         assertThat(again.at()).as("she has begun already, and this browser is a new one").isEqualTo("/code");
         page = client.walker().send(Map.of()).expect(403).page();
-        assertThat(page.select("[name=kept-here]").val()).as("still here while the code is not typed").isEqualTo("Ñandú — “yes”");
+        assertThat(page.select("[name=kept-here]").val()).as("still here while the code is not typed")
+            .isEqualTo("Ñandú — “yes”");
         again.send("form[action=/code]", Map.of("code", codeFromTheDesk(visit))).expect(200);
         client.walker().send(Map.of());
-        assertThat(client.walker().page().select("form[data-kept]")).as("taken, or shown a page of the way: %s", client.walker().text()).isEmpty();
+        assertThat(client.walker().page().select("form[data-kept]"))
+            .as("taken, or shown a page of the way: %s", client.walker().text()).isEmpty();
         assertThat(client.walker().at()).as("the topic itself, which asks for what she left out").isEqualTo(topic);
         client.walker().expect(422);
     }
 
     private String codeFromTheDesk(UUID visit) {
-        return salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=/code]", Map.of()).expect(200).only(".clock").text();
+        return salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=/code]", Map.of()).expect(200)
+            .only(".clock").text();
     }
 
-    @Test void aCookieThatIsNoCookieOfOursOpensPagesAllTheSame() {
+    @Test
+    void aCookieThatIsNoCookieOfOursOpensPagesAllTheSame() {
         for (var value : List.of("", "%", "not base64 !", "a".repeat(3000)))
-            assertThat(RestAssured.given().cookie("form", value).cookie("staff", value).cookie("door", value).cookie("csrf-token", value)
+            assertThat(RestAssured.given().cookie("form", value).cookie("staff", value).cookie("door", value)
+                .cookie("csrf-token", value)
                 .get("/sign-in").statusCode()).as(value).isEqualTo(200);
     }
 
@@ -147,38 +163,49 @@ class FormTokenTest {
         assertThat(answer.cookies()).doesNotContainKey("staff");
     }
 
-    @Test void whatAnotherSiteSendsIsNeitherTakenNorKept() {
+    @Test
+    void whatAnotherSiteSendsIsNeitherTakenNorKept() {
         var petra = salon.as("petra").open("/desk/new-visit");
         for (var site : List.of("cross-site", "same-site")) {
-            var answer = sent(petra, "Forged").header("Sec-Fetch-Site", site).formParam("csrf-token", token(petra)).post("/desk/new-visit");
+            var answer = sent(petra, "Forged").header("Sec-Fetch-Site", site).formParam("csrf-token", token(petra))
+                .post("/desk/new-visit");
             assertNothingHappened(answer, 403);
             assertThat(answer.asString()).doesNotContain("Forged");
         }
-        assertThat(sent(petra, "Forged").header("Origin", "https://elsewhere.example").post("/desk/new-visit").asString()).doesNotContain("Forged");
+        assertThat(
+            sent(petra, "Forged").header("Origin", "https://elsewhere.example").post("/desk/new-visit").asString())
+            .doesNotContain("Forged");
     }
 
-    @Test void whatNothingVouchesForIsKeptForALiveSessionAloneAndChangesNothing() {
+    @Test
+    void whatNothingVouchesForIsKeptForALiveSessionAloneAndChangesNothing() {
         var petra = salon.as("petra").open("/desk");
         assertNothingHappened(sent(petra, "Quiet").post("/desk/new-visit"), 422);
         var stranger = sent(new Walker(), "Quiet").post("/desk/new-visit");
         assertNothingHappened(stranger, 400);
         assertThat(stranger.asString()).doesNotContain("Quiet");
-        assertNothingHappened(sent(new Walker(), "Quiet").formParam("login", "petra").formParam("password", OpenSalon.PASSWORD).post("/sign-in"), 400);
+        assertNothingHappened(sent(new Walker(), "Quiet").formParam("login", "petra")
+            .formParam("password", OpenSalon.PASSWORD).post("/sign-in"), 400);
     }
 
-    @Test void anotherSessionsTokenIsNoneEvenForTheSamePerson() {
+    @Test
+    void anotherSessionsTokenIsNoneEvenForTheSamePerson() {
         var petra = salon.as("petra").open("/desk/new-visit");
         var stranger = token(salon.as("petra").open("/desk"));
         assertNothingHappened(sent(petra, "Borrowed").formParam("csrf-token", stranger).post("/desk/new-visit"), 422);
         var anonymous = new Walker().open("/sign-in");
         petra.cookies().putAll(anonymous.cookies());
-        assertNothingHappened(sent(petra, "Tossed").formParam("csrf-token", token(anonymous)).post("/desk/new-visit"), 422);
+        assertNothingHappened(sent(petra, "Tossed").formParam("csrf-token", token(anonymous)).post("/desk/new-visit"),
+            422);
     }
 
-    @Test void aFileIsAskedForAgainAndTheWordsBesideItAreKept() {
+    @Test
+    void aFileIsAskedForAgainAndTheWordsBesideItAreKept() {
         var petra = salon.as("petra").open("/desk");
-        var answer = RestAssured.given().redirects().follow(false).cookies(petra.cookies()).header("Accept", "text/html").header("Sec-Fetch-Site", "same-origin")
-            .multiPart("csrf-token", "stale").multiPart("words", "ear, left").multiPart("photo", "spot.jpg", new byte[] { 1 }, "image/jpeg")
+        var answer = RestAssured.given().redirects().follow(false).cookies(petra.cookies())
+            .header("Accept", "text/html").header("Sec-Fetch-Site", "same-origin")
+            .multiPart("csrf-token", "stale").multiPart("words", "ear, left")
+            .multiPart("photo", "spot.jpg", new byte[] { 1 }, "image/jpeg")
             .post("/visits/" + UUID.randomUUID() + "/bench/tests/" + UUID.randomUUID() + "/photo");
         var form = (FormElement) Jsoup.parse(answer.asString()).selectFirst("form[data-kept]");
         assertThat(form.attr("enctype")).isEqualTo("multipart/form-data");
@@ -186,7 +213,8 @@ class FormTokenTest {
         assertThat(form.select("[name=words]").val()).isEqualTo("ear, left");
     }
 
-    @Test void aFormTooLongToCarryIsRefusedPlainly() {
+    @Test
+    void aFormTooLongToCarryIsRefusedPlainly() {
         var petra = salon.as("petra").open("/desk");
         var request = sent(petra, "Long").header("Sec-Fetch-Site", "same-origin");
         for (int i = 0; i < 5; i++) request.formParam("words" + i, "x".repeat(300_000));

@@ -3,8 +3,8 @@ package foretress.intake;
 import foretress.Walker;
 import foretress.invitation.Invitations;
 import foretress.knowledge.Knowledge;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import jakarta.inject.Singleton;
 import java.time.LocalDate;
 import java.util.List;
@@ -28,7 +28,8 @@ public class Knocking {
 
     /** "Don't know" to every question that offers it; a date is then not known either. */
     public Map<String, List<String>> knowsNothing() {
-        return knowledge.questionnaire().questions().stream().filter(q -> q.unsure() && (!q.options().isEmpty() || LISTS.contains(q.kind())))
+        return knowledge.questionnaire().questions().stream()
+            .filter(q -> q.unsure() && (!q.options().isEmpty() || LISTS.contains(q.kind())))
             .collect(Collectors.toMap(Question::id, q -> List.of(Question.DONT_KNOW)));
     }
 
@@ -42,8 +43,9 @@ public class Knocking {
     }
 
     public Answering come(UUID visit, LocalDate born, Map<String, List<String>> told) {
-        Walker walker = new Walker().open(link(visit)).send(Map.of("language", "en")).send(Map.of("day", "" + born.getDayOfMonth(),
-            "month", "" + born.getMonthValue(), "year", "" + born.getYear()));
+        Walker walker =
+            new Walker().open(link(visit)).send(Map.of("language", "en")).send(Map.of("day", "" + born.getDayOfMonth(),
+                "month", "" + born.getMonthValue(), "year", "" + born.getYear()));
         return new Answering(walker, told);
     }
 }

@@ -38,7 +38,8 @@ class OwnServiceTest {
     @BeforeEach
     void made() {
         salon.open();
-        own = menu.add(List.of("tone", "cut"), Map.of("en", "Moss gloss " + UUID.randomUUID(), "es", "Brillo de musgo"), "edda");
+        own = menu.add(List.of("tone", "cut"), Map.of("en", "Moss gloss " + UUID.randomUUID(), "es", "Brillo de musgo"),
+            "edda");
     }
 
     @AfterEach
@@ -48,10 +49,12 @@ class OwnServiceTest {
 
     private UUID booked(String language, Booked what) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            var client = clients.add(new Clients.Person("Ottilie", "Brandt", Optional.of(LocalDate.of(1965, 3, 4)), Optional.empty(),
-                Optional.of("01632 960 333"), language));
+            var client = clients
+                .add(new Clients.Person("Ottilie", "Brandt", Optional.of(LocalDate.of(1965, 3, 4)), Optional.empty(),
+                    Optional.of("01632 960 333"), language));
             var wall = LocalDate.ofInstant(clock.instant(), Salon.the().zoneId()).plusDays(6).atTime(11, 0);
-            return visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, Salon.the().zoneId(), wall.atZone(Salon.the().zoneId()).toInstant(),
+            return visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, Salon.the().zoneId(),
+                wall.atZone(Salon.the().zoneId()).toInstant(),
                 salon.stylist().id, List.of(what))).id;
         });
     }
@@ -70,9 +73,11 @@ class OwnServiceTest {
     void itIsAmongWhatCouldBeDoneInsteadUntilItIsTakenOffTheList() {
         UUID visit = booked("en", new Booked("colour-whole", List.of("colour")));
         knocking.come(visit, Map.of()).agree().all().readBack().sign("Ottilie Brandt");
-        assertThat(salon.as("petra").open("/visits/" + visit).page().select("table tbody th").eachText()).anyMatch(name -> name.startsWith("Moss gloss"));
+        assertThat(salon.as("petra").open("/visits/" + visit).page().select("table tbody th").eachText())
+            .anyMatch(name -> name.startsWith("Moss gloss"));
         menu.turn(own, true, "edda");
-        assertThat(salon.as("petra").open("/visits/" + visit).page().select("table tbody th").eachText()).noneMatch(name -> name.startsWith("Moss gloss"));
+        assertThat(salon.as("petra").open("/visits/" + visit).page().select("table tbody th").eachText())
+            .noneMatch(name -> name.startsWith("Moss gloss"));
     }
 
     @Test

@@ -43,23 +43,30 @@ class PackagedIT {
     private static Browser browser;
     @TempDir Path folder;
 
-    @BeforeAll static void openBrowser() {
-        Assumptions.assumeTrue(Launched.isPackaged(), "NOT RUN: there is no " + Launched.JAR + "; run mvn package first");
+    @BeforeAll
+    static void openBrowser() {
+        Assumptions.assumeTrue(Launched.isPackaged(),
+            "NOT RUN: there is no " + Launched.JAR + "; run mvn package first");
         browser = Browser.open();
     }
 
-    @AfterAll static void closeBrowser() {
-        if (browser != null) browser.close();
+    @AfterAll
+    static void closeBrowser() {
+        if (browser != null)
+            browser.close();
     }
 
-    @Test void onTheEmbeddedDatabase() throws Exception {
+    @Test
+    void onTheEmbeddedDatabase() throws Exception {
         walk(Launched.JAR, Map.of());
     }
 
-    @Test void onPostgres() throws Exception {
+    @Test
+    void onPostgres() throws Exception {
         Assumptions.assumeTrue(Files.exists(Launched.POSTGRES_JAR), "NOT RUN: there is no " + Launched.POSTGRES_JAR);
         try (var postgres = EmbeddedPostgres.start()) {
-            walk(Launched.POSTGRES_JAR, Map.of("QUARKUS_DATASOURCE_JDBC_URL", postgres.getJdbcUrl("postgres", "postgres"), "QUARKUS_DATASOURCE_USERNAME", "postgres"));
+            walk(Launched.POSTGRES_JAR, Map.of("QUARKUS_DATASOURCE_JDBC_URL",
+                postgres.getJdbcUrl("postgres", "postgres"), "QUARKUS_DATASOURCE_USERNAME", "postgres"));
         }
     }
 
@@ -129,13 +136,15 @@ class PackagedIT {
     private static void goesOn(Page page) {
         press(page);
         assertThat(kept(page).count()).as("%s: %s", page.url(), page.locator("main").textContent()).isZero();
-        assertThat(page.locator(".mistakes").count()).as("%s: %s", page.url(), page.locator("main").textContent()).isZero();
+        assertThat(page.locator(".mistakes").count()).as("%s: %s", page.url(), page.locator("main").textContent())
+            .isZero();
     }
 
     /** The notice with a lost cookie; the first topics with a second tab and Back. Stops before the page that a restart will meet. */
     private static Tapping client(BrowserContext phone, String link) {
         var page = phone.newPage();
-        var client = new Tapping(page, Map.of("hair-state", List.of("breaks")), same -> {}).enter(link, "30", "6", "1957");
+        var client =
+            new Tapping(page, Map.of("hair-state", List.of("breaks")), same -> {}).enter(link, "30", "6", "1957");
         assertThat(client.at()).isEqualTo("/answers/notice");
         page.locator("input[name=agree]").check();
         phone.clearCookies();
@@ -173,7 +182,8 @@ class PackagedIT {
      */
     private static ZoneId salonAtNoon(Page page) {
         signIn(page, "edda", "/salon");
-        var zone = page.locator("[name=zone] option").allTextContents().stream().filter(PackagedIT::isAboutNoon).findFirst().orElseThrow();
+        var zone = page.locator("[name=zone] option").allTextContents().stream().filter(PackagedIT::isAboutNoon)
+            .findFirst().orElseThrow();
         page.selectOption("[name=zone]", zone);
         goesOn(page);
         return ZoneId.of(zone);
@@ -194,7 +204,8 @@ class PackagedIT {
         for (var path : new String[] { "/desk/new-visit", "/day", "/desk" }) tab.navigate(path);
         press(page);
         assertThat(kept(page).count()).isZero();
-        assertThat(page.locator("[name=family]").inputValue()).as("the form itself, which lacks a date").isEqualTo("Marsh");
+        assertThat(page.locator("[name=family]").inputValue()).as("the form itself, which lacks a date")
+            .isEqualTo("Marsh");
         tablet.clearCookies();
         page.fill("[name=given]", "Ida Ruth");
         press(page);
@@ -221,7 +232,8 @@ class PackagedIT {
 
     private static String visitOf(Page page, String name) {
         page.navigate("/desk");
-        var href = page.locator("a[href*='/visits/']", new Page.LocatorOptions().setHasText(name)).first().getAttribute("href");
+        var href = page.locator("a[href*='/visits/']", new Page.LocatorOptions().setHasText(name)).first()
+            .getAttribute("href");
         return visit(href);
     }
 
@@ -243,7 +255,8 @@ class PackagedIT {
         page.locator("button[value='A:SLIGHTLY_LIGHTER']").click();
         page.waitForSelector("button[value='A:SLIGHTLY_LIGHTER'][aria-pressed=true]");
         page.reload();
-        assertThat(page.locator("button[value='A:SLIGHTLY_LIGHTER']").getAttribute("aria-pressed")).as("stored, not only shown").isEqualTo("true");
+        assertThat(page.locator("button[value='A:SLIGHTLY_LIGHTER']").getAttribute("aria-pressed"))
+            .as("stored, not only shown").isEqualTo("true");
         page.close();
     }
 
@@ -280,14 +293,16 @@ class PackagedIT {
     }
 
     private static void looksTwice(Page live) {
-        for (int i = 0; i < 2; i++) live.waitForResponse(answer -> answer.url().endsWith("/live") && answer.ok(), () -> {});
+        for (int i = 0; i < 2; i++)
+            live.waitForResponse(answer -> answer.url().endsWith("/live") && answer.ok(), () -> {});
     }
 
     /** What was found changed since she signed: the tablet is handed over, signed on, given back. */
     private static void handedOver(BrowserContext tablet, String here) {
         var page = tablet.newPage();
         page.navigate(here + "/decision");
-        assertThat(page.locator("[name=verdict-0][value=proceed-with-changes]").count()).as("not before she has signed for what is found now").isZero();
+        assertThat(page.locator("[name=verdict-0][value=proceed-with-changes]").count())
+            .as("not before she has signed for what is found now").isZero();
         AtTheChair.handedOver(page, CLIENT, BORN);
         AtTheChair.givenBack(page, "petra", PASSWORD);
         page.close();
@@ -322,14 +337,16 @@ class PackagedIT {
         looksTwice(live);
         onTheCard(page, "Sat well.");
         press(tab);
-        assertThat(tab.inputValue("[name=notes]")).as("closed in the other tab meanwhile").isEqualTo("Sat well; the nape needs a minute more.");
+        assertThat(tab.inputValue("[name=notes]")).as("closed in the other tab meanwhile")
+            .isEqualTo("Sat well; the nape needs a minute more.");
         because(tab, "Written in the other tab.");
         onTheCard(tab, "the nape needs a minute more");
         page.goBack();
         page.fill("[name=notes]", "Sat well; the nape two minutes.");
         because(page, "Looked again.");
         onTheCard(page, "the nape two minutes");
-        for (var paper : List.of(page.url() + "/paper", here + "/consent/1", here + "/consent/2")) assertThatIsPaper(tablet, paper);
+        for (var paper : List.of(page.url() + "/paper", here + "/consent/1", here + "/consent/2"))
+            assertThatIsPaper(tablet, paper);
         page.navigate(here);
         assertThat(page.locator("h1").textContent()).contains("Closed");
     }
@@ -353,7 +370,8 @@ class PackagedIT {
     private static void onTheCard(Page page, String notes) {
         goesOn(page);
         assertThat(page.url()).endsWith("/card");
-        assertThat(page.locator("article.visit").first().textContent()).contains("Invented Wave", "W-31", "Even curl, no sting.", notes);
+        assertThat(page.locator("article.visit").first().textContent()).contains("Invented Wave", "W-31",
+            "Even curl, no sting.", notes);
     }
 
     private static void assertThatIsPaper(BrowserContext tablet, String address) {

@@ -31,7 +31,9 @@ class PageTextTest {
     void thePageTheTextAndThePaperSayTheSame() {
         salon.open();
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
-        var client = knocking.come(visit, Map.of("darkening-lotion", List.of("some-time-ago"), "colour-reaction", List.of("dont-know"))).agree().all().readBack();
+        var client = knocking
+            .come(visit, Map.of("darkening-lotion", List.of("some-time-ago"), "colour-reaction", List.of("dont-know")))
+            .agree().all().readBack();
         Document page = client.walker().page();
         client.sign("Ottilie Brandt");
         var signed = consents.latest(visit).orElseThrow();
@@ -40,12 +42,14 @@ class PageTextTest {
         assertThat(first).startsWith(page.select("html").attr("lang"), signed.textVersion()).hasSize(3);
         assertThat(first[2]).as("the salt, on the paper alone").matches("[0-9a-f]{32}");
         assertThat(Read.plain(Read.body(consents.pdf(signed)))).contains(first[2]);
-        assertThat(onThePage(page)).isEqualTo(text.lines().skip(1).filter(line -> !line.isEmpty()).map(PageTextTest::oneSpace).toList());
+        assertThat(onThePage(page))
+            .isEqualTo(text.lines().skip(1).filter(line -> !line.isEmpty()).map(PageTextTest::oneSpace).toList());
         onThePaper(text, Read.plain(Read.body(consents.pdf(signed))));
     }
 
     private static void onThePaper(String text, String paper) {
-        assertThat(text.lines().skip(1).flatMap(line -> line.lines().flatMap(l -> List.of(l.split("\t")).stream())).map(Read::plain))
+        assertThat(text.lines().skip(1).flatMap(line -> line.lines().flatMap(l -> List.of(l.split("\t")).stream()))
+            .map(Read::plain))
             .allSatisfy(words -> assertThat(paper).contains(words));
     }
 
@@ -60,7 +64,8 @@ class PageTextTest {
             if (part == Part.STATEMENTS) {
                 statements(page.selectFirst("#statements"), lines);
             } else {
-                page.select("section[data-part=" + part.id() + "]").forEach(section -> section.children().forEach(line -> lines.add(oneSpace(line.text()))));
+                page.select("section[data-part=" + part.id() + "]")
+                    .forEach(section -> section.children().forEach(line -> lines.add(oneSpace(line.text()))));
             }
         }
         return lines;

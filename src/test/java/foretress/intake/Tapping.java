@@ -120,7 +120,8 @@ final class Tapping {
     private boolean list(Locator question) {
         String id = question.locator("button[name$='.act']").first().getAttribute("name").replace(".act", "");
         boolean added = question.locator("button[name$='.drop']").count() > 0;
-        var entry = told.entrySet().stream().filter(e -> e.getKey().startsWith(id + ".")).sorted(Map.Entry.comparingByKey(BY_NEED)).toList();
+        var entry = told.entrySet().stream().filter(e -> e.getKey().startsWith(id + "."))
+            .sorted(Map.Entry.comparingByKey(BY_NEED)).toList();
         if (added) {
             return false;
         }
@@ -133,7 +134,8 @@ final class Tapping {
 
     /** Often comes first, then how precise a date is: they bring out the fields that need filling in. */
     private static final java.util.Comparator<String> BY_NEED =
-        java.util.Comparator.<String, Boolean>comparing(name -> !name.endsWith(".often")).thenComparing(name -> !name.endsWith(".precision"))
+        java.util.Comparator.<String, Boolean>comparing(name -> !name.endsWith(".often"))
+            .thenComparing(name -> !name.endsWith(".precision"))
             .thenComparing(name -> name);
 
     private static void fill(Locator question, String name, String value) {

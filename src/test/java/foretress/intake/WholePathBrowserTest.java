@@ -110,7 +110,8 @@ class WholePathBrowserTest {
         assertThat(copy).isEqualTo(consents.pdf(kept));
         assertThat(kept.markKind().code()).isEqualTo(markKind);
         try (var paper = Loader.loadPDF(copy)) {
-            assertThat(new PDFTextStripper().getText(paper)).contains("Ottilie Brandt", "Alder & Wren", "How this was signed");
+            assertThat(new PDFTextStripper().getText(paper)).contains("Ottilie Brandt", "Alder & Wren",
+                "How this was signed");
         }
     }
 
@@ -125,7 +126,8 @@ class WholePathBrowserTest {
     void aClientSignsWithAFinger() throws IOException {
         try (var context = browser.phone(base.toString(), true)) {
             var overheard = new Overheard(context);
-            var client = new Tapping(context.newPage(), lotion(), at -> {}).enter(link(), "4", "3", "1965").agree().all().send();
+            var client =
+                new Tapping(context.newPage(), lotion(), at -> {}).enter(link(), "4", "3", "1965").agree().all().send();
             client.tickEveryStatement();
             new Finger(client.page(), "canvas").signs();
             assertThat(client.page().locator("[name=strokes]").inputValue()).startsWith("[[[0.");
@@ -140,7 +142,8 @@ class WholePathBrowserTest {
     void withoutAScript() throws IOException {
         try (var context = browser.phone(base.toString(), false)) {
             var overheard = new Overheard(context);
-            var client = new Tapping(context.newPage(), lotion(), at -> {}).enter(link(), "4", "3", "1965").agree().all().send();
+            var client =
+                new Tapping(context.newPage(), lotion(), at -> {}).enter(link(), "4", "3", "1965").agree().all().send();
             client.tickEveryStatement();
             assertThat(client.page().locator("canvas").isVisible()).isFalse();
             client.page().locator("[name=typed]").fill("Ottilie Brandt");
@@ -151,8 +154,10 @@ class WholePathBrowserTest {
 
     /** Opens whatever an answer can open for the booked colour: yes to every gate, and home colour without the lotion. */
     private Map<String, List<String>> opensEverything() {
-        Map<String, List<String>> told = new HashMap<>(Map.of("darkening-lotion", List.of("no"), "colour-reaction-what", List.of("itch-after")));
-        knowledge.questionnaire().questions().forEach(q -> q.when().forEach((opener, codes) -> told.putIfAbsent(opener, List.of(codes.get(0)))));
+        Map<String, List<String>> told =
+            new HashMap<>(Map.of("darkening-lotion", List.of("no"), "colour-reaction-what", List.of("itch-after")));
+        knowledge.questionnaire().questions()
+            .forEach(q -> q.when().forEach((opener, codes) -> told.putIfAbsent(opener, List.of(codes.get(0)))));
         return told;
     }
 
@@ -160,13 +165,15 @@ class WholePathBrowserTest {
         return QuarkusTransaction.requiringNew().call(() -> {
             Visit now = Visit.findById(visit);
             var said = intake.said(now);
-            return intake.topics(now, said).stream().flatMap(t -> intake.put(now, t, said).stream()).map(Question::id).toList();
+            return intake.topics(now, said).stream().flatMap(t -> intake.put(now, t, said).stream()).map(Question::id)
+                .toList();
         });
     }
 
     @SuppressWarnings("unchecked")
     private static List<String> questionsOn(Page page) {
-        return (List<String>) page.evaluate("() => [...document.querySelectorAll('[data-kind]')].map(q => q.querySelector('[name]').name.split('.')[0])");
+        return (List<String>) page.evaluate(
+            "() => [...document.querySelectorAll('[data-kind]')].map(q => q.querySelector('[name]').name.split('.')[0])");
     }
 
     @Test
@@ -184,13 +191,14 @@ class WholePathBrowserTest {
                 }
                 seen.addAll(questionsOn(at.page()));
             }).enter(link(), "4", "3", "1965").agree().all();
-            assertThat(seen).containsAll(openNow()).contains("ingredient-list", "last-colour-product", "henna-powder", "skin-test-when");
+            assertThat(seen).containsAll(openNow()).contains("ingredient-list", "last-colour-product", "henna-powder",
+                "skin-test-when");
             assertThat(reasons).hasSizeGreaterThan(4).allSatisfy(said -> assertThat(said).startsWith("You said"));
         }
     }
 
     @ParameterizedTest(name = "scripts: {0}")
-    @ValueSource(booleans = {true, false})
+    @ValueSource(booleans = { true, false })
     @DisplayName("R6: where sending a page breaks off, Back leads to it, with everything still chosen")
     void aBrokenSendingLosesNothing(boolean scripts) {
         try (var context = browser.phone(base.toString(), scripts)) {
@@ -200,11 +208,14 @@ class WholePathBrowserTest {
             List<String> chosen = List.of("colour-reaction", "tint-reaction");
             chosen.forEach(q -> page.locator("input[name=" + q + "][value=no]").check());
             context.route("**/answers/**", route -> {
-                if (route.request().method().equals("POST")) route.abort();
-                else route.resume();
+                if (route.request().method().equals("POST"))
+                    route.abort();
+                else
+                    route.resume();
             });
             page.locator(".button.main").tap();
-            page.waitForURL(url -> url.startsWith("chrome-error") || url.contains("kept"), new Page.WaitForURLOptions().setWaitUntil(WaitUntilState.COMMIT));
+            page.waitForURL(url -> url.startsWith("chrome-error") || url.contains("kept"),
+                new Page.WaitForURLOptions().setWaitUntil(WaitUntilState.COMMIT));
             context.unroute("**/answers/**");
             page.goBack();
             assertThat(client.at()).isEqualTo(at);
@@ -248,7 +259,8 @@ class WholePathBrowserTest {
     }
 
     private static void pictureQuestion(Tapping client) {
-        Map<String, String> names = Map.of("/answers/home-colour", "question", "/answers/treatments", "history", "/answers/care", "care");
+        Map<String, String> names =
+            Map.of("/answers/home-colour", "question", "/answers/treatments", "history", "/answers/care", "care");
         if (names.containsKey(client.at())) {
             Pictures.take(client.page(), names.get(client.at()));
         }
@@ -273,11 +285,13 @@ class WholePathBrowserTest {
 
     /** The day was made up of states alone; for a picture its clients answer and sign. */
     private void theDaysClientsAnswer() {
-        List<Visit> madeUp = QuarkusTransaction.requiringNew().call(() -> Visit.list("state = ?1 and signedAt is null", State.SIGNED));
+        List<Visit> madeUp =
+            QuarkusTransaction.requiringNew().call(() -> Visit.list("state = ?1 and signedAt is null", State.SIGNED));
         for (Visit one : madeUp) {
             make.is(one.id, State.INVITED);
             var told = one.client.givenName.equals("Ottilie") ? lotion() : Map.<String, List<String>>of();
-            knocking.come(one.id, one.client.birthDate().orElseThrow(), told).agree().all().readBack().sign(one.client.fullName());
+            knocking.come(one.id, one.client.birthDate().orElseThrow(), told).agree().all().readBack()
+                .sign(one.client.fullName());
         }
     }
 
@@ -287,8 +301,10 @@ class WholePathBrowserTest {
     }
 
     private void pictureCare(Page page) {
-        Map<String, List<String>> told = Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing"));
-        var client = new Tapping(page, told, WholePathBrowserTest::pictureCareOnly).enter(link(), "4", "3", "1965").agree();
+        Map<String, List<String>> told =
+            Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing"));
+        var client =
+            new Tapping(page, told, WholePathBrowserTest::pictureCareOnly).enter(link(), "4", "3", "1965").agree();
         client.send();
         Pictures.take(page, "error");
         client.all().send().tickEveryStatement();

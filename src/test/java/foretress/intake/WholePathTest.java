@@ -10,7 +10,6 @@ import foretress.consent.Consents;
 import foretress.invitation.Invitations;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answer;
-import foretress.questionnaire.Question;
 import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
@@ -59,7 +58,8 @@ class WholePathTest {
 
     private Answering client(Map<String, List<String>> told) {
         String link = invitations.issueLink(visit, "server").replaceAll("^https?://[^/]+", "");
-        Walker walker = new Walker().open(link).send(Map.of("language", "en")).send(Map.of("day", "4", "month", "3", "year", "1965"));
+        Walker walker = new Walker().open(link).send(Map.of("language", "en"))
+            .send(Map.of("day", "4", "month", "3", "year", "1965"));
         return new Answering(walker, told);
     }
 
@@ -78,24 +78,28 @@ class WholePathTest {
     @Test
     void theStylistSeesTheLotionTheMapTheTestAndTheSignedPaper() {
         client(Map.of("darkening-lotion", List.of("some-time-ago"), "treatments.what", List.of("restorer"),
-            "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"), "treatments.zone", List.of("whole")))
+            "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"), "treatments.zone",
+            List.of("whole")))
             .agree().all().readBack().sign("Ottilie Brandt");
         Walker stylist = salon.as("petra").open("/visits/" + visit).expect(200);
         assertThat(stylist.only("h1").text()).startsWith("Test first");
         assertThat(stylist.text()).contains("Incompatibility test", "Darkening lotion", "Consent 1, signed");
         assertThat(stylist.page().select(".strand-svg")).isNotEmpty();
         assertThat(stylist.open("/day").expect(200).text()).contains("Ottilie Brandt");
-        assertThat(stylist.open("/visits/" + visit + "/consent/1").response().contentType()).isEqualTo("application/pdf");
+        assertThat(stylist.open("/visits/" + visit + "/consent/1").response().contentType())
+            .isEqualTo("application/pdf");
     }
 
     @DisplayName("F20: what was found can be found again from the stored facts, with the rules of that version")
     @Test
     void aKeptAssessmentIsExplainedByItsOwnFacts() {
-        client(Map.of("darkening-lotion", List.of("some-time-ago"), "asthma", List.of("yes"))).agree().all().readBack().sign("Ottilie Brandt");
+        client(Map.of("darkening-lotion", List.of("some-time-ago"), "asthma", List.of("yes"))).agree().all().readBack()
+            .sign("Ottilie Brandt");
         QuarkusTransaction.requiringNew().run(() -> {
             KeptAssessment kept = KeptAssessment.newest(visit).orElseThrow();
             Assessment then = assessments.read(kept);
-            Assessment again = Assessor.assess(knowledge.ruleSet(), then.facts(), assessments.looked(Visit.findById(visit)));
+            Assessment again =
+                Assessor.assess(knowledge.ruleSet(), then.facts(), assessments.looked(Visit.findById(visit)));
             assertThat(kept.body()).doesNotContain("metal");
             assertThat(then.ruleSetHash()).isEqualTo(kept.ruleSetSha256()).isEqualTo(knowledge.ruleSet().hash());
             assertThat(again.findings()).isEqualTo(then.findings()).isNotEmpty();
@@ -106,7 +110,8 @@ class WholePathTest {
     @Test
     @DisplayName("R2: the ingredient list typed on a phone reaches the rules")
     void aLabelReachesTheRulesFromAPhone() {
-        Map<String, List<String>> told = Map.of("last-colour-by", List.of("self"), "ingredient-list", List.of("Aqua, Lead Acetate, Sulfur"));
+        Map<String, List<String>> told =
+            Map.of("last-colour-by", List.of("self"), "ingredient-list", List.of("Aqua, Lead Acetate, Sulfur"));
         assertThat(client(told).agree().all().pages()).contains("/answers/last-colour?opened=yes");
         assertThat(salon.as("petra").open("/visits/" + visit).expect(200).text()).contains("Lead Acetate");
     }
@@ -114,7 +119,8 @@ class WholePathTest {
     @Test
     @DisplayName("R18: client and stylist are told what a word of the label was read as")
     void whatWasReadIsToldToBoth() {
-        Map<String, List<String>> told = Map.of("last-colour-by", List.of("self"), "ingredient-list", List.of("Aqua, Plumbi acetas, Sulfur"));
+        Map<String, List<String>> told =
+            Map.of("last-colour-by", List.of("self"), "ingredient-list", List.of("Aqua, Plumbi acetas, Sulfur"));
         String read = "“Plumbi acetas” was read as LEAD ACETATE.";
         assertThat(client(told).agree().all().readBack().walker().expect(200).text()).contains(read);
         assertThat(salon.as("petra").open("/visits/" + visit).expect(200).text()).contains(read);
@@ -134,8 +140,10 @@ class WholePathTest {
         assertThat(page.expect(422).page().select("[data-kind]")).hasSize(1);
         page.open("/answers/hair-now?opened=yes").expect(200);
         client.page();
-        assertThat(page.open("/answers/hair-now?opened=yes").only("input[name=extensions-kind][checked]").attr("value")).isNotEmpty();
-        assertThat(page.open(page.page().selectFirst(".links a").attr("href")).expect(200).page().select("input[name=extensions][value=yes][checked]")).hasSize(1);
+        assertThat(page.open("/answers/hair-now?opened=yes").only("input[name=extensions-kind][checked]").attr("value"))
+            .isNotEmpty();
+        assertThat(page.open(page.page().selectFirst(".links a").attr("href")).expect(200).page()
+            .select("input[name=extensions][value=yes][checked]")).hasSize(1);
     }
 
     @Test
@@ -176,7 +184,8 @@ class WholePathTest {
         client.walker().open("/answers/home-colour").expect(200);
         client.page();
         Walker done = client.walker().open("/answers/done").expect(200);
-        assertThat(done.text()).contains("Not signed yet", "Signed before the change").doesNotContain("Signed. Thank you");
+        assertThat(done.text()).contains("Not signed yet", "Signed before the change")
+            .doesNotContain("Signed. Thank you");
         assertThat(done.open(done.only("a.main").attr("href")).at()).isEqualTo("/answers/read-back");
         assertThat(client.walker().open("/answers/sign").at()).isEqualTo("/answers/read-back");
         client.readBack().sign("Ottilie Brandt");
@@ -191,14 +200,16 @@ class WholePathTest {
         Walker page = client.walker();
         page.open(page.only("a[href=/answers/tests]").attr("href")).expect(200).send(Map.of("refuse", "skin-test"));
         assertThat(page.expect(200).at()).isEqualTo("/answers/sign");
-        assertThat(page.only("#statements").text()).contains("I do not want these tests: skin test", "cannot go ahead as booked")
+        assertThat(page.only("#statements").text())
+            .contains("I do not want these tests: skin test", "cannot go ahead as booked")
             .doesNotContain("I agree to these", "I agree to permanent");
         client.sign("Ottilie Brandt");
         assertThat(page.expect(200).at()).isEqualTo("/answers/done");
         assertThat(page.text()).contains("cannot go ahead").doesNotContain("Skin test: please come in");
         Walker stylist = salon.as("petra").open("/visits/" + visit).expect(200);
         assertThat(stylist.text()).contains("The client does not want this test: Skin test");
-        assertThat(stylist.open("/visits/" + visit + "/decision").expect(200).text()).contains("Nobody can go against this.");
+        assertThat(stylist.open("/visits/" + visit + "/decision").expect(200).text())
+            .contains("Nobody can go against this.");
     }
 
     @Test
@@ -212,7 +223,8 @@ class WholePathTest {
         client.send(Map.of("refuse", List.of()));
         assertThat(page.at()).isEqualTo("/answers/sign");
         assertThat(page.open("/answers/done").text()).contains("Not signed yet");
-        assertThat(salon.as("petra").open("/visits/" + visit + "/decision").expect(200).text()).contains("A test came in or fell away after the client signed");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/decision").expect(200).text())
+            .contains("A test came in or fell away after the client signed");
         page.open("/answers/sign");
         client.sign("Ottilie Brandt");
         assertThat(page.text()).contains("Signed. Thank you");
@@ -233,7 +245,8 @@ class WholePathTest {
     void whatIsNotKnownFitsOnFourPages() throws Exception {
         Answering client = client(knocking.knowsNothing()).agree().all().readBack();
         List<String> agreed = client.walker().page().select("#statements label").eachText();
-        byte[] copy = client.sign("Ottilie Brandt").walker().expect(200).open("/answers/copy").expect(200).response().asByteArray();
+        byte[] copy = client.sign("Ottilie Brandt").walker().expect(200).open("/answers/copy").expect(200).response()
+            .asByteArray();
         Files.createDirectories(Path.of("target/paper"));
         Files.write(Path.of("target/paper/knows-nothing.pdf"), copy);
         try (var paper = Loader.loadPDF(copy)) {
@@ -242,15 +255,18 @@ class WholePathTest {
             List<String> unknown = unknown();
             assertThat(unknown).hasSizeGreaterThan(40);
             String listed = text.substring(text.indexOf(flat("Don't know Past reactions:")), text.indexOf("Signature"));
-            assertThat(unknown).allSatisfy(question -> assertThat(listed).containsPattern("[:;] " + Pattern.quote(flat(question))));
+            assertThat(unknown)
+                .allSatisfy(question -> assertThat(listed).containsPattern("[:;] " + Pattern.quote(flat(question))));
             assertThat(agreed).isNotEmpty().allSatisfy(statement -> assertThat(text).contains(flat(statement)));
         }
     }
 
     /** What the client did not know, as the questions are called. */
     private List<String> unknown() {
-        return QuarkusTransaction.requiringNew().call(() -> intake.said(Visit.findById(visit))).byQuestion().entrySet().stream()
-            .filter(e -> e.getValue().equals(Answer.DONT_KNOW)).map(e -> knowledge.words("en").question(e.getKey()).short_()).toList();
+        return QuarkusTransaction.requiringNew().call(() -> intake.said(Visit.findById(visit))).byQuestion().entrySet()
+            .stream()
+            .filter(e -> e.getValue().equals(Answer.DONT_KNOW))
+            .map(e -> knowledge.words("en").question(e.getKey()).short_()).toList();
     }
 
     private static String flat(String text) {
@@ -259,15 +275,19 @@ class WholePathTest {
 
     @Test
     void aSevereReactionIsAnsweredAtOnceWithUrgentSignsAndANamedCall() {
-        Answering client = client(Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing"))).agree();
+        Answering client =
+            client(Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing")))
+                .agree();
         client.page();
         client.page();
         assertThat(client.walker().at()).isEqualTo("/answers/care");
         assertThat(client.walker().text()).contains("Unwell now?", "Call 999", "Petra Lind telephones you");
         client.all().readBack();
-        assertThat(client.walker().only(".lead").text()).as("R15").startsWith("My answers before").doesNotContain("Consent");
+        assertThat(client.walker().only(".lead").text()).as("R15").startsWith("My answers before")
+            .doesNotContain("Consent");
         client.sign("Ottilie Brandt");
-        assertThat(client.walker().expect(200).text()).as("R15").contains("use no hair colour", "Petra Lind telephones you", "Call 999", "has your answers")
+        assertThat(client.walker().expect(200).text()).as("R15")
+            .contains("use no hair colour", "Petra Lind telephones you", "Call 999", "has your answers")
             .doesNotContain("your consent");
         Walker stylist = salon.as("petra").open("/visits/" + visit).expect(200);
         assertThat(stylist.only("h1").text()).startsWith("Prevents");

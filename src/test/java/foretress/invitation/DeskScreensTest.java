@@ -47,9 +47,11 @@ class DeskScreensTest {
     }
 
     private static void checked(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/screens", name + ".png")).setFullPage(true));
+        page.screenshot(
+            new Page.ScreenshotOptions().setPath(Path.of("target/screens", name + ".png")).setFullPage(true));
         assertThat(Axe.everything(page)).as(name + " " + page.url()).isEmpty();
-        assertThat((Integer) page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+        assertThat(
+            (Integer) page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
             .as("sideways scrolling on " + name).isLessThanOrEqualTo(0);
     }
 
@@ -93,8 +95,9 @@ class DeskScreensTest {
         try (Browser browser = Browser.open()) {
             for (int width : List.of(1024, 360)) {
                 try (var tablet = browser.sized(root(), width, 768)) {
-                    tablet.addCookies(signedIn.cookies().entrySet().stream().map(c ->
-                        new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root())).toList());
+                    tablet.addCookies(signedIn.cookies().entrySet().stream()
+                        .map(c -> new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root()))
+                        .toList());
                     desk(tablet.newPage(), "-" + width);
                 }
             }
@@ -104,7 +107,8 @@ class DeskScreensTest {
     @Test
     @DisplayName("R55: the day sheet's names and acts are 44 px high or more, what is stopped and what is not answered is said with its act, answered needs no word")
     void theDaySheetSaysWhatToDoAndEveryTargetIsLargeEnough() {
-        clock.move(Duration.between(clock.instant(), LocalDate.ofInstant(clock.instant(), ZONE).plusDays(60).atTime(11, 42).atZone(ZONE).toInstant()));
+        clock.move(Duration.between(clock.instant(),
+            LocalDate.ofInstant(clock.instant(), ZONE).plusDays(60).atTime(11, 42).atZone(ZONE).toInstant()));
         make.busyDay();
         Walker signedIn = salon.as("petra");
         Walker owner = salon.as("edda");
@@ -112,8 +116,9 @@ class DeskScreensTest {
         try (Browser browser = Browser.open()) {
             for (int width : List.of(1024, 390)) {
                 try (var tablet = browser.sized(root(), width, 768)) {
-                    tablet.addCookies(signedIn.cookies().entrySet().stream().map(c ->
-                        new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root())).toList());
+                    tablet.addCookies(signedIn.cookies().entrySet().stream()
+                        .map(c -> new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root()))
+                        .toList());
                     Page page = tablet.newPage();
                     page.navigate("/day");
                     checked(page, "day-" + width);
@@ -122,8 +127,9 @@ class DeskScreensTest {
                     checked(page, "day-dark-" + width);
                     page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
                     tablet.clearCookies();
-                    tablet.addCookies(owner.cookies().entrySet().stream().map(c ->
-                        new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root())).toList());
+                    tablet.addCookies(owner.cookies().entrySet().stream()
+                        .map(c -> new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root()))
+                        .toList());
                     page.navigate("/owner");
                     checked(page, "owner-" + width);
                     page.navigate("/visits/" + paper + "/paper");
@@ -141,10 +147,14 @@ class DeskScreensTest {
             """)).as("targets too small").isEmpty();
         assertThat(page.locator(".dayrows").textContent()).doesNotContain("Answered", "reaction", "allerg");
         assertThat(page.locator("li.stopped").textContent()).contains("Jon Abbot", "Stopped", "call by", "Call");
-        assertThat(page.locator(".dayrows > li:has-text('Wanda Kubik')").textContent()).contains("Not answered", "1 hour 1", "Send again");
-        assertThat(page.locator(".dayrows > li:has-text('Linh Tran')").textContent()).contains("Half answered", "Send again");
-        assertThat(page.locator(".dayrows > li:has-text('Ruth Pellow')").textContent()).contains("Prevents", "Talk about another service");
-        assertThat(page.locator("li.over").textContent()).contains("Amal Rezk", "closed").doesNotContain("Send", "Decide");
+        assertThat(page.locator(".dayrows > li:has-text('Wanda Kubik')").textContent()).contains("Not answered",
+            "1 hour 1", "Send again");
+        assertThat(page.locator(".dayrows > li:has-text('Linh Tran')").textContent()).contains("Half answered",
+            "Send again");
+        assertThat(page.locator(".dayrows > li:has-text('Ruth Pellow')").textContent()).contains("Prevents",
+            "Talk about another service");
+        assertThat(page.locator("li.over").textContent()).contains("Amal Rezk", "closed").doesNotContain("Send",
+            "Decide");
     }
 
     private void desk(Page page, String width) {

@@ -63,7 +63,8 @@ class DoorTest {
     }
 
     private static Response comes(String from, String path) {
-        return RestAssured.given().redirects().follow(false).header("X-Forwarded-For", from).header("Accept", "text/html").get(path);
+        return RestAssured.given().redirects().follow(false).header("X-Forwarded-For", from)
+            .header("Accept", "text/html").get(path);
     }
 
     @Test
@@ -79,7 +80,7 @@ class DoorTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"unknown", "a:b", "", ",", "\"", "[", "203.0.113.5, unknown", "%00", "::ffff:1.2.3.4:5"})
+    @ValueSource(strings = { "unknown", "a:b", "", ",", "\"", "[", "203.0.113.5, unknown", "%00", "::ffff:1.2.3.4:5" })
     @DisplayName("R63: whatever stands in X-Forwarded-For, the page comes")
     void anyForwardedAddressGetsThePage(String written) {
         comes(written, link).then().statusCode(200);
@@ -89,7 +90,8 @@ class DoorTest {
     @Test
     void theWelcomeSaysNothingPersonal() {
         String page = new Walker().open(link).expect(200).page().html();
-        assertThat(page).doesNotContain("Ottilie", "Brandt", "Petra", "1990", "olour with").contains("Español", "Alder &amp; Wren");
+        assertThat(page).doesNotContain("Ottilie", "Brandt", "Petra", "1990", "olour with").contains("Español",
+            "Alder &amp; Wren");
     }
 
     @Test
@@ -112,7 +114,8 @@ class DoorTest {
     @DisplayName("R6: the link of another visit, a browser that was forgotten and the salon's tablet are asked")
     void anotherVisitAForgottenBrowserAndATabletAreAsked() {
         Walker inside = atTheDoor().send(born("3", "4", "1990"));
-        String other = "/i/" + invitations.issue(make.visit(LocalDate.of(1970, 1, 2)), Invitation.Way.SHOWN, "server").reveal();
+        String other =
+            "/i/" + invitations.issue(make.visit(LocalDate.of(1970, 1, 2)), Invitation.Way.SHOWN, "server").reveal();
         assertThat(inside.open(other + "/birth-date").expect(200).page().select("#day")).isNotEmpty();
         String handed = "/i/" + invitations.handOver(visit, HandOverPurpose.WALK_IN, "server").reveal();
         assertThat(inside.open(handed + "/birth-date").expect(200).page().select("#day")).isNotEmpty();
@@ -186,10 +189,12 @@ class DoorTest {
         try {
             int judged = 0, locked = 0;
             for (Future<Invitations.Knock> one : threads.invokeAll(tries)) {
-                if (one.get() instanceof Invitations.Knock.Wrong) judged++;
-                if (one.get() instanceof Invitations.Knock.Locked) locked++;
+                if (one.get() instanceof Invitations.Knock.Wrong)
+                    judged++;
+                if (one.get() instanceof Invitations.Knock.Locked)
+                    locked++;
             }
-            assertThat(judged).isEqualTo(Invitation.TRIES - 1);       // the fifth locks
+            assertThat(judged).isEqualTo(Invitation.TRIES - 1); // the fifth locks
             assertThat(judged + locked).isEqualTo(100);
         } finally {
             threads.shutdown();
@@ -235,7 +240,8 @@ class DoorTest {
         assertThat(walker.page().selectFirst("html").attr("lang")).isEqualTo("es");
         assertThat(walker.text()).contains("¿Cuándo nació?", "abril");
         walker.send(born("3", "4", "1990"));
-        assertThat(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.language)).isEqualTo("es");
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.language))
+            .isEqualTo("es");
     }
 
     @Test
@@ -245,7 +251,8 @@ class DoorTest {
         doubled.add(Map.entry("day", "3"));
         doubled.add(Map.entry("day", "4"));
         walker.post(link + "/birth-date", doubled).expect(400);
-        new Walker().post(link + "/birth-date", List.of(Map.entry("day", "3"))).expect(422).only("form[data-kept] [name=day][value=3]");
+        new Walker().post(link + "/birth-date", List.of(Map.entry("day", "3"))).expect(422)
+            .only("form[data-kept] [name=day][value=3]");
     }
 
     @Test
@@ -265,8 +272,8 @@ class DoorTest {
     void aBrowserThatWasInBeforeTheFirstAnswersAndGaveNoneShowsACodeLikeAnyOther() {
         Walker first = atTheDoor().send(born("3", "4", "1990")).open("/answers/stop").expect(200);
         Walker second = atTheDoor().send(born("3", "4", "1990")).open("/answers/stop").expect(200);
-        UUID door = QuarkusTransaction.requiringNew().call(() ->
-            ClientSession.<ClientSession>find("cookieHash", Token.hash(first.cookies().get("door"))).firstResult().id);
+        UUID door = QuarkusTransaction.requiringNew().call(() -> ClientSession
+            .<ClientSession>find("cookieHash", Token.hash(first.cookies().get("door"))).firstResult().id);
         begin(door);
         assertThat(first.open("/answers/stop").expect(200).at()).isEqualTo("/answers/stop");
         assertThat(second.open("/answers/stop").at()).isEqualTo("/code");
@@ -276,8 +283,8 @@ class DoorTest {
     void onlyOneOfTwoBrowsersBegins() {
         atTheDoor().send(born("3", "4", "1990"));
         atTheDoor().send(born("3", "4", "1990"));
-        List<UUID> both = QuarkusTransaction.requiringNew().call(() ->
-            ClientSession.<ClientSession>list("visit.id", visit).stream().map(door -> door.id).toList());
+        List<UUID> both = QuarkusTransaction.requiringNew()
+            .call(() -> ClientSession.<ClientSession>list("visit.id", visit).stream().map(door -> door.id).toList());
         begin(both.get(0));
         org.assertj.core.api.Assertions.assertThatThrownBy(() -> begin(both.get(1)))
             .isInstanceOf(jakarta.persistence.OptimisticLockException.class);
@@ -315,7 +322,8 @@ class DoorTest {
     }
 
     private String codeFromTheDesk() {
-        return salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=/code]", Map.of()).expect(200).only(".clock").text();
+        return salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=/code]", Map.of()).expect(200)
+            .only(".clock").text();
     }
 
     @Test

@@ -84,7 +84,8 @@ class MailTest {
             if (joined.charAt(i) == '=' && joined.substring(i).matches("(?s)=[0-9A-F]{2}.*")) {
                 out.write(Integer.parseInt(joined.substring(i + 1, i + 3), 16));
                 i += 2;
-            } else out.writeBytes(joined.substring(i, i + 1).getBytes(StandardCharsets.UTF_8));
+            } else
+                out.writeBytes(joined.substring(i, i + 1).getBytes(StandardCharsets.UTF_8));
         }
         return out.toString(StandardCharsets.UTF_8);
     }
@@ -114,7 +115,8 @@ class MailTest {
     void noMailSpeaksOfHealthProductOrTest() {
         mailed(visit("ottilie@post.example"));
         sender.sendDue();
-        assertThat(unfolded(SMTP.mails().get(0)).toLowerCase()).doesNotContain("allerg", "skin", "test", "patch", "colour",
+        assertThat(unfolded(SMTP.mails().get(0)).toLowerCase()).doesNotContain("allerg", "skin", "test", "patch",
+            "colour",
             "dye", "health", "medicine", "henna", "reaction", "highlights", "petra");
     }
 
@@ -141,7 +143,7 @@ class MailTest {
     private List<String> bodies() throws SQLException {
         var all = new java.util.ArrayList<String>();
         try (var connection = store.getConnection();
-             var rows = connection.createStatement().executeQuery("select body from outbox where body is not null")) {
+            var rows = connection.createStatement().executeQuery("select body from outbox where body is not null")) {
             while (rows.next()) all.add(rows.getString(1));
         }
         return all;
@@ -198,7 +200,8 @@ class MailTest {
         Walker desk = mailed(visit);
         sender.sendDue();
         new Walker().open(old).expect(200);
-        assertThat(desk.open("/desk/visits/" + visit).text()).contains("the link before it still works").doesNotContain("Mailed");
+        assertThat(desk.open("/desk/visits/" + visit).text()).contains("the link before it still works")
+            .doesNotContain("Mailed");
         SMTP.refuse(false);
         clock.move(Duration.ofMinutes(5));
         assertThat(sender.sendDue()).isOne();
@@ -228,7 +231,8 @@ class MailTest {
         for (int i = 0; i < 5; i++) mailed(visit("ottilie" + i + "@post.example"));
         var threads = java.util.concurrent.Executors.newFixedThreadPool(4);
         try {
-            List<java.util.concurrent.Callable<Integer>> senders = List.of(sender::sendDue, sender::sendDue, sender::sendDue, sender::sendDue);
+            List<java.util.concurrent.Callable<Integer>> senders =
+                List.of(sender::sendDue, sender::sendDue, sender::sendDue, sender::sendDue);
             int sent = 0;
             for (var one : threads.invokeAll(senders)) sent += one.get();
             assertThat(sent).isEqualTo(5);
@@ -241,11 +245,12 @@ class MailTest {
     @Test
     void aSpanishClientGetsASpanishMail() {
         UUID visit = visit("ottilie@post.example");
-        io.quarkus.narayana.jta.QuarkusTransaction.requiringNew().run(() ->
-            foretress.visit.Visit.<foretress.visit.Visit>findById(visit).client.language = "es");
+        io.quarkus.narayana.jta.QuarkusTransaction.requiringNew()
+            .run(() -> foretress.visit.Visit.<foretress.visit.Visit>findById(visit).client.language = "es");
         mailed(visit);
         sender.sendDue();
-        assertThat(unfolded(SMTP.mails().get(0))).contains("Content-Language: es", "Abrir sus preguntas", "lang=\"es\"");
+        assertThat(unfolded(SMTP.mails().get(0))).contains("Content-Language: es", "Abrir sus preguntas",
+            "lang=\"es\"");
     }
 
     /** A second browser sees earlier answers only after the code that was mailed. */

@@ -29,7 +29,8 @@ class QrTest {
         BitMatrix all = paint(qr);
         var inner = new BitMatrix(qr.size() - 8);
         for (int y = 0; y < inner.getHeight(); y++)
-            for (int x = 0; x < inner.getWidth(); x++) if (all.get(x + 4, y + 4)) inner.set(x, y);
+            for (int x = 0; x < inner.getWidth(); x++) if (all.get(x + 4, y + 4))
+            inner.set(x, y);
         return inner;
     }
 

@@ -2,15 +2,16 @@ package foretress.knowledge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answer.Chosen;
 import foretress.questionnaire.Answer.Length;
 import foretress.questionnaire.Answer.Medicines;
 import foretress.questionnaire.Answer.Said;
 import foretress.questionnaire.Answer.Text;
 import foretress.questionnaire.Answer.Treatments;
-import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
@@ -19,7 +20,6 @@ import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.Season;
 import foretress.questionnaire.SaidDate.YearsAgo;
-import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.time.Year;
@@ -33,7 +33,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class AnswerWordsTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
-    private static final SaidTreatment LOTION = new SaidTreatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "dont-know");
+    private static final SaidTreatment LOTION =
+        new SaidTreatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "dont-know");
 
     private static final Question TREATMENTS = question("treatments");
 
@@ -68,7 +69,8 @@ class AnswerWordsTest {
 
     @Test
     void aTreatmentIsSaidInOneLine() {
-        assertThat(AnswerWords.say(TREATMENTS, LOTION, KNOWLEDGE.words("en"))).isEqualTo("Lotion or foam that darkens grey hair day by day – summer 2024, all of it, at home");
+        assertThat(AnswerWords.say(TREATMENTS, LOTION, KNOWLEDGE.words("en")))
+            .isEqualTo("Lotion or foam that darkens grey hair day by day – summer 2024, all of it, at home");
         assertThat(AnswerWords.say(TREATMENTS, LOTION, KNOWLEDGE.words("es")))
             .isEqualTo("Loción o espuma que oscurece las canas día a día – verano de 2024, todo el pelo, en casa");
     }
@@ -76,15 +78,18 @@ class AnswerWordsTest {
     @Test
     void howOftenIsSaidWhereItIsKnown() {
         SaidTreatment perm = new SaidTreatment("perm", new InYear(Year.of(2023)), "dont-know", "salon", "several");
-        assertThat(AnswerWords.say(TREATMENTS, perm, KNOWLEDGE.words("en"))).isEqualTo("Perm: lasting curls – 2023, not sure where, at a salon, several times, "
-            + "not sure how far apart, first time: not sure when");
+        assertThat(AnswerWords.say(TREATMENTS, perm, KNOWLEDGE.words("en")))
+            .isEqualTo("Perm: lasting curls – 2023, not sure where, at a salon, several times, "
+                + "not sure how far apart, first time: not sure when");
     }
 
     @Test
     void aRepeatedTreatmentSaysHowFarApartAndSinceWhen() {
-        SaidTreatment dye = new SaidTreatment("box-dye", new InMonth(YearMonth.of(2025, 3)), "regrowth", "home", "regularly", "6-weeks", new YearsAgo(2, 3));
-        assertThat(AnswerWords.say(TREATMENTS, dye, KNOWLEDGE.words("en"))).isEqualTo("Colour from a box, at home – March 2025, the new growth, at home, regularly, "
-            + "about every 6 weeks, first time: two to three years ago");
+        SaidTreatment dye = new SaidTreatment("box-dye", new InMonth(YearMonth.of(2025, 3)), "regrowth", "home",
+            "regularly", "6-weeks", new YearsAgo(2, 3));
+        assertThat(AnswerWords.say(TREATMENTS, dye, KNOWLEDGE.words("en")))
+            .isEqualTo("Colour from a box, at home – March 2025, the new growth, at home, regularly, "
+                + "about every 6 weeks, first time: two to three years ago");
         assertThat(AnswerWords.whereAndWhen(dye, KNOWLEDGE.words("en")))
             .isEqualTo("the new growth, about every 6 weeks, two to three years ago to March 2025");
         assertThat(AnswerWords.whereAndWhen(LOTION, KNOWLEDGE.words("en"))).isEqualTo("all of it, summer 2024");
@@ -99,7 +104,8 @@ class AnswerWordsTest {
 
     @Test
     void emptyListsAreSaidAsNone() {
-        assertThat(say("treatments", new Treatments(List.of()), "en")).isEqualTo("Nothing was done to the hair I have now");
+        assertThat(say("treatments", new Treatments(List.of()), "en"))
+            .isEqualTo("Nothing was done to the hair I have now");
         assertThat(say("medicines", new Medicines(List.of()), "es")).isEqualTo("No tomo medicamentos");
     }
 
@@ -125,8 +131,10 @@ class AnswerWordsTest {
 
     @Test
     void aDateThatStandsAloneBeginsWithACapital() {
-        assertThat(say("black-tattoo-when", new Said(new InSeason(Season.SPRING, Year.of(2025))), "en")).isEqualTo("Spring 2025");
-        assertThat(say("black-tattoo-when", new Said(new InMonth(YearMonth.of(2025, 5))), "es")).isEqualTo("Mayo de 2025");
+        assertThat(say("black-tattoo-when", new Said(new InSeason(Season.SPRING, Year.of(2025))), "en"))
+            .isEqualTo("Spring 2025");
+        assertThat(say("black-tattoo-when", new Said(new InMonth(YearMonth.of(2025, 5))), "es"))
+            .isEqualTo("Mayo de 2025");
     }
 
     @Test
@@ -143,7 +151,8 @@ class AnswerWordsTest {
     @Test
     void aCodeNoLongerOfferedIsShownAsItIs() {
         assertThat(say("colour-reaction", Chosen.of("once-upon-a-time"), "en")).isEqualTo("once-upon-a-time");
-        assertThat(AnswerWords.say(TREATMENTS, new SaidTreatment("egg-wash", new NotKnown(), "whole", "home", "once"), KNOWLEDGE.words("en"))).startsWith("egg-wash – ");
+        assertThat(AnswerWords.say(TREATMENTS, new SaidTreatment("egg-wash", new NotKnown(), "whole", "home", "once"),
+            KNOWLEDGE.words("en"))).startsWith("egg-wash – ");
     }
 
     @Test
@@ -154,13 +163,15 @@ class AnswerWordsTest {
             assertAll(words, "zone", SaidTreatment.ZONES);
             assertAll(words, "every", SaidTreatment.EVERY);
             assertAll(words, "by", SaidTreatment.BY);
-            assertAll(words, "often", SaidTreatment.OFTEN.stream().filter(c -> !c.equals(SaidTreatment.DONT_KNOW)).toList());
+            assertAll(words, "often",
+                SaidTreatment.OFTEN.stream().filter(c -> !c.equals(SaidTreatment.DONT_KNOW)).toList());
             assertAll(words, "dose", asked(Medicine.DOSES));
             assertAll(words, "route", asked(Medicine.ROUTES));
             assertAll(words, "last", asked(Medicine.LAST_TAKEN));
             assertAll(words, "season", List.of("spring", "summer", "autumn", "winter"));
             assertAll(words, "years-ago", List.of("0-1", "1-2", "2-3", "3-5", "5-plus"));
-            assertAll(words, "precision", List.of("day", "month", "season", "year", "years-ago", "longer", "dont-know"));
+            assertAll(words, "precision",
+                List.of("day", "month", "season", "year", "years-ago", "longer", "dont-know"));
         }
     }
 
@@ -171,7 +182,8 @@ class AnswerWordsTest {
     private static void assertAll(Words words, String group, List<String> codes) {
         for (String code : codes) {
             assertThat(words.own()).contains("answers.%s.%s".formatted(group, code));
-            assertThat(AnswerWords.slip(group, code, words)).isNotBlank().matches(s -> !Character.isLowerCase(s.charAt(0)));
+            assertThat(AnswerWords.slip(group, code, words)).isNotBlank()
+                .matches(s -> !Character.isLowerCase(s.charAt(0)));
         }
     }
 }

@@ -30,25 +30,28 @@ class BrokenKnowledgeTest {
     @TestFactory
     Stream<DynamicTest> eachIsRefusedWithExactlyItsComplaints() {
         return KnowledgeFiles.ofFolder(FOLDER).byPath().entrySet().stream().filter(file -> !file.getKey().contains("/"))
-            .map(file -> dynamicTest(file.getKey().replace(".yaml", "").replace('-', ' '), () ->
-                assertThat(complaints(file.getValue())).isEqualTo(expected(file.getValue()))));
+            .map(file -> dynamicTest(file.getKey().replace(".yaml", "").replace('-', ' '),
+                () -> assertThat(complaints(file.getValue())).isEqualTo(expected(file.getValue()))));
     }
 
     @Test
     void theApplicationDoesNotStartOnIt() {
         KnowledgeFiles broken = BASE.with("sources.yaml", "own: { status: own decision }\n");
         assertThatThrownBy(() -> Knowledge.of(broken)).isInstanceOf(KnowledgeException.class)
-            .hasMessageContaining("sources.yaml:1:6  'title' is missing\n    own: { status: own decision }\n         ^");
+            .hasMessageContaining(
+                "sources.yaml:1:6  'title' is missing\n    own: { status: own decision }\n         ^");
     }
 
     static String complaints(String text) {
-        KnowledgeReader reader = new KnowledgeReader(BASE.with(text.lines().findFirst().orElseThrow().substring(STANDS_IN.length()), text));
+        KnowledgeReader reader =
+            new KnowledgeReader(BASE.with(text.lines().findFirst().orElseThrow().substring(STANDS_IN.length()), text));
         Knowledge knowledge = reader.read();
         List<String> said = reader.complaints().all().stream().map(Complaint::toString).toList();
         return String.join("\n", said.isEmpty() ? WordsCheck.missing(knowledge) : said);
     }
 
     private static String expected(String text) {
-        return String.join("\n", text.lines().filter(line -> line.startsWith("#| ")).map(line -> line.substring(3)).toList());
+        return String.join("\n",
+            text.lines().filter(line -> line.startsWith("#| ")).map(line -> line.substring(3)).toList());
     }
 }

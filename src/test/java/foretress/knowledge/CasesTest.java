@@ -29,8 +29,8 @@ class CasesTest {
     private static List<Case> cases() {
         CaseReader reader = new CaseReader(KNOWLEDGE);
         List<Case> read = new ArrayList<>();
-        KnowledgeFiles.ofFolder(FOLDER).byPath().forEach((path, text) ->
-            Yaml.read(path, text, COMPLAINTS).ifPresent(file -> file.trying(f -> read.addAll(reader.read(path, f)))));
+        KnowledgeFiles.ofFolder(FOLDER).byPath().forEach((path, text) -> Yaml.read(path, text, COMPLAINTS)
+            .ifPresent(file -> file.trying(f -> read.addAll(reader.read(path, f)))));
         return read;
     }
 
@@ -41,16 +41,20 @@ class CasesTest {
 
     @TestFactory
     Stream<DynamicNode> everyCaseComesOutAsItSays() {
-        return CASES.stream().collect(Collectors.groupingBy(Case::file)).entrySet().stream().sorted(Map.Entry.comparingByKey())
-            .map(file -> dynamicContainer(file.getKey(), file.getValue().stream().map(c -> dynamicTest(c.name(), () -> holds(c)))));
+        return CASES.stream().collect(Collectors.groupingBy(Case::file)).entrySet().stream()
+            .sorted(Map.Entry.comparingByKey())
+            .map(file -> dynamicContainer(file.getKey(),
+                file.getValue().stream().map(c -> dynamicTest(c.name(), () -> holds(c)))));
     }
 
     @Test
     void everyRuleHasThreeCasesThatNameIt() {
         Map<String, Long> named = CASES.stream()
-            .flatMap(c -> Stream.of(c.findings(), c.not(), List.copyOf(c.weights().keySet())).flatMap(List::stream).distinct())
+            .flatMap(c -> Stream.of(c.findings(), c.not(), List.copyOf(c.weights().keySet())).flatMap(List::stream)
+                .distinct())
             .collect(Collectors.groupingBy(id -> id, Collectors.counting()));
-        List<String> few = KNOWLEDGE.ruleSet().rules().stream().map(Rule::id).filter(id -> named.getOrDefault(id, 0L) < CASES_A_RULE).toList();
+        List<String> few = KNOWLEDGE.ruleSet().rules().stream().map(Rule::id)
+            .filter(id -> named.getOrDefault(id, 0L) < CASES_A_RULE).toList();
         assertThat(few).as("rules with fewer than three cases").isEmpty();
     }
 
@@ -80,7 +84,8 @@ class CasesTest {
               given: { service: highlights, darkening-lotion: yes }
               expect: { not: [metal-meets-peroxide] }
             """)).get(0);
-        assertThat(other.faults(other.assess(KNOWLEDGE))).containsExactly("metal-meets-peroxide must not be found and is");
+        assertThat(other.faults(other.assess(KNOWLEDGE)))
+            .containsExactly("metal-meets-peroxide must not be found and is");
     }
 
     @Test
@@ -95,14 +100,17 @@ class CasesTest {
             - name: a test that came to something else
               given: { service: highlights, tests: [{ test: skin-test, outcome: fine }] }
               expect: {}
-            """))).satisfies(e -> assertThat(e.complaints()).hasSize(3).allMatch(c -> c.headline().startsWith("planted.yaml:")));
+            """))).satisfies(
+            e -> assertThat(e.complaints()).hasSize(3).allMatch(c -> c.headline().startsWith("planted.yaml:")));
     }
 
     private static String told(Case c, Assessment assessment) {
         String findings = assessment.on(c.service()).stream()
             .map(f -> "  %s: %s, by %s, for %s%s".formatted(f.ruleId(), f.on(c.service()).code(), f.causes(),
-                f.facts().stream().map(fact -> assessment.facts().byId().get(fact)).toList(), f.onlyIfUnknown() ? " (not known)" : ""))
+                f.facts().stream().map(fact -> assessment.facts().byId().get(fact)).toList(),
+                f.onlyIfUnknown() ? " (not known)" : ""))
             .collect(Collectors.joining("\n"));
-        return "%s: %s\n%s\n%s\n".formatted(c.file(), c.name(), assessment.standing(c.service().id()).orElseThrow(), findings);
+        return "%s: %s\n%s\n%s\n".formatted(c.file(), c.name(), assessment.standing(c.service().id()).orElseThrow(),
+            findings);
     }
 }

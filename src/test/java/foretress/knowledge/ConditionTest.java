@@ -30,11 +30,12 @@ import org.junit.jupiter.api.Test;
 class ConditionTest {
     private static final int FACT_SETS = 100_000;
     private static final Pattern COMPARISON = Pattern.compile("(\\w+)\\s*(==|!=|<=|>=|<|>)\\s*(\\w+)");
-    private static final String[] SIGNS = {"==", "!=", "<", "<=", ">", ">="};
+    private static final String[] SIGNS = { "==", "!=", "<", "<=", ">", ">=" };
 
     private static final Knowledge KNOWLEDGE = Knowledge.load();
     private final Map<String, FactDef> facts = KNOWLEDGE.ruleSet().facts().stream()
-        .collect(Collectors.toMap(def -> ConditionReader.written(def.id()), def -> def, (a, b) -> a, LinkedHashMap::new));
+        .collect(
+            Collectors.toMap(def -> ConditionReader.written(def.id()), def -> def, (a, b) -> a, LinkedHashMap::new));
     private final ConditionReader reader = new ConditionReader(facts.values());
     private final CelCompiler compiler = compiler();
     private final CelRuntime runtime = CelRuntimeFactory.standardCelRuntimeBuilder().build();
@@ -72,7 +73,8 @@ class ConditionTest {
             Truth truth = condition.of(Facts.of(ranges));
             for (Facts reading : readings(ranges)) {
                 Truth seen = condition.of(reading);
-                assertThat(truth == Truth.UNKNOWN || truth == seen).as("%s on %s is %s, one reading %s", condition, ranges, truth, seen).isTrue();
+                assertThat(truth == Truth.UNKNOWN || truth == seen)
+                    .as("%s on %s is %s, one reading %s", condition, ranges, truth, seen).isTrue();
             }
         }
     }
@@ -87,7 +89,8 @@ class ConditionTest {
 
     @Test
     void aPrintedConditionReadsAsItself() {
-        KNOWLEDGE.ruleSet().rules().stream().map(Rule::when).forEach(when -> assertThat(read(when.toString())).isEqualTo(when));
+        KNOWLEDGE.ruleSet().rules().stream().map(Rule::when)
+            .forEach(when -> assertThat(read(when.toString())).isEqualTo(when));
         for (int i = 0; i < 500; i++) {
             Condition condition = read(invented(4));
             assertThat(read(condition.toString())).isEqualTo(condition);
@@ -104,8 +107,9 @@ class ConditionTest {
     /** What the rule files say, by rule id. */
     private static Map<String, String> written() {
         Map<String, String> written = new LinkedHashMap<>();
-        KnowledgeFiles.ofClassPath().under("rules").forEach((path, text) -> Yaml.read(path, text, new Complaints()).orElseThrow().list()
-            .forEach(rule -> written.put(rule.at("id").text(), rule.at("when").text())));
+        KnowledgeFiles.ofClassPath().under("rules")
+            .forEach((path, text) -> Yaml.read(path, text, new Complaints()).orElseThrow().list()
+                .forEach(rule -> written.put(rule.at("id").text(), rule.at("when").text())));
         return written;
     }
 
@@ -128,7 +132,8 @@ class ConditionTest {
         if (depth == 0 || random.nextInt(5) == 0) {
             String name = List.copyOf(facts.keySet()).get(random.nextInt(6));
             List<String> classes = facts.get(name).classes();
-            return "%s %s %s".formatted(name, SIGNS[random.nextInt(6)], ConditionReader.written(classes.get(random.nextInt(classes.size()))));
+            return "%s %s %s".formatted(name, SIGNS[random.nextInt(6)],
+                ConditionReader.written(classes.get(random.nextInt(classes.size()))));
         }
         return switch (random.nextInt(3)) {
             case 0 -> "!(" + invented(depth - 1) + ")";
@@ -138,7 +143,8 @@ class ConditionTest {
     }
 
     private Facts known(Map<String, Long> values) {
-        return Facts.of(values.entrySet().stream().map(e -> FactValue.known(facts.get(e.getKey()), e.getValue().intValue(), List.of())).toList());
+        return Facts.of(values.entrySet().stream()
+            .map(e -> FactValue.known(facts.get(e.getKey()), e.getValue().intValue(), List.of())).toList());
     }
 
     private FactValue range(String id) {
@@ -154,7 +160,8 @@ class ConditionTest {
             List<Facts> more = new ArrayList<>();
             for (Facts reading : readings) {
                 for (int c = range.best(); c <= range.worst(); c++) {
-                    more.add(reading.with(FactValue.known(facts.get(ConditionReader.written(range.fact())), c, List.of())));
+                    more.add(
+                        reading.with(FactValue.known(facts.get(ConditionReader.written(range.fact())), c, List.of())));
                 }
             }
             readings = more;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.Question.Status;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Status;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
@@ -27,7 +27,8 @@ class EveryQuestionIsAskedTest {
     @Label("R2: every question whose condition holds was on a page before reading back, and none whose condition does not hold")
     void everyOpenQuestionIsOnAPageAndNoOther(@ForAll int number) {
         RandomClients client = new RandomClients(number);
-        Walk walk = new Walk(QUESTIONS, client.pick(KNOWLEDGE.ruleSet().services()).chemistries(), Answers.NONE, Set.of());
+        Walk walk =
+            new Walk(QUESTIONS, client.pick(KNOWLEDGE.ruleSet().services()).chemistries(), Answers.NONE, Set.of());
         Optional<Walk.Step> step = walk.next();
         for (int pages = 0; step.isPresent(); pages++) {
             assertThat(pages).as("pages without end").isLessThan(MOST_PAGES);
@@ -42,8 +43,10 @@ class EveryQuestionIsAskedTest {
     private static void onlyWhatIsOpen(Walk walk, Walk.Step step) {
         assertThat(step.questions()).as("a page asks something").isNotEmpty();
         for (Question question : step.questions()) {
-            assertThat(QUESTIONS.status(question, walk.chemistries(), walk.said())).as(question.id()).isEqualTo(Status.ASKED);
-            assertThat(walk.said().byQuestion().keySet()).as("what opens " + question.id()).containsAll(question.when().keySet());
+            assertThat(QUESTIONS.status(question, walk.chemistries(), walk.said())).as(question.id())
+                .isEqualTo(Status.ASKED);
+            assertThat(walk.said().byQuestion().keySet()).as("what opens " + question.id())
+                .containsAll(question.when().keySet());
         }
     }
 
@@ -51,7 +54,8 @@ class EveryQuestionIsAskedTest {
         List<Question> open = QUESTIONS.questions().stream()
             .filter(q -> QUESTIONS.status(q, walk.chemistries(), walk.said()) == Status.ASKED).toList();
         assertThat(walk.put()).containsAll(open.stream().map(Question::id).toList());
-        assertThat(walk.said().byQuestion().keySet()).containsAll(open.stream().filter(Question::required).map(Question::id).toList());
+        assertThat(walk.said().byQuestion().keySet())
+            .containsAll(open.stream().filter(Question::required).map(Question::id).toList());
     }
 
     /** The page as a client sends it: optional questions are left empty now and then. */

@@ -69,12 +69,14 @@ class FactLawsTest {
     }
 
     private static FactValue find(FactFinder finder, FactDef def, Answers answers) {
-        Situation situation = new Situation(DAY, Optional.empty(), EVERYTHING, KNOWLEDGE.questionnaire(), answers, KNOWLEDGE.policy("uk"), List.of());
+        Situation situation = new Situation(DAY, Optional.empty(), EVERYTHING, KNOWLEDGE.questionnaire(), answers,
+            KNOWLEDGE.policy("uk"), List.of());
         return finder.find(situation).get(def.id());
     }
 
     private static RuleSet only(FactDef def) {
-        return new RuleSet(List.of(def), new KnownTreatments(KNOWLEDGE.ruleSet().treatments().kinds(), List.of()), List.of(), List.of(), List.of(), List.of(), Map.of(), "");
+        return new RuleSet(List.of(def), new KnownTreatments(KNOWLEDGE.ruleSet().treatments().kinds(), List.of()),
+            List.of(), List.of(), List.of(), List.of(), Map.of(), "");
     }
 
     /** The questions a fact reads, and those that open them, the openers first. */
@@ -112,7 +114,8 @@ class FactLawsTest {
         Answers answers = Answers.NONE;
         for (int q = 0; q < choice.length; q++) {
             List<String> options = questions.get(q).options();
-            answers = choice[q] < options.size() ? answers.with(questions.get(q).id(), Answer.Chosen.of(options.get(choice[q]))) : answers;
+            answers = choice[q] < options.size()
+                ? answers.with(questions.get(q).id(), Answer.Chosen.of(options.get(choice[q]))) : answers;
         }
         return answers;
     }

@@ -11,8 +11,8 @@ import foretress.assessment.Situation;
 import foretress.assessment.TestFact;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.SaidDate.Season;
 import foretress.questionnaire.SaidDate;
+import foretress.questionnaire.SaidDate.Season;
 import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.time.Year;
@@ -37,15 +37,18 @@ final class FindingWalk {
         this.knowledge = knowledge;
         this.words = knowledge.words("en");
         this.service = knowledge.ruleSet().service("highlights").orElseThrow();
-        SaidTreatment lotion = new SaidTreatment("restorer", new SaidDate.InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "regularly");
-        this.said = new Answers(Map.of("darkening-lotion", Answer.Chosen.of("some-time-ago"), "treatments", new Answer.Treatments(List.of(lotion)),
+        SaidTreatment lotion = new SaidTreatment("restorer", new SaidDate.InSeason(Season.SUMMER, Year.of(2024)),
+            "whole", "home", "regularly");
+        this.said = new Answers(Map.of("darkening-lotion", Answer.Chosen.of("some-time-ago"), "treatments",
+            new Answer.Treatments(List.of(lotion)),
             "hair-length", new Answer.Length(40, true), "hair-state", Answer.DONT_KNOW));
         this.all = new BaseClient(knowledge).complete(said, service.chemistries(), Set.of());
     }
 
     String write() {
         TestFact skin = TestFact.sound("skin-test", "negative", DAY.minusDays(3), DAY.minusDays(1));
-        TestFact quiet = TestFact.sound("incompatibility-test", "slight-lightening", DAY.minusDays(3), DAY.minusDays(2));
+        TestFact quiet =
+            TestFact.sound("incompatibility-test", "slight-lightening", DAY.minusDays(3), DAY.minusDays(2));
         TestFact pulled = TestFact.sound("elasticity-test", "pass", DAY, DAY);
         TestFact cutting = TestFact.sound("test-cutting", "good", DAY, DAY);
         return """
@@ -91,11 +94,13 @@ final class FindingWalk {
             Had she said "no" to breaking hair, the finding on it would be absent; had she said "yes", it would weigh the same or more. Had she left the question
             out, it would weigh as her "I don't know" does: **%s**. See [unknown is never no](../why/2026-11-24-unknown-is-never-no.md).
             """.formatted(DAY, facts(assess()), findings(assess()), weight(assess()), deciding(assess()),
-                String.join("\n", row("nothing", assess()), row("a skin test, read and clear", assess(skin)),
-                    row("and a quiet metal test", assess(skin, quiet)), row("and a pull that came back", assess(skin, quiet, pulled)),
-                    row("and a good test cutting", assess(skin, quiet, pulled, cutting))),
-                weight(assess(skin, TestFact.sound("incompatibility-test", "nothing-happened", DAY.minusDays(3), DAY.minusDays(2)))),
-                finding(assess(all.without("hair-state")), "hair-breaks-not-tested").weight().code());
+            String.join("\n", row("nothing", assess()), row("a skin test, read and clear", assess(skin)),
+                row("and a quiet metal test", assess(skin, quiet)),
+                row("and a pull that came back", assess(skin, quiet, pulled)),
+                row("and a good test cutting", assess(skin, quiet, pulled, cutting))),
+            weight(assess(skin,
+                TestFact.sound("incompatibility-test", "nothing-happened", DAY.minusDays(3), DAY.minusDays(2)))),
+            finding(assess(all.without("hair-state")), "hair-breaks-not-tested").weight().code());
     }
 
     private Assessment assess(TestFact... tests) {
@@ -103,8 +108,9 @@ final class FindingWalk {
     }
 
     private Assessment assess(Answers answers, TestFact... tests) {
-        Facts facts = knowledge.factFinder().find(new Situation(DAY, DAY, Optional.of(LocalDate.of(1990, 1, 1)), service.chemistries(),
-            knowledge.questionnaire(), answers, knowledge.policy("uk"), List.of(tests), Optional.of(40)));
+        Facts facts = knowledge.factFinder()
+            .find(new Situation(DAY, DAY, Optional.of(LocalDate.of(1990, 1, 1)), service.chemistries(),
+                knowledge.questionnaire(), answers, knowledge.policy("uk"), List.of(tests), Optional.of(40)));
         return Assessor.assess(knowledge.ruleSet(), facts, List.of(service));
     }
 
@@ -113,24 +119,30 @@ final class FindingWalk {
     }
 
     private String facts(Assessment assessment) {
-        return "| fact | class | answers it comes from |\n|---|---|---|\n" + new TreeMap<>(assessment.facts().byId()).values().stream().filter(value -> value.worst() > 0 && value.notAsked().isEmpty())
-            .map(value -> "| %s | %s | %s |".formatted(words.fact(value.fact()), classes(value), codes(value.causes()))).collect(Collectors.joining("\n"));
+        return "| fact | class | answers it comes from |\n|---|---|---|\n" + new TreeMap<>(assessment.facts().byId())
+            .values().stream().filter(value -> value.worst() > 0 && value.notAsked().isEmpty())
+            .map(value -> "| %s | %s | %s |".formatted(words.fact(value.fact()), classes(value), codes(value.causes())))
+            .collect(Collectors.joining("\n"));
     }
 
     private static String classes(FactValue value) {
-        return value.isKnown() ? "`%s`".formatted(value.bestClass()) : "`%s` to `%s`".formatted(value.bestClass(), value.worstClass());
+        return value.isKnown() ? "`%s`".formatted(value.bestClass())
+            : "`%s` to `%s`".formatted(value.bestClass(), value.worstClass());
     }
 
     private String findings(Assessment assessment) {
-        return "| rule | condition | weighs | why |\n|---|---|---|---|\n" + assessment.on(service).stream().map(finding -> {
-            Rule rule = knowledge.ruleSet().rule(finding.ruleId()).orElseThrow();
-            return "| [%s](rules.md) | `%s` | %s%s | %s |".formatted(rule.id(), rule.when().toString().replace("|", "\\|"), finding.on(service).code(),
-                finding.onlyIfUnknown() ? ", as not known" : "", codes(finding.facts()));
-        }).collect(Collectors.joining("\n"));
+        return "| rule | condition | weighs | why |\n|---|---|---|---|\n"
+            + assessment.on(service).stream().map(finding -> {
+                Rule rule = knowledge.ruleSet().rule(finding.ruleId()).orElseThrow();
+                return "| [%s](rules.md) | `%s` | %s%s | %s |".formatted(rule.id(),
+                    rule.when().toString().replace("|", "\\|"), finding.on(service).code(),
+                    finding.onlyIfUnknown() ? ", as not known" : "", codes(finding.facts()));
+            }).collect(Collectors.joining("\n"));
     }
 
     private String row(String after, Assessment assessment) {
-        String owed = assessment.on(service).stream().filter(f -> f.on(service) == assessment.standings().get(0).weight()).flatMap(f -> f.demands().stream())
+        String owed = assessment.on(service).stream()
+            .filter(f -> f.on(service) == assessment.standings().get(0).weight()).flatMap(f -> f.demands().stream())
             .distinct().map(words::test).collect(Collectors.joining(", "));
         return "| %s | %s | %s |".formatted(after, weight(assessment), owed.isEmpty() ? "nothing" : owed);
     }
@@ -144,6 +156,7 @@ final class FindingWalk {
     }
 
     private static String codes(List<String> ids) {
-        return ids.isEmpty() ? "nothing said, nothing tested" : ids.stream().map(id -> "`" + id + "`").collect(Collectors.joining(", "));
+        return ids.isEmpty() ? "nothing said, nothing tested"
+            : ids.stream().map(id -> "`" + id + "`").collect(Collectors.joining(", "));
     }
 }

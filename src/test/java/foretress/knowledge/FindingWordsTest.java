@@ -39,7 +39,8 @@ class FindingWordsTest {
     @ParameterizedTest
     @MethodSource("everyLanguage")
     void noSentenceIsLong(String rule, String text) {
-        ReadingAge.sentences(text).forEach(sentence -> assertThat(ReadingAge.words(sentence)).as(sentence).hasSizeLessThanOrEqualTo(LONGEST_SENTENCE_WORDS));
+        ReadingAge.sentences(text).forEach(sentence -> assertThat(ReadingAge.words(sentence)).as(sentence)
+            .hasSizeLessThanOrEqualTo(LONGEST_SENTENCE_WORDS));
     }
 
     static Stream<Arguments> english() {
@@ -52,11 +53,14 @@ class FindingWordsTest {
 
     private static Stream<Arguments> read(String language) {
         return KNOWLEDGE.ruleSet().rules().stream().map(Rule::id).flatMap(id -> Stream.concat(Stream.of(false, true)
-            .map(unsure -> KNOWLEDGE.words(language).finding(id, unsure).client()), forSteps(language, id)).distinct().map(text -> arguments(id, text)));
+            .map(unsure -> KNOWLEDGE.words(language).finding(id, unsure).client()), forSteps(language, id)).distinct()
+            .map(text -> arguments(id, text)));
     }
 
     private static Stream<String> forSteps(String language, String rule) {
-        return KNOWLEDGE.words(language).own().stream().filter(path -> path.startsWith("findings." + rule + ".") && path.contains(".for.") && path.endsWith(".client"))
+        return KNOWLEDGE.words(language).own().stream()
+            .filter(
+                path -> path.startsWith("findings." + rule + ".") && path.contains(".for.") && path.endsWith(".client"))
             .map(KNOWLEDGE.words(language)::text);
     }
 

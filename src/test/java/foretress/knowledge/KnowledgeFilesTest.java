@@ -25,7 +25,7 @@ class KnowledgeFilesTest {
     @Test
     void theSameFilesAreFoundInAJarAsInAFolder(@TempDir Path folder) throws IOException {
         KnowledgeFiles files = KnowledgeFiles.ofFolder(Path.of("src/main/knowledge"));
-        try (URLClassLoader jar = new URLClassLoader(new URL[] {jar(folder, files).toUri().toURL()}, null)) {
+        try (URLClassLoader jar = new URLClassLoader(new URL[] { jar(folder, files).toUri().toURL() }, null)) {
             Thread.currentThread().setContextClassLoader(jar);
             assertThat(KnowledgeFiles.ofClassPath().byPath()).isEqualTo(files.byPath()).hasSizeGreaterThan(20);
         }
@@ -33,7 +33,8 @@ class KnowledgeFilesTest {
 
     @Test
     void theClassPathHoldsWhatTheFolderHolds() {
-        assertThat(KnowledgeFiles.ofClassPath().hash()).isEqualTo(KnowledgeFiles.ofFolder(Path.of("src/main/knowledge")).hash());
+        assertThat(KnowledgeFiles.ofClassPath().hash())
+            .isEqualTo(KnowledgeFiles.ofFolder(Path.of("src/main/knowledge")).hash());
     }
 
     private static Path jar(Path folder, KnowledgeFiles files) throws IOException {

@@ -16,8 +16,10 @@ class KnowledgeReferenceTest {
 
     static Stream<Arguments> pages() {
         Knowledge knowledge = Knowledge.load();
-        return Stream.of(arguments("services.md", new ServicesReference(knowledge).write()), arguments("policies.md", new PoliciesReference(knowledge).write()),
-            arguments("sources.md", new SourcesReference(knowledge).write()), arguments("how-a-finding-is-made.md", new FindingWalk(knowledge).write()));
+        return Stream.of(arguments("services.md", new ServicesReference(knowledge).write()),
+            arguments("policies.md", new PoliciesReference(knowledge).write()),
+            arguments("sources.md", new SourcesReference(knowledge).write()),
+            arguments("how-a-finding-is-made.md", new FindingWalk(knowledge).write()));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -27,6 +29,7 @@ class KnowledgeReferenceTest {
         if (Boolean.getBoolean("reference.rewrite")) {
             Files.writeString(page, made);
         }
-        assertThat(page).as("make it anew: mvn test -Dtest=KnowledgeReferenceTest -Dreference.rewrite=true").hasContent(made);
+        assertThat(page).as("make it anew: mvn test -Dtest=KnowledgeReferenceTest -Dreference.rewrite=true")
+            .hasContent(made);
     }
 }

@@ -2,8 +2,8 @@ package foretress.knowledge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import foretress.assessment.Chemistry.SkinTest;
 import foretress.assessment.Chemistry;
+import foretress.assessment.Chemistry.SkinTest;
 import foretress.assessment.Rule;
 import foretress.assessment.RuleSet;
 import foretress.assessment.TreatmentKind;
@@ -34,13 +34,15 @@ class KnowledgeTest {
     @Test
     void everyTreatmentIsLookedForAndEveryOneThatMayHoldMetalAsMetal() {
         RuleSet rules = Knowledge.load().ruleSet();
-        assertThat(rules.treatments().kinds()).isNotEmpty().allSatisfy(kind -> assertThat(lookedFor(rules, "left", "kind-left", "metal")).contains(kind.id()));
+        assertThat(rules.treatments().kinds()).isNotEmpty()
+            .allSatisfy(kind -> assertThat(lookedFor(rules, "left", "kind-left", "metal")).contains(kind.id()));
         assertThat(lookedFor(rules, "metal")).containsExactlyInAnyOrderElementsOf(
             rules.treatments().kinds().stream().filter(TreatmentKind::mayHoldMetal).map(TreatmentKind::id).toList());
     }
 
     private static Set<String> lookedFor(RuleSet rules, String... computations) {
-        return rules.facts().stream().flatMap(def -> def.computation().stream()).filter(how -> List.of(computations).contains(how.name()))
+        return rules.facts().stream().flatMap(def -> def.computation().stream())
+            .filter(how -> List.of(computations).contains(how.name()))
             .flatMap(how -> how.of().stream()).collect(Collectors.toSet());
     }
 
@@ -48,7 +50,8 @@ class KnowledgeTest {
     void everyTreatmentHasItsWordsBesideTheStrandMap() {
         Knowledge knowledge = Knowledge.load();
         for (String language : knowledge.languages()) {
-            assertThat(knowledge.ruleSet().treatments().kinds()).allSatisfy(kind -> assertThat(knowledge.words(language).own()).contains("answers.treatment." + kind.id()));
+            assertThat(knowledge.ruleSet().treatments().kinds()).allSatisfy(
+                kind -> assertThat(knowledge.words(language).own()).contains("answers.treatment." + kind.id()));
         }
     }
 
@@ -56,9 +59,13 @@ class KnowledgeTest {
     void everyChemistryThatIsPutOnIsWeighedAndEveryDyeOwesItsTest() {
         Knowledge knowledge = Knowledge.load();
         for (Chemistry chemistry : knowledge.chemistries().all()) {
-            List<Rule> weighing = knowledge.ruleSet().rules().stream().filter(rule -> rule.weights().containsKey(chemistry.id())).toList();
-            assertThat(chemistry.dry() || chemistry.id().equals("alkali") || !weighing.isEmpty()).as(chemistry.id()).isTrue();
-            assertThat(chemistry.skinTest() == SkinTest.NO || weighing.stream().anyMatch(rule -> rule.demands().contains("skin-test"))).as(chemistry.id()).isTrue();
+            List<Rule> weighing = knowledge.ruleSet().rules().stream()
+                .filter(rule -> rule.weights().containsKey(chemistry.id())).toList();
+            assertThat(chemistry.dry() || chemistry.id().equals("alkali") || !weighing.isEmpty()).as(chemistry.id())
+                .isTrue();
+            assertThat(chemistry.skinTest() == SkinTest.NO
+                || weighing.stream().anyMatch(rule -> rule.demands().contains("skin-test"))).as(chemistry.id())
+                .isTrue();
         }
     }
 

@@ -41,14 +41,16 @@ class LawsTest {
 
     @TestFactory
     Stream<DynamicTest> aFactThatGetsWorseOrLessKnownNeverLightensAStep() {
-        return KNOWLEDGE.ruleSet().rules().stream().map(rule -> dynamicTest(rule.id(), () -> new Group(rule, KNOWLEDGE.ruleSet().rules()).holds()));
+        return KNOWLEDGE.ruleSet().rules().stream()
+            .map(rule -> dynamicTest(rule.id(), () -> new Group(rule, KNOWLEDGE.ruleSet().rules()).holds()));
     }
 
     /** A trial that cannot fail proves nothing: without the rules that cover reactors, asking them for no skin test is a fault. */
     @Test
     void theTrialNoticesARuleThatLeavesOutWhomNoOtherCovers() {
         Rule owed = KNOWLEDGE.ruleSet().rule("colour-owes-a-skin-test").orElseThrow();
-        assertThatThrownBy(() -> new Group(owed, List.of(owed)).holds()).isInstanceOf(AssertionError.class).hasMessageContaining("falls from test first");
+        assertThatThrownBy(() -> new Group(owed, List.of(owed)).holds()).isInstanceOf(AssertionError.class)
+            .hasMessageContaining("falls from test first");
     }
 
     @Test
@@ -87,7 +89,8 @@ class LawsTest {
         private static Set<String> withWords(Set<String> reads) {
             Set<String> all = new LinkedHashSet<>(reads);
             for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
-                List<String> about = def.computation().filter(how -> how.name().equals("medical-advice")).map(how -> how.of()).orElse(List.of());
+                List<String> about = def.computation().filter(how -> how.name().equals("medical-advice"))
+                    .map(how -> how.of()).orElse(List.of());
                 if (reads.contains(def.id()) || about.stream().anyMatch(reads::contains)) {
                     all.add(def.id());
                     all.addAll(about);
@@ -97,7 +100,8 @@ class LawsTest {
         }
 
         private static boolean alwaysKnown(FactDef def) {
-            return def.rows().isEmpty() && def.computation().filter(how -> Computations.ALWAYS_KNOWN.contains(how.name())).isPresent();
+            return def.rows().isEmpty()
+                && def.computation().filter(how -> Computations.ALWAYS_KNOWN.contains(how.name())).isPresent();
         }
 
         private static List<Range> rangesOf(FactDef def) {
@@ -129,8 +133,10 @@ class LawsTest {
             COMPARED.incrementAndGet();
             for (int s = 0; s < STEPS.size(); s++) {
                 if (weights[worse][s].compareTo(weights[n][s]) < 0) {
-                    throw new AssertionError("%s: %s falls from %s at %s to %s at %s".formatted(rule.id(), STEPS.get(s).id(),
-                        weights[n][s].code(), facts(n).byId().values(), weights[worse][s].code(), facts(worse).byId().values()));
+                    throw new AssertionError(
+                        "%s: %s falls from %s at %s to %s at %s".formatted(rule.id(), STEPS.get(s).id(),
+                            weights[n][s].code(), facts(n).byId().values(), weights[worse][s].code(),
+                            facts(worse).byId().values()));
                 }
             }
         }
@@ -177,8 +183,9 @@ class LawsTest {
             for (List<Range> digit : ranges) {
                 int at = rest % digit.size();
                 Range range = digit.get(at);
-                for (Range further : List.of(new Range(range.best() + 1, range.worst()), new Range(range.best(), range.worst() + 1),
-                        new Range(range.best() + 1, range.worst() + 1))) {
+                for (Range further : List.of(new Range(range.best() + 1, range.worst()),
+                    new Range(range.best(), range.worst() + 1),
+                    new Range(range.best() + 1, range.worst() + 1))) {
                     int to = digit.indexOf(further);
                     if (to >= 0) {
                         worse.add(n + (to - at) * place);

@@ -33,25 +33,30 @@ class LexiconReaderTest {
     @Test
     void aRiskNobodyKnowsIsPointedAtWithTheOneMeant() {
         assertThat(complaints(SUBSTANCES, HEAD + "X,,,metal-salt,metal-residu,,,somewhere,verified\n"))
-            .containsExactly("lexicon/substances.csv:2:16  no such risk as 'metal-residu'; did you mean 'metal-residue'?");
+            .containsExactly(
+                "lexicon/substances.csv:2:16  no such risk as 'metal-residu'; did you mean 'metal-residue'?");
     }
 
     @Test
     void aCommaWithoutQuotesATwinAndAnEmptySourceAreRefused() {
-        assertThat(complaints(SUBSTANCES, HEAD + "A,,,k,none,,,s,verified\nA,,,k,none,,,s,verified\nB,,,k,none,,,,verified\nC,D,,,k,none,,,s,verified\nE,,,k,none,,,s,sure\n"))
-            .containsExactly("lexicon/substances.csv:3:1  'A' stands here twice", "lexicon/substances.csv:4:14  this field is empty",
+        assertThat(complaints(SUBSTANCES, HEAD
+            + "A,,,k,none,,,s,verified\nA,,,k,none,,,s,verified\nB,,,k,none,,,,verified\nC,D,,,k,none,,,s,verified\nE,,,k,none,,,s,sure\n"))
+            .containsExactly("lexicon/substances.csv:3:1  'A' stands here twice",
+                "lexicon/substances.csv:4:14  this field is empty",
                 "lexicon/substances.csv:5:1  10 fields, but there are 9 columns; a comma within a field needs quotes around it",
                 "lexicon/substances.csv:6:16  not a confidence: 'sure'; it is verified or memory");
     }
 
     @Test
     void otherColumnsAreRefused() {
-        assertThat(complaints("lexicon/medicines.csv", "inn,class\n")).singleElement().asString().contains("the columns are to be name,class,why");
+        assertThat(complaints("lexicon/medicines.csv", "inn,class\n")).singleElement().asString()
+            .contains("the columns are to be name,class,why");
     }
 
     @Test
     void theAssessmentAsksNameByName() {
-        Lexicon lexicon = new LexiconReader(KnowledgeFiles.ofFolder(Path.of("src/main/knowledge")), new Complaints()).read();
+        Lexicon lexicon =
+            new LexiconReader(KnowledgeFiles.ofFolder(Path.of("src/main/knowledge")), new Complaints()).read();
         assertThat(lexicon.names("Prednisolone 5mg tabs, zzyzxol")).containsExactly("Prednisolone", "zzyzxol");
         assertThat(lexicon.medicine("zzyzxol")).isEmpty();
         assertThat(lexicon.isSure("zzyzxol")).isFalse();

@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
 final class LexiconReference {
     private static final Map<String, String> FILES = KnowledgeFiles.ofFolder(Path.of("src/main/knowledge")).byPath();
 
-    private LexiconReference() {
-    }
+    private LexiconReference() {}
 
     private static List<List<String>> rows(String file) {
-        return Csv.rows(FILES.get("lexicon/" + file)).stream().skip(1).map(row -> row.fields().stream().map(Field::text).toList()).toList();
+        return Csv.rows(FILES.get("lexicon/" + file)).stream().skip(1)
+            .map(row -> row.fields().stream().map(Field::text).toList()).toList();
     }
 
     static String substances() {
@@ -30,8 +30,10 @@ final class LexiconReference {
             are those of Regulation (EC) 1223/2009.
             """.formatted(rows.size(), numbered));
         byClass(rows, 3).forEach((kind, of) -> {
-            page.append("\n## ").append(kind).append("\n\n| name | CAS | risk | EU entry | other names | source | status |\n|---|---|---|---|---|---|---|\n");
-            of.forEach(r -> page.append(line(r.get(0), r.get(1), r.get(4), r.get(5), r.get(2).replace(";", "; "), r.get(7), r.get(8))));
+            page.append("\n## ").append(kind).append(
+                "\n\n| name | CAS | risk | EU entry | other names | source | status |\n|---|---|---|---|---|---|---|\n");
+            of.forEach(r -> page
+                .append(line(r.get(0), r.get(1), r.get(4), r.get(5), r.get(2).replace(";", "; "), r.get(7), r.get(8))));
         });
         return page.toString();
     }
@@ -47,11 +49,13 @@ final class LexiconReference {
             pharmacist.
             """.formatted(rows.stream().map(r -> r.get(0)).distinct().count(), rows.size()));
         byClass(rows, 1).forEach((kind, of) -> {
-            page.append("\n## ").append(kind).append("\n\n").append(of.get(0).get(2)).append(". Effect: `").append(of.get(0).get(3))
+            page.append("\n## ").append(kind).append("\n\n").append(of.get(0).get(2)).append(". Effect: `")
+                .append(of.get(0).get(3))
                 .append("`.\n\n| name | other names | source | status |\n|---|---|---|---|\n");
             of.forEach(r -> page.append(line(r.get(0), r.get(6).replace(";", "; "), r.get(4), r.get(5))));
         });
-        page.append("\n## Look-alikes\n\nOther medicines, never read as the one they resemble.\n\n| name | looks like | source |\n|---|---|---|\n");
+        page.append(
+            "\n## Look-alikes\n\nOther medicines, never read as the one they resemble.\n\n| name | looks like | source |\n|---|---|---|\n");
         rows("look-alikes.csv").forEach(r -> page.append(line(r.get(0), r.get(1), r.get(2))));
         return page.toString();
     }

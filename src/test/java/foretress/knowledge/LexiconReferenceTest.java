@@ -26,6 +26,7 @@ class LexiconReferenceTest {
             Files.createDirectories(FOLDER);
             Files.writeString(page, made);
         }
-        assertThat(page).as("make it anew: mvn test -Dtest=LexiconReferenceTest -Dreference.rewrite=true").hasContent(made);
+        assertThat(page).as("make it anew: mvn test -Dtest=LexiconReferenceTest -Dreference.rewrite=true")
+            .hasContent(made);
     }
 }

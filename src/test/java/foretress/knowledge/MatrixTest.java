@@ -65,9 +65,11 @@ class MatrixTest {
         Map.entry("metal test positive", Map.of("metal-test", "positive")),
         Map.entry("nothing at all happened in the metal test", Map.of("metal-test", "nothing")),
         Map.entry("metal in the history, not tested", Map.of("metal", "suspected")),
-        Map.entry("unknown henna, metal test negative", Map.of("metal", "suspected", "henna-left", "unknown", "metal-test", "negative")),
+        Map.entry("unknown henna, metal test negative",
+            Map.of("metal", "suspected", "henna-left", "unknown", "metal-test", "negative")),
         Map.entry("ever reacted to hair colour", Map.of("colour-reaction", "delayed")),
-        Map.entry("reacted to hair colour, a letter names the product", Map.of("colour-reaction", "delayed", "direct-dye-cleared", "by-letter")),
+        Map.entry("reacted to hair colour, a letter names the product",
+            Map.of("colour-reaction", "delayed", "direct-dye-cleared", "by-letter")),
         Map.entry("ever reacted to a black tattoo", Map.of("tattoo", "reacted")),
         Map.entry("allergy to the dye confirmed", Map.of("dye-allergy", "confirmed")),
         Map.entry("skin test positive", Map.of("skin-test", "positive", "direct-dye-cleared", "refused")),
@@ -81,33 +83,40 @@ class MatrixTest {
         Map.entry("lightened, any age", Map.of("lightened-left", "present")),
         Map.entry("permed", Map.of("permed-left", "present")),
         Map.entry("permed within the policy's weeks", Map.of("permed-left", "recent")),
-        Map.entry("metal in the history, slight lightening only", Map.of("metal", "suspected", "metal-test", "negative")),
+        Map.entry("metal in the history, slight lightening only",
+            Map.of("metal", "suspected", "metal-test", "negative")),
         Map.entry("under 16", Map.of("age", "below-label-age")));
 
-    private static final Map<String, List<String>> COLUMNS = Map.of("colour", List.of("colour"), "tone", List.of("tone"), "demi", List.of("colour-demi"),
-        "direct", List.of("colour-direct"), "lighten", List.of("lighten"), "thio", List.of("perm-alkaline", "neutralise"),
-        "gmtg", List.of("perm-acid", "neutralise"), "relax", List.of("relax"), "remove", List.of("remove-colour"),
-        "correct", List.of("remove-colour", "colour"));
+    private static final Map<String, List<String>> COLUMNS =
+        Map.of("colour", List.of("colour"), "tone", List.of("tone"), "demi", List.of("colour-demi"),
+            "direct", List.of("colour-direct"), "lighten", List.of("lighten"), "thio",
+            List.of("perm-alkaline", "neutralise"),
+            "gmtg", List.of("perm-acid", "neutralise"), "relax", List.of("relax"), "remove", List.of("remove-colour"),
+            "correct", List.of("remove-colour", "colour"));
 
     private static final Knowledge KNOWLEDGE = Knowledge.load();
     private static final List<String> HEADS = cells(TABLE.lines().findFirst().orElseThrow());
 
     @TestFactory
     Stream<DynamicTest> everyCellStandsAsTheTableSays() {
-        return TABLE.lines().skip(1).map(MatrixTest::cells).flatMap(row -> columns().map(column ->
-            dynamicTest(row.get(0) + ": " + HEADS.get(column), () -> holds(row.get(0), HEADS.get(column), row.get(column)))));
+        return TABLE.lines().skip(1).map(MatrixTest::cells)
+            .flatMap(row -> columns().map(column -> dynamicTest(row.get(0) + ": " + HEADS.get(column),
+                () -> holds(row.get(0), HEADS.get(column), row.get(column)))));
     }
 
     /** Relaxed hair: a relaxer on new growth only is what the table leaves open. */
     @Test
     void aRelaxerOnNewGrowthIsOpenToRelaxedHair() {
-        assertThat(standing(Map.of("relaxed-left", "present"), service("relax-regrowth"), false).weight()).isEqualTo(Weight.RESTRICTS);
+        assertThat(standing(Map.of("relaxed-left", "present"), service("relax-regrowth"), false).weight())
+            .isEqualTo(Weight.RESTRICTS);
     }
 
     @Test
     void theWholeTableIsHeld() {
-        assertThat(TABLE.lines().skip(1).map(line -> cells(line).get(0))).containsExactlyInAnyOrderElementsOf(ROWS.keySet());
-        System.out.printf("matrix: %d results x %d services, each from facts to standing%n", ROWS.size(), COLUMNS.size());
+        assertThat(TABLE.lines().skip(1).map(line -> cells(line).get(0)))
+            .containsExactlyInAnyOrderElementsOf(ROWS.keySet());
+        System.out.printf("matrix: %d results x %d services, each from facts to standing%n", ROWS.size(),
+            COLUMNS.size());
     }
 
     private static Stream<Integer> columns() {
@@ -135,7 +144,7 @@ class MatrixTest {
             case "c" -> assertThat(weight).isEqualTo(Weight.RESTRICTS);
             case "ok" -> assertThat(weight).isLessThanOrEqualTo(Weight.NOTE);
             case "p" -> assertThat(weight).isLessThanOrEqualTo(Weight.RESTRICTS);
-            case "-" -> { }
+            case "-" -> {}
             default -> throw new IllegalArgumentException(mark);
         }
     }
@@ -148,7 +157,9 @@ class MatrixTest {
         List<FactValue> values = new ArrayList<>();
         for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
             boolean advice = def.computation().filter(how -> how.name().equals("medical-advice")).isPresent();
-            String untested = advice || List.of("metal-test", "elasticity", "porosity", "direct-dye-cleared").contains(def.id()) ? def.classes().get(1) : def.classes().get(0);
+            String untested =
+                advice || List.of("metal-test", "elasticity", "porosity", "direct-dye-cleared").contains(def.id())
+                    ? def.classes().get(1) : def.classes().get(0);
             String cutting = cuttingGood ? "good" : "not-done";
             String usual = def.id().equals("test-cutting") ? cutting : untested;
             values.add(FactValue.known(def, row.getOrDefault(def.id(), usual), List.of()));
@@ -157,7 +168,8 @@ class MatrixTest {
     }
 
     private static Service service(String... steps) {
-        return new Service("tried", Arrays.stream(steps).map(id -> KNOWLEDGE.ruleSet().step(id).orElseThrow()).map(Step.class::cast).toList());
+        return new Service("tried",
+            Arrays.stream(steps).map(id -> KNOWLEDGE.ruleSet().step(id).orElseThrow()).map(Step.class::cast).toList());
     }
 
     private static List<String> cells(String line) {

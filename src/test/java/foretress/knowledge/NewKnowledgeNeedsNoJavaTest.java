@@ -30,8 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 class NewKnowledgeNeedsNoJavaTest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
 
-    @TempDir
-    private Path folder;
+    @TempDir private Path folder;
     private KnowledgeFiles files;
 
     /** The shipped knowledge, and to it an invented rub-in mousse, an invented dye and a service with it. */
@@ -45,7 +44,8 @@ class NewKnowledgeNeedsNoJavaTest {
         put("questionnaire/35-treatments.yaml", "what: [", "what: [metal-mousse, ");
         put("treatments.yaml", "- { id: box-dye,", "- { id: metal-mousse, leaves: metal }\n- { id: box-dye,");
         put("facts.yaml", "of: [restorer, henna-unknown,", "of: [metal-mousse, restorer, henna-unknown,");
-        put("services.yaml", "chemistries:\n", "chemistries:\n  - { id: root-dye, needs-skin-test: yes, product-line: yes }\n  - mould-acid\n");
+        put("services.yaml", "chemistries:\n",
+            "chemistries:\n  - { id: root-dye, needs-skin-test: yes, product-line: yes }\n  - mould-acid\n");
         put("services.yaml", "  perms: [", "  perms: [mould-acid, ");
         put("services.yaml", "steps:\n", """
             steps:
@@ -59,8 +59,10 @@ class NewKnowledgeNeedsNoJavaTest {
               - { id: mould-and-glaze, steps: [mould, glaze], counts-as: { glaze: semi-colour } }
             """);
         for (String language : List.of("en", "es")) {
-            put("words/" + language + "/services.yaml", "chemistries:\n", "chemistries:\n  root-dye: root dye\n  mould-acid: mould acid\n");
-            put("words/" + language + "/answers.yaml", "  treatment:\n", "  treatment:\n    metal-mousse: mousse with metal\n");
+            put("words/" + language + "/services.yaml", "chemistries:\n",
+                "chemistries:\n  root-dye: root dye\n  mould-acid: mould acid\n");
+            put("words/" + language + "/answers.yaml", "  treatment:\n",
+                "  treatment:\n    metal-mousse: mousse with metal\n");
             Files.writeString(folder.resolve("words/" + language + "/more.yaml"), """
                 questions: { treatments: { options: { metal-mousse: Mousse with metal } } }
                 services: { root-colour: Root colour, mould-and-glaze: Mould and glaze }
@@ -86,7 +88,8 @@ class NewKnowledgeNeedsNoJavaTest {
     }
 
     private static Assessment assess(Knowledge knowledge, Case one) {
-        return Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(one.situation()), List.of(one.service()));
+        return Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(one.situation()),
+            List.of(one.service()));
     }
 
     private static Weight standing(Knowledge knowledge, String given) {
@@ -95,18 +98,22 @@ class NewKnowledgeNeedsNoJavaTest {
     }
 
     private static Set<String> found(Knowledge knowledge, String given) {
-        return assess(knowledge, given(knowledge, given)).findings().stream().map(Finding::ruleId).collect(Collectors.toSet());
+        return assess(knowledge, given(knowledge, given)).findings().stream().map(Finding::ruleId)
+            .collect(Collectors.toSet());
     }
 
     private static List<String> owed(Knowledge knowledge, String given) {
         Case one = given(knowledge, given);
-        var hoped = one.situation().saying(knowledge.answeredWell(one.situation().answers(), one.service().chemistries()));
-        return Owing.of(knowledge.ruleSet(), knowledge.factFinder(), one.situation(), hoped, List.of(one.service())).tests();
+        var hoped =
+            one.situation().saying(knowledge.answeredWell(one.situation().answers(), one.service().chemistries()));
+        return Owing.of(knowledge.ruleSet(), knowledge.factFinder(), one.situation(), hoped, List.of(one.service()))
+            .tests();
     }
 
     private static Set<String> asked(Knowledge knowledge, String service) {
         Set<String> chemistries = service(knowledge, service).chemistries();
-        return knowledge.questionnaire().questions().stream().filter(question -> question.askedFor().isEmpty() || question.askedFor().stream().anyMatch(chemistries::contains))
+        return knowledge.questionnaire().questions().stream().filter(
+            question -> question.askedFor().isEmpty() || question.askedFor().stream().anyMatch(chemistries::contains))
             .map(Question::id).collect(Collectors.toSet());
     }
 
@@ -123,7 +130,8 @@ class NewKnowledgeNeedsNoJavaTest {
     @Test
     void aTreatmentIsAskedDrawnAndWeighedByTheRulesOfWhatItLeaves() {
         Knowledge knowledge = known();
-        Case mousse = given(knowledge, "{ service: highlights, hair-length: 40, treatments: [{ what: metal-mousse, when: 2026-03 }] }");
+        Case mousse = given(knowledge,
+            "{ service: highlights, hair-length: 40, treatments: [{ what: metal-mousse, when: 2026-03 }] }");
         assertThat(knowledge.questionnaire().question("treatments").orElseThrow().options()).contains("metal-mousse");
         var map = StrandMaps.map(mousse.situation(), knowledge, knowledge.words("en"));
         assertThat(map.lanes()).anySatisfy(lane -> {
@@ -132,14 +140,17 @@ class NewKnowledgeNeedsNoJavaTest {
             assertThat(lane.treatment().label()).isEqualTo("Mousse with metal");
         });
         assertThat(assess(knowledge, mousse).findings()).extracting(Finding::ruleId).contains("metal-meets-peroxide");
-        assertThat(owed(knowledge, "{ service: highlights, hair-length: 40, treatments: [{ what: metal-mousse, when: 2026-03 }] }")).contains("incompatibility-test");
+        assertThat(owed(knowledge,
+            "{ service: highlights, hair-length: 40, treatments: [{ what: metal-mousse, when: 2026-03 }] }"))
+            .contains("incompatibility-test");
     }
 
     @Test
     void aDyeThatNeedsASkinTestIsAskedForAndOwesItAsEveryOther() {
         Knowledge knowledge = known();
         assertThat(asked(knowledge, "root-colour")).isEqualTo(asked(knowledge, "colour-whole"));
-        assertThat(owed(knowledge, "{ service: root-colour }")).isEqualTo(owed(knowledge, "{ service: colour-whole }")).containsExactly("skin-test");
+        assertThat(owed(knowledge, "{ service: root-colour }")).isEqualTo(owed(knowledge, "{ service: colour-whole }"))
+            .containsExactly("skin-test");
         assertThat(standing(knowledge, "{ service: root-colour }")).isEqualTo(Weight.TEST_FIRST);
         assertThat(knowledge.chemistries().needSkinTest(Set.of("root-dye"))).isTrue();
         assertThat(knowledge.chemistries().needingSkinTest()).contains("root-dye", "oxidative-dye");
@@ -150,7 +161,8 @@ class NewKnowledgeNeedsNoJavaTest {
     @Test
     void whoReactedToHairColourIsRefusedTheNewDyeToo() {
         Knowledge knowledge = known();
-        String reacted = "{ service: %s, colour-reaction: yes, colour-reaction-what: [blisters], colour-reaction-soon: two-days, colour-reaction-ago: longer }";
+        String reacted =
+            "{ service: %s, colour-reaction: yes, colour-reaction-what: [blisters], colour-reaction-soon: two-days, colour-reaction-ago: longer }";
         assertThat(standing(knowledge, reacted.formatted("root-colour"))).isEqualTo(Weight.PREVENTS);
         assertThat(found(knowledge, reacted.formatted("root-colour"))).contains("reacted-to-colour");
     }
@@ -169,7 +181,8 @@ class NewKnowledgeNeedsNoJavaTest {
         put("services.yaml", "{ id: root-dye, needs-skin-test: yes,", "{ id: root-dye, needs-skin-test: or a letter,");
         files = KnowledgeFiles.ofFolder(folder);
         Knowledge knowledge = known();
-        assertThat(found(knowledge, "{ service: root-colour }")).contains("direct-dye-owes-a-skin-test").doesNotContain("colour-owes-a-skin-test");
+        assertThat(found(knowledge, "{ service: root-colour }")).contains("direct-dye-owes-a-skin-test")
+            .doesNotContain("colour-owes-a-skin-test");
         assertThat(knowledge.chemistries().openedByLetter("root-dye")).isTrue();
         assertThat(knowledge.chemistries().needingSkinTest()).doesNotContain("root-dye");
     }
@@ -178,7 +191,9 @@ class NewKnowledgeNeedsNoJavaTest {
     void aChemistryIsWeighedAndAskedForByTheGroupsItEnters() {
         Knowledge knowledge = known();
         assertThat(asked(knowledge, "mould-and-glaze")).containsAll(asked(knowledge, "perm-acid"));
-        assertThat(found(knowledge, "{ steps: [mould], hair-length: 40, treatments: [{ what: restorer, when: 2026-03 }] }")).contains("metal-meets-peroxide");
+        assertThat(
+            found(knowledge, "{ steps: [mould], hair-length: 40, treatments: [{ what: restorer, when: 2026-03 }] }"))
+            .contains("metal-meets-peroxide");
         assertThat(found(knowledge, "{ steps: [mould], scalp-today: [broken] }")).isNotEmpty();
     }
 
@@ -189,7 +204,8 @@ class NewKnowledgeNeedsNoJavaTest {
         assertThat(both.removable().orElseThrow().id()).isEqualTo("glaze");
         assertThat(both.plain().stepIds()).containsExactly("mould");
         assertThat(service(knowledge, "root-colour").placing().appliedTo()).isEqualTo("regrowth");
-        assertThat(DoneHere.of(new Booked(both.id(), both.stepIds()), DAY, knowledge.ruleSet())).extracting(t -> t.what() + " " + t.zone())
+        assertThat(DoneHere.of(new Booked(both.id(), both.stepIds()), DAY, knowledge.ruleSet()))
+            .extracting(t -> t.what() + " " + t.zone())
             .containsExactly("perm ends", "semi-colour whole");
     }
 }

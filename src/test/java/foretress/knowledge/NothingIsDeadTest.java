@@ -10,8 +10,8 @@ import foretress.assessment.Service;
 import foretress.assessment.Step;
 import foretress.assessment.Truth;
 import foretress.assessment.Weight;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Kind;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -31,10 +31,12 @@ import org.junit.jupiter.api.Test;
 class NothingIsDeadTest {
     private static final Path CASES = Path.of("src/test/cases");
     private static final Set<String> FROM_TREATMENTS = Set.of("left", "kind-left", "metal");
-    private static final Set<String> FROM_MEDICINES = Set.of("medicine", "steroid-tablets", "skin-steroid", "chemotherapy", "unknown-medicine");
+    private static final Set<String> FROM_MEDICINES =
+        Set.of("medicine", "steroid-tablets", "skin-steroid", "chemotherapy", "unknown-medicine");
     /** Told apart for the reader, who asks or words it otherwise; the weight is the same. */
-    private static final Set<String> FOR_THE_READER = Set.of("asthma: marker and present", "chemotherapy: in-window and now", "hair-length: measured and said",
-        "hair-state: breaks and gummy", "label-dye-group: none and other", "porosity: even and not-done");
+    private static final Set<String> FOR_THE_READER =
+        Set.of("asthma: marker and present", "chemotherapy: in-window and now", "hair-length: measured and said",
+            "hair-state: breaks and gummy", "label-dye-group: none and other", "porosity: even and not-done");
     /** The policies at hand set no age of their own; one that does is tried with the policy's figures. */
     private static final Set<String> ONLY_BY_A_STRICTER_POLICY = Set.of("age = below-salon-age");
     private static final Knowledge KNOWLEDGE = Knowledge.load();
@@ -55,8 +57,9 @@ class NothingIsDeadTest {
     /** A rule whose findings are outweighed wherever it fires, and that asks for nothing of its own, would say nothing. */
     @Test
     void everyRuleIsTheHeaviestSomewhereOrAsksForATestOfItsOwn() {
-        List<String> shadowed = RULES.stream().filter(rule -> readings(rule).stream().filter(facts -> rule.when().of(facts) == Truth.TRUE)
-            .noneMatch(facts -> speaks(rule, facts))).map(Rule::id).toList();
+        List<String> shadowed =
+            RULES.stream().filter(rule -> readings(rule).stream().filter(facts -> rule.when().of(facts) == Truth.TRUE)
+                .noneMatch(facts -> speaks(rule, facts))).map(Rule::id).toList();
         assertThat(shadowed).isEmpty();
     }
 
@@ -66,7 +69,8 @@ class NothingIsDeadTest {
         Map<String, Set<String>> seen = new LinkedHashMap<>();
         for (Case one : Case.read(KNOWLEDGE, KnowledgeFiles.ofFolder(CASES).byPath())) {
             KNOWLEDGE.factFinder().find(one.situation()).byId().values().stream().filter(FactValue::isKnown)
-                .forEach(value -> seen.computeIfAbsent(value.fact(), fact -> new LinkedHashSet<>()).add(value.worstClass()));
+                .forEach(
+                    value -> seen.computeIfAbsent(value.fact(), fact -> new LinkedHashSet<>()).add(value.worstClass()));
         }
         List<String> never = KNOWLEDGE.ruleSet().facts().stream().flatMap(def -> def.classes().stream()
             .filter(c -> !seen.getOrDefault(def.id(), Set.of()).contains(c)).map(c -> def.id() + " = " + c)).toList();
@@ -80,8 +84,10 @@ class NothingIsDeadTest {
         for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
             for (int ordinal = 0; ordinal < def.worst(); ordinal++) {
                 int here = ordinal;
-                if (RULES.stream().filter(rule -> rule.when().reads().contains(def.id())).noneMatch(rule -> tellsApart(rule, def, here))
-                    && KNOWLEDGE.ruleSet().facts().stream().noneMatch(other -> other.computation().filter(how -> how.of().contains(def.id())).isPresent())) {
+                if (RULES.stream().filter(rule -> rule.when().reads().contains(def.id()))
+                    .noneMatch(rule -> tellsApart(rule, def, here))
+                    && KNOWLEDGE.ruleSet().facts().stream().noneMatch(
+                        other -> other.computation().filter(how -> how.of().contains(def.id())).isPresent())) {
                     told.add("%s: %s and %s".formatted(def.id(), def.classes().get(here), def.classes().get(here + 1)));
                 }
             }
@@ -96,20 +102,27 @@ class NothingIsDeadTest {
         for (Rule rule : RULES) {
             Set<Question> read = rule.when().reads().stream().map(id -> KNOWLEDGE.ruleSet().fact(id).orElseThrow())
                 .flatMap(NothingIsDeadTest::computedFrom).collect(Collectors.toCollection(LinkedHashSet::new));
-            KNOWLEDGE.ruleSet().services().stream().filter(service -> weighs(rule, service)).forEach(service -> read.stream()
-                .filter(question -> !question.askedFor().isEmpty() && question.askedFor().stream().noneMatch(service.chemistries()::contains))
-                .forEach(question -> holes.add("%s weighs on %s, which does not ask %s".formatted(rule.id(), service.id(), question.id()))));
+            KNOWLEDGE.ruleSet().services().stream().filter(service -> weighs(rule, service))
+                .forEach(service -> read.stream()
+                    .filter(question -> !question.askedFor().isEmpty()
+                        && question.askedFor().stream().noneMatch(service.chemistries()::contains))
+                    .forEach(question -> holes.add(
+                        "%s weighs on %s, which does not ask %s".formatted(rule.id(), service.id(), question.id()))));
         }
         assertThat(holes).isEmpty();
     }
 
     private static Stream<Question> computedFrom(FactDef def) {
         String name = def.computation().map(how -> how.name()).orElse("");
-        Stream<Question> cues = name.equals("metal") || name.equals("kind-left") || name.equals("left") ? KNOWLEDGE.ruleSet().cues().stream()
-            .filter(cue -> def.computation().orElseThrow().of().contains(cue.what())).flatMap(cue -> cue.when().keySet().stream())
-            .map(id -> KNOWLEDGE.questionnaire().question(id).orElseThrow()) : Stream.of();
-        Stream<Question> list = KNOWLEDGE.questionnaire().questions().stream().filter(question -> FROM_TREATMENTS.contains(name) && question.kind() == Kind.TREATMENTS
-            || FROM_MEDICINES.contains(name) && question.kind() == Kind.MEDICINES);
+        Stream<Question> cues = name.equals("metal") || name.equals("kind-left") || name.equals("left")
+            ? KNOWLEDGE.ruleSet().cues().stream()
+                .filter(cue -> def.computation().orElseThrow().of().contains(cue.what()))
+                .flatMap(cue -> cue.when().keySet().stream())
+                .map(id -> KNOWLEDGE.questionnaire().question(id).orElseThrow())
+            : Stream.of();
+        Stream<Question> list = KNOWLEDGE.questionnaire().questions().stream()
+            .filter(question -> FROM_TREATMENTS.contains(name) && question.kind() == Kind.TREATMENTS
+                || FROM_MEDICINES.contains(name) && question.kind() == Kind.MEDICINES);
         return Stream.concat(cues, list);
     }
 
@@ -120,15 +133,18 @@ class NothingIsDeadTest {
     /** Whether going from one class to the next changes how the rule comes out, whatever its other facts are. */
     private static boolean tellsApart(Rule rule, FactDef def, int ordinal) {
         return readings(rule).stream().filter(facts -> facts.get(def.id()).best() == ordinal)
-            .anyMatch(facts -> rule.when().of(facts) != rule.when().of(facts.with(FactValue.known(def, ordinal + 1, List.of()))));
+            .anyMatch(facts -> rule.when().of(facts) != rule.when()
+                .of(facts.with(FactValue.known(def, ordinal + 1, List.of()))));
     }
 
     /** On some step it weighs as much as anything does, or what it asks for no other rule asks for there. */
     private static boolean speaks(Rule rule, Facts facts) {
         Facts whole = whole(facts);
-        List<Rule> others = RULES.stream().filter(other -> other != rule && other.when().of(whole) == Truth.TRUE).toList();
-        return KNOWLEDGE.ruleSet().steps().stream().filter(step -> rule.weightOn(step) != Weight.NOTHING_FOUND).anyMatch(step ->
-            others.stream().allMatch(other -> rule.weightOn(step).atLeast(other.weightOn(step))) || asksAlone(rule, step, others));
+        List<Rule> others =
+            RULES.stream().filter(other -> other != rule && other.when().of(whole) == Truth.TRUE).toList();
+        return KNOWLEDGE.ruleSet().steps().stream().filter(step -> rule.weightOn(step) != Weight.NOTHING_FOUND)
+            .anyMatch(step -> others.stream().allMatch(other -> rule.weightOn(step).atLeast(other.weightOn(step)))
+                || asksAlone(rule, step, others));
     }
 
     private static boolean asksAlone(Rule rule, Step step, List<Rule> others) {
@@ -152,7 +168,8 @@ class NothingIsDeadTest {
             List<List<FactValue>> more = new ArrayList<>();
             for (List<FactValue> reading : readings) {
                 for (int ordinal = 0; ordinal <= def.worst(); ordinal++) {
-                    more.add(Stream.concat(reading.stream(), Stream.of(FactValue.known(def, ordinal, List.of()))).toList());
+                    more.add(
+                        Stream.concat(reading.stream(), Stream.of(FactValue.known(def, ordinal, List.of()))).toList());
                 }
             }
             readings = more;

@@ -33,7 +33,8 @@ class OwingTest {
     }
 
     private static Owing owing(String given) {
-        Case one = Case.read(KNOWLEDGE, Map.of("one.yaml", "- name: one\n  given: " + given + "\n  expect: {}\n")).get(0);
+        Case one =
+            Case.read(KNOWLEDGE, Map.of("one.yaml", "- name: one\n  given: " + given + "\n  expect: {}\n")).get(0);
         return owing(one.situation(), one.service());
     }
 
@@ -56,7 +57,8 @@ class OwingTest {
     @DisplayName("R13: a first colour owes its skin test; a valid one on file owes none")
     void aFirstColour() {
         assertThat(owing("{ service: colour-whole }").tests()).containsExactly("skin-test");
-        assertThat(owing("{ service: colour-whole, tests: [{ test: skin-test, outcome: negative }] }").tests()).doesNotContain("skin-test");
+        assertThat(owing("{ service: colour-whole, tests: [{ test: skin-test, outcome: negative }] }").tests())
+            .doesNotContain("skin-test");
     }
 
     @Test
@@ -70,7 +72,9 @@ class OwingTest {
     @Test
     @DisplayName("R13: what nobody has answered yet makes no test useless")
     void anAnswerStillToComeMakesNoTestUseless() {
-        Case one = Case.read(KNOWLEDGE, Map.of("one.yaml", "- name: one\n  given: { service: colour-whole }\n  expect: {}\n")).get(0);
+        Case one =
+            Case.read(KNOWLEDGE, Map.of("one.yaml", "- name: one\n  given: { service: colour-whole }\n  expect: {}\n"))
+                .get(0);
         Answers half = one.situation().answers().without("medicines");
         assertThat(owing(one.situation().saying(half), one.service()).tests()).contains("skin-test");
     }
@@ -78,7 +82,8 @@ class OwingTest {
     @Test
     @DisplayName("R13: a service that nothing can open owes no test, not even the check while it develops")
     void aPreventedServiceOwesNothing() {
-        Owing reactor = owing("{ service: highlights, darkening-lotion: yes, tests: [{ test: incompatibility-test, outcome: positive }] }");
+        Owing reactor = owing(
+            "{ service: highlights, darkening-lotion: yes, tests: [{ test: incompatibility-test, outcome: positive }] }");
         assertThat(reactor.tests()).isEmpty();
         assertThat(reactor.waiting()).isEmpty();
     }
@@ -86,7 +91,10 @@ class OwingTest {
     @Test
     @DisplayName("R13: a finding that asks for a reading on day 3 is heard by the plan")
     void readAgainOnDayThree() {
-        assertThat(owing("{ service: colour-whole, elsewhere-reaction: [clothing-dye], elsewhere-reaction-when: 2025-06 }").readAgainDays()).isEqualTo(3);
+        assertThat(
+            owing("{ service: colour-whole, elsewhere-reaction: [clothing-dye], elsewhere-reaction-when: 2025-06 }")
+                .readAgainDays())
+            .isEqualTo(3);
         assertThat(owing("{ service: colour-whole }").readAgainDays()).isZero();
     }
 
@@ -94,8 +102,9 @@ class OwingTest {
     @DisplayName("R13: the words ask for a reading on day 3 exactly where the rule does")
     void wordsAndRulesAskForTheSameReading() {
         Words words = KNOWLEDGE.words("en");
-        assertThat(KNOWLEDGE.ruleSet().rules()).allSatisfy(rule ->
-            assertThat(words.finding(rule.id()).do_().contains("day 3")).as(rule.id()).isEqualTo(rule.readAgainDays() == 3));
+        assertThat(KNOWLEDGE.ruleSet().rules())
+            .allSatisfy(rule -> assertThat(words.finding(rule.id()).do_().contains("day 3")).as(rule.id())
+                .isEqualTo(rule.readAgainDays() == 3));
     }
 
     @Test
@@ -136,10 +145,13 @@ class OwingTest {
         List<TestFact> made = new ArrayList<>();
         for (String test : tests) {
             if (test.equals("medical-advice")) {
-                KNOWLEDGE.ruleSet().facts().stream().flatMap(def -> def.computation().stream()).filter(how -> how.name().equals(test))
-                    .flatMap(how -> how.of().stream()).forEach(about -> made.add(TestFact.advice(about, "with-care", known.today().plusDays(1), true, false)));
+                KNOWLEDGE.ruleSet().facts().stream().flatMap(def -> def.computation().stream())
+                    .filter(how -> how.name().equals(test))
+                    .flatMap(how -> how.of().stream()).forEach(
+                        about -> made.add(TestFact.advice(about, "with-care", known.today().plusDays(1), true, false)));
             } else if (TestFact.OUTCOMES.containsKey(test)) {
-                made.add(TestFact.sound(test, TestFact.OUTCOMES.get(test).get(0), known.today().plusDays(1), known.today().plusDays(1)));
+                made.add(TestFact.sound(test, TestFact.OUTCOMES.get(test).get(0), known.today().plusDays(1),
+                    known.today().plusDays(1)));
             }
         }
         return made;
@@ -157,7 +169,8 @@ class OwingTest {
             Owing owing = owing(said, client.service());
             Weight standing = assess(said, client.service()).standings().get(0).weight();
             for (String test : least.tests()) {
-                boolean kept = owing.tests().contains(test) || owing.waiting().contains(test) || standing.atLeast(Weight.TEST_FIRST);
+                boolean kept = owing.tests().contains(test) || owing.waiting().contains(test)
+                    || standing.atLeast(Weight.TEST_FIRST);
                 assertThat(kept).as("%s at least, for %s", test, client).isTrue();
                 held++;
             }
@@ -169,15 +182,18 @@ class OwingTest {
     @DisplayName("R4: every service that touches the skin with a dye owes its skin test before anybody has answered")
     void everyDyeOwesItsSkinTestAtLeast() {
         for (Service service : KNOWLEDGE.ruleSet().services()) {
-            boolean dye = service.chemistries().contains("oxidative-dye") || service.chemistries().contains("direct-dye");
+            boolean dye =
+                service.chemistries().contains("oxidative-dye") || service.chemistries().contains("direct-dye");
             WholeClient client = new WholeClient(service, Answers.NONE, List.of(), false, Optional.empty());
-            Owing least = owing(situation(client, KNOWLEDGE.answeredWell(Answers.NONE, service.chemistries())), service);
+            Owing least =
+                owing(situation(client, KNOWLEDGE.answeredWell(Answers.NONE, service.chemistries())), service);
             assertThat(least.tests().contains("skin-test")).as(service.id()).isEqualTo(dye);
         }
     }
 
     private static Situation situation(WholeClient client, Answers answers) {
-        return new Situation(RandomClients.TODAY, RandomClients.TODAY, client.born(), client.service().chemistries(), KNOWLEDGE.questionnaire(), answers,
+        return new Situation(RandomClients.TODAY, RandomClients.TODAY, client.born(), client.service().chemistries(),
+            KNOWLEDGE.questionnaire(), answers,
             KNOWLEDGE.policy("uk"), client.tests(), Optional.empty());
     }
 }

@@ -15,7 +15,6 @@ import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -27,15 +26,17 @@ class PolicySettingsTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
     private static final Knowledge KNOWLEDGE = Knowledge.load();
     private static final BaseClient BASE = new BaseClient(KNOWLEDGE);
-    private static final TestFact NEGATIVE = TestFact.sound("skin-test", "negative", TODAY.minusDays(3), TODAY.minusDays(1));
+    private static final TestFact NEGATIVE =
+        TestFact.sound("skin-test", "negative", TODAY.minusDays(3), TODAY.minusDays(1));
 
     @ParameterizedTest
     @CsvSource({
         "chemotherapy, year, chemotherapy-months, 6, 7",
         "chemotherapy, longer, chemotherapy-months, 12, 13",
-        "chemotherapy, longer, chemotherapy-regrown-cm, 40, 41",          // the base client's hair measures 40 cm
-        "radiotherapy-head, longer, radiotherapy-weeks, 6, 7"})
-    void aLongerWindowAfterCancerTreatmentPrevents(String question, String answer, String figure, int open, int closed) {
+        "chemotherapy, longer, chemotherapy-regrown-cm, 40, 41", // the base client's hair measures 40 cm
+        "radiotherapy-head, longer, radiotherapy-weeks, 6, 7" })
+    void aLongerWindowAfterCancerTreatmentPrevents(String question, String answer, String figure, int open,
+        int closed) {
         Answers said = Answers.NONE.with(question, Answer.Chosen.of(answer));
         assertThat(standing("colour-whole", said, uk().with(figure, open))).isEqualTo(Weight.RESTRICTS);
         assertThat(standing("colour-whole", said, uk().with(figure, closed))).isEqualTo(Weight.PREVENTS);
@@ -43,7 +44,8 @@ class PolicySettingsTest {
 
     @Test
     void aStingCountsAsAReactionWhereThePolicyKeepsToTheLetterOfTheLabel() {
-        Answers sting = Answers.NONE.with("colour-reaction", Answer.Chosen.of("yes")).with("colour-reaction-what", Answer.Chosen.of("sting-rinsed"))
+        Answers sting = Answers.NONE.with("colour-reaction", Answer.Chosen.of("yes"))
+            .with("colour-reaction-what", Answer.Chosen.of("sting-rinsed"))
             .with("colour-reaction-soon", Answer.Chosen.of("while-on"));
         assertThat(standing("colour-whole", sting, uk())).isEqualTo(Weight.RESTRICTS);
         assertThat(standing("colour-whole", sting, uk().with("sting-is-a-reaction", 1))).isEqualTo(Weight.PREVENTS);
@@ -53,31 +55,37 @@ class PolicySettingsTest {
     void aLowDoseMasksToo() {
         Answers prednisone = taking(new Medicine("prednisone", "low", "mouth", "now"));
         assertThat(standing("colour-whole", prednisone, uk())).isEqualTo(Weight.RESTRICTS);
-        assertThat(standing("colour-whole", prednisone, uk().with("steroid-low-dose-mg", 5))).isEqualTo(Weight.TEST_FIRST);
+        assertThat(standing("colour-whole", prednisone, uk().with("steroid-low-dose-mg", 5)))
+            .isEqualTo(Weight.TEST_FIRST);
     }
 
     @Test
     void aRetinoidOfLongAgoIsLeftOutWhereThePolicyCountsNoMonths() {
         Answers isotretinoin = taking(new Medicine("isotretinoin", "not-asked", "mouth", "longer"));
-        assertThat(standing("colour-whole", isotretinoin, uk().with("retinoid-months", 0))).isEqualTo(Weight.NOTHING_FOUND);
+        assertThat(standing("colour-whole", isotretinoin, uk().with("retinoid-months", 0)))
+            .isEqualTo(Weight.NOTHING_FOUND);
         assertThat(standing("colour-whole", isotretinoin, uk())).isEqualTo(Weight.NOTE);
     }
 
     @Test
     void aLetterOpensNothingWhereThePolicyTakesNone() {
-        Answers reacted = Answers.NONE.with("colour-reaction", Answer.Chosen.of("yes")).with("colour-reaction-what", Answer.Chosen.of("itch-after"));
+        Answers reacted = Answers.NONE.with("colour-reaction", Answer.Chosen.of("yes")).with("colour-reaction-what",
+            Answer.Chosen.of("itch-after"));
         TestFact letter = TestFact.sound("dermatologist-letter", "names-product", TODAY, TODAY);
         assertThat(standing("colour-direct", reacted, uk(), letter)).isEqualTo(Weight.RESTRICTS);
-        assertThat(standing("colour-direct", reacted, uk().with("letter-counts", 0), letter)).isEqualTo(Weight.PREVENTS);
+        assertThat(standing("colour-direct", reacted, uk().with("letter-counts", 0), letter))
+            .isEqualTo(Weight.PREVENTS);
     }
 
     @ParameterizedTest
     @CsvSource({
         "perm, permed-hair-weeks, 5, 6, perm-acid, restricts, prevents",
         "relaxer, relaxer-weeks, 5, 6, relaxer-roots, restricts, prevents",
-        "keratin, keratin-weeks, 5, 6, straighten-keratin, note, note"})
-    void weeksSinceATreatmentAreThePolicys(String what, String figure, int over, int within, String service, String then, String lately) {
-        SaidTreatment treatment = new SaidTreatment(what, new SaidDate.OnDay(TODAY.minusWeeks(5)), "whole", "salon", "once");
+        "keratin, keratin-weeks, 5, 6, straighten-keratin, note, note" })
+    void weeksSinceATreatmentAreThePolicys(String what, String figure, int over, int within, String service,
+        String then, String lately) {
+        SaidTreatment treatment =
+            new SaidTreatment(what, new SaidDate.OnDay(TODAY.minusWeeks(5)), "whole", "salon", "once");
         Answers said = Answers.NONE.with("treatments", new Answer.Treatments(List.of(treatment)));
         TestFact good = TestFact.sound("test-cutting", "good", TODAY, TODAY);
         assertThat(standing(service, said, uk().with(figure, over), good).code()).isEqualTo(then);
@@ -87,7 +95,8 @@ class PolicySettingsTest {
     /** A coat of keratin weighs more on a perm within the policy's weeks. */
     @Test
     void keratinWeighsMoreWithinThePolicysWeeks() {
-        SaidTreatment keratin = new SaidTreatment("keratin", new SaidDate.OnDay(TODAY.minusWeeks(5)), "whole", "salon", "once");
+        SaidTreatment keratin =
+            new SaidTreatment("keratin", new SaidDate.OnDay(TODAY.minusWeeks(5)), "whole", "salon", "once");
         Answers said = Answers.NONE.with("treatments", new Answer.Treatments(List.of(keratin)));
         assertThat(standing("perm-alkaline", said, uk().with("keratin-weeks", 5))).isEqualTo(Weight.NOTE);
         assertThat(standing("perm-alkaline", said, uk().with("keratin-weeks", 6))).isEqualTo(Weight.TEST_FIRST);
@@ -96,27 +105,35 @@ class PolicySettingsTest {
     /** Three months: Morrison and Storrs 1988, seven of seventeen people reacted to hair permed so long before. */
     @Test
     void thePermsAllergenIsCountedOnForThePolicysMonths() {
-        Answers rash = Answers.NONE.with("perm-reaction", Answer.Chosen.of("yes")).with("perm-reaction-which", Answer.Chosen.of("perm"))
-            .with("perm-reaction-what", Answer.Chosen.of("itch-after")).with("perm-reaction-soon", Answer.Chosen.of("later"))
+        Answers rash = Answers.NONE.with("perm-reaction", Answer.Chosen.of("yes"))
+            .with("perm-reaction-which", Answer.Chosen.of("perm"))
+            .with("perm-reaction-what", Answer.Chosen.of("itch-after"))
+            .with("perm-reaction-soon", Answer.Chosen.of("later"))
             .with("perm-reaction-ago", Answer.Chosen.of("year"));
         assertThat(findings("colour-whole", rash, uk())).doesNotContain("permed-hair-still-carries-it");
-        assertThat(findings("colour-whole", rash, uk().with("perm-allergen-months", 6))).contains("permed-hair-still-carries-it");
+        assertThat(findings("colour-whole", rash, uk().with("perm-allergen-months", 6)))
+            .contains("permed-hair-still-carries-it");
     }
 
     @ParameterizedTest
-    @CsvSource({"skin-test-validity-months, 1, 0", "skin-test-validity-months, 6, 0"})
+    @CsvSource({ "skin-test-validity-months, 1, 0", "skin-test-validity-months, 6, 0" })
     void aTestOfAnEarlierVisitStandsForMonthsOrForOneApplication(String figure, int months, int each) {
-        TestFact earlier = new TestFact("skin-test", "negative", TODAY.minusDays(20), Optional.of(TODAY.minusDays(18)), true, true, false, false, false);
-        assertThat(standing("colour-whole", Answers.NONE, uk().with(figure, months), earlier)).isEqualTo(Weight.NOTHING_FOUND);
-        assertThat(standing("colour-whole", Answers.NONE, uk().with(figure, each), earlier)).isEqualTo(Weight.TEST_FIRST);
+        TestFact earlier = new TestFact("skin-test", "negative", TODAY.minusDays(20), Optional.of(TODAY.minusDays(18)),
+            true, true, false, false, false);
+        assertThat(standing("colour-whole", Answers.NONE, uk().with(figure, months), earlier))
+            .isEqualTo(Weight.NOTHING_FOUND);
+        assertThat(standing("colour-whole", Answers.NONE, uk().with(figure, each), earlier))
+            .isEqualTo(Weight.TEST_FIRST);
     }
 
     @Test
     void minimumAgeAndLawAreThePolicys() {
-        assertThat(standing("colour-whole", Answers.NONE, uk().with("minimum-age", 36))).isEqualTo(Weight.NOTHING_FOUND);
+        assertThat(standing("colour-whole", Answers.NONE, uk().with("minimum-age", 36)))
+            .isEqualTo(Weight.NOTHING_FOUND);
         assertThat(standing("colour-whole", Answers.NONE, uk().with("minimum-age", 37))).isEqualTo(Weight.PREVENTS);
         assertThat(standing("lash-brow-tint", Answers.NONE, uk())).isEqualTo(Weight.NOTHING_FOUND);
-        assertThat(standing("lash-brow-tint", Answers.NONE, uk().with("lash-tint-allowed", 0))).isEqualTo(Weight.PREVENTS);
+        assertThat(standing("lash-brow-tint", Answers.NONE, uk().with("lash-tint-allowed", 0)))
+            .isEqualTo(Weight.PREVENTS);
     }
 
     private static Policy uk() {
@@ -140,7 +157,8 @@ class PolicySettingsTest {
         Answers all = BASE.complete(said, service.chemistries(), Set.of());
         List<TestFact> made = List.of(tests).stream().anyMatch(t -> t.test().equals("skin-test")) ? List.of(tests)
             : java.util.stream.Stream.concat(java.util.stream.Stream.of(NEGATIVE), List.of(tests).stream()).toList();
-        Situation situation = new Situation(TODAY, TODAY, Optional.of(LocalDate.of(1990, 1, 1)), service.chemistries(), KNOWLEDGE.questionnaire(), all,
+        Situation situation = new Situation(TODAY, TODAY, Optional.of(LocalDate.of(1990, 1, 1)), service.chemistries(),
+            KNOWLEDGE.questionnaire(), all,
             policy, made, Optional.of(BaseClient.LENGTH_CM));
         return Assessor.assess(KNOWLEDGE.ruleSet(), KNOWLEDGE.factFinder().find(situation), List.of(service));
     }

@@ -4,9 +4,9 @@ import foretress.assessment.Cue;
 import foretress.assessment.FactDef;
 import foretress.assessment.Service;
 import foretress.knowledge.Words.QuestionWords;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Keeps;
 import foretress.questionnaire.Question.Kind;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Topic;
 import java.util.List;
 import java.util.Map;
@@ -16,11 +16,14 @@ import java.util.stream.Stream;
 
 /** Writes docs/reference/questionnaire.md from knowledge. */
 final class QuestionnaireReference {
-    private static final Map<Kind, String> KINDS = Map.of(Kind.ONE_OF, "one of", Kind.SEVERAL_OF, "several of", Kind.SAID_DATE,
-        "a date as precise as one can say it", Kind.HAIR_LENGTH, "the length of the longest hair", Kind.TREATMENTS, "a list of earlier treatments",
+    private static final Map<Kind, String> KINDS = Map.of(Kind.ONE_OF, "one of", Kind.SEVERAL_OF, "several of",
+        Kind.SAID_DATE,
+        "a date as precise as one can say it", Kind.HAIR_LENGTH, "the length of the longest hair", Kind.TREATMENTS,
+        "a list of earlier treatments",
         Kind.MEDICINES, "a list of medicines", Kind.INGREDIENTS, "a copied ingredient list", Kind.NOTE, "free words");
-    private static final Map<Keeps, String> KEEPS = Map.of(Keeps.THE_DAY, "for the day", Keeps.THREE_MONTHS, "3 months", Keeps.SIX_MONTHS, "6 months",
-        Keeps.TWELVE_MONTHS, "12 months", Keeps.FOR_GOOD, "for good");
+    private static final Map<Keeps, String> KEEPS =
+        Map.of(Keeps.THE_DAY, "for the day", Keeps.THREE_MONTHS, "3 months", Keeps.SIX_MONTHS, "6 months",
+            Keeps.TWELVE_MONTHS, "12 months", Keeps.FOR_GOOD, "for good");
 
     private final Knowledge knowledge;
     private final Words words;
@@ -34,11 +37,14 @@ final class QuestionnaireReference {
     String write() {
         line("# The questionnaire");
         line("");
-        line("Every question a client can be asked, in the order of the pages, in the English words. This page is made from");
+        line(
+            "Every question a client can be asked, in the order of the pages, in the English words. This page is made from");
         line("`src/main/knowledge`; a test fails when it is out of date and says how to make it anew.");
         line("");
-        line("Each question that can be answered with a fact offers *don't know*; private ones also *rather not say*. Nothing is chosen");
-        line("beforehand, and a blank is never a no. A question is put when the booked service needs it and earlier answers open it. The names");
+        line(
+            "Each question that can be answered with a fact offers *don't know*; private ones also *rather not say*. Nothing is chosen");
+        line(
+            "beforehand, and a blank is never a no. A question is put when the booked service needs it and earlier answers open it. The names");
         line("set `like-this` are the codes of `src/main/knowledge`: questions, answers, services and facts.");
         knowledge.questionnaire().topics().forEach(this::topic);
         return page.toString();
@@ -60,7 +66,8 @@ final class QuestionnaireReference {
         line(own.hint().isEmpty() ? "" : own.hint() + "  ");
         line("*Why we ask:* " + own.why());
         line("");
-        line("- `%s`, %s%s%s".formatted(question.id(), KINDS.get(question.kind()), question.required() ? ", must be answered" : ", may be left out",
+        line("- `%s`, %s%s%s".formatted(question.id(), KINDS.get(question.kind()),
+            question.required() ? ", must be answered" : ", may be left out",
             question.personal() ? ", private" : ""));
         question.options().forEach(code -> line("  - `%s` %s".formatted(code, words.option(question.id(), code))));
         line("- asked for " + services(question));
@@ -72,7 +79,8 @@ final class QuestionnaireReference {
     private void opened(Question question) {
         if (!question.when().isEmpty()) {
             line("- only when " + question.when().entrySet().stream().sorted(Map.Entry.comparingByKey())
-                .map(e -> "`%s` is %s".formatted(e.getKey(), e.getValue().stream().map("`%s`"::formatted).collect(Collectors.joining(" or "))))
+                .map(e -> "`%s` is %s".formatted(e.getKey(),
+                    e.getValue().stream().map("`%s`"::formatted).collect(Collectors.joining(" or "))))
                 .collect(Collectors.joining(" and ")));
         }
     }
@@ -95,8 +103,10 @@ final class QuestionnaireReference {
     }
 
     private String readers(Question question) {
-        Stream<String> facts = knowledge.ruleSet().facts().stream().filter(f -> reads(f, question)).map(f -> "the fact `%s`".formatted(f.id()));
-        Stream<String> cues = knowledge.ruleSet().cues().stream().filter(c -> c.when().containsKey(question.id())).map(Cue::what).distinct()
+        Stream<String> facts = knowledge.ruleSet().facts().stream().filter(f -> reads(f, question))
+            .map(f -> "the fact `%s`".formatted(f.id()));
+        Stream<String> cues = knowledge.ruleSet().cues().stream().filter(c -> c.when().containsKey(question.id()))
+            .map(Cue::what).distinct()
             .map(what -> "the cue for `%s`".formatted(what));
         String read = Stream.concat(facts, cues).collect(Collectors.joining(", "));
         return !read.isEmpty() ? read : question.recordOnly() ? "the record alone" : "a computation";

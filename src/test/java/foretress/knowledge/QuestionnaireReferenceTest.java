@@ -17,6 +17,7 @@ class QuestionnaireReferenceTest {
             Files.createDirectories(PAGE.getParent());
             Files.writeString(PAGE, made);
         }
-        assertThat(PAGE).as("make it anew: mvn test -Dtest=QuestionnaireReferenceTest -Dreference.rewrite=true").hasContent(made);
+        assertThat(PAGE).as("make it anew: mvn test -Dtest=QuestionnaireReferenceTest -Dreference.rewrite=true")
+            .hasContent(made);
     }
 }

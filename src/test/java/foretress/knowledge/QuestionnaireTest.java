@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.assessment.Service;
 import foretress.knowledge.Words.QuestionWords;
+import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answer.Chosen;
 import foretress.questionnaire.Answer.Medicines;
 import foretress.questionnaire.Answer.Treatments;
-import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Keeps;
 import foretress.questionnaire.Question.Kind;
-import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.Topic;
 import java.util.ArrayList;
@@ -34,13 +34,19 @@ class QuestionnaireTest {
     private static final int MOST_ON_A_PAGE = 5;
     private static final int LONGEST_SENTENCE_WORDS = 20;
     /** Words of the trade and of medicine that a client is never left alone with; each stands for all its endings. */
-    private static final List<String> JARGON = List.of("oxidative", "oxidiz", "metallic", "peroxide", "persulfate", "persulphate", "ammonia",
-        "thioglycol", "hydroxide", "phenylenediamine", "ppd", "contra-indicat", "contraindicat", "sensitis", "sensitiz", "dermat", "erythema",
-        "urticaria", "oedema", "allergen", "anaphyla", "porosity", "elasticity", "residue", "compound henna", "cuticle", "systemic", "topical",
-        "corticosteroid", "antihistamine", "immunosuppress", "adverse", "incompatib", "questionnaire", "assessment", "client",
-        "oxidación", "oxidativ", "metálic", "peróxido", "persulfato", "amoníaco", "tioglic", "hidróxido", "fenilendiamina", "contraindica", "sensibiliz",
-        "dermat", "eritema", "edema", "alérgeno", "anafila", "porosidad", "elasticidad", "residuo", "cutícula", "sistémic", "tópic", "antihistam",
-        "inmunosupre", "advers", "incompatib", "cuestionario", "cliente");
+    private static final List<String> JARGON =
+        List.of("oxidative", "oxidiz", "metallic", "peroxide", "persulfate", "persulphate", "ammonia",
+            "thioglycol", "hydroxide", "phenylenediamine", "ppd", "contra-indicat", "contraindicat", "sensitis",
+            "sensitiz", "dermat", "erythema",
+            "urticaria", "oedema", "allergen", "anaphyla", "porosity", "elasticity", "residue", "compound henna",
+            "cuticle", "systemic", "topical",
+            "corticosteroid", "antihistamine", "immunosuppress", "adverse", "incompatib", "questionnaire", "assessment",
+            "client",
+            "oxidación", "oxidativ", "metálic", "peróxido", "persulfato", "amoníaco", "tioglic", "hidróxido",
+            "fenilendiamina", "contraindica", "sensibiliz",
+            "dermat", "eritema", "edema", "alérgeno", "anafila", "porosidad", "elasticidad", "residuo", "cutícula",
+            "sistémic", "tópic", "antihistam",
+            "inmunosupre", "advers", "incompatib", "cuestionario", "cliente");
 
     static Stream<Question> questions() {
         return QUESTIONNAIRE.questions().stream();
@@ -93,7 +99,8 @@ class QuestionnaireTest {
     void notKnowingNeverClosesAQuestion(Question question) {
         question.when().forEach((opener, codes) -> {
             Question gate = QUESTIONNAIRE.question(opener).orElseThrow();
-            Stream.of(Question.DONT_KNOW, Question.RATHER_NOT_SAY).filter(gate::offers).forEach(unsaid -> assertThat(codes).contains(unsaid));
+            Stream.of(Question.DONT_KNOW, Question.RATHER_NOT_SAY).filter(gate::offers)
+                .forEach(unsaid -> assertThat(codes).contains(unsaid));
         });
     }
 
@@ -106,7 +113,8 @@ class QuestionnaireTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"conditions", "pregnancy", "chemotherapy", "radiotherapy-head", "g6pd", "medicines", "illness-lately"})
+    @ValueSource(strings = { "conditions", "pregnancy", "chemotherapy", "radiotherapy-head", "g6pd", "medicines",
+        "illness-lately" })
     void privateQuestionsOfferNotSaying(String id) {
         assertThat(QUESTIONNAIRE.question(id).orElseThrow().personal()).isTrue();
     }
@@ -115,7 +123,8 @@ class QuestionnaireTest {
     @MethodSource("questions")
     void everyQuestionBelongsToSomeService(Question question) {
         Set<String> asking = KNOWLEDGE.ruleSet().services().stream()
-            .filter(s -> question.askedFor().isEmpty() || s.chemistries().stream().anyMatch(question.askedFor()::contains))
+            .filter(
+                s -> question.askedFor().isEmpty() || s.chemistries().stream().anyMatch(question.askedFor()::contains))
             .map(Service::id).collect(Collectors.toSet());
         assertThat(asking).isNotEmpty();
     }
@@ -125,7 +134,8 @@ class QuestionnaireTest {
     void aFollowUpIsAskedForNoServiceThatItsOpeningIsNot(Question question) {
         for (Service service : KNOWLEDGE.ruleSet().services()) {
             if (question.askedFor().stream().anyMatch(service.chemistries()::contains)) {
-                question.when().keySet().forEach(opener -> assertThat(askedFor(opener, service)).as("%s for %s", opener, service.id()).isTrue());
+                question.when().keySet().forEach(
+                    opener -> assertThat(askedFor(opener, service)).as("%s for %s", opener, service.id()).isTrue());
             }
         }
     }
@@ -155,7 +165,8 @@ class QuestionnaireTest {
 
     @Test
     void skinScalpMedicinesReactionsAndTattoosAreAskedAgainOnTheDay() {
-        for (String id : List.of("scalp-today", "skin-today", "medicines", "colour-reaction", "tint-reaction", "black-tattoo", "bleach-reaction",
+        for (String id : List.of("scalp-today", "skin-today", "medicines", "colour-reaction", "tint-reaction",
+            "black-tattoo", "bleach-reaction",
             "perm-reaction", "elsewhere-reaction")) {
             assertThat(QUESTIONNAIRE.question(id).orElseThrow().keeps()).as(id).isEqualTo(Keeps.THE_DAY);
         }
@@ -169,7 +180,8 @@ class QuestionnaireTest {
 
     @Test
     void lighteningAsksAboutColourTooSinceATonerFollows() {
-        assertThat(putTo("highlights")).contains("colour-reaction", "black-tattoo", "bleach-reaction", "clinic-patch-test", "darkening-lotion",
+        assertThat(putTo("highlights")).contains("colour-reaction", "black-tattoo", "bleach-reaction",
+            "clinic-patch-test", "darkening-lotion",
             "treatments", "hair-length", "medicines");
     }
 
@@ -178,7 +190,8 @@ class QuestionnaireTest {
         // Regulation (EC) 1223/2009, Annex III, warnings of the oxidative dyes: earlier reaction, tattoo, rash on the face, scalp
         for (Service service : KNOWLEDGE.ruleSet().services()) {
             if (service.chemistries().contains("oxidative-dye")) {
-                assertThat(putTo(service.id())).as(service.id()).contains("colour-reaction", "black-tattoo", "skin-today", "scalp-today");
+                assertThat(putTo(service.id())).as(service.id()).contains("colour-reaction", "black-tattoo",
+                    "skin-today", "scalp-today");
             }
         }
     }
@@ -196,9 +209,11 @@ class QuestionnaireTest {
 
     @Test
     void aPermAsksAboutPermsAndNotAboutTattoos() {
-        String perm = KNOWLEDGE.ruleSet().services().stream().filter(s -> s.chemistries().contains("thio") && !s.chemistries().contains("oxidative-dye"))
+        String perm = KNOWLEDGE.ruleSet().services().stream()
+            .filter(s -> s.chemistries().contains("thio") && !s.chemistries().contains("oxidative-dye"))
             .findFirst().orElseThrow().id();
-        assertThat(putTo(perm)).contains("perm-reaction", "treatments", "medicines").doesNotContain("black-tattoo", "colour-reaction", "g6pd");
+        assertThat(putTo(perm)).contains("perm-reaction", "treatments", "medicines").doesNotContain("black-tattoo",
+            "colour-reaction", "g6pd");
     }
 
     @Test
@@ -209,7 +224,8 @@ class QuestionnaireTest {
     @Test
     void aNoOpensNothing() {
         for (Service service : KNOWLEDGE.ruleSet().services()) {
-            Set<String> followUps = questions().filter(q -> !q.when().isEmpty()).map(Question::id).collect(Collectors.toSet());
+            Set<String> followUps =
+                questions().filter(q -> !q.when().isEmpty()).map(Question::id).collect(Collectors.toSet());
             assertThat(putTo(service.id())).as(service.id()).doesNotContainAnyElementsOf(followUps);
         }
     }
@@ -220,8 +236,10 @@ class QuestionnaireTest {
         for (String language : KNOWLEDGE.languages()) {
             Words words = KNOWLEDGE.words(language);
             String at = "questions." + question.id() + ".";
-            assertThat(words.own()).as(language).contains(at + "ask", at + "why", at + "short", "answers.dont-know", "answers.rather-not-say");
-            assertThat(words.own()).as(language).containsAll(question.options().stream().map(code -> at + "options." + code).toList());
+            assertThat(words.own()).as(language).contains(at + "ask", at + "why", at + "short", "answers.dont-know",
+                "answers.rather-not-say");
+            assertThat(words.own()).as(language)
+                .containsAll(question.options().stream().map(code -> at + "options." + code).toList());
         }
     }
 
@@ -234,7 +252,8 @@ class QuestionnaireTest {
             q.options().forEach(code -> known.add("questions." + q.id() + ".options." + code));
         });
         for (String language : KNOWLEDGE.languages()) {
-            assertThat(KNOWLEDGE.words(language).own().stream().filter(path -> path.startsWith("questions.") || path.startsWith("topics."))).as(language)
+            assertThat(KNOWLEDGE.words(language).own().stream()
+                .filter(path -> path.startsWith("questions.") || path.startsWith("topics."))).as(language)
                 .isSubsetOf(known);
         }
     }

@@ -5,8 +5,8 @@ import foretress.assessment.TestFact;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Medicine;
-import foretress.questionnaire.Question.Status;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Question.Status;
 import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
@@ -19,7 +19,8 @@ import java.util.Random;
 final class RandomClients {
     static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
     private static final long SEED = 20261124L;
-    private static final List<String> TYPED = List.of("prednisolone", "cetirizine", "methotrexate", "isotretinoin", "sulfamethoxazole", "nothing I know");
+    private static final List<String> TYPED =
+        List.of("prednisolone", "cetirizine", "methotrexate", "isotretinoin", "sulfamethoxazole", "nothing I know");
     private static final Knowledge KNOWLEDGE = Knowledge.load();
 
     private final Random random;
@@ -46,7 +47,8 @@ final class RandomClients {
             Optional<Answer> said = put && random.nextInt(20) > 0 ? answer(question) : Optional.empty();
             answers = said.isPresent() ? answers.with(question.id(), said.get()) : answers;
         }
-        Optional<LocalDate> born = random.nextInt(10) == 0 ? Optional.empty() : Optional.of(TODAY.minusYears(12 + random.nextInt(60)));
+        Optional<LocalDate> born =
+            random.nextInt(10) == 0 ? Optional.empty() : Optional.of(TODAY.minusYears(12 + random.nextInt(60)));
         return new WholeClient(service, answers, tests(), random.nextBoolean(), born);
     }
 
@@ -61,20 +63,23 @@ final class RandomClients {
             case TREATMENTS -> Optional.of(new Answer.Treatments(treatments(question)));
             case MEDICINES -> Optional.of(new Answer.Medicines(medicines()));
             case SAID_DATE -> Optional.of(new Answer.Said(date()));
-            case INGREDIENTS -> Optional.of(new Answer.Text(pick(List.of("aqua, glycerin", "p-phenylenediamine", "lead acetate, aqua", "gibberish"))));
+            case INGREDIENTS -> Optional.of(new Answer.Text(
+                pick(List.of("aqua, glycerin", "p-phenylenediamine", "lead acetate, aqua", "gibberish"))));
             case NOTE -> Optional.empty();
         };
     }
 
     private List<String> several(List<String> options) {
-        List<String> chosen = options.stream().filter(code -> !code.equals(Question.NONE) && random.nextInt(4) == 0).toList();
+        List<String> chosen =
+            options.stream().filter(code -> !code.equals(Question.NONE) && random.nextInt(4) == 0).toList();
         return chosen.isEmpty() ? List.of(options.contains(Question.NONE) ? Question.NONE : options.get(0)) : chosen;
     }
 
     private List<SaidTreatment> treatments(Question question) {
         List<SaidTreatment> list = new ArrayList<>();
         for (int i = random.nextInt(3); i > 0; i--) {
-            list.add(new SaidTreatment(pick(question.options()), date(), pick(List.of("whole", "regrowth", "ends", "dont-know")), "home",
+            list.add(new SaidTreatment(pick(question.options()), date(),
+                pick(List.of("whole", "regrowth", "ends", "dont-know")), "home",
                 pick(List.of("once", "regularly")), pick(SaidTreatment.EVERY), date()));
         }
         return list;
@@ -82,7 +87,8 @@ final class RandomClients {
 
     private List<Medicine> medicines() {
         return random.nextInt(3) > 0 ? List.of()
-            : List.of(new Medicine(pick(TYPED), pick(List.of("low", "high", "dont-know")), pick(List.of("mouth", "skin")), pick(List.of("now", "longer"))));
+            : List.of(new Medicine(pick(TYPED), pick(List.of("low", "high", "dont-know")),
+                pick(List.of("mouth", "skin")), pick(List.of("now", "longer"))));
     }
 
     private SaidDate date() {
@@ -96,7 +102,8 @@ final class RandomClients {
     private List<TestFact> tests() {
         return random.nextInt(3) > 0 ? List.of() : List.of(
             TestFact.sound("skin-test", pick(List.of("negative", "positive")), TODAY.minusDays(5), TODAY.minusDays(3)),
-            TestFact.sound("incompatibility-test", pick(List.of("slight-lightening", "nothing-happened", "not-whole")), TODAY.minusDays(5), TODAY.minusDays(4)));
+            TestFact.sound("incompatibility-test", pick(List.of("slight-lightening", "nothing-happened", "not-whole")),
+                TODAY.minusDays(5), TODAY.minusDays(4)));
     }
 
     /** Once in so many times. */

@@ -19,7 +19,8 @@ final class ReadingAge {
      * Research Branch Report 8-75, 1975; constants from memory).
      */
     static double englishGrade(String text) {
-        return 0.39 * wordsPerSentence(text) + 11.8 * words(text).stream().mapToInt(ReadingAge::englishSyllables).average().orElse(0) - 15.59;
+        return 0.39 * wordsPerSentence(text)
+            + 11.8 * words(text).stream().mapToInt(ReadingAge::englishSyllables).average().orElse(0) - 15.59;
     }
 
     /**
@@ -27,7 +28,8 @@ final class ReadingAge {
      * easy (Medidas sencillas de lecturabilidad, 1959; constants from memory).
      */
     static double spanishEase(String text) {
-        return 206.84 - 60 * words(text).stream().mapToInt(ReadingAge::spanishSyllables).average().orElse(0) - 1.02 * wordsPerSentence(text);
+        return 206.84 - 60 * words(text).stream().mapToInt(ReadingAge::spanishSyllables).average().orElse(0)
+            - 1.02 * wordsPerSentence(text);
     }
 
     static List<String> sentences(String text) {
@@ -50,7 +52,8 @@ final class ReadingAge {
     }
 
     static int spanishSyllables(String word) {
-        Matcher syllables = SPANISH_SYLLABLE.matcher(word.replaceAll("qu(?=[eiéí])", "q").replaceAll("gu(?=[eiéí])", "g"));
+        Matcher syllables =
+            SPANISH_SYLLABLE.matcher(word.replaceAll("qu(?=[eiéí])", "q").replaceAll("gu(?=[eiéí])", "g"));
         return Math.max(1, (int) syllables.results().count());
     }
 }

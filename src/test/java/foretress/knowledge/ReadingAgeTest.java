@@ -16,20 +16,23 @@ class ReadingAgeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"cat, 1", "colour, 2", "rinsed, 1", "itched, 1", "treated, 2", "bottle, 2", "smile, 1", "reaction, 3", "henna, 2", "the, 1", "hair, 1"})
+    @CsvSource({ "cat, 1", "colour, 2", "rinsed, 1", "itched, 1", "treated, 2", "bottle, 2", "smile, 1", "reaction, 3",
+        "henna, 2", "the, 1", "hair, 1" })
     void englishSyllablesAreCounted(String word, int syllables) {
         assertThat(ReadingAge.englishSyllables(word)).isEqualTo(syllables);
     }
 
     @ParameterizedTest
-    @CsvSource({"pelo, 2", "tinte, 2", "reacción, 3", "piel, 1", "queratina, 4", "decoloración, 5", "guantes, 2", "día, 2", "oído, 3", "aún, 2", "y, 1"})
+    @CsvSource({ "pelo, 2", "tinte, 2", "reacción, 3", "piel, 1", "queratina, 4", "decoloración, 5", "guantes, 2",
+        "día, 2", "oído, 3", "aún, 2", "y, 1" })
     void spanishSyllablesAreCounted(String word, int syllables) {
         assertThat(ReadingAge.spanishSyllables(word)).isEqualTo(syllables);
     }
 
     @Test
     void longSentencesAndLongWordsAreHarder() {
-        assertThat(ReadingAge.englishGrade("Manufacturer's instructions necessitate preliminary dermatological sensitivity examination."))
+        assertThat(ReadingAge.englishGrade(
+            "Manufacturer's instructions necessitate preliminary dermatological sensitivity examination."))
             .isGreaterThan(ReadingAge.englishGrade("We test your skin first.") + 10);
     }
 }

@@ -22,18 +22,27 @@ class RestrictionsTest {
 
     /** Words that tell a change. A question alone ("tell us if…", "ask about…") is none. */
     private static final Map<String, Pattern> FOR_THE_CLIENT = Map.of(
-        "en", words("we (also |then |first |only )*(keep|leave|use|work|go|test|try|check|look|read|wait|protect|compare|watch|wash|comb|treat|do this|count|put no|are gentle)"
-            + "|comes? out( first| before)?|until then"),
-        "es", words("mantenemos|dejamos|usamos|trabajamos|vamos|probamos|miramos|leemos|esperamos|protegemos|comparamos|vigilamos|lavamos|peinamos|tratamos|"
-            + "lo hacemos|contamos|no ponemos|no usaremos|no tocamos|seguimos|salen? antes|somos|se quitan|hasta entonces|controlamos|tenemos|ponemos|sale antes"));
+        "en",
+        words(
+            "we (also |then |first |only )*(keep|leave|use|work|go|test|try|check|look|read|wait|protect|compare|watch|wash|comb|treat|do this|count|put no|are gentle)"
+                + "|comes? out( first| before)?|until then"),
+        "es",
+        words(
+            "mantenemos|dejamos|usamos|trabajamos|vamos|probamos|miramos|leemos|esperamos|protegemos|comparamos|vigilamos|lavamos|peinamos|tratamos|"
+                + "lo hacemos|contamos|no ponemos|no usaremos|no tocamos|seguimos|salen? antes|somos|se quitan|hasta entonces|controlamos|tenemos|ponemos|sale antes"));
     private static final Map<String, Pattern> FOR_THE_STYLIST = Map.of(
-        "en", words("no|not|off|without|only|until|mild(est)?|gently?|short(er|en)?|weaker|reduced|lowest|strand test|test cutting|gloved?|gloves|keep|dust-free|never|free of|"
-            + "base|barrier|wait|low strength|means|compare|wash"),
-        "es", words("no|ni|nada|sin|solo|hasta|suaves?|breve|menos|lejos|mechón|mecha|guantes|mantener|nunca|proteger|crema|esperar|fuerza|significa|comparar|lavado|"
-            + "ningún|ninguna|ninguno|poco|significan"));
+        "en",
+        words(
+            "no|not|off|without|only|until|mild(est)?|gently?|short(er|en)?|weaker|reduced|lowest|strand test|test cutting|gloved?|gloves|keep|dust-free|never|free of|"
+                + "base|barrier|wait|low strength|means|compare|wash"),
+        "es",
+        words(
+            "no|ni|nada|sin|solo|hasta|suaves?|breve|menos|lejos|mechón|mecha|guantes|mantener|nunca|proteger|crema|esperar|fuerza|significa|comparar|lavado|"
+                + "ningún|ninguna|ninguno|poco|significan"));
 
     private static Pattern words(String alternatives) {
-        return Pattern.compile("\\b(" + alternatives + ")\\b", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
+        return Pattern.compile("\\b(" + alternatives + ")\\b",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
     }
 
     @Test
@@ -44,10 +53,12 @@ class RestrictionsTest {
             for (String language : KNOWLEDGE.languages()) {
                 Words.FindingWords said = said(language, finding);
                 if (!FOR_THE_CLIENT.get(language).matcher(said.client()).find()) {
-                    silent.add("%s %s%s, client: %s".formatted(language, finding.ruleId(), finding.onlyIfUnknown() ? " (perhaps)" : "", said.client()));
+                    silent.add("%s %s%s, client: %s".formatted(language, finding.ruleId(),
+                        finding.onlyIfUnknown() ? " (perhaps)" : "", said.client()));
                 }
                 if (!FOR_THE_STYLIST.get(language).matcher(said.do_()).find()) {
-                    silent.add("%s %s%s, do: %s".formatted(language, finding.ruleId(), finding.onlyIfUnknown() ? " (perhaps)" : "", said.do_()));
+                    silent.add("%s %s%s, do: %s".formatted(language, finding.ruleId(),
+                        finding.onlyIfUnknown() ? " (perhaps)" : "", said.do_()));
                 }
             }
         }
@@ -67,14 +78,16 @@ class RestrictionsTest {
     @Test
     void wordsForAChemistryOnWhichTheRuleDoesNotWeighAreAFault() {
         Set<String> kinds = new TreeSet<>();
-        KNOWLEDGE.words("en").own().stream().filter(path -> path.matches("findings\\.[^.]+(\\.unsure)?\\.for\\..*")).forEach(kinds::add);
+        KNOWLEDGE.words("en").own().stream().filter(path -> path.matches("findings\\.[^.]+(\\.unsure)?\\.for\\..*"))
+            .forEach(kinds::add);
         assertThat(kinds).isNotEmpty();
         assertThat(WordsCheck.missing(KNOWLEDGE)).isEmpty();
     }
 
     private static String client(String rule, String step) {
         Step on = KNOWLEDGE.ruleSet().step(step).orElseThrow();
-        return said("en", finding(KNOWLEDGE.ruleSet().rule(rule).orElseThrow(), on, KNOWLEDGE.ruleSet().rule(rule).orElseThrow().weightOn(on), false)).client();
+        return said("en", finding(KNOWLEDGE.ruleSet().rule(rule).orElseThrow(), on,
+            KNOWLEDGE.ruleSet().rule(rule).orElseThrow().weightOn(on), false)).client();
     }
 
     private static Words.FindingWords said(String language, Finding finding) {
@@ -103,6 +116,7 @@ class RestrictionsTest {
     }
 
     private static Finding finding(Rule rule, Step step, Weight weight, boolean perhaps) {
-        return new Finding(rule.id(), weight, Map.of(step.id(), weight), List.of(), List.of(), List.of(), rule.sources(), perhaps, List.of(), List.of());
+        return new Finding(rule.id(), weight, Map.of(step.id(), weight), List.of(), List.of(), List.of(),
+            rule.sources(), perhaps, List.of(), List.of());
     }
 }

@@ -35,23 +35,28 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Laws that hold across rules. Each names its few facts and tries every range of them; the rest of the client is at its best. */
 class RuleLawsTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
-    private static final Set<String> METAL_MEETS = Set.of("peroxide", "persulfate", "thio", "gmtg", "hydroxide", "remover");
+    private static final Set<String> METAL_MEETS =
+        Set.of("peroxide", "persulfate", "thio", "gmtg", "hydroxide", "remover");
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
 
     /** Whoever must not be tested in a salon, whatever else is or is not known: no finding asks for a skin test. */
     @ParameterizedTest
-    @CsvSource({"colour-reaction, delayed", "colour-reaction, immediate", "tattoo, reacted", "tattoo, immediate", "dye-allergy, confirmed",
-        "bleach-reaction, delayed", "bleach-reaction, immediate", "age, below-label-age"})
+    @CsvSource({ "colour-reaction, delayed", "colour-reaction, immediate", "tattoo, reacted", "tattoo, immediate",
+        "dye-allergy, confirmed",
+        "bleach-reaction, delayed", "bleach-reaction, immediate", "age, below-label-age" })
     void aKnownReactorIsNeverSentToASkinTest(String fact, String atLeast) {
         FactDef def = fact(fact);
-        Facts reacted = best().with(FactValue.between(def, def.ordinal(atLeast), def.worst(), List.of())).with(noDoctorsYes());
-        List<Rule> asking = KNOWLEDGE.ruleSet().rules().stream().filter(rule -> rule.demands().contains("skin-test")).toList();
+        Facts reacted =
+            best().with(FactValue.between(def, def.ordinal(atLeast), def.worst(), List.of())).with(noDoctorsYes());
+        List<Rule> asking =
+            KNOWLEDGE.ruleSet().rules().stream().filter(rule -> rule.demands().contains("skin-test")).toList();
         for (Rule rule : asking) {
-            everyRange(only(reacted, rule), rule.when().reads().stream().filter(id -> !id.equals(fact) && !isAdvice(id)).toList(), facts -> {
-                if (rule.when().of(facts) != Truth.FALSE) {
-                    fail("%s asks for a skin test: %s", rule.id(), facts);
-                }
-            });
+            everyRange(only(reacted, rule),
+                rule.when().reads().stream().filter(id -> !id.equals(fact) && !isAdvice(id)).toList(), facts -> {
+                    if (rule.when().of(facts) != Truth.FALSE) {
+                        fail("%s asks for a skin test: %s", rule.id(), facts);
+                    }
+                });
         }
     }
 
@@ -64,15 +69,18 @@ class RuleLawsTest {
     @Test
     void noRuleThatNobodyCanGoAgainstReadsADoctorsWord() {
         List<Rule> lasting = KNOWLEDGE.ruleSet().rules().stream().filter(Rule::lasting).toList();
-        assertThat(lasting).hasSizeGreaterThan(10).allSatisfy(rule -> assertThat(rule.when().reads()).as(rule.id()).noneMatch(RuleLawsTest::isAdvice));
+        assertThat(lasting).hasSizeGreaterThan(10)
+            .allSatisfy(rule -> assertThat(rule.when().reads()).as(rule.id()).noneMatch(RuleLawsTest::isAdvice));
     }
 
     /** Every demand for a doctor's word can be met, and by the word about that thing alone. */
     @Test
     void everyDemandForADoctorsWordIsLiftedByExactlyOneFact() {
-        List<Rule> asking = KNOWLEDGE.ruleSet().rules().stream().filter(rule -> rule.demands().contains("medical-advice")).toList();
+        List<Rule> asking =
+            KNOWLEDGE.ruleSet().rules().stream().filter(rule -> rule.demands().contains("medical-advice")).toList();
         assertThat(asking).hasSizeGreaterThan(5)
-            .allSatisfy(rule -> assertThat(rule.when().reads().stream().filter(RuleLawsTest::isAdvice)).as(rule.id()).hasSize(1));
+            .allSatisfy(rule -> assertThat(rule.when().reads().stream().filter(RuleLawsTest::isAdvice)).as(rule.id())
+                .hasSize(1));
     }
 
     private static boolean isAdvice(String fact) {
@@ -119,14 +127,16 @@ class RuleLawsTest {
     void noToEverythingOwesAtMostASkinTest(Service service) {
         Answers answers = new BaseClient(KNOWLEDGE).complete(Answers.NONE, service.chemistries(), Set.of());
         boolean dyes = service.chemistries().contains("oxidative-dye") || service.chemistries().contains("direct-dye");
-        assertThat(standing(service, answers)).as(service.id()).isEqualTo(dyes ? Weight.TEST_FIRST : Weight.NOTHING_FOUND);
+        assertThat(standing(service, answers)).as(service.id())
+            .isEqualTo(dyes ? Weight.TEST_FIRST : Weight.NOTHING_FOUND);
     }
 
     @Test
     void aFactThatCouldNotBeFoundIsNeverNothingFound() {
         for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
             Facts without = new Facts(without(best().byId(), def.id()));
-            List<Standing> standings = Assessor.assess(KNOWLEDGE.ruleSet(), without, KNOWLEDGE.ruleSet().services()).standings();
+            List<Standing> standings =
+                Assessor.assess(KNOWLEDGE.ruleSet(), without, KNOWLEDGE.ruleSet().services()).standings();
             assertThat(standings).as(def.id()).anyMatch(s -> s.weight() == Weight.COULD_NOT_BE_ASSESSED);
         }
     }
@@ -136,11 +146,15 @@ class RuleLawsTest {
     }
 
     private static Weight standing(Service service, Answers answers) {
-        Situation situation = new Situation(TODAY, Optional.of(LocalDate.of(1990, 1, 1)), service.chemistries(), KNOWLEDGE.questionnaire(), answers,
+        Situation situation = new Situation(TODAY, Optional.of(LocalDate.of(1990, 1, 1)), service.chemistries(),
+            KNOWLEDGE.questionnaire(), answers,
             KNOWLEDGE.policy("uk"), List.of());
-        Facts facts = KNOWLEDGE.factFinder().find(new Situation(situation.today(), situation.serviceDay(), situation.birthDate(),
-            situation.bookedChemistries(), situation.questionnaire(), situation.answers(), situation.policy(), situation.tests(), Optional.of(BaseClient.LENGTH_CM)));
-        return Assessor.assess(KNOWLEDGE.ruleSet(), facts, List.of(service)).standing(service.id()).orElseThrow().weight();
+        Facts facts = KNOWLEDGE.factFinder()
+            .find(new Situation(situation.today(), situation.serviceDay(), situation.birthDate(),
+                situation.bookedChemistries(), situation.questionnaire(), situation.answers(), situation.policy(),
+                situation.tests(), Optional.of(BaseClient.LENGTH_CM)));
+        return Assessor.assess(KNOWLEDGE.ruleSet(), facts, List.of(service)).standing(service.id()).orElseThrow()
+            .weight();
     }
 
     /** "Don't know" wherever it is offered, else "rather not say", and the other way round; what offers neither is left out. */
@@ -148,8 +162,10 @@ class RuleLawsTest {
         Answers answers = Answers.NONE;
         for (Question question : KNOWLEDGE.questionnaire().questions()) {
             Answer second = first == Answer.DONT_KNOW ? Answer.RATHER_NOT_SAY : Answer.DONT_KNOW;
-            Optional<Answer> silence = Stream.of(first, second).filter(a -> question.offers(a.codes().get(0))).findFirst();
-            boolean put = KNOWLEDGE.questionnaire().status(question, service.chemistries(), answers) == Question.Status.ASKED;
+            Optional<Answer> silence =
+                Stream.of(first, second).filter(a -> question.offers(a.codes().get(0))).findFirst();
+            boolean put =
+                KNOWLEDGE.questionnaire().status(question, service.chemistries(), answers) == Question.Status.ASKED;
             answers = put && silence.isPresent() ? answers.with(question.id(), silence.get()) : answers;
         }
         return answers;

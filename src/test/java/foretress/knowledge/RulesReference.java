@@ -23,13 +23,18 @@ final class RulesReference {
     String write() {
         line("# The rules");
         line("");
-        line("Every rule with its condition, what it weighs on which chemistry or step, the tests it asks for and where it comes from. This");
-        line("page is made from `src/main/knowledge`; a test fails when it is out of date and says how to make it anew.");
+        line(
+            "Every rule with its condition, what it weighs on which chemistry or step, the tests it asks for and where it comes from. This");
+        line(
+            "page is made from `src/main/knowledge`; a test fails when it is out of date and says how to make it anew.");
         line("");
-        line("A rule fires unless its condition is false under every reading of what is not known. Weights, light to heavy: nothing found,");
-        line("note, restricts, test first, could not be assessed, prevents. A service stands as its heaviest step stands.");
+        line(
+            "A rule fires unless its condition is false under every reading of what is not known. Weights, light to heavy: nothing found,");
+        line(
+            "note, restricts, test first, could not be assessed, prevents. A service stands as its heaviest step stands.");
         line("");
-        line("There are %d rules over %d facts.".formatted(knowledge.ruleSet().rules().size(), knowledge.ruleSet().facts().size()));
+        line("There are %d rules over %d facts.".formatted(knowledge.ruleSet().rules().size(),
+            knowledge.ruleSet().facts().size()));
         knowledge.ruleSet().rules().forEach(this::rule);
         return page.toString();
     }
@@ -43,12 +48,14 @@ final class RulesReference {
         line("");
         line("- when `%s`".formatted(rule.when()));
         byWeight(rule).forEach((weight, on) -> line("- **%s**: %s".formatted(weight.code(), String.join(", ", on))));
-        rule.ifUnknown().ifPresent(weight -> line("- if only an unknown reading makes it fire: at most *%s*".formatted(weight.code())));
+        rule.ifUnknown().ifPresent(
+            weight -> line("- if only an unknown reading makes it fire: at most *%s*".formatted(weight.code())));
         if (!rule.demands().isEmpty()) {
             line("- asks for: " + rule.demands().stream().map(words::test).collect(Collectors.joining(", ")));
         }
         if (rule.readAgainDays() > 0) {
-            line("- a skin test is read once more on day %d or later, and proves nothing before".formatted(rule.readAgainDays()));
+            line("- a skin test is read once more on day %d or later, and proves nothing before"
+                .formatted(rule.readAgainDays()));
         }
         line("- do: " + said.do_());
         line("- the client reads: " + said.client());
@@ -56,8 +63,10 @@ final class RulesReference {
     }
 
     private static Map<Weight, List<String>> byWeight(Rule rule) {
-        return rule.weights().entrySet().stream().sorted(Map.Entry.comparingByKey()).collect(Collectors.groupingBy(Map.Entry::getValue,
-            () -> new TreeMap<Weight, List<String>>(Comparator.reverseOrder()), Collectors.mapping(Map.Entry::getKey, Collectors.toList())));
+        return rule.weights().entrySet().stream().sorted(Map.Entry.comparingByKey())
+            .collect(Collectors.groupingBy(Map.Entry::getValue,
+                () -> new TreeMap<Weight, List<String>>(Comparator.reverseOrder()),
+                Collectors.mapping(Map.Entry::getKey, Collectors.toList())));
     }
 
     private static String link(String key) {

@@ -17,6 +17,7 @@ class RulesReferenceTest {
             Files.createDirectories(PAGE.getParent());
             Files.writeString(PAGE, made);
         }
-        assertThat(PAGE).as("make it anew: mvn test -Dtest=RulesReferenceTest -Dreference.rewrite=true").hasContent(made);
+        assertThat(PAGE).as("make it anew: mvn test -Dtest=RulesReferenceTest -Dreference.rewrite=true")
+            .hasContent(made);
     }
 }

@@ -29,8 +29,11 @@ class RulesTest {
     private static final List<String> LANGUAGES = List.of("en", "es");
     /** We call nothing safe, and never speak of stopping, pausing or changing a medicine. */
     private static final Map<String, Pattern> NEVER_SAID = Map.of(
-        "en", Pattern.compile("\\bsafe(ly|ty)?\\b|stop (taking|using)|(pause|skip|delay) (your|the) (medicine|tablet|cream)", Pattern.CASE_INSENSITIVE),
-        "es", Pattern.compile("\\bsegur[oa]s?\\b|deje de (tomar|usar)|suspenda|interrumpa", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
+        "en",
+        Pattern.compile("\\bsafe(ly|ty)?\\b|stop (taking|using)|(pause|skip|delay) (your|the) (medicine|tablet|cream)",
+            Pattern.CASE_INSENSITIVE),
+        "es", Pattern.compile("\\bsegur[oa]s?\\b|deje de (tomar|usar)|suspenda|interrumpa",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
 
     /** A service that a rule weighs on must have put every question the rule reads; else it fires for everybody who books it. */
     @Test
@@ -40,7 +43,8 @@ class RulesTest {
             for (Service service : KNOWLEDGE.ruleSet().services()) {
                 if (service.steps().stream().anyMatch(step -> rule.weightOn(step) != Weight.NOTHING_FOUND)) {
                     read(rule).filter(question -> !asked(question, service.chemistries()))
-                        .forEach(question -> holes.add("%s weighs on %s, which does not ask %s".formatted(rule.id(), service.id(), question.id())));
+                        .forEach(question -> holes.add("%s weighs on %s, which does not ask %s".formatted(rule.id(),
+                            service.id(), question.id())));
                 }
             }
         }
@@ -49,21 +53,27 @@ class RulesTest {
 
     @Test
     void everyChemistryWeighedOnIsUsedByAStepOrServes() {
-        Set<String> used = KNOWLEDGE.ruleSet().steps().stream().flatMap(step -> step.uses().stream()).collect(Collectors.toSet());
+        Set<String> used =
+            KNOWLEDGE.ruleSet().steps().stream().flatMap(step -> step.uses().stream()).collect(Collectors.toSet());
         KNOWLEDGE.ruleSet().steps().stream().map(Step::id).forEach(used::add);
-        assertThat(KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.weights().keySet().stream()).filter(key -> !used.contains(key))).isEmpty();
+        assertThat(KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.weights().keySet().stream())
+            .filter(key -> !used.contains(key))).isEmpty();
     }
 
     @Test
     void everySourceIsCitedAndEveryFactIsRead() {
-        Set<String> cited = KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.sources().stream()).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> cited = KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.sources().stream())
+            .collect(Collectors.toCollection(TreeSet::new));
         KNOWLEDGE.policies().values().forEach(policy -> {
             cited.addAll(policy.sources().values());
             policy.warnings().forEach(warning -> cited.add(warning.source()));
         });
-        assertThat(cited).as("sources cited").containsExactlyInAnyOrderElementsOf(KNOWLEDGE.ruleSet().sources().keySet());
-        Set<String> read = KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.when().reads().stream()).collect(Collectors.toSet());
-        assertThat(KNOWLEDGE.ruleSet().facts().stream().map(FactDef::id).filter(fact -> !read.contains(fact))).as("facts no rule reads").isEmpty();
+        assertThat(cited).as("sources cited")
+            .containsExactlyInAnyOrderElementsOf(KNOWLEDGE.ruleSet().sources().keySet());
+        Set<String> read = KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.when().reads().stream())
+            .collect(Collectors.toSet());
+        assertThat(KNOWLEDGE.ruleSet().facts().stream().map(FactDef::id).filter(fact -> !read.contains(fact)))
+            .as("facts no rule reads").isEmpty();
     }
 
     /**
@@ -72,27 +82,33 @@ class RulesTest {
      */
     @Test
     void whoeverAsksForASkinTestLeavesOutWhomASalonMustNotTest() {
-        List<Rule> asking = KNOWLEDGE.ruleSet().rules().stream().filter(rule -> rule.demands().contains("skin-test")).toList();
+        List<Rule> asking =
+            KNOWLEDGE.ruleSet().rules().stream().filter(rule -> rule.demands().contains("skin-test")).toList();
         assertThat(asking).isNotEmpty().allSatisfy(rule -> assertThat(rule.when().reads())
-            .contains("colour-reaction", "tattoo", "dye-allergy", "age").containsAnyOf("bleach-reaction", "lightener-advice"));
+            .contains("colour-reaction", "tattoo", "dye-allergy", "age")
+            .containsAnyOf("bleach-reaction", "lightener-advice"));
     }
 
     @ParameterizedTest
     @MethodSource("sentences")
     void noFindingCallsAnythingSafeOrTouchesAMedicine(String language, String rule, String sentence) {
-        assertThat(NEVER_SAID.get(language).matcher(sentence).find()).as("%s %s: %s", language, rule, sentence).isFalse();
+        assertThat(NEVER_SAID.get(language).matcher(sentence).find()).as("%s %s: %s", language, rule, sentence)
+            .isFalse();
     }
 
     static Stream<Arguments> sentences() {
-        return LANGUAGES.stream().flatMap(language -> KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> Stream.of(false, true).flatMap(unsure -> {
-            Words.FindingWords words = KNOWLEDGE.words(language).finding(rule.id(), unsure);
-            return Stream.of(words.title(), words.do_(), words.client()).map(sentence -> arguments(language, rule.id(), sentence));
-        }))).distinct();
+        return LANGUAGES.stream().flatMap(
+            language -> KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> Stream.of(false, true).flatMap(unsure -> {
+                Words.FindingWords words = KNOWLEDGE.words(language).finding(rule.id(), unsure);
+                return Stream.of(words.title(), words.do_(), words.client())
+                    .map(sentence -> arguments(language, rule.id(), sentence));
+            }))).distinct();
     }
 
     private static Stream<Question> read(Rule rule) {
         Set<String> ids = new LinkedHashSet<>();
-        rule.when().reads().forEach(id -> KNOWLEDGE.ruleSet().fact(id).orElseThrow().rows().forEach(row -> ids.addAll(row.when().keySet())));
+        rule.when().reads().forEach(
+            id -> KNOWLEDGE.ruleSet().fact(id).orElseThrow().rows().forEach(row -> ids.addAll(row.when().keySet())));
         return ids.stream().map(id -> KNOWLEDGE.questionnaire().question(id).orElseThrow());
     }
 

@@ -18,7 +18,9 @@ final class ServicesReference {
         this.knowledge = knowledge;
         this.words = knowledge.words("en");
         String services = "services.yaml";
-        this.groups = new ServicesReader().read(Yaml.read(services, KnowledgeFiles.ofClassPath().under(services).get(services), new Complaints()).orElseThrow()).groups();
+        this.groups = new ServicesReader().read(Yaml
+            .read(services, KnowledgeFiles.ofClassPath().under(services).get(services), new Complaints()).orElseThrow())
+            .groups();
     }
 
     String write() {
@@ -57,14 +59,16 @@ final class ServicesReference {
 
             %s
             """.formatted(knowledge.ruleSet().services().size(), rows(knowledge.ruleSet().services(), this::service),
-                knowledge.ruleSet().steps().size(), rows(knowledge.ruleSet().steps(), this::step),
-                rows(List.copyOf(groups.entrySet()), group -> "- `%s` %s".formatted(group.getKey(), String.join(", ", group.getValue()))),
-                rows(knowledge.ruleSet().treatments().kinds(), ServicesReference::treatment),
-                rows(knowledge.ruleSet().tests(), id -> "- `%s` %s".formatted(id, words.test(id))));
+            knowledge.ruleSet().steps().size(), rows(knowledge.ruleSet().steps(), this::step),
+            rows(List.copyOf(groups.entrySet()),
+                group -> "- `%s` %s".formatted(group.getKey(), String.join(", ", group.getValue()))),
+            rows(knowledge.ruleSet().treatments().kinds(), ServicesReference::treatment),
+            rows(knowledge.ruleSet().tests(), id -> "- `%s` %s".formatted(id, words.test(id))));
     }
 
     private static String treatment(TreatmentKind kind) {
-        return "| `%s` | %s | %s |".formatted(kind.id(), kind.leaves().name().toLowerCase(Locale.ROOT).replace('_', ' '), kind.mayHoldMetal() ? "yes" : "no");
+        return "| `%s` | %s | %s |".formatted(kind.id(),
+            kind.leaves().name().toLowerCase(Locale.ROOT).replace('_', ' '), kind.mayHoldMetal() ? "yes" : "no");
     }
 
     private static <T> String rows(List<T> all, java.util.function.Function<T, String> row) {
@@ -74,11 +78,13 @@ final class ServicesReference {
     private String service(Service service) {
         return "| %s `%s` | %s | %d |".formatted(words.service(service.id()), service.id(),
             service.steps().stream().map(step -> words.step(step.id())).collect(Collectors.joining(", ")),
-            knowledge.ruleSet().rules().stream().filter(rule -> service.steps().stream().anyMatch(step -> weighs(rule, step))).count());
+            knowledge.ruleSet().rules().stream()
+                .filter(rule -> service.steps().stream().anyMatch(step -> weighs(rule, step))).count());
     }
 
     private String step(Step step) {
-        return "| %s `%s` | %s | %d |".formatted(words.step(step.id()), step.id(), step.uses().stream().sorted().collect(Collectors.joining(", ")),
+        return "| %s `%s` | %s | %d |".formatted(words.step(step.id()), step.id(),
+            step.uses().stream().sorted().collect(Collectors.joining(", ")),
             knowledge.ruleSet().rules().stream().filter(rule -> weighs(rule, step)).count());
     }
 

@@ -23,16 +23,21 @@ final class SourcesReference {
             members, a *house rule* this house; *health advice*, *research* and *teaching* bind nobody by themselves. This page is made from `src/main/knowledge/sources.yaml`; a test fails when it is out of date and says how to make it anew.
 
             %s
-            """.formatted(new TreeMap<>(knowledge.ruleSet().sources()).entrySet().stream().map(e -> source(e.getKey(), e.getValue()))
+            """.formatted(
+            new TreeMap<>(knowledge.ruleSet().sources()).entrySet().stream().map(e -> source(e.getKey(), e.getValue()))
                 .collect(Collectors.joining("\n\n")));
     }
 
     private String source(String key, Source source) {
-        String rules = knowledge.ruleSet().rules().stream().filter(rule -> rule.sources().contains(key)).map(rule -> "`" + rule.id() + "`")
+        String rules = knowledge.ruleSet().rules().stream().filter(rule -> rule.sources().contains(key))
+            .map(rule -> "`" + rule.id() + "`")
             .collect(Collectors.joining(", "));
-        return "## %s\n\n%s. *%s, %s*\n%s%s%s%s%s".formatted(key, source.title(), words(source.kind()), words(source.status()),
+        return "## %s\n\n%s. *%s, %s*\n%s%s%s%s%s".formatted(key, source.title(), words(source.kind()),
+            words(source.status()),
             source.place().map("\n- where: "::concat).orElse(""), source.link().map("\n- link: "::concat).orElse(""),
-            source.read().map("\n- read: "::concat).orElse(""), source.reasons().map(page -> "\n- reasons: [%s](../../%s)".formatted(page, page)).orElse(""), rules.isEmpty() ? "" : "\n- rules: " + rules);
+            source.read().map("\n- read: "::concat).orElse(""),
+            source.reasons().map(page -> "\n- reasons: [%s](../../%s)".formatted(page, page)).orElse(""),
+            rules.isEmpty() ? "" : "\n- rules: " + rules);
     }
 
     private static String words(Enum<?> code) {

@@ -60,7 +60,8 @@ final class StandTogether {
         this.everything = new Service("everything", rules.steps());
         rules.rules().forEach(rule -> neverHeard.add(rule.id()));
         for (Rule one : rules.rules()) {
-            rules.rules().stream().filter(other -> one.id().compareTo(other.id()) <= 0 && !Collections.disjoint(about(one), about(other)))
+            rules.rules().stream()
+                .filter(other -> one.id().compareTo(other.id()) <= 0 && !Collections.disjoint(about(one), about(other)))
                 .forEach(other -> walk(one, other));
         }
     }
@@ -97,7 +98,8 @@ final class StandTogether {
         Set<List<Truth>> seen = new HashSet<>();
         each(NOTHING, ranges, 0, tried -> {
             List<Truth> truths = List.of(one.when().of(tried), other.when().of(tried));
-            if (!truths.contains(Truth.FALSE) && !seen.contains(truths) && note(one, other, Assessor.assess(onThese, tried, List.of(everything)))) {
+            if (!truths.contains(Truth.FALSE) && !seen.contains(truths)
+                && note(one, other, Assessor.assess(onThese, tried, List.of(everything)))) {
                 seen.add(truths);
             }
         });
@@ -105,7 +107,8 @@ final class StandTogether {
 
     /** All rules that read no other facts: one of them may speak for either of the two. */
     private RuleSet rulesOn(Set<String> facts) {
-        return new RuleSet(rules.facts(), KnownTreatments.NONE, rules.rules().stream().filter(rule -> facts.containsAll(about(rule))).toList(), rules.steps(),
+        return new RuleSet(rules.facts(), KnownTreatments.NONE,
+            rules.rules().stream().filter(rule -> facts.containsAll(about(rule))).toList(), rules.steps(),
             List.of(), rules.tests(), rules.sources(), "");
     }
 
@@ -116,7 +119,8 @@ final class StandTogether {
     /** One range for each that the two rules can tell from another. */
     private static List<FactValue> ranges(FactDef def, List<Rule> two, boolean coarse) {
         List<Integer> classes = List.copyOf(toldApart(def, two));
-        boolean known = def.rows().isEmpty() && def.computation().filter(how -> Computations.ALWAYS_KNOWN.contains(how.name())).isPresent();
+        boolean known = def.rows().isEmpty()
+            && def.computation().filter(how -> Computations.ALWAYS_KNOWN.contains(how.name())).isPresent();
         List<FactValue> ranges = new ArrayList<>();
         for (int best = 0; best < classes.size(); best++) {
             for (int worst = best; worst < (known ? best + 1 : classes.size()); worst++) {
@@ -131,10 +135,15 @@ final class StandTogether {
     /** The first class of each stretch that all conditions of the two treat alike, and the worst class of all. */
     private static TreeSet<Integer> toldApart(FactDef def, List<Rule> two) {
         TreeSet<Integer> cuts = new TreeSet<>(Set.of(0, def.worst()));
-        two.stream().flatMap(rule -> Stream.concat(rule.when().compares().stream(), rule.speaks().stream().flatMap(words -> words.compares().stream())))
-            .filter(compare -> compare.fact().equals(def.id())).forEach(compare -> (compare.op() == Op.EQUAL || compare.op() == Op.NOT_EQUAL
-                || compare.op() == Op.GREATER || compare.op() == Op.LESS_OR_EQUAL ? Stream.of(compare.ordinal(), compare.ordinal() + 1)
-                    : Stream.of(compare.ordinal())).filter(cut -> cut <= def.worst()).forEach(cuts::add));
+        two.stream()
+            .flatMap(rule -> Stream.concat(rule.when().compares().stream(),
+                rule.speaks().stream().flatMap(words -> words.compares().stream())))
+            .filter(compare -> compare.fact().equals(def.id()))
+            .forEach(compare -> (compare.op() == Op.EQUAL || compare.op() == Op.NOT_EQUAL
+                || compare.op() == Op.GREATER || compare.op() == Op.LESS_OR_EQUAL
+                    ? Stream.of(compare.ordinal(), compare.ordinal() + 1)
+                    : Stream.of(compare.ordinal()))
+                .filter(cut -> cut <= def.worst()).forEach(cuts::add));
         return cuts;
     }
 
@@ -164,6 +173,7 @@ final class StandTogether {
     }
 
     private static boolean onACommonStep(Finding one, Finding other) {
-        return one.byStep().keySet().stream().anyMatch(step -> other.byStep().containsKey(step) && !one.silentOn().contains(step) && !other.silentOn().contains(step));
+        return one.byStep().keySet().stream().anyMatch(step -> other.byStep().containsKey(step)
+            && !one.silentOn().contains(step) && !other.silentOn().contains(step));
     }
 }

@@ -28,8 +28,10 @@ class StandTogetherTest {
     @DisplayName("R12: findings that stand together on one fact were read together by a person")
     void nothingStandsTogetherThatNobodyHasReadTogether() throws IOException {
         Files.writeString(Path.of("target/stand-together.md"), sentences(TOGETHER.pairs()));
-        assertThat(new TreeSet<>(TOGETHER.pairs().keySet())).as("read the new pairs in target/stand-together.md, mend them where they contradict "
-            + "each other, then add or take out their lines in " + REVIEWED).isEqualTo(reviewed());
+        assertThat(new TreeSet<>(TOGETHER.pairs().keySet()))
+            .as("read the new pairs in target/stand-together.md, mend them where they contradict "
+                + "each other, then add or take out their lines in " + REVIEWED)
+            .isEqualTo(reviewed());
     }
 
     @Test
@@ -39,16 +41,21 @@ class StandTogetherTest {
     }
 
     private static TreeSet<String> reviewed() throws IOException {
-        return Files.readAllLines(REVIEWED).stream().filter(line -> !line.isBlank() && !line.startsWith("#")).collect(Collectors.toCollection(TreeSet::new));
+        return Files.readAllLines(REVIEWED).stream().filter(line -> !line.isBlank() && !line.startsWith("#"))
+            .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static String sentences(TreeMap<String, StandTogether.Pair> pairs) {
-        return pairs.values().stream().map(pair -> "## " + pair.key() + "\n" + Stream.of(pair.one(), pair.other()).map(StandTogetherTest::sentences)
-            .collect(Collectors.joining("\n"))).collect(Collectors.joining("\n\n"));
+        return pairs.values().stream().map(
+            pair -> "## " + pair.key() + "\n" + Stream.of(pair.one(), pair.other()).map(StandTogetherTest::sentences)
+                .collect(Collectors.joining("\n")))
+            .collect(Collectors.joining("\n\n"));
     }
 
     private static String sentences(Finding finding) {
-        return List.of("en", "es").stream().map(language -> KNOWLEDGE.words(language).finding(finding.ruleId(), finding.onlyIfUnknown()))
-            .map(words -> "- %s | %s | %s".formatted(words.title(), words.do_(), words.client())).collect(Collectors.joining("\n"));
+        return List.of("en", "es").stream()
+            .map(language -> KNOWLEDGE.words(language).finding(finding.ruleId(), finding.onlyIfUnknown()))
+            .map(words -> "- %s | %s | %s".formatted(words.title(), words.do_(), words.client()))
+            .collect(Collectors.joining("\n"));
     }
 }

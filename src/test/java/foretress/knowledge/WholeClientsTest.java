@@ -17,9 +17,9 @@ import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Question.Status;
-import foretress.questionnaire.Question;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
@@ -41,15 +41,19 @@ class WholeClientsTest {
     private static final int CLIENTS = Integer.getInteger("clients", 5_000);
     private static final LocalDate TODAY = RandomClients.TODAY;
     private static final Set<String> METAL_MUST_NOT_MEET = Set.of("peroxide", "thio", "hydroxide", "remover");
-    private static final TestFact POSITIVE = TestFact.sound("incompatibility-test", "positive", TODAY.minusDays(3), TODAY.minusDays(2));
+    private static final TestFact POSITIVE =
+        TestFact.sound("incompatibility-test", "positive", TODAY.minusDays(3), TODAY.minusDays(2));
 
     private static final Knowledge KNOWLEDGE = Knowledge.load();
-    private static final FactFinder FACTS = new FactFinder(KNOWLEDGE.ruleSet(), new Remembering(new KnownWords(KNOWLEDGE.labels(), KNOWLEDGE.medicines())));
+    private static final FactFinder FACTS =
+        new FactFinder(KNOWLEDGE.ruleSet(), new Remembering(new KnownWords(KNOWLEDGE.labels(), KNOWLEDGE.medicines())));
     private static final BaseClient BASE = new BaseClient(KNOWLEDGE);
-    private static final List<Question> UNSURE = KNOWLEDGE.questionnaire().questions().stream().filter(Question::unsure).toList();
+    private static final List<Question> UNSURE =
+        KNOWLEDGE.questionnaire().questions().stream().filter(Question::unsure).toList();
     private static final List<String> NOES = List.of("no", "never", "none");
-    private static final Map<Kind, Answer> LISTS = Map.of(Kind.HAIR_LENGTH, new Answer.Length(BaseClient.LENGTH_CM, true),
-        Kind.TREATMENTS, new Answer.Treatments(List.of()), Kind.MEDICINES, new Answer.Medicines(List.of()));
+    private static final Map<Kind, Answer> LISTS =
+        Map.of(Kind.HAIR_LENGTH, new Answer.Length(BaseClient.LENGTH_CM, true),
+            Kind.TREATMENTS, new Answer.Treatments(List.of()), Kind.MEDICINES, new Answer.Medicines(List.of()));
     private static final LongAdder ASSESSED = new LongAdder();
 
     @Test
@@ -60,7 +64,8 @@ class WholeClientsTest {
             WholeClient client = invented.almostWell();
             Question question = invented.pick(UNSURE);
             Weight no = standing(client, complete(client.answers().without(question.id()), client.service()));
-            Weight unsure = standing(client, complete(client.answers().with(question.id(), Answer.DONT_KNOW), client.service()));
+            Weight unsure =
+                standing(client, complete(client.answers().with(question.id(), Answer.DONT_KNOW), client.service()));
             telling.add(no.compareTo(unsure) < 0 ? 1 : 0);
             holds(!hasANo(question) || unsure.atLeast(no), question.id() + " not known", client);
         });
@@ -78,8 +83,10 @@ class WholeClientsTest {
                 Question question = invented.pick(put);
                 Answers no = complete(whole.without(question.id()), client.service());
                 Standing silent = booked(client, no.without(question.id()));
-                holds(!hasANo(question) || silent.weight().atLeast(standing(client, no)), question.id() + " not answered", client);
-                holds(!(silent.nothingFound() && read(question)), question.id() + " not answered reads as nothing found", client);
+                holds(!hasANo(question) || silent.weight().atLeast(standing(client, no)),
+                    question.id() + " not answered", client);
+                holds(!(silent.nothingFound() && read(question)),
+                    question.id() + " not answered reads as nothing found", client);
             }
         });
     }
@@ -94,7 +101,8 @@ class WholeClientsTest {
             boolean surely = surely(assessment, "colour-reaction", "delayed") || surely(assessment, "tattoo", "reacted")
                 || surely(assessment, "dye-allergy", "confirmed");
             reacted.add(surely ? 1 : 0);
-            holds(!(surely && demands(assessment, client.service()).contains("skin-test")), "sent to a skin test", client);
+            holds(!(surely && demands(assessment, client.service()).contains("skin-test")), "sent to a skin test",
+                client);
         });
         assertThat(reacted.sum()).as("clients who reacted").isGreaterThan(CLIENTS / 10);
     }
@@ -109,12 +117,16 @@ class WholeClientsTest {
             }
             Assessment assessment = assess(client, client.answers());
             FactValue metal = assessment.facts().get("metal");
-            if (assessment.facts().get("metal-test").worstClass().equals("not-done") && metal.worst() == metal.classes().size() - 1) {
+            if (assessment.facts().get("metal-test").worstClass().equals("not-done")
+                && metal.worst() == metal.classes().size() - 1) {
                 met.increment();
-                holds(demands(assessment, client.service()).contains("incompatibility-test"), "no metal test is asked for", client);
-                holds(assessment.standings().get(0).weight().atLeast(Weight.TEST_FIRST), "lighter than a test first", client);
+                holds(demands(assessment, client.service()).contains("incompatibility-test"),
+                    "no metal test is asked for", client);
+                holds(assessment.standings().get(0).weight().atLeast(Weight.TEST_FIRST), "lighter than a test first",
+                    client);
             }
-            holds(standing(client.tested(POSITIVE), client.answers()) == Weight.PREVENTS, "a positive metal test does not prevent", client);
+            holds(standing(client.tested(POSITIVE), client.answers()) == Weight.PREVENTS,
+                "a positive metal test does not prevent", client);
         });
         assertThat(met.sum()).as("clients with metal").isGreaterThan(CLIENTS / 10);
     }
@@ -126,15 +138,19 @@ class WholeClientsTest {
             WholeClient client = new RandomClients(number).client();
             Assessment assessment = assess(client, client.answers());
             holds(number % 10 > 0 || assess(client, client.answers()).equals(assessment), "not assessed alike", client);
-            holds(assessment.facts().byId().values().stream().allMatch(value -> value.fault().isEmpty()), "a fact could not be found", client);
-            holds(known.stream().allMatch(def -> assessment.facts().get(def.id()).isKnown()), "what staff recorded is not known", client);
-            holds(assessment.findings().stream().noneMatch(f -> f.weight() == Weight.COULD_NOT_BE_ASSESSED), "could not be assessed", client);
+            holds(assessment.facts().byId().values().stream().allMatch(value -> value.fault().isEmpty()),
+                "a fact could not be found", client);
+            holds(known.stream().allMatch(def -> assessment.facts().get(def.id()).isKnown()),
+                "what staff recorded is not known", client);
+            holds(assessment.findings().stream().noneMatch(f -> f.weight() == Weight.COULD_NOT_BE_ASSESSED),
+                "could not be assessed", client);
         });
     }
 
     @AfterAll
     static void coverage() {
-        System.out.printf("whole clients: %,d for each of 5 laws, %,d assessments from answers to standing%n", CLIENTS, ASSESSED.sum());
+        System.out.printf("whole clients: %,d for each of 5 laws, %,d assessments from answers to standing%n", CLIENTS,
+            ASSESSED.sum());
     }
 
     private static void everyClient(IntConsumer law) {
@@ -159,7 +175,8 @@ class WholeClientsTest {
             if (put && LISTS.containsKey(question.kind())) {
                 answers = answers.with(question.id(), LISTS.get(question.kind()));
             }
-            Optional<String> no = put ? question.options().stream().filter(NOES::contains).findFirst() : Optional.empty();
+            Optional<String> no =
+                put ? question.options().stream().filter(NOES::contains).findFirst() : Optional.empty();
             answers = no.isPresent() ? answers.with(question.id(), Answer.Chosen.of(no.get())) : answers;
         }
         return answers;
@@ -188,7 +205,8 @@ class WholeClientsTest {
         ASSESSED.increment();
         Optional<Integer> length = answers.byQuestion().values().stream().filter(Answer.Length.class::isInstance)
             .map(a -> ((Answer.Length) a).lengthCm()).findFirst().filter(cm -> client.measured());
-        Situation situation = new Situation(TODAY, TODAY, client.born(), client.service().chemistries(), KNOWLEDGE.questionnaire(), answers,
+        Situation situation = new Situation(TODAY, TODAY, client.born(), client.service().chemistries(),
+            KNOWLEDGE.questionnaire(), answers,
             KNOWLEDGE.policy("uk"), client.tests(), length);
         Facts facts = FACTS.find(situation);
         return Assessor.assess(KNOWLEDGE.ruleSet(), facts, List.of(client.service()));
@@ -210,7 +228,8 @@ class WholeClientsTest {
 
     /** The laws are proved for single classes of these, so a range must never come out. */
     private static boolean alwaysKnown(FactDef def) {
-        return def.rows().isEmpty() && def.computation().filter(how -> Computations.ALWAYS_KNOWN.contains(how.name())).isPresent();
+        return def.rows().isEmpty()
+            && def.computation().filter(how -> Computations.ALWAYS_KNOWN.contains(how.name())).isPresent();
     }
 
     private static boolean surely(Assessment assessment, String fact, String atLeast) {
@@ -219,10 +238,12 @@ class WholeClientsTest {
     }
 
     /** A lexicon that reads the same few words once. */
-    private record Remembering(Lexicon from, Map<String, Set<String>> medicines, Map<String, List<String>> lines, Map<String, Boolean> sure,
-                               Map<String, Label> labels) implements Lexicon {
+    private record Remembering(Lexicon from, Map<String, Set<String>> medicines, Map<String, List<String>> lines,
+        Map<String, Boolean> sure,
+        Map<String, Label> labels) implements Lexicon {
         Remembering(Lexicon from) {
-            this(from, new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
+            this(from, new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new ConcurrentHashMap<>(),
+                new ConcurrentHashMap<>());
         }
 
         @Override

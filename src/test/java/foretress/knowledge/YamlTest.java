@@ -14,7 +14,8 @@ class YamlTest {
     @Test
     void everyScalarStaysAsWritten() {
         Yaml yaml = read("[no, yes, on, off, 2026-06-10, 0123, 1e3, ~, null, true, 12:30]");
-        assertThat(yaml.texts()).containsExactly("no", "yes", "on", "off", "2026-06-10", "0123", "1e3", "~", "null", "true", "12:30");
+        assertThat(yaml.texts()).containsExactly("no", "yes", "on", "off", "2026-06-10", "0123", "1e3", "~", "null",
+            "true", "12:30");
     }
 
     @Test
@@ -50,8 +51,8 @@ class YamlTest {
         List<String> known = List.of("peroxide", "persulfate");
         assertThat(Nearest.hint("peroxyde", known)).isEqualTo("; did you mean 'peroxide'?");
         assertThat(Nearest.hint("henna", known)).isEmpty();
-        assertThat(Map.of("kitten", 3, "sitting", 0, "sittin", 1)).allSatisfy((word, slips) ->
-            assertThat(Nearest.distance(word, "sitting")).isEqualTo(slips));       // a textbook pair: kitten to sitting is 3
+        assertThat(Map.of("kitten", 3, "sitting", 0, "sittin", 1))
+            .allSatisfy((word, slips) -> assertThat(Nearest.distance(word, "sitting")).isEqualTo(slips)); // a textbook pair: kitten to sitting is 3
     }
 
     private Yaml read(String text) {

@@ -23,7 +23,9 @@ class LedgerTest {
     @Inject Ledger ledger;
     @Inject DataSource store;
 
-    @BeforeEach @AfterEach void empty() throws SQLException {
+    @BeforeEach
+    @AfterEach
+    void empty() throws SQLException {
         sql("delete from ledger_entry");
         sql("update ledger_head set number = 0, sha256 = '" + AuditEntry.NOTHING_BEFORE + "'");
     }
@@ -36,7 +38,7 @@ class LedgerTest {
 
     private long count() throws SQLException {
         try (var connection = store.getConnection(); var s = connection.createStatement();
-             var rows = s.executeQuery("select count(*) from ledger_entry")) {
+            var rows = s.executeQuery("select count(*) from ledger_entry")) {
             rows.next();
             return rows.getLong(1);
         }
@@ -46,24 +48,28 @@ class LedgerTest {
         for (int i = 1; i <= 5; i++) ledger.note("staff", "visit opened", "visit " + i);
     }
 
-    @Test void anUntouchedChainHolds() {
+    @Test
+    void anUntouchedChainHolds() {
         fiveEntries();
         assertThat(ledger.firstBroken()).isEmpty();
     }
 
-    @Test void anEditIsFound() throws SQLException {
+    @Test
+    void anEditIsFound() throws SQLException {
         fiveEntries();
         sql("update ledger_entry set what = 'visit closed' where number = 3");
         assertThat(ledger.firstBroken()).contains(3L);
     }
 
-    @Test void aDeletedEntryIsFound() throws SQLException {
+    @Test
+    void aDeletedEntryIsFound() throws SQLException {
         fiveEntries();
         sql("delete from ledger_entry where number = 2");
         assertThat(ledger.firstBroken()).contains(2L);
     }
 
-    @Test void swappedEntriesAreFound() throws SQLException {
+    @Test
+    void swappedEntriesAreFound() throws SQLException {
         fiveEntries();
         sql("update ledger_entry set number = 100 where number = 2");
         sql("update ledger_entry set number = 2 where number = 4");
@@ -71,19 +77,22 @@ class LedgerTest {
         assertThat(ledger.firstBroken()).contains(2L);
     }
 
-    @Test void aCutTailIsFound() throws SQLException {
+    @Test
+    void aCutTailIsFound() throws SQLException {
         fiveEntries();
         sql("delete from ledger_entry where number >= 4");
         assertThat(ledger.firstBroken()).contains(4L);
     }
 
-    @Test void entriesBeyondTheKeptEndAreFound() throws SQLException {
+    @Test
+    void entriesBeyondTheKeptEndAreFound() throws SQLException {
         fiveEntries();
         sql("update ledger_head set number = 3, sha256 = (select sha256 from ledger_entry where number = 3)");
         assertThat(ledger.check()).isEqualTo(new Ledger.Checked(3, Optional.of(4L)));
     }
 
-    @Test void anotherEndThanTheKeptOneIsFound() throws SQLException {
+    @Test
+    void anotherEndThanTheKeptOneIsFound() throws SQLException {
         fiveEntries();
         sql("update ledger_head set sha256 = (select sha256 from ledger_entry where number = 2)");
         assertThat(ledger.firstBroken()).contains(5L);
@@ -91,7 +100,8 @@ class LedgerTest {
         assertThat(ledger.check()).isEqualTo(new Ledger.Checked(0, Optional.of(1L)));
     }
 
-    @Test void anActAndItsEntryAreUndoneTogether() throws SQLException {
+    @Test
+    void anActAndItsEntryAreUndoneTogether() throws SQLException {
         assertThatThrownBy(() -> QuarkusTransaction.requiringNew().run(() -> {
             ledger.note("staff", "visit opened", "visit");
             throw new IllegalStateException("the act failed");
@@ -99,7 +109,8 @@ class LedgerTest {
         assertThat(count()).isZero();
     }
 
-    @Test void anActWhoseEntryCannotBeWrittenIsUndone() throws SQLException {
+    @Test
+    void anActWhoseEntryCannotBeWrittenIsUndone() throws SQLException {
         sql("delete from ledger_head");
         sql("create table probe (n integer)");
         try {
@@ -120,22 +131,24 @@ class LedgerTest {
 
     private long probes() throws SQLException {
         try (var connection = store.getConnection(); var s = connection.createStatement();
-             var rows = s.executeQuery("select count(*) from probe")) {
+            var rows = s.executeQuery("select count(*) from probe")) {
             rows.next();
             return rows.getLong(1);
         }
     }
 
-    @Test void theSubjectIsNotNamed() throws SQLException {
+    @Test
+    void theSubjectIsNotNamed() throws SQLException {
         ledger.note("staff", "visit opened", "Wilma Thorn");
         try (var connection = store.getConnection(); var s = connection.createStatement();
-             var row = s.executeQuery("select subject from ledger_entry")) {
+            var row = s.executeQuery("select subject from ledger_entry")) {
             row.next();
             assertThat(row.getString(1)).matches("[0-9a-f]{64}");
         }
     }
 
-    @Test void manyHandsWriteOneChain() throws Exception {
+    @Test
+    void manyHandsWriteOneChain() throws Exception {
         var hands = Executors.newFixedThreadPool(8);
         var done = new ArrayList<Future<?>>();
         for (int i = 0; i < 200; i++) {

@@ -16,8 +16,7 @@ final class Benchmarks {
         made anew by it with `-Dreference.rewrite=true`.
         """;
 
-    private Benchmarks() {
-    }
+    private Benchmarks() {}
 
     /** The page has this section; with the rewriting switch it is put there first. */
     static void hold(String title, String section) throws IOException {

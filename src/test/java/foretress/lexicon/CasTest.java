@@ -14,7 +14,7 @@ class CasTest {
 
     /** PPD, silver nitrate, bismuth citrate, ME-PPD: the EU's CosIng list, Annex III/8a, 48, 292; 75 FR 14491. */
     @ParameterizedTest(name = "{0} ends in {1}")
-    @CsvSource({"106-50-3, 3", "7761-88-8, 8", "813-93-4, 4", "337906-36-2, 2"})
+    @CsvSource({ "106-50-3, 3", "7761-88-8, 8", "813-93-4, 4", "337906-36-2, 2" })
     void publishedNumbersPass(String number, int digit) {
         assertThat(Cas.valid(number)).isTrue();
         assertThat(Cas.checkDigit(number.substring(0, number.lastIndexOf('-')))).isEqualTo(digit);
@@ -22,7 +22,7 @@ class CasTest {
 
     /** Misprints in the CosIng export of 2025-12-08: III/278 (3248-91-7 is right), III/227, III/250. */
     @ParameterizedTest
-    @ValueSource(strings = {"3245-91-7", "1693-43-4", "9556-89-9"})
+    @ValueSource(strings = { "3245-91-7", "1693-43-4", "9556-89-9" })
     void publishedMisprintsFail(String number) {
         assertThat(Cas.valid(number)).isFalse();
         assertThatThrownBy(() -> new Cas(number)).hasMessageContaining("misprinted");
@@ -41,7 +41,8 @@ class CasTest {
 
     @Test
     void everyNumberShippedPasses() {
-        assertThat(ShippedLexicon.SUBSTANCES.stream().filter(s -> s.cas().isPresent()).count()).isGreaterThanOrEqualTo(360);
+        assertThat(ShippedLexicon.SUBSTANCES.stream().filter(s -> s.cas().isPresent()).count())
+            .isGreaterThanOrEqualTo(360);
     }
 
     @Test
@@ -54,7 +55,8 @@ class CasTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "106-50", "106503", "1-50-3", "106-5-03", "0106-50-3", "12345678-50-3", "106-50-33", "a06-50-3"})
+    @ValueSource(strings = { "", "106-50", "106503", "1-50-3", "106-5-03", "0106-50-3", "12345678-50-3", "106-50-33",
+        "a06-50-3" })
     void otherShapesAreNoNumber(String text) {
         assertThat(Cas.valid(text)).isFalse();
     }

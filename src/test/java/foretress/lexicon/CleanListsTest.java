@@ -18,11 +18,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whole lists: everything of weight in them is found, in their order, and nothing else; classes by hand from Annexes II to V. */
 class CleanListsTest {
-    private static final Map<Risk, String> LETTER = Map.of(Risk.PPD_GROUP_ALLERGEN, "P", Risk.METAL_RESIDUE, "M", Risk.METAL_TRACE, "T",
-        Risk.OTHER_ALLERGEN, "A", Risk.IRRITANT, "I", Risk.NONE, "");
+    private static final Map<Risk, String> LETTER =
+        Map.of(Risk.PPD_GROUP_ALLERGEN, "P", Risk.METAL_RESIDUE, "M", Risk.METAL_TRACE, "T",
+            Risk.OTHER_ALLERGEN, "A", Risk.IRRITANT, "I", Risk.NONE, "");
 
     static Stream<String> lists() throws IOException {
-        return Files.readAllLines(Path.of("src/test/resources/labels/clean.txt")).stream().filter(l -> !l.startsWith("#"));
+        return Files.readAllLines(Path.of("src/test/resources/labels/clean.txt")).stream()
+            .filter(l -> !l.startsWith("#"));
     }
 
     private static List<String> expected(String line) {
@@ -35,7 +37,8 @@ class CleanListsTest {
     }
 
     private static List<String> letters(String text) {
-        return ShippedLexicon.LABELS.read(text).found().stream().map(f -> LETTER.get(f.substance().risk())).filter(l -> !l.isEmpty()).toList();
+        return ShippedLexicon.LABELS.read(text).found().stream().map(f -> LETTER.get(f.substance().risk()))
+            .filter(l -> !l.isEmpty()).toList();
     }
 
     @ParameterizedTest
@@ -55,7 +58,8 @@ class CleanListsTest {
 
     @Test
     void theListsLeaveAlmostNothingUnknown() throws IOException {
-        List<String> unknown = lists().flatMap(l -> ShippedLexicon.LABELS.read(list(l)).unknown().stream()).map(Unknown::written).toList();
+        List<String> unknown =
+            lists().flatMap(l -> ShippedLexicon.LABELS.read(list(l)).unknown().stream()).map(Unknown::written).toList();
         assertThat(unknown).containsExactlyInAnyOrder("Laneth-15");
         assertThat(lists().count()).isGreaterThanOrEqualTo(30);
     }

@@ -17,13 +17,14 @@ import org.junit.jupiter.api.Test;
 /** The corpus of invented products, clean and damaged: how much is found, and how much of that is right. */
 class LabelCorpusTest {
     private static final List<ListedLabel> LABELS = ListedLabel.all();
-    private static final long[] SEEDS = {1, 2, 3, 4, 5};
+    private static final long[] SEEDS = { 1, 2, 3, 4, 5 };
     private static final double RATE = 0.05;
     private static final Map<String, Score> CLEAN = byFamily(0, 0);
     private static final Map<String, Score> DAMAGED = damaged();
 
     private static Set<String> found(String text) {
-        return ShippedLexicon.LABELS.read(text).found().stream().map(f -> f.substance().name()).collect(Collectors.toCollection(TreeSet::new));
+        return ShippedLexicon.LABELS.read(text).found().stream().map(f -> f.substance().name())
+            .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Map<String, Score> byFamily(long seed, double rate) {
@@ -45,7 +46,8 @@ class LabelCorpusTest {
         Set<String> wrong = new TreeSet<>(found);
         wrong.removeAll(label.substances());
         if (Boolean.getBoolean("lexicon.show") && missed.size() + wrong.size() > 0) {
-            System.out.printf("SHOW %s missed %s wrong %s%n   %s%n   unknown %s%n", label.family(), missed, wrong, text.replace('\n', '|'),
+            System.out.printf("SHOW %s missed %s wrong %s%n   %s%n   unknown %s%n", label.family(), missed, wrong,
+                text.replace('\n', '|'),
                 ShippedLexicon.LABELS.read(text).unknown().stream().map(u -> u.written().replace('\n', '|')
                     + u.near().stream().map(Substance::name).toList()).toList());
         }
@@ -127,7 +129,8 @@ class LabelCorpusTest {
             unknown, or another number where that exists; names of four letters are read with a slip only where they are harmless; two names run together are
             parted only where both are known. The lists were made by the makers of the reader, whose names in other languages are from
             memory; nobody else's labels were read.
-            """.formatted(LABELS.size(), LABELS.stream().mapToInt(l -> l.substances().size()).sum(), String.join("\n", rows)));
+            """.formatted(LABELS.size(), LABELS.stream().mapToInt(l -> l.substances().size()).sum(),
+            String.join("\n", rows)));
     }
 
     private static String row(String family, int lists, Score clean, Score damaged) {

@@ -22,25 +22,33 @@ import net.jqwik.api.constraints.StringLength;
 /** What holds of every text, not only of likely ones. */
 class LexiconProperties {
     private static final List<String> NAMES = ShippedLexicon.SUBSTANCES.stream().map(Substance::name)
-        .filter(name -> !LabelWords.countsOnlyAlone(String.join("", LabelToken.of(name).stream().map(LabelToken::folded).toList()))).toList();
+        .filter(name -> !LabelWords
+            .countsOnlyAlone(String.join("", LabelToken.of(name).stream().map(LabelToken::folded).toList())))
+        .toList();
 
     private static Set<String> found(String text) {
-        return ShippedLexicon.LABELS.read(text).found().stream().map(f -> f.substance().name()).collect(Collectors.toCollection(TreeSet::new));
+        return ShippedLexicon.LABELS.read(text).found().stream().map(f -> f.substance().name())
+            .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @Provide
     Arbitrary<String> labels() {
-        Arbitrary<String> parts = Arbitraries.oneOf(Arbitraries.of(NAMES), Arbitraries.of("free from", "no", "may contain", "ammonia-free", "2 %", "(1.5%)",
-            "106-50-3", "CI 77491", "qwzx", "extract of nothing", "shade", "copper", "+/-", "p-", "-\n", "N,N-", "enthält kein", "sin"),
+        Arbitrary<String> parts = Arbitraries.oneOf(Arbitraries.of(NAMES),
+            Arbitraries.of("free from", "no", "may contain", "ammonia-free", "2 %", "(1.5%)",
+                "106-50-3", "CI 77491", "qwzx", "extract of nothing", "shade", "copper", "+/-", "p-", "-\n", "N,N-",
+                "enthält kein", "sin"),
             Arbitraries.strings().ofMaxLength(6));
-        return parts.list().ofMaxSize(14).flatMap(list -> Arbitraries.of(", ", "; ", " ", "\n", "").map(by -> String.join(by, list)));
+        return parts.list().ofMaxSize(14)
+            .flatMap(list -> Arbitraries.of(", ", "; ", " ", "\n", "").map(by -> String.join(by, list)));
     }
 
     @Property(tries = 1_000, seed = "20261125")
     void readingNeverThrowsAndPlacesAreThoseOfTheText(@ForAll @StringLength(max = 400) String text) {
         LabelReading reading = ShippedLexicon.LABELS.read(text);
-        assertThat(reading.found()).allSatisfy(f -> assertThat(text.substring(f.from(), f.to())).isEqualTo(f.written()));
-        assertThat(reading.unknown()).allSatisfy(u -> assertThat(text.substring(u.from(), u.to())).isEqualTo(u.written()));
+        assertThat(reading.found())
+            .allSatisfy(f -> assertThat(text.substring(f.from(), f.to())).isEqualTo(f.written()));
+        assertThat(reading.unknown())
+            .allSatisfy(u -> assertThat(text.substring(u.from(), u.to())).isEqualTo(u.written()));
         ShippedLexicon.MEDICINES.read(text);
     }
 
@@ -49,14 +57,15 @@ class LexiconProperties {
     void everyWordStandsInExactlyOneOfTheFour(@ForAll("labels") String text) {
         LabelReading reading = ShippedLexicon.LABELS.read(text);
         List<BitSet> four = new ArrayList<>();
-        four.add(covered(reading.found().stream().map(f -> new int[] {f.from(), f.to()}).toList()));
-        four.add(covered(reading.unknown().stream().map(u -> new int[] {u.from(), u.to()}).toList()));
-        four.add(covered(reading.claims().stream().map(c -> new int[] {c.from(), c.to()}).toList()));
-        four.add(covered(reading.beside().stream().map(b -> new int[] {b.from(), b.to()}).toList()));
+        four.add(covered(reading.found().stream().map(f -> new int[] { f.from(), f.to() }).toList()));
+        four.add(covered(reading.unknown().stream().map(u -> new int[] { u.from(), u.to() }).toList()));
+        four.add(covered(reading.claims().stream().map(c -> new int[] { c.from(), c.to() }).toList()));
+        four.add(covered(reading.beside().stream().map(b -> new int[] { b.from(), b.to() }).toList()));
         for (LabelToken token : LabelToken.of(text)) {
             for (int at = token.from(); at < token.to(); at++) {
                 int place = at;
-                assertThat(four.stream().filter(one -> one.get(place)).count()).as("'%s' at %d of '%s': %s", token.plain(), at, text, reading).isEqualTo(1);
+                assertThat(four.stream().filter(one -> one.get(place)).count())
+                    .as("'%s' at %d of '%s': %s", token.plain(), at, text, reading).isEqualTo(1);
             }
         }
     }
@@ -96,7 +105,8 @@ class LexiconProperties {
 
     @Provide
     Arbitrary<String> more() {
-        return Arbitraries.oneOf(Arbitraries.of(NAMES), Arbitraries.strings().withCharRange('a', 'z').ofMinLength(1).ofMaxLength(12),
+        return Arbitraries.oneOf(Arbitraries.of(NAMES),
+            Arbitraries.strings().withCharRange('a', 'z').ofMinLength(1).ofMaxLength(12),
             Arbitraries.of("free from ammonia", "extract", "2 %", "106-50-3", "Silver Birch", "(and)", "qwzx 12"));
     }
 
@@ -119,7 +129,8 @@ class LexiconProperties {
     void noTypedMedicineVanishes(@ForAll("typed") List<String> typed) {
         String line = String.join(" ", typed);
         MedicineReading reading = ShippedLexicon.MEDICINES.read(line);
-        String kept = reading.names().stream().map(MedicineReading.Name::typed).collect(Collectors.joining(" ")) + " " + String.join(" ", reading.beside());
+        String kept = reading.names().stream().map(MedicineReading.Name::typed).collect(Collectors.joining(" ")) + " "
+            + String.join(" ", reading.beside());
         for (String word : line.split("[ ,]+")) {
             assertThat(kept).as("%s: %s", line, reading).contains(word);
         }
@@ -127,8 +138,10 @@ class LexiconProperties {
 
     @Provide
     Arbitrary<List<String>> typed() {
-        Arbitrary<String> words = Arbitraries.oneOf(Arbitraries.of("prednisolone", "methotrexate", "5mg", "tabs", "once a day", "stopped", "not on", "zzyvqol",
-            "преднизолон", "and", "cetirizine,", "insulin", "predinsolone"), Arbitraries.strings().withCharRange('a', 'z').ofMinLength(1).ofMaxLength(9));
+        Arbitrary<String> words = Arbitraries.oneOf(
+            Arbitraries.of("prednisolone", "methotrexate", "5mg", "tabs", "once a day", "stopped", "not on", "zzyvqol",
+                "преднизолон", "and", "cetirizine,", "insulin", "predinsolone"),
+            Arbitraries.strings().withCharRange('a', 'z').ofMinLength(1).ofMaxLength(9));
         return words.list().ofMinSize(1).ofMaxSize(8);
     }
 
@@ -137,7 +150,8 @@ class LexiconProperties {
     }
 
     @Property(tries = 300, seed = "20261125")
-    void aKnownNameStandingAloneIsFoundAsItselfBesideAnything(@ForAll("names") List<String> names, @ForAll("more") String more) {
+    void aKnownNameStandingAloneIsFoundAsItselfBesideAnything(@ForAll("names") List<String> names,
+        @ForAll("more") String more) {
         String name = names.get(0);
         assertThat(list(more + ";\n\n" + name)).as("%s, %s", more, name)
             .anySatisfy(f -> assertThat(f.substance().risk()).isGreaterThanOrEqualTo(risk(name)));

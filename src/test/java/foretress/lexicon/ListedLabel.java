@@ -31,7 +31,8 @@ record ListedLabel(String family, String language, String text, Set<String> subs
                 int head = part.indexOf('\n');
                 int dashes = part.lastIndexOf("\n--\n");
                 Set<String> substances = new TreeSet<>(Arrays.asList(part.substring(dashes + 4).strip().split("; ")));
-                labels.add(new ListedLabel(family, part.substring(0, head), part.substring(head + 1, dashes), substances));
+                labels.add(
+                    new ListedLabel(family, part.substring(0, head), part.substring(head + 1, dashes), substances));
             }
         }
         return labels;

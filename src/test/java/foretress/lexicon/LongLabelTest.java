@@ -20,7 +20,8 @@ class LongLabelTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"zzyzx ", "p-phenylendiamin, ", "sodium ", "mi ", "lauryl ", "2,5-diamino ", "silver nitrit\n", "abcdefghijklmnop", "(["})
+    @ValueSource(strings = { "zzyzx ", "p-phenylendiamin, ", "sodium ", "mi ", "lauryl ", "2,5-diamino ",
+        "silver nitrit\n", "abcdefghijklmnop", "([" })
     void twiceTheTextIsAboutTwiceTheWork(String part) {
         long half = comparisons(part, LONG / 2);
         long whole = comparisons(part, LONG);
@@ -30,13 +31,18 @@ class LongLabelTest {
 
     @Test
     void hostileTextsAreReadToTheEnd() {
-        List<String> hostile = List.of("x".repeat(LONG), ",".repeat(LONG), "(".repeat(LONG / 2) + ")".repeat(LONG / 2), "[{(".repeat(3_000), "\u202e".repeat(LONG),
-            "שלום, مرحبا, ".repeat(700), "🧴🧪".repeat(2_000), "\0".repeat(LONG), "a\0b\0".repeat(2_000), "no ".repeat(3_000), "free of ".repeat(1_200),
-            "1 ".repeat(5_000), "\ud800".repeat(500), "\n".repeat(LONG), "106-50-".repeat(1_400), "+/-".repeat(3_000), "p-".repeat(5_000), "ﬃ".repeat(3_000));
+        List<String> hostile = List.of("x".repeat(LONG), ",".repeat(LONG), "(".repeat(LONG / 2) + ")".repeat(LONG / 2),
+            "[{(".repeat(3_000), "\u202e".repeat(LONG),
+            "שלום, مرحبا, ".repeat(700), "🧴🧪".repeat(2_000), "\0".repeat(LONG), "a\0b\0".repeat(2_000),
+            "no ".repeat(3_000), "free of ".repeat(1_200),
+            "1 ".repeat(5_000), "\ud800".repeat(500), "\n".repeat(LONG), "106-50-".repeat(1_400), "+/-".repeat(3_000),
+            "p-".repeat(5_000), "ﬃ".repeat(3_000));
         for (String text : hostile) {
             LabelReading reading = ShippedLexicon.LABELS.read(text + "\n\n; bismuth citrate");
-            assertThat(reading.found()).as(text.substring(0, 12)).extracting(f -> f.substance().name()).contains("BISMUTH CITRATE");
-            assertThat(ShippedLexicon.MEDICINES.read(text.substring(0, 200) + ", methotrexate").names()).as(text.substring(0, 12)).last()
+            assertThat(reading.found()).as(text.substring(0, 12)).extracting(f -> f.substance().name())
+                .contains("BISMUTH CITRATE");
+            assertThat(ShippedLexicon.MEDICINES.read(text.substring(0, 200) + ", methotrexate").names())
+                .as(text.substring(0, 12)).last()
                 .satisfies(name -> assertThat(name.kinds()).contains("immunosuppressant"));
         }
     }

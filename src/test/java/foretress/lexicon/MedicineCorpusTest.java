@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 /** What people type about their medicines: the classes it is read as, right and with a slip of the finger in it. */
 class MedicineCorpusTest {
-    private static final long[] SEEDS = {1, 2, 3, 4, 5};
+    private static final long[] SEEDS = { 1, 2, 3, 4, 5 };
     private static final String ASK = "?";
     private static final List<Entry> ENTRIES = entries();
 
@@ -31,10 +31,12 @@ class MedicineCorpusTest {
 
     private static List<Entry> entries() {
         try {
-            return Files.readAllLines(Path.of("src/test/resources/medicines/typed.txt")).stream().filter(l -> !l.startsWith("#")).map(line -> {
-                String[] parts = line.split(" \\| ");
-                return new Entry(parts[0], parts[1], Said.valueOf(parts[2].toUpperCase(Locale.ROOT)), new TreeSet<>(Arrays.asList(parts[3].strip().split(", "))));
-            }).toList();
+            return Files.readAllLines(Path.of("src/test/resources/medicines/typed.txt")).stream()
+                .filter(l -> !l.startsWith("#")).map(line -> {
+                    String[] parts = line.split(" \\| ");
+                    return new Entry(parts[0], parts[1], Said.valueOf(parts[2].toUpperCase(Locale.ROOT)),
+                        new TreeSet<>(Arrays.asList(parts[3].strip().split(", "))));
+                }).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -103,7 +105,8 @@ class MedicineCorpusTest {
     @Test
     void thereAreAtLeast150EntriesAnd450Names() throws IOException {
         assertThat(ENTRIES).hasSizeGreaterThanOrEqualTo(150);
-        assertThat(Files.readAllLines(Path.of("src/main/knowledge/lexicon/medicines.csv")).stream().skip(1).map(l -> l.split(",")[0]).distinct().count())
+        assertThat(Files.readAllLines(Path.of("src/main/knowledge/lexicon/medicines.csv")).stream().skip(1)
+            .map(l -> l.split(",")[0]).distinct().count())
             .isGreaterThanOrEqualTo(450);
     }
 
@@ -114,8 +117,9 @@ class MedicineCorpusTest {
 
     @Test
     void whatIsSaidOfItIsKept() {
-        assertThat(ENTRIES).allSatisfy(entry -> assertThat(ShippedLexicon.MEDICINES.read(entry.typed).names()).as(entry.typed)
-            .allSatisfy(name -> assertThat(name.said()).isEqualTo(entry.said)));
+        assertThat(ENTRIES)
+            .allSatisfy(entry -> assertThat(ShippedLexicon.MEDICINES.read(entry.typed).names()).as(entry.typed)
+                .allSatisfy(name -> assertThat(name.said()).isEqualTo(entry.said)));
     }
 
     /** A slip may hide a name; then the words are shown as not recognised. It never gives way to silence. */
@@ -126,7 +130,8 @@ class MedicineCorpusTest {
             for (Entry entry : ENTRIES) {
                 String typed = slipped(entry.typed, lot);
                 Set<String> found = kinds(typed);
-                assertThat(found.containsAll(entry.kinds) || found.contains(ASK)).as("%s read as %s", typed, found).isTrue();
+                assertThat(found.containsAll(entry.kinds) || found.contains(ASK)).as("%s read as %s", typed, found)
+                    .isTrue();
             }
             Score score = total(scores(true, seed));
             assertThat(score.recall()).as("recall, seed %d: %s", seed, score).isGreaterThanOrEqualTo(0.9);
@@ -142,7 +147,8 @@ class MedicineCorpusTest {
             scores(true, seed).forEach((language, score) -> slipped.merge(language, score, Score::plus));
         }
         List<String> rows = new ArrayList<>();
-        clean.forEach((language, score) -> rows.add(row(language, (int) ENTRIES.stream().filter(e -> e.language.equals(language)).count(), score, slipped.get(language))));
+        clean.forEach((language, score) -> rows.add(row(language,
+            (int) ENTRIES.stream().filter(e -> e.language.equals(language)).count(), score, slipped.get(language))));
         rows.add(row("**all**", ENTRIES.size(), total(clean), total(slipped)));
         Benchmarks.hold("Medicines", """
             %d lines as people type them (`src/test/resources/medicines/typed.txt`, made up by us) in five languages, with doses, forms, phrases,

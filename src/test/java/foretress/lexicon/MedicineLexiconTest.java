@@ -51,18 +51,29 @@ class MedicineLexiconTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "Prednisolone 5mg tabs | systemic-corticosteroid", "PREDNISOLONE | systemic-corticosteroid", "prednisolone5mg | systemic-corticosteroid",
-        "prednisolone-5mg | systemic-corticosteroid", "prednisolona 5 mg al día | systemic-corticosteroid", "Prednisolon Tabletten | systemic-corticosteroid",
-        "prednizolon | systemic-corticosteroid", "prednison | systemic-corticosteroid", "prednisona | systemic-corticosteroid", "steroid tablets | systemic-corticosteroid",
-        "cétirizine | antihistamine", "cetirizina | antihistamine", "Cetyryzyna | antihistamine", "hidroxizina | antihistamine", "hydroksyzyna | antihistamine",
-        "Metotrexato 15 mg semanal | cytotoxic-chemotherapy", "metotreksat | immunosuppressant", "Méthotrexate | immunosuppressant",
+        "Prednisolone 5mg tabs | systemic-corticosteroid", "PREDNISOLONE | systemic-corticosteroid",
+        "prednisolone5mg | systemic-corticosteroid",
+        "prednisolone-5mg | systemic-corticosteroid", "prednisolona 5 mg al día | systemic-corticosteroid",
+        "Prednisolon Tabletten | systemic-corticosteroid",
+        "prednizolon | systemic-corticosteroid", "prednison | systemic-corticosteroid",
+        "prednisona | systemic-corticosteroid", "steroid tablets | systemic-corticosteroid",
+        "cétirizine | antihistamine", "cetirizina | antihistamine", "Cetyryzyna | antihistamine",
+        "hidroxizina | antihistamine", "hydroksyzyna | antihistamine",
+        "Metotrexato 15 mg semanal | cytotoxic-chemotherapy", "metotreksat | immunosuppressant",
+        "Méthotrexate | immunosuppressant",
         "ciclosporina | immunosuppressant", "cyklosporyna | immunosuppressant", "cyclosporine | immunosuppressant",
-        "hidroxicloroquina | immunosuppressant", "hydroksychlorochina | immunosuppressant", "ácido acetilsalicílico | antiplatelet", "acide acétylsalicylique | antiplatelet",
-        "Acetylsalicylsäure | antiplatelet", "aspirina | antiplatelet", "warfaryna | anticoagulant", "warfarina | anticoagulant",
-        "levotiroxina sódica | thyroid-drug", "Lewotyroksyna | thyroid-drug", "L-thyroxine | thyroid-drug", "levothyroxine 50 mcg every morning | thyroid-drug",
-        "salbutamol inhaler | asthma-marker", "St John's wort | photosensitiser", "5-FU | cytotoxic-chemotherapy", "insulin pen | diabetes-drug",
-        "adrenaline pen | anaphylaxis-marker", "minoxidil 5% foam | topical-scalp-treatment", "frusemide | photosensitiser", "mycophenolate mofetil | immunosuppressant",
-        "clobetasol propionate cream | topical-corticosteroid", "Clobetasolum | topical-corticosteroid", "beta blockers | beta-blocker"})
+        "hidroxicloroquina | immunosuppressant", "hydroksychlorochina | immunosuppressant",
+        "ácido acetilsalicílico | antiplatelet", "acide acétylsalicylique | antiplatelet",
+        "Acetylsalicylsäure | antiplatelet", "aspirina | antiplatelet", "warfaryna | anticoagulant",
+        "warfarina | anticoagulant",
+        "levotiroxina sódica | thyroid-drug", "Lewotyroksyna | thyroid-drug", "L-thyroxine | thyroid-drug",
+        "levothyroxine 50 mcg every morning | thyroid-drug",
+        "salbutamol inhaler | asthma-marker", "St John's wort | photosensitiser", "5-FU | cytotoxic-chemotherapy",
+        "insulin pen | diabetes-drug",
+        "adrenaline pen | anaphylaxis-marker", "minoxidil 5% foam | topical-scalp-treatment",
+        "frusemide | photosensitiser", "mycophenolate mofetil | immunosuppressant",
+        "clobetasol propionate cream | topical-corticosteroid", "Clobetasolum | topical-corticosteroid",
+        "beta blockers | beta-blocker" })
     void spellingsOfPeople(String typed, String kind) {
         Name name = one(typed);
         assertThat(name.kinds()).as(typed).contains(kind);
@@ -70,22 +81,31 @@ class MedicineLexiconTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"predinsolone, prednisolone", "prednisalone, prednisolone", "methotraxate, methotrexate", "cetrizine, cetirizine", "azathiaprine, azathioprine",
-        "hydroxycloroqine, hydroxychloroquine", "isotretinion, isotretinoin", "clobetesol, clobetasol", "adalimumb, adalimumab", "warferin, warfarin",
-        "levothyroxene, levothyroxine sodium", "salbutomol, salbutamol", "ramiprl, ramipril", "doxycyclin, doxycycline"})
+    @CsvSource({ "predinsolone, prednisolone", "prednisalone, prednisolone", "methotraxate, methotrexate",
+        "cetrizine, cetirizine", "azathiaprine, azathioprine",
+        "hydroxycloroqine, hydroxychloroquine", "isotretinion, isotretinoin", "clobetesol, clobetasol",
+        "adalimumb, adalimumab", "warferin, warfarin",
+        "levothyroxene, levothyroxine sodium", "salbutomol, salbutamol", "ramiprl, ramipril",
+        "doxycyclin, doxycycline" })
     void slipsAreForgiven(String typed, String meant) {
         assertThat(one(typed).rows()).as(typed).extracting(MedicineRow::name).contains(meant);
     }
 
     /** Names that are often confused (common practice, from memory): the second must never be read as the first. */
     @ParameterizedTest
-    @CsvSource({"hydroxyzine, hydralazine", "promethazine, promazine", "chlorpromazine, chlorpropamide", "ciclosporin, cycloserine", "penicillamine, penicillin",
-        "clomifene, clomipramine", "clotrimazole, clonazepam", "cabazitaxel, carbimazole", "metolazone, metronidazole", "lamotrigine, lamivudine",
-        "fluoxetine, fluvoxamine", "fluoxetine, duloxetine", "propranolol, propofol", "tamoxifen, tamsulosin", "azathioprine, azithromycin", "daunorubicin, dactinomycin",
-        "prednisone, primidone", "quinine, quetiapine", "cyclophosphamide, cyclopentolate", "methotrexate, metoclopramide", "tiotropium, trospium",
-        "levodopa, levomepromazine", "levothyroxine, levocarnitine", "allopurinol, haloperidol", "sulfadiazine, sulfasalazine", "clonidine, clozapine", "clonidine, clonazepam"})
+    @CsvSource({ "hydroxyzine, hydralazine", "promethazine, promazine", "chlorpromazine, chlorpropamide",
+        "ciclosporin, cycloserine", "penicillamine, penicillin",
+        "clomifene, clomipramine", "clotrimazole, clonazepam", "cabazitaxel, carbimazole", "metolazone, metronidazole",
+        "lamotrigine, lamivudine",
+        "fluoxetine, fluvoxamine", "fluoxetine, duloxetine", "propranolol, propofol", "tamoxifen, tamsulosin",
+        "azathioprine, azithromycin", "daunorubicin, dactinomycin",
+        "prednisone, primidone", "quinine, quetiapine", "cyclophosphamide, cyclopentolate",
+        "methotrexate, metoclopramide", "tiotropium, trospium",
+        "levodopa, levomepromazine", "levothyroxine, levocarnitine", "allopurinol, haloperidol",
+        "sulfadiazine, sulfasalazine", "clonidine, clozapine", "clonidine, clonazepam" })
     void aLookAlikeIsNotTheMedicine(String one, String other) {
-        List<String> otherNames = read(other).names().stream().flatMap(n -> n.rows().stream()).map(MedicineRow::name).toList();
+        List<String> otherNames =
+            read(other).names().stream().flatMap(n -> n.rows().stream()).map(MedicineRow::name).toList();
         assertThat(otherNames).as(other).doesNotContain(one);
         List<String> names = read(one).names().stream().flatMap(n -> n.rows().stream()).map(MedicineRow::name).toList();
         assertThat(names).as(one).doesNotContain(other);
@@ -100,7 +120,8 @@ class MedicineLexiconTest {
     void noListedOtherNameIsReadAsAMedicineWeKnow() throws IOException {
         List<String> others = Files.readAllLines(Path.of("src/main/knowledge/lexicon/look-alikes.csv")).stream().skip(1)
             .map(line -> line.split(",")[0]).toList();
-        assertThat(others).hasSizeGreaterThan(200).allSatisfy(name -> assertThat(one(name).sureness()).as(name).isEqualTo(Sureness.NOT_RECOGNISED));
+        assertThat(others).hasSizeGreaterThan(200)
+            .allSatisfy(name -> assertThat(one(name).sureness()).as(name).isEqualTo(Sureness.NOT_RECOGNISED));
     }
 
     @Test
@@ -113,7 +134,8 @@ class MedicineLexiconTest {
     @Test
     void severalOnOneLine() {
         MedicineReading reading = read("prednisolone 5 mg, cetirizine and zzyzxol 10mg / aspirin 75mg daily");
-        assertThat(reading.names()).extracting(Name::typed).containsExactly("prednisolone", "cetirizine", "zzyzxol", "aspirin");
+        assertThat(reading.names()).extracting(Name::typed).containsExactly("prednisolone", "cetirizine", "zzyzxol",
+            "aspirin");
         assertThat(reading.names()).extracting(Name::sureness)
             .containsExactly(Sureness.NAME, Sureness.NAME, Sureness.NOT_RECOGNISED, Sureness.NAME);
         assertThat(reading.allSure()).isFalse();
@@ -121,8 +143,10 @@ class MedicineLexiconTest {
 
     @Test
     void aSentenceIsReadToo() {
-        assertThat(read("I have been taking methotrexate once a week for my arthritis since 2020").names()).extracting(Name::typed).containsExactly("methotrexate");
-        assertThat(read("tomo metotrexato una vez por semana y ácido fólico").names()).extracting(Name::typed).containsExactly("metotrexato", "ácido fólico");
+        assertThat(read("I have been taking methotrexate once a week for my arthritis since 2020").names())
+            .extracting(Name::typed).containsExactly("methotrexate");
+        assertThat(read("tomo metotrexato una vez por semana y ácido fólico").names()).extracting(Name::typed)
+            .containsExactly("metotrexato", "ácido fólico");
     }
 
     @Test
@@ -132,18 +156,23 @@ class MedicineLexiconTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"zzyzxol", "tablets", "the little white ones", "5 mg", "?", "🙂", "my heart pills", "xx"})
+    @ValueSource(strings = { "zzyzxol", "tablets", "the little white ones", "5 mg", "?", "🙂", "my heart pills", "xx" })
     void whatIsNotRecognisedSaysSo(String typed) {
         assertThat(read(typed).allSure()).as(typed).isFalse();
     }
 
     /** What is stopped or denied stays in view, as said, and still counts; no word of it vanishes. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"I stopped taking methotrexate in May | immunosuppressant | STOPPED", "not on steroids | systemic-corticosteroid | DENIED",
-        "no longer on prednisolone | systemic-corticosteroid | STOPPED", "dejé la prednisona en marzo | systemic-corticosteroid | STOPPED",
-        "j'ai arrêté le méthotrexate | immunosuppressant | STOPPED", "odstawiłam metotreksat | immunosuppressant | STOPPED",
-        "Methotrexat im Mai abgesetzt | immunosuppressant | STOPPED", "ich nehme kein Cetirizin | antihistamine | DENIED", "nie biorę cetyryzyny | antihistamine | DENIED",
-        "sin corticoides | systemic-corticosteroid | DENIED", "warfarin 3mg | anticoagulant | TAKEN"})
+    @CsvSource(delimiter = '|',
+        value = { "I stopped taking methotrexate in May | immunosuppressant | STOPPED",
+            "not on steroids | systemic-corticosteroid | DENIED",
+            "no longer on prednisolone | systemic-corticosteroid | STOPPED",
+            "dejé la prednisona en marzo | systemic-corticosteroid | STOPPED",
+            "j'ai arrêté le méthotrexate | immunosuppressant | STOPPED",
+            "odstawiłam metotreksat | immunosuppressant | STOPPED",
+            "Methotrexat im Mai abgesetzt | immunosuppressant | STOPPED",
+            "ich nehme kein Cetirizin | antihistamine | DENIED", "nie biorę cetyryzyny | antihistamine | DENIED",
+            "sin corticoides | systemic-corticosteroid | DENIED", "warfarin 3mg | anticoagulant | TAKEN" })
     void whatIsSaidOfAMedicineIsKept(String typed, String kind, MedicineReading.Said said) {
         assertThat(one(typed).kinds()).as(typed).contains(kind);
         assertThat(one(typed).said()).as(typed).isEqualTo(said);
@@ -151,16 +180,17 @@ class MedicineLexiconTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"no medicines", "none", "nothing", "ninguno", "aucun", "żadnych", "keine", "n/a"})
+    @ValueSource(strings = { "no medicines", "none", "nothing", "ninguno", "aucun", "żadnych", "keine", "n/a" })
     void sayingNoneInTheFieldForANameIsPutBeforeTheStylist(String typed) {
         assertThat(read(typed).names()).as(typed).isNotEmpty();
         assertThat(read(typed).allSure()).as(typed).isFalse();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"преднизолон 5 мг", "プレドニゾロン", "泼尼松", "بريدنيزولون", "πρεδνιζολόνη"})
+    @ValueSource(strings = { "преднизолон 5 мг", "プレドニゾロン", "泼尼松", "بريدنيزولون", "πρεδνιζολόνη" })
     void anotherScriptIsNotRecognisedAndNotLost(String typed) {
-        assertThat(read(typed).names()).as(typed).isNotEmpty().allSatisfy(name -> assertThat(name.sureness()).isEqualTo(Sureness.NOT_RECOGNISED));
+        assertThat(read(typed).names()).as(typed).isNotEmpty()
+            .allSatisfy(name -> assertThat(name.sureness()).isEqualTo(Sureness.NOT_RECOGNISED));
         assertThat(typed).startsWith(read(typed).names().get(0).typed().split(" ")[0]);
     }
 
@@ -168,13 +198,15 @@ class MedicineLexiconTest {
     @Test
     void noLookAlikeIsReadAsTheMedicineItLooksLike() throws IOException {
         int pairs = 0;
-        for (String line : Files.readAllLines(Path.of("src/main/knowledge/lexicon/look-alikes.csv")).stream().skip(1).toList()) {
+        for (String line : Files.readAllLines(Path.of("src/main/knowledge/lexicon/look-alikes.csv")).stream().skip(1)
+            .toList()) {
             String name = line.split(",")[0];
             String like = line.split(",")[1];
             pairs += like.isEmpty() ? 0 : 1;
             for (int i = 1; i < name.length(); i++) {
                 String lost = name.substring(0, i) + name.substring(i + 1);
-                assertThat(read(lost).names().stream().flatMap(n -> n.rows().stream()).map(MedicineRow::name)).as(lost).doesNotContain(like.isEmpty() ? "-" : like);
+                assertThat(read(lost).names().stream().flatMap(n -> n.rows().stream()).map(MedicineRow::name)).as(lost)
+                    .doesNotContain(like.isEmpty() ? "-" : like);
             }
         }
         assertThat(pairs).isGreaterThan(150);
@@ -188,11 +220,13 @@ class MedicineLexiconTest {
 
     @Test
     void everyShippedNameIsReadAsItselfInAnyCase() throws IOException {
-        for (String line : Files.readAllLines(Path.of("src/main/knowledge/lexicon/medicines.csv")).stream().skip(1).toList()) {
+        for (String line : Files.readAllLines(Path.of("src/main/knowledge/lexicon/medicines.csv")).stream().skip(1)
+            .toList()) {
             String name = line.split(",")[0].replace("\"", "");
             String kind = line.split(",")[1];
             assertThat(read(name).names()).as(name).hasSize(1).allSatisfy(n -> assertThat(n.kinds()).contains(kind));
-            assertThat(read(name.toUpperCase(Locale.ROOT)).names()).as(name).hasSize(1).allSatisfy(n -> assertThat(n.kinds()).contains(kind));
+            assertThat(read(name.toUpperCase(Locale.ROOT)).names()).as(name).hasSize(1)
+                .allSatisfy(n -> assertThat(n.kinds()).contains(kind));
             assertThat(one(name).sureness()).as(name).isEqualTo(Sureness.NAME);
         }
     }
@@ -200,7 +234,8 @@ class MedicineLexiconTest {
     /** Spellings that sound alike must not be two medicines that mean different things. */
     @Test
     void noTwoMedicinesOfDifferentClassesSoundAlike() throws IOException {
-        for (String line : Files.readAllLines(Path.of("src/main/knowledge/lexicon/medicines.csv")).stream().skip(1).toList()) {
+        for (String line : Files.readAllLines(Path.of("src/main/knowledge/lexicon/medicines.csv")).stream().skip(1)
+            .toList()) {
             String name = line.split(",")[0];
             assertThat(one(name).rows()).as(name).extracting(MedicineRow::name).containsOnly(name);
         }

@@ -56,20 +56,27 @@ class NearSubstancesTest {
         assertThat(read(one)).as("%s is not %s", one, other).doesNotContain(KEYS.get(other).name());
         for (int i = 0; i < one.length(); i++) {
             String lost = one.substring(0, i) + one.substring(i + 1);
-            boolean another = !KEYS.containsKey(lost) && LookAlikes.between(lost, one, NEAR) <= LookAlikes.between(lost, other, NEAR);
+            boolean another =
+                !KEYS.containsKey(lost) && LookAlikes.between(lost, one, NEAR) <= LookAlikes.between(lost, other, NEAR);
             if (another) {
-                assertThat(read(lost)).as("%s, from %s, is not %s", lost, one, other).doesNotContain(KEYS.get(other).name());
+                assertThat(read(lost)).as("%s, from %s, is not %s", lost, one, other)
+                    .doesNotContain(KEYS.get(other).name());
             }
         }
     }
 
     /** Homologues, isomers, salts and bases that are not in the list: the neighbour in the list is not found for them. */
     @ParameterizedTest
-    @CsvSource({"2-Ethylresorcinol, 2-METHYLRESORCINOL", "Toluene-2,4-Diamine, 'TOLUENE-2,5-DIAMINE'", "Toluene-2,6-Diamine Sulfate, 'TOLUENE-2,5-DIAMINE SULFATE'",
-        "4-Bromoresorcinol, 4-CHLORORESORCINOL", "Ethylparaben, METHYLPARABEN", "Sodium Chlorate, SODIUM CHLORITE", "Sodium Nitrite, SODIUM SULFITE",
-        "Silver Lactate, SILVER ACETATE", "Calcium Thioglycolate, AMMONIUM THIOGLYCOLATE", "Potassium Hydroxide, SODIUM HYDROXIDE",
-        "Diethanolamine, ETHANOLAMINE", "Sodium Bisulfate, SODIUM BISULFITE", "Ferric Sulfate, FERROUS SULFATE", "HC Red No. 8, HC RED NO. 3",
-        "Polyquaternium-9, POLYQUATERNIUM-10", "Myristyl Lactate, MYRISTYL ALCOHOL", "2-Naphthol, 1-NAPHTHOL", "Cystine, CYSTEINE", "Potassium Perborate, SODIUM PERBORATE"})
+    @CsvSource({ "2-Ethylresorcinol, 2-METHYLRESORCINOL", "Toluene-2,4-Diamine, 'TOLUENE-2,5-DIAMINE'",
+        "Toluene-2,6-Diamine Sulfate, 'TOLUENE-2,5-DIAMINE SULFATE'",
+        "4-Bromoresorcinol, 4-CHLORORESORCINOL", "Ethylparaben, METHYLPARABEN", "Sodium Chlorate, SODIUM CHLORITE",
+        "Sodium Nitrite, SODIUM SULFITE",
+        "Silver Lactate, SILVER ACETATE", "Calcium Thioglycolate, AMMONIUM THIOGLYCOLATE",
+        "Potassium Hydroxide, SODIUM HYDROXIDE",
+        "Diethanolamine, ETHANOLAMINE", "Sodium Bisulfate, SODIUM BISULFITE", "Ferric Sulfate, FERROUS SULFATE",
+        "HC Red No. 8, HC RED NO. 3",
+        "Polyquaternium-9, POLYQUATERNIUM-10", "Myristyl Lactate, MYRISTYL ALCOHOL", "2-Naphthol, 1-NAPHTHOL",
+        "Cystine, CYSTEINE", "Potassium Perborate, SODIUM PERBORATE" })
     void aNeighbourOutsideTheListIsNotTheOneInside(String written, String not) {
         assertThat(read(written)).as(written).doesNotContain(not);
     }

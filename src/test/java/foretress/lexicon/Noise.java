@@ -49,7 +49,7 @@ final class Noise {
             case 0, 1 -> {
                 return another(text, at, out);
             }
-            case 2 -> { }
+            case 2 -> {}
             case 3 -> out.append(c).append(c);
             case 4 -> {
                 out.append(inside ? text.charAt(at + 1) : c).append(c);
@@ -80,7 +80,7 @@ final class Noise {
         boolean next = at + 1 < text.length() && Character.isDigit(text.charAt(at + 1));
         switch (lot.nextInt(4)) {
             case 0 -> out.append(c == '1' ? 'l' : c == '0' ? 'O' : c);
-            case 1 -> { }
+            case 1 -> {}
             case 2 -> out.append(c).append(c);
             default -> {
                 out.append(next ? text.charAt(at + 1) : c).append(next ? c + "" : "");
@@ -93,7 +93,7 @@ final class Noise {
     private int separator(String text, int at, StringBuilder out) {
         boolean blank = at + 1 < text.length() && text.charAt(at + 1) == ' ';
         switch (lot.nextInt(4)) {
-            case 0, 1 -> { }
+            case 0, 1 -> {}
             case 2 -> {
                 return blank ? 2 : 1;
             }

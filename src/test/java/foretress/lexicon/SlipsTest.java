@@ -11,7 +11,7 @@ class SlipsTest {
 
     /** Optimal string alignment; "ca" and "abc" are three apart by it (textbook example, from memory). */
     @ParameterizedTest
-    @CsvSource({"kitten, sitting, 3", "ca, abc, 3", "ab, ba, 1", "abcd, acbd, 1", "same, same, 0", "a, abcd, 3"})
+    @CsvSource({ "kitten, sitting, 3", "ca, abc, 3", "ab, ba, 1", "abcd, acbd, 1", "same, same, 0", "a, abcd, 3" })
     void textbookDistances(String a, String b, int slips) {
         assertThat(Slips.between(a, b, 5)).isEqualTo(slips);
         assertThat(Slips.between(b, a, 5)).isEqualTo(slips);
@@ -31,6 +31,7 @@ class SlipsTest {
     }
 
     private static String word(Random lot) {
-        return lot.ints(lot.nextInt(7), 'a', 'd').collect(StringBuilder::new, (s, c) -> s.append((char) c), StringBuilder::append).toString();
+        return lot.ints(lot.nextInt(7), 'a', 'd')
+            .collect(StringBuilder::new, (s, c) -> s.append((char) c), StringBuilder::append).toString();
     }
 }

@@ -35,7 +35,8 @@ import org.junit.jupiter.api.Test;
 /** What staff write down, on a tablet and on a phone, with mistakes and without. Pictures go to target/noted. */
 @QuarkusTest
 class NotedBrowserTest {
-    private static final String TOO_WIDE = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
+    private static final String TOO_WIDE =
+        "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
 
     static Browser browser;
     @TestHTTPResource("/") URL base;
@@ -55,7 +56,8 @@ class NotedBrowserTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null) browser.close();
+        if (browser != null)
+            browser.close();
     }
 
     @BeforeEach
@@ -65,19 +67,23 @@ class NotedBrowserTest {
         at = "/visits/" + visit + "/noted";
         QuarkusTransaction.requiringNew().run(() -> lines.add(salon.stylist().id,
             ExampleLine.leaflet("Fernpool Rinse", "direct-dye", ProductLine.ParaGroup.NO, "resorcinol")));
-        knocking.come(visit, Map.of("illness-lately", List.of("scalp-wound"))).agree().all().readBack().sign("Ottilie Brandt");
+        knocking.come(visit, Map.of("illness-lately", List.of("scalp-wound"))).agree().all().readBack()
+            .sign("Ottilie Brandt");
     }
 
     private void look(Page page, String name) {
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
-        page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/noted/" + name + ".png")).setFullPage(true));
+        page.screenshot(
+            new Page.ScreenshotOptions().setPath(Path.of("target/noted/" + name + ".png")).setFullPage(true));
         complaints.addAll(Axe.findings(page));
-        if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) complaints.add(name + ": too wide");
+        if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0)
+            complaints.add(name + ": too wide");
     }
 
     private void walk(BrowserContext context, String name) {
         try (context) {
-            context.addCookies(salon.as("petra").cookies().entrySet().stream().map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
+            context.addCookies(salon.as("petra").cookies().entrySet().stream()
+                .map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
             Page page = context.newPage();
             page.navigate("/visits/" + visit);
             page.locator("a[href$='/noted']").first().click();
@@ -86,9 +92,12 @@ class NotedBrowserTest {
             look(page, name + "-word");
             page.locator("form.form .button.main").click();
             look(page, name + "-word-mistakes");
-            page.locator("input[value=scalp-wound]").check(new com.microsoft.playwright.Locator.CheckOptions().setForce(true));
-            page.locator("input[value=with-care]").check(new com.microsoft.playwright.Locator.CheckOptions().setForce(true));
-            page.locator("input[value=doctor]").check(new com.microsoft.playwright.Locator.CheckOptions().setForce(true));
+            page.locator("input[value=scalp-wound]")
+                .check(new com.microsoft.playwright.Locator.CheckOptions().setForce(true));
+            page.locator("input[value=with-care]")
+                .check(new com.microsoft.playwright.Locator.CheckOptions().setForce(true));
+            page.locator("input[value=doctor]")
+                .check(new com.microsoft.playwright.Locator.CheckOptions().setForce(true));
             page.fill("#by", "Practice Invented");
             page.fill("#said", LocalDate.now(clock).minusDays(2).toString());
             page.locator("form.form .button.main").click();

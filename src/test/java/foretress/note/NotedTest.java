@@ -13,8 +13,8 @@ import foretress.ledger.Ledger;
 import foretress.picture.Photos;
 import foretress.salon.ExampleLine;
 import foretress.salon.OpenSalon;
-import foretress.salon.ProductLine.ParaGroup;
 import foretress.salon.ProductLine;
+import foretress.salon.ProductLine.ParaGroup;
 import foretress.salon.ProductLines;
 import foretress.visit.Booked;
 import foretress.visit.Booking;
@@ -44,8 +44,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 @DisplayName("What only staff can write down: a letter, a doctor's word, a cut, the band of new growth")
 class NotedTest {
     private static final LocalDate BORN = LocalDate.of(1965, 3, 4);
-    private static final Map<String, List<String>> REACTED = Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("itch-after"),
-        "colour-reaction-soon", List.of("two-days"));
+    private static final Map<String, List<String>> REACTED =
+        Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("itch-after"),
+            "colour-reaction-soon", List.of("two-days"));
     private static final Map<String, List<String>> WOUND = Map.of("illness-lately", List.of("scalp-wound"));
 
     @Inject OpenSalon salon;
@@ -90,8 +91,10 @@ class NotedTest {
     }
 
     private ProductLine line(String name, String kind, ParaGroup group) {
-        return QuarkusTransaction.requiringNew().call(() -> lines.inUse().stream().filter(l -> l.name.equals(name)).findFirst()
-            .orElseGet(() -> lines.add(salon.stylist().id, ExampleLine.leaflet(name, kind, group, "acid violet 43"))));
+        return QuarkusTransaction.requiringNew()
+            .call(() -> lines.inUse().stream().filter(l -> l.name.equals(name)).findFirst()
+                .orElseGet(
+                    () -> lines.add(salon.stylist().id, ExampleLine.leaflet(name, kind, group, "acid violet 43"))));
     }
 
     private Walker send(String kind, Map<String, String> typed) {
@@ -99,19 +102,23 @@ class NotedTest {
     }
 
     private void plan(ProductLine line, String shade) {
-        salon.as("petra").open("/desk/visits/" + visit + "/product").send(Map.of("line", line.lineId.toString(), "shade", shade)).expect(200);
+        salon.as("petra").open("/desk/visits/" + visit + "/product")
+            .send(Map.of("line", line.lineId.toString(), "shade", shade)).expect(200);
     }
 
     private Map<String, String> letter(ProductLine line, String outcome) {
-        return new HashMap<>(Map.of("outcome", outcome, "line", line.lineId.toString(), "by", "Dr Invented", "written", today().minusDays(9).toString()));
+        return new HashMap<>(Map.of("outcome", outcome, "line", line.lineId.toString(), "by", "Dr Invented", "written",
+            today().minusDays(9).toString()));
     }
 
     private LocalDate today() {
-        return LocalDate.ofInstant(clock.instant(), QuarkusTransaction.requiringNew().call(() -> foretress.salon.Salon.the().zoneId()));
+        return LocalDate.ofInstant(clock.instant(),
+            QuarkusTransaction.requiringNew().call(() -> foretress.salon.Salon.the().zoneId()));
     }
 
     private Map<String, String> word(String about, String outcome, String who) {
-        return Map.of("about", about, "outcome", outcome, "who", who, "by", "Practice Invented", "said", today().toString());
+        return Map.of("about", about, "outcome", outcome, "who", who, "by", "Practice Invented", "said",
+            today().toString());
     }
 
     @Test
@@ -122,13 +129,15 @@ class NotedTest {
         assertThat(standing("colour-direct")).isEqualTo(Weight.PREVENTS);
         Walker petra = send("letter", letter(rinse, "names-product")).expect(200);
         assertThat(petra.at()).isEqualTo(at);
-        assertThat(petra.text()).contains("A dermatologist’s letter names the product", "Fernpool Rinse", "Dr Invented", "Restricts");
+        assertThat(petra.text()).contains("A dermatologist’s letter names the product", "Fernpool Rinse", "Dr Invented",
+            "Restricts");
         assertThat(standing("colour-direct")).isEqualTo(Weight.RESTRICTS);
         for (String other : List.of("colour-whole", "colour-roots", "colour-demi", "lash-brow-tint")) {
             assertThat(standing(other)).as(other).isEqualTo(Weight.PREVENTS);
         }
         assertThat(petra.page().select("table tbody tr th").eachText())
-            .containsExactlyInAnyOrder("Colour without developer", "Wash-out colour", "Fashion colour on lightened hair");
+            .containsExactlyInAnyOrder("Colour without developer", "Wash-out colour",
+                "Fashion colour on lightened hair");
         plan(line("Other Rinse", "direct-dye", ParaGroup.NO), "4-0");
         assertThat(standing("colour-direct")).as("a letter names one product").isEqualTo(Weight.PREVENTS);
         assertThat(salon.as("petra").open(at).text()).contains("not planned with this very product");
@@ -137,7 +146,8 @@ class NotedTest {
     @Test
     void aLetterOpensNoDyeOfTheGroupNoneWithPeroxideAndNoneNobodyKnowsOf() {
         comes(REACTED);
-        for (ProductLine line : List.of(line("Larkmoss Foam", "oxidative-dye", ParaGroup.NO), line("Group Rinse", "direct-dye", ParaGroup.YES),
+        for (ProductLine line : List.of(line("Larkmoss Foam", "oxidative-dye", ParaGroup.NO),
+            line("Group Rinse", "direct-dye", ParaGroup.YES),
             line("Some Rinse", "direct-dye", ParaGroup.UNKNOWN))) {
             Walker petra = send("letter", letter(line, "names-product")).expect(422);
             assertThat(petra.only(".mistakes li").text()).startsWith(line.name + " holds peroxide");
@@ -172,7 +182,8 @@ class NotedTest {
         assertThat(standing("perm-alkaline")).isEqualTo(Weight.TEST_FIRST);
         Walker petra = send("word", word("scalp-wound", "with-care", "doctor")).expect(200);
         assertThat(standing("perm-alkaline")).isEqualTo(Weight.RESTRICTS);
-        assertThat(petra.text()).contains("A doctor said it may go ahead with care", "Scalp that was wounded or operated on");
+        assertThat(petra.text()).contains("A doctor said it may go ahead with care",
+            "Scalp that was wounded or operated on");
         send("word", word("scalp-wound", "advised-against", "pharmacist")).expect(200);
         assertThat(standing("perm-alkaline")).isEqualTo(Weight.PREVENTS);
     }
@@ -195,8 +206,11 @@ class NotedTest {
         assertThat(standing("perm-alkaline")).isEqualTo(Weight.RESTRICTS);
         QuarkusTransaction.requiringNew().run(() -> {
             Visit one = Visit.findById(visit);
-            var topic = intake.topics(one, intake.said(one)).stream().filter(t -> t.questions().stream().anyMatch(q -> q.id().equals("illness-lately"))).findFirst().orElseThrow();
-            var changed = intake.said(one).with("illness-lately", new foretress.questionnaire.Answer.Chosen(List.of("scalp-wound", "fever")));
+            var topic = intake.topics(one, intake.said(one)).stream()
+                .filter(t -> t.questions().stream().anyMatch(q -> q.id().equals("illness-lately"))).findFirst()
+                .orElseThrow();
+            var changed = intake.said(one).with("illness-lately",
+                new foretress.questionnaire.Answer.Chosen(List.of("scalp-wound", "fever")));
             intake.record(visit, topic, changed, "en");
         });
         assertThat(standing("perm-alkaline")).isEqualTo(Weight.TEST_FIRST);
@@ -218,7 +232,8 @@ class NotedTest {
         visit = QuarkusTransaction.requiringNew().call(() -> {
             Visit earlier = Visit.findById(first);
             var wall = today().plusDays(40).atTime(LocalTime.of(10, 0));
-            return visits.book(new Booking(UUID.randomUUID().toString(), earlier.client.id, wall, earlier.zone(), wall.atZone(earlier.zone()).toInstant(),
+            return visits.book(new Booking(UUID.randomUUID().toString(), earlier.client.id, wall, earlier.zone(),
+                wall.atZone(earlier.zone()).toInstant(),
                 salon.stylist().id, List.of(new Booked("plant-colour", List.of("plant-colour"))))).id;
         });
         at = "/visits/" + visit + "/noted";
@@ -241,7 +256,8 @@ class NotedTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"91, 12, cm a month; published growth lies between 0.5 and 1.4", "91, 0.5, cm a month", "55, 2, at least 8 weeks old; this one is 7", "91, two, “two” is no length"})
+    @CsvSource({ "91, 12, cm a month; published growth lies between 0.5 and 1.4", "91, 0.5, cm a month",
+        "55, 2, at least 8 weeks old; this one is 7", "91, two, “two” is no length" })
     void aBandThatNoHairGrowsIsASlipAndKeepsWhatWasTyped(int days, String cm, String said) {
         comes(Map.of());
         Walker petra = send("growth", Map.of("coloured", today().minusDays(days).toString(), "cm", cm)).expect(422);
@@ -256,7 +272,8 @@ class NotedTest {
         assertThat(send("letter", Map.of()).expect(422).page().select(".mistakes li")).hasSize(3);
         assertThat(send("word", Map.of()).expect(422).page().select(".mistakes li")).hasSize(5);
         Walker petra = send("cut", Map.of("day", today().plusDays(1).toString(), "left", "400")).expect(422);
-        assertThat(petra.page().select(".mistakes li").eachText()).hasSize(2).first().asString().contains("still to come");
+        assertThat(petra.page().select(".mistakes li").eachText()).hasSize(2).first().asString()
+            .contains("still to come");
         assertThat(petra.only("#left").val()).isEqualTo("400");
     }
 
@@ -264,7 +281,8 @@ class NotedTest {
     void aDoubleTapKeepsOneAndEachIsInTheLedger() {
         comes(Map.of());
         Walker petra = salon.as("petra").open(at + "/cut").expect(200);
-        List<Map.Entry<String, String>> fields = new ArrayList<>(petra.fields("form.form").stream().filter(f -> !List.of("day", "left").contains(f.getKey())).toList());
+        List<Map.Entry<String, String>> fields = new ArrayList<>(
+            petra.fields("form.form").stream().filter(f -> !List.of("day", "left").contains(f.getKey())).toList());
         fields.add(Map.entry("day", today().minusDays(3).toString()));
         fields.add(Map.entry("left", "20"));
         petra.post(at + "/cut", fields).expect(200);
@@ -280,7 +298,8 @@ class NotedTest {
         petra.send("form[action$=/strike]", Map.of("why", "")).expect(422);
         assertThat(petra.only(".mistakes li").text()).contains("why it was an error");
         petra.send("form[action$=/strike]", Map.of("why", "Said by somebody else’s doctor")).expect(200);
-        assertThat(petra.text()).contains("Entered in error: Said by somebody else’s doctor", "A doctor said it may go ahead with care");
+        assertThat(petra.text()).contains("Entered in error: Said by somebody else’s doctor",
+            "A doctor said it may go ahead with care");
         assertThat(petra.page().select("form[action$=/strike]")).isEmpty();
         assertThat(standing("perm-alkaline")).isEqualTo(Weight.TEST_FIRST);
     }
@@ -296,22 +315,27 @@ class NotedTest {
         assertThat(upload(petra, action, "letter.jpg", Photos.withExif(40, 30, 1))).isEqualTo(303);
         petra.open(at).expect(200);
         String photo = petra.page().select("a[href*=/papers/]").last().attr("href");
-        assertThat(new String(petra.open(photo).expect(200).response().asByteArray(), StandardCharsets.ISO_8859_1)).doesNotContain(Photos.WHERE);
+        assertThat(new String(petra.open(photo).expect(200).response().asByteArray(), StandardCharsets.ISO_8859_1))
+            .doesNotContain(Photos.WHERE);
         petra.open(at).expect(200);
         String href = petra.page().selectFirst("a[href*=/papers/]").attr("href");
         var answer = RestAssured.given().redirects().follow(false).cookies(petra.cookies()).get(href);
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.contentType()).isEqualTo("application/pdf");
-        assertThat(answer.header("Content-Disposition")).as("R64: a page never shows it").isEqualTo("attachment; filename=\"letter.pdf\"");
+        assertThat(answer.header("Content-Disposition")).as("R64: a page never shows it")
+            .isEqualTo("attachment; filename=\"letter.pdf\"");
         assertThat(answer.header("Content-Security-Policy")).isEqualTo("sandbox; default-src 'none'");
         assertThat(answer.header("X-Content-Type-Options")).isEqualTo("nosniff");
         assertThat(answer.asByteArray()).asString().startsWith("%PDF-1.7");
-        assertThat(RestAssured.given().redirects().follow(false).cookies(salon.as("sanna").cookies()).get(href).statusCode()).isEqualTo(403);
+        assertThat(
+            RestAssured.given().redirects().follow(false).cookies(salon.as("sanna").cookies()).get(href).statusCode())
+            .isEqualTo(403);
     }
 
     private static int upload(Walker walker, String action, String name, byte[] bytes) {
         String token = walker.page().selectFirst("form[action$=/paper] [name=csrf-token]").val();
-        return RestAssured.given().redirects().follow(false).cookies(walker.cookies()).header("Origin", RestAssured.baseURI + ":" + RestAssured.port)
+        return RestAssured.given().redirects().follow(false).cookies(walker.cookies())
+            .header("Origin", RestAssured.baseURI + ":" + RestAssured.port)
             .header("Accept", "text/html").multiPart("csrf-token", token)
             .multiPart("paper", name, bytes, "application/pdf").post(action).statusCode();
     }
@@ -327,7 +351,9 @@ class NotedTest {
     void aGrowthThatWasMeasuredTooEarlyNarrowsNothing() {
         assertThat(Growth.plausible(12, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 4, 1))).isFalse();
         assertThat(Growth.plausible(3, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 4, 1))).isTrue();
-        assertThat(Growth.plausible(0.9, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 4, 1))).as("0.3 a month, 0.4 by the ruler").isFalse();
-        assertThat(Growth.plausible(1.2, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 4, 1))).as("0.4 a month, 0.5 by the ruler").isTrue();
+        assertThat(Growth.plausible(0.9, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 4, 1)))
+            .as("0.3 a month, 0.4 by the ruler").isFalse();
+        assertThat(Growth.plausible(1.2, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 4, 1)))
+            .as("0.4 a month, 0.5 by the ruler").isTrue();
     }
 }

@@ -59,7 +59,8 @@ public final class Photos {
     public static byte[] withExif(int width, int height, int orientation) {
         ByteBuffer exif = ByteBuffer.allocate(300);
         exif.put("Exif\0\0MM".getBytes(StandardCharsets.US_ASCII)).putShort((short) 42).putInt(8);
-        exif.putShort((short) 1).putShort((short) 0x0112).putShort((short) 3).putInt(1).putShort((short) orientation).putShort((short) 0).putInt(0);
+        exif.putShort((short) 1).putShort((short) 0x0112).putShort((short) 3).putInt(1).putShort((short) orientation)
+            .putShort((short) 0).putInt(0);
         exif.put(WHERE.getBytes(StandardCharsets.US_ASCII));
         return withSegment(of("jpeg", width, height), 0xE1, exif.array());
     }
@@ -67,16 +68,19 @@ public final class Photos {
     /** Behind the very first marker, where cameras write too. */
     static byte[] withSegment(byte[] jpeg, int marker, byte[] said) {
         ByteBuffer all = ByteBuffer.allocate(jpeg.length + said.length + 4);
-        all.put(jpeg, 0, 2).put((byte) 0xFF).put((byte) marker).putShort((short) (said.length + 2)).put(said).put(jpeg, 2, jpeg.length - 2);
+        all.put(jpeg, 0, 2).put((byte) 0xFF).put((byte) marker).putShort((short) (said.length + 2)).put(said).put(jpeg,
+            2, jpeg.length - 2);
         return all.array();
     }
 
     /** A PNG that is nothing but the promise of a size. */
     static byte[] promise(int width, int height) {
-        byte[] head = ByteBuffer.allocate(17).put("IHDR".getBytes(StandardCharsets.US_ASCII)).putInt(width).putInt(height)
-            .put(new byte[] {8, 2, 0, 0, 0}).array();
+        byte[] head =
+            ByteBuffer.allocate(17).put("IHDR".getBytes(StandardCharsets.US_ASCII)).putInt(width).putInt(height)
+                .put(new byte[] { 8, 2, 0, 0, 0 }).array();
         CRC32 sum = new CRC32();
         sum.update(head);
-        return ByteBuffer.allocate(33).put(new byte[] {(byte) 0x89, 'P', 'N', 'G', 0x0D, 0x0A, 0x1A, 0x0A}).putInt(13).put(head).putInt((int) sum.getValue()).array();
+        return ByteBuffer.allocate(33).put(new byte[] { (byte) 0x89, 'P', 'N', 'G', 0x0D, 0x0A, 0x1A, 0x0A }).putInt(13)
+            .put(head).putInt((int) sum.getValue()).array();
     }
 }

@@ -46,9 +46,13 @@ class RedrawingTest {
     }
 
     /** Segments APP1 to APP15 and comments (ITU-T T.81, B.2.4) are where a file can say more than its picture. */
-    @ParameterizedTest @ValueSource(ints = {0xE1, 0xE2, 0xED, 0xEF, 0xFE})
+    @ParameterizedTest
+    @ValueSource(ints = { 0xE1, 0xE2, 0xED, 0xEF, 0xFE })
     void noSegmentOfTheFileIsCarriedOver(int marker) {
-        byte[] out = PhotoRedrawing.of(Photos.withSegment(Photos.of("jpeg", 40, 30), marker, "<script>alert(1)</script>".getBytes(StandardCharsets.US_ASCII))).kept()
+        byte[] out = PhotoRedrawing
+            .of(Photos.withSegment(Photos.of("jpeg", 40, 30), marker,
+                "<script>alert(1)</script>".getBytes(StandardCharsets.US_ASCII)))
+            .kept()
             .orElseThrow().jpeg();
         assertThat(text(out)).doesNotContain("script");
         assertThat(markers(out)).doesNotContain(0xE1, 0xE2, 0xED, 0xEF, 0xFE);
@@ -64,7 +68,7 @@ class RedrawingTest {
 
     @Test
     void whatIsHungOnAtTheEndIsNotCarriedOver() {
-        for (String format : new String[] {"jpeg", "png"}) {
+        for (String format : new String[] { "jpeg", "png" }) {
             byte[] plain = Photos.of(format, 40, 30);
             byte[] sent = Arrays.copyOf(plain, plain.length + 30);
             byte[] script = "<script>alert(1)</script>".getBytes(StandardCharsets.US_ASCII);
@@ -75,9 +79,10 @@ class RedrawingTest {
 
     /** CIPA DC-008, orientation: where the corner that is stored first is seen. */
     @ParameterizedTest
-    @CsvSource({"1,40,30,left,top", "2,40,30,right,top", "3,40,30,right,bottom", "4,40,30,left,bottom",
-        "5,30,40,left,top", "6,30,40,right,top", "7,30,40,right,bottom", "8,30,40,left,bottom", "9,40,30,left,top"})
-    void itIsTurnedTheWayItWasTaken(int orientation, int width, int height, String across, String down) throws IOException {
+    @CsvSource({ "1,40,30,left,top", "2,40,30,right,top", "3,40,30,right,bottom", "4,40,30,left,bottom",
+        "5,30,40,left,top", "6,30,40,right,top", "7,30,40,right,bottom", "8,30,40,left,bottom", "9,40,30,left,top" })
+    void itIsTurnedTheWayItWasTaken(int orientation, int width, int height, String across, String down)
+        throws IOException {
         BufferedImage seen = kept(Photos.withExif(40, 30, orientation));
         assertThat(seen.getWidth()).isEqualTo(width);
         assertThat(seen.getHeight()).isEqualTo(height);
@@ -96,22 +101,28 @@ class RedrawingTest {
     @Test
     void nothingElseIsTaken() {
         assertThat(refused(Photos.of("gif", 10, 10))).isEqualTo(UploadRefusal.NOT_KNOWN);
-        assertThat(refused("<svg xmlns='http://www.w3.org/2000/svg'/>".getBytes(StandardCharsets.UTF_8))).isEqualTo(UploadRefusal.NOT_KNOWN);
-        assertThat(refused("RIFF\20\0\0\0WEBPVP8X".getBytes(StandardCharsets.ISO_8859_1))).as("cannot be drawn here").isEqualTo(UploadRefusal.NOT_KNOWN);
+        assertThat(refused("<svg xmlns='http://www.w3.org/2000/svg'/>".getBytes(StandardCharsets.UTF_8)))
+            .isEqualTo(UploadRefusal.NOT_KNOWN);
+        assertThat(refused("RIFF\20\0\0\0WEBPVP8X".getBytes(StandardCharsets.ISO_8859_1))).as("cannot be drawn here")
+            .isEqualTo(UploadRefusal.NOT_KNOWN);
         assertThat(refused(new byte[0])).isEqualTo(UploadRefusal.NOT_KNOWN);
-        assertThat(refused(Arrays.copyOf(Photos.of("png", 40, 40), 40))).as("broken off").isEqualTo(UploadRefusal.BROKEN);
+        assertThat(refused(Arrays.copyOf(Photos.of("png", 40, 40), 40))).as("broken off")
+            .isEqualTo(UploadRefusal.BROKEN);
         assertThat(refused(new byte[PhotoRedrawing.MOST_BYTES + 1])).isEqualTo(UploadRefusal.TOO_HEAVY);
-        assertThat(refused(new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF})).isEqualTo(UploadRefusal.BROKEN);
+        assertThat(refused(new byte[] { (byte) 0xFF, (byte) 0xD8, (byte) 0xFF })).isEqualTo(UploadRefusal.BROKEN);
     }
 
-    @ParameterizedTest @CsvSource({"50000,50000", "20001,10", "10,20001", "8001,5000", "8000,5001", "2147483647,2147483647"})
+    @ParameterizedTest
+    @CsvSource({ "50000,50000", "20001,10", "10,20001", "8001,5000", "8000,5001", "2147483647,2147483647" })
     void aPromiseOfTooManyPixelsIsRefusedBeforeAnythingIsDecoded(int width, int height) {
         assertThat(refused(Photos.promise(width, height))).isEqualTo(UploadRefusal.TOO_MANY_PIXELS);
     }
 
-    @ParameterizedTest @CsvSource({"8000,5000", "20000,2000", "2000,20000"})
+    @ParameterizedTest
+    @CsvSource({ "8000,5000", "20000,2000", "2000,20000" })
     void fortyMillionPixelsAreStillTaken(int width, int height) {
-        assertThat(refused(Photos.promise(width, height))).as("its size is fine, its pixels are missing").isEqualTo(UploadRefusal.BROKEN);
+        assertThat(refused(Photos.promise(width, height))).as("its size is fine, its pixels are missing")
+            .isEqualTo(UploadRefusal.BROKEN);
     }
 
     @Test
@@ -126,7 +137,7 @@ class RedrawingTest {
     @Test
     void aJpegThatGoesOverItsAreaForEverIsRefused() {
         byte[] plain = Photos.progressive(64, 64);
-        byte[] scan = {(byte) 0xFF, (byte) 0xDA, 0, 8, 1, 1, 0, 0, 63, 0};
+        byte[] scan = { (byte) 0xFF, (byte) 0xDA, 0, 8, 1, 1, 0, 0, 63, 0 };
         byte[] sent = Arrays.copyOf(plain, plain.length - 2 + 60 * scan.length);
         for (int i = 0; i < 60; i++) {
             System.arraycopy(scan, 0, sent, plain.length - 2 + i * scan.length, scan.length);
@@ -137,7 +148,7 @@ class RedrawingTest {
     @Test
     void brokenFilesOfEveryKindAreAnsweredAndNeverThrow() {
         Random chance = new Random(20261129);
-        byte[][] whole = {Photos.withExif(60, 40, 6), Photos.of("png", 60, 40), Photos.progressive(60, 40)};
+        byte[][] whole = { Photos.withExif(60, 40, 6), Photos.of("png", 60, 40), Photos.progressive(60, 40) };
         for (int i = 0; i < 600; i++) {
             byte[] sent = whole[i % 3].clone();
             for (int hits = chance.nextInt(6); hits >= 0; hits--) {
@@ -157,7 +168,9 @@ class RedrawingTest {
         Paper photo = Paper.of(Photos.withExif(40, 30, 1)).kept().orElseThrow();
         assertThat(photo.mediaType()).isEqualTo("image/jpeg");
         assertThat(text(photo.bytes())).doesNotContain(Photos.WHERE);
-        assertThat(Paper.of(" %PDF-1.7".getBytes(StandardCharsets.US_ASCII)).refused()).contains(UploadRefusal.NOT_KNOWN);
-        assertThat(Paper.of(Arrays.copyOf(pdf, PhotoRedrawing.MOST_BYTES + 1)).refused()).contains(UploadRefusal.TOO_HEAVY);
+        assertThat(Paper.of(" %PDF-1.7".getBytes(StandardCharsets.US_ASCII)).refused())
+            .contains(UploadRefusal.NOT_KNOWN);
+        assertThat(Paper.of(Arrays.copyOf(pdf, PhotoRedrawing.MOST_BYTES + 1)).refused())
+            .contains(UploadRefusal.TOO_HEAVY);
     }
 }

@@ -19,7 +19,8 @@ class ClosedDaysTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"24.12.2026", "2026-12-26 to 2026-12-24", "2026-02-30", "2026-12-24 to", "2026-12-24 to 2026-12-25 to 2026-12-26", "2026-01-01 to 2028-01-01"})
+    @ValueSource(strings = { "24.12.2026", "2026-12-26 to 2026-12-24", "2026-02-30", "2026-12-24 to",
+        "2026-12-24 to 2026-12-25 to 2026-12-26", "2026-01-01 to 2028-01-01" })
     void whatCannotBeIsRefusedWithTheLine(String line) {
         assertThatThrownBy(() -> ClosedDays.parse(line)).isInstanceOf(IllegalArgumentException.class).hasMessage(line);
     }

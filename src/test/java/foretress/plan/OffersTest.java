@@ -38,7 +38,7 @@ class OffersTest {
         "Europe/London,       2026-06-11T14:00, 2026-06-09T14:00",
         "America/New_York,    2026-11-02T09:30, 2026-10-31T10:30",
         "Australia/Lord_Howe, 2026-04-06T09:00, 2026-04-04T09:30",
-        "America/New_York,    2026-03-10T10:00, 2026-03-07T17:45"})
+        "America/New_York,    2026-03-10T10:00, 2026-03-07T17:45" })
     void theLatestIsTheVisitLessTheWait(String zoneId, String visit, String latest) {
         ZoneId zone = ZoneId.of(zoneId);
         Instant start = at(visit, zone);
@@ -62,7 +62,8 @@ class OffersTest {
     void nothingIsOfferedOnceItIsTooLate() {
         Instant visit = at("2026-06-11T09:00", LONDON);
         assertThat(offers(at("2026-06-09T09:01", LONDON), visit, LONDON, 10).slots()).isEmpty();
-        assertThat(offers(at("2026-06-06T18:00", LONDON), at("2026-06-10T08:59", LONDON), LONDON, 10).slots()).as("closed until too late").isEmpty();
+        assertThat(offers(at("2026-06-06T18:00", LONDON), at("2026-06-10T08:59", LONDON), LONDON, 10).slots())
+            .as("closed until too late").isEmpty();
     }
 
     @Test
@@ -94,10 +95,12 @@ class OffersTest {
     @Test
     void twoTestsBeginTogetherWhereBothCan() {
         Instant visit = at("2026-06-11T14:00", LONDON);
-        TestPlan plan = TestPlan.of(List.of("incompatibility-test", "skin-test"), visit, Weeks.WAITS, Weeks.nineToSix(LONDON), at("2026-06-08T09:00", LONDON));
+        TestPlan plan = TestPlan.of(List.of("incompatibility-test", "skin-test"), visit, Weeks.WAITS,
+            Weeks.nineToSix(LONDON), at("2026-06-08T09:00", LONDON));
         assertThat(walls(Offers.of(plan.owed(), 1), LONDON)).containsExactly("2026-06-09T14:00");
         assertThat(plan.lastStartOfAll()).contains(at("2026-06-09T14:00", LONDON));
-        TestPlan late = TestPlan.of(List.of("incompatibility-test", "skin-test"), visit, Weeks.WAITS, Weeks.nineToSix(LONDON), at("2026-06-10T09:00", LONDON));
+        TestPlan late = TestPlan.of(List.of("incompatibility-test", "skin-test"), visit, Weeks.WAITS,
+            Weeks.nineToSix(LONDON), at("2026-06-10T09:00", LONDON));
         assertThat(Offers.of(late.owed(), 1).slots()).as("no moment does for both").isEmpty();
     }
 }

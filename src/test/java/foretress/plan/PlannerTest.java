@@ -36,7 +36,8 @@ import org.junit.jupiter.api.Test;
 @DisplayName("R11: one planner: start and reading inside opening hours, with the minutes they take")
 class PlannerTest {
     private static Owed skin(String visit, Waits waits, OpeningHours hours, String now) {
-        return TestPlan.of(List.of("skin-test"), at(visit, hours.zone()), waits, hours, at(now, hours.zone())).owed().get(0);
+        return TestPlan.of(List.of("skin-test"), at(visit, hours.zone()), waits, hours, at(now, hours.zone())).owed()
+            .get(0);
     }
 
     /** Visit Wed 17:55: a reading takes 10 minutes and ends by 18:00, so 17:50 is the last. Less 48 h: Mon 17:50; a start takes 15: 17:45. */
@@ -52,10 +53,12 @@ class PlannerTest {
     /** The salon is shut from 21 December to 3 January. Visit Mon 4 January 10:00; less 48 h is Sat 2 January: shut; last open is Sat 19 December, to 18:00. */
     @Test
     void overClosedWeeksTheTestBeginsBeforeThem() {
-        LocalDate[] closed = LocalDate.parse("2026-12-21").datesUntil(LocalDate.parse("2027-01-04")).toArray(LocalDate[]::new);
+        LocalDate[] closed =
+            LocalDate.parse("2026-12-21").datesUntil(LocalDate.parse("2027-01-04")).toArray(LocalDate[]::new);
         Owed skin = skin("2027-01-04T10:00", WAITS, nineToSix(LONDON, closed), "2026-12-15T12:00");
         assertThat(wall(skin.latestStart(), LONDON)).isEqualTo("2026-12-19T17:45");
-        assertThat(skin("2027-01-04T10:00", WAITS, nineToSix(LONDON, closed), "2026-12-28T12:00").conflict().orElseThrow().reason())
+        assertThat(skin("2027-01-04T10:00", WAITS, nineToSix(LONDON, closed), "2026-12-28T12:00").conflict()
+            .orElseThrow().reason())
             .isEqualTo(CLOSED_UNTIL_TOO_LATE);
     }
 
@@ -83,11 +86,14 @@ class PlannerTest {
     @Test
     void aVisitOnAHolidayIsSaidAndItsTestReadBefore() {
         OpeningHours hours = nineToSix(LONDON, LocalDate.parse("2026-05-25"));
-        TestPlan plan = TestPlan.of(List.of("skin-test"), at("2026-05-25T10:00", LONDON), WAITS, hours, at("2026-05-18T12:00", LONDON));
+        TestPlan plan = TestPlan.of(List.of("skin-test"), at("2026-05-25T10:00", LONDON), WAITS, hours,
+            at("2026-05-18T12:00", LONDON));
         assertThat(plan.shut()).isTrue();
         assertThat(wall(plan.owed().get(0).latestRead(), LONDON)).isEqualTo("2026-05-23T17:50");
         assertThat(wall(plan.owed().get(0).latestStart(), LONDON)).isEqualTo("2026-05-21T17:45");
-        assertThat(TestPlan.of(List.of(), at("2026-05-26T10:00", LONDON), WAITS, hours, at("2026-05-18T12:00", LONDON)).shut()).isFalse();
+        assertThat(
+            TestPlan.of(List.of(), at("2026-05-26T10:00", LONDON), WAITS, hours, at("2026-05-18T12:00", LONDON)).shut())
+            .isFalse();
     }
 
     /**
@@ -97,11 +103,13 @@ class PlannerTest {
     @Test
     void aReadingThatWouldFallOnAClosedDayIsTheConflict() {
         OpeningHours hours = new OpeningHours(Weeks.of("09:00", "18:00", DayOfWeek.SUNDAY, DayOfWeek.TUESDAY), LONDON);
-        assertThat(wall(skin("2026-06-10T08:30", WAITS, hours, "2026-06-05T12:00").latestStart(), LONDON)).isEqualTo("2026-06-06T17:45");
+        assertThat(wall(skin("2026-06-10T08:30", WAITS, hours, "2026-06-05T12:00").latestStart(), LONDON))
+            .isEqualTo("2026-06-06T17:45");
         Owed late = skin("2026-06-10T08:30", WAITS, hours, "2026-06-07T12:00");
         assertThat(late.conflict().orElseThrow().reason()).isEqualTo(CLOSED_AT_THE_READING);
         assertThat(late.visitFrom()).as("Mon 9:00, and 48 h later Wed 9:00").contains(at("2026-06-10T09:00", LONDON));
-        assertThat(skin("2026-06-10T08:30", WAITS, hours, "2026-06-08T12:00").conflict().orElseThrow().reason()).isEqualTo(TOO_SOON);
+        assertThat(skin("2026-06-10T08:30", WAITS, hours, "2026-06-08T12:00").conflict().orElseThrow().reason())
+            .isEqualTo(TOO_SOON);
     }
 
     /** A leaflet whose test stands a day and waits 48 hours: no hour of any day would do, and no visit either. */
@@ -112,9 +120,11 @@ class PlannerTest {
         assertThat(skin.conflict().orElseThrow().reason()).isEqualTo(STANDS_TOO_SHORT);
         assertThat(skin.visitFrom()).isEmpty();
         Owed late = skin("2026-06-06T10:00", short_, nineToSix(LONDON), "2026-06-05T12:00");
-        assertThat(late.conflict().orElseThrow().reason()).as("also where it is too soon besides").isEqualTo(STANDS_TOO_SHORT);
+        assertThat(late.conflict().orElseThrow().reason()).as("also where it is too soon besides")
+            .isEqualTo(STANDS_TOO_SHORT);
         Waits twoDays = Weeks.leaflet(new Leaflet(48, new Validity.Days(2)));
-        assertThat(skin("2026-06-25T10:00", twoDays, nineToSix(LONDON), "2026-06-05T12:00").conflict()).as("two days are just enough").isEmpty();
+        assertThat(skin("2026-06-25T10:00", twoDays, nineToSix(LONDON), "2026-06-05T12:00").conflict())
+            .as("two days are just enough").isEmpty();
     }
 
     /**
@@ -129,8 +139,9 @@ class PlannerTest {
         Owed skin = skin("2026-09-09T01:00", WAITS, hours, "2026-09-05T12:00");
         assertThat(wall(skin.latestStart(), chile)).isEqualTo("2026-09-06T02:45");
         assertThat(skin.firstOpenStart()).contains(Instant.parse("2026-09-06T04:00:00Z"));
-        assertThat(Offers.of(List.of(skin), 100).slots()).hasSize(8).allSatisfy(slot ->
-            assertThat(slot.start().atZone(chile).toLocalTime()).isBetween(LocalTime.of(1, 0), LocalTime.of(2, 45)));
+        assertThat(Offers.of(List.of(skin), 100).slots()).hasSize(8)
+            .allSatisfy(slot -> assertThat(slot.start().atZone(chile).toLocalTime()).isBetween(LocalTime.of(1, 0),
+                LocalTime.of(2, 45)));
     }
 
     /** Samoa had no 30 December 2011: the clocks went from the 29th, midnight, to the 31st. A salon open every day was not open on it for a moment. */
@@ -139,7 +150,8 @@ class PlannerTest {
         ZoneId samoa = ZoneId.of("Pacific/Apia");
         OpeningHours hours = new OpeningHours(Weeks.of("00:00", "23:00"), samoa);
         List<OpeningHours.Window> windows = hours.between(at("2011-12-29T00:00", samoa), at("2011-12-31T23:30", samoa));
-        assertThat(windows).extracting(window -> window.from().atZone(samoa).toLocalDate().toString()).containsExactly("2011-12-29", "2011-12-31");
+        assertThat(windows).extracting(window -> window.from().atZone(samoa).toLocalDate().toString())
+            .containsExactly("2011-12-29", "2011-12-31");
     }
 
     /**
@@ -151,11 +163,15 @@ class PlannerTest {
         Owed skin = skin("2026-06-12T14:00", Weeks.readAgain(3), nineToSix(LONDON), "2026-06-05T12:00");
         assertThat(skin.readings()).containsExactly(Duration.ofHours(48), Duration.ofHours(72));
         assertThat(wall(skin.latestStart(), LONDON)).isEqualTo("2026-06-09T14:00");
-        assertThat(skin.readingsFrom(skin.latestStart(), nineToSix(LONDON))).containsExactly(at("2026-06-11T14:00", LONDON), at("2026-06-12T14:00", LONDON));
-        OpeningHours noThursdays = new OpeningHours(Weeks.of("09:00", "18:00", DayOfWeek.SUNDAY, DayOfWeek.THURSDAY), LONDON);
+        assertThat(skin.readingsFrom(skin.latestStart(), nineToSix(LONDON)))
+            .containsExactly(at("2026-06-11T14:00", LONDON), at("2026-06-12T14:00", LONDON));
+        OpeningHours noThursdays =
+            new OpeningHours(Weeks.of("09:00", "18:00", DayOfWeek.SUNDAY, DayOfWeek.THURSDAY), LONDON);
         Owed moved = skin("2026-06-12T14:00", Weeks.readAgain(3), noThursdays, "2026-06-05T12:00");
-        assertThat(moved.readingsFrom(moved.latestStart(), noThursdays)).containsExactly(at("2026-06-12T09:00", LONDON), at("2026-06-12T14:00", LONDON));
-        assertThat(skin("2026-06-12T14:00", Weeks.readAgain(1), nineToSix(LONDON), "2026-06-05T12:00").readings()).as("never before the wait")
+        assertThat(moved.readingsFrom(moved.latestStart(), noThursdays)).containsExactly(at("2026-06-12T09:00", LONDON),
+            at("2026-06-12T14:00", LONDON));
+        assertThat(skin("2026-06-12T14:00", Weeks.readAgain(1), nineToSix(LONDON), "2026-06-05T12:00").readings())
+            .as("never before the wait")
             .containsExactly(Duration.ofHours(48));
     }
 
@@ -163,17 +179,21 @@ class PlannerTest {
     @Test
     void theEarliestVisitThatWouldDoIsWhenTheSalonIsOpen() {
         Owed skin = skin("2026-06-06T15:00", WAITS, nineToSix(LONDON), "2026-06-05T19:41");
-        assertThat(skin.conflict().orElseThrow()).isEqualTo(new Owed.Conflict(TOO_SOON, Duration.ofMinutes(19 * 60 + 19), Duration.ofHours(48)));
+        assertThat(skin.conflict().orElseThrow())
+            .isEqualTo(new Owed.Conflict(TOO_SOON, Duration.ofMinutes(19 * 60 + 19), Duration.ofHours(48)));
         assertThat(skin.visitFrom()).contains(at("2026-06-08T09:00", LONDON));
-        assertThat(skin("2026-06-06T15:00", WAITS, nineToSix(LONDON), "2026-06-04T10:07:30").visitFrom()).as("the next quarter, for a page shows no seconds")
+        assertThat(skin("2026-06-06T15:00", WAITS, nineToSix(LONDON), "2026-06-04T10:07:30").visitFrom())
+            .as("the next quarter, for a page shows no seconds")
             .contains(at("2026-06-06T10:15", LONDON));
-        assertThat(skin("2026-06-06T15:00", WAITS, new OpeningHours(new Week(Map.of()), LONDON), "2026-06-05T19:41").visitFrom()).as("never open").isEmpty();
+        assertThat(skin("2026-06-06T15:00", WAITS, new OpeningHours(new Week(Map.of()), LONDON), "2026-06-05T19:41")
+            .visitFrom()).as("never open").isEmpty();
     }
 
     /** The clocks go back in London on Sunday 25 October 2026: Saturday 11:00 BST is 48 h before Monday 10:00 GMT. */
     @Test
     void anHourIsGainedOverTheWeekend() {
-        assertThat(wall(skin("2026-10-26T10:00", WAITS, nineToSix(LONDON), "2026-10-20T12:00").latestStart(), LONDON)).isEqualTo("2026-10-24T11:00");
+        assertThat(wall(skin("2026-10-26T10:00", WAITS, nineToSix(LONDON), "2026-10-20T12:00").latestStart(), LONDON))
+            .isEqualTo("2026-10-24T11:00");
     }
 
     @Test
@@ -188,8 +208,11 @@ class PlannerTest {
     }
 
     private static int held(Random random) {
-        ZoneId zone = ZoneId.of(List.of("Europe/London", "America/New_York", "Australia/Lord_Howe", "America/Santiago", "Asia/Kathmandu").get(random.nextInt(5)));
-        Instant now = Instant.parse(random.nextBoolean() ? "2026-03-20T00:00:00Z" : "2026-10-20T00:00:00Z").plusSeconds(60L * random.nextInt(20_000));
+        ZoneId zone = ZoneId.of(
+            List.of("Europe/London", "America/New_York", "Australia/Lord_Howe", "America/Santiago", "Asia/Kathmandu")
+                .get(random.nextInt(5)));
+        Instant now = Instant.parse(random.nextBoolean() ? "2026-03-20T00:00:00Z" : "2026-10-20T00:00:00Z")
+            .plusSeconds(60L * random.nextInt(20_000));
         Instant visit = now.plusSeconds(60L * random.nextInt(9 * 24 * 60));
         OpeningHours hours = salon(zone, now, random);
         Waits waits = Weeks.readAgain(random.nextInt(4));
@@ -212,8 +235,11 @@ class PlannerTest {
         assertThat(skin.conflict().isPresent()).isEqualTo(byHand.isEmpty());
         List<Offers.Slot> slots = Offers.of(List.of(skin), 1000).slots();
         assertThat(byHand).containsAll(slots.stream().map(Offers.Slot::start).toList());
-        slots.stream().findFirst().ifPresent(slot -> assertThat(slot.start()).isEqualTo(new ArrayList<>(byHand).get(byHand.size() - 1)));
-        skin.visitFrom().ifPresent(from -> assertThat(TestPlan.of(List.of("skin-test"), from, waits, hours, now).conflicts()).as("a visit from %s on", from).isEmpty());
+        slots.stream().findFirst()
+            .ifPresent(slot -> assertThat(slot.start()).isEqualTo(new ArrayList<>(byHand).get(byHand.size() - 1)));
+        skin.visitFrom()
+            .ifPresent(from -> assertThat(TestPlan.of(List.of("skin-test"), from, waits, hours, now).conflicts())
+                .as("a visit from %s on", from).isEmpty());
         return slots.size();
     }
 
@@ -222,7 +248,8 @@ class PlannerTest {
         for (DayOfWeek day : DayOfWeek.values()) {
             int opens = 5 * 60 + 5 * random.nextInt(60);
             int lunch = opens + 10 + 5 * random.nextInt(40);
-            List<Span> two = List.of(new Span(time(opens), time(lunch)), new Span(time(lunch + 5 * random.nextInt(12)), time(lunch + 60 + 5 * random.nextInt(60))));
+            List<Span> two = List.of(new Span(time(opens), time(lunch)),
+                new Span(time(lunch + 5 * random.nextInt(12)), time(lunch + 60 + 5 * random.nextInt(60))));
             week.put(day, random.nextInt(4) == 0 ? List.of() : random.nextBoolean() ? two : two.subList(0, 1));
         }
         Set<LocalDate> closed = new HashSet<>();
@@ -260,7 +287,8 @@ class PlannerTest {
         for (int i = 0; i < open.length; i++) {
             ZonedDateTime there = now.plusSeconds(60L * i).atZone(hours.zone());
             open[i] = !hours.closed().contains(there.toLocalDate()) && hours.week().on(there.getDayOfWeek()).stream()
-                .anyMatch(span -> !there.toLocalTime().isBefore(span.from()) && there.toLocalTime().isBefore(span.to()));
+                .anyMatch(
+                    span -> !there.toLocalTime().isBefore(span.from()) && there.toLocalTime().isBefore(span.to()));
         }
         return open;
     }

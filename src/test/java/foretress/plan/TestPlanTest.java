@@ -45,7 +45,7 @@ class TestPlanTest {
         "America/New_York,    2026-03-09T09:00, 2026-03-07T08:00",
         "Australia/Sydney,    2026-10-05T09:00, 2026-10-03T08:00",
         "Australia/Lord_Howe, 2026-04-06T09:00, 2026-04-04T09:30",
-        "Africa/Casablanca,   2026-02-16T10:00, 2026-02-14T11:00"})
+        "Africa/Casablanca,   2026-02-16T10:00, 2026-02-14T11:00" })
     void fortyEightHoursAreCountedOnThePhysicalClock(String zone, String visit, String latestStart) {
         ZoneId there = ZoneId.of(zone);
         Instant at = LocalDateTime.parse(visit).atZone(there).toInstant();
@@ -58,7 +58,8 @@ class TestPlanTest {
     @DisplayName("E14 a London test begun on the Saturday before the clocks go forward can be read at 11, not at 10")
     void anHourIsLostOverTheWeekend() {
         Instant begun = Instant.parse("2026-03-28T10:00:00Z");
-        assertThat(begun.plus(Duration.ofHours(48)).atZone(LONDON).toLocalDateTime()).isEqualTo(LocalDateTime.parse("2026-03-30T11:00"));
+        assertThat(begun.plus(Duration.ofHours(48)).atZone(LONDON).toLocalDateTime())
+            .isEqualTo(LocalDateTime.parse("2026-03-30T11:00"));
         Instant tooEarly = LocalDateTime.parse("2026-03-30T10:00").atZone(LONDON).toInstant();
         Owed skin = plan(List.of("skin-test"), tooEarly, always(LONDON), begun).owed().get(0);
         assertThat(skin.conflict()).contains(new Owed.Conflict(TOO_SOON, Duration.ofHours(47), Duration.ofHours(48)));
@@ -74,7 +75,7 @@ class TestPlanTest {
 
     @Test
     void theLatestStartFallsBackToTheLastOpenMoment() {
-        Instant visit = at("2026-06-10T10:00");                                                     // a Wednesday; 48 hours before is Monday 10:00
+        Instant visit = at("2026-06-10T10:00"); // a Wednesday; 48 hours before is Monday 10:00
         OpeningHours noMondays = week(LONDON, "09:00", "17:30", DayOfWeek.SUNDAY, DayOfWeek.MONDAY);
         TestPlan plan = plan(BOTH, visit, noMondays, at("2026-06-05T12:00"));
         assertThat(plan.owed()).extracting(Owed::test).containsExactly("skin-test", "incompatibility-test");
@@ -88,7 +89,8 @@ class TestPlanTest {
         Instant now = at("2026-06-10T10:00");
         TestPlan plan = plan(BOTH, now.plus(Duration.ofHours(30)), always(LONDON), now);
         assertThat(plan.conflicts()).extracting(Owed::test).containsExactly("skin-test");
-        assertThat(plan.conflicts().get(0).conflict()).contains(new Owed.Conflict(TOO_SOON, Duration.ofHours(30), Duration.ofHours(48)));
+        assertThat(plan.conflicts().get(0).conflict())
+            .contains(new Owed.Conflict(TOO_SOON, Duration.ofHours(30), Duration.ofHours(48)));
         assertThat(plan.lastStartOfAll()).isEmpty();
     }
 
@@ -101,14 +103,16 @@ class TestPlanTest {
 
     @Test
     void onlyTestsWithAWaitNeedTimeBeforeTheVisit() {
-        TestPlan plan = plan(List.of("test-cutting", "strand-test"), at("2026-06-10T10:00"), always(LONDON), at("2026-06-10T09:00"));
+        TestPlan plan = plan(List.of("test-cutting", "strand-test"), at("2026-06-10T10:00"), always(LONDON),
+            at("2026-06-10T09:00"));
         assertThat(plan.nothingToWaitFor()).isTrue();
         assertThat(plan.onTheDay()).containsExactly("test-cutting", "strand-test");
     }
 
     /** Six months (UK trade federation, since 2021): a test of 15 January stands through 15 July, one of 31 August through 28 February. */
     @ParameterizedTest
-    @CsvSource({"2025-07-15, 2025-01-15", "2025-07-16, 2025-01-16", "2026-02-28, 2025-08-28", "2026-03-01, 2025-09-01"})
+    @CsvSource({ "2025-07-15, 2025-01-15", "2025-07-16, 2025-01-16", "2026-02-28, 2025-08-28",
+        "2026-03-01, 2025-09-01" })
     void aSkinTestIsNotBegunSoEarlyThatItIsTooOldOnTheDay(String visit, String firstDay) {
         Instant at = LocalDate.parse(visit).atTime(10, 0).atZone(LONDON).toInstant();
         Owed skin = plan(List.of("skin-test"), at, always(LONDON), at.minus(Duration.ofDays(400))).owed().get(0);
@@ -118,7 +122,9 @@ class TestPlanTest {
     @Test
     @DisplayName("E13 an opening hour that the clocks skip is the moment they are put forward")
     void aSkippedOpeningHourIsTheChangeItself() {
-        OpeningHours early = new OpeningHours(new Week(Map.of(DayOfWeek.SUNDAY, List.of(new Week.Span(LocalTime.of(1, 30), LocalTime.of(9, 0))))), LONDON);
+        OpeningHours early = new OpeningHours(
+            new Week(Map.of(DayOfWeek.SUNDAY, List.of(new Week.Span(LocalTime.of(1, 30), LocalTime.of(9, 0))))),
+            LONDON);
         assertThat(early.between(at("2026-03-29T00:00"), at("2026-03-29T12:00")))
             .containsExactly(new OpeningHours.Window(Instant.parse("2026-03-29T01:00:00Z"), at("2026-03-29T09:00")));
     }
@@ -149,8 +155,10 @@ class TestPlanTest {
         for (Owed test : plan(BOTH, visit, hours, visit.minus(Duration.ofDays(6))).owed()) {
             for (Owed.Starts window : test.windows()) {
                 assertThat(window.last()).isAfterOrEqualTo(window.first()).isBeforeOrEqualTo(visit.minus(test.takes()));
-                assertThat(window.first().atZone(zone).toLocalTime()).isBetween(LocalTime.of(0, 30), LocalTime.of(22, 45));
-                assertThat(window.last().atZone(zone).toLocalTime()).isBetween(LocalTime.of(0, 30), LocalTime.of(22, 45));
+                assertThat(window.first().atZone(zone).toLocalTime()).isBetween(LocalTime.of(0, 30),
+                    LocalTime.of(22, 45));
+                assertThat(window.last().atZone(zone).toLocalTime()).isBetween(LocalTime.of(0, 30),
+                    LocalTime.of(22, 45));
             }
         }
     }
@@ -168,11 +176,14 @@ class TestPlanTest {
     }
 
     private static OpeningHours week(ZoneId zone, String opens, String closes, DayOfWeek... shut) {
-        Map<DayOfWeek, List<Week.Span>> week = Arrays.stream(DayOfWeek.values()).filter(day -> !List.of(shut).contains(day))
-            .collect(Collectors.toMap(Function.identity(), day -> List.of(new Week.Span(LocalTime.parse(opens), LocalTime.parse(closes)))));
+        Map<DayOfWeek, List<Week.Span>> week =
+            Arrays.stream(DayOfWeek.values()).filter(day -> !List.of(shut).contains(day))
+                .collect(Collectors.toMap(Function.identity(),
+                    day -> List.of(new Week.Span(LocalTime.parse(opens), LocalTime.parse(closes)))));
         return new OpeningHours(new Week(week), Set.of(), zone);
     }
 
-    private static final Policy POLICY = new Policy("uk", Map.of("skin-test-wait-hours", 48, "skin-test-validity-months", 6,
-        "incompatibility-test-hours", 24), Map.of(), "999", "A4", Hemisphere.NORTH, List.of());
+    private static final Policy POLICY =
+        new Policy("uk", Map.of("skin-test-wait-hours", 48, "skin-test-validity-months", 6,
+            "incompatibility-test-hours", 24), Map.of(), "999", "A4", Hemisphere.NORTH, List.of());
 }

@@ -10,14 +10,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class WeekTest {
-    @Test void aDayLeftOutIsClosed() {
+    @Test
+    void aDayLeftOutIsClosed() {
         var hours = Week.parse("TUESDAY 09:00-13:00, 14:00-18:00");
         assertThat(hours.on(DayOfWeek.MONDAY)).isEmpty();
         assertThat(hours.said(DayOfWeek.MONDAY)).isEmpty();
         assertThat(hours.said(DayOfWeek.TUESDAY)).contains("09:00–13:00, 14:00–18:00");
     }
 
-    @Test void whatIsWrittenIsReadBackTheSame() {
+    @Test
+    void whatIsWrittenIsReadBackTheSame() {
         var hours = Week.parse("MONDAY closed; TUESDAY 09:00-13:00, 14:00-18:00; SUNDAY 10:00-12:30");
         assertThat(Week.parse(hours.toString())).isEqualTo(hours);
     }
@@ -35,12 +37,14 @@ class WeekTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "9", "9-17", "17:00-9:00", "9:00-9:00", "25:00-26:00", "09:00-13:00 14:00-18:00", "always" })
+    @ValueSource(
+        strings = { "9", "9-17", "17:00-9:00", "9:00-9:00", "25:00-26:00", "09:00-13:00 14:00-18:00", "always" })
     void anythingElseIsRefused(String typed) {
         assertThatThrownBy(() -> Week.spans(typed)).isInstanceOf(IllegalArgumentException.class);
     }
 
-    @Test void stretchesOfOneDayDoNotOverlap() {
+    @Test
+    void stretchesOfOneDayDoNotOverlap() {
         assertThatThrownBy(() -> Week.parse("MONDAY 09:00-13:00, 12:59-18:00")).hasMessageContaining("overlaps");
         assertThat(Week.parse("MONDAY 09:00-13:00, 13:00-18:00").on(DayOfWeek.MONDAY)).hasSize(2);
     }

@@ -30,7 +30,8 @@ final class Weeks {
 
     static Week of(String opens, String closes, DayOfWeek... shut) {
         return new Week(Arrays.stream(DayOfWeek.values()).filter(day -> !List.of(shut).contains(day))
-            .collect(Collectors.toMap(Function.identity(), day -> List.of(new Span(LocalTime.parse(opens), LocalTime.parse(closes))))));
+            .collect(Collectors.toMap(Function.identity(),
+                day -> List.of(new Span(LocalTime.parse(opens), LocalTime.parse(closes))))));
     }
 
     /** Monday to Saturday, nine to six. */

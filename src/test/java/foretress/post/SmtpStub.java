@@ -54,12 +54,15 @@ public class SmtpStub implements AutoCloseable {
     }
 
     private void talk(Socket caller) {
-        try (caller; var in = new BufferedReader(new InputStreamReader(caller.getInputStream(), StandardCharsets.UTF_8))) {
+        try (caller;
+            var in = new BufferedReader(new InputStreamReader(caller.getInputStream(), StandardCharsets.UTF_8))) {
             OutputStream out = caller.getOutputStream();
             say(out, "220 stub");
             for (String line = in.readLine(); line != null; line = in.readLine()) {
-                if (line.startsWith("EHLO")) say(out, "250-stub\r\n250 8BITMIME");
-                else if (line.startsWith("MAIL") && refusing) say(out, "451 not now");
+                if (line.startsWith("EHLO"))
+                    say(out, "250-stub\r\n250 8BITMIME");
+                else if (line.startsWith("MAIL") && refusing)
+                    say(out, "451 not now");
                 else if (line.equals("DATA")) {
                     say(out, "354 go on");
                     mails.add(body(in));
@@ -67,7 +70,8 @@ public class SmtpStub implements AutoCloseable {
                 } else if (line.equals("QUIT")) {
                     say(out, "221 bye");
                     return;
-                } else say(out, "250 ok");
+                } else
+                    say(out, "250 ok");
             }
         } catch (IOException gone) {
             // the caller hung up; the next one gets a fresh talk
@@ -76,7 +80,8 @@ public class SmtpStub implements AutoCloseable {
 
     private static String body(BufferedReader in) throws IOException {
         var mail = new StringBuilder();
-        for (String line = in.readLine(); line != null && !line.equals("."); line = in.readLine()) mail.append(line).append('\n');
+        for (String line = in.readLine(); line != null && !line.equals("."); line = in.readLine())
+            mail.append(line).append('\n');
         return mail.toString();
     }
 

@@ -11,11 +11,15 @@ import org.junit.jupiter.api.Test;
 
 class ContradictionTest {
     private static final Contradiction BOX_AND_NEVER =
-        new Contradiction("box-and-never", new Side("treatments", Set.of("box-dye")), new Side("home-colour", Set.of("no")));
+        new Contradiction("box-and-never", new Side("treatments", Set.of("box-dye")),
+            new Side("home-colour", Set.of("no")));
 
     private static Answers said(String homeColour, String... treatments) {
-        List<SaidTreatment> list = Stream.of(treatments).map(what -> new SaidTreatment(what, new SaidDate.NotKnown(), "whole", "home", SaidTreatment.ONCE)).toList();
-        return Answers.NONE.with("home-colour", Answer.Chosen.of(homeColour)).with("treatments", new Answer.Treatments(list));
+        List<SaidTreatment> list = Stream.of(treatments)
+            .map(what -> new SaidTreatment(what, new SaidDate.NotKnown(), "whole", "home", SaidTreatment.ONCE))
+            .toList();
+        return Answers.NONE.with("home-colour", Answer.Chosen.of(homeColour)).with("treatments",
+            new Answer.Treatments(list));
     }
 
     @Test
@@ -27,6 +31,7 @@ class ContradictionTest {
         assertThat(BOX_AND_NEVER.holds(said("yes", "box-dye"))).isFalse();
         assertThat(BOX_AND_NEVER.holds(said("dont-know", "box-dye"))).isFalse();
         assertThat(BOX_AND_NEVER.holds(Answers.NONE)).isFalse();
-        assertThat(BOX_AND_NEVER.one().treatments(said("no", "perm", "box-dye"))).extracting(SaidTreatment::what).containsExactly("box-dye");
+        assertThat(BOX_AND_NEVER.one().treatments(said("no", "perm", "box-dye"))).extracting(SaidTreatment::what)
+            .containsExactly("box-dye");
     }
 }

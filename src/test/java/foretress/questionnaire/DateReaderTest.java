@@ -31,14 +31,17 @@ class DateReaderTest {
     private final Question when = question("when", Kind.SAID_DATE);
 
     private FormReading date(String... fieldsAndValues) {
-        return read(when, Stream.of(fieldsAndValues).map(s -> s.startsWith(".") ? "when" + s : s).toArray(String[]::new));
+        return read(when,
+            Stream.of(fieldsAndValues).map(s -> s.startsWith(".") ? "when" + s : s).toArray(String[]::new));
     }
 
     @Test
     void everyPrecisionIsRead() {
         assertSays(date(".precision", "day", ".day", "15", ".month", "3", ".year", "2026"), new Said(new OnDay(TODAY)));
-        assertSays(date(".precision", "month", ".month", "3", ".year", "2026"), new Said(new InMonth(YearMonth.of(2026, 3))));
-        assertSays(date(".precision", "season", ".season", "summer", ".year", "2024"), new Said(new InSeason(Season.SUMMER, Year.of(2024))));
+        assertSays(date(".precision", "month", ".month", "3", ".year", "2026"),
+            new Said(new InMonth(YearMonth.of(2026, 3))));
+        assertSays(date(".precision", "season", ".season", "summer", ".year", "2024"),
+            new Said(new InSeason(Season.SUMMER, Year.of(2024))));
         assertSays(date(".precision", "year", ".year", "1900"), new Said(new InYear(Year.of(1900))));
         assertSays(date(".precision", "longer"), new Said(new LongerThan(5)));
         assertSays(date(".precision", "dont-know"), Answer.DONT_KNOW);
@@ -46,7 +49,7 @@ class DateReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0-1, 0, 1", "1-2, 1, 2", "2-3, 2, 3", "3-5, 3, 5"})
+    @CsvSource({ "0-1, 0, 1", "1-2, 1, 2", "2-3, 2, 3", "3-5, 3, 5" })
     void yearsAgoAreBands(String code, int from, int to) {
         assertSays(date(".precision", "years-ago", ".ago", code), new Said(new YearsAgo(from, to)));
     }
@@ -67,7 +70,8 @@ class DateReaderTest {
 
     @Test
     void fieldsThePrecisionDoesNotNeedAreLeftAlone() {
-        assertSays(date(".precision", "year", ".year", "2024", ".month", "nonsense", ".day", "99"), new Said(new InYear(Year.of(2024))));
+        assertSays(date(".precision", "year", ".year", "2024", ".month", "nonsense", ".day", "99"),
+            new Said(new InYear(Year.of(2024))));
         assertSays(date(".precision", "dont-know", ".year", "2062"), Answer.DONT_KNOW);
     }
 
@@ -83,7 +87,8 @@ class DateReaderTest {
         "month,  month-missing,  .month",
     })
     void aPartThatIsMissingIsNamed(String precision, String code, String field) {
-        assertRefuses(date(".precision", precision, ".year", "2024", precision.equals("day") ? ".month" : ".x", "3"), "when" + field, code);
+        assertRefuses(date(".precision", precision, ".year", "2024", precision.equals("day") ? ".month" : ".x", "3"),
+            "when" + field, code);
     }
 
     @Test
@@ -95,13 +100,15 @@ class DateReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"24", "0024", "year", "-2024", "2024.5", "20 24", "1e3", "２０２x", "9999999", "MMXXIV", "½", "²"})
+    @ValueSource(
+        strings = { "24", "0024", "year", "-2024", "2024.5", "20 24", "1e3", "２０２x", "9999999", "MMXXIV", "½", "²" })
     void whatIsNoYearIsRefused(String typed) {
         assertRefuses(date(".precision", "year", ".year", typed), "when.year", "not-a-year", typed);
     }
 
     @ParameterizedTest
-    @CsvSource({"2027, year-in-future, 2026", "2062, year-in-future, 2026", "999999, year-in-future, 2026", "1899, year-too-early, 1900"})
+    @CsvSource({ "2027, year-in-future, 2026", "2062, year-in-future, 2026", "999999, year-in-future, 2026",
+        "1899, year-too-early, 1900" })
     void aYearOutsideTheBordersNamesBoth(String typed, String code, String border) {
         assertRefuses(date(".precision", "year", ".year", typed), "when.year", code, typed, border);
     }
@@ -116,15 +123,20 @@ class DateReaderTest {
 
     @Test
     void tomorrowAndNextMonthHaveNotCome() {
-        assertRefuses(date(".precision", "day", ".year", "2026", ".month", "3", ".day", "16"), "when.day", "day-in-future", "16", "3", "2026");
-        assertRefuses(date(".precision", "month", ".year", "2026", ".month", "4"), "when.month", "month-in-future", "4", "2026");
-        assertRefuses(date(".precision", "day", ".year", "2026", ".month", "4", ".day", "1"), "when.month", "month-in-future", "4", "2026");
+        assertRefuses(date(".precision", "day", ".year", "2026", ".month", "3", ".day", "16"), "when.day",
+            "day-in-future", "16", "3", "2026");
+        assertRefuses(date(".precision", "month", ".year", "2026", ".month", "4"), "when.month", "month-in-future", "4",
+            "2026");
+        assertRefuses(date(".precision", "day", ".year", "2026", ".month", "4", ".day", "1"), "when.month",
+            "month-in-future", "4", "2026");
     }
 
     @ParameterizedTest
-    @CsvSource({"31, 2, 2024", "30, 2, 2024", "29, 2, 2023", "29, 2, 1900", "31, 4, 2025", "0, 1, 2025", "32, 1, 2025"})
+    @CsvSource({ "31, 2, 2024", "30, 2, 2024", "29, 2, 2023", "29, 2, 1900", "31, 4, 2025", "0, 1, 2025",
+        "32, 1, 2025" })
     void aDayThatNeverWasIsRefused(String day, String month, String year) {
-        assertRefuses(date(".precision", "day", ".day", day, ".month", month, ".year", year), "when.day", "not-a-day", day, month, year);
+        assertRefuses(date(".precision", "day", ".day", day, ".month", month, ".year", year), "when.day", "not-a-day",
+            day, month, year);
     }
 
     @Test
@@ -134,15 +146,17 @@ class DateReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0", "13", "March", "-1"})
+    @ValueSource(strings = { "0", "13", "March", "-1" })
     void whatIsNoMonthIsRefused(String month) {
-        assertRefuses(date(".precision", "month", ".month", month, ".year", "2024"), "when.month", "not-a-month", month);
+        assertRefuses(date(".precision", "month", ".month", month, ".year", "2024"), "when.month", "not-a-month",
+            month);
     }
 
     @Test
     void forgedCodesAreRefused() {
         assertRefuses(date(".precision", "century", ".year", "2024"), "when.precision", "not-offered", "century");
-        assertRefuses(date(".precision", "season", ".season", "monsoon", ".year", "2024"), "when.season", "not-offered", "monsoon");
+        assertRefuses(date(".precision", "season", ".season", "monsoon", ".year", "2024"), "when.season", "not-offered",
+            "monsoon");
         assertRefuses(date(".precision", "years-ago", ".ago", "7-9"), "when.ago", "not-offered", "7-9");
     }
 
@@ -155,7 +169,8 @@ class DateReaderTest {
     @Test
     void notSayingIsRefusedWhereItIsNotOffered() {
         Question plain = optional("when", Kind.SAID_DATE);
-        assertRefuses(read(plain, "when.precision", "rather-not-say"), "when.precision", "not-offered", "rather-not-say");
+        assertRefuses(read(plain, "when.precision", "rather-not-say"), "when.precision", "not-offered",
+            "rather-not-say");
         assertRefuses(read(plain, "when.precision", "dont-know"), "when.precision", "not-offered", "dont-know");
     }
 }

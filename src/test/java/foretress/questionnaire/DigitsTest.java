@@ -36,7 +36,9 @@ class DigitsTest {
     @DisplayName("A30 every digit set reads alike")
     void everySetReadsAlike(int zero) {
         Question when = question("when", Kind.SAID_DATE);
-        assertSays(read(when, "when.precision", "day", "when.day", in(zero, "29"), "when.month", in(zero, "2"), "when.year", in(zero, "2024")),
+        assertSays(
+            read(when, "when.precision", "day", "when.day", in(zero, "29"), "when.month", in(zero, "2"), "when.year",
+                in(zero, "2024")),
             new Said(new OnDay(LocalDate.of(2024, 2, 29))));
         Question hair = question("hair", Kind.HAIR_LENGTH);
         assertSays(read(hair, "hair.cm", in(zero, "107"), "hair.straight", "yes"), new Length(107, true));

@@ -25,7 +25,8 @@ class FormReaderTest {
     @Test
     @DisplayName("B24 unknown fields never bind")
     void fieldsOfNoQuestionOnThePageAreIgnored() {
-        FormReading reading = new FormReader(TODAY).read(List.of(itch), form("itch", "no", "itch-what", "hives", "visit", "42", "itch.state", "signed"),
+        FormReading reading = new FormReader(TODAY).read(List.of(itch),
+            form("itch", "no", "itch-what", "hives", "visit", "42", "itch.state", "signed"),
             Answers.NONE);
         assertThat(reading.answers().byQuestion()).containsOnlyKeys("itch");
         assertThat(reading.said()).doesNotContainKeys("itch-what", "visit");
@@ -33,7 +34,8 @@ class FormReaderTest {
 
     @Test
     void oneMistakeLeavesTheOtherAnswersGood() {
-        FormReading reading = new FormReader(TODAY).read(List.of(itch, itchWhat), form("itch", "yes", "itch-what", "wings"), Answers.NONE);
+        FormReading reading = new FormReader(TODAY).read(List.of(itch, itchWhat),
+            form("itch", "yes", "itch-what", "wings"), Answers.NONE);
         assertThat(reading.answers().byQuestion()).containsOnlyKeys("itch");
         assertThat(reading.mistakes()).containsExactly(new AnswerMistake("itch-what", "not-offered", List.of("wings")));
         assertThat(reading.ticked("itch-what", "wings")).isTrue();
@@ -63,13 +65,16 @@ class FormReaderTest {
     @DisplayName("no page, however wild, brings an exception, an answer beside the question's codes, or silence")
     void wildPagesAreAlwaysAnsweredInKind() {
         Random random = new Random(20261124);
-        List<Question> put = List.of(itch, itchWhat, question("when", Kind.SAID_DATE), question("hair", Kind.HAIR_LENGTH),
-            question("done", Kind.TREATMENTS, "perm", "dont-know"), question("taken", Kind.MEDICINES), optional("note", Kind.NOTE));
+        List<Question> put =
+            List.of(itch, itchWhat, question("when", Kind.SAID_DATE), question("hair", Kind.HAIR_LENGTH),
+                question("done", Kind.TREATMENTS, "perm", "dont-know"), question("taken", Kind.MEDICINES),
+                optional("note", Kind.NOTE));
         for (int i = 0; i < 20_000; i++) {
             FormReading reading = new FormReader(TODAY).read(put, wild(random), Answers.NONE);
             for (Question question : put) {
                 boolean answered = reading.answers().to(question.id()).isPresent();
-                boolean refused = reading.mistakes().stream().anyMatch(m -> (m.field() + ".").startsWith(question.id() + "."));
+                boolean refused =
+                    reading.mistakes().stream().anyMatch(m -> (m.field() + ".").startsWith(question.id() + "."));
                 assertThat(answered || refused || !question.required() || reading.adding()).isTrue();
                 assertThat(reading.answers().codes(question.id())).allMatch(question::offers);
             }
@@ -77,14 +82,19 @@ class FormReaderTest {
     }
 
     private Map<String, List<String>> wild(Random random) {
-        List<String> fields = List.of("itch", "itch-what", "when", "when.precision", "when.year", "when.month", "when.day", "when.season",
-            "when.ago", "hair", "hair.cm", "hair.unit", "hair.straight", "done", "done.what", "done.when.precision", "done.when.year", "done.zone",
-            "done.act", "done.drop", "taken", "taken.name", "taken.dose", "taken.act", "taken.drop", "note", "x");
-        List<String> values = List.of("", " ", "yes", "no", "none", "dont-know", "rather-not-say", "hives", "day", "month", "season", "year",
-            "summer", "years-ago", "2-3", "2024", "99999999", "-1", "0", "3", "31", "٣", "cm", "in", "perm", "whole", "add", "done", "\0", "\uD800", "😀", "%00");
+        List<String> fields =
+            List.of("itch", "itch-what", "when", "when.precision", "when.year", "when.month", "when.day", "when.season",
+                "when.ago", "hair", "hair.cm", "hair.unit", "hair.straight", "done", "done.what", "done.when.precision",
+                "done.when.year", "done.zone",
+                "done.act", "done.drop", "taken", "taken.name", "taken.dose", "taken.act", "taken.drop", "note", "x");
+        List<String> values = List.of("", " ", "yes", "no", "none", "dont-know", "rather-not-say", "hives", "day",
+            "month", "season", "year",
+            "summer", "years-ago", "2-3", "2024", "99999999", "-1", "0", "3", "31", "٣", "cm", "in", "perm", "whole",
+            "add", "done", "\0", "\uD800", "😀", "%00");
         Map<String, List<String>> form = new LinkedHashMap<>();
         for (int i = random.nextInt(fields.size()); i > 0; i--) {
-            form.computeIfAbsent(fields.get(random.nextInt(fields.size())), f -> new ArrayList<>()).add(values.get(random.nextInt(values.size())));
+            form.computeIfAbsent(fields.get(random.nextInt(fields.size())), f -> new ArrayList<>())
+                .add(values.get(random.nextInt(values.size())));
         }
         return form;
     }

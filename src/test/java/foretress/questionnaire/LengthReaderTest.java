@@ -23,7 +23,8 @@ class LengthReaderTest {
 
     @ParameterizedTest
     @CsvSource({
-        "40, cm, 40", "1, cm, 1", "200, cm, 200", "'40,5', cm, 41", "40.1, cm, 41", "0.5, cm, 1", "٤٠٫٥, cm, 41", "40 cm, cm, 40", "40CM, cm, 40",
+        "40, cm, 40", "1, cm, 1", "200, cm, 200", "'40,5', cm, 41", "40.1, cm, 41", "0.5, cm, 1", "٤٠٫٥, cm, 41",
+        "40 cm, cm, 40", "40CM, cm, 40",
         // 1 inch is 2.54 cm exactly (international yard and pound agreement, 1959); rounded up
         "1, in, 3", "10, in, 26", "16, in, 41", "50, in, 127", "78, in, 199", "16 in, in, 41", "0.25, in, 1",
     })
@@ -32,13 +33,13 @@ class LengthReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, cm, 200", "201, cm, 200", "200.1, cm, 200", "999999, cm, 200", "0, in, 78", "79, in, 78"})
+    @CsvSource({ "0, cm, 200", "201, cm, 200", "200.1, cm, 200", "999999, cm, 200", "0, in, 78", "79, in, 78" })
     void lengthsBeyondTheBordersNameThem(String typed, String unit, String most) {
         assertRefuses(length(typed, unit), "hair.cm", "length-out-of-range", typed, "1", most, unit);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"long", "-40", "4 0", "40 in", "1.2.3", "40.", "1e2", "½", "40 metres", "٤x"})
+    @ValueSource(strings = { "long", "-40", "4 0", "40 in", "1.2.3", "40.", "1e2", "½", "40 metres", "٤x" })
     void whatIsNoLengthIsRefused(String typed) {
         assertRefuses(length(typed, "cm"), "hair.cm", "not-a-length", typed);
     }

@@ -16,7 +16,8 @@ class ReadingFreeWordsTest {
 
     @Test
     void wordsAreKeptAsWritten() {
-        assertSays(read(note, "note", "Mi pelo: ½ liso\r\n— «مجعد» 👩🏽‍🦱"), new Text("Mi pelo: ½ liso\n— «مجعد» 👩🏽‍🦱"));
+        assertSays(read(note, "note", "Mi pelo: ½ liso\r\n— «مجعد» 👩🏽‍🦱"),
+            new Text("Mi pelo: ½ liso\n— «مجعد» 👩🏽‍🦱"));
     }
 
     @Test

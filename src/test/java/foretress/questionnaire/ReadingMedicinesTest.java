@@ -18,14 +18,17 @@ class ReadingMedicinesTest {
 
     @Test
     void aMedicineIsTakenAsTyped() {
-        assertSays(read(taken, "taken.act", "add", "taken.name", " Prednisolon\n 5 mg ", "taken.dose", "low", "taken.route", "mouth", "taken.last", "now"),
+        assertSays(
+            read(taken, "taken.act", "add", "taken.name", " Prednisolon\n 5 mg ", "taken.dose", "low", "taken.route",
+                "mouth", "taken.last", "now"),
             new Medicines(List.of(new Medicine("Prednisolon 5 mg", "low", "mouth", "now"))));
     }
 
     @Test
     void whatIsNotSaidOfAMedicineWasNotAsked() {
         assertSays(read(taken, "taken.act", "done", "taken.name", "ميثوتريكسات 💊"),
-            new Medicines(List.of(new Medicine("ميثوتريكسات 💊", Medicine.NOT_ASKED, Medicine.NOT_ASKED, Medicine.NOT_ASKED))));
+            new Medicines(
+                List.of(new Medicine("ميثوتريكسات 💊", Medicine.NOT_ASKED, Medicine.NOT_ASKED, Medicine.NOT_ASKED))));
     }
 
     @Test
@@ -36,11 +39,12 @@ class ReadingMedicinesTest {
     @Test
     void aNameOfTwoHundredLettersIsTheLongest() {
         assertThat(read(taken, "taken.act", "add", "taken.name", "😀".repeat(200)).clean()).isTrue();
-        assertRefuses(read(taken, "taken.act", "add", "taken.name", "😀".repeat(201)), "taken.name", "too-long", "200", "201");
+        assertRefuses(read(taken, "taken.act", "add", "taken.name", "😀".repeat(201)), "taken.name", "too-long", "200",
+            "201");
     }
 
     @ParameterizedTest
-    @CsvSource({"taken.dose, huge", "taken.route, ear", "taken.last, never"})
+    @CsvSource({ "taken.dose, huge", "taken.route, ear", "taken.last, never" })
     void forgedBandsAreRefused(String field, String code) {
         assertRefuses(read(taken, "taken.act", "add", "taken.name", "x", field, code), field, "not-offered", code);
     }

@@ -18,7 +18,7 @@ class ReadingOneOfTest {
     private final Question itch = question("itch", Kind.ONE_OF, "yes", "no");
 
     @ParameterizedTest
-    @ValueSource(strings = {"yes", "no"})
+    @ValueSource(strings = { "yes", "no" })
     void anOfferedCodeIsTaken(String code) {
         assertSays(read(itch, "itch", code), Chosen.of(code));
     }
@@ -45,7 +45,7 @@ class ReadingOneOfTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"maybe", "YES", " yes", "yes ", "none", "<b>"})
+    @ValueSource(strings = { "maybe", "YES", " yes", "yes ", "none", "<b>" })
     void aForgedCodeIsRefused(String code) {
         assertRefuses(read(itch, "itch", code), "itch", "not-offered", code.strip());
     }

@@ -30,7 +30,7 @@ class ReadingSeveralOfTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"none", "dont-know", "rather-not-say"})
+    @ValueSource(strings = { "none", "dont-know", "rather-not-say" })
     void whatStandsAloneIsRefusedBesideOthers(String alone) {
         assertRefuses(read(signs, "signs", "hives", "signs", alone), "signs", "none-and-others", alone);
         assertRefuses(read(signs, "signs", alone, "signs", "hives"), "signs", "none-and-others", alone);

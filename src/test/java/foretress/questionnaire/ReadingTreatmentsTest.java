@@ -28,11 +28,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ReadingTreatmentsTest {
     private final Question done = question("done", Kind.TREATMENTS, "restorer", "perm", "dont-know");
-    private final SaidTreatment lotion = new SaidTreatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "regularly");
-    private final SaidTreatment perm = new SaidTreatment("perm", new InYear(Year.of(2023)), "lengths-ends", "dont-know", "dont-know");
+    private final SaidTreatment lotion =
+        new SaidTreatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "regularly");
+    private final SaidTreatment perm =
+        new SaidTreatment("perm", new InYear(Year.of(2023)), "lengths-ends", "dont-know", "dont-know");
     private final Answers one = Answers.NONE.with("done", new Treatments(List.of(lotion)));
     private final String[] permFields =
-        {"done.what", "perm", "done.when.precision", "year", "done.when.year", "2023", "done.zone", "lengths-ends"};
+        { "done.what", "perm", "done.when.precision", "year", "done.when.year", "2023", "done.zone", "lengths-ends" };
 
     private String[] permAnd(String... more) {
         return Stream.concat(Stream.of(permFields), Stream.of(more)).toArray(String[]::new);
@@ -40,7 +42,8 @@ class ReadingTreatmentsTest {
 
     @Test
     void anEntryIsAddedAndTheListIsShownAgain() {
-        FormReading reading = read(done, "done.act", "add", "done.what", "restorer", "done.when.precision", "season", "done.when.season", "summer",
+        FormReading reading = read(done, "done.act", "add", "done.what", "restorer", "done.when.precision", "season",
+            "done.when.season", "summer",
             "done.when.year", "2024", "done.zone", "whole", "done.by", "home", "done.often", "regularly");
         assertSays(reading, new Treatments(List.of(lotion)));
         assertThat(reading.adding()).isTrue();
@@ -48,38 +51,47 @@ class ReadingTreatmentsTest {
 
     @Test
     void everySixWeeksForTwoYearsIsARepeatedTreatmentWithItsFirstAndLastTime() {
-        FormReading reading = read(done, "done.act", "add", "done.what", "restorer", "done.when.precision", "month", "done.when.month", "2",
+        FormReading reading = read(done, "done.act", "add", "done.what", "restorer", "done.when.precision", "month",
+            "done.when.month", "2",
             "done.when.year", "2026", "done.zone", "regrowth", "done.often", "regularly", "done.every", "6-weeks",
             "done.since.precision", "years-ago", "done.since.ago", "2-3");
-        assertSays(reading, new Treatments(List.of(new SaidTreatment("restorer", new InMonth(YearMonth.of(2026, 2)), "regrowth", "dont-know",
-            "regularly", "6-weeks", new YearsAgo(2, 3)))));
+        assertSays(reading,
+            new Treatments(
+                List.of(new SaidTreatment("restorer", new InMonth(YearMonth.of(2026, 2)), "regrowth", "dont-know",
+                    "regularly", "6-weeks", new YearsAgo(2, 3)))));
     }
 
     /** Without a script the fields of a repeated treatment stand on the page of one done once. */
     @Test
     void whatIsDoneOnceIsNeitherApartNorSince() {
-        FormReading reading = read(done, permAnd("done.act", "add", "done.often", "once", "done.every", "yearly", "done.since.precision", "year",
-            "done.since.year", "2025"));
-        assertSays(reading, new Treatments(List.of(new SaidTreatment("perm", new InYear(Year.of(2023)), "lengths-ends", "dont-know", "once"))));
+        FormReading reading = read(done,
+            permAnd("done.act", "add", "done.often", "once", "done.every", "yearly", "done.since.precision", "year",
+                "done.since.year", "2025"));
+        assertSays(reading, new Treatments(
+            List.of(new SaidTreatment("perm", new InYear(Year.of(2023)), "lengths-ends", "dont-know", "once"))));
     }
 
     @Test
     void aFirstTimeAfterTheLastIsAskedAgain() {
-        FormReading reading = read(done, one, permAnd("done.act", "add", "done.often", "several", "done.since.precision", "year", "done.since.year", "2024"));
-        assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.since.precision", "first-after-last", List.of()));
+        FormReading reading = read(done, one, permAnd("done.act", "add", "done.often", "several",
+            "done.since.precision", "year", "done.since.year", "2024"));
+        assertThat(reading.mistakes())
+            .containsExactly(new AnswerMistake("done.since.precision", "first-after-last", List.of()));
         assertThat(reading.over(one)).isEqualTo(one);
     }
 
     @Test
     void aFirstTimeThatCanBeBeforeTheLastIsTaken() {
-        FormReading reading = read(done, permAnd("done.act", "add", "done.often", "several", "done.since.precision", "season",
-            "done.since.season", "winter", "done.since.year", "2023"));
+        FormReading reading =
+            read(done, permAnd("done.act", "add", "done.often", "several", "done.since.precision", "season",
+                "done.since.season", "winter", "done.since.year", "2023"));
         assertThat(reading.clean()).isTrue();
     }
 
     @Test
     void aDateAloneIsNoEntryToBeLeftOutInSilence() {
-        assertThat(read(done, one, "done.act", "done", "done.since.precision", "year", "done.since.year", "2020").mistakes())
+        assertThat(
+            read(done, one, "done.act", "done", "done.since.precision", "year", "done.since.year", "2020").mistakes())
             .extracting(AnswerMistake::field).contains("done.what");
     }
 
@@ -102,8 +114,10 @@ class ReadingTreatmentsTest {
 
     @Test
     void aDateNotKnownIsADateOfAnEntry() {
-        FormReading reading = read(done, "done.act", "add", "done.what", "dont-know", "done.when.precision", "dont-know", "done.zone", "dont-know");
-        assertSays(reading, new Treatments(List.of(new SaidTreatment("dont-know", new NotKnown(), "dont-know", "dont-know", "dont-know"))));
+        FormReading reading = read(done, "done.act", "add", "done.what", "dont-know", "done.when.precision",
+            "dont-know", "done.zone", "dont-know");
+        assertSays(reading, new Treatments(
+            List.of(new SaidTreatment("dont-know", new NotKnown(), "dont-know", "dont-know", "dont-know"))));
     }
 
     @Test
@@ -124,14 +138,16 @@ class ReadingTreatmentsTest {
         FormReading listed = read(done, one, "done", "none", "done.act", "done");
         assertThat(listed.mistakes()).containsExactly(new AnswerMistake("done", "none-and-others", List.of("none")));
         assertThat(listed.over(one)).isEqualTo(one);
-        assertThat(read(done, permAnd("done.act", "none")).mistakes()).extracting(AnswerMistake::code).containsExactly("none-and-others");
+        assertThat(read(done, permAnd("done.act", "none")).mistakes()).extracting(AnswerMistake::code)
+            .containsExactly("none-and-others");
     }
 
     @Test
     void notKnowingIsAnAnswerWhileNothingIsListed() {
         assertSays(read(done, "done", "dont-know", "done.act", "done"), Answer.DONT_KNOW);
         FormReading listed = read(done, one, "done", "dont-know", "done.act", "done");
-        assertThat(listed.mistakes()).containsExactly(new AnswerMistake("done", "none-and-others", List.of("dont-know")));
+        assertThat(listed.mistakes())
+            .containsExactly(new AnswerMistake("done", "none-and-others", List.of("dont-know")));
         assertThat(listed.over(one)).isEqualTo(one);
     }
 
@@ -139,7 +155,8 @@ class ReadingTreatmentsTest {
     void eachGapOfAnEntryIsNamedAndTheListStays() {
         FormReading reading = read(done, one, "done.act", "add", "done.by", "home");
         assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.what", "required", List.of()),
-            new AnswerMistake("done.when.precision", "required", List.of()), new AnswerMistake("done.zone", "required", List.of()));
+            new AnswerMistake("done.when.precision", "required", List.of()),
+            new AnswerMistake("done.zone", "required", List.of()));
         assertThat(reading.over(one)).isEqualTo(one);
     }
 
@@ -152,16 +169,19 @@ class ReadingTreatmentsTest {
 
     @Test
     void aYearInTheFutureIsRefusedInAnEntryToo() {
-        FormReading reading = read(done, one, "done.act", "add", "done.what", "perm", "done.when.precision", "year", "done.when.year", "2062",
+        FormReading reading = read(done, one, "done.act", "add", "done.what", "perm", "done.when.precision", "year",
+            "done.when.year", "2062",
             "done.zone", "ends");
-        assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.when.year", "year-in-future", List.of("2062", "2026")));
+        assertThat(reading.mistakes())
+            .containsExactly(new AnswerMistake("done.when.year", "year-in-future", List.of("2062", "2026")));
         assertThat(reading.said("done.when.year")).isEqualTo("2062");
     }
 
     @ParameterizedTest
-    @CsvSource({"done.what, bath", "done.zone, moon", "done.by, robot", "done.every, blue-moon"})
+    @CsvSource({ "done.what, bath", "done.zone, moon", "done.by, robot", "done.every, blue-moon" })
     void forgedCodesOfAnEntryAreRefused(String field, String code) {
-        List<String> fields = new ArrayList<>(List.of(permAnd("done.act", "add", "done.by", "home", "done.often", "several", "done.every", "yearly")));
+        List<String> fields = new ArrayList<>(
+            List.of(permAnd("done.act", "add", "done.by", "home", "done.often", "several", "done.every", "yearly")));
         fields.set(fields.indexOf(field) + 1, code);
         FormReading reading = read(done, one, fields.toArray(String[]::new));
         assertThat(reading.mistakes()).containsExactly(new AnswerMistake(field, "not-offered", List.of(code)));
@@ -191,7 +211,7 @@ class ReadingTreatmentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1", "-1", "x", "99999999999"})
+    @ValueSource(strings = { "1", "-1", "x", "99999999999" })
     void thereIsNothingToDropElsewhere(String index) {
         FormReading reading = read(done, one, "done.drop", index);
         assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.drop", "not-offered", List.of(index)));
@@ -201,8 +221,10 @@ class ReadingTreatmentsTest {
     @Test
     void aListOfFortyIsFull() {
         Answers full = Answers.NONE.with("done", new Treatments(IntStream.range(0, 40).mapToObj(i -> lotion).toList()));
-        assertThat(read(done, full, permAnd("done.act", "add")).mistakes()).containsExactly(new AnswerMistake("done.what", "too-many", List.of("40")));
-        Answers nearly = Answers.NONE.with("done", new Treatments(IntStream.range(0, 39).mapToObj(i -> lotion).toList()));
+        assertThat(read(done, full, permAnd("done.act", "add")).mistakes())
+            .containsExactly(new AnswerMistake("done.what", "too-many", List.of("40")));
+        Answers nearly =
+            Answers.NONE.with("done", new Treatments(IntStream.range(0, 39).mapToObj(i -> lotion).toList()));
         assertThat(read(done, nearly, permAnd("done.act", "add")).clean()).isTrue();
     }
 

@@ -21,7 +21,8 @@ class WalkTest {
     private static final Questionnaire QUESTIONS = new Questionnaire(List.of(COLOUR, LAST));
 
     private static Question asked(String id, Map<String, List<String>> when, boolean required) {
-        return new Question(id, Kind.ONE_OF, List.of("yes", "no"), true, false, Set.of(), when, required, Keeps.THE_DAY, false);
+        return new Question(id, Kind.ONE_OF, List.of("yes", "no"), true, false, Set.of(), when, required, Keeps.THE_DAY,
+            false);
     }
 
     private static Walk walk(Map<String, String> said, String... put) {
@@ -46,7 +47,8 @@ class WalkTest {
     @Test
     @DisplayName("R2, R7: an optional question that an answer opens on the same page is asked next, alone")
     void whatAnAnswerOpensComesNextAndAlone() {
-        Walk.Step next = walk(Map.of("coloured", "yes", "faded", "no"), "coloured", "faded").after(COLOUR).orElseThrow();
+        Walk.Step next =
+            walk(Map.of("coloured", "yes", "faded", "no"), "coloured", "faded").after(COLOUR).orElseThrow();
         assertThat(ids(next)).containsExactly("list");
         assertThat(next.opened()).isTrue();
     }
@@ -67,7 +69,8 @@ class WalkTest {
 
     @Test
     void whoComesBackToAPageOfOpenedQuestionsFindsThemThere() {
-        Walk walk = walk(Map.of("coloured", "yes", "faded", "no", "list", "no", "later", "no"), "coloured", "faded", "list", "later");
+        Walk walk = walk(Map.of("coloured", "yes", "faded", "no", "list", "no", "later", "no"), "coloured", "faded",
+            "list", "later");
         assertThat(walk.next()).isEmpty();
         assertThat(ids(walk.page(COLOUR, true))).containsExactly("list");
         assertThat(ids(walk.page(COLOUR, false))).containsExactly("coloured", "list", "faded");

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 class ClockworkTest {
     private final Clockwork clockwork = new Clockwork();
 
-    @Test void nothingBeginsOnceTheServerWasToldToStop() throws InterruptedException {
+    @Test
+    void nothingBeginsOnceTheServerWasToldToStop() throws InterruptedException {
         var done = new AtomicInteger();
         clockwork.run(done::incrementAndGet);
         clockwork.stop(new ShutdownEvent());
@@ -21,7 +22,8 @@ class ClockworkTest {
         assertThat(done).hasValue(1);
     }
 
-    @Test void whatRunsMayFinishBeforeTheStoreCloses() throws InterruptedException {
+    @Test
+    void whatRunsMayFinishBeforeTheStoreCloses() throws InterruptedException {
         var begun = new CountDownLatch(1);
         var go = new CountDownLatch(1);
         var finished = new AtomicBoolean();
@@ -45,7 +47,8 @@ class ClockworkTest {
         }
     }
 
-    @Test void aJobThatFailsLeavesTheEndFree() throws InterruptedException {
+    @Test
+    void aJobThatFailsLeavesTheEndFree() throws InterruptedException {
         try {
             clockwork.run(() -> {
                 throw new IllegalStateException("no such table");

@@ -14,12 +14,14 @@ class SpaceTest {
         return new Space(() -> mebibytes << 20, 64);
     }
 
-    @Test void belowTheFloorTheServerIsNotReady() {
+    @Test
+    void belowTheFloorTheServerIsNotReady() {
         assertThat(new SpaceCheck(of(63)).call().getStatus()).isEqualTo(Status.DOWN);
         assertThat(new SpaceCheck(of(64)).call().getStatus()).isEqualTo(Status.UP);
     }
 
-    @Test void aFailureWithoutRoomSaysThatThereIsNone() {
+    @Test
+    void aFailureWithoutRoomSaysThatThereIsNone() {
         assertThat(Problems.statusOf(of(3))).isEqualTo(507);
         assertThat(Problems.statusOf(of(3_000))).isEqualTo(500);
         assertThat(Problem.of(507)).isEqualTo(Problem.NO_SPACE);

@@ -61,7 +61,8 @@ class AxeTest {
         Map.entry("GET /visits/{id}/hair/photo/{photo}", "a photo"),
         Map.entry("GET /clients/{id}/card/paper", "a PDF to print"),
         Map.entry("GET /clients/{id}/card/paper/{visit}", "a PDF to print"));
-    private static final List<String> GATES = List.of("colour-reaction", "tint-reaction", "black-tattoo", "bleach-reaction", "perm-reaction");
+    private static final List<String> GATES =
+        List.of("colour-reaction", "tint-reaction", "black-tattoo", "bleach-reaction", "perm-reaction");
 
     static Browser browser;
     @TestHTTPResource("/") URL base;
@@ -82,7 +83,8 @@ class AxeTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null) browser.close();
+        if (browser != null)
+            browser.close();
     }
 
     @BeforeEach
@@ -99,7 +101,8 @@ class AxeTest {
     /** A test that was begun at the bench is looked at where it is begun: the bench's own browser test. */
     private static List<String> pages(Right.Kind kind) {
         return Rights.table().stream().filter(right -> right.kind() == kind).map(Right::route)
-            .filter(route -> route.startsWith("GET ") && !NO_PAGE.containsKey(route) && !route.contains("{test}")).map(route -> route.substring(4)).toList();
+            .filter(route -> route.startsWith("GET ") && !NO_PAGE.containsKey(route) && !route.contains("{test}"))
+            .map(route -> route.substring(4)).toList();
     }
 
     /** A client who has something to tell at every gate, so that every topic is asked. */
@@ -116,7 +119,8 @@ class AxeTest {
 
     private BrowserContext as(Walker walker, boolean client) {
         var context = client ? browser.phone(base.toString(), true) : browser.tablet(base.toString());
-        context.addCookies(walker.cookies().entrySet().stream().map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
+        context.addCookies(walker.cookies().entrySet().stream()
+            .map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
         return context;
     }
 
@@ -129,8 +133,10 @@ class AxeTest {
     /** With axe, and for anything that scrolls sideways. */
     private void examine(Page page) {
         found.addAll(Axe.findings(page));
-        int over = ((Number) page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth")).intValue();
-        if (over > 0) found.add(page.url() + " is " + over + " px too wide");
+        int over = ((Number) page
+            .evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth")).intValue();
+        if (over > 0)
+            found.add(page.url() + " is " + over + " px too wide");
     }
 
     private static int open(Page page, String path) {
@@ -143,7 +149,8 @@ class AxeTest {
     private int lookAtMistakes(Page page, String path) {
         open(page, path);
         var answer = page.waitForNavigation(() -> page.locator("main .button.main").first().click());
-        if (answer.status() == 422) examine(page);
+        if (answer.status() == 422)
+            examine(page);
         return answer.status();
     }
 
@@ -166,14 +173,16 @@ class AxeTest {
             Page page = context.newPage();
             Page otherPage = other.newPage();
             for (String route : pages(Right.Kind.GUEST)) {
-                if (!route.equals("/answers/short-visit")) paths(route, "").forEach(path -> look(path.equals("/code") ? otherPage : page, path));
+                if (!route.equals("/answers/short-visit"))
+                    paths(route, "").forEach(path -> look(path.equals("/code") ? otherPage : page, path));
             }
         }
     }
 
     /** Every topic of the questionnaire stands for the one route that shows them. */
     private Stream<String> paths(String route, String token) {
-        if (!route.contains("{topic}")) return Stream.of(route.replace("{token}", token));
+        if (!route.contains("{topic}"))
+            return Stream.of(route.replace("{token}", token));
         return knowledge.questionnaire().topics().stream().map(Topic::id).map(id -> route.replace("{topic}", id));
     }
 
@@ -182,7 +191,8 @@ class AxeTest {
         Answering client = client();
         client.walker().open("/answers/reactions");
         client.page();
-        var topics = knowledge.questionnaire().topics().stream().map(Topic::id).filter(id -> !id.equals("reactions")).toList();
+        var topics =
+            knowledge.questionnaire().topics().stream().map(Topic::id).filter(id -> !id.equals("reactions")).toList();
         try (var context = as(client.walker(), true)) {
             Page page = context.newPage();
             long mistaken = topics.stream().filter(id -> lookAtMistakes(page, "/answers/" + id) == 422).count();
@@ -196,8 +206,9 @@ class AxeTest {
 
     @Test
     void aListWithSomethingOnIt() {
-        Map<String, List<String>> told = Map.of("treatments.what", List.of("box-dye"), "treatments.when.precision", List.of("dont-know"),
-            "treatments.zone", List.of("whole"), "medicines.name", List.of("prednisolone 20 mg"));
+        Map<String, List<String>> told =
+            Map.of("treatments.what", List.of("box-dye"), "treatments.when.precision", List.of("dont-know"),
+                "treatments.zone", List.of("whole"), "medicines.name", List.of("prednisolone 20 mg"));
         Answering client = knocking.come(visit, told).agree();
         try (var context = as(client.walker(), true)) {
             for (String topic : List.of("treatments", "medicines")) {
@@ -216,7 +227,8 @@ class AxeTest {
             Page page = context.newPage();
             for (String route : pages(Right.Kind.ANYBODY)) {
                 String code = route.contains("{code}") ? code() : "";
-                look(page, route.replace("{token}", route.startsWith("/a/") ? aftercare : token).replace("{code}", code));
+                look(page,
+                    route.replace("{token}", route.startsWith("/a/") ? aftercare : token).replace("{code}", code));
             }
             lookAtMistakes(page, "/i/" + token + "/birth-date");
             lookAtMistakes(page, "/sign-in");
@@ -239,7 +251,8 @@ class AxeTest {
     }
 
     private String code() {
-        return QuarkusTransaction.requiringNew().call(() -> SetUpCode.forStaff(Staff.byLogin("sanna").orElseThrow(), clock.instant()));
+        return QuarkusTransaction.requiringNew()
+            .call(() -> SetUpCode.forStaff(Staff.byLogin("sanna").orElseThrow(), clock.instant()));
     }
 
     @Test
@@ -293,21 +306,25 @@ class AxeTest {
         try (var context = as(edda, false)) {
             Page page = context.newPage();
             for (String route : pages(Right.Kind.STAFF)) {
-                look(page, route.replace("{id}", route.contains("/skin-test") ? tested.toString() : id(route, ahead)).replace("{key}", key).replace("{test}", test)
-                    .replace("{kind}", route.contains("/noted/") ? "letter" : "test-cutting"));
+                look(page,
+                    route.replace("{id}", route.contains("/skin-test") ? tested.toString() : id(route, ahead))
+                        .replace("{key}", key).replace("{test}", test)
+                        .replace("{kind}", route.contains("/noted/") ? "letter" : "test-cutting"));
             }
         }
     }
 
     private String id(String route, UUID ahead) {
-        if (route.startsWith("/products/")) return line();
+        if (route.startsWith("/products/"))
+            return line();
         if (route.startsWith("/desk/clients/") || route.startsWith("/clients/"))
             return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.id.toString());
         return (route.contains("{key}") ? ahead : visit).toString();
     }
 
     private String line() {
-        return QuarkusTransaction.requiringNew().call(() -> lines.all().stream().findFirst().orElseGet(() -> lines.add(salon.stylist().id, ExampleLine.leaflet())).lineId.toString());
+        return QuarkusTransaction.requiringNew().call(() -> lines.all().stream().findFirst()
+            .orElseGet(() -> lines.add(salon.stylist().id, ExampleLine.leaflet())).lineId.toString());
     }
 
     @Test
@@ -327,7 +344,8 @@ class AxeTest {
     @Test
     void theSalonsTabletInTheClientsHands() {
         UUID tested = chair.planned(Map.of());
-        Walker tablet = salon.as("petra").open("/visits/" + tested + "/skin-test").send("form[action$=hand-over]", Map.of());
+        Walker tablet =
+            salon.as("petra").open("/visits/" + tested + "/skin-test").send("form[action$=hand-over]", Map.of());
         try (var context = as(tablet, false)) {
             Page page = context.newPage();
             assertThat(lookAtMistakes(page, "/answers/skin-test")).isEqualTo(422);
@@ -339,7 +357,8 @@ class AxeTest {
         try (var context = as(salon.as("edda"), false)) {
             Page page = context.newPage();
             UUID blank = make.visit(LocalDate.of(1965, 3, 4));
-            for (String path : List.of("/visits/" + blank + "/paper", "/desk/new-visit", "/password", "/staff", "/programs", "/products", "/services", "/desk/visits/" + visit + "/product")) {
+            for (String path : List.of("/visits/" + blank + "/paper", "/desk/new-visit", "/password", "/staff",
+                "/programs", "/products", "/services", "/desk/visits/" + visit + "/product")) {
                 assertThat(lookAtMistakes(page, path)).as(path).isEqualTo(422);
             }
             look(page, "/visits/" + visit);

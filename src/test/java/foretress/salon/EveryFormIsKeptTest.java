@@ -37,14 +37,19 @@ import org.junit.jupiter.api.Test;
 @DisplayName("R1: whatever form comes from a page of an earlier session, every word of it comes back with a token that is good")
 class EveryFormIsKeptTest {
     /** What stands for each piece of an address. A route with a piece of another name fails until it stands here. */
-    private static final Map<String, String> PIECES = Map.ofEntries(Map.entry("bench/{kind}", "bench/strand-test"), Map.entry("noted/{kind}", "noted/word"),
-        Map.entry("{topic}", "reactions"), Map.entry("{token}", "t".repeat(43)), Map.entry("{code}", "c".repeat(43)), Map.entry("{key}", uuid()),
-        Map.entry("{test}", uuid()), Map.entry("{photo}", uuid()), Map.entry("{note}", uuid()), Map.entry("{entry}", uuid()));
-    private static final Map<Role, String> LOGINS = Map.of(Role.STYLIST, "petra", Role.DESK, "sanna", Role.OWNER, "edda");
+    private static final Map<String, String> PIECES =
+        Map.ofEntries(Map.entry("bench/{kind}", "bench/strand-test"), Map.entry("noted/{kind}", "noted/word"),
+            Map.entry("{topic}", "reactions"), Map.entry("{token}", "t".repeat(43)),
+            Map.entry("{code}", "c".repeat(43)), Map.entry("{key}", uuid()),
+            Map.entry("{test}", uuid()), Map.entry("{photo}", uuid()), Map.entry("{note}", uuid()),
+            Map.entry("{entry}", uuid()));
+    private static final Map<Role, String> LOGINS =
+        Map.of(Role.STYLIST, "petra", Role.DESK, "sanna", Role.OWNER, "edda");
     /** Never shown again, whatever happens. */
     private static final Set<String> SECRETS = Set.of("password", "password-again", "current");
     /** Names that are made as the page is, one of each shape. */
-    private static final List<String> NUMBERED = List.of("verdict-0", "product-11", "hair-length.cm", "treatments.when.precision", "kept", "ñ");
+    private static final List<String> NUMBERED =
+        List.of("verdict-0", "product-11", "hair-length.cm", "treatments.when.precision", "kept", "ñ");
 
     @Inject OpenSalon salon;
     @Inject VisitMaker make;
@@ -61,7 +66,8 @@ class EveryFormIsKeptTest {
         }
     }
 
-    @BeforeEach void somebodyIsThere() {
+    @BeforeEach
+    void somebodyIsThere() {
         salon.open();
         visit = make.visit(LocalDate.of(1965, 3, 4));
     }
@@ -71,7 +77,8 @@ class EveryFormIsKeptTest {
     }
 
     private static List<Right> forms() {
-        return Rights.table().stream().filter(right -> right.route().startsWith("POST ") && right.kind() != Kind.PROGRAM).toList();
+        return Rights.table().stream()
+            .filter(right -> right.route().startsWith("POST ") && right.kind() != Kind.PROGRAM).toList();
     }
 
     private String path(Right right) {
@@ -84,8 +91,11 @@ class EveryFormIsKeptTest {
 
     /** As nobody else typed it: with what HTML must escape, two lines, and one field that came twice. */
     private static List<Field> typed(Right right) {
-        var names = Stream.concat(Fuzz.names().stream(), NUMBERED.stream()).filter(name -> !name.equals("csrf-token") && !SECRETS.contains(name));
-        var fields = new ArrayList<>(names.distinct().map(name -> new Field(name, right.route() + " " + name + ": Ñandú — “yes” <b>&amp;\" \nand more")).toList());
+        var names = Stream.concat(Fuzz.names().stream(), NUMBERED.stream())
+            .filter(name -> !name.equals("csrf-token") && !SECRETS.contains(name));
+        var fields = new ArrayList<>(names.distinct()
+            .map(name -> new Field(name, right.route() + " " + name + ": Ñandú — “yes” <b>&amp;\" \nand more"))
+            .toList());
         fields.add(new Field("agree", "the second"));
         return fields;
     }
@@ -99,15 +109,20 @@ class EveryFormIsKeptTest {
     }
 
     private static RequestSpecification request(Sent form) {
-        var request = RestAssured.given().redirects().follow(false).cookies(form.cookies()).header("Accept", "text/html");
+        var request =
+            RestAssured.given().redirects().follow(false).cookies(form.cookies()).header("Accept", "text/html");
         if (form.file().isEmpty()) {
-            request.contentType("application/x-www-form-urlencoded; charset=UTF-8").formParam("csrf-token", form.token()).formParam("password", "never again");
+            request.contentType("application/x-www-form-urlencoded; charset=UTF-8")
+                .formParam("csrf-token", form.token()).formParam("password", "never again");
             form.typed().stream().map(Field::name).distinct().forEach(name -> request.formParam(name,
                 form.typed().stream().filter(f -> f.name().equals(name)).map(Field::value).toArray()));
             return request;
         }
-        request.multiPart("csrf-token", form.token()).multiPart(form.file().get(), "spot.jpg", new byte[] { 1 }, "image/jpeg").multiPart("password", "never again");
-        expected(form).forEach(f -> request.multiPart(new MultiPartSpecBuilder(f.value()).controlName(f.name()).charset(StandardCharsets.UTF_8).build()));
+        request.multiPart("csrf-token", form.token())
+            .multiPart(form.file().get(), "spot.jpg", new byte[] { 1 }, "image/jpeg")
+            .multiPart("password", "never again");
+        expected(form).forEach(f -> request.multiPart(
+            new MultiPartSpecBuilder(f.value()).controlName(f.name()).charset(StandardCharsets.UTF_8).build()));
         return request;
     }
 
@@ -116,13 +131,16 @@ class EveryFormIsKeptTest {
     }
 
     private static List<Field> hidden(Element form, String prefix) {
-        return form.select("input[type=hidden]").stream().filter(i -> !i.attr("name").equals("csrf-token") && i.attr("name").startsWith(prefix))
+        return form.select("input[type=hidden]").stream()
+            .filter(i -> !i.attr("name").equals("csrf-token") && i.attr("name").startsWith(prefix))
             .map(i -> new Field(i.attr("name").substring(prefix.length()), i.val())).toList();
     }
 
     /** What comes back. The sender of several parts that this test uses writes plain names alone, and a file's field holds no words. */
     private static List<Field> expected(Sent form) {
-        return form.typed().stream().filter(f -> form.file().isEmpty() || !f.name().equals("ñ") && !f.name().equals(form.file().get())).toList();
+        return form.typed().stream()
+            .filter(f -> form.file().isEmpty() || !f.name().equals("ñ") && !f.name().equals(form.file().get()))
+            .toList();
     }
 
     /** The page that answers holds the whole form, and one press sends it where it was meant to go. */
@@ -141,7 +159,8 @@ class EveryFormIsKeptTest {
     private static void assertFresh(Sent form, Response answer, Element kept, List<String> good) {
         var fresh = kept.select("[name=csrf-token]").val();
         assertThat(fresh).as(form.right().route()).isNotBlank().isNotEqualTo(form.token());
-        if (!good.isEmpty()) assertThat(good).as("%s: this session's token", form.right().route()).contains(fresh);
+        if (!good.isEmpty())
+            assertThat(good).as("%s: this session's token", form.right().route()).contains(fresh);
         assertThat(answer.asString()).doesNotContain("never again");
     }
 
@@ -160,12 +179,16 @@ class EveryFormIsKeptTest {
         return forms().stream().filter(right -> right.kind() == kind).toList();
     }
 
-    @Test void everyFormIsOfOneOfTheKindsTriedHere() {
-        assertThat(forms()).hasSizeGreaterThan(80).allSatisfy(right -> assertThat(right.kind()).as(right.route()).isIn(Kind.STAFF, Kind.GUEST, Kind.ANYBODY));
-        assertThat(forms().stream().map(right -> right.route().substring("POST ".length()))).containsAll(UploadDoors.ALL.keySet());
+    @Test
+    void everyFormIsOfOneOfTheKindsTriedHere() {
+        assertThat(forms()).hasSizeGreaterThan(80)
+            .allSatisfy(right -> assertThat(right.kind()).as(right.route()).isIn(Kind.STAFF, Kind.GUEST, Kind.ANYBODY));
+        assertThat(forms().stream().map(right -> right.route().substring("POST ".length())))
+            .containsAll(UploadDoors.ALL.keySet());
     }
 
-    @Test void staffWhoSignedInAgainMeanwhileSendItWithOnePress() {
+    @Test
+    void staffWhoSignedInAgainMeanwhileSendItWithOnePress() {
         for (var role : Role.values()) {
             var stale = token(salon.as(LOGINS.get(role)).open("/desk"));
             var now = salon.as(LOGINS.get(role)).open("/desk");
@@ -175,12 +198,15 @@ class EveryFormIsKeptTest {
         }
     }
 
-    @Test void staffWhoseSessionIsOverSignInOnThatPage() {
+    @Test
+    void staffWhoseSessionIsOverSignInOnThatPage() {
         var stale = token(salon.as("edda").open("/desk"));
-        of(Kind.STAFF).stream().map(right -> sent(right, Map.of(), stale)).forEach(form -> assertKeptWhileSigningIn(form, fromOurPage(form), 401));
+        of(Kind.STAFF).stream().map(right -> sent(right, Map.of(), stale))
+            .forEach(form -> assertKeptWhileSigningIn(form, fromOurPage(form), 401));
     }
 
-    @Test void whoMayNotDoItSeesWhereSomebodySignsInWhoMayAndKeepsWhatWasTyped() {
+    @Test
+    void whoMayNotDoItSeesWhereSomebodySignsInWhoMayAndKeepsWhatWasTyped() {
         var stale = token(salon.as("edda").open("/desk"));
         for (var role : Role.values()) {
             var now = salon.as(LOGINS.get(role));
@@ -189,42 +215,54 @@ class EveryFormIsKeptTest {
         }
     }
 
-    @Test void whoMayNotDoItIsRefusedPlainlyWhatTheirOwnPageSends() {
+    @Test
+    void whoMayNotDoItIsRefusedPlainlyWhatTheirOwnPageSends() {
         var sanna = salon.as("sanna").open("/desk");
-        of(Kind.STAFF).stream().filter(right -> !right.allows(Role.DESK)).map(right -> sent(right, sanna.cookies(), token(sanna)))
+        of(Kind.STAFF).stream().filter(right -> !right.allows(Role.DESK))
+            .map(right -> sent(right, sanna.cookies(), token(sanna)))
             .forEach(form -> assertNothingHappened(form, fromOurPage(form), 403));
     }
 
-    @Test void aClientWhoCameThroughTheDoorAgainSendsItWithOnePress() {
+    @Test
+    void aClientWhoCameThroughTheDoorAgainSendsItWithOnePress() {
         var stale = token(knocking.come(visit, Map.of()).walker());
         var now = knocking.come(visit, Map.of()).walker();
         var good = List.of(token(now));
-        of(Kind.GUEST).stream().map(right -> sent(right, now.cookies(), stale)).forEach(form -> assertKept(form, fromOurPage(form), 422, good));
+        of(Kind.GUEST).stream().map(right -> sent(right, now.cookies(), stale))
+            .forEach(form -> assertKept(form, fromOurPage(form), 422, good));
     }
 
-    @Test void aClientWhoseDoorIsShutKeepsItUntilTheLinkIsOpenAgain() {
+    @Test
+    void aClientWhoseDoorIsShutKeepsItUntilTheLinkIsOpenAgain() {
         var stale = token(knocking.come(visit, Map.of()).walker());
-        of(Kind.GUEST).stream().map(right -> sent(right, Map.of(), stale)).forEach(form -> assertKept(form, fromOurPage(form), 403, List.of()));
+        of(Kind.GUEST).stream().map(right -> sent(right, Map.of(), stale))
+            .forEach(form -> assertKept(form, fromOurPage(form), 403, List.of()));
     }
 
-    @Test void aClientOnASecondPhoneKeepsItUntilTheCodeIsTyped() {
+    @Test
+    void aClientOnASecondPhoneKeepsItUntilTheCodeIsTyped() {
         var second = knocking.come(visit, Map.of()).walker();
         var typedThere = token(second);
         knocking.come(visit, Map.of()).agree().page();
         assertThat(second.open("/answers").at()).isEqualTo("/code");
-        of(Kind.GUEST).stream().filter(right -> !right.route().startsWith("POST /code")).map(right -> sent(right, second.cookies(), typedThere)).forEach(form -> {
-            var kept = Jsoup.parse(fromOurPage(form).asString()).selectFirst("form[data-kept]");
-            assertThat(kept).as(form.right().route()).isNotNull();
-            assertThat(hidden(kept, "")).as(form.right().route()).containsExactlyInAnyOrderElementsOf(expected(form));
-        });
+        of(Kind.GUEST).stream().filter(right -> !right.route().startsWith("POST /code"))
+            .map(right -> sent(right, second.cookies(), typedThere)).forEach(form -> {
+                var kept = Jsoup.parse(fromOurPage(form).asString()).selectFirst("form[data-kept]");
+                assertThat(kept).as(form.right().route()).isNotNull();
+                assertThat(hidden(kept, "")).as(form.right().route())
+                    .containsExactlyInAnyOrderElementsOf(expected(form));
+            });
     }
 
-    @Test void whereNobodyIsAskedWhoTheyAreABrowserThatLostItsCookieSendsItWithOnePress() {
+    @Test
+    void whereNobodyIsAskedWhoTheyAreABrowserThatLostItsCookieSendsItWithOnePress() {
         var stale = token(new Walker().open("/sign-in"));
         var now = new Walker().open("/sign-in");
         var good = List.of(token(now));
-        of(Kind.ANYBODY).stream().map(right -> sent(right, now.cookies(), stale)).forEach(form -> assertKept(form, fromOurPage(form), 422, good));
-        of(Kind.ANYBODY).stream().map(right -> sent(right, Map.of(), stale)).forEach(form -> assertKept(form, fromOurPage(form), 422, List.of()));
+        of(Kind.ANYBODY).stream().map(right -> sent(right, now.cookies(), stale))
+            .forEach(form -> assertKept(form, fromOurPage(form), 422, good));
+        of(Kind.ANYBODY).stream().map(right -> sent(right, Map.of(), stale))
+            .forEach(form -> assertKept(form, fromOurPage(form), 422, List.of()));
     }
 
     private static void assertNothingHappened(Sent form, Response answer, int status) {
@@ -233,7 +271,8 @@ class EveryFormIsKeptTest {
         assertThat(answer.asString()).as(form.right().route()).doesNotContain("Ñandú");
     }
 
-    @Test void whatAnotherSiteSendsDoesNothingAndIsNotShown() {
+    @Test
+    void whatAnotherSiteSendsDoesNothingAndIsNotShown() {
         var edda = salon.as("edda").open("/desk");
         var client = knocking.come(visit, Map.of()).walker();
         for (var right : forms()) {
@@ -243,7 +282,8 @@ class EveryFormIsKeptTest {
         }
     }
 
-    @Test void whatNothingVouchesForDoesNothingAndIsNotShown() {
+    @Test
+    void whatNothingVouchesForDoesNothingAndIsNotShown() {
         for (var right : forms()) {
             var form = sent(right, Map.of(), "made elsewhere");
             assertNothingHappened(form, request(form).post(form.path()), 400);

@@ -11,8 +11,10 @@ public final class ExampleLine {
     }
 
     /** The same for another dye. */
-    public static ProductLine.Described leaflet(String name, String kind, ProductLine.ParaGroup paraGroup, String otherDyes) {
-        return new ProductLine.Described(name, kind, 48, ProductLine.Stands.MONTHS, 3, ProductLine.Mixing.MIXED, ProductLine.Site.BEHIND_EAR, 45,
+    public static ProductLine.Described leaflet(String name, String kind, ProductLine.ParaGroup paraGroup,
+        String otherDyes) {
+        return new ProductLine.Described(name, kind, 48, ProductLine.Stands.MONTHS, 3, ProductLine.Mixing.MIXED,
+            ProductLine.Site.BEHIND_EAR, 45,
             Optional.empty(), paraGroup, otherDyes, "2-0\n4-0\n6-0");
     }
 }

@@ -17,8 +17,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 @DisplayName("B16: no form that is not from our own page changes anything; every changing route of the table is tried")
 class ForgeryTest {
     static Stream<String> changingPaths() {
-        return Rights.table().stream().filter(ForgeryTest::isOpenedByACookie).map(Right::route).filter(route -> !route.startsWith("GET ")).peek(route ->
-            assertThat(route).startsWith("POST ")).map(route -> filled(route.substring(5)));
+        return Rights.table().stream().filter(ForgeryTest::isOpenedByACookie).map(Right::route)
+            .filter(route -> !route.startsWith("GET ")).peek(route -> assertThat(route).startsWith("POST "))
+            .map(route -> filled(route.substring(5)));
     }
 
     /** An address of this route: what may only be one of a few words is one of them, all else an id. */
@@ -47,39 +48,52 @@ class ForgeryTest {
 
     private static void refused(RequestSpecification request, String path) {
         int status = request.post(path).statusCode();
-        if (!takesAFile(path) || status != 415) assertThat(status).as(path).isIn(400, 403);
+        if (!takesAFile(path) || status != 415)
+            assertThat(status).as(path).isIn(400, 403);
     }
 
-    @ParameterizedTest @MethodSource("changingPaths")
+    @ParameterizedTest
+    @MethodSource("changingPaths")
     void inSeveralPartsWithoutAToken(String path) {
         var status = RestAssured.given().redirects().follow(false).header("Accept", "text/html")
             .multiPart("photo", "spot.jpg", new byte[] { 1 }, "image/jpeg").post(path).statusCode();
-        if (takesAFile(path)) assertThat(status).as(path).isIn(400, 403);
-        else assertThat(status).as(path).isIn(400, 403, 415);
+        if (takesAFile(path))
+            assertThat(status).as(path).isIn(400, 403);
+        else
+            assertThat(status).as(path).isIn(400, 403, 415);
     }
 
-    @ParameterizedTest @MethodSource("changingPaths")
+    @ParameterizedTest
+    @MethodSource("changingPaths")
     void withoutAToken(String path) {
         refused(form().formParam("login", "petra"), path);
     }
 
-    @ParameterizedTest @MethodSource("changingPaths")
+    @ParameterizedTest
+    @MethodSource("changingPaths")
     void withAMadeUpToken(String path) {
-        refused(form().cookie("form", "bWFkZS11cC1vbmU".repeat(3).substring(0, 43)).formParam("csrf-token", "YW5vdGhlci1vbmU"), path);
+        refused(form().cookie("form", "bWFkZS11cC1vbmU".repeat(3).substring(0, 43)).formParam("csrf-token",
+            "YW5vdGhlci1vbmU"), path);
     }
 
-    @ParameterizedTest @MethodSource("changingPaths")
+    @ParameterizedTest
+    @MethodSource("changingPaths")
     void withATokenButFromAnotherSite(String path) {
         var page = RestAssured.get("/sign-in");
         var cookie = page.cookie("form");
         var token = token(page);
         assertThat(cookie).isNotBlank();
-        refused(form().header("Sec-Fetch-Site", "cross-site").cookie("form", cookie).formParam("csrf-token", token), path);
-        refused(form().header("Sec-Fetch-Site", "same-site").cookie("form", cookie).formParam("csrf-token", token), path);
-        refused(form().header("Origin", "https://elsewhere.example").cookie("form", cookie).formParam("csrf-token", token), path);
+        refused(form().header("Sec-Fetch-Site", "cross-site").cookie("form", cookie).formParam("csrf-token", token),
+            path);
+        refused(form().header("Sec-Fetch-Site", "same-site").cookie("form", cookie).formParam("csrf-token", token),
+            path);
+        refused(
+            form().header("Origin", "https://elsewhere.example").cookie("form", cookie).formParam("csrf-token", token),
+            path);
     }
 
-    @ParameterizedTest @MethodSource("changingPaths")
+    @ParameterizedTest
+    @MethodSource("changingPaths")
     void asPlainTextOrJson(String path) {
         var page = RestAssured.get("/sign-in");
         var cookie = page.cookie("form");

@@ -38,7 +38,8 @@ class FuzzTest {
     @TestHTTPResource("/") URI base;
     private UUID visit;
 
-    @BeforeEach void somebodyIsThere() {
+    @BeforeEach
+    void somebodyIsThere() {
         salon.open();
         visit = make.visit(LocalDate.of(1965, 3, 4));
     }
@@ -46,7 +47,9 @@ class FuzzTest {
     private Fuzz fuzz(Random random) {
         var owner = salon.as("edda").open("/password");
         var client = knocking.come(visit, Map.of()).walker();
-        return new Fuzz(base.getPort(), random, List.of(sender(owner), sender(salon.as("petra").open("/password")), sender(client), new Fuzz.Sender(Map.of(), "")),
+        return new Fuzz(base.getPort(), random,
+            List.of(sender(owner), sender(salon.as("petra").open("/password")), sender(client),
+                new Fuzz.Sender(Map.of(), "")),
             List.of(visit.toString(), knocking.link(visit).replaceAll(".*/", "")));
     }
 
@@ -54,7 +57,8 @@ class FuzzTest {
         return new Fuzz.Sender(Map.copyOf(walker.cookies()), walker.page().selectFirst("[name=csrf-token]").val());
     }
 
-    @Test void overEveryRoute() throws Exception {
+    @Test
+    void overEveryRoute() throws Exception {
         var random = new Random(SEED);
         var fuzz = fuzz(random);
         var routes = Rights.table().stream().map(Right::route).toList();
@@ -63,10 +67,12 @@ class FuzzTest {
             for (int i = 0; i < REQUESTS; i++) {
                 var request = fuzz.request(routes.get(i % routes.size()));
                 int status = fuzz.send(request);
-                if (status >= 500) faults.add(status + " for " + Fuzz.shown(request));
+                if (status >= 500)
+                    faults.add(status + " for " + Fuzz.shown(request));
             }
             assertThat(faults).as("of %d requests, seed %d", REQUESTS, SEED).isEmpty();
-            assertThat(ERRORS.matcher(listening.everything()).results().map(m -> m.group()).distinct().toList()).isEmpty();
+            assertThat(ERRORS.matcher(listening.everything()).results().map(m -> m.group()).distinct().toList())
+                .isEmpty();
         }
     }
 
@@ -74,22 +80,28 @@ class FuzzTest {
     @ParameterizedTest
     @ValueSource(strings = {
         "application/x-www-form-urlencoded; charset=klingon|a=b", "application/x-www-form-urlencoded; charset=|a=b",
-        "application/x-www-form-urlencoded|%ZZ=%", "application/x-www-form-urlencoded|submission=SIXTYFIVE&csrf-token=GOOD",
+        "application/x-www-form-urlencoded|%ZZ=%",
+        "application/x-www-form-urlencoded|submission=SIXTYFIVE&csrf-token=GOOD",
         "application/x-www-form-urlencoded|csrf-token=%00%ff not base64 ~", "application/x-www-form-urlencoded|MANY",
-        "multipart/form-data|a=b", "multipart/form-data; boundary=|a=b", "multipart/form-data; boundary=x; charset=klingon|--x\r\n",
+        "multipart/form-data|a=b", "multipart/form-data; boundary=|a=b",
+        "multipart/form-data; boundary=x; charset=klingon|--x\r\n",
         "multipart/form-data; boundary=x|--x\r\nContent-Disposition: form-data; name=\"a\"\r\n\r\ncut sho",
         "multipart/form-data; boundary=x|--x\r\nContent-Disposition: form-data\r\n\r\nb\r\n--x--\r\n",
         "multipart/form-data; boundary=x|--x\r\nContent-Disposition: form-data; name=\"a\"\r\nContent-Type: text/plain; charset=klingon\r\n\r\nb\r\n--x--\r\n",
-        "multipart/form-data; boundary=x|--x\r\nno colon here\r\n\r\nb\r\n--x--\r\n", "multipart/form-data; boundary=x|", "/|a=b", "text|a=b" })
+        "multipart/form-data; boundary=x|--x\r\nno colon here\r\n\r\nb\r\n--x--\r\n",
+        "multipart/form-data; boundary=x|", "/|a=b", "text|a=b" })
     void knownOnesAreTheSendersFaultInOneLine(String sent) throws Exception {
         var fuzz = fuzz(new Random(SEED));
         var parts = sent.split("\\|", 2);
-        var body = parts[1].replace("SIXTYFIVE", "x".repeat(65)).replace("GOOD", fuzz.senders().get(1).token()).replace("MANY", "a=b&".repeat(2000));
-        for (var path : List.of("/desk/new-visit", "/sign-in", "/visits/" + visit + "/bench/tests/" + visit + "/photo")) {
+        var body = parts[1].replace("SIXTYFIVE", "x".repeat(65)).replace("GOOD", fuzz.senders().get(1).token())
+            .replace("MANY", "a=b&".repeat(2000));
+        for (var path : List.of("/desk/new-visit", "/sign-in",
+            "/visits/" + visit + "/bench/tests/" + visit + "/photo")) {
             try (var listening = new Listening()) {
                 int status = fuzz.send(fuzz.plain("POST", path, parts[0], body, fuzz.senders().get(1)));
                 assertThat(status).as(path).isBetween(400, 499);
-                assertThat(ERRORS.matcher(listening.everything()).results().map(m -> m.group()).toList()).as(path).isEmpty();
+                assertThat(ERRORS.matcher(listening.everything()).results().map(m -> m.group()).toList()).as(path)
+                    .isEmpty();
                 assertThat(listening.everything()).as(path).doesNotContain("\tat ");
             }
         }

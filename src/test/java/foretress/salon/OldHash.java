@@ -17,6 +17,7 @@ final class OldHash {
         var hash = new byte[32];
         argon.generateBytes(password.getBytes(StandardCharsets.UTF_8), hash);
         var encoder = Base64.getEncoder().withoutPadding();
-        return "$argon2id$v=19$m=8192,t=1,p=1$%s$%s".formatted(encoder.encodeToString(salt), encoder.encodeToString(hash));
+        return "$argon2id$v=19$m=8192,t=1,p=1$%s$%s".formatted(encoder.encodeToString(salt),
+            encoder.encodeToString(hash));
     }
 }

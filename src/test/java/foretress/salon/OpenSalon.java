@@ -28,7 +28,8 @@ public class OpenSalon {
     /** Sets the salon up unless another test has done so. */
     public void open() {
         QuarkusTransaction.requiringNew().run(() -> {
-            if (Salon.count() == 0) salon().persist();
+            if (Salon.count() == 0)
+                salon().persist();
             hire("Petra Lind", "petra", Role.STYLIST);
             hire("Sanna Reed", "sanna", Role.DESK);
             hire("Edda Wren", "edda", Role.OWNER);
@@ -36,16 +37,21 @@ public class OpenSalon {
     }
 
     private void hire(String name, String login, Role role) {
-        if (Staff.byLogin(login).isPresent()) return;
+        if (Staff.byLogin(login).isPresent())
+            return;
         var staff = new Staff(name, login, role, clock.instant());
         staff.proves(PasswordHash.parse(HASHED));
         staff.persist();
     }
 
     private static Salon salon() {
-        return new Salon(new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114", "hello@alderandwren.example", "999"),
-            new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"), Week.parse("TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; "
-                + "THURSDAY 09:00-20:00; FRIDAY 09:00-18:00; SATURDAY 09:00-17:00"), ClosedDays.parse("")));
+        return new Salon(
+            new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114",
+                "hello@alderandwren.example", "999"),
+            new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"),
+                Week.parse("TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; "
+                    + "THURSDAY 09:00-20:00; FRIDAY 09:00-18:00; SATURDAY 09:00-17:00"),
+                ClosedDays.parse("")));
     }
 
     public Staff desk() {

@@ -19,37 +19,48 @@ class RightFromBirthTest {
 
     @Test
     void aSalonHasANameANumberForEmergenciesALawAndALanguage() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new Salon.Contact(" ", "", "", "", "", "999")).withMessageContaining("name");
-        assertThatIllegalArgumentException().isThrownBy(() -> new Salon.Contact("Alder & Wren", "", "", "", "", "")).withMessageContaining("emergencies");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Salon.Contact(" ", "", "", "", "", "999"))
+            .withMessageContaining("name");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Salon.Contact("Alder & Wren", "", "", "", "", ""))
+            .withMessageContaining("emergencies");
         assertThatIllegalArgumentException().isThrownBy(() -> custom("", List.of("en"))).withMessageContaining("law");
-        assertThatIllegalArgumentException().isThrownBy(() -> custom("uk", List.of())).withMessageContaining("language");
+        assertThatIllegalArgumentException().isThrownBy(() -> custom("uk", List.of()))
+            .withMessageContaining("language");
     }
 
     private static Salon.Custom custom(String law, List<String> languages) {
-        return new Salon.Custom(ZoneId.of("Europe/London"), law, Salon.PaperSize.A4, languages, Week.parse(""), ClosedDays.parse(""));
+        return new Salon.Custom(ZoneId.of("Europe/London"), law, Salon.PaperSize.A4, languages, Week.parse(""),
+            ClosedDays.parse(""));
     }
 
     @Test
     void somebodyOnTheStaffHasANameAndALogin() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new Staff("", "edda", Role.OWNER, NOW)).withMessageContaining("name");
-        assertThatIllegalArgumentException().isThrownBy(() -> new Staff("Edda Wren", " ", Role.OWNER, NOW)).withMessageContaining("login");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Staff("", "edda", Role.OWNER, NOW))
+            .withMessageContaining("name");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Staff("Edda Wren", " ", Role.OWNER, NOW))
+            .withMessageContaining("login");
     }
 
     @Test
     void aServiceOfTheSalonsOwnHasAStepAndAName() {
-        assertThatIllegalArgumentException().isThrownBy(() -> MenuItem.own("own-1", List.of(), NOW)).withMessageContaining("step");
-        assertThatIllegalArgumentException().isThrownBy(() -> new MenuName("own-1", "en", " ")).withMessageContaining("blank");
+        assertThatIllegalArgumentException().isThrownBy(() -> MenuItem.own("own-1", List.of(), NOW))
+            .withMessageContaining("step");
+        assertThatIllegalArgumentException().isThrownBy(() -> new MenuName("own-1", "en", " "))
+            .withMessageContaining("blank");
     }
 
     @Test
     void aLeafletCountsFromNothingUpwards() {
-        assertThatIllegalArgumentException().isThrownBy(() -> leaflet("Larkmoss Deep", -1, 45)).withMessageContaining("nothing upwards");
-        assertThatIllegalArgumentException().isThrownBy(() -> leaflet("Larkmoss Deep", 48, -1)).withMessageContaining("nothing upwards");
+        assertThatIllegalArgumentException().isThrownBy(() -> leaflet("Larkmoss Deep", -1, 45))
+            .withMessageContaining("nothing upwards");
+        assertThatIllegalArgumentException().isThrownBy(() -> leaflet("Larkmoss Deep", 48, -1))
+            .withMessageContaining("nothing upwards");
         assertThatIllegalArgumentException().isThrownBy(() -> leaflet("", 48, 45)).withMessageContaining("name");
     }
 
     private static ProductLine.Described leaflet(String name, int wait, int leaveOn) {
-        return new ProductLine.Described(name, "oxidative-dye", wait, ProductLine.Stands.MONTHS, 3, ProductLine.Mixing.MIXED, ProductLine.Site.BEHIND_EAR,
+        return new ProductLine.Described(name, "oxidative-dye", wait, ProductLine.Stands.MONTHS, 3,
+            ProductLine.Mixing.MIXED, ProductLine.Site.BEHIND_EAR,
             leaveOn, Optional.empty(), ProductLine.ParaGroup.YES, "", "");
     }
 

@@ -19,14 +19,16 @@ class RightsTest {
         var root = java.nio.file.Path.of(Rights.class.getProtectionDomain().getCodeSource().getLocation().toURI());
         try (var files = Files.walk(root.resolve("foretress"))) {
             return files.map(file -> root.relativize(file).toString()).filter(name -> name.endsWith(".class"))
-                .map(name -> name.substring(0, name.length() - 6).replace('/', '.')).flatMap(RightsTest::routesOf).sorted().toList();
+                .map(name -> name.substring(0, name.length() - 6).replace('/', '.')).flatMap(RightsTest::routesOf)
+                .sorted().toList();
         }
     }
 
     private static Stream<String> routesOf(String className) {
         try {
             var type = Class.forName(className, false, RightsTest.class.getClassLoader());
-            if (!type.isAnnotationPresent(Path.class)) return Stream.empty();
+            if (!type.isAnnotationPresent(Path.class))
+                return Stream.empty();
             return Arrays.stream(type.getMethods()).filter(RightsTest::answers).map(method -> Route.of(type, method));
         } catch (ClassNotFoundException e) {
             throw new IllegalStateException(e);
@@ -41,41 +43,50 @@ class RightsTest {
         return Rights.table().stream().map(Right::route).sorted().toList();
     }
 
-    @Test void everyRouteHasItsLineAndEveryLineItsRoute() throws Exception {
+    @Test
+    void everyRouteHasItsLineAndEveryLineItsRoute() throws Exception {
         assertThat(routesInTheCode()).isNotEmpty();
         assertThat(routesInTheTable()).containsExactlyElementsOf(routesInTheCode());
     }
 
-    @Test void everyStaffLineLetsSomebodyIn() {
+    @Test
+    void everyStaffLineLetsSomebodyIn() {
         assertThat(Rights.table()).filteredOn(right -> right.kind() == Right.Kind.STAFF)
             .allSatisfy(right -> assertThat(right.roles()).as(right.route()).isNotEmpty());
     }
 
-    @Test void everythingBelowTheApiIsForProgramsAndNothingElseIs() {
-        assertThat(Rights.table()).allSatisfy(right ->
-            assertThat(right.kind() == Right.Kind.PROGRAM).as(right.route()).isEqualTo(right.route().contains(" /api/")));
+    @Test
+    void everythingBelowTheApiIsForProgramsAndNothingElseIs() {
+        assertThat(Rights.table()).allSatisfy(right -> assertThat(right.kind() == Right.Kind.PROGRAM).as(right.route())
+            .isEqualTo(right.route().contains(" /api/")));
     }
 
-    @Test void onlyTheOwnerLetsProgramsIn() {
+    @Test
+    void onlyTheOwnerLetsProgramsIn() {
         assertThat(Rights.table()).filteredOn(right -> right.route().contains("/programs")).isNotEmpty()
             .allSatisfy(right -> assertThat(right.roles()).as(right.route()).containsExactly(Role.OWNER));
     }
 
-    @Test void onlyTheOwnerDecidesWhoWorksHere() {
+    @Test
+    void onlyTheOwnerDecidesWhoWorksHere() {
         assertThat(Rights.table()).filteredOn(right -> right.route().contains("/staff"))
             .allSatisfy(right -> assertThat(right.roles()).as(right.route()).containsExactly(Role.OWNER));
     }
 
     /** What the desk must not see is what a client said about their health; those screens are under these paths. */
-    @Test void theDeskReachesNoHealthAnswers() {
+    @Test
+    void theDeskReachesNoHealthAnswers() {
         assertThat(Rights.table()).filteredOn(right -> right.allows(Role.DESK))
             .noneMatch(right -> right.route().matches("\\S+ /(visits|day|clients)\\b.*"));
     }
 
-    @Test void aPathIsReadWithoutWhatItsParameterMustLookLike() throws Exception {
+    @Test
+    void aPathIsReadWithoutWhatItsParameterMustLookLike() throws Exception {
         @Path("/things/{id: [0-9]+}")
         class Things {
-            @jakarta.ws.rs.GET @Path("parts/{part}/") public void show() {}
+            @jakarta.ws.rs.GET
+            @Path("parts/{part}/")
+            public void show() {}
         }
         assertThat(Route.of(Things.class, Things.class.getMethod("show"))).isEqualTo("GET /things/{id}/parts/{part}");
     }

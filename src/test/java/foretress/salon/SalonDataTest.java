@@ -46,12 +46,15 @@ class SalonDataTest {
     }
 
     private static Map<String, String> leaflet(String name) {
-        return new HashMap<>(Map.of("line-name", name, "kind", "oxidative-dye", "mixing", "MIXED", "site", "BEHIND_EAR", "leave-on", "45",
-            "wait-hours", "48", "validity", "MONTHS", "validity-count", "3", "para-group", "YES", "shades", "2-0\n4-0"));
+        return new HashMap<>(Map.of("line-name", name, "kind", "oxidative-dye", "mixing", "MIXED", "site", "BEHIND_EAR",
+            "leave-on", "45",
+            "wait-hours", "48", "validity", "MONTHS", "validity-count", "3", "para-group", "YES", "shades",
+            "2-0\n4-0"));
     }
 
     private ProductLine only(String name) {
-        return QuarkusTransaction.requiringNew().call(() -> lines.all().stream().filter(line -> line.name.equals(name)).findFirst().orElseThrow());
+        return QuarkusTransaction.requiringNew()
+            .call(() -> lines.all().stream().filter(line -> line.name.equals(name)).findFirst().orElseThrow());
     }
 
     @Test
@@ -65,7 +68,8 @@ class SalonDataTest {
 
     @Test
     void aLeafletLeftHalfBlankIsAskedForAgainAndNothingTypedIsLost() {
-        Walker edda = salon.as("edda").open("/products").send("#add", Map.of("line-name", "Rushlight", "wait-hours", "two days")).expect(422);
+        Walker edda = salon.as("edda").open("/products")
+            .send("#add", Map.of("line-name", "Rushlight", "wait-hours", "two days")).expect(422);
         assertThat(edda.page().select(".mistakes li").eachText()).hasSizeGreaterThan(5);
         assertThat(edda.page().selectFirst("[name=line-name]").val()).isEqualTo("Rushlight");
         assertThat(edda.page().selectFirst("[name=wait-hours]").val()).isEqualTo("two days");
@@ -78,7 +82,8 @@ class SalonDataTest {
         salon.as("edda").open("/products/" + first.lineId).send("#change", Map.of("wait-hours", "72")).expect(200);
         List<ProductLine> versions = QuarkusTransaction.requiringNew().call(() -> lines.versions(first.lineId));
         assertThat(versions).extracting(line -> line.waitHours).containsExactly(72, 48);
-        assertThat(QuarkusTransaction.requiringNew().call(() -> lines.version(first.id).orElseThrow().waitHours)).isEqualTo(48);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> lines.version(first.id).orElseThrow().waitHours))
+            .isEqualTo(48);
     }
 
     @Test
@@ -99,7 +104,8 @@ class SalonDataTest {
     void particularsChangedInAnotherTabAreSaidBesideWhatWasTypedAndTheNextPressIsTaken() {
         Walker slow = salon.as("edda").open("/salon");
         String phone = QuarkusTransaction.requiringNew().call(() -> Salon.the().phone);
-        salon.as("edda").open("/salon").send("#particulars", Map.of("phone", "01632 960 777", "zone", "Europe/London")).expect(200);
+        salon.as("edda").open("/salon").send("#particulars", Map.of("phone", "01632 960 777", "zone", "Europe/London"))
+            .expect(200);
         slow.send("#particulars", Map.of("town", "Tarnbeck-on-Wyre", "zone", "Europe/London")).expect(422);
         assertThat(slow.page().selectFirst("#phone-mistake").text()).isEqualTo("Kept now: 01632 960 777");
         assertThat(slow.page().selectFirst("#town-mistake").text()).isEqualTo("Kept now: Tarnbeck");
@@ -114,9 +120,11 @@ class SalonDataTest {
         salon.as("edda").open("/policy").send("#figures", Map.of("skin-test-wait-hours", "72")).expect(200);
         slow.send("#figures", Map.of("minimum-age", "18")).expect(422);
         assertThat(slow.page().selectFirst("#skin-test-wait-hours-mistake").text()).isEqualTo("Kept now: 72");
-        assertThat(QuarkusTransaction.requiringNew().call(() -> policies.own())).containsEntry("skin-test-wait-hours", 72);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> policies.own())).containsEntry("skin-test-wait-hours",
+            72);
         slow.send("#figures", Map.of("skin-test-wait-hours", "72")).expect(200);
-        assertThat(QuarkusTransaction.requiringNew().call(() -> policies.own())).containsEntry("minimum-age", 18).containsEntry("skin-test-wait-hours", 72);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> policies.own())).containsEntry("minimum-age", 18)
+            .containsEntry("skin-test-wait-hours", 72);
     }
 
     @Test
@@ -134,14 +142,16 @@ class SalonDataTest {
     @Test
     void aVisitsProductNeedsALineAndAShade() {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
-        Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/product").send(Map.of("shade", "")).expect(422);
+        Walker sanna =
+            salon.as("sanna").open("/desk/visits/" + visit + "/product").send(Map.of("shade", "")).expect(422);
         assertThat(sanna.page().select(".mistakes li")).hasSize(2);
     }
 
     /** Regulation (EC) 1223/2009 and the federation's rule in the policy: 48 hours, six months, sixteen years. */
     @Test
     void aLaxerFigureIsRefusedWithTheLawsOwnAndItsSource() {
-        Walker edda = salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "24", "minimum-age", "18")).expect(422);
+        Walker edda = salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "24", "minimum-age", "18"))
+            .expect(422);
         assertThat(edda.page().select(".mistakes li")).hasSize(1);
         assertThat(edda.only(".mistakes li").text()).contains("24 is laxer", "at least 48",
             "Trade rule", knowledge.ruleSet().sources().get("uk-skin-test-rule").title());
@@ -151,19 +161,22 @@ class SalonDataTest {
 
     @Test
     void aStricterFigureHoldsAndABlankOneIsTheLaws() {
-        salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "72", "skin-test-validity-months", "0")).expect(200);
+        salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "72", "skin-test-validity-months", "0"))
+            .expect(200);
         assertThat(effective("skin-test-wait-hours")).isEqualTo(72);
         assertThat(effective("skin-test-validity-months")).isZero();
         assertThat(effective("minimum-age")).isEqualTo(16);
-        salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "", "skin-test-validity-months", "")).expect(200);
+        salon.as("edda").open("/policy").send(Map.of("skin-test-wait-hours", "", "skin-test-validity-months", ""))
+            .expect(200);
         assertThat(effective("skin-test-wait-hours")).isEqualTo(48);
         assertThat(effective("skin-test-validity-months")).isEqualTo(6);
     }
 
     /** What each figure does is tried in PolicySettingsTest; here, that the owner can reach every one of them on its stricter side only. */
     @ParameterizedTest
-    @CsvSource({"relaxer-weeks, 7, 9, overlap", "keratin-weeks, 25, 27, keratin", "perm-allergen-months, 2, 4, perm", "retinoid-months, 5, 7, retinoid",
-        "steroid-low-dose-mg, 11, 5, medicines", "chemotherapy-months, 5, 7, chemotherapy"})
+    @CsvSource({ "relaxer-weeks, 7, 9, overlap", "keratin-weeks, 25, 27, keratin", "perm-allergen-months, 2, 4, perm",
+        "retinoid-months, 5, 7, retinoid",
+        "steroid-low-dose-mg, 11, 5, medicines", "chemotherapy-months, 5, 7, chemotherapy" })
     void aFigureThatNoLawSetsIsAlsoOnlyEverStricter(String figure, String laxer, int stricter, String source) {
         int before = effective(figure);
         Walker edda = salon.as("edda").open("/policy").send(Map.of(figure, laxer)).expect(422);
@@ -179,13 +192,18 @@ class SalonDataTest {
     @Test
     void aYesOrNoOfThePolicyIsChosenAndOnlyTheStricterSideChangesAnything() {
         Walker edda = salon.as("edda").open("/policy");
-        assertThat(edda.page().select("select[name=sting-is-a-reaction] option")).extracting(o -> o.text()).containsExactly("Leave as it is", "Yes", "No");
-        edda.send(Map.of("sting-is-a-reaction", "1", "letter-counts", "0", "lash-tint-allowed", "0", "chemotherapy-regrown-cm", "3")).expect(200);
-        assertThat(List.of(effective("sting-is-a-reaction"), effective("letter-counts"), effective("lash-tint-allowed"), effective("chemotherapy-regrown-cm")))
+        assertThat(edda.page().select("select[name=sting-is-a-reaction] option")).extracting(o -> o.text())
+            .containsExactly("Leave as it is", "Yes", "No");
+        edda.send(Map.of("sting-is-a-reaction", "1", "letter-counts", "0", "lash-tint-allowed", "0",
+            "chemotherapy-regrown-cm", "3")).expect(200);
+        assertThat(List.of(effective("sting-is-a-reaction"), effective("letter-counts"), effective("lash-tint-allowed"),
+            effective("chemotherapy-regrown-cm")))
             .containsExactly(1, 0, 0, 3);
         assertThat(edda.page().selectFirst("select[name=letter-counts] option[selected]").val()).isEqualTo("0");
-        salon.as("edda").open("/policy").send(Map.of("sting-is-a-reaction", "", "letter-counts", "", "lash-tint-allowed", "", "chemotherapy-regrown-cm", "")).expect(200);
-        assertThat(List.of(effective("sting-is-a-reaction"), effective("letter-counts"), effective("lash-tint-allowed"), effective("chemotherapy-regrown-cm")))
+        salon.as("edda").open("/policy").send(Map.of("sting-is-a-reaction", "", "letter-counts", "",
+            "lash-tint-allowed", "", "chemotherapy-regrown-cm", "")).expect(200);
+        assertThat(List.of(effective("sting-is-a-reaction"), effective("letter-counts"), effective("lash-tint-allowed"),
+            effective("chemotherapy-regrown-cm")))
             .containsExactly(0, 1, 1, 0);
         Walker two = salon.as("edda").open("/policy").send(Map.of("letter-counts", "2")).expect(422);
         assertThat(two.only(".mistakes li").text()).contains("up to 1");
@@ -200,13 +218,17 @@ class SalonDataTest {
         Walker edda = salon.as("edda").open("/services");
         var fields = new ArrayList<>(edda.fields("#add"));
         fields.removeIf(field -> field.getKey().startsWith("name-"));
-        fields.addAll(List.of(Map.entry("name-en", "Moss gloss"), Map.entry("name-es", "Brillo de musgo"), Map.entry("step", "tone"),
+        fields.addAll(List.of(Map.entry("name-en", "Moss gloss"), Map.entry("name-es", "Brillo de musgo"),
+            Map.entry("step", "tone"),
             Map.entry("step", "lighten")));
         edda.post("/services", fields).expect(200);
         String id = QuarkusTransaction.requiringNew().call(() -> menu.offered().get(menu.offered().size() - 1).id());
-        assertThat(QuarkusTransaction.requiringNew().call(() -> menu.service(id).orElseThrow().stepIds())).containsExactly("lighten", "tone");
-        assertThat(QuarkusTransaction.requiringNew().call(() -> menu.name(id, knowledge.words("es")))).isEqualTo("Brillo de musgo");
-        assertThat(salon.as("sanna").open("/desk/new-visit").page().select("input[name=service]").eachAttr("value")).contains(id);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> menu.service(id).orElseThrow().stepIds()))
+            .containsExactly("lighten", "tone");
+        assertThat(QuarkusTransaction.requiringNew().call(() -> menu.name(id, knowledge.words("es"))))
+            .isEqualTo("Brillo de musgo");
+        assertThat(salon.as("sanna").open("/desk/new-visit").page().select("input[name=service]").eachAttr("value"))
+            .contains(id);
     }
 
     @Test
@@ -219,10 +241,12 @@ class SalonDataTest {
     void aServiceTakenOffTheListIsNotBookedAnyMoreButWhatIsBookedKeepsItsName() {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
         salon.as("edda").open("/services").send("form[action$=/services/colour-whole/retire]", Map.of()).expect(200);
-        assertThat(salon.as("sanna").open("/desk/new-visit").page().select("input[name=service]").eachAttr("value")).doesNotContain("colour-whole");
+        assertThat(salon.as("sanna").open("/desk/new-visit").page().select("input[name=service]").eachAttr("value"))
+            .doesNotContain("colour-whole");
         assertThat(salon.as("sanna").open("/desk/visits/" + visit).text()).contains("Permanent colour, whole hair");
         salon.as("edda").open("/services").send("form[action$=/services/colour-whole/return]", Map.of());
-        assertThat(salon.as("sanna").open("/desk/new-visit").page().select("input[name=service]").eachAttr("value")).contains("colour-whole");
+        assertThat(salon.as("sanna").open("/desk/new-visit").page().select("input[name=service]").eachAttr("value"))
+            .contains("colour-whole");
     }
 
     @Test

@@ -28,7 +28,8 @@ class SetUpTest {
     @Inject MovedClock clock;
     @Inject OpenSalon others;
 
-    @BeforeEach void nobodyYet() {
+    @BeforeEach
+    void nobodyYet() {
         QuarkusTransaction.requiringNew().run(() -> {
             SetUpCode.deleteAll();
             Salon.deleteAll();
@@ -36,7 +37,8 @@ class SetUpTest {
         });
     }
 
-    @AfterEach void asOtherTestsExpect() {
+    @AfterEach
+    void asOtherTestsExpect() {
         clock.reset();
         QuarkusTransaction.requiringNew().run(() -> {
             Salon.deleteAll();
@@ -50,10 +52,13 @@ class SetUpTest {
     }
 
     private static Map<String, String> filled() {
-        var form = new HashMap<>(Map.of("name", "Alder & Wren", "address", "3 Millrace Lane", "town", "Tarnbeck", "phone", "01632 960 114",
-            "email", "hello@alderandwren.example", "urgent-number", "999", "zone", "Europe/London", "jurisdiction", "uk", "paper-size", "A4",
-            "languages", "es"));
-        form.putAll(Map.of("hours-tuesday", "9:00-13:00, 14:00-18:00", "own-name", "Edda Wren", "login", "edda-" + UUID.randomUUID(),
+        var form = new HashMap<>(
+            Map.of("name", "Alder & Wren", "address", "3 Millrace Lane", "town", "Tarnbeck", "phone", "01632 960 114",
+                "email", "hello@alderandwren.example", "urgent-number", "999", "zone", "Europe/London", "jurisdiction",
+                "uk", "paper-size", "A4",
+                "languages", "es"));
+        form.putAll(Map.of("hours-tuesday", "9:00-13:00, 14:00-18:00", "own-name", "Edda Wren", "login",
+            "edda-" + UUID.randomUUID(),
             "password", PASSWORD, "password-again", PASSWORD));
         return form;
     }
@@ -63,7 +68,8 @@ class SetUpTest {
         return visitor.post(path, form);
     }
 
-    @Test void theOwnerSetsUpTheSalonAndIsIn() {
+    @Test
+    void theOwnerSetsUpTheSalonAndIsIn() {
         var visitor = new Visitor();
         set(visitor, ownersPath(), filled()).then().statusCode(303).header("Location", endsWith("/desk"));
         visitor.get("/staff").then().statusCode(200).body(containsString("Edda Wren"));
@@ -74,73 +80,88 @@ class SetUpTest {
         assertThat(salon.week().toString()).contains("TUESDAY 09:00-13:00, 14:00-18:00", "MONDAY closed");
     }
 
-    @Test void theCodeWorksOnce() {
+    @Test
+    void theCodeWorksOnce() {
         var path = ownersPath();
         set(new Visitor(), path, filled()).then().statusCode(303);
         new Visitor().get(path).then().statusCode(404);
     }
 
-    @Test void lookingDoesNotUseItUp() {
+    @Test
+    void lookingDoesNotUseItUp() {
         var path = ownersPath();
         for (int i = 0; i < 50; i++) new Visitor().get(path).then().statusCode(200);
         set(new Visitor(), path, filled()).then().statusCode(303);
     }
 
-    @Test void theCodeRunsOutAfterADay() {
+    @Test
+    void theCodeRunsOutAfterADay() {
         var path = ownersPath();
         clock.move(Duration.ofHours(24));
         new Visitor().get(path).then().statusCode(404);
     }
 
-    @Test void onlyItsHashIsKept() {
+    @Test
+    void onlyItsHashIsKept() {
         var code = ownersPath().substring("/set-up/".length());
         assertThat(code).hasSize(43);
-        assertThat(QuarkusTransaction.requiringNew().call(() -> SetUpCode.<SetUpCode>listAll().get(0).hash)).hasSize(64).doesNotContain(code);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> SetUpCode.<SetUpCode>listAll().get(0).hash)).hasSize(64)
+            .doesNotContain(code);
     }
 
-    @Test void whatIsMissingIsNamedAndTheRestIsKept() {
+    @Test
+    void whatIsMissingIsNamedAndTheRestIsKept() {
         var form = filled();
-        form.putAll(Map.of("phone", "ring me", "zone", "Tarnbeck/Local", "hours-friday", "late", "password-again", "another one entirely"));
+        form.putAll(Map.of("phone", "ring me", "zone", "Tarnbeck/Local", "hours-friday", "late", "password-again",
+            "another one entirely"));
         var page = set(new Visitor(), ownersPath(), form).then().statusCode(422).extract().asString();
         var document = Jsoup.parse(page);
         assertThat(document.title()).startsWith("Please look again");
-        assertThat(document.select(".mistakes a").eachAttr("href")).containsExactly("#phone", "#zone", "#hours-friday", "#password-again");
-        for (var link : document.select(".mistakes a").eachAttr("href")) assertThat(document.select(link)).as(link).hasSize(1);
+        assertThat(document.select(".mistakes a").eachAttr("href")).containsExactly("#phone", "#zone", "#hours-friday",
+            "#password-again");
+        for (var link : document.select(".mistakes a").eachAttr("href"))
+            assertThat(document.select(link)).as(link).hasSize(1);
         assertThat(document.selectFirst("#name").val()).isEqualTo("Alder & Wren");
         assertThat(document.selectFirst("#hours-friday").val()).isEqualTo("late");
         assertThat(document.selectFirst("#password").val()).isEmpty();
         assertThat(page).contains("Friday: “late” cannot be read");
     }
 
-    @Test void aPasswordMadeOfTheSalonsNameIsRefused() {
+    @Test
+    void aPasswordMadeOfTheSalonsNameIsRefused() {
         var form = filled();
         form.putAll(Map.of("password", "Alder & Wren, Tarnbeck", "password-again", "Alder & Wren, Tarnbeck"));
         set(new Visitor(), ownersPath(), form).then().statusCode(422).body(containsString("anybody here could guess"));
     }
 
-    @Test void aFieldSentTwiceIsAForgery() {
+    @Test
+    void aFieldSentTwiceIsAForgery() {
         var visitor = new Visitor();
         var path = ownersPath();
         visitor.get(path);
         visitor.post(path, filled(), "login", "another").then().statusCode(400);
     }
 
-    @Test void aNewMemberOfStaffChoosesTheirOwnPassword() {
+    @Test
+    void aNewMemberOfStaffChoosesTheirOwnPassword() {
         var owner = new Visitor();
         set(owner, ownersPath(), filled()).then().statusCode(303);
         owner.get("/staff");
         var login = "juno-" + UUID.randomUUID();
-        var page = owner.post("/staff", Map.of("own-name", "Juno Marsh", "login", login, "role", "STYLIST")).then().statusCode(201)
+        var page = owner.post("/staff", Map.of("own-name", "Juno Marsh", "login", login, "role", "STYLIST")).then()
+            .statusCode(201)
             .extract().asString();
         var path = Jsoup.parse(page).selectFirst(".handed code").text().replaceAll("^https?://[^/]+", "");
         var juno = new Visitor();
         juno.get(path).then().statusCode(200).body(containsString("Hello Juno Marsh"));
-        juno.post(path, Map.of("password", PASSWORD, "password-again", PASSWORD)).then().statusCode(303).header("Location", endsWith("/day"));
+        juno.post(path, Map.of("password", PASSWORD, "password-again", PASSWORD)).then().statusCode(303)
+            .header("Location", endsWith("/day"));
         juno.get("/password").then().statusCode(200);
         new Visitor().get(path).then().statusCode(404);
     }
 
-    @Test void aNewCodeEndsTheOldPasswordAndEverySession() {
+    @Test
+    void aNewCodeEndsTheOldPasswordAndEverySession() {
         var owner = new Visitor();
         set(owner, ownersPath(), filled());
         var staff = QuarkusTransaction.requiringNew().call(() -> {
@@ -148,7 +169,8 @@ class SetUpTest {
             juno.persist();
             return juno;
         });
-        var path = "/set-up/" + QuarkusTransaction.requiringNew().call(() -> SetUpCode.forStaff(Staff.byId(staff.id).orElseThrow(), clock.instant()));
+        var path = "/set-up/" + QuarkusTransaction.requiringNew()
+            .call(() -> SetUpCode.forStaff(Staff.byId(staff.id).orElseThrow(), clock.instant()));
         var juno = new Visitor();
         set(juno, path, Map.of("password", PASSWORD, "password-again", PASSWORD)).then().statusCode(303);
         juno.get("/password").then().statusCode(200);
@@ -159,7 +181,8 @@ class SetUpTest {
         juno.post("/sign-in", Map.of("login", staff.login, "password", PASSWORD)).then().statusCode(422);
     }
 
-    @Test void theOwnerCannotShutThemselvesOut() {
+    @Test
+    void theOwnerCannotShutThemselvesOut() {
         var owner = new Visitor();
         var form = filled();
         set(owner, ownersPath(), form);
@@ -168,7 +191,8 @@ class SetUpTest {
         owner.post("/staff/" + self.id + "/leave", Map.of()).then().statusCode(404);
     }
 
-    @Test void theParticularsCanBeChangedLater() {
+    @Test
+    void theParticularsCanBeChangedLater() {
         var owner = new Visitor();
         set(owner, ownersPath(), filled());
         var page = Jsoup.parse(owner.get("/salon").asString());
@@ -183,17 +207,20 @@ class SetUpTest {
         owner.post("/salon", form).then().statusCode(422).body(containsString("Somebody else changed this meanwhile"));
     }
 
-    @Test @DisplayName("R11: the owner names the days on which the salon is shut, and the planner knows them")
+    @Test
+    @DisplayName("R11: the owner names the days on which the salon is shut, and the planner knows them")
     void closedDaysAreParticularsToo() {
         var owner = new Visitor();
         set(owner, ownersPath(), filled());
         var form = filled();
-        form.putAll(Map.of("closed-days", "Christmas", "version", Jsoup.parse(owner.get("/salon").asString()).selectFirst("input[name=version]").val()));
+        form.putAll(Map.of("closed-days", "Christmas", "version",
+            Jsoup.parse(owner.get("/salon").asString()).selectFirst("input[name=version]").val()));
         owner.post("/salon", form).then().statusCode(422).body(containsString("We cannot read “Christmas”"));
         form.put("closed-days", "2026-12-24 to 2026-12-26");
         owner.get("/salon");
         owner.post("/salon", form).then().statusCode(303);
-        assertThat(Jsoup.parse(owner.get("/salon").asString()).selectFirst("#closed-days").val()).isEqualTo("2026-12-24 to 2026-12-26");
+        assertThat(Jsoup.parse(owner.get("/salon").asString()).selectFirst("#closed-days").val())
+            .isEqualTo("2026-12-24 to 2026-12-26");
         assertThat(QuarkusTransaction.requiringNew().call(() -> Salon.the().hours().closed())).hasSize(3);
     }
 }

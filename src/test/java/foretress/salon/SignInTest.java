@@ -31,7 +31,8 @@ class SignInTest {
     @Inject MovedClock clock;
     private final String login = "petra-" + UUID.randomUUID();
 
-    @BeforeEach void somebodyWorksHere() {
+    @BeforeEach
+    void somebodyWorksHere() {
         QuarkusTransaction.requiringNew().run(() -> {
             var staff = new Staff("Petra Lind", login, Role.STYLIST, clock.instant());
             staff.proves(passwords.hash(PASSWORD));
@@ -39,7 +40,8 @@ class SignInTest {
         });
     }
 
-    @AfterEach void backToNow() {
+    @AfterEach
+    void backToNow() {
         clock.reset();
     }
 
@@ -62,21 +64,25 @@ class SignInTest {
         assertThat(visitor.get("/password").statusCode()).isEqualTo(expected ? 200 : 303);
     }
 
-    @Test void theRightPasswordLetsIn() {
+    @Test
+    void theRightPasswordLetsIn() {
         assertSignedIn(signedIn(), true);
     }
 
-    @Test void theLoginIsReadWithoutCaseThePasswordIsNot() {
+    @Test
+    void theLoginIsReadWithoutCaseThePasswordIsNot() {
         signIn(visitor(), login.toUpperCase(), PASSWORD).then().statusCode(303);
         signIn(visitor(), login, PASSWORD.toUpperCase()).then().statusCode(422);
     }
 
-    @Test void aWrongPasswordKeepsTheLoginAndSaysWhatToDo() {
+    @Test
+    void aWrongPasswordKeepsTheLoginAndSaysWhatToDo() {
         signIn(visitor(), login, "wrong").then().statusCode(422).body(containsString("Please look again"))
             .body(containsString("value=\"" + login + "\"")).body(containsString("do not belong together"));
     }
 
-    @Test void anUnknownLoginIsAnsweredLikeAWrongPassword() {
+    @Test
+    void anUnknownLoginIsAnsweredLikeAWrongPassword() {
         var known = signIn(visitor(), login, "wrong password here").asString().replace(login, "X");
         var other = "nobody-" + UUID.randomUUID();
         var unknown = signIn(visitor(), other, "wrong password here").asString().replace(other, "X");
@@ -87,27 +93,32 @@ class SignInTest {
         return page.replaceAll("name=\"csrf-token\" value=\"[^\"]*\"", "");
     }
 
-    @Test void somebodyWhoLeftIsANobody() {
+    @Test
+    void somebodyWhoLeftIsANobody() {
         var visitor = signedIn();
         QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().leaves());
         assertSignedIn(visitor, false);
         signIn(visitor(), login, PASSWORD).then().statusCode(422);
     }
 
-    @Test void theCookieIsForThisServerAndNoScript() {
+    @Test
+    void theCookieIsForThisServerAndNoScript() {
         var visitor = visitor();
-        assertThat(signIn(visitor, login, PASSWORD).headers().getValues("Set-Cookie")).filteredOn(c -> c.startsWith("staff="))
+        assertThat(signIn(visitor, login, PASSWORD).headers().getValues("Set-Cookie"))
+            .filteredOn(c -> c.startsWith("staff="))
             .singleElement().asString().contains("HttpOnly", "SameSite=Lax", "Path=/");
     }
 
-    @Test void aMadeUpOrAlteredCookieLetsNobodyIn() {
+    @Test
+    void aMadeUpOrAlteredCookieLetsNobodyIn() {
         var visitor = signedIn();
         var cookie = visitor.cookie("staff");
         visitor.cookie("staff", (cookie.charAt(4) == 'A' ? "B" : "A") + cookie.substring(1));
         assertSignedIn(visitor, false);
     }
 
-    @Test void signingOutEndsTheSessionForACopiedCookieToo() {
+    @Test
+    void signingOutEndsTheSessionForACopiedCookieToo() {
         var visitor = signedIn();
         var copy = visitor.cookie("staff");
         visitor.get("/password");
@@ -116,7 +127,8 @@ class SignInTest {
         assertSignedIn(visitor, false);
     }
 
-    @Test void aScreenLeftAloneHalfAnHourIsSignedOut() {
+    @Test
+    void aScreenLeftAloneHalfAnHourIsSignedOut() {
         var visitor = signedIn();
         clock.move(Duration.ofMinutes(29));
         assertSignedIn(visitor, true);
@@ -126,7 +138,8 @@ class SignInTest {
         assertSignedIn(visitor, false);
     }
 
-    @Test void nobodyStaysLongerThanTwelveHours() {
+    @Test
+    void nobodyStaysLongerThanTwelveHours() {
         var visitor = signedIn();
         for (int i = 0; i < 28; i++) {
             clock.move(Duration.ofMinutes(25));
@@ -136,11 +149,14 @@ class SignInTest {
         assertSignedIn(visitor, false);
     }
 
-    @Test void aChangedPasswordEndsAllOtherSessions() {
+    @Test
+    void aChangedPasswordEndsAllOtherSessions() {
         var elsewhere = signedIn();
         var here = signedIn();
         here.get("/password");
-        here.post("/password", Map.of("current", PASSWORD, "password", "lantern gravel ocean 4", "password-again", "lantern gravel ocean 4"))
+        here.post("/password",
+            Map.of("current", PASSWORD, "password", "lantern gravel ocean 4", "password-again",
+                "lantern gravel ocean 4"))
             .then().statusCode(303);
         assertSignedIn(here, true);
         assertSignedIn(elsewhere, false);
@@ -148,7 +164,8 @@ class SignInTest {
         signIn(visitor(), login, "lantern gravel ocean 4").then().statusCode(303);
     }
 
-    @Test void tooManyTriesWaitLongerAndLongerAndOthersDoNot() {
+    @Test
+    void tooManyTriesWaitLongerAndLongerAndOthersDoNot() {
         clock.stop();
         for (int i = 0; i < RateLimiter.FREE_TRIES; i++) signIn(visitor(), login, "wrong").then().statusCode(422);
         signIn(visitor(), login, PASSWORD).then().statusCode(429).header("Retry-After", notNullValue())
@@ -165,7 +182,8 @@ class SignInTest {
         signIn(visitor(), login, PASSWORD).then().statusCode(429).header("Retry-After", notNullValue());
     }
 
-    @Test @DisplayName("R62: eleven wrong passwords from strangers make an unknown device wait, and nobody on a device of their own")
+    @Test
+    @DisplayName("R62: eleven wrong passwords from strangers make an unknown device wait, and nobody on a device of their own")
     void aKnownDeviceKeepsAWayIn() {
         clock.stop();
         var own = signedIn();
@@ -174,16 +192,19 @@ class SignInTest {
         signIn(own, login, PASSWORD).then().statusCode(303);
     }
 
-    @Test @DisplayName("R62: a device is one person's, and a new password makes it unknown")
+    @Test
+    @DisplayName("R62: a device is one person's, and a new password makes it unknown")
     void aDeviceIsKnownForItsOwnPersonAndPassword() {
         clock.stop();
         var own = signedIn();
-        QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().proves(passwords.hash("lantern gravel ocean 4")));
+        QuarkusTransaction.requiringNew()
+            .run(() -> Staff.byLogin(login).orElseThrow().proves(passwords.hash("lantern gravel ocean 4")));
         for (int i = 0; i < 11; i++) signIn(visitor(), login, "wrong");
         signIn(own, login, "lantern gravel ocean 4").then().statusCode(429);
     }
 
-    @Test @DisplayName("R62: a stolen device cookie guesses no faster than anybody")
+    @Test
+    @DisplayName("R62: a stolen device cookie guesses no faster than anybody")
     void aKnownDeviceWaitsForItsOwnWrongTries() {
         clock.stop();
         var own = signedIn();
@@ -191,30 +212,38 @@ class SignInTest {
         signIn(own, login, PASSWORD).then().statusCode(429);
     }
 
-    @Test @DisplayName("R62: whoever is signed in proves it again whatever strangers do")
+    @Test
+    @DisplayName("R62: whoever is signed in proves it again whatever strangers do")
     void theProofInsideASessionHasItsOwnCount() {
         clock.stop();
         var own = signedIn();
         strangersTryUntilTheyWait();
         own.get("/password");
-        own.post("/password", Map.of("current", PASSWORD, "password", "lantern gravel ocean 4", "password-again", "lantern gravel ocean 4"))
+        own.post("/password",
+            Map.of("current", PASSWORD, "password", "lantern gravel ocean 4", "password-again",
+                "lantern gravel ocean 4"))
             .then().statusCode(303);
     }
 
-    @Test @DisplayName("R68: the host a request claims is not where it is sent on to")
+    @Test
+    @DisplayName("R68: the host a request claims is not where it is sent on to")
     void aForgedHostGoesNowhere() {
-        given().redirects().follow(false).header("Host", "elsewhere.example").get("/").then().statusCode(303).header("Location", equalTo("/sign-in"));
+        given().redirects().follow(false).header("Host", "elsewhere.example").get("/").then().statusCode(303)
+            .header("Location", equalTo("/sign-in"));
     }
 
-    @Test void aHashMadeWithLessEffortIsMadeAgain() {
-        QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().passwordHash = OldHash.of(PASSWORD));
+    @Test
+    void aHashMadeWithLessEffortIsMadeAgain() {
+        QuarkusTransaction.requiringNew()
+            .run(() -> Staff.byLogin(login).orElseThrow().passwordHash = OldHash.of(PASSWORD));
         signIn(visitor(), login, PASSWORD).then().statusCode(303);
         var now = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin(login).orElseThrow().passwordHash);
         assertThat(PasswordHash.parse(now).isOutdated()).isFalse();
         signIn(visitor(), login, PASSWORD).then().statusCode(303);
     }
 
-    @Test void afterSigningInOneIsWhereOneWanted() {
+    @Test
+    void afterSigningInOneIsWhereOneWanted() {
         var visitor = visitor();
         visitor.get("/password").then().statusCode(303).header("Location", endsWith("/sign-in?to=%2Fpassword"));
         visitor.get("/sign-in?to=%2Fpassword");
@@ -222,19 +251,24 @@ class SignInTest {
             .header("Location", endsWith("/password"));
     }
 
-    @Test void andNeverSentElsewhere() {
-        for (var to : new String[] { "https://elsewhere.example", "//elsewhere.example", "/\\elsewhere.example", "javascript:alert(1)" }) {
+    @Test
+    void andNeverSentElsewhere() {
+        for (var to : new String[] { "https://elsewhere.example", "//elsewhere.example", "/\\elsewhere.example",
+            "javascript:alert(1)" }) {
             var visitor = visitor();
             visitor.get("/sign-in");
-            visitor.post("/sign-in", Map.of("login", login, "password", PASSWORD, "to", to)).then().header("Location", endsWith("/day"));
+            visitor.post("/sign-in", Map.of("login", login, "password", PASSWORD, "to", to)).then().header("Location",
+                endsWith("/day"));
         }
     }
 
-    @Test void aStylistMayNotDecideWhoWorksHere() {
+    @Test
+    void aStylistMayNotDecideWhoWorksHere() {
         signedIn().get("/staff").then().statusCode(403);
     }
 
-    @Test void aProgramWithoutASessionIsTold() {
+    @Test
+    void aProgramWithoutASessionIsTold() {
         given().redirects().follow(false).accept("application/json").get("/staff").then().statusCode(406)
             .contentType("application/problem+json");
         given().redirects().follow(false).accept("*/*").get("/staff").then().statusCode(303);

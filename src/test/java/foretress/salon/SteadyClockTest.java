@@ -16,15 +16,18 @@ class SteadyClockTest {
     private static final Instant NINE = Instant.parse("2026-11-29T09:00:00Z");
     private final AtomicLong machine = new AtomicLong(NINE.toEpochMilli()), counter = new AtomicLong(77);
     private final SteadyClock steady = new SteadyClock(new Clock() {
-        @Override public Instant instant() {
+        @Override
+        public Instant instant() {
             return Instant.ofEpochMilli(machine.get());
         }
 
-        @Override public ZoneId getZone() {
+        @Override
+        public ZoneId getZone() {
             return ZoneOffset.UTC;
         }
 
-        @Override public Clock withZone(ZoneId zone) {
+        @Override
+        public Clock withZone(ZoneId zone) {
             return this;
         }
     }, machine::get, counter::get);
@@ -34,22 +37,26 @@ class SteadyClockTest {
         counter.addAndGet(Duration.ofMinutes(minutes).toNanos());
     }
 
-    @Test void itIsTheClockWhileNobodySetsItBack() {
+    @Test
+    void itIsTheClockWhileNobodySetsItBack() {
         assertThat(steady.instant()).isEqualTo(NINE);
         passes(31);
         assertThat(steady.instant()).isEqualTo(NINE.plus(Duration.ofMinutes(31)));
     }
 
-    @Test void aScreenLeftAloneHalfAnHourIsOverThoughTheClockWasSetBackTwenty() {
+    @Test
+    void aScreenLeftAloneHalfAnHourIsOverThoughTheClockWasSetBackTwenty() {
         Instant used = steady.instant();
         passes(31);
         machine.addAndGet(-Duration.ofMinutes(20).toMillis());
-        assertThat(Duration.between(used, steady.instant())).isEqualTo(Duration.ofMinutes(31)).isGreaterThan(Sessions.IDLE);
+        assertThat(Duration.between(used, steady.instant())).isEqualTo(Duration.ofMinutes(31))
+            .isGreaterThan(Sessions.IDLE);
         passes(5);
         assertThat(Duration.between(used, steady.instant())).isEqualTo(Duration.ofMinutes(36));
     }
 
-    @Test void aClockSetForwardIsBelieved() {
+    @Test
+    void aClockSetForwardIsBelieved() {
         steady.instant();
         machine.addAndGet(Duration.ofHours(2).toMillis());
         assertThat(steady.instant()).isEqualTo(NINE.plus(Duration.ofHours(2)));

@@ -50,7 +50,8 @@ class AftercareBrowserTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null) browser.close();
+        if (browser != null)
+            browser.close();
     }
 
     @BeforeEach
@@ -68,7 +69,7 @@ class AftercareBrowserTest {
     }
 
     @ParameterizedTest(name = "with scripts: {0}")
-    @ValueSource(booleans = {true, false})
+    @ValueSource(booleans = { true, false })
     void urgentSignsFirstThenTheSkinThenWhatToDo(boolean scripts) throws IOException {
         UUID visit = chair.planned(Map.of());
         String link = chair.link(visit, chair.applied(visit));
@@ -76,10 +77,13 @@ class AftercareBrowserTest {
             Page page = context.newPage();
             page.navigate(link);
             assertThat(page.locator("main").innerText()).contains("Call 999 at once if");
-            if (scripts) assertThat(Axe.findings(page)).isEmpty();
-            if (scripts) Pictures.take(page, "aftercare-1-urgent");
+            if (scripts)
+                assertThat(Axe.findings(page)).isEmpty();
+            if (scripts)
+                Pictures.take(page, "aftercare-1-urgent");
             page.locator("a.main").click();
-            if (scripts) Pictures.take(page, "aftercare-2-look");
+            if (scripts)
+                Pictures.take(page, "aftercare-2-look");
             sign(page, "blisters");
             sign(page, "itch");
             sign(page, "same-day");
@@ -87,11 +91,14 @@ class AftercareBrowserTest {
             large(page.locator("main button.main"), 48);
             page.locator("main button.main").click();
             assertThat(page.locator("h1").innerText()).isEqualTo("Thank you for telling us");
-            page.locator("input[type=file]").setInputFiles(new FilePayload("skin.png", "image/png", picture(3000, 2000)));
+            page.locator("input[type=file]")
+                .setInputFiles(new FilePayload("skin.png", "image/png", picture(3000, 2000)));
             page.locator("form[action$='/photo'] button").click();
             assertThat(page.locator("main").innerText()).contains("Your photo has arrived");
-            if (scripts) assertThat(Axe.findings(page)).isEmpty();
-            if (scripts) Pictures.take(page, "aftercare-3-told");
+            if (scripts)
+                assertThat(Axe.findings(page)).isEmpty();
+            if (scripts)
+                Pictures.take(page, "aftercare-3-told");
         }
         assertThat(chair.standing(visit)).isEqualTo("prevents");
         thePhotoIsServedToStaffAlone(visit);
@@ -106,7 +113,8 @@ class AftercareBrowserTest {
         String photo = petra.page().selectFirst("a[href*=/photos/]").attr("href");
         byte[] served = petra.open(photo).expect(200).response().asByteArray();
         BufferedImage seen = ImageIO.read(new ByteArrayInputStream(served));
-        assertThat(List.of(seen.getWidth(), seen.getHeight())).as("drawn anew, no larger than needed").containsExactly(1500, 1000);
+        assertThat(List.of(seen.getWidth(), seen.getHeight())).as("drawn anew, no larger than needed")
+            .containsExactly(1500, 1000);
         salon.as("sanna").open(photo).expect(403);
         new Walker().open(photo);
         assertThat(new Walker().open(photo).response().contentType()).doesNotContain("image");
@@ -153,12 +161,15 @@ class AftercareBrowserTest {
     }
 
     private List<Cookie> cookies(Walker staff) {
-        return staff.cookies().entrySet().stream().map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList();
+        return staff.cookies().entrySet().stream()
+            .map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList();
     }
 
     private static void show(Page page, String path, String picture) {
         page.navigate(path);
-        assertThat(((Number) page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth")).intValue()).as(path).isZero();
+        assertThat(((Number) page
+            .evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth")).intValue())
+            .as(path).isZero();
         Pictures.take(page, picture);
     }
 }

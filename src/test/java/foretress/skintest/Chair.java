@@ -69,9 +69,11 @@ public class Chair {
     }
 
     public void name(UUID visit, String shade) {
-        ProductLine line = QuarkusTransaction.requiringNew().call(() -> lines.inUse().stream().filter(one -> one.name.equals("Larkmoss Deep")).findFirst()
-            .orElseGet(() -> lines.add(salon.stylist().id, ExampleLine.leaflet())));
-        salon.as("petra").open("/desk/visits/" + visit + "/product").send(Map.of("line", line.lineId.toString(), "shade", shade)).expect(200);
+        ProductLine line = QuarkusTransaction.requiringNew()
+            .call(() -> lines.inUse().stream().filter(one -> one.name.equals("Larkmoss Deep")).findFirst()
+                .orElseGet(() -> lines.add(salon.stylist().id, ExampleLine.leaflet())));
+        salon.as("petra").open("/desk/visits/" + visit + "/product")
+            .send(Map.of("line", line.lineId.toString(), "shade", shade)).expect(200);
     }
 
     /** The client signs on the tablet that Petra hands over. */
@@ -83,7 +85,8 @@ public class Chair {
 
     /** The tablet in the client's hands, before the consent. */
     Walker handed(UUID visit) {
-        return salon.as("petra").open("/visits/" + visit + "/skin-test").send("form[action$=hand-over]", Map.of()).expect(200);
+        return salon.as("petra").open("/visits/" + visit + "/skin-test").send("form[action$=hand-over]", Map.of())
+            .expect(200);
     }
 
     void sign(Walker tablet) {
@@ -97,13 +100,15 @@ public class Chair {
 
     /** Petra takes the tablet back and signs in. */
     Walker back(Walker tablet, UUID visit) {
-        tablet.send("form[action$=give-back]", Map.of()).send(Map.of("login", "petra", "password", OpenSalon.PASSWORD)).expect(200);
+        tablet.send("form[action$=give-back]", Map.of()).send(Map.of("login", "petra", "password", OpenSalon.PASSWORD))
+            .expect(200);
         assertThat(tablet.at()).isEqualTo("/visits/" + visit + "/skin-test/record");
         return tablet;
     }
 
     static Map<String, String> wellMade() {
-        return new HashMap<>(Map.of("batch", "LM-0417", "mixing", "MIXED", "site", "BEHIND_EAR", "medicines", "none", "whole", "yes"));
+        return new HashMap<>(
+            Map.of("batch", "LM-0417", "mixing", "MIXED", "site", "BEHIND_EAR", "medicines", "none", "whole", "yes"));
     }
 
     /** Petra has put the test on; its id. */
@@ -113,7 +118,8 @@ public class Chair {
     }
 
     public UUID newest(UUID visit) {
-        return QuarkusTransaction.requiringNew().call(() -> TestApplied.ofClient(Visit.<Visit>findById(visit).client.id).get(0).id());
+        return QuarkusTransaction.requiringNew()
+            .call(() -> TestApplied.ofClient(Visit.<Visit>findById(visit).client.id).get(0).id());
     }
 
     /** Petra reads the spot; the page that answers. */
@@ -123,7 +129,8 @@ public class Chair {
 
     /** The client's own page. */
     public String link(UUID visit, UUID test) {
-        Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test").send("form[action$=" + test + "/link]", Map.of()).expect(200);
+        Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test")
+            .send("form[action$=" + test + "/link]", Map.of()).expect(200);
         return petra.only("#link").val().replaceAll("^https?://[^/]+", "");
     }
 

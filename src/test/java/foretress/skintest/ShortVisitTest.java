@@ -62,7 +62,8 @@ class ShortVisitTest {
     }
 
     private static Calendar calendar(Mail mail) throws Exception {
-        List<Byte> bytes = Multi.createFrom().publisher(mail.getAttachments().get(0).getData()).collect().asList().await().indefinitely();
+        List<Byte> bytes = Multi.createFrom().publisher(mail.getAttachments().get(0).getData()).collect().asList()
+            .await().indefinitely();
         byte[] file = new byte[bytes.size()];
         for (int i = 0; i < file.length; i++) file[i] = bytes.get(i);
         Calendar calendar = new CalendarBuilder().build(new StringReader(new String(file, StandardCharsets.UTF_8)));
@@ -95,12 +96,15 @@ class ShortVisitTest {
     void notAnsweredIsNotNothingOwed() {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
         Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").expect(200);
-        assertThat(sanna.text()).contains("has not answered yet", "This much is due in any case").doesNotContain("Nothing is due");
+        assertThat(sanna.text()).contains("has not answered yet", "This much is due in any case")
+            .doesNotContain("Nothing is due");
         assertThat(sanna.page().select("#book [name=start]")).isNotEmpty();
         Walker petra = salon.as("petra").open("/visits/" + visit + "/bench").expect(200);
-        assertThat(petra.text()).contains("Nobody has answered yet: at least this", "Skin test").doesNotContain("No test is owed");
+        assertThat(petra.text()).contains("Nobody has answered yet: at least this", "Skin test")
+            .doesNotContain("No test is owed");
         petra.open("/visits/" + visit + "/decision").expect(200);
-        assertThat(petra.text()).contains("Nobody has answered for this visit yet", "Skin test").doesNotContain("This visit is over");
+        assertThat(petra.text()).contains("Nobody has answered for this visit yet", "Skin test")
+            .doesNotContain("This visit is over");
     }
 
     @Test
@@ -118,7 +122,8 @@ class ShortVisitTest {
         mails.clear();
         chair.shortVisit(visit);
         Mail mail = mail();
-        assertThat(mail.getText()).contains("a short visit", "/i/").doesNotContainIgnoringCase("skin").doesNotContainIgnoringCase("test")
+        assertThat(mail.getText()).contains("a short visit", "/i/").doesNotContainIgnoringCase("skin")
+            .doesNotContainIgnoringCase("test")
             .doesNotContainIgnoringCase("allerg").doesNotContain("Larkmoss");
         assertThat(mail.getSubject()).doesNotContainIgnoringCase("test");
         Calendar calendar = calendar(mail);
@@ -140,9 +145,11 @@ class ShortVisitTest {
         VEvent moved = event(calendar(mail()));
         assertThat(List.of(value(moved, "UID"), value(moved, "SEQUENCE"))).containsExactly(uid, "1");
         assertThat(value(moved, "DTSTART")).isEqualTo(booked(visit).toString().replaceAll("[-:]", ""));
-        salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").send("form[action$=/cancel]", Map.of()).expect(200);
+        salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").send("form[action$=/cancel]", Map.of())
+            .expect(200);
         Calendar off = calendar(mail());
-        assertThat(List.of(method(off), value(event(off), "UID"), value(event(off), "SEQUENCE"), value(event(off), "STATUS")))
+        assertThat(
+            List.of(method(off), value(event(off), "UID"), value(event(off), "SEQUENCE"), value(event(off), "STATUS")))
             .containsExactly("CANCEL", uid, "2", "CANCELLED");
         assertThat(mail().getText()).doesNotContain("/i/");
     }
@@ -165,7 +172,8 @@ class ShortVisitTest {
         sanna.send("#book", Map.of("start", start));
         sender.sendDue();
         int before = mails.getMailsSentTo("ottilie@post.example").size();
-        salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").send("#book", Map.of("start", start)).expect(200);
+        salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").send("#book", Map.of("start", start))
+            .expect(200);
         sender.sendDue();
         assertThat(mails.getMailsSentTo("ottilie@post.example")).hasSize(before);
     }
@@ -184,15 +192,18 @@ class ShortVisitTest {
     void whenThereIsNoTimeLeftTheConflictIsNamed() {
         UUID visit = chair.planned(Map.of());
         clock.move(Duration.between(clock.instant(), starts(visit).minus(Duration.ofHours(30))));
-        assertThat(salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").text()).contains("no time left", "48 are needed");
+        assertThat(salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").text()).contains("no time left",
+            "48 are needed");
     }
 
     @Test
     void withMetalSuspectedTheHairIsCutAtTheSameVisit() {
-        UUID visit = chair.signed(Map.of("darkening-lotion", List.of("yes"), "darkening-lotion-when.precision", List.of("dont-know")));
+        UUID visit = chair.signed(
+            Map.of("darkening-lotion", List.of("yes"), "darkening-lotion-when.precision", List.of("dont-know")));
         chair.name(visit, "4-0");
         chair.shortVisit(visit);
-        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").text()).contains("Hair for the metal test is cut at the same visit");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").text())
+            .contains("Hair for the metal test is cut at the same visit");
     }
 
     @Test

@@ -24,7 +24,7 @@ class SkinLookTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = SkinSign.class, names = {"NONE", "FAINT"}, mode = EnumSource.Mode.EXCLUDE)
+    @EnumSource(value = SkinSign.class, names = { "NONE", "FAINT" }, mode = EnumSource.Mode.EXCLUDE)
     void everySignButAFaintRednessIsPositiveAloneAndBesideOne(SkinSign sign) {
         assertThat(seen(sign).result()).isEqualTo(SkinTestOutcome.POSITIVE);
         assertThat(seen(SkinSign.FAINT, sign).result()).isEqualTo(SkinTestOutcome.POSITIVE);
@@ -47,13 +47,23 @@ class SkinLookTest {
     @Test
     @DisplayName("what was kept when these were texts is read as it was, and is written with the same codes")
     void whatWasKeptEarlierIsStillRead() throws JsonProcessingException {
-        SkinLook before = JSON.readValue("{\"signs\":[\"blisters\",\"itch\"],\"began\":\"same-day\",\"words\":\"w\",\"masking\":[\"m\"],\"mixing\":true}", SkinLook.class);
-        assertThat(before).isEqualTo(new SkinLook(List.of(SkinSign.BLISTERS, SkinSign.ITCH), Optional.of(Onset.SAME_DAY), "w", List.of("m"), true));
-        assertThat(JSON.readValue("{\"signs\":[\"none\"],\"began\":\"\",\"words\":\"\",\"masking\":[],\"mixing\":false}", SkinLook.class)).isEqualTo(seen(SkinSign.NONE));
-        assertThat(JSON.writeValueAsString(before)).contains("[\"blisters\",\"itch\"]", "\"began\":\"same-day\"").doesNotContain("urgent", "nothing");
-        assertThat(JSON.readValue(JSON.writeValueAsString(seen(SkinSign.FAINT)), SkinLook.class)).isEqualTo(seen(SkinSign.FAINT));
-        TestMethod made = JSON.readValue("{\"shade\":\"4-0\",\"batch\":\"b\",\"mixing\":\"NEAT\",\"site\":\"INNER_ELBOW\",\"siteWords\":\"\",\"masking\":[],\"medicines\":\"unknown\"}", TestMethod.class);
-        assertThat(made).isEqualTo(new TestMethod("4-0", "b", ProductLine.Mixing.NEAT, ProductLine.Site.INNER_ELBOW, "", List.of(), TestMethod.Medicines.UNKNOWN));
+        SkinLook before = JSON.readValue(
+            "{\"signs\":[\"blisters\",\"itch\"],\"began\":\"same-day\",\"words\":\"w\",\"masking\":[\"m\"],\"mixing\":true}",
+            SkinLook.class);
+        assertThat(before).isEqualTo(new SkinLook(List.of(SkinSign.BLISTERS, SkinSign.ITCH),
+            Optional.of(Onset.SAME_DAY), "w", List.of("m"), true));
+        assertThat(JSON.readValue(
+            "{\"signs\":[\"none\"],\"began\":\"\",\"words\":\"\",\"masking\":[],\"mixing\":false}", SkinLook.class))
+            .isEqualTo(seen(SkinSign.NONE));
+        assertThat(JSON.writeValueAsString(before)).contains("[\"blisters\",\"itch\"]", "\"began\":\"same-day\"")
+            .doesNotContain("urgent", "nothing");
+        assertThat(JSON.readValue(JSON.writeValueAsString(seen(SkinSign.FAINT)), SkinLook.class))
+            .isEqualTo(seen(SkinSign.FAINT));
+        TestMethod made = JSON.readValue(
+            "{\"shade\":\"4-0\",\"batch\":\"b\",\"mixing\":\"NEAT\",\"site\":\"INNER_ELBOW\",\"siteWords\":\"\",\"masking\":[],\"medicines\":\"unknown\"}",
+            TestMethod.class);
+        assertThat(made).isEqualTo(new TestMethod("4-0", "b", ProductLine.Mixing.NEAT, ProductLine.Site.INNER_ELBOW, "",
+            List.of(), TestMethod.Medicines.UNKNOWN));
         assertThat(made.masked()).as("not known is not none").isTrue();
         assertThat(JSON.readValue(JSON.writeValueAsString(made), TestMethod.class)).isEqualTo(made);
     }

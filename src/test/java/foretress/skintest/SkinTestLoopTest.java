@@ -58,7 +58,8 @@ class SkinTestLoopTest {
     }
 
     private SkinTestHistory.Kept kept(UUID visit) {
-        return QuarkusTransaction.requiringNew().call(() -> skinTests.of(Visit.<Visit>findById(visit).client.id).get(0));
+        return QuarkusTransaction.requiringNew()
+            .call(() -> skinTests.of(Visit.<Visit>findById(visit).client.id).get(0));
     }
 
     private boolean open(UUID visit, Task.Kind kind) {
@@ -71,7 +72,8 @@ class SkinTestLoopTest {
         client.open(client.only("a.main").attr("href")).expect(200);
         List<Map.Entry<String, String>> fields = new ArrayList<>(client.fields("main form"));
         signs.forEach(sign -> fields.add(Map.entry("sign", sign)));
-        if (!began.isEmpty()) fields.add(Map.entry("began", began));
+        if (!began.isEmpty())
+            fields.add(Map.entry("began", began));
         return client.post(link + "/look", fields);
     }
 
@@ -126,7 +128,8 @@ class SkinTestLoopTest {
         UUID test = chair.applied(visit);
         var nothing = new SkinLook(List.of(SkinSign.NONE), Optional.empty(), "", List.of(), false);
         clock.move(Duration.ofHours(48).minusMinutes(1));
-        assertThatThrownBy(() -> looks.read(UUID.randomUUID(), test, nothing, salon.stylist().id)).isInstanceOf(LookRecording.TooEarly.class);
+        assertThatThrownBy(() -> looks.read(UUID.randomUUID(), test, nothing, salon.stylist().id))
+            .isInstanceOf(LookRecording.TooEarly.class);
         assertThat(QuarkusTransaction.requiringNew().call(() -> SkinTestEntry.ofTest(test))).isEmpty();
         clock.move(Duration.ofMinutes(1));
         looks.read(UUID.randomUUID(), test, nothing, salon.stylist().id);
@@ -139,15 +142,18 @@ class SkinTestLoopTest {
         UUID visit = chair.planned(Map.of());
         String link = chair.link(visit, chair.applied(visit));
         String day = clock.instant().atZone(ZoneId.of("Europe/London")).toLocalDate().plusDays(9).toString();
-        salon.as("petra").open("/visits/" + visit + "/decision").send("form[action$=/decision]", Map.of("verdict-0", "postpone", "until-0", day)).expect(200);
+        salon.as("petra").open("/visits/" + visit + "/decision")
+            .send("form[action$=/decision]", Map.of("verdict-0", "postpone", "until-0", day)).expect(200);
         assertThat(state(visit)).isEqualTo(State.DECIDED);
         tell(link, List.of("none"), "").expect(200);
         assertThat(state(visit)).as("nothing seen stops nothing").isEqualTo(State.DECIDED);
         tell(link, List.of("redness"), "next-days").expect(200);
         assertThat(state(visit)).isEqualTo(State.SIGNED);
         assertThat(open(visit, Task.Kind.SPEAK_AT_ONCE)).isTrue();
-        assertThat(salon.as("petra").open("/visits/" + visit + "/closing").page().select("form[action$=/closing]")).as("nothing decided holds").isEmpty();
-        assertThat(salon.as("petra").open("/visits/" + visit + "/decision").page().select("input[name=verdict-0]").eachAttr("value")).containsExactly("postpone", "decline");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/closing").page().select("form[action$=/closing]"))
+            .as("nothing decided holds").isEmpty();
+        assertThat(salon.as("petra").open("/visits/" + visit + "/decision").page().select("input[name=verdict-0]")
+            .eachAttr("value")).containsExactly("postpone", "decline");
     }
 
     private State state(UUID visit) {
@@ -173,8 +179,10 @@ class SkinTestLoopTest {
         assertThat(client.text()).contains("Petra Lind will speak to you by", "Your appointment is stopped");
         assertThat(chair.standing(visit)).isEqualTo("prevents");
         assertThat(open(visit, Task.Kind.SPEAK_AT_ONCE)).isTrue();
-        assertThat(salon.as("sanna").open("/desk").text()).contains("Petra Lind speaks to the client at once").doesNotContain("Blisters");
-        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").text()).contains("Blisters or weeping, Itch", "The skin reacted");
+        assertThat(salon.as("sanna").open("/desk").text()).contains("Petra Lind speaks to the client at once")
+            .doesNotContain("Blisters");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").text())
+            .contains("Blisters or weeping, Itch", "The skin reacted");
         clock.move(Duration.ofHours(30));
         chair.read(visit, chair.newest(visit), Map.of("sign", "none", "spot", "yes")).expect(200);
         assertThat(chair.standing(visit)).as("a later look does not take the reaction away").isEqualTo("prevents");
@@ -229,7 +237,8 @@ class SkinTestLoopTest {
         fields.add(Map.entry("began", "unknown"));
         client.post(link + "/look", fields).expect(200);
         client.post(link + "/look", fields).expect(200);
-        assertThat(QuarkusTransaction.requiringNew().call(() -> SkinTestEntry.ofTest(chair.newest(visit)).size())).isEqualTo(1);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> SkinTestEntry.ofTest(chair.newest(visit)).size()))
+            .isEqualTo(1);
     }
 
     @Test
@@ -237,7 +246,8 @@ class SkinTestLoopTest {
     void aReactionToldOfIsNotSaidToCountForNothing() {
         UUID visit = chair.planned(Map.of());
         tell(chair.link(visit, chair.applied(visit)), List.of("blisters"), "unknown");
-        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").text()).contains("The skin reacted: this dye is not used").doesNotContain("does not count");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").text())
+            .contains("The skin reacted: this dye is not used").doesNotContain("does not count");
     }
 
     @Test
@@ -246,15 +256,21 @@ class SkinTestLoopTest {
         UUID test = chair.applied(visit);
         tell(chair.link(visit, test), List.of("blisters"), "unknown");
         salon.as("petra").open("/visits/" + visit + "/skin-test");
-        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").page().select("form[action$=/error]")).as("no stylist marks it").isEmpty();
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").page().select("form[action$=/error]"))
+            .as("no stylist marks it").isEmpty();
         Walker edda = salon.as("edda").open("/visits/" + visit + "/skin-test");
         edda.send("form[action$=/error]", Map.of("reason", "")).expect(422);
-        edda.send("form[action$=/error]", Map.of("reason", "The client meant the other ear-ring and called.")).expect(422);
-        assertThat(edda.text()).as("R10: a reason alone opens nothing").contains("This is not your password").doesNotContain("Entered in error: Edda");
+        edda.send("form[action$=/error]", Map.of("reason", "The client meant the other ear-ring and called."))
+            .expect(422);
+        assertThat(edda.text()).as("R10: a reason alone opens nothing").contains("This is not your password")
+            .doesNotContain("Entered in error: Edda");
         assertThat(chair.standing(visit)).isEqualTo("prevents");
         assertThat(edda.page().select("[name=reason]").val()).as("what was typed is kept").contains("ear-ring");
-        edda.send("form[action$=/error]", Map.of("reason", "The client meant the other ear-ring and called.", "password", "not hers")).expect(422);
-        edda.send("form[action$=/error]", Map.of("reason", "The client meant the other ear-ring and called.", "password", OpenSalon.PASSWORD)).expect(200);
+        edda.send("form[action$=/error]",
+            Map.of("reason", "The client meant the other ear-ring and called.", "password", "not hers")).expect(422);
+        edda.send("form[action$=/error]",
+            Map.of("reason", "The client meant the other ear-ring and called.", "password", OpenSalon.PASSWORD))
+            .expect(200);
         assertThat(edda.text()).contains("Blisters", "Entered in error: Edda Wren", "meant the other ear-ring");
         assertThat(chair.standing(visit)).isEqualTo("test first");
     }
@@ -267,8 +283,10 @@ class SkinTestLoopTest {
         Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test").expect(200);
         assertThat(petra.text()).contains("No skin test for this client", "What instead", "Refer to a doctor");
         assertThat(petra.page().select("a[href$=/consent], a[href$=/record]")).isEmpty();
-        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at()).isEqualTo("/visits/" + visit + "/skin-test");
-        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").page().select("form[action$=hand-over]")).isEmpty();
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at())
+            .isEqualTo("/visits/" + visit + "/skin-test");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").page().select("form[action$=hand-over]"))
+            .isEmpty();
     }
 
     /** Regulation (EC) 1223/2009, Annex III, warnings of the oxidative dyes: not intended for persons under 16. */
@@ -279,7 +297,8 @@ class SkinTestLoopTest {
         chair.name(visit, "4-0");
         Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test").expect(200);
         assertThat(petra.text()).contains("No skin test for this client");
-        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at()).isEqualTo("/visits/" + visit + "/skin-test");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at())
+            .isEqualTo("/visits/" + visit + "/skin-test");
     }
 
     @Test
@@ -298,13 +317,15 @@ class SkinTestLoopTest {
     void theSameFormTwiceIsOneTest() {
         UUID visit = chair.planned(Map.of());
         Walker petra = chair.agreed(visit);
-        List<Map.Entry<String, String>> fields = new ArrayList<>(petra.fields("main form").stream().filter(f -> !Chair.wellMade().containsKey(f.getKey())).toList());
+        List<Map.Entry<String, String>> fields = new ArrayList<>(
+            petra.fields("main form").stream().filter(f -> !Chair.wellMade().containsKey(f.getKey())).toList());
         Chair.wellMade().forEach((name, value) -> fields.add(Map.entry(name, value)));
         petra.post("/visits/" + visit + "/skin-test/record", fields).expect(200);
         petra.post("/visits/" + visit + "/skin-test/record", fields).expect(200);
-        assertThat(QuarkusTransaction.requiringNew().call(() ->
-            skinTests.of(Visit.<Visit>findById(visit).client.id))).hasSize(1);
-        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at()).as("a consent serves one test")
+        assertThat(QuarkusTransaction.requiringNew().call(() -> skinTests.of(Visit.<Visit>findById(visit).client.id)))
+            .hasSize(1);
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at())
+            .as("a consent serves one test")
             .isEqualTo("/visits/" + visit + "/skin-test");
     }
 
@@ -316,13 +337,16 @@ class SkinTestLoopTest {
         assertThat(tablet.at()).isEqualTo("/answers/skin-test");
         assertThat(tablet.open("/visits/" + visit + "/skin-test/record").at()).startsWith("/sign-in");
         assertThat(tablet.open("/desk").at()).startsWith("/sign-in");
-        assertThat(tablet.open("/answers/read-back").at()).as("what was answered is not on this tablet").isEqualTo("/answers/skin-test");
+        assertThat(tablet.open("/answers/read-back").at()).as("what was answered is not on this tablet")
+            .isEqualTo("/answers/skin-test");
         chair.sign(tablet);
         assertThat(tablet.text()).contains("Please give the tablet back now.");
-        assertThat(tablet.open("/visits/" + visit + "/skin-test/record").at()).as("signing opens no page of the staff's").startsWith("/sign-in");
+        assertThat(tablet.open("/visits/" + visit + "/skin-test/record").at())
+            .as("signing opens no page of the staff's").startsWith("/sign-in");
         tablet.open("/answers/skin-test").send("form[action$=give-back]", Map.of());
         assertThat(tablet.at()).startsWith("/sign-in");
-        assertThat(tablet.open("/answers/skin-test").response().statusCode()).as("the client's door is shut").isEqualTo(403);
+        assertThat(tablet.open("/answers/skin-test").response().statusCode()).as("the client's door is shut")
+            .isEqualTo(403);
     }
 
     @Test
@@ -332,7 +356,8 @@ class SkinTestLoopTest {
         String link = knocking.link(visit);
         chair.agreed(visit);
         new Walker().open(link).expect(200);
-        byte[] pdf = salon.as("petra").open("/visits/" + visit + "/skin-test/consent/1").expect(200).response().asByteArray();
+        byte[] pdf =
+            salon.as("petra").open("/visits/" + visit + "/skin-test/consent/1").expect(200).response().asByteArray();
         try (var document = Loader.loadPDF(pdf)) {
             assertThat(new PDFTextStripper().getText(document)).contains("Petra Lind");
         }
@@ -342,7 +367,8 @@ class SkinTestLoopTest {
     @DisplayName("R9: a client's own phone never signs the consent to a skin test")
     void onlyTheSalonsTabletSignsATest() {
         UUID visit = chair.planned(Map.of());
-        Walker phone = new Walker().open(knocking.link(visit)).send(Map.of("language", "en")).send(Map.of("day", "4", "month", "3", "year", "1965"));
+        Walker phone = new Walker().open(knocking.link(visit)).send(Map.of("language", "en"))
+            .send(Map.of("day", "4", "month", "3", "year", "1965"));
         assertThat(phone.open("/answers/skin-test").at()).as("another browser shows a code first").isEqualTo("/code");
         assertThat(phone.page().select("input[name=agree]")).isEmpty();
     }
@@ -362,10 +388,12 @@ class SkinTestLoopTest {
         petra.send(Map.of("wanted", "skin-test")).expect(200);
         assertThat(petra.at()).isEqualTo("/visits/" + visit);
         assertThat(petra.text()).doesNotContain("does not want this test").contains("not signed yet");
-        salon.as("edda").open("/owner").send("form.trail", Map.of("act", "wanted after all")).expect(200).only("#trail tbody tr:contains(Petra Lind)");
+        salon.as("edda").open("/owner").send("form.trail", Map.of("act", "wanted after all")).expect(200)
+            .only("#trail tbody tr:contains(Petra Lind)");
         assertThat(petra.open(here).page().select("form[action$=hand-over]")).hasSize(1);
         chair.applied(visit);
-        assertThat(petra.open("/visits/" + visit + "/decision").expect(200).text()).as("she signs the service again").contains("A test came in or fell away after the client signed");
+        assertThat(petra.open("/visits/" + visit + "/decision").expect(200).text()).as("she signs the service again")
+            .contains("A test came in or fell away after the client signed");
     }
 
     @Test
@@ -382,10 +410,12 @@ class SkinTestLoopTest {
     @Test
     void noTestWithoutItsOwnConsent() {
         UUID visit = chair.planned(Map.of());
-        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at()).isEqualTo("/visits/" + visit + "/skin-test");
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test/record").at())
+            .isEqualTo("/visits/" + visit + "/skin-test");
         Walker petra = chair.agreed(visit);
         chair.name(visit, "2-0");
-        assertThat(petra.open("/visits/" + visit + "/skin-test/record").at()).as("agreed to another shade").isEqualTo("/visits/" + visit + "/skin-test");
+        assertThat(petra.open("/visits/" + visit + "/skin-test/record").at()).as("agreed to another shade")
+            .isEqualTo("/visits/" + visit + "/skin-test");
     }
 
     @Test
@@ -431,7 +461,8 @@ class SkinTestLoopTest {
 
     private long mails(UUID visit, String kind) {
         return QuarkusTransaction.requiringNew().call(() -> ((Number) SkinTestEntry.getEntityManager()
-            .createNativeQuery("select count(*) from outbox where visit_id = ?1 and kind = ?2").setParameter(1, visit).setParameter(2, kind).getSingleResult()).longValue());
+            .createNativeQuery("select count(*) from outbox where visit_id = ?1 and kind = ?2").setParameter(1, visit)
+            .setParameter(2, kind).getSingleResult()).longValue());
     }
 
     @Test
@@ -460,9 +491,11 @@ class SkinTestLoopTest {
     void thePaperOfTheConsentNamesTheProductAndIsKept() throws Exception {
         UUID visit = chair.planned(Map.of());
         chair.agreed(visit);
-        byte[] pdf = salon.as("petra").open("/visits/" + visit + "/skin-test/consent/1").expect(200).response().asByteArray();
+        byte[] pdf =
+            salon.as("petra").open("/visits/" + visit + "/skin-test/consent/1").expect(200).response().asByteArray();
         try (var document = Loader.loadPDF(pdf)) {
-            assertThat(new PDFTextStripper().getText(document)).contains("Larkmoss Deep, 4-0", "put before the client on the salon's own tablet");
+            assertThat(new PDFTextStripper().getText(document)).contains("Larkmoss Deep, 4-0",
+                "put before the client on the salon's own tablet");
         }
         Files.createDirectories(Path.of("target/paper"));
         Files.write(Path.of("target/paper/skin-test.pdf"), pdf);

@@ -32,7 +32,8 @@ class KillIT {
     private final Queue<String> acknowledged = new ConcurrentLinkedQueue<>();
     private final Random random = new Random(20261124);
 
-    @Test void onTheEmbeddedDatabase() throws Exception {
+    @Test
+    void onTheEmbeddedDatabase() throws Exception {
         storm(Launched.JAR, Map.of());
         try (var connection = h2()) {
             assertThatTheChainAgrees(connection);
@@ -44,10 +45,12 @@ class KillIT {
         return new H2Store(settings, new KeyFolder(settings.keys())).open();
     }
 
-    @Test void onPostgres() throws Exception {
+    @Test
+    void onPostgres() throws Exception {
         try (var postgres = EmbeddedPostgres.start()) {
-            storm(Launched.POSTGRES_JAR, Map.of("QUARKUS_DATASOURCE_JDBC_URL", postgres.getJdbcUrl("postgres", "postgres"),
-                "QUARKUS_DATASOURCE_USERNAME", "postgres"));
+            storm(Launched.POSTGRES_JAR,
+                Map.of("QUARKUS_DATASOURCE_JDBC_URL", postgres.getJdbcUrl("postgres", "postgres"),
+                    "QUARKUS_DATASOURCE_USERNAME", "postgres"));
             try (var connection = postgres.getPostgresDatabase().getConnection()) {
                 assertThatTheChainAgrees(connection);
             }
@@ -55,7 +58,8 @@ class KillIT {
     }
 
     private void storm(Path jar, Map<String, String> environment) throws Exception {
-        Assumptions.assumeTrue(jar.toFile().exists(), "NOT RUN: there is no " + jar + "; run mvn pre-integration-test first");
+        Assumptions.assumeTrue(jar.toFile().exists(),
+            "NOT RUN: there is no " + jar + "; run mvn pre-integration-test first");
         try (var server = Launched.in(jar, folder, environment).untilReady()) {
             new SalonOwner(server).setUp(server.said("/set-up/").orElseThrow().replaceAll(".*(/set-up/\\S+)$", "$1"));
             saveUntilKilled(server, 0);
@@ -85,7 +89,7 @@ class KillIT {
             try {
                 var owner = new SalonOwner(server);
                 owner.signIn();
-                for (int i = 0; ; i++) {
+                for (int i = 0;; i++) {
                     owner.takeOn(name + "-" + i);
                     acknowledged.add(name + "-" + i);
                 }
@@ -109,7 +113,8 @@ class KillIT {
     private static void assertThatTheChainAgrees(Connection connection) throws SQLException {
         assertThat(count(connection, "select count(*) from ledger_entry where what = 'took on'"))
             .isEqualTo(count(connection, "select count(*) from staff where role = 'DESK'"));
-        assertThat(count(connection, "select count(*) from ledger_entry")).isEqualTo(count(connection, "select max(number) from ledger_entry"))
+        assertThat(count(connection, "select count(*) from ledger_entry"))
+            .isEqualTo(count(connection, "select max(number) from ledger_entry"))
             .isEqualTo(count(connection, "select number from ledger_head"));
     }
 

@@ -60,10 +60,11 @@ public class Launched implements AutoCloseable {
     }
 
     public static Launched in(Path jar, Path folder, Map<String, String> environment) throws IOException {
-        var builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx300m", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-jar", jar.toString())
+        var builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx300m",
+            "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-jar", jar.toString())
             .directory(folder.toFile());
         builder.environment().keySet().removeIf(name -> name.startsWith("QUARKUS_") || name.startsWith("FORETRESS_"));
-        builder.environment().remove("JAVA_TOOL_OPTIONS");      // the machine says on standard error that it picked them up
+        builder.environment().remove("JAVA_TOOL_OPTIONS"); // the machine says on standard error that it picked them up
         int port = freePort();
         builder.environment().put("QUARKUS_HTTP_PORT", Integer.toString(port));
         builder.environment().putAll(environment);
@@ -79,16 +80,19 @@ public class Launched implements AutoCloseable {
     public Launched untilReady() throws InterruptedException {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
         while (System.nanoTime() < end) {
-            if (said("ready at ").isPresent()) return this;
-            if (!process.isAlive()) throw new IllegalStateException("ended with " + process.exitValue() + ": " + out + err);
+            if (said("ready at ").isPresent())
+                return this;
+            if (!process.isAlive())
+                throw new IllegalStateException("ended with " + process.exitValue() + ": " + out + err);
             Thread.sleep(50);
         }
         throw new IllegalStateException("not ready in time: " + out + err);
     }
 
     public int exitCode() throws InterruptedException {
-        if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) throw new IllegalStateException("still running: " + out + err);
-        Thread.sleep(100);       // what it said last is still on its way
+        if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS))
+            throw new IllegalStateException("still running: " + out + err);
+        Thread.sleep(100); // what it said last is still on its way
         return process.exitValue();
     }
 
@@ -109,7 +113,8 @@ public class Launched implements AutoCloseable {
 
     public HttpResponse<String> get(String path) {
         try {
-            return HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path)).build(),
+            return HttpClient.newHttpClient().send(
+                HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path)).build(),
                 HttpResponse.BodyHandlers.ofString());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -123,10 +128,12 @@ public class Launched implements AutoCloseable {
         process.destroyForcibly().waitFor();
     }
 
-    @Override public void close() {
+    @Override
+    public void close() {
         process.destroy();
         try {
-            if (!process.waitFor(30, TimeUnit.SECONDS)) process.destroyForcibly().waitFor();
+            if (!process.waitFor(30, TimeUnit.SECONDS))
+                process.destroyForcibly().waitFor();
         } catch (InterruptedException e) {
             process.destroyForcibly();
             Thread.currentThread().interrupt();

@@ -21,17 +21,21 @@ class PostgresStartIT {
 
     @TempDir Path folder;
 
-    @BeforeAll static void packaged() throws Exception {
+    @BeforeAll
+    static void packaged() throws Exception {
         Assumptions.assumeTrue(Files.exists(Launched.POSTGRES_JAR), "NOT RUN: there is no " + Launched.POSTGRES_JAR);
         postgres = EmbeddedPostgres.start();
     }
 
-    @AfterAll static void stop() throws Exception {
-        if (postgres != null) postgres.close();
+    @AfterAll
+    static void stop() throws Exception {
+        if (postgres != null)
+            postgres.close();
     }
 
     private static Map<String, String> environment() {
-        return new HashMap<>(Map.of("QUARKUS_DATASOURCE_JDBC_URL", postgres.getJdbcUrl("postgres", "postgres"), "QUARKUS_DATASOURCE_USERNAME", "postgres"));
+        return new HashMap<>(Map.of("QUARKUS_DATASOURCE_JDBC_URL", postgres.getJdbcUrl("postgres", "postgres"),
+            "QUARKUS_DATASOURCE_USERNAME", "postgres"));
     }
 
     private Launched launch(Map<String, String> environment) throws Exception {
@@ -45,7 +49,8 @@ class PostgresStartIT {
         }
     }
 
-    @Test void itServesAndKnowsItsKeysAndItsKind() throws Exception {
+    @Test
+    void itServesAndKnowsItsKeysAndItsKind() throws Exception {
         try (var launched = launch(environment()).untilReady()) {
             assertThat(launched.get("/q/health/ready").statusCode()).isEqualTo(200);
         }
@@ -59,17 +64,21 @@ class PostgresStartIT {
         refused(environment(), StartRefused.Reason.KEY_MISSING, "master.key");
     }
 
-    @Test void noServerToTalkTo() throws Exception {
+    @Test
+    void noServerToTalkTo() throws Exception {
         var environment = environment();
-        environment.put("QUARKUS_DATASOURCE_JDBC_URL", "jdbc:postgresql://127.0.0.1:" + Launched.freePort() + "/postgres");
+        environment.put("QUARKUS_DATASOURCE_JDBC_URL",
+            "jdbc:postgresql://127.0.0.1:" + Launched.freePort() + "/postgres");
         refused(environment, StartRefused.Reason.DATABASE_UNREACHABLE, "does not let us in");
     }
 
-    @Test void noAddressOfAServer() throws Exception {
+    @Test
+    void noAddressOfAServer() throws Exception {
         refused(Map.of(), StartRefused.Reason.DATABASE_UNREACHABLE, "QUARKUS_DATASOURCE_JDBC_URL");
     }
 
-    @Test void theBuildForTheEmbeddedDatabaseRefusesAServersAddress() throws Exception {
+    @Test
+    void theBuildForTheEmbeddedDatabaseRefusesAServersAddress() throws Exception {
         Assumptions.assumeTrue(Launched.isPackaged());
         try (var launched = Launched.in(folder, environment())) {
             assertThat(launched.exitCode()).isEqualTo(StartRefused.Reason.DATABASE_UNREACHABLE.exitCode);

@@ -30,14 +30,17 @@ class StartIT {
     @TempDir static Path made;
     @TempDir Path folder;
 
-    @BeforeAll static void packaged() throws Exception {
-        Assumptions.assumeTrue(Launched.isPackaged(), "NOT RUN: there is no " + Launched.JAR + "; run mvn package first");
+    @BeforeAll
+    static void packaged() throws Exception {
+        Assumptions.assumeTrue(Launched.isPackaged(),
+            "NOT RUN: there is no " + Launched.JAR + "; run mvn package first");
         try (var launched = Launched.in(made, NOTHING)) {
             launched.untilReady();
         }
     }
 
-    private void refused(Map<String, String> environment, StartRefused.Reason reason, String... parts) throws Exception {
+    private void refused(Map<String, String> environment, StartRefused.Reason reason, String... parts)
+        throws Exception {
         try (var launched = Launched.in(folder, environment)) {
             assertThat(launched.exitCode()).as("%s %s", launched.out(), launched.err()).isEqualTo(reason.exitCode);
             assertThat(launched.err()).singleElement().asString().contains(parts);
@@ -47,7 +50,8 @@ class StartIT {
     /** A database is there, made and left in good order by an earlier start. */
     private void startedOnce() throws IOException {
         try (var files = Files.walk(made.resolve("data"))) {
-            for (var file : files.toList()) Files.copy(file, folder.resolve(made.relativize(file).toString()), StandardCopyOption.COPY_ATTRIBUTES);
+            for (var file : files.toList())
+                Files.copy(file, folder.resolve(made.relativize(file).toString()), StandardCopyOption.COPY_ATTRIBUTES);
         }
     }
 
@@ -65,10 +69,12 @@ class StartIT {
         return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
     }
 
-    @Test void aFirstStartNeedsNothingAndServes() throws Exception {
+    @Test
+    void aFirstStartNeedsNothingAndServes() throws Exception {
         try (var launched = Launched.in(folder, NOTHING).untilReady()) {
             assertThat(launched.get("/q/health/ready").statusCode()).isEqualTo(200);
-            assertThat(launched.said("Keys were made in")).hasValueSatisfying(line -> assertThat(line).contains("Copy them"));
+            assertThat(launched.said("Keys were made in"))
+                .hasValueSatisfying(line -> assertThat(line).contains("Copy them"));
             assertThat(launched.said("ready at http://127.0.0.1:" + launched.port)).isPresent();
             assertThat(launched.get(setUpPath(launched)).statusCode()).isEqualTo(200);
             assertThat(launched.get("/set-up/" + "A".repeat(43)).statusCode()).isEqualTo(404);
@@ -89,27 +95,33 @@ class StartIT {
         }
     }
 
-    @Test @DisplayName("R5: a database that has no time is a sentence, not a stack trace")
+    @Test
+    @DisplayName("R5: a database that has no time is a sentence, not a stack trace")
     void aDatabaseThatHasNoTime() throws Exception {
         startedOnce();
-        refused(Map.of("QUARKUS_DATASOURCE_JDBC_ACQUISITION_TIMEOUT", "PT0.000001S"), StartRefused.Reason.TOO_BUSY, "too busy", "Nothing was changed");
+        refused(Map.of("QUARKUS_DATASOURCE_JDBC_ACQUISITION_TIMEOUT", "PT0.000001S"), StartRefused.Reason.TOO_BUSY,
+            "too busy", "Nothing was changed");
     }
 
-    @Test @DisplayName("R5: an ordinary end signal writes no complaint, whatever the clockwork was doing")
+    @Test
+    @DisplayName("R5: an ordinary end signal writes no complaint, whatever the clockwork was doing")
     void anOrdinaryStopIsQuiet() throws Exception {
         startedOnce();
         for (int i = 0; i < 2; i++) {
-            var launched = Launched.in(folder, Map.of("FORETRESS_POST_EVERY", "1s", "FORETRESS_BENCH_EVERY", "1s", "FORETRESS_SKIN_TEST_EVERY", "1s"));
+            var launched = Launched.in(folder,
+                Map.of("FORETRESS_POST_EVERY", "1s", "FORETRESS_BENCH_EVERY", "1s", "FORETRESS_SKIN_TEST_EVERY", "1s"));
             try (launched) {
                 launched.untilReady();
             }
             launched.exitCode();
-            assertThat(launched.out()).noneMatch(line -> line.contains("ERROR") || line.contains("WARN") || line.contains("Exception") || line.startsWith("\tat "));
+            assertThat(launched.out()).noneMatch(line -> line.contains("ERROR") || line.contains("WARN")
+                || line.contains("Exception") || line.startsWith("\tat "));
             assertThat(launched.err()).isEmpty();
         }
     }
 
-    @Test void untilThereIsAnOwnerEveryStartGivesANewLinkAndTheOldOneIsVoid() throws Exception {
+    @Test
+    void untilThereIsAnOwnerEveryStartGivesANewLinkAndTheOldOneIsVoid() throws Exception {
         String first;
         try (var launched = Launched.in(folder, NOTHING).untilReady()) {
             first = setUpPath(launched);
@@ -121,27 +133,32 @@ class StartIT {
         }
     }
 
-    @Test void theFileHoldsNoClearText() throws Exception {
+    @Test
+    void theFileHoldsNoClearText() throws Exception {
         startedOnce();
         var bytes = new String(Files.readAllBytes(folder.resolve("data/foretress.mv.db")), StandardCharsets.ISO_8859_1);
         assertThat(bytes).doesNotContain("ledger_head", "LEDGER_HEAD", "flyway", "STAFF");
         assertThat(folder.resolve("data/foretress.trace.db")).doesNotExist();
     }
 
-    @Test void aPortInUse() throws Exception {
+    @Test
+    void aPortInUse() throws Exception {
         try (var other = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
-            refused(Map.of("QUARKUS_HTTP_PORT", Integer.toString(other.getLocalPort())), StartRefused.Reason.PORT_IN_USE, "Port " + other.getLocalPort());
+            refused(Map.of("QUARKUS_HTTP_PORT", Integer.toString(other.getLocalPort())),
+                StartRefused.Reason.PORT_IN_USE, "Port " + other.getLocalPort());
         }
     }
 
-    @Test void aDatabaseInUse() throws Exception {
+    @Test
+    void aDatabaseInUse() throws Exception {
         try (var launched = Launched.in(folder, NOTHING).untilReady()) {
             refused(NOTHING, StartRefused.Reason.DATABASE_LOCKED, "in use by another process");
             assertThat(launched.get("/q/health/ready").statusCode()).isEqualTo(200);
         }
     }
 
-    @Test void aDamagedDatabaseIsLeftAsItIs() throws Exception {
+    @Test
+    void aDamagedDatabaseIsLeftAsItIs() throws Exception {
         startedOnce();
         var file = folder.resolve("data/foretress.mv.db");
         try (var bytes = new RandomAccessFile(file.toFile(), "rw")) {
@@ -170,20 +187,23 @@ class StartIT {
         refused(NOTHING, StartRefused.Reason.KEY_WRONG, "not the one");
     }
 
-    @Test void aSessionKeyTooShort() throws Exception {
+    @Test
+    void aSessionKeyTooShort() throws Exception {
         startedOnce();
         Files.writeString(key("session.key"), Base64.getEncoder().encodeToString(new byte[12]));
         refused(NOTHING, StartRefused.Reason.KEY_TOO_SHORT, "12 bytes", "needs 32");
     }
 
-    @Test void aLostSessionKeyOnlySignsEverybodyOut() throws Exception {
+    @Test
+    void aLostSessionKeyOnlySignsEverybodyOut() throws Exception {
         startedOnce();
         Files.delete(key("session.key"));
         starts(NOTHING);
         assertThat(key("session.key")).exists();
     }
 
-    @Test void keysMayLieElsewhere() throws Exception {
+    @Test
+    void keysMayLieElsewhere() throws Exception {
         var elsewhere = folder.resolve("safe");
         starts(Map.of("FORETRESS_KEYS", elsewhere.toString()));
         assertThat(elsewhere.resolve("master.key")).exists();
@@ -199,46 +219,59 @@ class StartIT {
         "127.0.0.1 | https://visits.example.org/path | - | without a path",
         "127.0.0.1 | visits.example.org | - | must be like",
         "no.such.host.invalid | - | - | no address" }, delimiter = '|')
-    void beyondThisMachineOnlyEncryptedAndUnderAKnownAddress(String host, String address, String proxies, String part) throws Exception {
+    void beyondThisMachineOnlyEncryptedAndUnderAKnownAddress(String host, String address, String proxies, String part)
+        throws Exception {
         var environment = new HashMap<>(Map.of("QUARKUS_HTTP_HOST", host));
-        if (address != null) environment.put("FORETRESS_PUBLIC_ADDRESS", address);
-        if (proxies != null) environment.put("FORETRESS_TRUSTED_PROXIES", proxies);
+        if (address != null)
+            environment.put("FORETRESS_PUBLIC_ADDRESS", address);
+        if (proxies != null)
+            environment.put("FORETRESS_TRUSTED_PROXIES", proxies);
         refused(environment, StartRefused.Reason.ADDRESS, part);
         assertThat(folder.resolve("data")).doesNotExist();
     }
 
-    @Test void behindAProxyThatEncryptsTheCookiesArePinnedAndTheBrowserIsToldToStayEncrypted() throws Exception {
+    @Test
+    void behindAProxyThatEncryptsTheCookiesArePinnedAndTheBrowserIsToldToStayEncrypted() throws Exception {
         try (var launched = Launched.in(folder, Map.of("FORETRESS_PUBLIC_ADDRESS", "https://visits.example.org",
-                "FORETRESS_TRUSTED_PROXIES", "127.0.0.1")).untilReady()) {
+            "FORETRESS_TRUSTED_PROXIES", "127.0.0.1")).untilReady()) {
             var page = launched.get("/sign-in");
-            assertThat(page.headers().firstValue("Strict-Transport-Security")).hasValueSatisfying(v -> assertThat(v).contains("max-age=31536000"));
-            assertThat(page.headers().firstValue("Set-Cookie")).hasValueSatisfying(v -> assertThat(v).startsWith("__Host-form=").contains("Secure", "Path=/"));
-            assertThat(launched.said("/set-up/")).hasValueSatisfying(v -> assertThat(v).contains("https://visits.example.org/set-up/"));
+            assertThat(page.headers().firstValue("Strict-Transport-Security"))
+                .hasValueSatisfying(v -> assertThat(v).contains("max-age=31536000"));
+            assertThat(page.headers().firstValue("Set-Cookie"))
+                .hasValueSatisfying(v -> assertThat(v).startsWith("__Host-form=").contains("Secure", "Path=/"));
+            assertThat(launched.said("/set-up/"))
+                .hasValueSatisfying(v -> assertThat(v).contains("https://visits.example.org/set-up/"));
         }
     }
 
-    @Test void aSettingThatCannotBeRead() throws Exception {
+    @Test
+    void aSettingThatCannotBeRead() throws Exception {
         refused(Map.of("QUARKUS_HTTP_PORT", "80 80"), StartRefused.Reason.SETTING, "quarkus.http.port");
     }
 
-    @Test void theDemoIsNeverMixedIntoARealSalon() throws Exception {
+    @Test
+    void theDemoIsNeverMixedIntoARealSalon() throws Exception {
         startedOnce();
-        refused(Map.of("FORETRESS_DEMO", "1", "FORETRESS_DATA", "data"), StartRefused.Reason.DEMO_MIXED, "belongs to a real salon");
+        refused(Map.of("FORETRESS_DEMO", "1", "FORETRESS_DATA", "data"), StartRefused.Reason.DEMO_MIXED,
+            "belongs to a real salon");
     }
 
-    @Test void norARealSalonIntoTheDemo() throws Exception {
+    @Test
+    void norARealSalonIntoTheDemo() throws Exception {
         starts(Map.of("FORETRESS_DEMO", "1"));
         assertThat(folder.resolve("demo-data/foretress.mv.db")).exists();
         refused(Map.of("FORETRESS_DATA", "demo-data"), StartRefused.Reason.DEMO_MIXED, "invented salon");
     }
 
-    @Test void aFolderThatCannotBeOne() throws Exception {
+    @Test
+    void aFolderThatCannotBeOne() throws Exception {
         Files.writeString(folder.resolve("data"), "a file stands in the way");
         refused(NOTHING, StartRefused.Reason.FOLDER, "cannot be used");
     }
 
     /** B28: else every try could claim to come from somewhere else, and the brake would never bite. */
-    @Test void whereARequestSaysItComesFromIsBelievedOfNamedProxiesOnly() throws Exception {
+    @Test
+    void whereARequestSaysItComesFromIsBelievedOfNamedProxiesOnly() throws Exception {
         assertThat(isBraked(NOTHING)).isTrue();
         assertThat(isBraked(Map.of("FORETRESS_TRUSTED_PROXIES", "192.0.2.1"))).isTrue();
         assertThat(isBraked(Map.of("FORETRESS_TRUSTED_PROXIES", "127.0.0.1"))).isFalse();
@@ -249,12 +282,14 @@ class StartIT {
         try (var launched = Launched.in(folder, environment).untilReady()) {
             var somebody = new SalonOwner(launched);
             for (int i = 0; i < 60; i++)
-                if (somebody.tryToSignIn("name" + i, "203.0.113." + i) == 429) return true;
+                if (somebody.tryToSignIn("name" + i, "203.0.113." + i) == 429)
+                return true;
             return false;
         }
     }
 
-    @Test void anOwnerWhoLostThePasswordGetsALinkFromWhoeverMayStartTheProgram() throws Exception {
+    @Test
+    void anOwnerWhoLostThePasswordGetsALinkFromWhoeverMayStartTheProgram() throws Exception {
         try (var launched = Launched.in(folder, NOTHING).untilReady()) {
             new SalonOwner(launched).setUp(setUpPath(launched));
         }
@@ -267,9 +302,11 @@ class StartIT {
         }
     }
 
-    @Test void whatAnOperatorsToolsMightAskIsClosed() throws Exception {
+    @Test
+    void whatAnOperatorsToolsMightAskIsClosed() throws Exception {
         try (var launched = Launched.in(folder, NOTHING).untilReady()) {
-            for (var path : new String[] { "/q/dev-ui", "/q/dev", "/q/openapi", "/q/metrics", "/q/arc", "/q/swagger-ui" })
+            for (var path : new String[] { "/q/dev-ui", "/q/dev", "/q/openapi", "/q/metrics", "/q/arc",
+                "/q/swagger-ui" })
                 assertThat(launched.get(path).statusCode()).as(path).isEqualTo(404);
         }
     }

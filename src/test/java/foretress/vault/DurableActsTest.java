@@ -17,7 +17,8 @@ class DurableActsTest {
     private final DurableActs acts = new DurableActs(new Durable(null, null) {
         @Override
         public void force() {
-            if (broken) throw new IllegalStateException("no device");
+            if (broken)
+                throw new IllegalStateException("no device");
             forced++;
         }
     });
@@ -25,16 +26,18 @@ class DurableActsTest {
     private void answered(String method, boolean turnedAway, int status) {
         Map<Object, Object> properties = new HashMap<>();
         var request = fake(ContainerRequestContext.class, Map.of("getMethod", method), properties);
-        if (!turnedAway) acts.reached(request);
+        if (!turnedAway)
+            acts.reached(request);
         acts.keep(request, fake(ContainerResponseContext.class, Map.of("getStatus", status), Map.of()));
     }
 
     private static <T> T fake(Class<T> type, Map<String, Object> answers, Map<Object, Object> properties) {
-        return type.cast(Proxy.newProxyInstance(type.getClassLoader(), new Class<?>[] {type}, (self, method, given) -> switch (method.getName()) {
-            case "setProperty" -> properties.put(given[0], given[1]);
-            case "getProperty" -> properties.get(given[0]);
-            default -> answers.get(method.getName());
-        }));
+        return type.cast(Proxy.newProxyInstance(type.getClassLoader(), new Class<?>[] { type },
+            (self, method, given) -> switch (method.getName()) {
+                case "setProperty" -> properties.put(given[0], given[1]);
+                case "getProperty" -> properties.get(given[0]);
+                default -> answers.get(method.getName());
+            }));
     }
 
     @Test
@@ -52,7 +55,7 @@ class DurableActsTest {
 
     @Test
     void aRefusedActForcesNothing() {
-        for (int status : new int[] {400, 403, 409, 422, 429, 500}) answered("POST", false, status);
+        for (int status : new int[] { 400, 403, 409, 422, 429, 500 }) answered("POST", false, status);
         assertThat(forced).isZero();
     }
 

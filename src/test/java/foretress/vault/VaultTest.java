@@ -33,69 +33,86 @@ class VaultTest {
         return QuarkusTransaction.requiringNew().call(() -> vault.open(client, place, sealed));
     }
 
-    @Test void opensWhatItSealed() {
+    @Test
+    void opensWhatItSealed() {
         assertThat(opened(client, PLACE, sealed())).isEqualTo(SAID);
     }
 
-    @Test void theSameWordsNeverSealAlike() {
+    @Test
+    void theSameWordsNeverSealAlike() {
         assertThat(sealed()).isNotEqualTo(sealed());
     }
 
-    @Test void holdsNoClearText() {
+    @Test
+    void holdsNoClearText() {
         assertThat(new String(Base64.getDecoder().decode(sealed().substring(1)), UTF_8)).doesNotContain("hives");
     }
 
-    @Test void anotherRowDoesNotOpenIt() {
+    @Test
+    void anotherRowDoesNotOpenIt() {
         var sealed = sealed();
         assertThatThrownBy(() -> opened(client, "topic_answers.body.8", sealed)).isInstanceOf(Unreadable.class);
     }
 
-    @Test void anotherColumnDoesNotOpenIt() {
+    @Test
+    void anotherColumnDoesNotOpenIt() {
         var sealed = sealed();
         assertThatThrownBy(() -> opened(client, "assessment.body.7", sealed)).isInstanceOf(Unreadable.class);
     }
 
-    @Test void anotherClientDoesNotOpenIt() {
+    @Test
+    void anotherClientDoesNotOpenIt() {
         var other = UUID.randomUUID();
         QuarkusTransaction.requiringNew().run(() -> vault.seal(other, PLACE, SAID));
         var sealed = sealed();
         assertThatThrownBy(() -> opened(other, PLACE, sealed)).isInstanceOf(Unreadable.class);
     }
 
-    @Test void anotherClientsWrappedKeyDoesNotUnwrapHere() {
+    @Test
+    void anotherClientsWrappedKeyDoesNotUnwrapHere() {
         var other = UUID.randomUUID();
         QuarkusTransaction.requiringNew().run(() -> vault.seal(other, PLACE, SAID));
         var sealed = sealed();
-        QuarkusTransaction.requiringNew().run(() ->
-            ClientKey.update("wrapped = (select k.wrapped from ClientKey k where k.clientId = ?1) where clientId = ?2", client, other));
+        QuarkusTransaction.requiringNew()
+            .run(() -> ClientKey.update(
+                "wrapped = (select k.wrapped from ClientKey k where k.clientId = ?1) where clientId = ?2", client,
+                other));
         assertThatThrownBy(() -> opened(other, PLACE, sealed)).isInstanceOf(Unreadable.class);
     }
 
-    @Test void oneChangedByteDoesNotOpen() {
+    @Test
+    void oneChangedByteDoesNotOpen() {
         var bytes = Base64.getDecoder().decode(sealed().substring(1));
         bytes[bytes.length / 2] ^= 1;
         var altered = SizeClass.MARK + Base64.getEncoder().encodeToString(bytes);
         assertThatThrownBy(() -> opened(client, PLACE, altered)).isInstanceOf(Unreadable.class);
     }
 
-    @Test void aForgottenClientsWordsNeverOpenAgain() {
+    @Test
+    void aForgottenClientsWordsNeverOpenAgain() {
         var sealed = sealed();
         QuarkusTransaction.requiringNew().run(() -> vault.forget(client));
         assertThatThrownBy(() -> opened(client, PLACE, sealed)).isInstanceOf(Unreadable.class);
     }
 
-    @Test void aFailureTellsThePlaceAndNotTheWords() {
-        assertThatThrownBy(() -> opened(client, PLACE, "not sealed at all")).hasMessageContaining(PLACE).hasMessageNotContaining("not sealed");
+    @Test
+    void aFailureTellsThePlaceAndNotTheWords() {
+        assertThatThrownBy(() -> opened(client, PLACE, "not sealed at all")).hasMessageContaining(PLACE)
+            .hasMessageNotContaining("not sealed");
     }
 
-    @Test void aPlaceWithoutItsRowIsAMistakeInTheProgram() {
-        assertThatThrownBy(() -> QuarkusTransaction.requiringNew().run(() -> vault.seal(client, "topic_answers.body", SAID)))
+    @Test
+    void aPlaceWithoutItsRowIsAMistakeInTheProgram() {
+        assertThatThrownBy(
+            () -> QuarkusTransaction.requiringNew().run(() -> vault.seal(client, "topic_answers.body", SAID)))
             .isInstanceOf(IllegalStateException.class);
     }
 
-    @Test @DisplayName("R61: the length of what is sealed tells a few steps apart, not the words")
+    @Test
+    @DisplayName("R61: the length of what is sealed tells a few steps apart, not the words")
     void shortAndLongAnswersSealToOneLength() {
-        assertThat(sealedLength(0)).isEqualTo(sealedLength(1)).isEqualTo(sealedLength(2000)).isLessThan(sealedLength(2100));
+        assertThat(sealedLength(0)).isEqualTo(sealedLength(1)).isEqualTo(sealedLength(2000))
+            .isLessThan(sealedLength(2100));
         assertThat(sealedLength(5000)).isEqualTo(sealedLength(8000));
     }
 
@@ -110,26 +127,32 @@ class VaultTest {
         });
     }
 
-    @Test @DisplayName("R61: a code is the same for the same words, and another one for another column or client")
+    @Test
+    @DisplayName("R61: a code is the same for the same words, and another one for another column or client")
     void codesTellEqualWordsOfOneClientAndColumn() {
         var other = UUID.randomUUID();
         QuarkusTransaction.requiringNew().run(() -> {
             var code = vault.code(client, "read_back.answers_code", "yes");
             assertThat(code).hasSize(64).isEqualTo(vault.code(client, "read_back.answers_code", "yes"));
-            assertThat(Set.of(code, vault.code(client, "read_back.answers_code", "no"), vault.code(client, "assessment.answers_code", "yes"),
+            assertThat(Set.of(code, vault.code(client, "read_back.answers_code", "no"),
+                vault.code(client, "assessment.answers_code", "yes"),
                 vault.code(other, "read_back.answers_code", "yes"))).hasSize(4);
         });
     }
 
-    @Test @DisplayName("R61: a client's key deleted, the codes are nobody's any more")
+    @Test
+    @DisplayName("R61: a client's key deleted, the codes are nobody's any more")
     void aForgottenClientsCodesCannotBeMadeAgain() {
         var before = QuarkusTransaction.requiringNew().call(() -> vault.code(client, "task.open_as", "CALL"));
         QuarkusTransaction.requiringNew().run(() -> vault.forget(client));
-        assertThat(QuarkusTransaction.requiringNew().call(() -> vault.code(client, "task.open_as", "CALL"))).isNotEqualTo(before);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> vault.code(client, "task.open_as", "CALL")))
+            .isNotEqualTo(before);
     }
 
-    @Test void nothingIsForcedInsideATransaction() {
+    @Test
+    void nothingIsForcedInsideATransaction() {
         durable.force();
-        assertThatThrownBy(() -> QuarkusTransaction.requiringNew().run(durable::force)).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> QuarkusTransaction.requiringNew().run(durable::force))
+            .isInstanceOf(IllegalStateException.class);
     }
 }

@@ -86,7 +86,8 @@ class DeskTest {
     @Test
     void aBookedVisitStandsInTheListAndOnItsOwnPage() {
         String name = someName();
-        Walker desk = salon.as("sanna").open("/desk/new-visit").send(filled(name, inDays(3).toString(), "13:00")).expect(200);
+        Walker desk =
+            salon.as("sanna").open("/desk/new-visit").send(filled(name, inDays(3).toString(), "13:00")).expect(200);
         assertThat(desk.at()).matches("/desk/visits/[0-9a-f-]{36}");
         assertThat(desk.text()).contains("Wanda " + name, "13:00", "with Petra Lind", "No link was made yet");
         assertThat(desk.open("/desk").only("tr:contains(" + name + ")").text()).contains("13:00", "No link sent yet");
@@ -99,7 +100,8 @@ class DeskTest {
         Map<String, String> tomorrow = filled(name, inDays(1).toString(), "13:00");
         tomorrow.put("act", "look");
         Walker desk = salon.as("sanna").open("/desk/new-visit").send(tomorrow).expect(200);
-        assertThat(desk.only("#foreseen").text()).contains("Skin test needs 48 hours", "too soon", "The earliest visit is");
+        assertThat(desk.only("#foreseen").text()).contains("Skin test needs 48 hours", "too soon",
+            "The earliest visit is");
         assertThat(desk.only("#family").val()).as("everything typed stays").isEqualTo(name);
         assertThat(visitsOf(name)).as("looking books nothing").isZero();
         desk.send(filled(name, inDays(1).toString(), "13:00")).expect(200);
@@ -175,7 +177,8 @@ class DeskTest {
         wrong.remove("service");
         Walker desk = salon.as("sanna").open("/desk/new-visit").send(wrong).expect(422);
         var links = desk.page().select(".mistakes a");
-        assertThat(links.eachAttr("href")).containsExactlyInAnyOrder("#given", "#family", "#birth-day", "#email", "#phone",
+        assertThat(links.eachAttr("href")).containsExactlyInAnyOrder("#given", "#family", "#birth-day", "#email",
+            "#phone",
             "#date", "#time", "#stylist", "#services");
         for (var link : links) {
             String id = link.attr("href").substring(1);
@@ -188,7 +191,8 @@ class DeskTest {
     @Test
     void aTimeTheClockSkipsIsRefusedWithTheReason() {
         LocalDate spring = lastSundayAhead(3);
-        Walker desk = salon.as("sanna").open("/desk/new-visit").send(filled(someName(), spring.toString(), "01:30")).expect(422);
+        Walker desk =
+            salon.as("sanna").open("/desk/new-visit").send(filled(someName(), spring.toString(), "01:30")).expect(422);
         assertThat(desk.only("#time-mistake").text()).contains("from 01:00 straight to 02:00", "01:30 does not exist");
     }
 
@@ -196,10 +200,12 @@ class DeskTest {
     void ofATimeThatComesTwiceThePersonSaysWhich() {
         LocalDate autumn = lastSundayAhead(10);
         String name = someName();
-        Walker desk = salon.as("sanna").open("/desk/new-visit").send(filled(name, autumn.toString(), "01:30")).expect(422);
+        Walker desk =
+            salon.as("sanna").open("/desk/new-visit").send(filled(name, autumn.toString(), "01:30")).expect(422);
         assertThat(desk.page().select("input[name=turn]")).hasSize(2);
         desk.send(Map.of("turn", "second")).expect(200);
-        Visit visit = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", name).firstResult());
+        Visit visit =
+            QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", name).firstResult());
         assertThat(visit.startsAt).isEqualTo(autumn.atTime(1, 30).atZone(java.time.ZoneOffset.UTC).toInstant());
     }
 
@@ -234,8 +240,8 @@ class DeskTest {
     }
 
     private static List<String> stepsOf(String family) {
-        return QuarkusTransaction.requiringNew().call(() ->
-            Visit.<Visit>find("client.familyName", family).firstResult().services.get(0).stepIds());
+        return QuarkusTransaction.requiringNew()
+            .call(() -> Visit.<Visit>find("client.familyName", family).firstResult().services.get(0).stepIds());
     }
 
     /** B24: names of stored fields do not bind. */
@@ -247,13 +253,16 @@ class DeskTest {
         var form = filled(name, inDays(3).toString(), "13:00");
         fields.removeIf(f -> form.containsKey(f.getKey()));
         form.forEach((k, v) -> fields.add(Map.entry(k, v)));
-        for (String stored : List.of("id", "state", "standingCode", "standing_code", "answeredAt", "signedAt", "owedWhat",
+        for (String stored : List.of("id", "state", "standingCode", "standing_code", "answeredAt", "signedAt",
+            "owedWhat",
             "birthDateConfirmed", "version", "createdAt")) fields.add(Map.entry(stored, "CLOSED"));
         desk.post("/desk/new-visit", fields).expect(200);
-        Visit visit = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", name).firstResult());
+        Visit visit =
+            QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", name).firstResult());
         assertThat(visit.state).isEqualTo(State.BOOKED);
         assertThat(visit.standing()).isEmpty();
-        assertThat(visit.owed()).map(Visit.Owed::what).as("what the booking itself owes, never what was sent").contains("skin-test");
+        assertThat(visit.owed()).map(Visit.Owed::what).as("what the booking itself owes, never what was sent")
+            .contains("skin-test");
     }
 
     @Test
@@ -273,7 +282,8 @@ class DeskTest {
             assertThat(text).contains("skin test").doesNotContain("allerg", "reaction", "medicine", "metal", "henna",
                 "test first", "prevents", "restricts", "standing", "finding", "pregnan", "asthma", "data-weight");
         }
-        assertThat(desk.open("/desk").only("tr:has(a[href$=" + id + "])").text()).contains("Answered", "Skin test latest");
+        assertThat(desk.open("/desk").only("tr:has(a[href$=" + id + "])").text()).contains("Answered",
+            "Skin test latest");
     }
 
     @Test
@@ -283,7 +293,8 @@ class DeskTest {
         Answering client = knocking.come(id, Map.of()).agree().all().readBack();
         client.walker().open("/answers/tests").send(Map.of("refuse", "skin-test"));
         client.sign("Ottilie Brandt");
-        assertThat(mustComeIn(id)).contains("Does not want a test: talk with them first").doesNotContain("Skin test", "at least");
+        assertThat(mustComeIn(id)).contains("Does not want a test: talk with them first").doesNotContain("Skin test",
+            "at least");
         assertThat(salon.as("petra").open("/day").text()).contains("Does not want a test: talk with them first");
         QuarkusTransaction.requiringNew().run(() -> refusals.say(id, Set.of()));
         assertThat(mustComeIn(id)).contains("Skin test").doesNotContain("talk with them");
@@ -299,7 +310,8 @@ class DeskTest {
     }
 
     private String mustComeIn(UUID visit) {
-        return salon.as("sanna").open("/desk").expect(200).page().select("h2:contains(Must come in) + ul li:has(a[href$=" + visit + "])").text();
+        return salon.as("sanna").open("/desk").expect(200).page()
+            .select("h2:contains(Must come in) + ul li:has(a[href$=" + visit + "])").text();
     }
 
     @Test
@@ -307,8 +319,10 @@ class DeskTest {
         UUID id = make.visit(LocalDate.of(1990, 4, 3));
         QuarkusTransaction.requiringNew().run(() -> {
             Visit visit = Visit.findById(id);
-            tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id), clock.instant().plus(Duration.ofHours(20)));
-            tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id), clock.instant().plus(Duration.ofHours(20)));
+            tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id),
+                clock.instant().plus(Duration.ofHours(20)));
+            tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id),
+                clock.instant().plus(Duration.ofHours(20)));
         });
         Walker desk = salon.as("sanna").open("/desk");
         String here = "li:has(a[href=/desk/visits/" + id + "]):has(form)";
@@ -326,7 +340,8 @@ class DeskTest {
         UUID client = QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.findById(id);
             visit.client.reachedAt(visit.client.email(), Optional.empty());
-            tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id), clock.instant().plus(Duration.ofHours(20)));
+            tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id),
+                clock.instant().plus(Duration.ofHours(20)));
             return visit.client.id;
         });
         Walker desk = salon.as("sanna").open("/desk");
@@ -349,9 +364,11 @@ class DeskTest {
         tablet.send("form[action$=give-back]", Map.of());
         assertThat(tablet.at()).startsWith("/sign-in");
         assertThat(tablet.open("/answers/read-back").response().statusCode()).isEqualTo(403);
-        UUID visit = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", name).firstResult().id);
+        UUID visit =
+            QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", name).firstResult().id);
         assertThat(salon.as("sanna").open("/desk/visits/" + visit).text()).contains("Answered");
-        assertThat(QuarkusTransaction.requiringNew().call(() -> consents.evidence(consents.latest(visit).orElseThrow()).how().evidence()))
+        assertThat(QuarkusTransaction.requiringNew()
+            .call(() -> consents.evidence(consents.latest(visit).orElseThrow()).how().evidence()))
             .satisfies(how -> assertThat(how.invited().way()).isEqualTo(Evidence.Way.TABLET))
             .satisfies(how -> assertThat(how.birthDate().result()).isEqualTo(Evidence.BirthDateResult.ASKED));
     }
@@ -361,7 +378,8 @@ class DeskTest {
     void aKnownClientGivesTheBirthDateOnTheTablet() {
         UUID id = make.visit(LocalDate.of(1990, 4, 3));
         String link = knocking.link(id);
-        Walker tablet = salon.as("sanna").open("/desk/visits/" + id).send("form[action$=hand-over]", Map.of()).expect(200);
+        Walker tablet =
+            salon.as("sanna").open("/desk/visits/" + id).send("form[action$=hand-over]", Map.of()).expect(200);
         assertThat(tablet.at()).startsWith("/i/");
         assertThat(tablet.open("/answers").response().statusCode()).isEqualTo(403);
         new Walker().open(link).expect(200);
@@ -371,7 +389,8 @@ class DeskTest {
     @DisplayName("R55: what takes one statement more for one visit more is read for all at once; the desk's list shows no standing")
     void thePagesCostDoesNotGrowWithTheVisits() {
         UUID one = make.visit(LocalDate.of(1990, 4, 3));
-        LocalDate on = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(one).startsThere().toLocalDate());
+        LocalDate on =
+            QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(one).startsThere().toLocalDate());
         long few = statements("sanna", "/desk");
         for (int i = 0; i < 12; i++) make.visit(LocalDate.of(1990, 4, 3));
         assertThat(statements("sanna", "/desk")).isLessThanOrEqualTo(few);
@@ -383,7 +402,8 @@ class DeskTest {
         for (int i = 0; i < 3; i++) {
             UUID more = make.visit(LocalDate.of(1990, 4, 3));
             make.is(more, State.CLOSED);
-            QuarkusTransaction.requiringNew().run(() -> tasks.promise(Visit.findById(more), Task.Kind.CALL, Optional.empty(), clock.instant()));
+            QuarkusTransaction.requiringNew()
+                .run(() -> tasks.promise(Visit.findById(more), Task.Kind.CALL, Optional.empty(), clock.instant()));
         }
         assertThat(statements("edda", "/owner")).as("the owner's page").isLessThanOrEqualTo(owner);
     }
@@ -395,7 +415,8 @@ class DeskTest {
 
     private long counted(String login, String path) {
         Walker walker = salon.as(login);
-        var statistics = Visit.getEntityManager().getEntityManagerFactory().unwrap(SessionFactory.class).getStatistics();
+        var statistics =
+            Visit.getEntityManager().getEntityManagerFactory().unwrap(SessionFactory.class).getStatistics();
         statistics.setStatisticsEnabled(true);
         statistics.clear();
         walker.open(path).expect(200);
@@ -412,7 +433,8 @@ class DeskTest {
             Visit visit = Visit.findById(id);
             visit.client.reachedAt(visit.client.email(), Optional.empty());
         });
-        Walker client = knocking.come(id, LocalDate.of(1990, 4, 3), Map.of()).agree().all().readBack().sign("Ottilie Brandt").walker();
+        Walker client = knocking.come(id, LocalDate.of(1990, 4, 3), Map.of()).agree().all().readBack()
+            .sign("Ottilie Brandt").walker();
         assertThat(client.at()).isEqualTo("/answers/done");
         client.send("form[action$=/answers/phone]", Map.of("phone", "home")).expect(422);
         client.send("form[action$=/answers/phone]", Map.of("phone", "01632 960 777")).expect(200);
@@ -427,8 +449,10 @@ class DeskTest {
         String name = "Núñez" + UUID.randomUUID().toString().substring(0, 6);
         salon.as("sanna").open("/desk/new-visit").send(filled(name, inDays(3).toString(), "13:00"));
         Walker desk = salon.as("petra").open("/desk/clients");
-        assertThat(desk.send("form[role=search]", Map.of("q", name.toLowerCase().replace('ú', 'u').replace('ñ', 'n') + " wan"))
-            .text()).contains("Wanda " + name);
+        assertThat(
+            desk.send("form[role=search]", Map.of("q", name.toLowerCase().replace('ú', 'u').replace('ñ', 'n') + " wan"))
+                .text())
+            .contains("Wanda " + name);
         assertThat(desk.send("form[role=search]", Map.of("q", "%")).text()).contains("Nobody on file has “%”");
     }
 

@@ -25,7 +25,8 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /** Twenty thousand clients, found and opened; prints figures for docs/benchmarks.md and asserts what is found, never how fast. */
 @QuarkusTest
-@EnabledIfSystemProperty(named = "clients", matches = "[1-9]\\d*", disabledReason = "takes long: run it with -Dclients=20000")
+@EnabledIfSystemProperty(named = "clients", matches = "[1-9]\\d*",
+    disabledReason = "takes long: run it with -Dclients=20000")
 @TestProfile(ManyClientsTest.OwnStore.class)
 class ManyClientsTest {
     /** An encrypted file of its own, as a salon has it; memory would flatter. */
@@ -33,15 +34,18 @@ class ManyClientsTest {
         @Override
         public Map<String, String> getConfigOverrides() {
             return Map.of("quarkus.datasource.jdbc.url",
-                "jdbc:h2:file:./target/many-clients/" + UUID.randomUUID() + ";CIPHER=AES;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;LOCK_TIMEOUT=10000",
+                "jdbc:h2:file:./target/many-clients/" + UUID.randomUUID()
+                    + ";CIPHER=AES;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;LOCK_TIMEOUT=10000",
                 "quarkus.datasource.password", "file-key user-key");
         }
     }
 
     private static final int CLIENTS = Integer.getInteger("clients", 20_000);
     private static final int ROUNDS = 100;
-    private static final List<String> GIVEN = List.of("Amal", "Ines", "Ottilie", "Ruth", "Wanda", "Linh", "Marta", "Teodor", "Hana", "Bea", "Jon", "Pia", "Lucía", "Carmen");
-    private static final List<String> SYLLABLES = List.of("bran", "dor", "fel", "gar", "hol", "kim", "lund", "mor", "nor", "pel", "quin", "ros", "sel", "tor", "var", "wis");
+    private static final List<String> GIVEN = List.of("Amal", "Ines", "Ottilie", "Ruth", "Wanda", "Linh", "Marta",
+        "Teodor", "Hana", "Bea", "Jon", "Pia", "Lucía", "Carmen");
+    private static final List<String> SYLLABLES = List.of("bran", "dor", "fel", "gar", "hol", "kim", "lund", "mor",
+        "nor", "pel", "quin", "ros", "sel", "tor", "var", "wis");
 
     @Inject OpenSalon salon;
     @Inject Clients clients;
@@ -50,7 +54,8 @@ class ManyClientsTest {
     private final Random random = new Random(20261125);
 
     private String family() {
-        return SYLLABLES.get(random.nextInt(16)) + SYLLABLES.get(random.nextInt(16)) + SYLLABLES.get(random.nextInt(16));
+        return SYLLABLES.get(random.nextInt(16)) + SYLLABLES.get(random.nextInt(16))
+            + SYLLABLES.get(random.nextInt(16));
     }
 
     private String phone(int number) {
@@ -63,7 +68,8 @@ class ManyClientsTest {
             QuarkusTransaction.requiringNew().run(() -> {
                 for (int i = start; i < start + 500; i++) {
                     String family = family();
-                    clients.add(new Clients.Person(GIVEN.get(random.nextInt(GIVEN.size())), family, Optional.of(LocalDate.of(1950 + i % 55, 1 + i % 12, 1 + i % 28)),
+                    clients.add(new Clients.Person(GIVEN.get(random.nextInt(GIVEN.size())), family,
+                        Optional.of(LocalDate.of(1950 + i % 55, 1 + i % 12, 1 + i % 28)),
                         Optional.of(family + i + "@post.example"), Optional.of(phone(i)), "en"));
                 }
             });
@@ -79,7 +85,8 @@ class ManyClientsTest {
             took[i] = System.nanoTime() - begun;
         }
         Arrays.sort(took);
-        System.out.printf("| %s | %.2f | %.2f | %.2f |%n", what, took[ROUNDS / 2] / 1e6, took[ROUNDS * 95 / 100] / 1e6, took[ROUNDS * 99 / 100] / 1e6);
+        System.out.printf("| %s | %.2f | %.2f | %.2f |%n", what, took[ROUNDS / 2] / 1e6, took[ROUNDS * 95 / 100] / 1e6,
+            took[ROUNDS * 99 / 100] / 1e6);
     }
 
     private int found(String query) {
@@ -92,7 +99,8 @@ class ManyClientsTest {
         salon.open();
         long begun = System.nanoTime();
         fill();
-        System.out.printf("%d clients put on file in %.1f s%n| what | p50 ms | p95 ms | p99 ms |%n|---|---|---|---|%n", CLIENTS, (System.nanoTime() - begun) / 1e9);
+        System.out.printf("%d clients put on file in %.1f s%n| what | p50 ms | p95 ms | p99 ms |%n|---|---|---|---|%n",
+            CLIENTS, (System.nanoTime() - begun) / 1e9);
         assertThat(QuarkusTransaction.requiringNew().call(clients::count)).isGreaterThanOrEqualTo(CLIENTS);
         assertThat(found(phone(CLIENTS / 2))).isOne();
         measured("family name, six letters", i -> found(SYLLABLES.get(i % 16) + SYLLABLES.get(i / 16 % 16)));
@@ -113,12 +121,14 @@ class ManyClientsTest {
             var zone = Salon.the().zoneId();
             for (int i = 1; i <= 12; i++) {
                 var wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(i).atTime(14, 0);
-                visits.book(new Booking(UUID.randomUUID().toString(), id, wall, zone, wall.atZone(zone).toInstant(), salon.stylist().id,
+                visits.book(new Booking(UUID.randomUUID().toString(), id, wall, zone, wall.atZone(zone).toInstant(),
+                    salon.stylist().id,
                     List.of(new Booked("colour-whole", List.of("colour")))));
             }
             return id;
         });
-        measured("search page over HTTP, three letters", i -> petra.open("/desk/clients?q=" + SYLLABLES.get(i % 16).substring(0, 3)).expect(200));
+        measured("search page over HTTP, three letters",
+            i -> petra.open("/desk/clients?q=" + SYLLABLES.get(i % 16).substring(0, 3)).expect(200));
         measured("record card of 12 visits over HTTP", i -> petra.open("/clients/" + client + "/card").expect(200));
     }
 }

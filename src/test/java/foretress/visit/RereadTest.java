@@ -32,7 +32,7 @@ class RereadTest {
 
     @Test
     void ofATimeThatComesTwiceTheChosenTurnIsKept() {
-        for (String turn : new String[] {"2026-10-25T00:30:00Z", "2026-10-25T01:30:00Z"}) {
+        for (String turn : new String[] { "2026-10-25T00:30:00Z", "2026-10-25T01:30:00Z" }) {
             var visit = agreed("2026-10-25T01:30", turn);
             assertThat(visit.reread()).isFalse();
             assertThat(visit.startsAt).isEqualTo(turn);

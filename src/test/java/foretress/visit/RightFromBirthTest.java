@@ -20,7 +20,8 @@ class RightFromBirthTest {
     private static final List<Booked> COLOUR = List.of(new Booked("colour-whole", List.of("colour")));
 
     private static Clients.Person person(String given, String family, String language) {
-        return new Clients.Person(given, family, Optional.of(LocalDate.of(1965, 3, 4)), Optional.empty(), Optional.empty(), language);
+        return new Clients.Person(given, family, Optional.of(LocalDate.of(1965, 3, 4)), Optional.empty(),
+            Optional.empty(), language);
     }
 
     private static Client ottilie() {
@@ -44,23 +45,28 @@ class RightFromBirthTest {
 
     @Test
     void aVisitIsNobodysVisitNever() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new Visit(booking(UUID.randomUUID()), null, NOW)).withMessageContaining("client");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Visit(booking(UUID.randomUUID()), null, NOW))
+            .withMessageContaining("client");
     }
 
     @Test
     void aBookingOfSomebodyElseMakesNoVisit() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new Visit(booking(UUID.randomUUID()), ottilie(), NOW)).withMessageContaining("not this client's");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Visit(booking(UUID.randomUUID()), ottilie(), NOW))
+            .withMessageContaining("not this client's");
     }
 
     @Test
     void aVisitHasAService() {
-        assertThatIllegalArgumentException().isThrownBy(() -> Visit.foreseen(ottilie(), WALL, LONDON, NOW, List.of())).withMessageContaining("service");
+        assertThatIllegalArgumentException().isThrownBy(() -> Visit.foreseen(ottilie(), WALL, LONDON, NOW, List.of()))
+            .withMessageContaining("service");
     }
 
     @Test
     void aClientHasANameAndReadsALanguage() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new Client(person(" ", "", "en"), NOW)).withMessageContaining("name");
-        assertThatIllegalArgumentException().isThrownBy(() -> new Client(person("Ottilie", "", ""), NOW)).withMessageContaining("language");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Client(person(" ", "", "en"), NOW))
+            .withMessageContaining("name");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Client(person("Ottilie", "", ""), NOW))
+            .withMessageContaining("language");
     }
 
     @Test

@@ -29,11 +29,13 @@ class SearchTest {
     }
 
     private UUID add(String given, String family, String email, String phone) {
-        return clients.add(new Clients.Person(given, family, Optional.empty(), Optional.of(email), Optional.of(phone), "en")).id;
+        return clients
+            .add(new Clients.Person(given, family, Optional.empty(), Optional.of(email), Optional.of(phone), "en")).id;
     }
 
     private List<UUID> found(String query) {
-        return QuarkusTransaction.requiringNew().call(() -> clients.search(query, 0).clients().stream().map(c -> c.id).toList());
+        return QuarkusTransaction.requiringNew()
+            .call(() -> clients.search(query, 0).clients().stream().map(c -> c.id).toList());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -43,7 +45,7 @@ class SearchTest {
         "the second part of a double name, moreau",
         "the double name without its mark, nunezmor",
         "both names in any order, nun hél",
-        "letters as wide as in East Asian print, ｎｕｎ"})
+        "letters as wide as in East Asian print, ｎｕｎ" })
     void namesAreFoundByTheirBeginnings(String what, String query) {
         UUID id = add("Hélène " + mark, "Núñez-Moreau", mark + "@post.example", "01632 960 111");
         assertThat(found(query + " " + mark)).as(what).containsExactly(id);
@@ -51,21 +53,25 @@ class SearchTest {
     }
 
     @ParameterizedTest(name = "R57: {0} is found by {1}")
-    @CsvSource({"Łącka, lacka", "Łącka, łącka", "Søndergård, sondergard", "Đặng, dang", "Weiß, weiss", "Weiss, weiß", "WEIẞ, weiss",
-        "Lærke, laerke", "Cœur, coeur", "Işık, isik", "Þórður, thordur", "Ħaż-Żebbuġ, hazzebbug"})
+    @CsvSource({ "Łącka, lacka", "Łącka, łącka", "Søndergård, sondergard", "Đặng, dang", "Weiß, weiss", "Weiss, weiß",
+        "WEIẞ, weiss",
+        "Lærke, laerke", "Cœur, coeur", "Işık, isik", "Þórður, thordur", "Ħaż-Żebbuġ, hazzebbug" })
     void lettersThatDoNotComeApartAreFoundByThoseEverybodyHas(String name, String query) {
         UUID id = add(name + " " + mark, "Thorne", mark + "@post.example", "01632 960 111");
         assertThat(found(query + " " + mark)).containsExactly(id);
     }
 
     @ParameterizedTest(name = "{0} finds 01632 964 518")
-    @CsvSource({"01632964518", "01632 964518", "(01632) 964-518", "+44 1632 964518", "0044 1632 964518", "964518", "964 518", "4518", "1632 96"})
+    @CsvSource({ "01632964518", "01632 964518", "(01632) 964-518", "+44 1632 964518", "0044 1632 964518", "964518",
+        "964 518", "4518", "1632 96" })
     void aNumberIsFoundByAnyPartHoweverItIsTyped(String query) {
         UUID id = add("Ada " + mark, "Thorne", mark + "@post.example", "01632 964 518");
         UUID abroad = add("Bo " + mark, "Thorne", "b" + mark + "@post.example", "+44 1632 964518");
         assertThat(QuarkusTransaction.requiringNew().call(() -> every(query))).contains(id, abroad);
-        clients.correct(id, new Clients.Person("Ada " + mark, "Thorne", Optional.empty(), Optional.empty(), Optional.of("01632 960 000"), "en"), 0);
-        assertThat(QuarkusTransaction.requiringNew().call(() -> every("964518"))).as("not by the number of yesterday").doesNotContain(id).contains(abroad);
+        clients.correct(id, new Clients.Person("Ada " + mark, "Thorne", Optional.empty(), Optional.empty(),
+            Optional.of("01632 960 000"), "en"), 0);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> every("964518"))).as("not by the number of yesterday")
+            .doesNotContain(id).contains(abroad);
     }
 
     private List<UUID> every(String query) {
@@ -73,7 +79,8 @@ class SearchTest {
         for (int page = 0; page < 50; page++) {
             var found = clients.search(query, page);
             found.clients().forEach(c -> all.add(c.id));
-            if (!found.more()) break;
+            if (!found.more())
+                break;
         }
         return all;
     }
@@ -95,7 +102,8 @@ class SearchTest {
 
     @Test
     void pagesFollowEachOtherAndNobodyComesTwice() {
-        for (int i = 0; i < 60; i++) add("Twin" + mark, "Number" + (char) ('a' + i % 26) + i, mark + i + "@post.example", "01632 960 114");
+        for (int i = 0; i < 60; i++)
+            add("Twin" + mark, "Number" + (char) ('a' + i % 26) + i, mark + i + "@post.example", "01632 960 114");
         List<UUID> all = QuarkusTransaction.requiringNew().call(() -> every("twin" + mark));
         assertThat(all).hasSize(60).doesNotHaveDuplicates();
         assertThat(found("twin" + mark)).hasSize(25);
@@ -108,7 +116,8 @@ class SearchTest {
         UUID other = add("Eve " + mark, "Holt", "e" + mark + "@post.example", "01632 960 116");
         clients.merge(one, other, salon.stylist().id);
         assertThat(found("holt " + mark)).containsExactly(one);
-        assertThat(QuarkusTransaction.requiringNew().call(() -> clients.current(other).orElseThrow().id)).isEqualTo(one);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> clients.current(other).orElseThrow().id))
+            .isEqualTo(one);
         assertThat(QuarkusTransaction.requiringNew().call(() -> clients.everyId(one))).containsExactly(one, other);
     }
 }

@@ -31,7 +31,8 @@ class StateTest {
     void aRefusedStepLeavesTheVisitWhereItWas() {
         for (State from : State.values())
             for (State to : State.values()) {
-                if (STEPS.contains(from + " " + to)) continue;
+                if (STEPS.contains(from + " " + to))
+                    continue;
                 var visit = new Visit();
                 visit.state = from;
                 assertThatThrownBy(() -> visit.moveTo(to)).isInstanceOf(IllegalStateException.class);

@@ -39,11 +39,13 @@ public class VisitMaker {
 
     public UUID visit(Optional<LocalDate> born, Optional<String> email) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            var client = clients.add(new Clients.Person("Ottilie", "Brandt", born, email, Optional.of("01632 960 333"), "en"));
+            var client =
+                clients.add(new Clients.Person("Ottilie", "Brandt", born, email, Optional.of("01632 960 333"), "en"));
             var zone = Salon.the().zoneId();
             var wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(5).atTime(LocalTime.of(14, 0));
-            return visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
-                salon.stylist().id, List.of(new Booked("colour-whole", List.of("colour"))))).id;
+            return visits
+                .book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
+                    salon.stylist().id, List.of(new Booked("colour-whole", List.of("colour"))))).id;
         });
     }
 
@@ -59,24 +61,28 @@ public class VisitMaker {
         at("Teodor", "Wisk", "colour-demi", 5, 9, 30, State.BOOKED, "");
         QuarkusTransaction.requiringNew().run(() -> {
             Visit visit = Visit.findById(brandt);
-            tasks.promise(Visit.findById(abbot), Task.Kind.SPEAK_AT_ONCE, Optional.of(salon.stylist().id), clock.instant().plusSeconds(4_680));
-            Map.of(rezk, "nothing found", abbot, "restricts", brandt, "test first", pellow, "prevents").forEach((id, standing) -> {
-                Visit signed = Visit.findById(id);
-                signed.signedAt = clock.instant().minusSeconds(300_000);
-                signed.stands(standing);
-            });
+            tasks.promise(Visit.findById(abbot), Task.Kind.SPEAK_AT_ONCE, Optional.of(salon.stylist().id),
+                clock.instant().plusSeconds(4_680));
+            Map.of(rezk, "nothing found", abbot, "restricts", brandt, "test first", pellow, "prevents")
+                .forEach((id, standing) -> {
+                    Visit signed = Visit.findById(id);
+                    signed.signedAt = clock.instant().minusSeconds(300_000);
+                    signed.stands(standing);
+                });
             tasks.promise(visit, Task.Kind.CALL, Optional.of(salon.stylist().id), clock.instant().plusSeconds(70_000));
         });
     }
 
-    private UUID at(String given, String family, String service, int days, int hour, int minute, State state, String owed) {
+    private UUID at(String given, String family, String service, int days, int hour, int minute, State state,
+        String owed) {
         return QuarkusTransaction.requiringNew().call(() -> {
             var client = clients.add(new Clients.Person(given, family, Optional.of(LocalDate.of(1984, 2, 17)),
                 Optional.of(given.toLowerCase() + "@post.example"), Optional.of("01632 960 218"), "en"));
             var zone = Salon.the().zoneId();
             var wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(days).atTime(hour, minute);
-            var visit = visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
-                salon.stylist().id, List.of(new Booked(service, List.of("colour")))));
+            var visit = visits
+                .book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
+                    salon.stylist().id, List.of(new Booked(service, List.of("colour")))));
             visit.state = state;
             if (!owed.isEmpty())
                 visit.owes(Optional.of(new Visit.Owed(owed, Optional.of(visit.startsAt.minusSeconds(48 * 3600)))));

@@ -36,7 +36,7 @@ class WallTimeTest {
         for (String id : Zones.ids()) {
             var zone = ZoneId.of(id);
             for (var jump = zone.getRules().nextTransition(from); jump != null && jump.getInstant().isBefore(until);
-                 jump = zone.getRules().nextTransition(jump.getInstant()))
+                jump = zone.getRules().nextTransition(jump.getInstant()))
                 holdsAround(jump, zone);
         }
     }
@@ -45,7 +45,8 @@ class WallTimeTest {
         for (int minutes = -180; minutes <= 180; minutes += 15) {
             var wall = jump.getDateTimeBefore().plusMinutes(minutes);
             var read = WallTime.read(wall, zone);
-            if (read instanceof WallTime.Once once) assertThat(shown(once.at(), zone)).isEqualTo(wall);
+            if (read instanceof WallTime.Once once)
+                assertThat(shown(once.at(), zone)).isEqualTo(wall);
             if (read instanceof WallTime.Twice twice) {
                 assertThat(shown(twice.first(), zone)).isEqualTo(wall).isEqualTo(shown(twice.second(), zone));
                 assertThat(twice.first()).isBefore(twice.second());

@@ -25,7 +25,8 @@ class CssTokensTest {
     private static final List<String> GROUNDS = List.of("paper", "slip", "tint", "desk");
     private static final List<String> TEXTS = List.of("ink", "madder", "weld", "woad", "walnut", "sage");
     /** Borders, shapes and bands: what must be seen to understand the page. */
-    private static final List<String> SHAPES = List.of("frame", "metal", "henna", "oxidative", "lightened", "washes-out", "perm", "unknown");
+    private static final List<String> SHAPES =
+        List.of("frame", "metal", "henna", "oxidative", "lightened", "washes-out", "perm", "unknown");
 
     static Stream<Arguments> themes() throws IOException {
         var css = Files.readString(CSS.resolve("base.css"));
@@ -42,8 +43,10 @@ class CssTokensTest {
     void textStandsOut(String theme, Map<String, String> tokens) {
         for (var ground : GROUNDS)
             for (var text : TEXTS)
-                assertThat(contrast(tokens.get(text), tokens.get(ground))).as("%s: %s on %s", theme, text, ground).isGreaterThanOrEqualTo(4.5);
-        assertThat(contrast(tokens.get("on-button"), tokens.get("button"))).as("%s: main button", theme).isGreaterThanOrEqualTo(4.5);
+                assertThat(contrast(tokens.get(text), tokens.get(ground))).as("%s: %s on %s", theme, text, ground)
+                    .isGreaterThanOrEqualTo(4.5);
+        assertThat(contrast(tokens.get("on-button"), tokens.get("button"))).as("%s: main button", theme)
+            .isGreaterThanOrEqualTo(4.5);
     }
 
     @ParameterizedTest(name = "{0}")
@@ -52,8 +55,10 @@ class CssTokensTest {
     void shapesStandOut(String theme, Map<String, String> tokens) {
         for (var ground : List.of("paper", "slip"))
             for (var shape : SHAPES)
-                assertThat(contrast(tokens.get(shape), tokens.get(ground))).as("%s: %s on %s", theme, shape, ground).isGreaterThanOrEqualTo(3);
-        assertThat(contrast(tokens.get("button-edge"), tokens.get("paper"))).as("%s: button's edge", theme).isGreaterThanOrEqualTo(3);
+                assertThat(contrast(tokens.get(shape), tokens.get(ground))).as("%s: %s on %s", theme, shape, ground)
+                    .isGreaterThanOrEqualTo(3);
+        assertThat(contrast(tokens.get("button-edge"), tokens.get("paper"))).as("%s: button's edge", theme)
+            .isGreaterThanOrEqualTo(3);
     }
 
     @Test
@@ -66,7 +71,8 @@ class CssTokensTest {
     }
 
     @ParameterizedTest(name = "{0} on {1}")
-    @CsvSource({"#000000, #ffffff, 21.0", "#777777, #ffffff, 4.48", "#211c26, #fbf7f0, 15.6", "#f08fa6, #1b1820, 7.7"})
+    @CsvSource({ "#000000, #ffffff, 21.0", "#777777, #ffffff, 4.48", "#211c26, #fbf7f0, 15.6",
+        "#f08fa6, #1b1820, 7.7" })
     @DisplayName("the formula gives black on white 21, #777 on white 4.48 (W3C, understanding 1.4.3, from memory) and the palette's own figures")
     void theFormulaIsRight(String text, String ground, double ratio) {
         assertThat(contrast(text, ground)).isCloseTo(ratio, org.assertj.core.data.Offset.offset(0.05));

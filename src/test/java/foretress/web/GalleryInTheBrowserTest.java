@@ -24,11 +24,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
 class GalleryInTheBrowserTest {
-    private static final String TOO_WIDE = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
+    private static final String TOO_WIDE =
+        "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
     /** Text spacing of WCAG 2.2, 1.4.12. */
-    private static final String SPACED = "* { line-height: 1.5 !important; letter-spacing: .12em !important; word-spacing: .16em !important } p { margin-block-end: 2em !important }";
+    private static final String SPACED =
+        "* { line-height: 1.5 !important; letter-spacing: .12em !important; word-spacing: .16em !important } p { margin-block-end: 2em !important }";
     /** A sheet made by script, which the policy allows where an inline one is refused. */
-    private static final String WITH_STYLE = "css => { const sheet = new CSSStyleSheet(); sheet.replaceSync(css); document.adoptedStyleSheets = [sheet]; }";
+    private static final String WITH_STYLE =
+        "css => { const sheet = new CSSStyleSheet(); sheet.replaceSync(css); document.adoptedStyleSheets = [sheet]; }";
     private static final String SMALL_TARGETS = """
         min => [...document.querySelectorAll('a[href], button, select, input:not([type=hidden]), summary, textarea')]
           .filter(e => !e.closest('[hidden]') && !e.matches('.skip') && e.getClientRects().length)
@@ -45,7 +48,8 @@ class GalleryInTheBrowserTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null) browser.close();
+        if (browser != null)
+            browser.close();
         GallerySalon.close();
     }
 
@@ -63,7 +67,8 @@ class GalleryInTheBrowserTest {
                 <!doctype html><html lang="en"><title>Faults</title><style>body{background:#fff;color:#000}
                 @media (prefers-color-scheme:dark){body{background:#000}p{color:#222}}</style>
                 <main><h1>Faults</h1><img src="/x.png"><p>Dark on dark</p></main></html>""");
-            assertThat(Axe.findings(page)).hasSize(2).anyMatch(found -> found.contains("image-alt")).anyMatch(found -> found.contains("color-contrast"));
+            assertThat(Axe.findings(page)).hasSize(2).anyMatch(found -> found.contains("image-alt"))
+                .anyMatch(found -> found.contains("color-contrast"));
         }
     }
 
@@ -117,7 +122,8 @@ class GalleryInTheBrowserTest {
     void nothingMovesWhenAskedNotTo() {
         try (var context = sized(390)) {
             var page = open(context, "question");
-            page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(com.microsoft.playwright.options.ReducedMotion.REDUCE));
+            page.emulateMedia(
+                new Page.EmulateMediaOptions().setReducedMotion(com.microsoft.playwright.options.ReducedMotion.REDUCE));
             assertThat(page.evaluate("() => document.getAnimations().length")).isEqualTo(0);
         }
     }
@@ -132,7 +138,9 @@ class GalleryInTheBrowserTest {
             assertThat(page.locator("input[value=no]").isChecked()).isTrue();
             assertThat(page.url()).endsWith("/gallery/question");
             assertThat(page.evaluate("() => getComputedStyle(document.activeElement).outlineWidth")).isEqualTo("3px");
-            assertThat(page.evaluate("() => { const r = document.activeElement.getBoundingClientRect(); return document.elementFromPoint(r.x + r.width / 2, r.y + r.height / 2).closest('label').contains(document.activeElement) }")).isEqualTo(true);
+            assertThat(page.evaluate(
+                "() => { const r = document.activeElement.getBoundingClientRect(); return document.elementFromPoint(r.x + r.width / 2, r.y + r.height / 2).closest('label').contains(document.activeElement) }"))
+                .isEqualTo(true);
         }
     }
 
@@ -162,13 +170,14 @@ class GalleryInTheBrowserTest {
     }
 
     @ParameterizedTest
-    @ValueSource(booleans = {true, false})
+    @ValueSource(booleans = { true, false })
     @DisplayName("A11: drawing is offered with script, typing always")
     void typingIsAlwaysThere(boolean scripts) {
         try (var context = browser.phone(base.toString(), scripts)) {
             var page = open(context, "sign");
             assertThat(page.locator("canvas").isVisible()).isEqualTo(scripts);
-            if (scripts) page.locator("input[type=radio][value=typed]").check();
+            if (scripts)
+                page.locator("input[type=radio][value=typed]").check();
             assertThat(page.locator("input[name=typed]").isVisible()).isTrue();
             var marks = page.evaluate("() => new FormData(document.forms[0]).getAll('mark')");
             assertThat(marks).isEqualTo(List.of("typed"));
@@ -209,7 +218,8 @@ class GalleryInTheBrowserTest {
             page.waitForFunction("() => document.querySelector('[role=status]').textContent === ''");
             var sent = new ArrayList<String>();
             page.route("**/*", route -> {
-                if (route.request().method().equals("POST")) sent.add(route.request().url());
+                if (route.request().method().equals("POST"))
+                    sent.add(route.request().url());
                 route.abort();
             });
             page.locator("button.main").click();
@@ -223,7 +233,8 @@ class GalleryInTheBrowserTest {
     void aDoubleTapSendsOnce() {
         try (var context = sized(390)) {
             var page = open(context, "question");
-            page.evaluate("() => { window.sent = 0; document.forms[0].addEventListener('submit', e => { if (!e.defaultPrevented) window.sent++; e.preventDefault(); }) }");
+            page.evaluate(
+                "() => { window.sent = 0; document.forms[0].addEventListener('submit', e => { if (!e.defaultPrevented) window.sent++; e.preventDefault(); }) }");
             page.locator("button.main").dblclick();
             assertThat(page.evaluate("() => window.sent")).isEqualTo(1);
         }

@@ -29,7 +29,8 @@ import java.util.stream.Stream;
  */
 @Singleton
 public class GalleryPages {
-    static final List<String> CLIENT = List.of("door", "question", "history", "error", "read-back", "sign", "care", "done");
+    static final List<String> CLIENT =
+        List.of("door", "question", "history", "error", "read-back", "sign", "care", "done");
     static final List<String> STAFF = List.of("sign-in", "day", "desk", "new-visit", "invite", "consultation");
     static final List<String> PAPER = List.of("slip");
 
@@ -57,8 +58,10 @@ public class GalleryPages {
         scope.activate();
         try {
             Arc.container().instance(CurrentVertxRequest.class).get().setCurrent(request);
-            if (COMPRESSED.contains(request.pathParam("page"))) request.response().headers().remove("Content-Encoding");
-            request.response().putHeader("Content-Type", "text/html; charset=utf-8").end(page(request.pathParam("page")));
+            if (COMPRESSED.contains(request.pathParam("page")))
+                request.response().headers().remove("Content-Encoding");
+            request.response().putHeader("Content-Type", "text/html; charset=utf-8")
+                .end(page(request.pathParam("page")));
         } finally {
             scope.terminate();
         }
@@ -68,12 +71,17 @@ public class GalleryPages {
     private static String map() {
         var today = LocalDate.of(2026, 6, 11);
         var history = HairHistory.of(HairLength.measured(42), List.of(
-            Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE, "Darkening lotion").said("summer 2024"),
-            Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 28), Zone.REGROWTH, "Box dye, dark brown").said("February 2025"),
-            Treatment.once(Residue.LIGHTENED, LocalDate.of(2023, 9, 1), LocalDate.of(2023, 11, 30), Zone.STRANDS, "Highlights").said("autumn 2023"),
-            Treatment.once(Residue.WASHES_OUT, LocalDate.of(2026, 5, 4), LocalDate.of(2026, 5, 4), Zone.WHOLE, "Wash-out colour").said("4 May 2026")));
+            Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE,
+                "Darkening lotion").said("summer 2024"),
+            Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 28), Zone.REGROWTH,
+                "Box dye, dark brown").said("February 2025"),
+            Treatment.once(Residue.LIGHTENED, LocalDate.of(2023, 9, 1), LocalDate.of(2023, 11, 30), Zone.STRANDS,
+                "Highlights").said("autumn 2023"),
+            Treatment.once(Residue.WASHES_OUT, LocalDate.of(2026, 5, 4), LocalDate.of(2026, 5, 4), Zone.WHOLE,
+                "Wash-out colour").said("4 May 2026")));
         var words = Knowledge.load().words("en");
-        return StrandSvg.figure(StrandMap.of(history, today), new StrandWords(Locale.ENGLISH, key -> words.text("strand.texts." + key)), "map");
+        return StrandSvg.figure(StrandMap.of(history, today),
+            new StrandWords(Locale.ENGLISH, key -> words.text("strand.texts." + key)), "map");
     }
 
     private String page(String name) {

@@ -14,8 +14,12 @@ final class GallerySalon {
     static void open() {
         QuarkusTransaction.requiringNew().run(() -> {
             Salon.deleteAll();
-            new Salon(new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114", "hello@alderandwren.example", "999"),
-                new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"), Week.parse(""), ClosedDays.parse(""))).persist();
+            new Salon(
+                new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114",
+                    "hello@alderandwren.example", "999"),
+                new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"),
+                    Week.parse(""), ClosedDays.parse("")))
+                .persist();
         });
     }
 

@@ -53,7 +53,8 @@ class GalleryTest {
         idsAreUnique(page);
         pointersLead(page);
         for (var input : page.select("input:not([type=hidden]), select, textarea"))
-            assertThat(input.closest("label") != null || page.selectFirst("label[for=" + input.id() + "]") != null).as("label of %s", input).isTrue();
+            assertThat(input.closest("label") != null || page.selectFirst("label[for=" + input.id() + "]") != null)
+                .as("label of %s", input).isTrue();
         for (var choice : page.select("input[type=radio], input[type=checkbox]"))
             assertThat(choice.closest("fieldset").selectFirst("legend")).as("legend over %s", choice).isNotNull();
         for (var form : page.select("form"))

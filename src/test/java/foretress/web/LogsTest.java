@@ -25,7 +25,8 @@ class LogsTest {
 
     @Inject DataSource store;
 
-    @Test void whatIsTypedIsNotLogged() {
+    @Test
+    void whatIsTypedIsNotLogged() {
         try (var listening = new Listening()) {
             var visitor = new Visitor();
             visitor.get("/sign-in?to=" + CANARY);
@@ -33,18 +34,22 @@ class LogsTest {
             visitor.post("/language", Map.of("language", CANARY, "to", CANARY));
             visitor.get("/set-up/" + CANARY);
             visitor.post("/set-up/" + CANARY, Map.of("name", CANARY));
-            RestAssured.given().contentType("application/x-www-form-urlencoded; charset=UTF-8").body(CANARY + "=%ZZ" + CANARY).post("/sign-in");
+            RestAssured.given().contentType("application/x-www-form-urlencoded; charset=UTF-8")
+                .body(CANARY + "=%ZZ" + CANARY).post("/sign-in");
             assertThat(listening.everything()).doesNotContain(CANARY);
         }
     }
 
-    @Test void aDatabasesComplaintIsLoggedWithoutTheValue() throws SQLException {
+    @Test
+    void aDatabasesComplaintIsLoggedWithoutTheValue() throws SQLException {
         try (var connection = store.getConnection(); var statement = connection.createStatement()) {
             statement.execute("insert into mark (name, said) values ('" + CANARY + "', '')");
-            var failure = complaint(() -> statement.execute("insert into mark (name, said) values ('" + CANARY + "', '')"));
+            var failure =
+                complaint(() -> statement.execute("insert into mark (name, said) values ('" + CANARY + "', '')"));
             statement.execute("delete from mark where name = '" + CANARY + "'");
             assertThat(failure.getMessage()).contains(CANARY);
-            assertThat(LoggableFailure.of(new IllegalStateException("kept " + CANARY, failure))).hasMessageNotContaining(CANARY)
+            assertThat(LoggableFailure.of(new IllegalStateException("kept " + CANARY, failure)))
+                .hasMessageNotContaining(CANARY)
                 .cause().hasMessageContaining("SQL state 23505").hasMessageNotContaining(CANARY);
             assertThat(LoggableFailure.of(failure).getStackTrace()).isEqualTo(failure.getStackTrace());
         }
@@ -63,12 +68,14 @@ class LogsTest {
         }
     }
 
-    @Test void anyOtherFailureIsToldWhole() {
+    @Test
+    void anyOtherFailureIsToldWhole() {
         var failure = new IllegalStateException("no such zone");
         assertThat(LoggableFailure.of(failure)).isSameAs(failure);
     }
 
-    @Test void theAccessLogMasksWhatOpensSomething() {
+    @Test
+    void theAccessLogMasksWhatOpensSomething() {
         var log = Logger.getLogger("foretress.access");
         var before = log.getLevel();
         log.setLevel(Level.FINE);
@@ -76,20 +83,23 @@ class LogsTest {
             RestAssured.get("/i/" + CANARY);
             RestAssured.get("/set-up/" + CANARY);
             RestAssured.get("/sign-in?to=" + CANARY);
-            assertThat(listening.everything()).contains("GET /set-up/... 404", "GET /i/...", "GET /sign-in 200").doesNotContain(CANARY);
+            assertThat(listening.everything()).contains("GET /set-up/... 404", "GET /i/...", "GET /sign-in 200")
+                .doesNotContain(CANARY);
         } finally {
             log.setLevel(before);
         }
     }
 
     @ParameterizedTest
-    @CsvSource({ "/i/abc, /i/...", "/i/abc/birth-date, /i/.../birth-date", "/set-up/abc, /set-up/...", "/desk, /desk", "/in, /in",
+    @CsvSource({ "/i/abc, /i/...", "/i/abc/birth-date, /i/.../birth-date", "/set-up/abc, /set-up/...", "/desk, /desk",
+        "/in, /in",
         "/a%0d%0aforged, /a%0d%0aforged" })
     void onlyTheSecretPartIsMasked(String path, String logged) {
         assertThat(AccessLog.masked(path)).isEqualTo(logged);
     }
 
-    @Test void aLineOfTheLogCannotBeForged() {
+    @Test
+    void aLineOfTheLogCannotBeForged() {
         assertThat(AccessLog.masked("/x\nERROR forged")).isEqualTo("/x?ERROR?forged");
     }
 }

@@ -38,7 +38,8 @@ class ProxiesTest {
 
     @Test
     void behindTwoProxiesTheFirstThatIsNotOursCounts() {
-        assertThat(caller("127.0.0.1,10.0.0.0/8", "127.0.0.1", NOBODY + ", 203.0.113.5, 10.1.2.3")).isEqualTo("203.0.113.5");
+        assertThat(caller("127.0.0.1,10.0.0.0/8", "127.0.0.1", NOBODY + ", 203.0.113.5, 10.1.2.3"))
+            .isEqualTo("203.0.113.5");
         assertThat(caller("127.0.0.1", "127.0.0.1", "203.0.113.5, 10.1.2.3")).isEqualTo("10.1.2.3");
     }
 
@@ -51,7 +52,8 @@ class ProxiesTest {
         assertThat(caller(two, "127.0.0.1", "198.51.100.66, 127.0.0.5, 127.0.0.3")).isEqualTo("127.0.0.5");
         assertThat(caller(one, "127.0.0.1", "unknown", "", "127.0.0.5")).isEqualTo("127.0.0.5");
         assertThat(caller(two, "127.0.0.1", "198.51.100.66", "127.0.0.5", "127.0.0.3")).isEqualTo("127.0.0.5");
-        assertThat(Proxies.of(one).caller("127.0.0.1", Proxies.fors(List.of("for=198.51.100.66", "for=127.0.0.5")))).isEqualTo("127.0.0.5");
+        assertThat(Proxies.of(one).caller("127.0.0.1", Proxies.fors(List.of("for=198.51.100.66", "for=127.0.0.5"))))
+            .isEqualTo("127.0.0.5");
     }
 
     @Test
@@ -60,15 +62,18 @@ class ProxiesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "unknown", "_hidden", "a:b", ",", ",,,", "203.0.113.300", "localhost", "\"", "[::1", "1.2.3.4:port", "::1::2", "1.2.3", "%", ":", "[]"})
+    @ValueSource(strings = { "", "unknown", "_hidden", "a:b", ",", ",,,", "203.0.113.300", "localhost", "\"", "[::1",
+        "1.2.3.4:port", "::1::2", "1.2.3", "%", ":", "[]" })
     void whatIsNoAddressLeavesTheNearestKnownOne(String written) {
         assertThat(caller("127.0.0.1", "127.0.0.1", written)).isEqualTo("127.0.0.1");
-        assertThat(caller("127.0.0.1,10.0.0.1", "127.0.0.1", "203.0.113.5, " + written + ", 10.0.0.1")).isEqualTo("10.0.0.1");
+        assertThat(caller("127.0.0.1,10.0.0.1", "127.0.0.1", "203.0.113.5, " + written + ", 10.0.0.1"))
+            .isEqualTo("10.0.0.1");
     }
 
     @ParameterizedTest
-    @CsvSource({"203.0.113.5:4711, 203.0.113.5", "[2001:db8::7]:4711, 2001:db8:0:0:0:0:0:7", "[2001:db8::7], 2001:db8:0:0:0:0:0:7",
-        "2001:db8::7, 2001:db8:0:0:0:0:0:7", "::ffff:203.0.113.5, 203.0.113.5", "fe80::1%eth0, fe80:0:0:0:0:0:0:1"})
+    @CsvSource({ "203.0.113.5:4711, 203.0.113.5", "[2001:db8::7]:4711, 2001:db8:0:0:0:0:0:7",
+        "[2001:db8::7], 2001:db8:0:0:0:0:0:7",
+        "2001:db8::7, 2001:db8:0:0:0:0:0:7", "::ffff:203.0.113.5, 203.0.113.5", "fe80::1%eth0, fe80:0:0:0:0:0:0:1" })
     void portsBracketsAndMappedAddressesAreRead(String written, String address) {
         assertThat(caller("::1", "0:0:0:0:0:0:0:1", written)).isEqualTo(address);
     }
@@ -76,28 +81,35 @@ class ProxiesTest {
     /** RFC 7239, sections 4 and 6, its own examples. */
     @Test
     void theStandardHeaderIsRead() {
-        assertThat(Proxies.fors(List.of("for=\"_gazonk\"", "For=\"[2001:db8:cafe::17]:4711\"", "for=192.0.2.60;proto=http;by=203.0.113.43",
-            "for=192.0.2.43, for=198.51.100.17", "proto=https"))).containsExactly("\"_gazonk\"", "\"[2001:db8:cafe::17]:4711\"", "192.0.2.60",
+        assertThat(Proxies.fors(
+            List.of("for=\"_gazonk\"", "For=\"[2001:db8:cafe::17]:4711\"", "for=192.0.2.60;proto=http;by=203.0.113.43",
+                "for=192.0.2.43, for=198.51.100.17", "proto=https")))
+            .containsExactly("\"_gazonk\"", "\"[2001:db8:cafe::17]:4711\"", "192.0.2.60",
                 "192.0.2.43", "198.51.100.17", "unknown");
-        assertThat(Proxies.of("127.0.0.1").caller("127.0.0.1", Proxies.fors(List.of("for=" + NOBODY, "for=\"[2001:db8:cafe::17]:4711\""))))
+        assertThat(Proxies.of("127.0.0.1").caller("127.0.0.1",
+            Proxies.fors(List.of("for=" + NOBODY, "for=\"[2001:db8:cafe::17]:4711\""))))
             .isEqualTo("2001:db8:cafe:0:0:0:0:17");
     }
 
     @Test
     void aVeryLongListIsReadFromItsEnd() {
-        assertThat(caller("10.0.0.0/8", "10.0.0.1", (NOBODY + ",").repeat(5_000) + "203.0.113.5")).isEqualTo("203.0.113.5");
+        assertThat(caller("10.0.0.0/8", "10.0.0.1", (NOBODY + ",").repeat(5_000) + "203.0.113.5"))
+            .isEqualTo("203.0.113.5");
         assertThat(caller("10.0.0.0/8", "10.0.0.1", "203.0.113.5" + ",10.0.0.2".repeat(5_000))).startsWith("10.");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"proxy.example", "10.0.0.0/33", "10.0.0/8", "10.0.0.0/", "2001:db8::/129", "*"})
+    @ValueSource(strings = { "proxy.example", "10.0.0.0/33", "10.0.0/8", "10.0.0.0/", "2001:db8::/129", "*" })
     void whatIsNoNetworkIsRefused(String entry) {
-        assertThatThrownBy(() -> Proxies.of("127.0.0.1, " + entry)).isInstanceOf(IllegalArgumentException.class).hasMessage(entry);
+        assertThatThrownBy(() -> Proxies.of("127.0.0.1, " + entry)).isInstanceOf(IllegalArgumentException.class)
+            .hasMessage(entry);
     }
 
     @ParameterizedTest
-    @CsvSource({"10.0.0.0/8, 10.255.0.1, true", "10.0.0.0/8, 11.0.0.1, false", "192.0.2.128/25, 192.0.2.127, false", "192.0.2.128/25, 192.0.2.128, true",
-        "2001:db8::/33, 2001:db8:7fff::1, true", "2001:db8::/33, 2001:db8:8000::1, false", "0.0.0.0/0, 203.0.113.9, true", "0.0.0.0/0, 2001:db8::1, false"})
+    @CsvSource({ "10.0.0.0/8, 10.255.0.1, true", "10.0.0.0/8, 11.0.0.1, false", "192.0.2.128/25, 192.0.2.127, false",
+        "192.0.2.128/25, 192.0.2.128, true",
+        "2001:db8::/33, 2001:db8:7fff::1, true", "2001:db8::/33, 2001:db8:8000::1, false",
+        "0.0.0.0/0, 203.0.113.9, true", "0.0.0.0/0, 2001:db8::1, false" })
     void aNetworkHoldsItsAddresses(String network, String peer, boolean holds) {
         assertThat(caller(network, peer, "192.0.2.250").equals("192.0.2.250")).isEqualTo(holds);
     }

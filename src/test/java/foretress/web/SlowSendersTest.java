@@ -30,15 +30,18 @@ class SlowSendersTest {
     private static final int SENDERS = 200;
     private static final String BODY = "login=nobody&password=" + "x".repeat(1_000);
 
-    private static final int STREAMS = 80;      // of one connection; the server allows a hundred
+    private static final int STREAMS = 80; // of one connection; the server allows a hundred
 
     @TestHTTPResource("/") URI base;
     @Inject Vertx vertx;
 
     private Socket slow(String type) throws IOException {
         var socket = new Socket("127.0.0.1", base.getPort());
-        socket.getOutputStream().write(("POST /sign-in HTTP/1.1\r\nHost: 127.0.0.1:" + base.getPort() + "\r\nContent-Type: " + type + "\r\nContent-Length: "
-            + BODY.length() + "\r\nConnection: close\r\n\r\n" + BODY.substring(0, 20)).getBytes(StandardCharsets.ISO_8859_1));
+        socket.getOutputStream()
+            .write(("POST /sign-in HTTP/1.1\r\nHost: 127.0.0.1:" + base.getPort() + "\r\nContent-Type: " + type
+                + "\r\nContent-Length: "
+                + BODY.length() + "\r\nConnection: close\r\n\r\n" + BODY.substring(0, 20))
+                .getBytes(StandardCharsets.ISO_8859_1));
         return socket;
     }
 
@@ -58,13 +61,18 @@ class SlowSendersTest {
         return new String(socket.getInputStream().readNBytes(12), StandardCharsets.ISO_8859_1);
     }
 
-    @Test void pagesAndFormsGoOnWhileTwoHundredSendAndThenTheyAreAnsweredToo() throws IOException {
+    @Test
+    void pagesAndFormsGoOnWhileTwoHundredSendAndThenTheyAreAnsweredToo() throws IOException {
         List<Socket> sockets = new ArrayList<>();
         try {
-            for (int i = 0; i < SENDERS; i++) sockets.add(slow(i % 2 == 0 ? "application/x-www-form-urlencoded" : "multipart/form-data; boundary=x"));
+            for (int i = 0; i < SENDERS; i++)
+                sockets.add(slow(i % 2 == 0 ? "application/x-www-form-urlencoded" : "multipart/form-data; boundary=x"));
             for (int i = 0; i < 40; i++) assertThat(RestAssured.get("/sign-in").statusCode()).isEqualTo(200);
-            for (int i = 0; i < 10; i++) assertThat(RestAssured.given().formParam("login", "nobody").post("/sign-in").statusCode()).isEqualTo(400);
-            for (var socket : sockets) assertThat(isStillWaiting(socket)).as("nobody was cut off to make room").isTrue();
+            for (int i = 0; i < 10; i++)
+                assertThat(RestAssured.given().formParam("login", "nobody").post("/sign-in").statusCode())
+                    .isEqualTo(400);
+            for (var socket : sockets)
+                assertThat(isStillWaiting(socket)).as("nobody was cut off to make room").isTrue();
             for (var socket : sockets) assertThat(finish(socket)).startsWith("HTTP/1.1 4");
         } finally {
             for (var socket : sockets) socket.close();
@@ -72,8 +80,9 @@ class SlowSendersTest {
     }
 
     private HttpClient overHttp2() {
-        return vertx.createHttpClient(new HttpClientOptions().setProtocolVersion(HttpVersion.HTTP_2).setHttp2ClearTextUpgrade(false)
-            .setHttp2MaxPoolSize(1).setHttp2MultiplexingLimit(STREAMS));
+        return vertx.createHttpClient(
+            new HttpClientOptions().setProtocolVersion(HttpVersion.HTTP_2).setHttp2ClearTextUpgrade(false)
+                .setHttp2MaxPoolSize(1).setHttp2MultiplexingLimit(STREAMS));
     }
 
     private static <T> T done(Future<T> future) throws Exception {
@@ -94,11 +103,16 @@ class SlowSendersTest {
         var clients = List.of(overHttp2(), overHttp2());
         List<HttpClientRequest> requests = new ArrayList<>();
         try {
-            for (int i = 0; i < 2 * STREAMS; i++) requests.add(begun(clients.get(i % 2), i % 4 < 2 ? "application/x-www-form-urlencoded" : "multipart/form-data; boundary=x"));
+            for (int i = 0; i < 2 * STREAMS; i++)
+                requests.add(begun(clients.get(i % 2),
+                    i % 4 < 2 ? "application/x-www-form-urlencoded" : "multipart/form-data; boundary=x"));
             assertThat(requests).allMatch(request -> request.version() == HttpVersion.HTTP_2);
             for (int i = 0; i < 40; i++) assertThat(RestAssured.get("/sign-in").statusCode()).isEqualTo(200);
-            for (int i = 0; i < 10; i++) assertThat(RestAssured.given().formParam("login", "nobody").post("/sign-in").statusCode()).isEqualTo(400);
-            assertThat(requests).as("nobody was cut off to make room").noneMatch(request -> request.response().isComplete());
+            for (int i = 0; i < 10; i++)
+                assertThat(RestAssured.given().formParam("login", "nobody").post("/sign-in").statusCode())
+                    .isEqualTo(400);
+            assertThat(requests).as("nobody was cut off to make room")
+                .noneMatch(request -> request.response().isComplete());
             for (var request : requests) request.end(BODY.substring(20));
             for (var request : requests) assertThat(done(request.response()).statusCode()).isBetween(400, 499);
         } finally {
@@ -116,7 +130,8 @@ class SlowSendersTest {
             for (int i = 0; i < 13; i++) request.write("x".repeat(1 << 20));
             var answer = done(request.response());
             assertThat(answer.statusCode()).isEqualTo(413);
-            assertThat(answer.headers().contains("Connection")).as("RFC 9113, 8.2.2: no header that speaks of the connection").isFalse();
+            assertThat(answer.headers().contains("Connection"))
+                .as("RFC 9113, 8.2.2: no header that speaks of the connection").isFalse();
             other.end(BODY.substring(20));
             assertThat(done(other.response()).statusCode()).as("the same connection's other form").isEqualTo(400);
             assertThat(other.connection()).isSameAs(request.connection());
@@ -125,7 +140,8 @@ class SlowSendersTest {
         }
     }
 
-    @Test void oneNetworkFillsHalfTheRoomAtMostAndWhatIsGoneMakesRoom() {
+    @Test
+    void oneNetworkFillsHalfTheRoomAtMostAndWhatIsGoneMakesRoom() {
         var waiting = new Waiting(100);
         assertThat(waiting.room("192.0.2.1", 50)).isTrue();
         assertThat(waiting.room("192.0.2.1", 1)).isFalse();
@@ -136,18 +152,21 @@ class SlowSendersTest {
         assertThat(waiting.room("192.0.2.1", 50)).isTrue();
     }
 
-    @Test void halfAMinuteIsGivenToEverybodyAndAPaceIsAskedAfterwards() {
+    @Test
+    void halfAMinuteIsGivenToEverybodyAndAPaceIsAskedAfterwards() {
         assertThat(Receiving.tooSlow(0, 30)).isFalse();
         assertThat(Receiving.tooSlow(0, 31)).isTrue();
         assertThat(Receiving.tooSlow(4_000, 31)).isFalse();
         assertThat(Receiving.tooSlow(3_999, 31)).isTrue();
     }
 
-    @Test void aBodyInChunksLongerThanAnyIsRefusedOnItsWay() throws IOException {
+    @Test
+    void aBodyInChunksLongerThanAnyIsRefusedOnItsWay() throws IOException {
         try (var socket = new Socket("127.0.0.1", base.getPort())) {
             socket.setSoTimeout(30_000);
             var out = socket.getOutputStream();
-            out.write(("POST /sign-in HTTP/1.1\r\nHost: 127.0.0.1:" + base.getPort() + "\r\nContent-Type: application/x-www-form-urlencoded\r\n"
+            out.write(("POST /sign-in HTTP/1.1\r\nHost: 127.0.0.1:" + base.getPort()
+                + "\r\nContent-Type: application/x-www-form-urlencoded\r\n"
                 + "Transfer-Encoding: chunked\r\n\r\n").getBytes(StandardCharsets.ISO_8859_1));
             var chunk = ("100000\r\n" + "x".repeat(1 << 20) + "\r\n").getBytes(StandardCharsets.ISO_8859_1);
             try {
@@ -155,18 +174,25 @@ class SlowSendersTest {
             } catch (IOException cutOff) {
                 // the answer came before the rest was sent
             }
-            assertThat(new String(socket.getInputStream().readNBytes(12), StandardCharsets.ISO_8859_1)).isEqualTo("HTTP/1.1 413");
+            assertThat(new String(socket.getInputStream().readNBytes(12), StandardCharsets.ISO_8859_1))
+                .isEqualTo("HTTP/1.1 413");
         }
     }
 
-    @Test void whoWaitsToBeAskedForTheBodyIsAsked() throws IOException {
+    @Test
+    void whoWaitsToBeAskedForTheBodyIsAsked() throws IOException {
         try (var socket = new Socket("127.0.0.1", base.getPort())) {
             socket.setSoTimeout(30_000);
-            socket.getOutputStream().write(("POST /sign-in HTTP/1.1\r\nHost: 127.0.0.1:" + base.getPort() + "\r\nContent-Type: application/x-www-form-urlencoded\r\n"
-                + "Content-Length: 3\r\nExpect: 100-continue\r\nConnection: close\r\n\r\n").getBytes(StandardCharsets.ISO_8859_1));
-            assertThat(new String(socket.getInputStream().readNBytes(25), StandardCharsets.ISO_8859_1)).startsWith("HTTP/1.1 100");
+            socket.getOutputStream()
+                .write(("POST /sign-in HTTP/1.1\r\nHost: 127.0.0.1:" + base.getPort()
+                    + "\r\nContent-Type: application/x-www-form-urlencoded\r\n"
+                    + "Content-Length: 3\r\nExpect: 100-continue\r\nConnection: close\r\n\r\n")
+                    .getBytes(StandardCharsets.ISO_8859_1));
+            assertThat(new String(socket.getInputStream().readNBytes(25), StandardCharsets.ISO_8859_1))
+                .startsWith("HTTP/1.1 100");
             socket.getOutputStream().write("a=b".getBytes(StandardCharsets.ISO_8859_1));
-            assertThat(new String(socket.getInputStream().readNBytes(12), StandardCharsets.ISO_8859_1)).contains("HTTP/1.1 400");
+            assertThat(new String(socket.getInputStream().readNBytes(12), StandardCharsets.ISO_8859_1))
+                .contains("HTTP/1.1 400");
         }
     }
 }

@@ -13,7 +13,7 @@ class StrandProgressTest {
     private static final Pattern POINT = Pattern.compile("(-?[0-9.]+) (-?[0-9.]+)");
 
     @ParameterizedTest(name = "{0} of {1}")
-    @CsvSource({"0, 8, 3.0", "1, 8, 11.1", "3, 8, 36.1", "8, 8, 98.6", "1, 1, 98.6"})
+    @CsvSource({ "0, 8, 3.0", "1, 8, 11.1", "3, 8, 36.1", "8, 8, 98.6", "1, 1, 98.6" })
     void theHairEndsWhereTheNumberSays(int at, int topics, double percent) {
         assertThat(StrandProgress.grown(at, topics).tipPercent()).isEqualTo(percent == 3 ? "3%" : percent + "%");
     }
@@ -28,7 +28,8 @@ class StrandProgressTest {
 
     @Test
     void theHairHangsWithinFivePxOfItsLineAndLeavesTheRootStraight() {
-        var xs = POINT.matcher(StrandProgress.grown(8, 8).hair()).results().map(m -> Double.parseDouble(m.group(1))).toList();
+        var xs = POINT.matcher(StrandProgress.grown(8, 8).hair()).results().map(m -> Double.parseDouble(m.group(1)))
+            .toList();
         assertThat(xs).allSatisfy(x -> assertThat(x).isBetween(20 - 5 - 1.8, 20 + 5 + 1.8));
         assertThat(xs.get(0)).isEqualTo(18.2);
         assertThat(xs.get(xs.size() - 1)).isEqualTo(21.8);
@@ -36,12 +37,13 @@ class StrandProgressTest {
 
     @Test
     void theHairTapers() {
-        var points = POINT.matcher(StrandProgress.grown(5, 8).hair()).results().map(m -> Double.parseDouble(m.group(1))).toList();
+        var points = POINT.matcher(StrandProgress.grown(5, 8).hair()).results().map(m -> Double.parseDouble(m.group(1)))
+            .toList();
         var pairs = points.size() / 2;
         for (var i = 1; i < pairs; i++) {
             var here = points.get(points.size() - 1 - i) - points.get(i);
             var before = points.get(points.size() - i) - points.get(i - 1);
-            assertThat(here).isLessThanOrEqualTo(before + 0.11);          // a tenth of a px is what rounding gives away
+            assertThat(here).isLessThanOrEqualTo(before + 0.11); // a tenth of a px is what rounding gives away
         }
     }
 

@@ -24,9 +24,11 @@ class TemplateLintTest {
     private static final Pattern QUTE = Pattern.compile("(?s)\\{[#/a-zA-Z@][^{}]*}");
     private static final Pattern TAG = Pattern.compile("(?s)<[^<>]*>");
     private static final Pattern WORD = Pattern.compile("\\p{L}{2,}");
-    private static final Pattern INLINE = Pattern.compile("(?i)[\\s\"']style\\s*=|[\\s\"']on[a-z]+\\s*=|javascript:|<style\\b|<script\\b(?![^>]*\\bsrc=)|[\"'(]data:");
+    private static final Pattern INLINE = Pattern.compile(
+        "(?i)[\\s\"']style\\s*=|[\\s\"']on[a-z]+\\s*=|javascript:|<style\\b|<script\\b(?![^>]*\\bsrc=)|[\"'(]data:");
     private static final Pattern ELSEWHERE = Pattern.compile("(?i)(?:src|href|action)\\s*=\\s*[\"']?(?:https?:)?//");
-    private static final Pattern SPOKEN = Pattern.compile("(?<=[\\s\"])(?:aria-label|alt|title|placeholder|summary)=\"([^\"]*)\"");
+    private static final Pattern SPOKEN =
+        Pattern.compile("(?<=[\\s\"])(?:aria-label|alt|title|placeholder|summary)=\"([^\"]*)\"");
     private static final Pattern PHYSICAL = Pattern.compile(
         "(?m)(?:^|[;{\\s])(?:(?:margin|padding|border|scroll-margin|scroll-padding)-(?:left|right)|left|right|(?:text-align|clear|float)\\s*:\\s*(?:left|right))\\b\\s*[:;}]?");
 
@@ -64,19 +66,21 @@ class TemplateLintTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"<p>Hello there</p>", "<p>{say:x} or</p>", "<img alt=\"A cat\">", "<a aria-label=\"Close\">{say:x}</a>"})
+    @ValueSource(strings = { "<p>Hello there</p>", "<p>{say:x} or</p>", "<img alt=\"A cat\">",
+        "<a aria-label=\"Close\">{say:x}</a>" })
     void aPlantedWordIsFound(String planted) {
         assertThat(hardCoded(planted)).isNotEmpty();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"<p style=\"x\">", "<a onclick='x'>", "<script>x</script>", "<style>x</style>", "<img src=\"data:x\">"})
+    @ValueSource(strings = { "<p style=\"x\">", "<a onclick='x'>", "<script>x</script>", "<style>x</style>",
+        "<img src=\"data:x\">" })
     void aPlantedInlineIsFound(String planted) {
         assertThat(INLINE.matcher(planted).find()).isTrue();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"a { margin-left: 1px }", "a { left: 0 }", "a { text-align: right; }", "a{float:left}"})
+    @ValueSource(strings = { "a { margin-left: 1px }", "a { left: 0 }", "a { text-align: right; }", "a{float:left}" })
     void aPlantedLeftIsFound(String planted) {
         assertThat(PHYSICAL.matcher(planted).find()).isTrue();
     }
@@ -86,15 +90,18 @@ class TemplateLintTest {
         files(ASSETS.resolve("js"), ".js").forEach(script -> {
             var text = read(script);
             assertThat(text.lines().count()).as("%s", script).isLessThan(170);
-            assertThat(text).as("%s", script).doesNotContain("localStorage").doesNotContain("sessionStorage").doesNotContain("indexedDB")
-                .doesNotContain("document.cookie").doesNotContain("eval(").doesNotContain("innerHTML").doesNotContain(".style.");
+            assertThat(text).as("%s", script).doesNotContain("localStorage").doesNotContain("sessionStorage")
+                .doesNotContain("indexedDB")
+                .doesNotContain("document.cookie").doesNotContain("eval(").doesNotContain("innerHTML")
+                .doesNotContain(".style.");
         });
     }
 
     private static List<String> hardCoded(String template) {
         var attributes = SPOKEN.matcher(template).results().map(m -> QUTE.matcher(m.group(1)).replaceAll(" "));
         var text = TAG.matcher(QUTE.matcher(template).replaceAll(" ")).replaceAll(" ").replaceAll("&[a-z]+;", " ");
-        return Stream.concat(attributes, Stream.of(text)).flatMap(t -> WORD.matcher(t).results().map(m -> m.group())).toList();
+        return Stream.concat(attributes, Stream.of(text)).flatMap(t -> WORD.matcher(t).results().map(m -> m.group()))
+            .toList();
     }
 
     private static String stripped(Path template) throws IOException {

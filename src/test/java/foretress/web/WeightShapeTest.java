@@ -22,6 +22,7 @@ class WeightShapeTest {
         assertThat(WeightShape.shape(weight.code())).isEqualTo(shape);
         var sprite = Jsoup.parse(Files.readString(RESOURCES.resolve("img/weights.svg")), "", Parser.xmlParser());
         assertThat(sprite.select("symbol#" + shape + " path")).as("shape of %s", weight).isNotEmpty();
-        assertThat(Files.readString(RESOURCES.resolve("css/base.css"))).contains("[data-weight=\"" + shape + "\"] { color: var(--");
+        assertThat(Files.readString(RESOURCES.resolve("css/base.css")))
+            .contains("[data-weight=\"" + shape + "\"] { color: var(--");
     }
 }

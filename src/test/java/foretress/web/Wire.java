@@ -35,7 +35,9 @@ public final class Wire {
         var answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
         assertThat(answer.statusCode()).as(path).isEqualTo(200);
         var headers = answer.headers().map().entrySet().stream()
-            .mapToInt(h -> h.getValue().stream().mapToInt(value -> h.getKey().length() + value.length() + ": \r\n".length()).sum()).sum();
+            .mapToInt(h -> h.getValue().stream()
+                .mapToInt(value -> h.getKey().length() + value.length() + ": \r\n".length()).sum())
+            .sum();
         return "HTTP/1.1 200 OK\r\n\r\n".length() + headers + answer.body().length;
     }
 }
