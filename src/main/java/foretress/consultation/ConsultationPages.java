@@ -19,12 +19,14 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
 
-/** What the stylist reads at the say: where the booked service stands, why, what comes first, and what else there is. */
+/** What the stylist reads at the chair: where the booked service stands, why, what comes first, and what else there is. */
 @Path("/visits/{id}")
 public class ConsultationPages {
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ConsultationPage(VisitView reading, List<BenchOverview.Past> tried) implements TemplateInstance {}
+    record ConsultationPage(VisitView reading, List<BenchOverview.Past> tried, boolean insteadOpen)
+        implements TemplateInstance {}
 
     private final Visits visits;
     private final VisitViews readings;
@@ -46,10 +48,10 @@ public class ConsultationPages {
     @GET
     @Compressed
     @Transactional
-    public TemplateInstance show(@RestPath UUID id) {
+    public TemplateInstance show(@RestPath UUID id, @RestQuery String instead) {
         Visit visit = visits.find(id).orElseThrow(NotFoundException::new);
         ledger.note(who.staff().id.toString(), "consultation read", id.toString());
-        return new ConsultationPage(readings.of(visit), bench.past(visit));
+        return new ConsultationPage(readings.of(visit), bench.past(visit), "open".equals(instead));
     }
 
     /** The signed consent, the very bytes that the client has. */

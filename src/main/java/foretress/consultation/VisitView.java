@@ -49,11 +49,6 @@ public record VisitView(String id, String clientId, String client, String facts,
         return Alternative.Count.of(instead);
     }
 
-    /** What is booked cannot be done: what else could be is talked about next. */
-    public boolean isOff() {
-        return standing == Weight.PREVENTS;
-    }
-
     /** How many findings are folded behind the first screen's. */
     public int moreFindings() {
         return findings(more);

@@ -164,7 +164,7 @@ class DayText {
         if (visit.signed().isEmpty())
             return Optional.of(send(visit, looked));
         if (visit.postponed || standing.filter(Weight.PREVENTS::equals).isPresent())
-            return Optional.of(open(say.day_act_instead(), here + "#instead"));
+            return Optional.of(open(say.day_act_instead(), here + "?instead=open#instead"));
         return Optional.of(visit.owed().map(owed -> record(visit, owed))
             .orElseGet(() -> open(say.day_act_decide(), here + "/decision")));
     }
