@@ -47,4 +47,21 @@ class GlossaryTest {
                 .noneMatch(name -> name.matches(".*Tests?\\.java"));
         }
     }
+
+    @Test
+    void noTestIsLeftOutByItsName() throws IOException {
+        try (var files = Files.walk(Path.of("src/test/java"))) {
+            assertThat(files.filter(file -> file.toString().endsWith(".java")).filter(GlossaryTest::tests)
+                .map(file -> file.getFileName().toString())).allMatch(name -> name.matches(".*(Test|IT)\\.java"));
+        }
+    }
+
+    private static boolean tests(Path file) {
+        try {
+            return Pattern.compile("(?m)^\\s*@(Test|ParameterizedTest|Property|TestFactory)\\b")
+                .matcher(Files.readString(file)).find();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 }

@@ -12,6 +12,8 @@ final class MedicineKey {
     private static final Set<String> ACID = Set.of("acid", "acido", "acide", "saure", "saeure", "kwas", "acidum");
     private static final Pattern ACID_ENDING = Pattern.compile("(ik|ikum|ov|ovi|ue)$");
     private static final int SHORTEST_STEM = 5;
+    /** So few letters are an abbreviation: it is spelt, not heard, and AZA is not ASA. */
+    private static final int ABBREVIATION = 3;
 
     private MedicineKey() {}
 
@@ -58,7 +60,7 @@ final class MedicineKey {
     }
 
     static String sound(String word) {
-        return onceEach(
+        return word.length() <= ABBREVIATION ? lettersAndDigits(word) : onceEach(
             lettersAndDigits(word).replace("ae", "e").replace("oe", "e").replace("ph", "f").replace("qu", "k")
                 .replace("ch", "k").replace("x", "ks").replace('c', 'k').replace('y', 'i').replace('j', 'i')
                 .replace('z', 's')

@@ -64,7 +64,7 @@ final class MedicineWords {
     }
 
     static boolean beside(String folded) {
-        return folded.length() == 1 || stopped(folded) || denied(folded) || BESIDE.contains(folded)
+        return folded.length() <= 1 || stopped(folded) || denied(folded) || BESIDE.contains(folded)
             || Character.isDigit(folded.charAt(0)) && DOSE.matcher(folded).matches();
     }
 }

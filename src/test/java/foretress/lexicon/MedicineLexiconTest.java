@@ -242,6 +242,12 @@ class MedicineLexiconTest {
     }
 
     @Test
+    void anAbbreviationIsSpeltAndNotHeard() {
+        assertThat(one("AZA 100 mg").kinds()).as("azathioprine is not read as acetylsalicylic acid").isEmpty();
+        assertThat(one("ASA 100 mg").kinds()).containsExactly("antiplatelet");
+    }
+
+    @Test
     void readsTheSameUnderTurkishLetters() {
         Locale before = Locale.getDefault();
         try {

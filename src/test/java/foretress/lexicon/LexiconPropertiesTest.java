@@ -20,7 +20,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.StringLength;
 
 /** What holds of every text, not only of likely ones. */
-class LexiconProperties {
+class LexiconPropertiesTest {
     private static final List<String> NAMES = ShippedLexicon.SUBSTANCES.stream().map(Substance::name)
         .filter(name -> !LabelWords
             .countsOnlyAlone(String.join("", LabelToken.of(name).stream().map(LabelToken::folded).toList())))
