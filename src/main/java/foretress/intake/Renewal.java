@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.questionnaire.Answers;
+import foretress.running.LoggableFailure;
 import foretress.salon.RulesChanged;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
@@ -9,10 +10,13 @@ import jakarta.enterprise.event.Observes;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.util.UUID;
+import org.jboss.logging.Logger;
 
 /** Assesses anew what something outside the answers has changed: a test, a measurement, a product. */
 @ApplicationScoped
 public class Renewal {
+    private static final Logger LOG = Logger.getLogger(Renewal.class);
+
     private final Visits visits;
     private final Intake intake;
     private final Assessments assessments;
@@ -49,7 +53,16 @@ public class Renewal {
 
     /** Every visit still to come, in the transaction that changes what holds here: no list shows what an earlier policy came to. */
     void otherRules(@Observes RulesChanged changed) {
-        visits.aheadFrom(changed.today(), changed.zone()).forEach(this::again);
+        visits.aheadFrom(changed.today(), changed.zone()).forEach(this::againIfItCan);
+    }
+
+    /** A visit that nobody can read any more keeps what was kept, and holds up neither the owner nor the others. */
+    private void againIfItCan(UUID visitId) {
+        try {
+            again(visitId);
+        } catch (RuntimeException unreadable) {
+            LOG.errorf(LoggableFailure.of(unreadable), "visit %s keeps what it owed under the rules before", visitId);
+        }
     }
 
     /** An assessment that comes out the same is not made anew: each new one puts a decision in question. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.Walker;
 import foretress.salon.OpenSalon;
+import foretress.visit.BookedService;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -101,6 +102,30 @@ class RenewalTest {
         QuarkusTransaction.requiringNew().run(() -> Visit.<Visit>findById(unanswered).owes(Optional.empty()));
         change("/policy", Map.of("skin-test-wait-hours", ""));
         assertThat(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(unanswered).owed())).isEmpty();
+    }
+
+    @Test
+    @DisplayName("a visit that nobody can read any more holds up neither the owner nor the other visits")
+    void aVisitNobodyCanRead() {
+        UUID lost = make.visit(LocalDate.of(1965, 3, 4));
+        String booked = booked(lost, "gone-from-the-menu");
+        try {
+            Optional<Instant> before = latest(signed), kept = latest(lost);
+            change("/policy", Map.of("skin-test-wait-hours", "120"));
+            assertThat(latest(signed)).isNotEqualTo(before);
+            assertThat(latest(lost)).isEqualTo(kept);
+        } finally {
+            booked(lost, booked);
+        }
+    }
+
+    /** Books another service behind everybody's back, and says which it was. */
+    private static String booked(UUID visit, String service) {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            String before = Visit.<Visit>findById(visit).services.get(0).serviceId;
+            BookedService.update("serviceId = ?1 where visit.id = ?2", service, visit);
+            return before;
+        });
     }
 
     private String row() {
