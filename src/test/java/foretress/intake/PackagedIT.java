@@ -317,14 +317,25 @@ class PackagedIT {
         goesAhead(page, live, "Rods one size up.");
         page.goBack();
         goesAhead(page, live, "Rods one size up; five minutes less.");
+        chosen(tab, "Rods one size up; five minutes less; ends papered.");
+        goesOn(tab);
+        assertThat(tab.locator("main").textContent()).as("decided in the other tab meanwhile")
+            .contains("A newer assessment holds");
+        press(tab);
+        assertThat(tab.inputValue("[name=conditions-0]")).as("typed once")
+            .isEqualTo("Rods one size up; five minutes less; ends papered.");
         goesAhead(tab, live, "Rods one size up; five minutes less; ends papered.");
         tab.close();
         page.close();
     }
 
-    private static void goesAhead(Page page, Page live, String changes) {
+    private static void chosen(Page page, String changes) {
         page.check("[name=verdict-0][value=proceed-with-changes]");
         page.fill("[name=conditions-0]", changes);
+    }
+
+    private static void goesAhead(Page page, Page live, String changes) {
+        chosen(page, changes);
         looksTwice(live);
         goesOn(page);
         assertThat(page.locator("main").textContent()).contains("The decision is recorded.", changes);
