@@ -25,7 +25,7 @@ import java.util.Optional;
 
 /** Which services one test opens, changes or closes: everything is assessed with it and without it. */
 @RequestScoped
-class BenchChanges {
+public class BenchChanges {
     private final Intake intake;
     private final Assessments assessments;
     private final BenchRecords tests;
@@ -52,8 +52,12 @@ class BenchChanges {
             return List.of();
         }
         Situation with = assessments.situation(visit, said);
-        return without(visit, with, test).map(other -> changes(visit, assess(visit, other), assess(visit, with)))
-            .orElse(List.of());
+        return without(visit, with, test).map(other -> between(visit, other, with)).orElse(List.of());
+    }
+
+    /** Which services stand otherwise in the second situation, in the order in which they are looked at. */
+    public List<BenchChange> between(Visit visit, Situation before, Situation after) {
+        return changes(visit, assess(visit, before), assess(visit, after));
     }
 
     /** Where the booked services would stand, in a word, if this came out; empty while the client has said nothing. */

@@ -275,7 +275,7 @@ public class BenchMetalPages {
         Mistakes mistakes = new Mistakes();
         OptionalLong pause = struck.check(door.strike(found, sight), form, why, "password-" + sight.id(), mistakes);
         if (!mistakes.isEmpty()) {
-            return BenchStruck.again(pause,
+            return FormAgain.with(pause,
                 new BenchMetal(views.of(visit, found, Optional.empty(), mistakes).typed(form.one(why))));
         }
         tests.strike(found, sight.id(), form.one(why), door.staff());

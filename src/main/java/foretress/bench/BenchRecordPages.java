@@ -62,7 +62,7 @@ public class BenchRecordPages {
         Mistakes mistakes = new Mistakes();
         OptionalLong pause = struck.check(door.strike(found), form, "why", "password", mistakes);
         if (!mistakes.isEmpty()) {
-            return BenchStruck.again(pause, page(visit, found, form.one("why"), mistakes));
+            return FormAgain.with(pause, page(visit, found, form.one("why"), mistakes));
         }
         tests.strike(found, form.one("why"), door.staff());
         return back(found);

@@ -6,8 +6,6 @@ import foretress.web.Form;
 import foretress.web.Mistakes;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.ws.rs.ForbiddenException;
-import jakarta.ws.rs.core.HttpHeaders;
-import jakarta.ws.rs.core.Response;
 import java.util.OptionalLong;
 
 /** Looks a form through that says that something at the bench was entered in error. */
@@ -47,11 +45,5 @@ class BenchStruck {
         mistakes.expect(proof.proved(), field,
             seconds.isPresent() ? say.strike_password_wait(seconds.getAsLong()) : say.strike_password_wrong());
         return seconds;
-    }
-
-    static Response again(OptionalLong pause, Object page) {
-        Response.ResponseBuilder answer = Response.status(pause.isPresent() ? 429 : 422).entity(page);
-        pause.ifPresent(seconds -> answer.header(HttpHeaders.RETRY_AFTER, seconds));
-        return answer.build();
     }
 }

@@ -18,7 +18,6 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -71,12 +70,14 @@ public class Gate {
     public record Open(List<Question> missing, List<Question> due, Signature.Holds signature, boolean look) {
         Set<Refusal> refusals() {
             Set<Refusal> refusals = EnumSet.noneOf(Refusal.class);
-            Map.of(Refusal.NOT_ANSWERED, !missing.isEmpty(), Refusal.NOT_ON_THE_DAY, !due.isEmpty(), Refusal.NOT_SIGNED,
-                !signature.holds(),
-                Refusal.SPOT_NOT_SEEN, look).forEach((refusal, holds) -> {
-                    if (holds)
-                        refusals.add(refusal);
-                });
+            if (!missing.isEmpty())
+                refusals.add(Refusal.NOT_ANSWERED);
+            if (!due.isEmpty())
+                refusals.add(Refusal.NOT_ON_THE_DAY);
+            if (!signature.holds())
+                refusals.add(Refusal.NOT_SIGNED);
+            if (look)
+                refusals.add(Refusal.SPOT_NOT_SEEN);
             return refusals;
         }
     }

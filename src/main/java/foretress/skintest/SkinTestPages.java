@@ -24,7 +24,6 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
@@ -274,7 +273,7 @@ public class SkinTestPages {
             say.test_error_reason_missing());
         OptionalLong pause = mistakes.isEmpty() ? proved(form, entry, mistakes) : OptionalLong.empty();
         if (!mistakes.isEmpty())
-            return again(pause.isPresent() ? 429 : 422, pause,
+            return FormAgain.with(pause,
                 new OverviewPage(overviews.of(visit), "", mistakes, reason, entry.toString()));
         looks.inError(meant.id(), reason, staff());
         return back(visit, "error");
@@ -288,12 +287,6 @@ public class SkinTestPages {
         mistakes.expect(proof.proved(), "password-" + entry,
             seconds.isPresent() ? say.test_error_wait(seconds.getAsLong()) : say.test_error_password_wrong());
         return seconds;
-    }
-
-    private static Response again(int status, OptionalLong pause, OverviewPage page) {
-        Response.ResponseBuilder answer = Response.status(status).entity(page);
-        pause.ifPresent(seconds -> answer.header(HttpHeaders.RETRY_AFTER, seconds));
-        return answer.build();
     }
 
     @GET
