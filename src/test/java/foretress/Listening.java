@@ -5,10 +5,12 @@ import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.logging.Handler;
 import java.util.logging.Level;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 import org.jboss.logmanager.ExtLogRecord;
 import org.jboss.logmanager.formatters.PatternFormatter;
 
@@ -34,6 +36,13 @@ public class Listening extends Handler implements AutoCloseable {
         synchronized (heard) {
             return String.join("\n", heard);
         }
+    }
+
+    /** Waits until all of it was said, 20 s at most: a request is logged after its answer has left. */
+    public String until(String... said) {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
+        while (!Stream.of(said).allMatch(everything()::contains) && System.nanoTime() < end) Thread.onSpinWait();
+        return everything();
     }
 
     @Override

@@ -1,5 +1,6 @@
 package foretress.vault;
 
+import com.google.crypto.tink.AccessesPartialKey;
 import com.google.crypto.tink.Aead;
 import com.google.crypto.tink.InsecureSecretKeyAccess;
 import com.google.crypto.tink.KeysetHandle;
@@ -42,6 +43,7 @@ class MasterKey {
     }
 
     /** Derived from the data key (HKDF, RFC 5869), so that whoever deletes that one deletes both. */
+    @AccessesPartialKey
     private static byte[] forCodes(UUID clientId, KeysetHandle key) throws GeneralSecurityException {
         var data = ((AesGcmKey) key.getPrimary().getKey()).getKeyBytes().toByteArray(InsecureSecretKeyAccess.get());
         return Hkdf.computeHkdf("HmacSha256", data, place(clientId), CODES, 32);
