@@ -96,15 +96,25 @@ final class MedicineFacts {
             && !medicine.isOneOf(SKIN_CLASSES.stream().filter(how.of()::contains).toList());
     }
 
-    /** A low dose is at most 10 mg of prednisone a day, or as much of another (Levian 2021); a policy may call less than that low. */
+    /**
+     * A low dose is at most 10 mg of prednisone a day, or as much of another (Levian 2021); a policy may call less than that low. An
+     * amount that was typed counts beside the band that was chosen, and the heavier of the two wins.
+     */
     FactValue steroidTablets(FactDef def) {
-        boolean lowIsLow = asking.policy().figure("steroid-low-dose-mg") >= LOW_DOSE_MG;
         return value(def, medicine -> {
             boolean through = medicine.isOneOf(List.of("systemic-corticosteroid"))
                 && !NOT_THROUGH_THE_BODY.contains(medicine.route());
-            return through ? Span.exactly(lowIsLow && medicine.dose().equals("low") ? 1 : 2).ifLongAgo(medicine)
-                : Span.NONE;
+            return through ? throughTheBody(medicine).ifLongAgo(medicine) : Span.NONE;
         });
+    }
+
+    private Span throughTheBody(Taken medicine) {
+        var typed = new SteroidDose(medicine.line().name(), medicine.read().as());
+        boolean low = medicine.dose().equals("low") && asking.policy().figure("steroid-low-dose-mg") >= LOW_DOSE_MG;
+        if (!low || typed.above(LOW_DOSE_MG)) {
+            return Span.exactly(2);
+        }
+        return typed.within(LOW_DOSE_MG) ? Span.exactly(1) : new Span(1, 2);
     }
 
     /** A test site must have been free of it for seven days (instructions of patch-test clinics). */

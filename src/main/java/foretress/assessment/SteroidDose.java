@@ -1,0 +1,65 @@
+package foretress.assessment;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+
+/**
+ * What a typed line says of the dose of a steroid by mouth or injection, as prednisolone a day.
+ *
+ * <p>Weights by the comparable doses on the label of prednisolone in the United States, as quoted by prescribing pages: 15 mg are
+ * worth 75 of cortisone, 60 of hydrocortisone, 15 of prednisone, 12 of methylprednisolone or triamcinolone and 2.25 of
+ * dexamethasone or betamethasone. A steroid that is not among them is worth nobody knows how much.
+ */
+final class SteroidDose {
+    private static final Map<String, Double> WORTH = Map.of("prednisolone", 1.0, "prednisone", 1.0,
+        "methylprednisolone", 15 / 12.0, "triamcinolone", 15 / 12.0, "dexamethasone", 15 / 2.25, "betamethasone",
+        15 / 2.25, "hydrocortisone", 15 / 60.0, "cortisone", 15 / 75.0);
+    private static final Pattern AMOUNT =
+        Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*(mcg|µg|μg|ug|micrograms?|g\\b|grams?\\b|mg)?");
+    private static final Pattern WORD = Pattern.compile("[\\p{L}]+|[&+]");
+    /** Words that multiply an amount or add another to it: the amount of a day is then not known. */
+    private static final Set<String> MORE =
+        Set.of("twice", "two", "three", "four", "times", "double", "bd", "bid", "tds",
+            "tid", "qds", "qid", "each", "every", "and", "dos", "tres", "cuatro", "veces", "doble", "cada", "y", "zwei",
+            "zweimal", "drei", "dreimal", "mal", "und", "deux", "trois", "fois", "et", "dwa", "trzy", "razy", "i", "x",
+            "&", "+");
+
+    private final List<Double> amounts;
+    private final boolean multiplied;
+    private final List<String> names;
+
+    /**
+     * @param typed the whole line
+     * @param names what it may have been read as
+     */
+    SteroidDose(String typed, List<String> names) {
+        String line = typed.toLowerCase(Locale.ROOT);
+        this.amounts = AMOUNT.matcher(line).results().map(SteroidDose::milligrams).toList();
+        this.multiplied = WORD.matcher(line).results().map(MatchResult::group).anyMatch(MORE::contains);
+        this.names = names.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
+    }
+
+    private static double milligrams(MatchResult amount) {
+        double number = Double.parseDouble(amount.group(1).replace(',', '.'));
+        String unit = amount.group(2) == null ? "mg" : amount.group(2);
+        return unit.startsWith("g") ? number * 1000 : unit.equals("mg") ? number : number / 1000;
+    }
+
+    /** The most that one amount on the line may be worth is more than so many mg of prednisolone. */
+    boolean above(int mg) {
+        return amounts.stream().anyMatch(amount -> names.stream()
+            .anyMatch(name -> WORTH.containsKey(name) && amount * WORTH.get(name) > mg));
+    }
+
+    /** Surely no more than so many mg a day: one amount, once; or none, of the steroid the band itself is told in. */
+    boolean within(int mg) {
+        boolean known = !names.isEmpty() && WORTH.keySet().containsAll(names);
+        boolean toldInBand =
+            amounts.isEmpty() && names.stream().allMatch(name -> Double.valueOf(1).equals(WORTH.get(name)));
+        return known && !multiplied && (toldInBand || amounts.size() == 1 && !above(mg));
+    }
+}
