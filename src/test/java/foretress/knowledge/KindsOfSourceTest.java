@@ -21,7 +21,8 @@ class KindsOfSourceTest {
     @ParameterizedTest
     @CsvSource({
         "uk, label-age, LAW", "eu, label-age, LAW", "us, label-age, HOUSE_RULE",
-        "uk, skin-test-wait-hours, TRADE_RULE", "eu, skin-test-wait-hours, MAKER", "us, skin-test-wait-hours, MAKER",
+        "uk, skin-test-wait-hours, TRADE_RULE", "eu, skin-test-wait-hours, MAKER",
+        "us, skin-test-wait-hours, HEALTH_ADVICE",
         "uk, skin-test-validity-months, TRADE_RULE", "eu, skin-test-validity-months, HOUSE_RULE",
         "us, skin-test-validity-months, MAKER",
         "uk, minimum-age, HOUSE_RULE", "eu, minimum-age, HOUSE_RULE", "us, minimum-age, HOUSE_RULE",
