@@ -64,7 +64,9 @@ final class Assess {
             .saying(knowledge.answeredWell(read.situation().answers(), read.situation().bookedChemistries()));
         Owing owing = Owing.of(knowledge.ruleSet(), knowledge.factFinder(), read.situation(), hoped, read.booked());
         TestPlan plan = TestPlan.of(owing, read.visit(),
-            new Waits(read.situation().policy(), read.skinTest(), owing.readAgainDays()), read.hours(),
+            new Waits(read.situation().policy(), read.skinTest(), owing.readAgainDays(),
+                read.situation().birthDate().map(read.situation().policy()::oldEnough)),
+            read.hours(),
             read.asked());
         ObjectNode answer = told(assessment, offered, booked, read.words());
         ArrayNode open = answer.putArray("unanswered");

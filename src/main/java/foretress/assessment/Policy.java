@@ -1,6 +1,7 @@
 package foretress.assessment;
 
 import foretress.questionnaire.SaidDate.Hemisphere;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +41,12 @@ public record Policy(String jurisdiction, Map<String, Integer> figures, Map<Stri
     /** The age the label of oxidative dyes names, in years. */
     public int labelAge() {
         return figure("label-age");
+    }
+
+    /** The first day on which somebody has the label's age; born on 29 February, it is 1 March in a common year. */
+    public LocalDate oldEnough(LocalDate born) {
+        LocalDate day = born.plusYears(labelAge());
+        return day.getDayOfMonth() < born.getDayOfMonth() ? day.plusDays(1) : day;
     }
 
     /** Hours on the physical clock from applying a skin test to reading it. */

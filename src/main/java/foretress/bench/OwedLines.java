@@ -109,6 +109,7 @@ public class OwedLines {
             case TOO_SOON -> say.consultation_too_soon(test, hours);
             case CLOSED_UNTIL_TOO_LATE, CLOSED_AT_THE_READING -> say.consultation_shut(test, hours);
             case STANDS_TOO_SHORT -> say.consultation_stands_short(test, hours);
+            case TOO_YOUNG -> say.consultation_too_young(test);
         };
         return owed.visitFrom().map(from -> why + " " + say.consultation_visit_from(at(visit, from))).orElse(why);
     }

@@ -52,6 +52,13 @@ public class Assessments {
         return Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(situation(visit, said)), looked(visit));
     }
 
+    /** The same as if the visit were today: the age that counts for a skin test is that of the day it is put on. */
+    public Assessment asOfToday(Visit visit, Answers said) {
+        Situation situation = situation(visit, said);
+        return Assessor.assess(knowledge.ruleSet(),
+            knowledge.factFinder().find(situation.seenOn(situation.today(), situation.today())), looked(visit));
+    }
+
     /**
      * Which tests the booked services owe. Before the first answer it is what they owe whatever is answered: the tests on file,
      * and to every question the answer that weighs least.

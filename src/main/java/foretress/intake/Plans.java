@@ -82,7 +82,8 @@ public class Plans implements Foresight {
 
     private Waits waits(Visit visit, int readAgainDays) {
         Policy policy = policies.effective();
-        return new Waits(policy, terms(visit, policy), readAgainDays);
+        return new Waits(policy, terms(visit, policy), readAgainDays,
+            visit.client.birthDate().map(policy::oldEnough));
     }
 
     /** What policy and the planned product's leaflet ask of the skin test for this visit. */

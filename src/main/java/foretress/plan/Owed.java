@@ -82,6 +82,8 @@ public record Owed(String test, Duration takes, List<Duration> readings, Instant
         CLOSED_UNTIL_TOO_LATE,
         /** There is time, but the salon is shut whenever it could be read before the visit. */
         CLOSED_AT_THE_READING,
+        /** On every day it could be put on, the client is younger than the label's age. */
+        TOO_YOUNG,
         /** By leaflet or policy it is too old before it may be read: no hour of any day would do. */
         STANDS_TOO_SHORT
     }

@@ -6,6 +6,7 @@ import foretress.plan.Owed.Reason;
 import foretress.plan.Owed.Starts;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,14 +22,15 @@ record Planner(Instant visit, Waits waits, OpeningHours hours, Instant now) {
         Instant latestRead = hours.last(visit, Owed.READING).orElse(visit);
         Instant bound = latestRead.minus(takes);
         Instant fresh = fresh(test);
-        Instant earliest = OpeningHours.later(now, fresh);
+        Instant young = dawn(waits.notBefore(test));
+        Instant earliest = OpeningHours.later(OpeningHours.later(now, fresh), young);
         boolean short_ = fresh.isAfter(visit.minus(takes));
         List<Starts> windows = short_ ? List.of() : starts(earliest, bound);
         Optional<Conflict> conflict = windows.isEmpty()
-            ? Optional.of(new Conflict(reason(short_, bound, takes), left(), takes)) : Optional.empty();
+            ? Optional.of(new Conflict(reason(short_, young, bound, takes), left(), takes)) : Optional.empty();
         return new Owed(test, takes, readings, earliest, hours.last(bound, Owed.START).orElse(bound), latestRead,
             windows,
-            short_ ? Optional.empty() : visitFrom(takes), conflict);
+            short_ ? Optional.empty() : visitFrom(OpeningHours.later(now, young), takes), conflict);
     }
 
     private List<Starts> starts(Instant earliest, Instant bound) {
@@ -36,9 +38,12 @@ record Planner(Instant visit, Waits waits, OpeningHours hours, Instant now) {
         return open.stream().flatMap(window -> Starts.in(window, bound).stream()).toList();
     }
 
-    private Reason reason(boolean stands, Instant bound, Duration takes) {
+    private Reason reason(boolean stands, Instant young, Instant bound, Duration takes) {
         if (stands) {
             return Reason.STANDS_TOO_SHORT;
+        }
+        if (young.isAfter(now) && young.isAfter(bound)) {
+            return Reason.TOO_YOUNG;
         }
         if (visit.minus(takes).isBefore(now)) {
             return Reason.TOO_SOON;
@@ -52,13 +57,16 @@ record Planner(Instant visit, Waits waits, OpeningHours hours, Instant now) {
 
     /** The first moment from which it is not too old on the day of the visit. */
     private Instant fresh(String test) {
-        return waits.firstDay(test, visit.atZone(hours.zone()).toLocalDate())
-            .map(day -> day.atStartOfDay(hours.zone()).toInstant()).orElse(Instant.MIN);
+        return dawn(waits.firstDay(test, visit.atZone(hours.zone()).toLocalDate()));
+    }
+
+    private Instant dawn(Optional<LocalDate> day) {
+        return day.map(first -> first.atStartOfDay(hours.zone()).toInstant()).orElse(Instant.MIN);
     }
 
     /** From the next quarter of an hour on: a page shows no seconds, and half a minute too early is too early. */
-    private Optional<Instant> visitFrom(Duration takes) {
-        Instant soon = Instant.ofEpochSecond(-Math.floorDiv(-now.plusNanos(999_999_999).getEpochSecond(), 900L) * 900);
+    private Optional<Instant> visitFrom(Instant from, Duration takes) {
+        Instant soon = Instant.ofEpochSecond(-Math.floorDiv(-from.plusNanos(999_999_999).getEpochSecond(), 900L) * 900);
         return hours.next(soon, Owed.START).flatMap(start -> hours.next(start.plus(takes), Owed.READING));
     }
 }

@@ -14,8 +14,9 @@ import java.util.stream.Stream;
  *
  * @param skin what leaflet and policy ask of a skin test
  * @param readAgainDays days after the start on which findings ask for another reading; 0 when none does
+ * @param oldEnough the first day on which the client has the label's age: on none before is a skin test put on; empty without a birth date
  */
-public record Waits(Policy policy, Stricter skin, int readAgainDays) {
+public record Waits(Policy policy, Stricter skin, int readAgainDays, Optional<LocalDate> oldEnough) {
     public static final String SKIN_TEST = "skin-test";
     public static final String INCOMPATIBILITY_TEST = "incompatibility-test";
 
@@ -23,6 +24,16 @@ public record Waits(Policy policy, Stricter skin, int readAgainDays) {
         if (readAgainDays < 0) {
             throw new IllegalArgumentException("a reading %d days after".formatted(readAgainDays));
         }
+    }
+
+    /** Of somebody who is old enough. */
+    Waits(Policy policy, Stricter skin, int readAgainDays) {
+        this(policy, skin, readAgainDays, Optional.empty());
+    }
+
+    /** The first day on which a test may be put on this client; empty where any day would do. */
+    Optional<LocalDate> notBefore(String test) {
+        return test.equals(SKIN_TEST) ? oldEnough : Optional.empty();
     }
 
     /** Every reading in time since the start, in order; empty for a test that is made at the visit itself. */

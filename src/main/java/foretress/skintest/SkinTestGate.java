@@ -63,6 +63,9 @@ class SkinTestGate {
         Assessment assessment = assessments.of(visit, said);
         if (mayTest.mustNot(assessment))
             return new State(List.of(Missing.MUST_NOT), mayTest.against(assessment));
+        Assessment today = assessments.asOfToday(visit, said);
+        if (mayTest.mustNot(today))
+            return new State(List.of(Missing.MUST_NOT), mayTest.against(today));
         if (refusals.of(visit).contains(TestPlan.SKIN_TEST))
             return new State(List.of(Missing.REFUSED), List.of());
         return new State(Stream.of(Missing.SIGNATURE, Missing.PRODUCT).filter(one -> lacks(visit, one)).toList(),

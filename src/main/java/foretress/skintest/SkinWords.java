@@ -258,6 +258,9 @@ public interface SkinWords {
     String visit_conflict_closed(int hours);
     @Message
     String visit_conflict_short(int hours);
+
+    @Message
+    String visit_conflict_young();
     @Message
     String visit_from(String moment);
     @Message

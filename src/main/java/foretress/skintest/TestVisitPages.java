@@ -103,6 +103,7 @@ public class TestVisitPages {
             case CLOSED_UNTIL_TOO_LATE, CLOSED_AT_THE_READING ->
                 say.visit_conflict_closed((int) found.needs().toHours());
             case STANDS_TOO_SHORT -> say.visit_conflict_short((int) found.needs().toHours());
+            case TOO_YOUNG -> say.visit_conflict_young();
         };
         return owed.visitFrom().map(from -> why + " " + say.visit_from(when.moment(from))).orElse(why);
     }

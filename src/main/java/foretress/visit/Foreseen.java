@@ -90,6 +90,7 @@ public class Foreseen {
             case TOO_SOON -> say.foreseen_too_soon(name(owed), needs, (int) conflict.visitIn().toHours());
             case CLOSED_UNTIL_TOO_LATE, CLOSED_AT_THE_READING -> say.foreseen_closed(name(owed), needs);
             case STANDS_TOO_SHORT -> say.foreseen_short(name(owed), needs);
+            case TOO_YOUNG -> say.foreseen_too_young(name(owed));
         };
     }
 

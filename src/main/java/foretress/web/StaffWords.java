@@ -429,6 +429,9 @@ public interface StaffWords {
     String foreseen_closed(String test, int hours);
     @Message
     String foreseen_short(String test, int hours);
+
+    @Message
+    String foreseen_too_young(String test);
     @Message
     String foreseen_from(String moment);
     @Message

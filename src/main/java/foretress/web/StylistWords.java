@@ -82,6 +82,9 @@ public interface StylistWords {
     String consultation_shut(String test, int hours);
     @Message
     String consultation_stands_short(String test, int hours);
+
+    @Message
+    String consultation_too_young(String test);
     @Message
     String consultation_visit_from(String when);
     @Message

@@ -12,6 +12,7 @@ import static foretress.plan.Weeks.wall;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.assessment.Leaflet;
+import foretress.assessment.Stricter;
 import foretress.assessment.Validity;
 import foretress.plan.Week.Span;
 import java.time.DayOfWeek;
@@ -26,6 +27,7 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -48,6 +50,24 @@ class PlannerTest {
         assertThat(wall(skin.latestStart(), LONDON)).isEqualTo("2026-06-08T17:45");
         assertThat(skin.lastOpenStart()).contains(skin.latestStart());
         assertThat(skin.slack(skin.latestStart())).isEqualTo(Duration.ofMinutes(5));
+    }
+
+    /**
+     * Sixteen on Tue 9 June. Visit Fri 12 June 12:00; less 48 h is Wed 10 June 12:00. From Fri 5 June on the first start is on the
+     * birthday, at nine. Of a visit on Wed 10 June it would have to begin on the Monday: too young; Thu 11 June 9:00 would do.
+     */
+    @Test
+    @DisplayName("R25: no skin test is planned for a day on which the client is under the label's age")
+    void nobodyIsTestedBeforeTheLabelsAge() {
+        var waits = new Waits(Weeks.POLICY, Stricter.of(Weeks.POLICY), 0,
+            Optional.of(LocalDate.parse("2026-06-09")));
+        Owed skin = skin("2026-06-12T12:00", waits, nineToSix(LONDON), "2026-06-05T12:00");
+        assertThat(wall(skin.firstOpenStart().orElseThrow(), LONDON)).isEqualTo("2026-06-09T09:00");
+        assertThat(wall(skin.latestStart(), LONDON)).isEqualTo("2026-06-10T12:00");
+        Owed early = skin("2026-06-10T12:00", waits, nineToSix(LONDON), "2026-06-05T12:00");
+        assertThat(early.windows()).isEmpty();
+        assertThat(early.conflict().orElseThrow().reason()).isEqualTo(Owed.Reason.TOO_YOUNG);
+        assertThat(wall(early.visitFrom().orElseThrow(), LONDON)).isEqualTo("2026-06-11T09:00");
     }
 
     /** The salon is shut from 21 December to 3 January. Visit Mon 4 January 10:00; less 48 h is Sat 2 January: shut; last open is Sat 19 December, to 18:00. */

@@ -20,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -105,6 +106,18 @@ class ShortVisitTest {
         petra.open("/visits/" + visit + "/decision").expect(200);
         assertThat(petra.text()).contains("Nobody has answered for this visit yet", "Skin test")
             .doesNotContain("This visit is over");
+    }
+
+    @Test
+    @DisplayName("R25: who has the label's age only the day before the visit is offered no start before, and nothing is put on today")
+    void nobodyIsTestedBeforeTheLabelsAge() {
+        LocalDate born = clock.instant().atZone(ZoneOffset.UTC).toLocalDate().plusDays(4).minusYears(16);
+        UUID visit = chair.signed(born, Map.of());
+        Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").expect(200);
+        assertThat(sanna.text()).contains("cannot be put on yet");
+        assertThat(sanna.page().select("#book [name=start]")).isEmpty();
+        Walker petra = salon.as("petra").open("/visits/" + visit + "/skin-test").expect(200);
+        assertThat(petra.text()).contains("No skin test is made in the salon", "Under the age on the label");
     }
 
     @Test
