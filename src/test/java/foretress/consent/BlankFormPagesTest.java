@@ -32,7 +32,7 @@ class BlankFormPagesTest {
         assertThat(form.contentType()).startsWith("application/pdf");
         assertThat(form.header("Cache-Control")).contains("no-store");
         assertThat(Read.plain(Read.body(form.asByteArray()))).contains("Questionsbeforeyourvisit",
-            "Hashaircolourevermade");
+            "Hashaircoloureverhurt");
     }
 
     @Test
