@@ -17,17 +17,26 @@ final class Absences {
     private static final int LONGEST_OPENING = 3;
     private static final int SHORT_WORD = 3;
     private static final int LONGEST_WORD = 9;
+    private static final List<String> DENIES = List.of("denies");
 
     private final List<LabelToken> tokens;
+    private final Names names;
     private final BitSet absent = new BitSet();
 
-    private Absences(List<LabelToken> tokens) {
+    /** Where a name that begins at a token ends. */
+    interface Names {
+        /** One past the last token of the longest name that begins here, or {@code at} where none does. */
+        int endOfName(int at);
+    }
+
+    private Absences(List<LabelToken> tokens, Names names) {
         this.tokens = tokens;
+        this.names = names;
     }
 
     /** Tokens that lie in such a stretch, the words that open it among them. */
-    static BitSet of(List<LabelToken> tokens) {
-        Absences absences = new Absences(tokens);
+    static BitSet of(List<LabelToken> tokens, Names names) {
+        Absences absences = new Absences(tokens, names);
         for (int i = 0; i < tokens.size(); i++) {
             absences.openedAt(i);
         }
@@ -36,16 +45,93 @@ final class Absences {
 
     private void openedAt(int at) {
         if (tokens.get(at).percent() && isZero(tokens.get(at).folded()) && !partOfNumber(at)) {
-            mark(at, endOfFirst(at + 1));
+            boolean list = at + 1 < tokens.size() && afterPercentAndColon(at + 1);
+            claim(at, at + 1, list ? end(at + 1) : endOfFirst(at + 1));
             return;
         }
         for (List<String> opening : LabelWords.WITHOUT_BY_FIRST.getOrDefault(tokens.get(at).folded(), List.of())) {
             if (LabelWords.startsHere(tokens, at, opening) && opens(at, opening)) {
-                mark(at, end(at + opening.size()));
+                claim(at, at + opening.size(), end(at + opening.size()));
                 return;
             }
         }
+        if (LabelWords.deniesByShape(tokens.get(at).folded()) && opens(at, DENIES) || accentedNor(at)) {
+            claim(at, at + 1, end(at + 1));
+            return;
+        }
         damagedOpening(at);
+    }
+
+    private boolean afterPercentAndColon(int at) {
+        return tokens.get(at).between().replace("%", "").strip().equals(":");
+    }
+
+    /** Italian "né"; without its accent it is French, and what follows is no name. */
+    private boolean accentedNor(int at) {
+        return tokens.get(at).plain().equalsIgnoreCase("né") && opens(at, DENIES);
+    }
+
+    /**
+     * Marks the claim, but only as far as it surely reaches: each of its parts speaks of one name, with words before it only that
+     * belong to a claim. Where another name follows without "and", the list has begun.
+     */
+    private void claim(int opening, int from, int to) {
+        int part = from;
+        while (part < to) {
+            int partTo = part + 1;
+            while (partTo < to && !partBegins(partTo)) {
+                partTo++;
+            }
+            int reach = reach(part, partTo);
+            if (reach < partTo) {
+                mark(opening, reach);
+                return;
+            }
+            part = partTo;
+        }
+        mark(opening, Math.min(to, tokens.size()));
+    }
+
+    private boolean partBegins(int at) {
+        return tokens.get(at).before() != Gap.INSIDE || isAnd(at - 1);
+    }
+
+    /** How far one part of a claim reaches: to its end, or to where a name begins that is not its first word. */
+    private int reach(int from, int to) {
+        int at = from;
+        while (at < to && names.endOfName(at) == at && (qualifies(at) || isAnd(at))) {
+            at++;
+        }
+        int next = at < to ? Math.max(at + 1, names.endOfName(at)) : to;
+        while (next < to && (names.endOfName(next) == next || damagedAnd(next))) {
+            next++;
+        }
+        return Math.min(next, to);
+    }
+
+    /** "Without resorcinol anx ammonia", and then the list begins with its heading. */
+    private boolean damagedAnd(int name) {
+        int end = name;
+        while (end < tokens.size() && end < name + FARTHEST && inSentence(end)) {
+            end++;
+        }
+        boolean headed = end < tokens.size() && LabelWords.HEADINGS.contains(tokens.get(end).folded());
+        String before = tokens.get(name - 1).folded();
+        return headed
+            && LabelWords.AND.stream().anyMatch(and -> and.length() == SHORT_WORD && LookAlikes.oneSlip(before, and))
+            && names.endOfName(name - 1) == name - 1;
+    }
+
+    private boolean qualifies(int at) {
+        return LabelWords.QUALIFIERS.contains(tokens.get(at).folded())
+            || LabelWords.CONNECTING.contains(tokens.get(at).folded());
+    }
+
+    /** The o of o-aminophenol is no "or". */
+    private boolean isAnd(int at) {
+        boolean locant = tokens.get(at).folded().length() == 1 && at + 1 < tokens.size()
+            && tokens.get(at + 1).from() == tokens.get(at).to() + 1 && tokens.get(at + 1).hyphenBefore();
+        return !locant && LabelWords.AND.contains(tokens.get(at).folded());
     }
 
     /** A damaged opening counts where the word that denies is whole, or is a long one: "cotnains no", "witout", "freee from", but never "ein" for "kein". */
@@ -64,7 +150,7 @@ final class Absences {
     private boolean damagedOpening(int at, List<List<String>> openings) {
         for (List<String> opening : openings) {
             if (at + opening.size() <= tokens.size() && likeOpening(at, opening) && opens(at, opening)) {
-                mark(at, end(at + opening.size()));
+                claim(at, at + opening.size(), end(at + opening.size()));
                 return true;
             }
         }
@@ -83,7 +169,7 @@ final class Absences {
             said = end == at + 1 ? word : said + word;
             for (String without : LabelWords.LONG_WITHOUT) {
                 if (said.startsWith(without) || LookAlikes.oneSlip(said, without)) {
-                    mark(at, end(end));
+                    claim(at, end, end(end));
                     return true;
                 }
             }
@@ -119,41 +205,78 @@ final class Absences {
             && token.from() == tokens.get(at - 1).to() + 1;
     }
 
-    /** A bare "no" opens a claim only before a word and at the head of an item: HC Red No. 3 has a number. */
+    /** A bare "no" opens a claim only before a word, at the head of an item or before a name: HC Red No. 3 has a number. */
     private boolean opens(int at, List<String> opening) {
         boolean bareNo = opening.equals(List.of("no"));
         int next = at + opening.size();
+        boolean beforeName = next < tokens.size() && names.endOfName(next) > next
+            && tokens.get(at).from() - tokens.get(Math.max(0, at - 1)).to() <= 1;
         boolean word = next < tokens.size() && !LabelToken.isNumber(tokens.get(next).folded())
-            && (tokens.get(next).before() == Gap.INSIDE || tokens.get(next).before() == Gap.LINE && !bareNo);
-        return word && (!bareNo || tokens.get(at).before() != Gap.INSIDE);
+            && (tokens.get(next).before() == Gap.INSIDE || tokens.get(next).before() == Gap.LINE && !bareNo
+                || tokens.get(next).colonBefore() && !bareNo);
+        return word && (!bareNo || tokens.get(at).before() != Gap.INSIDE || beforeName);
     }
 
     private int end(int from) {
+        boolean whole = wholeLine(from);
         int stop = from + 1;
         int commas = 0;
         boolean closed = false;
-        while (stop < tokens.size() && stop < from + FARTHEST && inSentence(stop)) {
+        while (stop < tokens.size() && stop < from + FARTHEST && goesOn(stop, whole)) {
             boolean comma = tokens.get(stop).before() == Gap.COMMA;
             commas += comma ? 1 : 0;
-            boolean and = LabelWords.AND.contains(tokens.get(stop).folded());
-            closed = and || closed && !comma;
+            closed = isAnd(stop) || closed && !comma;
             stop++;
         }
-        return closed && commas < LONGEST_LIST ? stop : endOfFirst(from);
+        return whole || closed && commas < LONGEST_LIST ? Math.min(stop, tokens.size()) : endOfFirst(from);
+    }
+
+    /** A claim with a colon, and one whose next line is headed as the list, take up their line, if another one follows. */
+    private boolean wholeLine(int from) {
+        boolean colon = from < tokens.size() && tokens.get(from).between().indexOf(':') >= 0;
+        int next = from + 1;
+        while (next < tokens.size() && next < from + FARTHEST && inSentence(next)) {
+            next++;
+        }
+        return next < tokens.size() && next < from + FARTHEST && newLine(next)
+            && (colon || LabelWords.HEADINGS.contains(tokens.get(next).folded()));
+    }
+
+    private boolean newLine(int at) {
+        return tokens.get(at).between().indexOf('\n') >= 0;
     }
 
     private int endOfFirst(int from) {
         int stop = from + 1;
-        while (stop < tokens.size() && stop < from + FARTHEST && inSentence(stop)
+        while (stop < tokens.size() && stop < from + FARTHEST && goesOn(stop, false)
             && tokens.get(stop).before() != Gap.COMMA) {
             stop++;
         }
         return Math.min(stop, tokens.size());
     }
 
+    /** A slash between two names of a list that surely is one parts nothing. */
+    private boolean goesOn(int at, boolean whole) {
+        boolean slash = whole && tokens.get(at).between().equals("/");
+        boolean statement = tokens.get(at).newStatement() && !slash && !abbreviated(at - 1);
+        return inSentence(at) && !statement && !but(at);
+    }
+
+    /** "mit" goes on with what is in it, "MIT" in a list is a substance. */
+    private boolean but(int at) {
+        boolean goesOn = at + 1 < tokens.size() && tokens.get(at + 1).before() == Gap.INSIDE
+            || at + 1 < tokens.size() && tokens.get(at + 1).colonBefore();
+        return goesOn && LabelWords.BUT.contains(tokens.get(at).folded());
+    }
+
+    /** The full stops of "P.P.D." part nothing. */
+    private boolean abbreviated(int at) {
+        return tokens.get(at).folded().length() <= 2 && tokens.get(at + 1).between().equals(".");
+    }
+
     private boolean inSentence(int at) {
         // A line that ends in "and" goes on.
-        boolean goesOn = tokens.get(at).before() == Gap.LINE && LabelWords.AND.contains(tokens.get(at - 1).folded());
+        boolean goesOn = tokens.get(at).before() == Gap.LINE && isAnd(at - 1);
         return goesOn || tokens.get(at).before() != Gap.STOP && tokens.get(at).before() != Gap.LINE;
     }
 

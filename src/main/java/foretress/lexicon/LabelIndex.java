@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** All spellings of all substances, by their folded letters and digits alone, and by likeness. */
 final class LabelIndex {
@@ -19,6 +21,8 @@ final class LabelIndex {
     /** With so few letters left one slip is forgiven only where the name stands alone and its first letter is right. */
     private static final int SHORT = 9;
     private static final int SHORTEST = 4;
+    /** A name in another tongue has no more words, its numbers among them. */
+    private static final int MOST_WORDS = 9;
     private static final int SHORTEST_DAMAGED = 3;
     private static final int COLOUR_INDEX_DIGITS = 5;
     /** Another substance as near as this, in look-alikes, and it may be either. */
@@ -26,6 +30,11 @@ final class LabelIndex {
 
     private final Map<String, Substance> byKey = new HashMap<>();
     private final Map<String, Substance> byCas = new HashMap<>();
+    /** By the key that is the same in all tongues; none where it would be two substances. */
+    private final Map<String, Substance> byNomenclature = new HashMap<>();
+    /** Spellings that come of a broken line and are no measure for damaged ones. */
+    private final Set<String> exactOnly = new java.util.HashSet<>();
+    private final Set<String> ambiguous = new java.util.HashSet<>();
     private final List<SameLength> byLength = new ArrayList<>();
     /** By spelling, of those that damaged words were held against: made when first asked for. */
     private final Map<String, List<Letterprint>> neighbours = new ConcurrentHashMap<>();
@@ -75,7 +84,13 @@ final class LabelIndex {
         substances.forEach(s -> s.cas().ifPresent(cas -> byCas.putIfAbsent(cas.number(), s)));
         substances.forEach(s -> add(s.name(), s));
         substances.forEach(s -> s.otherNames().forEach(name -> add(name, s)));
-        byKey.forEach(this::addSpelling);
+        ambiguous.forEach(byNomenclature::remove);
+        substances.forEach(s -> spellings(s).forEach(exactOnly::remove));
+        byKey.forEach((key, substance) -> {
+            if (!exactOnly.contains(key)) {
+                addSpelling(key, substance);
+            }
+        });
         forwards = KeyTree.of(byKey.keySet());
         backwards = KeyTree.backwards(byKey.keySet());
     }
@@ -86,14 +101,38 @@ final class LabelIndex {
         if (tokens.isEmpty()) {
             return;
         }
+        addNomenclature(Nomenclature.key(tokens), substance);
         List<String> bare = withoutNumberSign(tokens);
         put(String.join("", bare), tokens.size(), substance);
         put(String.join("", tokens), tokens.size(), substance);
         put(String.join("", tokens.stream().map(LabelIndex::inFull).toList()), tokens.size(), substance);
+        exactOnly.add(String.join("", tokens.stream().map(LabelIndex::metaApart).toList()));
+        put(String.join("", tokens.stream().map(LabelIndex::metaApart).toList()), tokens.size(), substance);
         if (bare.size() < tokens.size()) {
             put(String.join("", tokens.stream().map(t -> isNumberSign(t) ? "nr" : t).toList()), tokens.size(),
                 substance);
         }
+    }
+
+    private static List<String> spellings(Substance substance) {
+        return Stream.concat(Stream.of(substance.name()), substance.otherNames().stream())
+            .map(name -> LabelToken.of(name).stream().map(LabelToken::folded).collect(Collectors.joining())).toList();
+    }
+
+    private void addNomenclature(String key, Substance substance) {
+        Substance before = key.isEmpty() ? substance : byNomenclature.putIfAbsent(key, substance);
+        if (before != null && !before.name().equals(substance.name())) {
+            ambiguous.add(key);
+        }
+    }
+
+    /** The substance these words name in one of the tongues of {@link Nomenclature}. */
+    Optional<Substance> inAnyTongue(List<String> words) {
+        return Optional.ofNullable(byNomenclature.get(Nomenclature.key(words)));
+    }
+
+    Set<String> ambiguousKeys() {
+        return ambiguous;
     }
 
     /** "No. 3" and "3" are the same number of a dye. */
@@ -120,6 +159,11 @@ final class LabelIndex {
             case "o" -> "ortho";
             default -> token;
         };
+    }
+
+    /** "Meta" broken off at the end of a line is read as a place on the ring. */
+    private static String metaApart(String token) {
+        return token.startsWith("meta") && token.length() > COLOUR_INDEX_DIGITS ? "m" + token.substring(4) : token;
     }
 
     private void put(String key, int tokens, Substance substance) {
@@ -152,6 +196,33 @@ final class LabelIndex {
 
     Optional<Substance> named(String key) {
         return Optional.ofNullable(byKey.get(key));
+    }
+
+    /** One past the last token of the longest name that begins at this one; {@code at} where none does. */
+    int endOfName(List<LabelToken> tokens, int at) {
+        StringBuilder key = new StringBuilder();
+        int best = at;
+        for (int end = at; end < tokens.size() && end < at + mostTokens && key.length() <= longestKey; end++) {
+            if (end > at && tokens.get(end).before().compareTo(LabelToken.Gap.BREAK) > 0) {
+                break;
+            }
+            key.append(tokens.get(end).folded());
+            best = named(key.toString()).isPresent() ? end + 1 : best;
+        }
+        return Math.max(best, endInAnyTongue(tokens, at, best));
+    }
+
+    private int endInAnyTongue(List<LabelToken> tokens, int at, int known) {
+        int last = at + 1;
+        while (last < tokens.size() && last < at + MOST_WORDS && tokens.get(last).before() == LabelToken.Gap.INSIDE) {
+            last++;
+        }
+        for (int end = last; end > known; end--) {
+            if (inAnyTongue(tokens.subList(at, end).stream().map(LabelToken::folded).toList()).isPresent()) {
+                return end;
+            }
+        }
+        return known;
     }
 
     /** All names, to be walked through from where one may begin. */
@@ -264,7 +335,13 @@ final class LabelIndex {
         return letters < SHORTEST ? 0 : slips * LookAlikes.SLIP + (letters < SHORT ? 1 : 2);
     }
 
-    private Likeness judged(String key, List<Near> nearest) {
+    private Likeness judged(String key, List<Near> all) {
+        List<String> names = all.stream().map(n -> n.spelling.substance.name()).toList();
+        List<Near> nearest = all.stream()
+            .filter(n -> names.size() == 1 || !Groups.isGroupOf(n.spelling.substance.name(), names)).toList();
+        if (nearest.stream().noneMatch(Near::likely)) {
+            return Likeness.NONE;
+        }
         Near best = nearest.stream().filter(Near::likely).findFirst().orElseThrow();
         List<Substance> near =
             nearest.stream().filter(n -> n.distance < best.distance + MARGIN).map(n -> n.spelling.substance).toList();

@@ -23,6 +23,7 @@ final class LabelReader {
         Pattern.compile("(?<![\\p{L}0-9-])[1-9lI][0-9OolI]{1,6}-[0-9OolI]{2}-[0-9OolI](?![\\p{L}0-9-])");
     private static final String HENNA_OF_SOME_KIND = "hennakindnotstated";
     private static final int NO_LIST = 2;
+    private static final int DIGITS_OF_A_NUMBER = 5;
 
     private final String text;
     private final LabelIndex index;
@@ -40,7 +41,7 @@ final class LabelReader {
         this.text = text;
         this.index = index;
         this.tokens = LabelToken.of(text);
-        this.absent = Absences.of(tokens);
+        this.absent = Absences.of(tokens, namesThere());
         this.mayContainFrom = mayContainFrom();
     }
 
@@ -49,9 +50,20 @@ final class LabelReader {
         shades();
         stretches();
         hennaAlone();
+        groups();
         found.sort((a, b) -> Integer.compare(a.from(), b.from()));
         unknown.sort((a, b) -> Integer.compare(a.from(), b.from()));
+        beside.sort((a, b) -> Integer.compare(a.from(), b.from()));
         return new LabelReading(found, unknown, claims, beside);
+    }
+
+    /** Claims look at the same words again and again. */
+    private Absences.Names namesThere() {
+        int[] ends = new int[tokens.size()];
+        return at -> {
+            ends[at] = ends[at] == 0 ? index.endOfName(tokens, at) + 1 : ends[at];
+            return ends[at] - 1;
+        };
     }
 
     private int mayContainFrom() {
@@ -241,14 +253,37 @@ final class LabelReader {
     private void unknownRun(int from, int to, Pieces pieces) {
         boolean onlyNumbers =
             tokens.subList(from, to).stream().allMatch(t -> LabelToken.isNumber(t.folded()) || t.folded().length() < 2);
-        Set<Substance> near = pieces.near(from, to);
-        if (onlyNumbers && near.isEmpty()) {
+        Set<Substance> near = new LinkedHashSet<>(pieces.near(from, to));
+        traces(from, to).ifPresent(near::add);
+        if (onlyNumbers && near.isEmpty() && !damagedNumber(from, to)) {
             passed(from, to, Reason.AMOUNT);
         } else {
             int start = tokens.get(from).from();
             int end = tokens.get(to - 1).to();
             unknown.add(new Unknown(start, end, written(start, end), List.copyOf(new LinkedHashSet<>(near))));
         }
+    }
+
+    /** So many digits with hyphens among them are no amount: a number of a substance, and damaged. */
+    private boolean damagedNumber(int from, int to) {
+        int digits = 0;
+        boolean hyphens = false;
+        for (int i = from; i < to; i++) {
+            boolean joined = i > from && tokens.get(i).hyphenBefore() && tokens.get(i).between().length() == 1;
+            digits = (joined ? digits : 0) + tokens.get(i).folded().length();
+            hyphens |= joined && digits >= DIGITS_OF_A_NUMBER;
+        }
+        return hyphens;
+    }
+
+    /** A word nobody recognises that speaks of a metal is a trace of one at least. */
+    private Optional<Substance> traces(int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (Metals.speaksOf(tokens, i)) {
+                return index.named(Metals.SOME_METAL);
+            }
+        }
+        return Optional.empty();
     }
 
     private void passed(int from, int to, Reason reason) {
@@ -262,6 +297,33 @@ final class LabelReader {
 
     private String written(int from, int to) {
         return text.substring(from, to);
+    }
+
+    private void groups() {
+        List<Found> all = List.copyOf(found);
+        found.removeIf(f -> {
+            boolean again = Groups.saidByAMember(f, all) || hennaOfATitle(f, all);
+            if (again) {
+                beside.add(new Beside(f.from(), f.to(), f.written(), Reason.GROUP));
+            }
+            return again;
+        });
+    }
+
+    /** "Black henna hair powder" over a list, or in a warning below it; as an item of the list it counts. */
+    private boolean hennaOfATitle(Found found, List<Found> all) {
+        boolean henna = found.substance().name().equals("HENNA KIND NOT STATED");
+        return henna && all.size() > NO_LIST && !isItem(found);
+    }
+
+    /** Between separators on both sides, and no head of a line with a colon. */
+    private boolean isItem(Found found) {
+        int first = firstTokenFrom(found.from());
+        int after = firstTokenFrom(found.to());
+        boolean opened = first == 0 || tokens.get(first).before() != Gap.INSIDE;
+        boolean closed = after == tokens.size()
+            || tokens.get(after).before() != Gap.INSIDE && tokens.get(after).between().indexOf(':') < 0;
+        return opened && closed;
     }
 
     /** "Henna" and no list of what is in it: it may hold metal salts, so it counts as a kind nobody stated. */

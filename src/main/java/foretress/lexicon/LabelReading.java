@@ -35,8 +35,10 @@ public record LabelReading(List<Found> found, List<Unknown> unknown, List<Claim>
     /** Words that name nothing in the product: connecting words, amounts, the words of a claim, the name of a shade. */
     public record Beside(int from, int to, String written, Reason reason) {}
 
-    /** Why words name nothing. */
-    public enum Reason { CONNECTING, AMOUNT, CLAIM, SHADE }
+    /** Why words name nothing; {@code GROUP} names a group of which the list names a member as grave ("contains persulfates"). */
+    public enum Reason {
+        CONNECTING, AMOUNT, CLAIM, SHADE, GROUP
+    }
 
     public record Claim(Substance substance, int from, int to, String written) {}
 

@@ -13,8 +13,10 @@ import java.util.regex.Pattern;
  * @param hyphenBefore a hyphen stands right before it
  * @param plain as written
  * @param percent a number that is followed by a per cent sign
+ * @param between what stands between it and the token before
  */
-record LabelToken(int from, int to, String folded, Gap before, boolean percent, boolean hyphenBefore, String plain) {
+record LabelToken(int from, int to, String folded, Gap before, boolean percent, boolean hyphenBefore, String plain,
+    String between) {
     private static final Map<String, String> SAME = Map.ofEntries(Map.entry("para", "p"), Map.entry("meta", "m"),
         Map.entry("ortho", "o"), Map.entry("alpha", "a"), Map.entry("hydrochloride", "hcl"),
         Map.entry("dihydrochloride", "hcl"),
@@ -47,7 +49,8 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
                 Gap gap = tokens.isEmpty() ? Gap.STOP
                     : gap(text.substring(end, at), tokens.get(tokens.size() - 1).folded, folded);
                 tokens.add(new LabelToken(at, stop, folded, gap, percentAfter(text, stop, folded),
-                    at > 0 && "-‐‑–".indexOf(text.charAt(at - 1)) >= 0, text.substring(at, stop)));
+                    at > 0 && "-‐‑–".indexOf(text.charAt(at - 1)) >= 0, text.substring(at, stop),
+                    text.substring(end, at)));
                 end = stop;
             }
             at = stop;
@@ -93,6 +96,18 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
 
     private static boolean isLetter(char c) {
         return c >= 'a' && c <= 'z';
+    }
+
+    /** A slash, a dash between blanks or a full stop that no blank follows: one statement ends and another begins. */
+    boolean newStatement() {
+        boolean stop = between.equals(".");
+        boolean dash = between.length() > 1 && (between.indexOf('—') >= 0 || between.indexOf('–') >= 0
+            || between.startsWith(" -") || between.endsWith("- "));
+        return stop || dash || between.indexOf('/') >= 0;
+    }
+
+    boolean colonBefore() {
+        return between.strip().equals(":");
     }
 
     /** How many characters as written stand for the first so many folded ones. */

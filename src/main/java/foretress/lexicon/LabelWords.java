@@ -1,23 +1,68 @@
 package foretress.lexicon;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Words on a label that are no substances: connecting words, units, "free of", "may contain"; in five languages. */
 final class LabelWords {
     /** Said of nothing: they neither name a substance nor leave one unnamed. */
-    static final Set<String> CONNECTING = Set.of("""
+    static final Set<String> CONNECTING = words(
+        """
         ingredients ingredient ingredientes inci composition composicion contains contain containing contiene contener
         contient contenir enthalt enthalten zawiera with con avec mit and or plus y o et ou und oder i of the a in on
         from de la el le may puede peut kann also incl including g mg ml kg l vol ppm ph w v max min less than list
         full head after mixing mixed traces kan moze zawierac sklad skladniki inhaltsstoffe bestandteile zutaten cas to
-        for pour dla do oraz lub z les des du los las del percent""".split("\\s+"));
+        for pour dla do oraz lub z les des du los las del percent ingredienti composizione contengono contiene da di e il lo gli nel zusammensetzung sowie bzw per contenere puo formula ingr""");
 
-    static final Set<String> AND = Set.of("and", "or", "nor", "y", "ni", "et", "ou", "und", "oder", "lub");
-    static final Set<String> FREE_AFTER = Set.of("free", "frei", "libre");
+    static final Set<String> AND = Set.of("and", "or", "nor", "y", "ni", "et", "ou", "und", "oder", "lub", "ani", "i",
+        "e", "o", "oraz", "sowie", "noch");
+    /** Here a claim of absence ends: what follows is in the product. */
+    static final Set<String> BUT = words("""
+        but with contains contain containing instead yet however only uses using based
+        pero con contiene contienen sino solo
+        mais avec contient contiennent seulement
+        aber mit enthalt enthalten sondern nur
+        ale lecz z ze zawiera zawieraja tylko
+        ma contengono bensi solo""");
+    /** What may stand between the words of a claim and the name in it. */
+    static final Set<String> QUALIFIERS = words("""
+        added any all harsh harmful toxic artificial synthetic pure free aggressive salts salt sources donors releasers dye dyes
+        agregado anadido sales sal agresivo sustancias tintes derivados liberadores
+        ajoute ajoutee sels sel agressif derives liberateurs
+        zugesetztes zugesetzten salze schadliches donatoren abspalter farbstoff
+        soli sol dodatku donorow barwnika barwnikow zwiazkow
+        sali sale aggiunta derivati cessori
+        d l de of di du des del""");
+    static final Set<String> ETHOXYLATED = Set.of("peg", "ppg");
+    /** Words of titles, directions and warnings; none of them is a damaged name. */
+    static final Set<String> ORDINARY = words(
+        """
+        cream creme crema krem gel zel lotion lozione locion balm balsam balsamo baume mask mascarilla masque maschera maska powder
+        polvo poudre proszek proszku pulver polvere spray foam espuma mousse pianka schaum schiuma hair cabello cheveux haar haare
+        wlosow capelli colour color couleur farbe farba colore coloration shampoo champu shampooing szampon dye tinte teinture
+        senza sans sin ohne bez without free kein keine nicht non not no nie only solo nur tylko use uso usage only new neu nuevo
+        natural naturel naturale naturalny herbal roslin roslinny roslinna vegan vegano wegan plant plants pflanzen plantas plantes
+        piante professional profesional profesjonalny professionnel professionale warning advertencia attention achtung uwaga
+        avviso attenzione caution keep avoid eyes ojos yeux augen oczu occhi skin piel peau haut skore skory pelle children ninos
+        enfants kinder dzieci bambini contact contacto kontakt kontaktu contatto rinse enjuagar rincer spulen splukac
+        sciacquare gloves guantes gants handschuhe rekawice guanti allergy alergia allergie reaction reaccion reazioni sale
+        made hecho producto produkt prodotto produit product batch lot lote lotto chargen partii blonde
+        castano chatain rubio blond castagno braz ciemny jasny step stage phase bottle frasco flacon flasche butelka flacone
+        sachet beutel saszetka bustina tube tubo tuba effect effetto efecto effet wirkung dzialanie with before after during
+        colouring lightener bleach activator oxidant developer neutraliser fixer lotto marzo line linea please
+        tattoos tatuajes tatouages tatuaze risk riesgo risque ryzyko warm cold water-based day days hours minutes minutos""");
+    /** What opens the list of what is in it. */
+    static final Set<String> HEADINGS = words("""
+        ingredients ingredient ingredientes ingredienti ingredientl inci composition composicion composizione zusammensetzung
+        inhaltsstoffe bestandteile zutaten sklad skladniki formula ingr""");
+    static final Set<String> FREE_AFTER = Set.of("free", "frei", "libre", "libera", "libero");
     /** "Ammoniakfrei": the same in one word. */
     static final List<String> FREE_WITHIN = List.of("frei", "free");
     static final List<String> FREE_DAMAGED = List.of("frei", "free", "fee", "fre");
@@ -31,17 +76,14 @@ final class LabelWords {
     static final List<String> LONG_WITHOUT = List.of("without", "exempt", "exempte");
 
     /** What opens a claim that something is not in the product; the longer openings first. */
-    static final List<List<String>> WITHOUT =
-        List.of(List.of("does", "not", "contain"), List.of("do", "not", "contain"), List.of("no", "contiene"),
-            List.of("contains", "no"), List.of("contain", "no"), List.of("no", "added"), List.of("free", "of"),
-            List.of("free", "from"),
-            List.of("libre", "de"), List.of("exempt", "de"), List.of("frei", "von"), List.of("without"), List.of("sin"),
-            List.of("sans"),
-            List.of("ohne"), List.of("bez"), List.of("nie", "zawiera"), List.of("wolny", "od"),
-            List.of("wolne", "od"), List.of("enthalt", "kein"), List.of("enthalt", "keine"),
-            List.of("enthalt", "keinen"), List.of("ne", "contient", "pas"),
-            List.of("ne", "contient", "ni"), List.of("libres", "de"), List.of("exento", "de"), List.of("exenta", "de"),
-            List.of("exempte", "de"), List.of("no"));
+    static final List<List<String>> WITHOUT = openings("""
+        does not contain|do not contain|doesn t contain|don t contain|not contain|no contiene|no contienen|contains no
+        contain no|contains neither|no added|free of|free from|devoid of|libre de|libres de|libre en|exempt de|exempts de
+        exempte de|exemptes de|depourvu de|depourvue de|frei von|without|sin|sans|ohne|bez|senza|nie zawiera|nie zawieraja
+        wolny od|wolna od|wolne od|wolnych od|pozbawiony|pozbawiona|enthalt kein|enthalt keine|enthalt keinen|enthalt weder
+        ne contient pas|ne contient ni|ne contient aucun|ne contiennent pas|exento de|exenta de|exentos de|carece de
+        non contiene|non contengono|privo di|priva di|privi di|prive di|esente da|esenti da|niente|pas de|aucun|aucune
+        kein|keine|keinen|weder|ningun|ninguna|nessun|nessuna|zero|ani|ni|nor|neither|no""");
 
     /** The same by their first words, in this order. */
     static final Map<String, List<List<String>>> WITHOUT_BY_FIRST = byFirst(WITHOUT);
@@ -53,15 +95,21 @@ final class LabelWords {
     /** The same by their first words, in the order in which these first come. */
     static final Map<String, List<List<String>>> SPELT_BY_FIRST = byFirst(SPELT_WITHOUT);
 
+    private static final Set<String> DENYING_SHAPES = Stream.of("sin", "sans", "ohne", "senza", "bez", "kein")
+        .map(LabelWords::shape).collect(Collectors.toSet());
+
     static final List<List<String>> MAY_CONTAIN = List.of(List.of("may", "contain"), List.of("puede", "contener"),
-        List.of("peut", "contenir"), List.of("kann", "enthalten"), List.of("moze", "zawierac"));
+        List.of("peut", "contenir"), List.of("kann", "enthalten"), List.of("moze", "zawierac"),
+        List.of("puo", "contenere"));
 
     /** Common words that are also names of substances: they count only where they stand alone, for shades are called so too. */
     static final Set<String> ALONE_ONLY =
         Set.of("lead", "silver", "copper", "mercury", "developer", "chamomile", "indigo", "madder",
             "peroxide", "honey", "sulfur", "henna", "miedz", "miel", "kamille", "manzanilla", "rumianek", "indygo",
             "kobalt", "cobalto", "cobalt", "plomo", "plomb",
-            "talk", "senna", "mercurio", "nickel", "niquel");
+            "talk", "senna", "walnut", "walnuss", "noce", "nogal", "noyer", "caramel", "caramello", "caramelo",
+            "karmel",
+            "sumac", "saflor", "natron", "soda", "mercurio", "nickel", "niquel");
 
     /** Words that end the names of many other things (rose water, capryl alcohol): they count beside a word that is known too. */
     static final Set<String> HEADS = Set.of("alcohol", "alkohol", "alcool", "water", "eau", "agua", "wasser", "woda",
@@ -70,8 +118,31 @@ final class LabelWords {
         "thioglycolates", "lawsonia");
 
     private static final int SHORT = 4;
+    private static final Pattern COLOUR_AND_NUMBER =
+        Pattern.compile("(blue|red|yellow|green|orange|violet|brown|black)[0-9]+");
 
     private LabelWords() {}
+
+    private static Set<String> words(String text) {
+        return Arrays.stream(text.strip().split("\\s+")).collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static List<List<String>> openings(String text) {
+        return Arrays.stream(text.strip().split("[|\n]")).map(opening -> List.of(opening.strip().split(" "))).toList();
+    }
+
+    /** A word that denies, with its letters read as what looks like them: "SlN", "0HNE". */
+    static boolean deniesByShape(String word) {
+        return DENYING_SHAPES.contains(shape(word));
+    }
+
+    private static String shape(String word) {
+        StringBuilder shape = new StringBuilder(word);
+        for (int i = 0; i < word.length(); i++) {
+            shape.setCharAt(i, LookAlikes.shape(word.charAt(i)));
+        }
+        return shape.toString();
+    }
 
     private static Map<String, List<List<String>>> byFirst(List<List<String>> openings) {
         Map<String, List<List<String>>> byFirst = new LinkedHashMap<>();
@@ -82,6 +153,11 @@ final class LabelWords {
     /** Short names mean something else within longer ones (the MEA in cocamide MEA). */
     static boolean countsOnlyAlone(String key) {
         return ALONE_ONLY.contains(key) || HEADS.contains(key) || key.length() <= SHORT && !LabelToken.isNumber(key);
+    }
+
+    /** "Blue 1" is a food colour by itself, and another one after "disperse". */
+    static boolean isColourAndNumber(String key) {
+        return COLOUR_AND_NUMBER.matcher(key).matches();
     }
 
     static boolean startsHere(List<LabelToken> tokens, int at, List<String> words) {

@@ -27,6 +27,11 @@ final class Pieces {
     private static final int EITHER = 4;
     private static final int SOME_COMPOUND = 31;
     private static final int SHORTEST_WITHOUT_SEPARATOR = 4;
+    private static final int MOST_WORDS = 9;
+    private static final int MOST_WORDS_IN_BRACKETS = 4;
+    /** A peptide or an amide is no salt. */
+    private static final List<String> SALTS_IN_IDE =
+        List.of("chloride", "bromide", "iodide", "fluoride", "oxide", "sulfide", "cyanide", "nitride");
 
     private final List<LabelToken> tokens;
     private final int from;
@@ -38,6 +43,8 @@ final class Pieces {
     /** For each place in the letters, the token it lies in. */
     private final int[] tokenAt;
     private final int[] startOf;
+    /** The longest plain name from each token on, once it was looked for. */
+    private final Piece[] longest;
     private final Map<Long, List<Substance>> near = new HashMap<>();
 
     /**
@@ -56,6 +63,7 @@ final class Pieces {
         this.index = index;
         this.absent = absent;
         this.startOf = new int[to - from + 1];
+        this.longest = new Piece[to - from];
         StringBuilder all = new StringBuilder();
         for (int i = from; i < to; i++) {
             startOf[i - from] = all.length();
@@ -96,7 +104,13 @@ final class Pieces {
         }
         List<Piece> fitting = new ArrayList<>();
         for (Piece piece : pieces) {
-            if (piece.substance().isPresent() && onlyAlone(piece) && !alone(piece.fromToken(), piece.toToken())) {
+            boolean part = piece.substance().isPresent() && partOfALongerName(piece);
+            if (part) {
+                near.put((long) start(piece.fromToken()) << 32 | start(piece.toToken()),
+                    List.of(piece.substance().get()));
+            }
+            if (part
+                || piece.substance().isPresent() && onlyAlone(piece) && !alone(piece.fromToken(), piece.toToken())) {
                 for (int token = piece.fromToken(); token < piece.toToken(); token++) {
                     read.clear(token);
                     fitting.add(unreadPiece(token));
@@ -108,13 +122,32 @@ final class Pieces {
         return fitting;
     }
 
+    /** "N,N-bis(hydroxyethyl)-p-…", "PEG-75 lanolin": what is joined to an unread word before it is not by itself in the product. */
+    private boolean partOfALongerName(Piece piece) {
+        int at = piece.fromToken();
+        if (at == from || read.get(at - 1) || piece.free() || !wholeWords(piece)) {
+            return false;
+        }
+        String between = tokens.get(at).between();
+        boolean joined = between.equals("-") && !LabelWords.CONNECTING.contains(tokens.get(at - 1).folded())
+            || between.equals("(") || between.equals(")-") || between.equals("]-");
+        boolean ethoxylated = LabelToken.isNumber(tokens.get(at - 1).folded()) && at - 1 > from
+            && LabelWords.ETHOXYLATED.contains(tokens.get(at - 2).folded()) && between.equals(" ");
+        return ethoxylated || joined && tokens.get(at - 1).folded().length() > 1
+            && !LabelToken.isNumber(tokens.get(at - 1).folded());
+    }
+
+    private boolean wholeWords(Piece piece) {
+        return piece.from() == tokens.get(piece.fromToken()).from()
+            && piece.to() == tokens.get(piece.toToken() - 1).to();
+    }
+
     private boolean onlyAlone(Piece piece) {
         boolean oneWord = piece.toToken() == piece.fromToken() + 1;
         String key = letters(piece.fromToken(), piece.toToken());
-        boolean wholeWords =
-            piece.from() == tokens.get(piece.fromToken()).from() && piece.to() == tokens.get(piece.toToken() - 1).to();
-        return wholeWords && !piece.free()
-            && (LabelWords.countsOnlyAlone(key) || oneWord && piece.substance().get().kind().equals("base"));
+        return wholeWords(piece) && !piece.free()
+            && (LabelWords.countsOnlyAlone(key) || LabelWords.isColourAndNumber(key)
+                || oneWord && piece.substance().get().kind().equals("base"));
     }
 
     private Piece unreadPiece(int token) {
@@ -123,6 +156,13 @@ final class Pieces {
     }
 
     private Piece longest(int at) {
+        if (longest[at - from] == null) {
+            longest[at - from] = findLongest(at);
+        }
+        return longest[at - from];
+    }
+
+    private Piece findLongest(int at) {
         Piece best = unreadPiece(at);
         for (int end = at + 1;
             end <= to && end <= at + index.mostTokens() && start(end) - start(at) <= index.longestKey(); end++) {
@@ -131,7 +171,66 @@ final class Pieces {
                 best = new Piece(at, end, tokens.get(at).from(), tokens.get(end - 1).to(), named, false, false);
             }
         }
+        best = aroundBrackets(at, inAnyTongue(at, best));
         return best.substance().isPresent() ? best : saidFree(at).orElse(best);
+    }
+
+    /** Only a name longer than the plain one: "tioglicolato" is a group, "tioglicolato de amonio" one of it. */
+    private Piece inAnyTongue(int at, Piece best) {
+        int known = best.substance().isPresent() ? best.toToken() : at;
+        int last = at + 1;
+        while (last < to && last < at + MOST_WORDS && tokens.get(last).before().compareTo(Gap.LINE) <= 0) {
+            last++;
+        }
+        for (int end = last; end > known; end--) {
+            Optional<Substance> named = index.inAnyTongue(folded(at, end));
+            if (named.isPresent()) {
+                boolean sound = Nomenclature.soundAlone(folded(at, end));
+                List<Substance> alike = sound ? index.alike(letters(at, end), true).near() : List.of();
+                if (end > at + 1 || alike.stream().allMatch(s -> s.name().equals(named.get().name()))) {
+                    return new Piece(at, end, tokens.get(at).from(), tokens.get(end - 1).to(), named, !alike.isEmpty(),
+                        false);
+                }
+            }
+        }
+        return best;
+    }
+
+    /** "Oryza Sativa (Rice) Starch": what stands in the brackets is the everyday name, if it is no graver one. */
+    private Piece aroundBrackets(int at, Piece best) {
+        int open = at + 1;
+        while (open < to && open < at + MOST_WORDS_IN_BRACKETS && tokens.get(open).between().indexOf('(') < 0) {
+            open++;
+        }
+        int close = open + 1;
+        while (close < to && close <= open + MOST_WORDS_IN_BRACKETS && tokens.get(close).between().indexOf(')') < 0) {
+            close++;
+        }
+        if (close >= to || !tokens.get(open).between().equals(" (") || !tokens.get(close).between().startsWith(") ")) {
+            return best;
+        }
+        for (int end = Math.min(to, close + MOST_WORDS_IN_BRACKETS); end > close; end--) {
+            Optional<Substance> named = index.named(letters(at, open) + letters(close, end));
+            if (named.isPresent() && !graver(open, close, named.get())) {
+                return new Piece(at, end, tokens.get(at).from(), tokens.get(end - 1).to(), named, false, false);
+            }
+        }
+        return best;
+    }
+
+    private boolean graver(int open, int close, Substance than) {
+        for (int i = open; i < close; i++) {
+            for (int end = close; end > i; end--) {
+                if (named(i, end).filter(s -> s.risk().compareTo(than.risk()) > 0).isPresent()) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private List<String> folded(int at, int end) {
+        return tokens.subList(at, end).stream().map(LabelToken::folded).toList();
     }
 
     private Optional<Piece> saidFree(int at) {
@@ -171,7 +270,7 @@ final class Pieces {
     private static boolean isSalt(LabelToken token) {
         String word = token.folded();
         return word.length() > 4 && token.before() == Gap.INSIDE
-            && (word.endsWith("ate") || word.endsWith("ide") || word.endsWith("ite"));
+            && (word.endsWith("ate") || word.endsWith("ite") || SALTS_IN_IDE.stream().anyMatch(word::endsWith));
     }
 
     /** Between separators or known names, amounts and connecting words left aside. */
@@ -263,9 +362,11 @@ final class Pieces {
     private void unreadWord(int at, Step[] steps) {
         if (at < letters.length() && isTokenStart(at)) {
             int token = tokenAt[at];
-            Optional<Piece> free = saidFree(token);
-            offer(steps, start(token + 1), new Step(steps[at].cost + (free.isPresent() ? NAME : unread(token)), at,
-                free.orElseGet(() -> unreadPiece(token))));
+            offer(steps, start(token + 1), new Step(steps[at].cost + unread(token), at, unreadPiece(token)));
+            Piece plain = longest(token);
+            if (plain.substance().isPresent()) {
+                offer(steps, start(plain.toToken()), new Step(steps[at].cost + NAME, at, plain));
+            }
         }
     }
 
@@ -287,6 +388,9 @@ final class Pieces {
         Optional<Substance> compound = whole ? compound(tokenAt[at], last + 1) : Optional.empty();
         compound.ifPresent(s -> offer(steps, end, new Step(cost + SOME_COMPOUND, at, piece(at, end, compound, false))));
         Likeness alike = index.alike(letters.substring(at, end), whole && alone(tokenAt[at], last + 1));
+        if (alike.near().stream().anyMatch(s -> !holdsOrdinaryWords(tokenAt[at], last + 1, s))) {
+            return;
+        }
         if (alike.substance().isPresent()) {
             offer(steps, end, new Step(cost + DAMAGED + A_LOOK_ALIKE * alike.distance(), at,
                 piece(at, end, alike.substance(), true)));
@@ -297,6 +401,18 @@ final class Pieces {
                     piece(at, end, Optional.empty(), false)));
             }
         }
+    }
+
+    /** Words of everyday language are spelt right: "cream peroxide" is no damaged urea peroxide, "inermis leaf powder" a leaf powder. */
+    private boolean holdsOrdinaryWords(int at, int end, Substance substance) {
+        for (int i = at; i < end; i++) {
+            String word = tokens.get(i).folded();
+            if (LabelWords.ORDINARY.contains(word) && !LetterFolding.folded(substance.name()).contains(word)
+                && substance.otherNames().stream().noneMatch(name -> LetterFolding.folded(name).contains(word))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean fit(int at, int end) {

@@ -87,10 +87,10 @@ class LabelLexiconTest {
         "PPD | P-PHENYLENEDIAMINE",
         "1,4-diaminobenzene | P-PHENYLENEDIAMINE", "1, 4-diaminobenzene | P-PHENYLENEDIAMINE",
         "Ｐ－ＰＨＥＮＹＬＥＮＥＤＩＡＭＩＮＥ | P-PHENYLENEDIAMINE",
-        "phenylenediamines | P-PHENYLENEDIAMINE", "p‑phenylene\u00addiamine | P-PHENYLENEDIAMINE",
+        "phenylenediamines | PHENYLENEDIAMINES", "p‑phenylene\u00addiamine | P-PHENYLENEDIAMINE",
         "Toluene-2,5-diamine sulphate | TOLUENE-2,5-DIAMINE SULFATE",
         "TOLUENE 2 5 DIAMINE SULFATE | TOLUENE-2,5-DIAMINE SULFATE",
-        "toluenediamines | TOLUENE-2,5-DIAMINE",
+        "toluenediamines | TOLUENEDIAMINES",
         "N,N-Bis(2-Hydroxyethyl)-p-Phenylenediamine Sulfate | 'N,N-BIS(2-HYDROXYETHYL)-P-PHENYLENEDIAMINE SULFATE'",
         "meta-aminophenol | M-AMINOPHENOL", "m-Aminophenol | M-AMINOPHENOL", "HC Red No. 3 | HC RED NO. 3",
         "HC RED NO 3 | HC RED NO. 3", "hc red 3 | HC RED NO. 3",
@@ -110,7 +110,7 @@ class LabelLexiconTest {
             "resorcinl | RESORCINOL",
             "bismut citrate | BISMUTH CITRATE", "silver nitrat | SILVER NITRATE",
             "toluene-2,5-diamne sulfate | TOLUENE-2,5-DIAMINE SULFATE",
-            "Pheny1enediamine | P-PHENYLENEDIAMINE", "ammonium persulfat | AMMONIUM PERSULFATE",
+            "p-Pheny1enediamine | P-PHENYLENEDIAMINE", "ammonium persulfat | AMMONIUM PERSULFATE",
             "m-amnophenol | M-AMINOPHENOL", "o-aminophenl | O-AMINOPHENOL" })
     void slipsAreForgivenWithinBounds(String written, String name) {
         assertThat(names(written)).as(written).containsExactly(name);
@@ -251,8 +251,10 @@ class LabelLexiconTest {
     void inAnyOrderAndCaseTheSameIsFound() {
         Random lot = new Random(7);
         List<Substance> all =
-            new java.util.ArrayList<>(ShippedLexicon.SUBSTANCES.stream().filter(s -> !LabelWords.countsOnlyAlone(
-                String.join("", LabelToken.of(s.name()).stream().map(LabelToken::folded).toList()))).toList());
+            new java.util.ArrayList<>(ShippedLexicon.SUBSTANCES.stream().filter(s -> !Groups.isGroup(s.name()))
+                .filter(s -> !LabelWords.countsOnlyAlone(
+                    String.join("", LabelToken.of(s.name()).stream().map(LabelToken::folded).toList())))
+                .toList());
         for (int round = 0; round < 30; round++) {
             java.util.Collections.shuffle(all, lot);
             List<Substance> some = all.subList(0, 40);

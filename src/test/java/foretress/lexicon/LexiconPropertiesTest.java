@@ -31,6 +31,17 @@ class LexiconPropertiesTest {
             .collect(Collectors.toCollection(TreeSet::new));
     }
 
+    /** The word for a group goes when a member of it comes: what must stay is every other name, and every risk. */
+    private static Set<String> staying(String text) {
+        Set<String> staying = new TreeSet<>();
+        ShippedLexicon.LABELS.read(text).found().forEach(f -> {
+            boolean group = Groups.isGroup(f.substance().name()) || f.substance().name().startsWith("HENNA KIND");
+            staying.add(group ? f.substance().risk().code() : f.substance().name());
+            staying.add(f.substance().risk().code());
+        });
+        return staying;
+    }
+
     @Provide
     Arbitrary<String> labels() {
         Arbitrary<String> parts = Arbitraries.oneOf(Arbitraries.of(NAMES),
@@ -94,8 +105,8 @@ class LexiconPropertiesTest {
     @Property(tries = 300, seed = "20261125")
     void anotherItemNeverTakesAFoundOneAway(@ForAll("names") List<String> names, @ForAll("more") String more) {
         String list = String.join(", ", names);
-        assertThat(found(list + ", " + more)).as(more).containsAll(found(list));
-        assertThat(found(more + "\n\n" + list)).as(more).containsAll(found(list));
+        assertThat(staying(list + ", " + more)).as(more).containsAll(staying(list));
+        assertThat(staying(more + "\n\n" + list)).as(more).containsAll(staying(list));
     }
 
     @Provide

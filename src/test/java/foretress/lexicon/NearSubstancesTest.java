@@ -41,7 +41,9 @@ class NearSubstancesTest {
         int pairs = 0;
         for (String one : all) {
             for (String other : all) {
-                boolean different = !KEYS.get(one).name().equals(KEYS.get(other).name());
+                // A damaged word for a group ("phenylenediamines") may be read as a member, which is as grave.
+                boolean different = !KEYS.get(one).name().equals(KEYS.get(other).name())
+                    && !Groups.isGroupOf(KEYS.get(one).name(), List.of(KEYS.get(other).name()));
                 if (different && LookAlikes.between(one, other, NEAR) <= NEAR) {
                     pairs++;
                     neverTheOther(one, other);
