@@ -39,11 +39,18 @@ public final class Computations {
                 "positive")),
         Map.entry("test-cutting", List.of("good", "not done", "poor")),
         Map.entry("elasticity", List.of("pass", "not done", "caution", "fail")),
-        Map.entry("porosity", List.of("even", "not done", "porous")));
+        Map.entry("root-elasticity", List.of("pass", "not done", "caution", "fail")),
+        Map.entry("porosity",
+            List.of("no part worse than average", "not done, or not on every part", "porous", "over-porous")),
+        Map.entry("root-porosity",
+            List.of("no worse than average", "the roots were not felt", "porous", "over-porous")),
+        Map.entry("resistant-hair", List.of("no", "not done", "all of it, or the roots")));
 
     /** What staff recorded or the policy sets has one class, never a range: a test that is not known to be done is not done. */
     public static final Set<String> ALWAYS_KNOWN =
-        Set.of("skin-test", "letter-or-test", "medical-advice", "metal-test", "test-cutting", "elasticity", "porosity",
+        Set.of("skin-test", "letter-or-test", "medical-advice", "metal-test", "test-cutting", "elasticity",
+            "root-elasticity",
+            "porosity", "root-porosity", "resistant-hair",
             "policy-allows", "hair-length");
 
     /** Whether a fact with so many classes can hold what this computation tells apart. */

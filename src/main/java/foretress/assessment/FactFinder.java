@@ -96,8 +96,11 @@ public final class FactFinder {
                 case "medical-advice" -> tests.medicalAdvice(def, how.of());
                 case "metal-test" -> tests.metalTest(def);
                 case "test-cutting" -> tests.testCutting(def);
-                case "elasticity" -> tests.elasticity(def);
-                case "porosity" -> tests.porosity(def);
+                case "elasticity" -> tests.elasticity(def, "elasticity-test");
+                case "root-elasticity" -> tests.elasticity(def, "elasticity-of-roots");
+                case "porosity" -> tests.porosity(def, "porosity-test");
+                case "root-porosity" -> tests.porosity(def, "porosity-of-roots");
+                case "resistant-hair" -> tests.resistant(def);
                 default -> throw new IllegalArgumentException("there is no computation " + how.name());
             };
         }

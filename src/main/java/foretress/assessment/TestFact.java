@@ -9,11 +9,11 @@ import java.util.Optional;
  * A test that was made, as the facts need it. Whether it stands is asked field by field, so that each reason it may not is
  * somebody's to give.
  *
- * @param test id: {@code skin-test}, {@code incompatibility-test}, {@code test-cutting}, {@code elasticity-test}, {@code porosity-test},
- *     {@code dermatologist-letter}, {@code medical-advice}
+ * @param test id: {@code skin-test}, {@code incompatibility-test}, {@code test-cutting}, {@code elasticity-test}, {@code elasticity-of-roots},
+ *     {@code porosity-test}, {@code porosity-of-roots}, {@code dermatologist-letter}, {@code medical-advice}
  * @param outcome skin-test: negative, doubtful, positive; incompatibility-test: slight-lightening, not-whole (a stretch without
  *     its own tuft, or a control that cannot be read), nothing-happened, positive; test-cutting: good, poor;
- *     elasticity-test: pass, caution, fail; porosity-test: even, porous
+ *     elasticity-test: pass, caution, fail; porosity-test: average, resistant, porous, over-porous; the two of the roots alike;
  *     dermatologist-letter: names-product (a dye without peroxide and without any of the group), advises-against;
  *     medical-advice: with-care, advised-against
  * @param started the day it was begun
@@ -35,7 +35,9 @@ public record TestFact(String test, String outcome, LocalDate started, Optional<
         "incompatibility-test", List.of("slight-lightening", "not-whole", "nothing-happened", "positive"),
         "test-cutting", List.of("good", "poor"),
         "elasticity-test", List.of("pass", "caution", "fail"),
-        "porosity-test", List.of("even", "porous"),
+        "elasticity-of-roots", List.of("pass", "caution", "fail"),
+        "porosity-test", List.of("average", "resistant", "porous", "over-porous"),
+        "porosity-of-roots", List.of("average", "resistant", "porous", "over-porous"),
         "dermatologist-letter", List.of("names-product", "advises-against"),
         "medical-advice", List.of("with-care", "advised-against"));
 

@@ -13,6 +13,11 @@ final class TestFacts {
     private static final int NOTHING_HAPPENED = 2;
     private static final int METAL_POSITIVE = 3;
     private static final int ADVISED_AGAINST = 2;
+    /** "even" is what results before the four classes said. */
+    private static final Map<String, Integer> POROSITY =
+        Map.of("even", 0, "average", 0, "resistant", 0, "porous", 2, "over-porous", 3);
+    private static final Map<String, Integer> RESISTANT =
+        Map.of("even", 0, "average", 0, "resistant", 2, "porous", 0, "over-porous", 0);
 
     private final Situation situation;
     private final Asking asking;
@@ -73,12 +78,19 @@ final class TestFacts {
         return newest(def, "test-cutting", Map.of("good", 0, "poor", 2));
     }
 
-    FactValue elasticity(FactDef def) {
-        return newest(def, "elasticity-test", Map.of("pass", 0, "caution", 2, "fail", 3));
+    FactValue elasticity(FactDef def, String test) {
+        return newest(def, test, Map.of("pass", 0, "caution", 2, "fail", 3));
     }
 
-    FactValue porosity(FactDef def) {
-        return newest(def, "porosity-test", Map.of("even", 0, "porous", 2));
+    FactValue porosity(FactDef def, String test) {
+        return newest(def, test, POROSITY);
+    }
+
+    /** Slow to take: all of the hair, or its roots. */
+    FactValue resistant(FactDef def) {
+        boolean any =
+            Stream.of("porosity-test", "porosity-of-roots").anyMatch(id -> newest(def, id, RESISTANT).worst() == 2);
+        return any ? FactValue.known(def, 2, List.of()) : newest(def, "porosity-test", RESISTANT);
     }
 
     /**

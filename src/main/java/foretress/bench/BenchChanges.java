@@ -62,26 +62,28 @@ public class BenchChanges {
 
     /** Where the booked services would stand, in a word, if this came out; empty while the client has said nothing. */
     Optional<String> booked(Visit visit, TestFact fact) {
+        return bookedIf(visit, List.of(fact)).map(weight -> WeightSaid.of(weight, say));
+    }
+
+    /** The same of several facts, as a weight. */
+    Optional<Weight> bookedIf(Visit visit, List<TestFact> facts) {
         Answers said = intake.said(visit);
         if (said.byQuestion().isEmpty()) {
             return Optional.empty();
         }
         Situation now = assessments.situation(visit, said);
         List<TestFact> more = new ArrayList<>(now.tests());
-        more.add(fact);
-        Weight weight = assessments.booked(visit, assess(visit, now.tested(more, now.measuredLengthCm())));
-        return Optional.of(WeightSaid.of(weight, say));
+        more.addAll(facts);
+        return Optional.of(assessments.booked(visit, assess(visit, now.tested(more, now.measuredLengthCm()))));
     }
 
     private Optional<Situation> without(Visit visit, Situation with, BenchRecord test) {
         if (test.kind() == BenchTestKind.LENGTH) {
             return Optional.of(with.tested(with.tests(), Optional.empty()));
         }
-        return tests.fact(visit, test).map(fact -> {
-            List<TestFact> fewer = new ArrayList<>(with.tests());
-            fewer.remove(fact);
-            return with.tested(fewer, with.measuredLengthCm());
-        });
+        List<TestFact> fewer = new ArrayList<>(with.tests());
+        return fewer.removeAll(tests.facts(visit, test)) ? Optional.of(with.tested(fewer, with.measuredLengthCm()))
+            : Optional.empty();
     }
 
     private Assessment assess(Visit visit, Situation situation) {

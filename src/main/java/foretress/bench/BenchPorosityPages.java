@@ -1,15 +1,16 @@
 package foretress.bench;
 
+import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
-import foretress.bench.BenchElasticityPages.Choice;
 import foretress.bench.Porosity.Feel;
-import foretress.bench.Porosity.Look;
-import foretress.bench.Porosity.Touch;
+import foretress.bench.Porosity.Reading;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
+import foretress.web.StylistWords;
+import foretress.web.WeightSaid;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
@@ -18,37 +19,38 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jboss.resteasy.reactive.RestPath;
 
-/** The porosity test: touch and look, part by part. */
+/** The porosity test: one of the four classes for each part, by touch and look. */
 @Path("/visits/{id}/bench/porosity-test")
 public class BenchPorosityPages {
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record BenchPorosity(BenchHead head, List<Zone> zones, String submission, Mistakes mistakes)
+    record BenchPorosity(BenchHead head, List<Zone> zones, List<Line> meanings, String submission, Mistakes mistakes)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record BenchPorosityRead(BenchHead head, Weight weight, String result, List<Line> lines, List<BenchChange> changes,
         BenchTail tail) implements TemplateInstance {}
 
-    public record Zone(String code, String name, List<Choice> touches, List<Choice> looks, String touchMissing,
-        String lookMissing) {
-        public String touchField() {
-            return "touch-" + code;
-        }
+    /** @param missing what is said beside a part of which nothing was chosen, or "" */
+    public record Zone(String code, String name, List<Tile> classes, String missing) {}
 
-        public String lookField() {
-            return "look-" + code;
-        }
-    }
+    /** @param feel touch and look in a few words; "" for "cannot tell" */
+    public record Tile(String code, String word, String feel, boolean chosen) {}
 
-    public record Line(String part, String said, boolean read, Weight weight, String word) {}
+    /** @param word "" while it says nothing */
+    public record Line(String part, String said, Weight weight, String word) {}
+
+    private static final String CANNOT_TELL = "CANNOT_TELL";
 
     private final BenchDoor door;
     private final BenchRecords tests;
@@ -56,16 +58,18 @@ public class BenchPorosityPages {
     private final BenchTails tails;
     private final BenchSay words;
     private final BenchWords say;
+    private final StylistWords stylist;
     private final ChairTime time;
 
     BenchPorosityPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchSay words,
-        BenchWords say, ChairTime time) {
+        BenchWords say, StylistWords stylist, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
         this.tails = tails;
         this.words = words;
         this.say = say;
+        this.stylist = stylist;
         this.time = time;
     }
 
@@ -98,71 +102,92 @@ public class BenchPorosityPages {
         return new BenchPorosityRead(BenchHead.of(visit, time),
             porosity.result().map(BenchPorosityPages::weight).orElse(Weight.NOTE),
             porosity.result().map(this::word).orElseGet(say::state_says_nothing),
-            Part.ALL.stream().map(p -> line(porosity, p)).toList(),
-            changes.of(visit, found), tails.of(visit, found));
+            Part.ALL.stream().map(p -> line(p, porosity.at(p))).toList(), changes.of(visit, found),
+            tails.of(visit, found));
     }
 
     private Map<Part, Feel> read(Form form, Mistakes mistakes) {
         Map<Part, Feel> felt = new EnumMap<>(Part.class);
         for (Part part : Part.ALL) {
-            String touch = known(form.one("touch-" + code(part)), Touch.class);
-            String look = known(form.one("look-" + code(part)), Look.class);
-            mistakes.expect(!touch.isEmpty(), "touch-" + code(part), say.porosity_touch_missing(words.part(part)));
-            mistakes.expect(!look.isEmpty(), "look-" + code(part), say.porosity_look_missing(words.part(part)));
-            if (!touch.isEmpty() && !look.isEmpty()) {
-                felt.put(part, new Feel(Touch.valueOf(touch), Look.valueOf(look)));
-            }
+            Optional<Feel> feel = feel(form.one(code(part)));
+            mistakes.expect(feel.isPresent(), code(part), say.porosity_missing(words.part(part)));
+            feel.ifPresent(f -> felt.put(part, f));
         }
         return felt;
     }
 
+    private static Optional<Feel> feel(String code) {
+        return code.equals(CANNOT_TELL) ? Optional.of(Feel.UNKNOWN)
+            : Arrays.stream(Reading.values()).filter(r -> r.name().equals(code)).findFirst().map(Reading::typical);
+    }
+
     private TemplateInstance form(Visit visit, Form form, String submission, Mistakes mistakes) {
-        List<Zone> zones = Part.ALL.stream().map(p -> new Zone(code(p), words.part(p),
-            Arrays.stream(Touch.values())
-                .map(t -> new Choice(t.name(), touch(t), form.one("touch-" + code(p)).equals(t.name()))).toList(),
-            Arrays.stream(Look.values())
-                .map(l -> new Choice(l.name(), look(l), form.one("look-" + code(p)).equals(l.name()))).toList(),
-            mistakes.at("touch-" + code(p)).orElse(""), mistakes.at("look-" + code(p)).orElse(""))).toList();
-        return new BenchPorosity(BenchHead.of(visit, time), zones, submission, mistakes);
+        List<Zone> zones = Part.ALL.stream().map(p -> new Zone(code(p), words.part(p), tiles(form.one(code(p))),
+            mistakes.at(code(p)).orElse(""))).toList();
+        LocalDate day = visit.startsThere().toLocalDate();
+        List<Line> meanings = Arrays.stream(Reading.values()).map(r -> meaning(visit, r, day)).toList();
+        return new BenchPorosity(BenchHead.of(visit, time), zones, meanings, submission, mistakes);
     }
 
-    private Line line(Porosity porosity, Part part) {
-        String said = porosity.byPart().containsKey(part)
-            ? touch(porosity.byPart().get(part).touch()) + ", " + look(porosity.byPart().get(part).look()) : "";
-        return new Line(words.part(part), said, porosity.at(part).isPresent(),
-            porosity.at(part).map(BenchPorosityPages::weight).orElse(Weight.NOTE),
-            porosity.at(part).map(this::word).orElse(""));
+    private List<Tile> tiles(String chosen) {
+        Stream<Tile> classes =
+            Arrays.stream(Reading.values()).map(r -> new Tile(r.name(), word(r), look(r), chosen.equals(r.name())));
+        Tile none = new Tile(CANNOT_TELL, say.cannot_tell(), "", chosen.equals(CANNOT_TELL));
+        return Stream.concat(classes, Stream.of(none)).toList();
     }
 
-    private static Weight weight(Porosity.Reading reading) {
-        return reading == Porosity.Reading.POROUS ? Weight.RESTRICTS : Weight.NOTHING_FOUND;
+    /** Where the booked services would stand if the whole head were of this class. */
+    private Line meaning(Visit visit, Reading reading, LocalDate day) {
+        String outcome = reading.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        List<TestFact> facts = Stream.of("porosity-test", "porosity-of-roots")
+            .map(test -> TestFact.sound(test, outcome, day, day)).toList();
+        Optional<Weight> then = changes.bookedIf(visit, facts);
+        return new Line(word(reading), means(reading), then.orElse(Weight.NOTE),
+            then.map(w -> WeightSaid.of(w, stylist)).orElse(""));
     }
 
-    private String word(Porosity.Reading reading) {
-        return reading == Porosity.Reading.POROUS ? say.outcome_porous() : say.outcome_even();
+    private Line line(Part part, Optional<Reading> reading) {
+        return new Line(words.part(part), reading.map(this::means).orElse(""),
+            reading.map(BenchPorosityPages::weight).orElse(Weight.NOTE), reading.map(this::word).orElse(""));
     }
 
-    private String touch(Touch touch) {
-        return switch (touch) {
-            case SMOOTH -> say.touch_smooth();
-            case RUFFLED -> say.touch_ruffled();
-            case CANNOT_TELL -> say.cannot_tell();
+    private static Weight weight(Reading reading) {
+        return switch (reading) {
+            case RESISTANT -> Weight.NOTE;
+            case AVERAGE -> Weight.NOTHING_FOUND;
+            case POROUS -> Weight.RESTRICTS;
+            case OVER_POROUS -> Weight.PREVENTS;
         };
     }
 
-    private String look(Look look) {
-        return switch (look) {
-            case SHINES -> say.look_shines();
-            case DULL -> say.look_dull();
-            case CANNOT_TELL -> say.cannot_tell();
+    private String word(Reading reading) {
+        return switch (reading) {
+            case RESISTANT -> say.outcome_resistant();
+            case AVERAGE -> say.outcome_average();
+            case POROUS -> say.outcome_porous();
+            case OVER_POROUS -> say.outcome_over_porous();
+        };
+    }
+
+    private String look(Reading reading) {
+        return switch (reading) {
+            case RESISTANT -> say.feels_resistant();
+            case AVERAGE -> say.feels_average();
+            case POROUS -> say.feels_porous();
+            case OVER_POROUS -> say.feels_over_porous();
+        };
+    }
+
+    private String means(Reading reading) {
+        return switch (reading) {
+            case RESISTANT -> say.means_resistant();
+            case AVERAGE -> say.means_average();
+            case POROUS -> say.means_porous();
+            case OVER_POROUS -> say.means_over_porous();
         };
     }
 
     private static String code(Part part) {
         return part.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static <E extends Enum<E>> String known(String code, Class<E> type) {
-        return Arrays.stream(type.getEnumConstants()).anyMatch(c -> c.name().equals(code)) ? code : "";
     }
 }

@@ -80,9 +80,9 @@ public class BenchRecords {
         return readings.outcome(test);
     }
 
-    /** The fact an assessment of this visit makes of it. */
-    public Optional<TestFact> fact(Visit visit, BenchRecord test) {
-        return facts.fact(visit, test);
+    /** The facts an assessment of this visit makes of it. */
+    public List<TestFact> facts(Visit visit, BenchRecord test) {
+        return facts.facts(visit, test);
     }
 
     /** The longest hair as staff measured it for this visit, in cm. */
@@ -132,7 +132,7 @@ public class BenchRecords {
         bodies.keepTold(test, BenchTestFacts.treatments(intake.said(visit)).map(SaidTreatment::toString).toList());
         test.persistAndFlush();
         ledger.note(by.toString(), "bench test made: " + kind.code(), test.id().toString());
-        if (kind == BenchTestKind.LENGTH || fact(test).isPresent()) {
+        if (kind == BenchTestKind.LENGTH || !facts(test).isEmpty()) {
             renew(visit);
         }
         return test;
@@ -153,7 +153,7 @@ public class BenchRecords {
     @Transactional
     public <T> void change(BenchRecord found, Class<T> type, UnaryOperator<T> change, UUID by) {
         BenchRecord test = locked(found);
-        Optional<TestFact> before = fact(test);
+        List<TestFact> before = facts(test);
         bodies.keep(test, change.apply(bodies.open(test, type)));
         ledger.note(by.toString(), "bench test changed", test.id().toString());
         flushed(test, before);
@@ -194,7 +194,7 @@ public class BenchRecords {
     }
 
     private void keep(BenchRecord test, Seen seen, long ranMillis, String submission, UUID by) {
-        Optional<TestFact> said = fact(test);
+        List<TestFact> said = facts(test);
         new BenchTestSeen(test, submission, ranMillis, by, clock.instant(),
             place -> json.seal(test.clientId(), place, seen)).persistAndFlush();
         ledger.note(by.toString(), "bench test: something seen", test.id().toString());
@@ -215,7 +215,7 @@ public class BenchRecords {
         BenchRecord test = locked(found);
         BenchTestSeen row = BenchTestSeen.findById(sight);
         if (row != null && row.testId().equals(test.id()) && !row.struck()) {
-            Optional<TestFact> before = fact(test);
+            List<TestFact> before = facts(test);
             row.strike(by, clock.instant(), place -> json.seal(test.clientId(), place, why));
             ledger.note(by.toString(), "bench test: tapped in error", test.id().toString());
             flushed(test, before);
@@ -227,7 +227,7 @@ public class BenchRecords {
     public void end(BenchRecord found, UUID by) {
         BenchRecord test = locked(found);
         if (test.state() == BenchRecord.State.RUNNING) {
-            Optional<TestFact> before = fact(test);
+            List<TestFact> before = facts(test);
             test.end(time.keep(), clock.instant(), by);
             ledger.note(by.toString(), "bench test ended", test.id().toString());
             flushed(test, before);
@@ -249,7 +249,7 @@ public class BenchRecords {
     public void strike(BenchRecord found, String why, UUID by) {
         BenchRecord test = locked(found);
         if (!test.struck()) {
-            Optional<TestFact> before = fact(test);
+            List<TestFact> before = facts(test);
             test.strike(by, clock.instant(), place -> json.seal(test.clientId(), place, why));
             ledger.note(by.toString(), "bench test entered in error", test.id().toString());
             flushed(test, before);
@@ -290,14 +290,14 @@ public class BenchRecords {
         return BenchRecord.findById(found.id(), LockModeType.PESSIMISTIC_WRITE);
     }
 
-    private Optional<TestFact> fact(BenchRecord test) {
-        return facts.fact(Visit.findById(test.visitId()), test);
+    private List<TestFact> facts(BenchRecord test) {
+        return facts.facts(Visit.findById(test.visitId()), test);
     }
 
     /** Only what says something else than before makes a new assessment: each one puts a decision in question. */
-    private void flushed(BenchRecord test, Optional<TestFact> before) {
+    private void flushed(BenchRecord test, List<TestFact> before) {
         test.persistAndFlush();
-        if (test.kind() == BenchTestKind.LENGTH || !fact(test).equals(before)) {
+        if (test.kind() == BenchTestKind.LENGTH || !facts(test).equals(before)) {
             renew(Visit.findById(test.visitId()));
         }
     }

@@ -45,7 +45,9 @@ class BenchSay {
             case "pass" -> say.outcome_pass();
             case "caution" -> say.outcome_caution();
             case "fail" -> say.outcome_fail();
-            case "even" -> say.outcome_even();
+            case "average" -> say.outcome_average();
+            case "resistant" -> say.outcome_resistant();
+            case "over-porous" -> say.outcome_over_porous();
             case "porous" -> say.outcome_porous();
             case "good" -> say.outcome_good();
             case "poor" -> say.outcome_poor();

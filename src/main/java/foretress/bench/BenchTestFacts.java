@@ -53,7 +53,7 @@ public class BenchTestFacts implements ChairRecord {
 
     @Override
     public List<TestFact> tests(Visit visit) {
-        return BenchRecord.ofClient(visit.client.id).stream().flatMap(test -> fact(visit, test).stream()).toList();
+        return BenchRecord.ofClient(visit.client.id).stream().flatMap(test -> facts(visit, test).stream()).toList();
     }
 
     @Override
@@ -63,17 +63,21 @@ public class BenchTestFacts implements ChairRecord {
             .map(t -> bodies.open(t, BenchTestLength.class).cm());
     }
 
-    /** What one test says for this visit; empty for what says nothing, and for what no fact is made of. */
-    Optional<TestFact> fact(Visit visit, BenchRecord test) {
-        return readings.outcome(test).filter(any -> TestFact.OUTCOMES.containsKey(test.kind().code()))
-            .map(outcome -> fact(visit, test, outcome));
+    /** What one test says for this visit, of the whole and of the roots; empty for what says nothing, and for what no fact is made of. */
+    List<TestFact> facts(Visit visit, BenchRecord test) {
+        String id = test.kind().code();
+        Stream<TestFact> whole = readings.outcome(test).filter(any -> TestFact.OUTCOMES.containsKey(id))
+            .map(outcome -> fact(visit, test, id, outcome)).stream();
+        Stream<TestFact> roots = readings.rootsOutcome(test)
+            .map(outcome -> fact(visit, test, id.replaceFirst("-test$", "-of-roots"), outcome)).stream();
+        return Stream.concat(whole, roots).toList();
     }
 
-    private TestFact fact(Visit visit, BenchRecord test, String outcome) {
+    private TestFact fact(Visit visit, BenchRecord test, String id, String outcome) {
         LocalDate started = test.begun().atZone(visit.zone()).toLocalDate();
         boolean thisVisit = test.visitId().equals(visit.id);
         boolean overtaken = ONE_VISIT.contains(test.kind()) && !thisVisit || treatedSince(visit, test, started);
-        return new TestFact(test.kind().code(), outcome, started, read(test, started), waitKept(test), thisVisit,
+        return new TestFact(id, outcome, started, read(test, started), waitKept(test), thisVisit,
             thisVisit, false, overtaken);
     }
 

@@ -61,6 +61,15 @@ class BenchTestReadings {
         };
     }
 
+    /** The same of the roots alone, for what goes on new growth only; empty while the whole says nothing. */
+    Optional<String> rootsOutcome(BenchRecord test) {
+        return outcome(test).isEmpty() ? Optional.empty() : switch (test.kind()) {
+            case ELASTICITY -> bodies.open(test, Elasticity.class).at(Part.ROOTS).map(BenchTestReadings::code);
+            case POROSITY -> bodies.open(test, Porosity.class).at(Part.ROOTS).map(BenchTestReadings::code);
+            default -> Optional.empty();
+        };
+    }
+
     private Optional<String> metalOutcome(BenchRecord test) {
         return test.started().isEmpty() ? Optional.empty() : switch (metal(test).result()) {
             case RUNNING -> Optional.empty();
@@ -72,6 +81,6 @@ class BenchTestReadings {
     }
 
     private static String code(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

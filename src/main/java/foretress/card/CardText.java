@@ -161,7 +161,9 @@ class CardText {
         return switch (code) {
             case "caution" -> say.outcome_caution();
             case "doubtful" -> say.outcome_doubtful();
-            case "even" -> say.outcome_even();
+            case "average" -> say.outcome_average();
+            case "resistant" -> say.outcome_resistant();
+            case "over-porous" -> say.outcome_over_porous();
             case "fail" -> say.outcome_fail();
             case "good" -> say.outcome_good();
             case "negative" -> say.outcome_negative();

@@ -109,7 +109,13 @@ public interface CardWords {
     @Message
     String outcome_doubtful();
     @Message
-    String outcome_even();
+    String outcome_average();
+
+    @Message
+    String outcome_resistant();
+
+    @Message
+    String outcome_over_porous();
     @Message
     String outcome_fail();
     @Message

@@ -220,8 +220,7 @@ class BenchBrowserTest {
             petra.locator("main .button.main").click();
             look(petra, "tablet-porosity-mistake");
             for (String part : List.of("roots", "mid-lengths", "ends")) {
-                petra.locator("input[name=touch-" + part + "][value=RUFFLED]").check();
-                petra.locator("input[name=look-" + part + "][value=DULL]").check();
+                petra.locator("input[name=" + part + "][value=POROUS]").check();
             }
             petra.locator("main .button.main").click();
             look(petra, "tablet-porosity-read");

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -78,10 +79,10 @@ class BenchHairTest {
         assertThat(outcomes()).isEmpty();
         pull(petra, "MID_LENGTHS", "50", "65", "SPRANG_BACK").expect(200);
         pull(petra, "ENDS", "50", "65,5", "SPRANG_BACK").expect(200);
-        assertThat(outcomes()).containsExactly("elasticity-test pass");
+        assertThat(outcomes()).containsExactly("elasticity-test pass", "elasticity-of-roots pass");
         pull(petra, "ENDS", "50", "55", "BROKE").expect(200);
         assertThat(petra.text()).contains("10 % longer", "Fail", "What this result changes");
-        assertThat(outcomes()).containsExactly("elasticity-test fail");
+        assertThat(outcomes()).containsExactly("elasticity-test fail", "elasticity-of-roots pass");
         assertThat(petra.open(bench).text()).contains("Prevents");
     }
 
@@ -119,14 +120,24 @@ class BenchHairTest {
     @Test
     void onePorousPartMakesItPorous() {
         Walker petra = salon.as("petra").open(bench + "/porosity-test").expect(200);
-        petra.send(Map.of("touch-roots", "SMOOTH", "look-roots", "SHINES")).expect(422);
-        assertThat(petra.text()).contains("Ends: say how it feels.");
-        assertThat(petra.page().select("input[name=touch-roots][value=SMOOTH]").hasAttr("checked")).isTrue();
-        petra.send(Map.of("touch-roots", "SMOOTH", "look-roots", "SHINES", "touch-mid-lengths", "SMOOTH",
-            "look-mid-lengths", "SHINES",
-            "touch-ends", "RUFFLED", "look-ends", "SHINES")).expect(200);
+        assertThat(petra.text()).contains("What each would mean", "Sound roots may still be done.");
+        petra.send(Map.of("roots", "AVERAGE")).expect(422);
+        assertThat(petra.text()).contains("Ends: say how it feels and looks, or that you cannot tell.");
+        assertThat(petra.page().select("input[name=roots][value=AVERAGE]").hasAttr("checked")).isTrue();
+        petra.send(Map.of("roots", "AVERAGE", "mid-lengths", "CANNOT_TELL", "ends", "POROUS")).expect(200);
         assertThat(petra.only("h1").text()).startsWith("Porous");
-        assertThat(outcomes()).containsExactly("porosity-test porous");
+        assertThat(outcomes()).containsExactly("porosity-test porous", "porosity-of-roots average");
+    }
+
+    @Test
+    @DisplayName("R43: over-porous ends close colour on the whole head, and the page says which services stand otherwise")
+    void overPorousEndsCloseTheWholeHead() {
+        Walker petra = salon.as("petra").open(bench + "/porosity-test").expect(200);
+        petra.send(Map.of("roots", "RESISTANT", "mid-lengths", "AVERAGE", "ends", "OVER_POROUS")).expect(200);
+        assertThat(petra.only("h1").text()).startsWith("Over-porous");
+        assertThat(outcomes()).containsExactly("porosity-test over-porous", "porosity-of-roots resistant");
+        Element whole = petra.page().select("table tr:has(th:contains(Permanent colour, whole hair))").first();
+        assertThat(whole.text()).contains("Prevents", "Over-porous hair");
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 class PorosityTest {
@@ -21,7 +22,7 @@ class PorosityTest {
     @Test
     void roughEndsMakeTheHairPorous() {
         Porosity hair = new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN, Part.ENDS, ROUGH));
-        assertThat(hair.at(Part.ROOTS)).contains(Reading.EVEN);
+        assertThat(hair.at(Part.ROOTS)).contains(Reading.AVERAGE);
         assertThat(hair.at(Part.ENDS)).contains(Reading.POROUS);
         assertThat(hair.result()).contains(Reading.POROUS);
     }
@@ -30,7 +31,7 @@ class PorosityTest {
     void evenNeedsEveryPart() {
         assertThat(new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN)).result()).isEmpty();
         assertThat(new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN, Part.ENDS, EVEN)).result())
-            .contains(Reading.EVEN);
+            .contains(Reading.AVERAGE);
     }
 
     @Test
@@ -52,7 +53,25 @@ class PorosityTest {
             Part.ENDS, new Feel(before, ends)));
         Optional<Reading> was = new Porosity(parts).result();
         parts.put(Part.ENDS, new Feel(Touch.RUFFLED, ends));
-        assertThat(new Porosity(parts).result()).contains(Reading.POROUS);
-        assertThat(was).isIn(Optional.empty(), Optional.of(Reading.EVEN), Optional.of(Reading.POROUS));
+        assertThat(new Porosity(parts).result().orElseThrow()).isIn(Reading.POROUS, Reading.OVER_POROUS);
+        assertThat(was).isIn(Optional.empty(), Optional.of(Reading.AVERAGE), Optional.of(Reading.RESISTANT),
+            Optional.of(Reading.POROUS), Optional.of(Reading.OVER_POROUS));
+    }
+
+    @Test
+    @DisplayName("R43: each of the four classes is read from the touch and look that are taught for it")
+    void eachClassIsReadFromItsOwnTouchAndLook() {
+        for (Reading reading : Reading.values()) assertThat(reading.typical().reading()).contains(reading);
+        assertThat(Feel.UNKNOWN.reading()).isEmpty();
+        assertThat(new Feel(Touch.HARD, Look.DAMAGED).reading()).contains(Reading.OVER_POROUS);
+        assertThat(new Feel(Touch.HARD, Look.CANNOT_TELL).reading()).isEmpty();
+    }
+
+    @Test
+    void oneDamagedPartOutweighsEveryOther() {
+        Porosity hair = new Porosity(Map.of(Part.ROOTS, Reading.RESISTANT.typical(), Part.MID_LENGTHS, ROUGH, Part.ENDS,
+            Reading.OVER_POROUS.typical()));
+        assertThat(hair.at(Part.ROOTS)).contains(Reading.RESISTANT);
+        assertThat(hair.result()).contains(Reading.OVER_POROUS);
     }
 }

@@ -84,8 +84,7 @@ class CardTest {
         Answering asking = Answering.on(walker, Map.of());
         for (int i = 0; i < 40 && !walker.page().select("main form").isEmpty(); i++) asking.page();
         walker.open("/visits/" + visit + "/bench/porosity-test")
-            .send(Map.of("touch-roots", "SMOOTH", "look-roots", "SHINES", "touch-mid-lengths", "SMOOTH",
-                "look-mid-lengths", "SHINES", "touch-ends", "SMOOTH", "look-ends", "SHINES"))
+            .send(Map.of("roots", "AVERAGE", "mid-lengths", "AVERAGE", "ends", "AVERAGE"))
             .expect(200);
         walker.open("/visits/" + visit + "/decision").send("form[action$=/hand-over]", Map.of());
         walker.send(Map.of("language", "en")).send(Map.of("day", "4", "month", "3", "year", "1965"));
@@ -253,7 +252,7 @@ class CardTest {
         Walker card = salon.as("petra").open("/clients/" + client + "/card").expect(200);
         assertThat(card.text()).contains("Whole hair, Larkmoss, shade 4-0, batch B117, 6 %, 35 min", "Even and soft.",
             "Ends left out for ten minutes.", "Petra Lind",
-            "Consent 1", "Consent 2", "Porosity test: even");
+            "Consent 1", "Consent 2", "Porosity test: average");
         assertThat(card.page().select(".map").text()).contains("Lasting salon colour");
         UUID next = another(client);
         said(next, Map.of());

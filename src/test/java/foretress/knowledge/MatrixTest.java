@@ -159,8 +159,11 @@ class MatrixTest {
         for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
             boolean advice = def.computation().filter(how -> how.name().equals("medical-advice")).isPresent();
             String untested =
-                advice || List.of("metal-test", "elasticity", "porosity", "direct-dye-cleared").contains(def.id())
-                    ? def.classes().get(1) : def.classes().get(0);
+                advice || List
+                    .of("metal-test", "elasticity", "root-elasticity", "porosity", "root-porosity", "resistant-hair",
+                        "direct-dye-cleared")
+                    .contains(def.id())
+                        ? def.classes().get(1) : def.classes().get(0);
             String cutting = cuttingGood ? "good" : "not-done";
             String usual = def.id().equals("test-cutting") ? cutting : untested;
             values.add(FactValue.known(def, row.getOrDefault(def.id(), usual), List.of()));

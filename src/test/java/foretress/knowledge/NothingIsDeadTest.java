@@ -36,7 +36,9 @@ class NothingIsDeadTest {
     /** Told apart for the reader, who asks or words it otherwise; the weight is the same. */
     private static final Set<String> FOR_THE_READER =
         Set.of("asthma: marker and present", "chemotherapy: in-window and now", "hair-length: measured and said",
-            "hair-state: breaks and gummy", "label-dye-group: none and other", "porosity: even and not-done");
+            "hair-state: breaks and gummy", "label-dye-group: none and other", "porosity: average and not-done",
+            "resistant-hair: no and not-done",
+            "root-elasticity: not-done and caution");
     /** The policies at hand set no age of their own; one that does is tried with the policy's figures. */
     private static final Set<String> ONLY_BY_A_STRICTER_POLICY = Set.of("age = below-salon-age");
     private static final Knowledge KNOWLEDGE = Knowledge.load();
