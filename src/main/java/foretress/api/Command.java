@@ -145,7 +145,8 @@ public final class Command {
         List<Service> offered = new ArrayList<>(List.of(one.service()));
         operations.get().knowledge().ruleSet().services().stream().filter(s -> !s.id().equals(one.service().id()))
             .forEach(offered::add);
-        return line.setAll(operations.get().assess().told(assessment, offered, List.of(one.service().id()), words));
+        return line.setAll(RecordShape.write(
+            operations.get().assess().judged(assessment, offered, List.of(one.service().id()), words)));
     }
 
     private static String text(Case one, Assessment assessment, List<String> faults, Words words) {

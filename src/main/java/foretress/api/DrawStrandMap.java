@@ -1,9 +1,6 @@
 package foretress.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import foretress.assessment.Situation;
 import foretress.hair.Lane;
 import foretress.hair.Range;
@@ -11,23 +8,21 @@ import foretress.hair.Residue;
 import foretress.hair.StrandLayout;
 import foretress.hair.StrandMap;
 import foretress.hair.StrandSvg;
-import foretress.hair.StrandWords;
 import foretress.intake.StrandMaps;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
 import java.time.LocalDate;
-import java.util.Arrays;
+import java.time.YearMonth;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 /** What lies where on a client's hair, from the same coded answers; in numbers, or drawn. */
 final class DrawStrandMap {
-    private static final JsonNodeFactory NODE = JsonNodeFactory.instance;
     private static final Map<String, StrandLayout> LAYOUTS =
         Map.of("wide", StrandLayout.WIDE, "tablet", StrandLayout.TABLET, "phone", StrandLayout.PHONE);
     private static final double STEP_CM = 1;
@@ -58,22 +53,34 @@ final class DrawStrandMap {
             "The hair's length and its treatments in, as coded answers (all other answers but the cues of a darkening lotion change nothing); for each treatment the "
                 + "chance that any is left, where it lies, what length of cut ends it and when it has grown out. Sent with 'Accept: image/svg+xml' it answers the drawing. "
                 + "Chances are over the growth rates that were published; what decides is the safe side.",
-            Optional.of(hair.shape(asked)), response(), List.of("restorer-two-summers-ago"), this::told);
+            Optional.of(hair.shape(asked)), RecordShape.of(Mapped.class), List.of("restorer-two-summers-ago"),
+            body -> RecordShape.write(told(body)));
     }
 
-    private JsonNode told(JsonNode body) {
+    @Json(name = "StrandMap")
+    record Mapped(double lengthCm, boolean lengthKnown, boolean lengthMeasured, boolean metalSuspected,
+        Optional<Integer> metalFreeCutCm, @Json(most = 1_000) List<OneLane> lanes,
+        @Json(most = 1_000) List<String> inWords) {}
+
+    @Json(name = "Lane")
+    record OneLane(String what, String name, String said, Residue residue,
+        @Json(says = "0 to 1; 1 when the length is not known.") double chanceLeft,
+        @Json(says = "The same on the safe side: what decides.") double safetyChance, boolean metalSuspected,
+        Optional<FromTo> startsCm, Optional<FromTo> reachesCm,
+        @Json(says = "Cut to this length, nothing of it is left.") Optional<Integer> cutToCm,
+        @Json(says = "The month by which it has grown out, kept at today's length.") YearMonth grownOut,
+        @Json(most = 500,
+            says = "Of ten treated hairs, how many carry it 0, 1, 2, ... cm from the scalp.") List<Integer> hairsInTenAtEachCm) {}
+
+    @Json(says = "From a tenth to nine tenths of the chance, cm from the scalp.")
+    record FromTo(double from, double to) {}
+
+    private Mapped told(JsonNode body) {
         Drawn drawn = drawn(body);
         StrandMap map = drawn.map();
-        StrandWords words = StrandMaps.words(drawn.words());
-        ObjectNode answer = NODE.objectNode().put("lengthCm", map.lengthCm()).put("lengthKnown", map.lengthKnown())
-            .put("lengthMeasured", map.lengthMeasured())
-            .put("metalSuspected", map.metalSuspected());
-        map.metalFreeCutCm().ifPresent(cm -> answer.put("metalFreeCutCm", cm));
-        ArrayNode lanes = answer.putArray("lanes");
-        map.lanes().forEach(lane -> lanes.add(lane(lane, map)));
-        ArrayNode list = answer.putArray("inWords");
-        words.list(map).forEach(list::add);
-        return answer;
+        return new Mapped(map.lengthCm(), map.lengthKnown(), map.lengthMeasured(), map.metalSuspected(),
+            map.metalFreeCutCm(), map.lanes().stream().map(lane -> lane(lane, map)).toList(),
+            StrandMaps.words(drawn.words()).list(map));
     }
 
     /** @throws Refused as {@link Operation#answer} */
@@ -97,53 +104,20 @@ final class DrawStrandMap {
         return new Drawn(StrandMaps.map(situation, knowledge, words), words);
     }
 
-    private static ObjectNode lane(Lane lane, StrandMap map) {
-        ObjectNode node = NODE.objectNode().put("what", lane.treatment().id()).put("name", lane.treatment().label())
-            .put("said", lane.treatment().said())
-            .put("residue", code(lane.treatment().residue())).put("chanceLeft", rounded(lane.chanceLeft()))
-            .put("safetyChance", rounded(lane.safetyChance()))
-            .put("metalSuspected", lane.metalSuspected());
-        range(node, "startsCm", lane.starts());
-        range(node, "reachesCm", lane.reaches());
-        lane.cutToCm().ifPresent(cm -> node.put("cutToCm", cm));
-        node.put("grownOut", lane.grownOut().toString());
-        ArrayNode hairs = node.putArray("hairsInTenAtEachCm");
-        for (double cm = 0; cm <= map.lengthCm(); cm += STEP_CM) {
-            hairs.add(lane.hairsAt(cm));
-        }
-        return node;
+    private static OneLane lane(Lane lane, StrandMap map) {
+        return new OneLane(lane.treatment().id(), lane.treatment().label(), lane.treatment().said(),
+            lane.treatment().residue(), rounded(lane.chanceLeft()), rounded(lane.safetyChance()),
+            lane.metalSuspected(), lane.starts().map(DrawStrandMap::fromTo), lane.reaches().map(DrawStrandMap::fromTo),
+            lane.cutToCm(), lane.grownOut(),
+            DoubleStream.iterate(0, cm -> cm <= map.lengthCm(), cm -> cm + STEP_CM).mapToObj(lane::hairsAt).toList());
     }
 
-    private static void range(ObjectNode node, String name, Optional<Range> range) {
-        range.ifPresent(r -> node.putObject(name).put("from", rounded(r.fromCm())).put("to", rounded(r.toCm())));
+    private static FromTo fromTo(Range range) {
+        return new FromTo(rounded(range.fromCm()), rounded(range.toCm()));
     }
 
     /** Four places: nobody knows more, and the last digits of a double differ from machine to machine. */
     private static double rounded(double value) {
         return Math.round(value * 10_000) / 10_000.0;
-    }
-
-    private static String code(Residue residue) {
-        return residue.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static Shape response() {
-        Shape range = Shape.object().need("from", Shape.number()).need("to", Shape.number())
-            .saying("From a tenth to nine tenths of the chance, cm from the scalp.");
-        Shape lane = Shape.object().need("what", Shape.text()).need("name", Shape.text()).need("said", Shape.text())
-            .need("residue", Shape.code(Arrays.stream(Residue.values()).map(DrawStrandMap::code).toList()))
-            .need("chanceLeft", Shape.number().saying("0 to 1; 1 when the length is not known."))
-            .need("safetyChance", Shape.number().saying("The same on the safe side: what decides."))
-            .need("metalSuspected", Shape.flag()).may("startsCm", range).may("reachesCm", range)
-            .may("cutToCm", Shape.number().saying("Cut to this length, nothing of it is left."))
-            .need("grownOut", Shape.text().saying("The month by which it has grown out, kept at today's length."))
-            .need("hairsInTenAtEachCm", Shape.list(Shape.number(), 0, 500)
-                .saying("Of ten treated hairs, how many carry it 0, 1, 2, ... cm from the scalp."))
-            .named("Lane");
-        return Shape.object().need("lengthCm", Shape.number()).need("lengthKnown", Shape.flag())
-            .need("lengthMeasured", Shape.flag())
-            .need("metalSuspected", Shape.flag()).may("metalFreeCutCm", Shape.number())
-            .need("lanes", Shape.list(lane, 0, 1_000))
-            .need("inWords", Shape.list(Shape.text(), 0, 1_000)).named("StrandMap");
     }
 }

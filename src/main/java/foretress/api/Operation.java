@@ -22,6 +22,14 @@ record Operation(String id, String path, Optional<Scope> scope, String summary, 
     Optional<Shape> request, Shape response,
     List<String> examples, Function<JsonNode, JsonNode> work) {
 
+    /** One whose request and answer are records: what is documented, checked, read and answered is derived from them. */
+    static <Q extends Record> Operation of(String id, String path, Scope scope, String summary, String description,
+        Class<Q> request, Class<? extends Record> response, List<String> examples, Function<Q, Record> work) {
+        return new Operation(id, path, Optional.of(scope), summary, description, Optional.of(RecordShape.of(request)),
+            RecordShape.of(response), examples,
+            body -> RecordShape.write(work.apply(RecordShape.read(body, request))));
+    }
+
     /**
      * @param body already JSON
      * @throws Refused naming every field that is not as documented

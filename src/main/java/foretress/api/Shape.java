@@ -19,6 +19,8 @@ import java.util.regex.Pattern;
  * so that what is documented is what is checked.
  */
 interface Shape {
+    Pattern NOT_BLANK = Pattern.compile("\\S", Pattern.UNICODE_CHARACTER_CLASS);
+
     void check(JsonNode value, String pointer, Faults faults);
 
     /** @param named where the schemas that have a name of their own are gathered */
@@ -84,9 +86,11 @@ interface Shape {
         return new Plain(JsonNode::isBoolean, "true or false belongs here", typed("boolean"));
     }
 
+    /** 2.0 is whole, as JSON Schema counts. */
     static Shape whole(int least, int most) {
         return new Plain(
-            n -> n.isIntegralNumber() && n.canConvertToInt() && n.intValue() >= least && n.intValue() <= most,
+            n -> n.isNumber() && n.doubleValue() == Math.rint(n.doubleValue()) && n.doubleValue() >= least
+                && n.doubleValue() <= most,
             "a whole number from %d to %d belongs here".formatted(least, most),
             typed("integer").put("minimum", least).put("maximum", most));
     }
@@ -102,14 +106,20 @@ interface Shape {
         return new Plain(JsonNode::isNumber, "a number belongs here", typed("number"));
     }
 
-    /** Text of so many characters; half a surrogate pair is no character and could not be sent back. */
+    /**
+     * Text of so many characters, whole ones as JSON Schema counts them, and not only blanks where there must be any. Half a
+     * surrogate pair is no character and could not be sent back.
+     */
     static Shape text(int least, int most) {
-        return new Plain(
-            n -> n.isTextual() && n.textValue().length() >= least && n.textValue().length() <= most
-                && wellFormed(n.textValue())
-                && (least == 0 || !n.textValue().isBlank()),
+        ObjectNode schema = typed("string").put("minLength", least).put("maxLength", most);
+        return new Plain(n -> n.isTextual() && fits(n.textValue(), least, most),
             "text of %d to %d characters belongs here".formatted(least, most),
-            typed("string").put("minLength", least).put("maxLength", most));
+            least == 0 ? schema : schema.put("pattern", NOT_BLANK.pattern()));
+    }
+
+    private static boolean fits(String text, int least, int most) {
+        int length = text.codePointCount(0, text.length());
+        return length >= least && length <= most && wellFormed(text) && (least == 0 || NOT_BLANK.matcher(text).find());
     }
 
     /** Any text; for answers only. */
@@ -197,6 +207,15 @@ interface Shape {
         /** With one more field that may be left out. */
         Fields may(String name, Shape shape) {
             return new Fields(with(name, shape), needed);
+        }
+
+        /** With all of the other's too. */
+        Fields and(Fields other) {
+            Set<String> more = new HashSet<>(needed);
+            more.addAll(other.needed);
+            Map<String, Shape> all = new LinkedHashMap<>(shapes);
+            all.putAll(other.shapes);
+            return new Fields(all, more);
         }
 
         private Map<String, Shape> with(String name, Shape shape) {

@@ -1,0 +1,251 @@
+package foretress.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.time.temporal.Temporal;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.StreamSupport;
+
+/**
+ * A record is the one place where a field is written: its components are what is documented, checked, read and answered. An
+ * {@code Optional} may be left out, an enum is its codes, a sealed interface one of its records, told apart by the first field.
+ */
+final class RecordShape {
+    private static final JsonNodeFactory NODE = JsonNodeFactory.instance;
+    private static final int MOST_ENTRIES = 10_000;
+
+    private RecordShape() {}
+
+    static Shape of(Class<?> type) {
+        Shape plain = type.isSealed() ? either(type) : fields(type);
+        Json said = type.getAnnotation(Json.class);
+        return said == null ? plain : named(saying(plain, said), said);
+    }
+
+    private static Shape named(Shape shape, Json said) {
+        return said.name().isEmpty() ? shape : shape.named(said.name());
+    }
+
+    private static Shape saying(Shape shape, Json said) {
+        return said.says().isEmpty() ? shape : shape.saying(said.says());
+    }
+
+    private static boolean flat(RecordComponent part) {
+        return Optional.ofNullable(part.getAnnotation(Json.class)).filter(Json::flat).isPresent();
+    }
+
+    private static Shape.Fields fields(Class<?> type) {
+        Shape.Fields fields = Shape.object();
+        for (RecordComponent part : type.getRecordComponents()) {
+            if (flat(part)) {
+                fields = fields.and(fields(part.getType()));
+                continue;
+            }
+            boolean may = part.getType() == Optional.class;
+            Shape shape = shape(may ? inside(part.getGenericType(), 0) : part.getGenericType(), part);
+            fields = may ? fields.may(name(part), shape) : fields.need(name(part), shape);
+        }
+        return fields;
+    }
+
+    private static Shape either(Class<?> type) {
+        Shape.Either either = Shape.either();
+        for (Class<?> way : type.getPermittedSubclasses()) {
+            either = either.or(first(way), fields(way));
+        }
+        return either;
+    }
+
+    private static String first(Class<?> way) {
+        return name(way.getRecordComponents()[0]);
+    }
+
+    private static String name(RecordComponent part) {
+        Json said = part.getAnnotation(Json.class);
+        return said == null || said.name().isEmpty() ? part.getName() : said.name();
+    }
+
+    private static Shape shape(Type type, RecordComponent part) {
+        Optional<Json> said = Optional.ofNullable(part.getAnnotation(Json.class));
+        Shape shape = said.filter(s -> s.most() < Double.POSITIVE_INFINITY).map(s -> limited(type, s))
+            .orElseGet(() -> any(type));
+        return said.map(s -> saying(shape, s)).orElse(shape);
+    }
+
+    private static Shape limited(Type type, Json said) {
+        int least = (int) said.least();
+        int most = (int) said.most();
+        if (type == double.class || type == Double.class) {
+            return Shape.number(said.least(), said.most());
+        }
+        if (type == int.class || type == Integer.class) {
+            return Shape.whole(least, most);
+        }
+        if (type == String.class) {
+            return Shape.text(least, most);
+        }
+        Type each = inside(type, 0);
+        Shape entry = said.mostOfEach() > 0 ? Shape.text(1, said.mostOfEach()) : any(each);
+        return raw(type) == Set.class ? Shape.set(entry, least, most) : Shape.list(entry, least, most);
+    }
+
+    private static Shape any(Type type) {
+        Class<?> raw = raw(type);
+        if (raw == boolean.class) {
+            return Shape.flag();
+        }
+        if (raw.isPrimitive() || Number.class.isAssignableFrom(raw)) {
+            return Shape.number();
+        }
+        if (raw == String.class || Temporal.class.isAssignableFrom(raw)) {
+            return Shape.text();
+        }
+        if (raw.isEnum()) {
+            return codes(raw);
+        }
+        if (raw == Map.class) {
+            return map(raw(inside(type, 0)), any(inside(type, 1)));
+        }
+        return raw == List.class ? Shape.list(any(inside(type, 0)), 0, MOST_ENTRIES) : of(raw);
+    }
+
+    /** An enum that is a class of its own has its name in the document too. */
+    private static Shape codes(Class<?> type) {
+        Shape codes = Shape.code(Arrays.stream(type.getEnumConstants()).map(c -> code((Enum<?>) c)).toList());
+        return type.getEnclosingClass() == null ? codes.named(type.getSimpleName()) : codes;
+    }
+
+    /** By whatever names, or by the codes of an enum, each of which may be left out. */
+    private static Shape map(Class<?> keys, Shape entry) {
+        if (!keys.isEnum()) {
+            return Shape.map(entry);
+        }
+        Shape.Fields fields = Shape.object();
+        for (Object constant : keys.getEnumConstants()) {
+            fields = fields.may(code((Enum<?>) constant), entry);
+        }
+        return fields;
+    }
+
+    private static Type inside(Type type, int at) {
+        return ((ParameterizedType) type).getActualTypeArguments()[at];
+    }
+
+    private static Class<?> raw(Type type) {
+        return type instanceof ParameterizedType several ? raw(several.getRawType()) : (Class<?>) type;
+    }
+
+    /** As data files write it where the enum says so itself, else its name in small letters. */
+    static String code(Enum<?> constant) {
+        try {
+            return (String) constant.getDeclaringClass().getMethod("code").invoke(constant);
+        } catch (NoSuchMethodException e) {
+            return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    // -- answering
+
+    /** The record as JSON, in the order of its components. */
+    static ObjectNode write(Record record) {
+        ObjectNode node = NODE.objectNode();
+        for (RecordComponent part : record.getClass().getRecordComponents()) {
+            Object value = value(part, record);
+            if (flat(part)) {
+                node.setAll(write((Record) value));
+            } else if (!Optional.empty().equals(value)) {
+                node.set(name(part), node(value instanceof Optional<?> there ? there.orElseThrow() : value));
+            }
+        }
+        return node;
+    }
+
+    private static Object value(RecordComponent part, Record record) {
+        try {
+            part.getAccessor().setAccessible(true);
+            return part.getAccessor().invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static JsonNode node(Object value) {
+        if (value instanceof Record record) {
+            return write(record);
+        }
+        if (value instanceof Enum<?> constant) {
+            return NODE.textNode(code(constant));
+        }
+        if (value instanceof Temporal) {
+            return NODE.textNode(value.toString());
+        }
+        if (value instanceof Collection<?> entries) {
+            ArrayNode list = NODE.arrayNode();
+            entries.forEach(entry -> list.add(node(entry)));
+            return list;
+        }
+        if (value instanceof Map<?, ?> map) {
+            ObjectNode object = NODE.objectNode();
+            map.forEach((key, entry) -> object.set(key instanceof Enum<?> one ? code(one) : (String) key, node(entry)));
+            return object;
+        }
+        return JsonBodies.JSON.valueToTree(value);
+    }
+
+    // -- reading
+
+    /** The record a body stands for, once {@link #of} has found nothing wrong with it. */
+    static <R> R read(JsonNode body, Class<R> type) {
+        Class<?> way = type.isSealed() ? Arrays.stream(type.getPermittedSubclasses())
+            .filter(one -> body.has(first(one))).findFirst().orElseThrow() : type;
+        RecordComponent[] parts = way.getRecordComponents();
+        Object[] values =
+            Arrays.stream(parts).map(part -> read(body.get(name(part)), part.getGenericType())).toArray();
+        try {
+            var made = way.getDeclaredConstructor(
+                Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new));
+            made.setAccessible(true);
+            return type.cast(made.newInstance(values));
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Object read(JsonNode node, Type type) {
+        Class<?> raw = raw(type);
+        if (raw == Optional.class) {
+            return Optional.ofNullable(node).map(there -> read(there, inside(type, 0)));
+        }
+        if (raw == List.class || raw == Set.class) {
+            List<?> entries = StreamSupport.stream(node.spliterator(), false)
+                .map(entry -> read(entry, inside(type, 0))).toList();
+            return raw == List.class ? entries : new LinkedHashSet<>(entries);
+        }
+        if (raw == Map.class) {
+            Map<Object, Object> entries = new LinkedHashMap<>();
+            node.properties().forEach(f -> entries.put(read(NODE.textNode(f.getKey()), inside(type, 0)),
+                read(f.getValue(), inside(type, 1))));
+            return entries;
+        }
+        if (raw.isEnum()) {
+            return Arrays.stream(raw.getEnumConstants()).filter(c -> code((Enum<?>) c).equals(node.textValue()))
+                .findFirst().orElseThrow();
+        }
+        return raw.isRecord() || raw.isSealed() ? read(node, raw) : JsonBodies.JSON.convertValue(node, raw);
+    }
+}
