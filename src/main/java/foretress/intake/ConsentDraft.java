@@ -61,10 +61,11 @@ public class ConsentDraft {
     public ConsentInput of(Visit visit, Answers said) {
         Assessment assessment = assessments.of(visit, said);
         List<Finding> findings = onBooked(visit, assessment);
+        List<String> owed = plans.owed(visit, said);
         return new ConsentInput(speech.words().language(), salonWords.of(Salon.the(), speech.words().language()),
             client(visit),
-            visit(visit), assessments.booked(visit, assessment), tests(visit, said),
-            found.of(findings, chemistry.services(visit), f -> weight(visit, f)), answered(visit, said),
+            visit(visit), assessments.booked(visit, assessment), tests(owed),
+            found.of(findings, chemistry.services(visit), f -> weight(visit, f), owed), answered(visit, said),
             strand(visit, said))
             .warning(warnings(visit)).refusing(refusals.of(visit)).salted(consents.salt(visit.client.id, visit.id));
     }
@@ -104,8 +105,8 @@ public class ConsentDraft {
     }
 
     /** The plan's own tests and no other: nobody agrees to one that could change nothing. */
-    private List<ConsentInput.Test> tests(Visit visit, Answers said) {
-        return plans.owed(visit, said).stream().map(id -> new ConsentInput.Test(id, speech.words().test(id))).toList();
+    private List<ConsentInput.Test> tests(List<String> owed) {
+        return owed.stream().map(id -> new ConsentInput.Test(id, speech.words().test(id))).toList();
     }
 
     private List<Answered> answered(Visit visit, Answers said) {

@@ -7,6 +7,7 @@ import foretress.consent.ConsentInput.Found;
 import foretress.consent.ConsentWords;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.ReadWords;
+import foretress.plan.Owing;
 import foretress.questionnaire.Topic;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.Comparator;
@@ -36,13 +37,16 @@ class FoundWords {
     /**
      * @param findings the heaviest first
      * @param booked what was booked: a finding that is silent on all of it, since a heavier one speaks for it, is not read
+     * @param agreed the tests the client agrees to here: no other is promised
      */
-    List<Found> of(List<Finding> findings, List<Service> booked, Function<Finding, Weight> weight) {
+    List<Found> of(List<Finding> findings, List<Service> booked, Function<Finding, Weight> weight,
+        List<String> agreed) {
         Map<String, List<Finding>> gathered = findings.stream().filter(f -> f.speaksOn(booked))
             .collect(
                 Collectors.groupingBy(f -> gatheredUnder(f, weight.apply(f)), LinkedHashMap::new, Collectors.toList()));
         Stream<Found> known = gathered.values().stream().filter(some -> some.size() == 1)
-            .map(some -> new Found(weight.apply(some.get(0)), words(some.get(0), booked)));
+            .map(some -> new Found(weight.apply(some.get(0)),
+                promises(some.get(0), weight, agreed) ? words(some.get(0), booked) : waits(some.get(0))));
         List<List<Finding>> unsure = gathered.values().stream().filter(some -> some.size() > 1).toList();
         Stream<Found> again =
             unsure.stream().limit(1).map(heaviest -> new Found(weight.apply(heaviest.get(0)), unsure(unsure)));
@@ -58,6 +62,17 @@ class FoundWords {
 
     private Optional<Topic> topic(Finding finding) {
         return knowledge.questionnaire().topicOf(finding.causes());
+    }
+
+    /** Nothing but the test is said of a service that waits for it; where the plan does not owe that test now, it is not promised. */
+    private static boolean promises(Finding finding, Function<Finding, Weight> weight, List<String> agreed) {
+        return weight.apply(finding) != Weight.TEST_FIRST || finding.demands().isEmpty()
+            || finding.demands().stream().anyMatch(test -> agreed.contains(test) || test.equals(Owing.ADVICE));
+    }
+
+    private String waits(Finding finding) {
+        return ReadWords.after(ConsentWords.in(speech.words().language()).say("found.waits", Map.of()), finding.read(),
+            speech.words());
     }
 
     private String words(Finding finding, List<Service> booked) {
