@@ -57,9 +57,10 @@ class BenchSay {
 
     static Weight weight(String code) {
         return switch (code) {
-            case "nothing-happened", "positive", "fail", "poor" -> Weight.PREVENTS;
+            case "nothing-happened", "positive", "fail", "poor", "over-porous" -> Weight.PREVENTS;
             case "slight-lightening", "not-whole" -> Weight.TEST_FIRST;
             case "caution", "porous" -> Weight.RESTRICTS;
+            case "resistant" -> Weight.NOTE;
             default -> Weight.NOTHING_FOUND;
         };
     }

@@ -2,6 +2,7 @@ package foretress.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foretress.assessment.Weight;
 import foretress.bench.Porosity.Feel;
 import foretress.bench.Porosity.Look;
 import foretress.bench.Porosity.Reading;
@@ -65,6 +66,15 @@ class PorosityTest {
         assertThat(Feel.UNKNOWN.reading()).isEmpty();
         assertThat(new Feel(Touch.HARD, Look.DAMAGED).reading()).contains(Reading.OVER_POROUS);
         assertThat(new Feel(Touch.HARD, Look.CANNOT_TELL).reading()).isEmpty();
+    }
+
+    @Test
+    @DisplayName("R43: on the bench only average hair reads as nothing found")
+    void eachClassHasAWeightOfItsOwn() {
+        assertThat(BenchSay.weight("over-porous")).isEqualTo(Weight.PREVENTS);
+        assertThat(BenchSay.weight("porous")).isEqualTo(Weight.RESTRICTS);
+        assertThat(BenchSay.weight("resistant")).isEqualTo(Weight.NOTE);
+        assertThat(BenchSay.weight("average")).isEqualTo(Weight.NOTHING_FOUND);
     }
 
     @Test
