@@ -110,8 +110,8 @@ final class AtTheBench {
 
     private static Operation porosity() {
         return operation("porosity", "What hair feels and looks like, part by part",
-            "How each part feels and looks in; whether it is porous out. One porous part makes "
-                + "the hair porous; it is even only when every part is. The result is left out while it says nothing yet.",
+            "How each part feels and looks in; resistant, average, porous or over-porous out. The worst "
+                + "part counts; it is average or resistant only when every part was read. The result is left out while it says nothing yet.",
             Felt.class, PorosityRead.class, List.of("dull-ends"), felt -> porosity(new Porosity(felt.parts())));
     }
 

@@ -23,7 +23,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -138,7 +137,7 @@ public class BenchPorosityPages {
 
     /** Where the booked services would stand if the whole head were of this class. */
     private Line meaning(Visit visit, Reading reading, LocalDate day) {
-        String outcome = reading.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        String outcome = BenchTestReadings.code(reading);
         List<TestFact> facts = Stream.of("porosity-test", "porosity-of-roots")
             .map(test -> TestFact.sound(test, outcome, day, day)).toList();
         Optional<Weight> then = changes.bookedIf(visit, facts);
@@ -152,21 +151,11 @@ public class BenchPorosityPages {
     }
 
     private static Weight weight(Reading reading) {
-        return switch (reading) {
-            case RESISTANT -> Weight.NOTE;
-            case AVERAGE -> Weight.NOTHING_FOUND;
-            case POROUS -> Weight.RESTRICTS;
-            case OVER_POROUS -> Weight.PREVENTS;
-        };
+        return BenchSay.weight(BenchTestReadings.code(reading));
     }
 
     private String word(Reading reading) {
-        return switch (reading) {
-            case RESISTANT -> say.outcome_resistant();
-            case AVERAGE -> say.outcome_average();
-            case POROUS -> say.outcome_porous();
-            case OVER_POROUS -> say.outcome_over_porous();
-        };
+        return words.outcome(BenchTestReadings.code(reading));
     }
 
     private String look(Reading reading) {
@@ -188,6 +177,6 @@ public class BenchPorosityPages {
     }
 
     private static String code(Part part) {
-        return part.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return BenchTestReadings.code(part);
     }
 }

@@ -66,11 +66,11 @@ public class BenchTestFacts implements ChairRecord {
     /** What one test says for this visit, of the whole and of the roots; empty for what says nothing, and for what no fact is made of. */
     List<TestFact> facts(Visit visit, BenchRecord test) {
         String id = test.kind().code();
-        Stream<TestFact> whole = readings.outcome(test).filter(any -> TestFact.OUTCOMES.containsKey(id))
-            .map(outcome -> fact(visit, test, id, outcome)).stream();
-        Stream<TestFact> roots = readings.rootsOutcome(test)
-            .map(outcome -> fact(visit, test, id.replaceFirst("-test$", "-of-roots"), outcome)).stream();
-        return Stream.concat(whole, roots).toList();
+        Optional<TestFact> whole = readings.outcome(test).filter(any -> TestFact.OUTCOMES.containsKey(id))
+            .map(outcome -> fact(visit, test, id, outcome));
+        Optional<TestFact> roots = whole.flatMap(said -> readings.rootsOutcome(test))
+            .map(outcome -> fact(visit, test, id.replaceFirst("-test$", "-of-roots"), outcome));
+        return Stream.of(whole, roots).flatMap(Optional::stream).toList();
     }
 
     private TestFact fact(Visit visit, BenchRecord test, String id, String outcome) {

@@ -61,9 +61,9 @@ class BenchTestReadings {
         };
     }
 
-    /** The same of the roots alone, for what goes on new growth only; empty while the whole says nothing. */
+    /** The same of the roots alone, for what goes on new growth only, of a test that says something as a whole. */
     Optional<String> rootsOutcome(BenchRecord test) {
-        return outcome(test).isEmpty() ? Optional.empty() : switch (test.kind()) {
+        return switch (test.kind()) {
             case ELASTICITY -> bodies.open(test, Elasticity.class).at(Part.ROOTS).map(BenchTestReadings::code);
             case POROSITY -> bodies.open(test, Porosity.class).at(Part.ROOTS).map(BenchTestReadings::code);
             default -> Optional.empty();
@@ -80,7 +80,7 @@ class BenchTestReadings {
         };
     }
 
-    private static String code(Enum<?> constant) {
+    static String code(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }
