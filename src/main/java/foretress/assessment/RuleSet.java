@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** Facts, rules and services as one version of the knowledge has them, with what follows from them reckoned once. */
 public final class RuleSet {
@@ -124,6 +125,19 @@ public final class RuleSet {
 
     public Optional<Service> service(String id) {
         return Optional.ofNullable(servicesById.get(id));
+    }
+
+    /**
+     * What a service of the salon's own is for: the aims of every known service that it holds whole, or, where it holds none, of
+     * those of which it has a step.
+     */
+    public List<String> aims(List<Step> steps) {
+        List<String> whole = aims(service -> steps.containsAll(service.steps()));
+        return whole.isEmpty() ? aims(service -> service.steps().stream().anyMatch(steps::contains)) : whole;
+    }
+
+    private List<String> aims(Predicate<Service> which) {
+        return services().stream().filter(which).flatMap(service -> service.aims().stream()).distinct().toList();
     }
 
     public Optional<Step> step(String id) {

@@ -6,15 +6,20 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** A service as offered or booked: its steps in order. */
-public record Service(String id, List<Step> steps, Placing placing) {
+/**
+ * A service as offered or booked: its steps in order.
+ *
+ * @param aims what a client comes to it for, the foremost first; empty where nobody said
+ */
+public record Service(String id, List<Step> steps, Placing placing, List<String> aims) {
     public Service {
         steps = List.copyOf(steps);
+        aims = List.copyOf(aims);
     }
 
-    /** A service of which nobody said where on the hair it goes. */
+    /** A service of which nobody said where on the hair it goes, nor what for. */
     public Service(String id, List<Step> steps) {
-        this(id, steps, Placing.ANYWHERE);
+        this(id, steps, Placing.ANYWHERE, List.of());
     }
 
     public Set<String> chemistries() {
@@ -41,6 +46,7 @@ public record Service(String id, List<Step> steps, Placing placing) {
      */
     public Service keeping(Collection<String> kept) {
         boolean ours = !kept.isEmpty() && stepIds().containsAll(kept);
-        return ours ? new Service(id, steps.stream().filter(s -> kept.contains(s.id())).toList(), placing) : this;
+        return ours ? new Service(id, steps.stream().filter(s -> kept.contains(s.id())).toList(), placing, aims)
+            : this;
     }
 }

@@ -23,17 +23,20 @@ public final class Knowledge {
     private final List<Contradiction> contradictions;
     private final RuleSet ruleSet;
     private final Chemistries chemistries;
+    private final List<String> aims;
     private final Map<String, Policy> policies;
     private final Map<String, Words> words;
     private final KnownWords lexicon;
 
     Knowledge(Questionnaire questionnaire, List<Contradiction> contradictions, RuleSet ruleSet, Chemistries chemistries,
+        List<String> aims,
         Map<String, Policy> policies, Map<String, Words> words,
         KnownWords lexicon) {
         this.questionnaire = questionnaire;
         this.contradictions = List.copyOf(contradictions);
         this.ruleSet = ruleSet;
         this.chemistries = chemistries;
+        this.aims = List.copyOf(aims);
         this.policies = Collections.unmodifiableMap(new LinkedHashMap<>(policies));
         this.words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
         this.lexicon = lexicon;
@@ -66,6 +69,11 @@ public final class Knowledge {
 
     public RuleSet ruleSet() {
         return ruleSet;
+    }
+
+    /** What clients come for, in the order on screens. */
+    public List<String> aims() {
+        return aims;
     }
 
     public Chemistries chemistries() {

@@ -50,7 +50,7 @@ final class KnowledgeReader {
             new RuleSet(List.copyOf(facts.facts().values()), new KnownTreatments(treatments.kinds(), facts.cues()),
                 rules.rules(), List.copyOf(services.steps().values()),
                 services.services(), List.copyOf(services.tests()), sources, files.hash());
-        return new Knowledge(questionnaire, contradictions.contradictions(), ruleSet, services.all(),
+        return new Knowledge(questionnaire, contradictions.contradictions(), ruleSet, services.all(), services.aims(),
             policies(sources, services), words(),
             new LexiconReader(files, complaints).read());
     }

@@ -33,6 +33,7 @@ final class ServicesReader {
     private final Map<String, List<String>> groups = new LinkedHashMap<>();
     private final Set<String> tests = new LinkedHashSet<>();
     private final Map<String, Step> steps = new LinkedHashMap<>();
+    private final Set<String> aims = new LinkedHashSet<>();
     private final Map<String, Service> services = new LinkedHashMap<>();
     private final Map<String, Yaml> places = new LinkedHashMap<>();
     /** Fields that name a treatment or a question; held against the questionnaire once it is read. */
@@ -52,12 +53,13 @@ final class ServicesReader {
     }
 
     ServicesReader read(Yaml file) {
-        file.only("chemistries", "groups", "tests", "steps", "services");
+        file.only("chemistries", "groups", "tests", "steps", "aims", "services");
         file.at("chemistries").each(this::chemistry);
         file.maybe("groups").ifPresent(
             named -> named.pairs().forEach(pair -> pair.getKey().trying(name -> group(name, pair.getValue()))));
         file.at("tests").each(this::test);
         file.at("steps").each(this::step);
+        file.at("aims").each(this::aim);
         file.at("services").each(this::service);
         return this;
     }
@@ -132,11 +134,21 @@ final class ServicesReader {
             reaction.map(said -> new Afterwards.Reaction(said.text(), entry.maybe("which").map(Yaml::text))));
     }
 
+    /** What clients come for. Words may stand under its id as under a step's, so no two of them share one. */
+    private String aim(Yaml name) {
+        String id = IdSyntax.read(name);
+        if (steps.containsKey(id) || chemistries.containsKey(id) || groups.containsKey(id) || !aims.add(id)) {
+            name.complain("another aim, step or chemistry is called '%s'".formatted(id));
+        }
+        return id;
+    }
+
     private Service service(Yaml entry) {
-        entry.only("id", "steps", "applied-to", "found-in", "counts-as");
+        entry.only("id", "aim", "steps", "applied-to", "found-in", "counts-as");
         List<Step> own = entry.at("steps").each(s -> steps.get(s.oneOf(steps.keySet(), "step")));
         Service service =
-            new Service(IdSyntax.read(entry.at("id")), own, placing(entry, own.stream().map(Step::id).toList()));
+            new Service(IdSyntax.read(entry.at("id")), own, placing(entry, own.stream().map(Step::id).toList()),
+                entry.at("aim").listOrOne().stream().map(aim -> aim.oneOf(aims, "aim")).distinct().toList());
         if (services.putIfAbsent(service.id(), service) != null) {
             entry.at("id").complain("two services are called '%s'".formatted(service.id()));
         }
@@ -218,6 +230,11 @@ final class ServicesReader {
 
     Map<String, Step> steps() {
         return steps;
+    }
+
+    /** What clients come for, in the order on screens. */
+    List<String> aims() {
+        return List.copyOf(aims);
     }
 
     List<Service> services() {

@@ -103,6 +103,11 @@ public final class Words {
         return name("services." + id);
     }
 
+    /** What a client comes for. */
+    public String aim(String id) {
+        return name("aims." + id);
+    }
+
     public String step(String id) {
         return name("steps." + id);
     }

@@ -59,6 +59,7 @@ final class WordsCheck {
             List.of("title", "do", "client").forEach(part -> paths.add("findings." + rule.id() + "." + part));
         }
         knowledge.ruleSet().services().stream().map(Service::id).forEach(id -> paths.add("services." + id));
+        knowledge.aims().forEach(id -> paths.add("aims." + id));
         knowledge.ruleSet().steps().stream().map(Step::id).forEach(id -> paths.add("steps." + id));
         knowledge.chemistries().ofProductLines().forEach(id -> paths.add("services.chemistries." + id));
         knowledge.ruleSet().tests().forEach(id -> paths.add("tests." + id));

@@ -11,7 +11,7 @@ import java.util.Set;
  */
 final class WordsReader {
     private static final Set<String> SHARED =
-        Set.of("answers", "topics", "questions", "findings", "services", "steps", "facts", "tests",
+        Set.of("answers", "topics", "questions", "findings", "services", "aims", "steps", "facts", "tests",
             "zones", "treatments", "weights-of");
 
     private static final String FOR = ".for";

@@ -1,5 +1,6 @@
 package foretress.salon;
 
+import foretress.assessment.Placing;
 import foretress.assessment.RuleSet;
 import foretress.assessment.Service;
 import foretress.assessment.Step;
@@ -66,7 +67,7 @@ public class Menu {
         RuleSet rules = knowledge.ruleSet();
         List<Step> steps = item.stepIds().stream().flatMap(step -> rules.step(step).stream()).toList();
         return steps.size() == item.stepIds().size() && !steps.isEmpty()
-            ? Optional.of(new Service(item.serviceId, steps)) : Optional.empty();
+            ? Optional.of(new Service(item.serviceId, steps, Placing.ANYWHERE, rules.aims(steps))) : Optional.empty();
     }
 
     /**

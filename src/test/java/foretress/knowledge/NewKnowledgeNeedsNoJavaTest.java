@@ -55,8 +55,8 @@ class NewKnowledgeNeedsNoJavaTest {
             """);
         put("services.yaml", "services:\n", """
             services:
-              - { id: root-colour, steps: [root-colour], applied-to: regrowth }
-              - { id: mould-and-glaze, steps: [mould, glaze], counts-as: { glaze: semi-colour } }
+              - { id: root-colour, aim: cover-grey, steps: [root-colour], applied-to: regrowth }
+              - { id: mould-and-glaze, aim: [curl, change-tone], steps: [mould, glaze], counts-as: { glaze: semi-colour } }
             """);
         for (String language : List.of("en", "es")) {
             put("words/" + language + "/services.yaml", "chemistries:\n",
@@ -207,5 +207,17 @@ class NewKnowledgeNeedsNoJavaTest {
         assertThat(DoneHere.of(new Booked(both.id(), both.stepIds()), DAY, knowledge.ruleSet()))
             .extracting(t -> t.what() + " " + t.zone())
             .containsExactly("perm ends", "semi-colour whole");
+    }
+
+    @Test
+    @DisplayName("R44: a service says what it is for; one that the salon made of known steps is for what those steps are for")
+    void aServiceSaysWhatItIsFor() {
+        Knowledge knowledge = known();
+        assertThat(service(knowledge, "mould-and-glaze").aims()).containsExactly("curl", "change-tone");
+        assertThat(knowledge.ruleSet().services()).allSatisfy(service -> assertThat(service.aims()).isNotEmpty()
+            .isSubsetOf(knowledge.aims()));
+        assertThat(knowledge.ruleSet().aims(service(knowledge, "highlights").steps())).containsExactly("go-lighter");
+        assertThat(knowledge.ruleSet().aims(List.of(knowledge.ruleSet().step("neutralise").orElseThrow())))
+            .containsExactly("curl", "straighten");
     }
 }

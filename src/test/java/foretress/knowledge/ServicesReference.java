@@ -33,8 +33,8 @@ final class ServicesReference {
 
             ## The %d services
 
-            | service | steps | rules that can weigh on it |
-            |---|---|---|
+            | service | what for | steps | rules that can weigh on it |
+            |---|---|---|---|
             %s
 
             ## The %d steps
@@ -76,7 +76,8 @@ final class ServicesReference {
     }
 
     private String service(Service service) {
-        return "| %s `%s` | %s | %d |".formatted(words.service(service.id()), service.id(),
+        return "| %s `%s` | %s | %s | %d |".formatted(words.service(service.id()), service.id(),
+            service.aims().stream().map(words::aim).collect(Collectors.joining(", ")),
             service.steps().stream().map(step -> words.step(step.id())).collect(Collectors.joining(", ")),
             knowledge.ruleSet().rules().stream()
                 .filter(rule -> service.steps().stream().anyMatch(step -> weighs(rule, step))).count());
