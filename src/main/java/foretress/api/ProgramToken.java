@@ -1,9 +1,8 @@
 package foretress.api;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Duration;
@@ -19,8 +18,7 @@ import java.util.stream.Collectors;
 /** What lets one program in, for one purpose and for a time. Of the token itself only the hash is kept. */
 @Entity
 @Table(name = "program_token")
-class ProgramToken extends PanacheEntityBase {
-    @Id UUID id;
+class ProgramToken extends Stored {
     @Column(columnDefinition = "text") String name;
     /** Codes of {@link Scope}, parted by a blank. */
     @Column(columnDefinition = "text") String scopes;
@@ -36,10 +34,10 @@ class ProgramToken extends PanacheEntityBase {
     protected ProgramToken() {}
 
     ProgramToken(String name, Set<Scope> scopes, String tokenSha256, Duration lasts, UUID madeBy, Instant now) {
-        if (name.isBlank() || scopes.isEmpty() || lasts.isNegative() || lasts.isZero())
+        super(name, tokenSha256, madeBy, now);
+        if (scopes.isEmpty() || lasts.isNegative() || lasts.isZero())
             throw new IllegalArgumentException(
-                "A program's token has a name, something it is for, and a time to last.");
-        this.id = UUID.randomUUID();
+                "A program's token has something it is for, and a time to last.");
         this.name = name;
         this.scopes = scopes.stream().sorted().map(Scope::code).collect(Collectors.joining(" "));
         this.tokenSha256 = tokenSha256;

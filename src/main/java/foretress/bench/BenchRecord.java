@@ -1,8 +1,8 @@
 package foretress.bench;
 
+import foretress.running.Stored;
 import foretress.visit.Client;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Column;
 import jakarta.persistence.Convert;
@@ -10,7 +10,6 @@ import jakarta.persistence.Converter;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
@@ -22,13 +21,12 @@ import java.util.function.UnaryOperator;
 /** One test at the bench. What was measured is sealed; one entered in error is struck out and stays. */
 @Entity
 @Table(name = "bench_test")
-public class BenchRecord extends PanacheEntityBase {
+public class BenchRecord extends Stored {
     /** MADE: prepared, nothing waits; RUNNING: its clock runs; ENDED: taken down, or done at once. */
     public enum State {
         MADE, RUNNING, ENDED
     }
 
-    @Id private UUID id;
     @Column(name = "client_id") private UUID clientId;
     @Column(name = "visit_id") private UUID visitId;
     @Convert(converter = KindCode.class) private BenchTestKind kind;
@@ -54,9 +52,15 @@ public class BenchRecord extends PanacheEntityBase {
 
     protected BenchRecord() {}
 
-    /** A test prepared; one whose clock never runs is done at once. What was measured is kept right after. */
-    BenchRecord(Visit visit, BenchTestKind kind, String submission, UUID by, Instant now) {
-        this.id = UUID.randomUUID();
+    /**
+     * A test prepared; one whose clock never runs is done at once.
+     *
+     * @param body seals what was measured for the place it is given
+     * @param told the same for what the client had told of the hair by then
+     */
+    BenchRecord(Visit visit, BenchTestKind kind, String submission, UUID by, Instant now, UnaryOperator<String> body,
+        UnaryOperator<String> told) {
+        super(visit, kind, submission, by, now);
         this.visitId = visit.id;
         this.clientId = visit.client.id;
         this.kind = kind;
@@ -64,6 +68,8 @@ public class BenchRecord extends PanacheEntityBase {
         this.submission = submission;
         this.madeAt = now;
         this.madeBy = by;
+        this.body = sealed("body", body);
+        this.told = sealed("told", told);
     }
 
     /**
@@ -75,11 +81,12 @@ public class BenchRecord extends PanacheEntityBase {
         if (state != State.MADE || struck()) {
             throw new IllegalStateException("only what is prepared is started, not what is " + state);
         }
+        int wait = (int) counted(seconds);
         this.state = State.RUNNING;
         this.startedAt = at;
         this.startedRan = now.ranMillis();
         this.startedSteady = now.steadyMillis();
-        this.waitSeconds = seconds;
+        this.waitSeconds = wait;
     }
 
     /** Its clock stands still from here on. */
@@ -96,16 +103,11 @@ public class BenchRecord extends PanacheEntityBase {
     void strike(UUID by, Instant now, UnaryOperator<String> seal) {
         this.struckAt = now;
         this.struckBy = by;
-        this.struckWhy = seal.apply(place("struck_why"));
+        this.struckWhy = sealed("struck_why", seal);
     }
 
     void measured(UnaryOperator<String> seal) {
-        this.body = seal.apply(place("body"));
-    }
-
-    /** What the client had told of the hair by then. */
-    void toldBy(UnaryOperator<String> seal) {
-        this.told = seal.apply(place("told"));
+        this.body = sealed("body", seal);
     }
 
     public Optional<Instant> startedAt() {
@@ -145,10 +147,6 @@ public class BenchRecord extends PanacheEntityBase {
         return startedAt().orElse(madeAt);
     }
 
-    String place(String column) {
-        return "bench_test." + column + "." + id;
-    }
-
     static Optional<BenchRecord> one(UUID visitId, UUID id) {
         return find("id = ?1 and visitId = ?2", id, visitId).firstResultOptional();
     }
@@ -182,10 +180,6 @@ public class BenchRecord extends PanacheEntityBase {
             return code == null ? null
                 : BenchTestKind.of(code).orElseThrow(() -> new IllegalStateException("no such test: " + code));
         }
-    }
-
-    public UUID id() {
-        return id;
     }
 
     public UUID clientId() {

@@ -127,9 +127,9 @@ public class BenchRecords {
     }
 
     private BenchRecord made(Visit visit, BenchTestKind kind, String submission, Object body, UUID by) {
-        BenchRecord test = new BenchRecord(visit, kind, submission, by, clock.instant());
-        bodies.keep(test, body);
-        bodies.keepTold(test, BenchTestFacts.treatments(intake.said(visit)).map(SaidTreatment::toString).toList());
+        List<String> told = BenchTestFacts.treatments(intake.said(visit)).map(SaidTreatment::toString).toList();
+        BenchRecord test = new BenchRecord(visit, kind, submission, by, clock.instant(),
+            bodies.sealing(visit.client.id, body), bodies.sealing(visit.client.id, told));
         test.persistAndFlush();
         ledger.note(by.toString(), "bench test made: " + kind.code(), test.id().toString());
         if (kind == BenchTestKind.LENGTH || !facts(test).isEmpty()) {
@@ -154,7 +154,7 @@ public class BenchRecords {
     public <T> void change(BenchRecord found, Class<T> type, UnaryOperator<T> change, UUID by) {
         BenchRecord test = locked(found);
         List<TestFact> before = facts(test);
-        bodies.keep(test, change.apply(bodies.open(test, type)));
+        test.measured(bodies.sealing(test.clientId(), change.apply(bodies.open(test, type))));
         ledger.note(by.toString(), "bench test changed", test.id().toString());
         flushed(test, before);
     }
@@ -270,7 +270,7 @@ public class BenchRecords {
     }
 
     public byte[] bytes(BenchTestPhoto photo) {
-        return vault.open(photo.clientId(), photo.place(), photo.body());
+        return vault.open(photo.clientId(), photo.place("body"), photo.body());
     }
 
     /** @return false when the test has as many as it may have */

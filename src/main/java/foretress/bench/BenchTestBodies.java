@@ -3,6 +3,8 @@ package foretress.bench;
 import foretress.vault.SealedJson;
 import jakarta.inject.Singleton;
 import java.util.List;
+import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** What was measured, as JSON under the client's own key. */
 @Singleton
@@ -13,16 +15,12 @@ public class BenchTestBodies {
         this.json = json;
     }
 
-    void keep(BenchRecord test, Object body) {
-        test.measured(place -> json.seal(test.clientId(), place, body));
+    UnaryOperator<String> sealing(UUID clientId, Object body) {
+        return place -> json.seal(clientId, place, body);
     }
 
     <T> T open(BenchRecord test, Class<T> type) {
         return json.open(test.clientId(), test.place("body"), test.body(), type);
-    }
-
-    void keepTold(BenchRecord test, List<String> treatments) {
-        test.toldBy(place -> json.seal(test.clientId(), place, treatments));
     }
 
     List<String> told(BenchRecord test) {

@@ -1,20 +1,17 @@
 package foretress.bench;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.UUID;
 
 /** A time without a server, or in which its machine slept, while a test's clock ran: as far as the clock on the wall tells it. */
 @Entity
 @Table(name = "bench_gap")
-public class BenchTestGap extends PanacheEntityBase {
-    @Id private UUID id;
+public class BenchTestGap extends Stored {
     @Column(name = "ran_millis") private long ranMillis;
     @Column(name = "from_at") private Instant from;
     @Column(name = "to_at") private Instant to;
@@ -24,10 +21,10 @@ public class BenchTestGap extends PanacheEntityBase {
     protected BenchTestGap() {}
 
     private BenchTestGap(long ranMillis, Instant from, Instant to, boolean asleep) {
-        this.id = UUID.randomUUID();
+        super(from, to);
         this.ranMillis = ranMillis;
         this.from = from;
-        this.to = to.isBefore(from) ? from : to;
+        this.to = ending(from, to);
         this.asleep = asleep;
     }
 

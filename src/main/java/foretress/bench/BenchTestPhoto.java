@@ -1,12 +1,11 @@
 package foretress.bench;
 
 import foretress.picture.RedrawnPhoto;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -17,8 +16,7 @@ import java.util.function.UnaryOperator;
 /** A photo of a test, drawn anew and sealed. */
 @Entity
 @Table(name = "bench_photo")
-public class BenchTestPhoto extends PanacheEntityBase {
-    @Id private UUID id;
+public class BenchTestPhoto extends Stored {
     @Column(name = "test_id") private UUID testId;
     @Column(name = "client_id") private UUID clientId;
     @Column(name = "taken_at") private Instant takenAt;
@@ -30,7 +28,7 @@ public class BenchTestPhoto extends PanacheEntityBase {
     protected BenchTestPhoto() {}
 
     BenchTestPhoto(BenchRecord test, UUID by, Instant now, UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(test, by, now);
         this.testId = test.id();
         this.clientId = test.clientId();
         this.takenAt = now;
@@ -40,7 +38,7 @@ public class BenchTestPhoto extends PanacheEntityBase {
 
     /** Takes the place of what was kept as it had been sent. */
     public void redrawn(UnaryOperator<String> seal) {
-        this.body = seal.apply(place());
+        this.body = sealed("body", seal);
         this.mediaType = RedrawnPhoto.MEDIA_TYPE;
         this.kept = Keeping.REDRAWN;
     }
@@ -50,20 +48,12 @@ public class BenchTestPhoto extends PanacheEntityBase {
         this.kept = Keeping.FILE;
     }
 
-    public String place() {
-        return "bench_photo.body." + id;
-    }
-
     public static List<BenchTestPhoto> of(UUID testId) {
         return list("testId = ?1 order by takenAt, id", testId);
     }
 
     static Optional<BenchTestPhoto> one(UUID testId, UUID id) {
         return find("testId = ?1 and id = ?2", testId, id).firstResultOptional();
-    }
-
-    public UUID id() {
-        return id;
     }
 
     public UUID clientId() {

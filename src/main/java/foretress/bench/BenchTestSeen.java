@@ -1,9 +1,8 @@
 package foretress.bench;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -13,8 +12,7 @@ import java.util.function.UnaryOperator;
 /** Something seen on one tuft while its test ran. */
 @Entity
 @Table(name = "bench_seen")
-class BenchTestSeen extends PanacheEntityBase {
-    @Id private UUID id;
+class BenchTestSeen extends Stored {
     @Column(name = "test_id") private UUID testId;
     @Column(name = "client_id") private UUID clientId;
     private String submission;
@@ -31,14 +29,14 @@ class BenchTestSeen extends PanacheEntityBase {
     /** @param ranMillis when it was seen, after the start of the test's clock */
     BenchTestSeen(BenchRecord test, String submission, long ranMillis, UUID by, Instant now,
         UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(test, submission, by, now);
         this.testId = test.id();
         this.clientId = test.clientId();
         this.submission = submission;
         this.seenAt = now;
         this.seenBy = by;
-        this.ranMillis = ranMillis;
-        this.body = seal.apply(place("body"));
+        this.ranMillis = counted(ranMillis);
+        this.body = sealed("body", seal);
     }
 
     boolean struck() {
@@ -49,19 +47,11 @@ class BenchTestSeen extends PanacheEntityBase {
     void strike(UUID by, Instant now, UnaryOperator<String> seal) {
         this.struckAt = now;
         this.struckBy = by;
-        this.struckWhy = seal.apply(place("struck_why"));
-    }
-
-    String place(String column) {
-        return "bench_seen." + column + "." + id;
+        this.struckWhy = sealed("struck_why", seal);
     }
 
     static List<BenchTestSeen> of(UUID testId) {
         return list("testId = ?1 order by ranMillis, seenAt, id", testId);
-    }
-
-    UUID id() {
-        return id;
     }
 
     UUID testId() {

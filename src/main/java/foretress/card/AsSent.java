@@ -77,11 +77,11 @@ class AsSent implements AtStart {
     }
 
     private Optional<byte[]> opened(BenchTestPhoto photo) {
-        return opened(() -> vault.open(photo.clientId(), photo.place(), photo.body()), photo.place());
+        return opened(() -> vault.open(photo.clientId(), photo.place("body"), photo.body()), photo.place("body"));
     }
 
     private Optional<byte[]> opened(NotedPaper paper) {
-        return opened(() -> vault.open(paper.clientId(), paper.place(), paper.body()), paper.place());
+        return opened(() -> vault.open(paper.clientId(), paper.place("body"), paper.body()), paper.place("body"));
     }
 
     /** A damaged one must not keep the salon shut. */

@@ -86,7 +86,7 @@ public class Closings {
     }
 
     public Closing read(KeptClosing kept) {
-        return sealed.open(kept.clientId(), kept.place(), kept.body(), Closing.class);
+        return sealed.open(kept.clientId(), kept.place("body"), kept.body(), Closing.class);
     }
 
     /** What was done was not what was decided. */

@@ -1,12 +1,11 @@
 package foretress.closing;
 
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -16,10 +15,9 @@ import java.util.function.UnaryOperator;
 /** A photo of the hair, kept with the client's leave: drawn anew and sealed. */
 @Entity
 @Table(name = "hair_photo")
-public class HairPhoto extends PanacheEntityBase {
+public class HairPhoto extends Stored {
     public enum Moment { BEFORE, AFTER }
 
-    @Id private UUID id;
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
     @Enumerated(EnumType.STRING) private Moment moment;
@@ -30,25 +28,17 @@ public class HairPhoto extends PanacheEntityBase {
     protected HairPhoto() {}
 
     HairPhoto(Visit visit, Moment moment, UUID by, Instant now, UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(visit, moment, by, now);
         this.visitId = visit.id;
         this.clientId = visit.client.id;
         this.moment = moment;
         this.takenAt = now;
         this.takenBy = by;
-        this.body = seal.apply(place());
-    }
-
-    String place() {
-        return "hair_photo.body." + id;
+        this.body = sealed("body", seal);
     }
 
     static List<HairPhoto> of(UUID visitId) {
         return list("visitId = ?1 order by moment desc, takenAt, id", visitId);
-    }
-
-    public UUID id() {
-        return id;
     }
 
     public UUID visitId() {

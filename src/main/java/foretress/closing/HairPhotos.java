@@ -37,7 +37,7 @@ public class HairPhotos {
     }
 
     public byte[] bytes(HairPhoto photo) {
-        return vault.open(photo.clientId(), photo.place(), photo.body());
+        return vault.open(photo.clientId(), photo.place("body"), photo.body());
     }
 
     /** @return false when the visit has as many as it may have */

@@ -1,10 +1,9 @@
 package foretress.closing;
 
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -17,8 +16,7 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "closing")
-public class KeptClosing extends PanacheEntityBase {
-    @Id private UUID id;
+public class KeptClosing extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
     /** 1 as it was closed; each correction one more. */
@@ -32,18 +30,14 @@ public class KeptClosing extends PanacheEntityBase {
 
     /** @param versionNo 1 for the first; a later one corrects it */
     KeptClosing(Visit visit, int versionNo, UUID submission, UUID by, Instant now, UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(visit, submission, by, now);
         this.visitId = visit.id;
         this.clientId = visit.client.id;
-        this.versionNo = versionNo;
+        this.versionNo = (int) counted(versionNo);
         this.submission = submission;
         this.closedAt = now;
         this.closedBy = by;
-        this.body = seal.apply(place());
-    }
-
-    String place() {
-        return "closing.body." + id;
+        this.body = sealed("body", seal);
     }
 
     /** Every version of the closings of visits that were closed in that time, the newest first; when one was put right does not matter. */

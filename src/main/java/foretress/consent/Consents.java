@@ -153,15 +153,15 @@ public class Consents {
     }
 
     private String paper(SignedConsent row, String part, byte[] plain) {
-        return vault.sealPaper(row.clientId(), SignedConsent.place(part, row.id()), plain);
+        return vault.sealPaper(row.clientId(), row.place(part), plain);
     }
 
     private String seal(SignedConsent row, String part, byte[] plain) {
-        return vault.seal(row.clientId(), SignedConsent.place(part, row.id()), plain);
+        return vault.seal(row.clientId(), row.place(part), plain);
     }
 
     private byte[] open(SignedConsent row, String part, String sealed) {
-        return vault.open(row.clientId(), SignedConsent.place(part, row.id()), sealed);
+        return vault.open(row.clientId(), row.place(part), sealed);
     }
 
     private byte[] unaltered(SignedConsent row, byte[] bytes, String code, String what, String column) {

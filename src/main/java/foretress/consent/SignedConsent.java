@@ -1,12 +1,11 @@
 package foretress.consent;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Column;
 import jakarta.persistence.Convert;
 import jakarta.persistence.Converter;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -18,8 +17,7 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "signed_consent")
-public class SignedConsent extends PanacheEntityBase {
-    @Id private UUID id;
+public class SignedConsent extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
     /** What it is for, as {@link ConsentInput.Purpose} codes it. */
@@ -48,6 +46,7 @@ public class SignedConsent extends PanacheEntityBase {
 
     /** Text, evidence and document follow, each sealed for its place in this row. */
     SignedConsent(ConsentInput input, ConsentText text, SignatureMark mark, HowSigned how) {
+        super(input, text, mark, how);
         Evidence told = how.evidence();
         this.id = how.document();
         this.purpose = input.purpose().code();
@@ -94,11 +93,6 @@ public class SignedConsent extends PanacheEntityBase {
 
     public static final String ANSWERS = "signed_consent.answers_code";
 
-    /** Where a sealed part belongs; moved anywhere else it cannot be opened. */
-    static String place(String part, UUID id) {
-        return "signed_consent." + part + "." + id;
-    }
-
     static Optional<SignedConsent> submitted(UUID submission) {
         return find("submission", submission).firstResultOptional();
     }
@@ -106,10 +100,6 @@ public class SignedConsent extends PanacheEntityBase {
     /** Newest first. */
     static List<SignedConsent> ofVisit(UUID visitId, ConsentInput.Purpose purpose) {
         return list("visitId = ?1 and purpose = ?2 order by versionNo desc", visitId, purpose.code());
-    }
-
-    public UUID id() {
-        return id;
     }
 
     public UUID visitId() {

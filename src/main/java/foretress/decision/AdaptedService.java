@@ -1,10 +1,9 @@
 package foretress.decision;
 
+import foretress.running.Stored;
 import foretress.visit.Booked;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -16,8 +15,7 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "adapted_service")
-public class AdaptedService extends PanacheEntityBase {
-    @Id private UUID id;
+public class AdaptedService extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     /** Where it stands in the visit, counted from 0. */
     private int place;
@@ -31,9 +29,9 @@ public class AdaptedService extends PanacheEntityBase {
     protected AdaptedService() {}
 
     AdaptedService(UUID visitId, int place, Booked from, Booked to, UUID by, Instant now) {
-        this.id = UUID.randomUUID();
+        super(visitId, from, to, by, now);
         this.visitId = visitId;
-        this.place = place;
+        this.place = (int) counted(place);
         this.fromService = from.serviceId();
         this.fromSteps = String.join(" ", from.stepIds());
         this.toService = to.serviceId();

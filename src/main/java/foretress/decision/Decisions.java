@@ -6,6 +6,7 @@ import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
 import foretress.ledger.Ledger;
+import foretress.running.Stored;
 import foretress.salon.Role;
 import foretress.salon.Staff;
 import foretress.vault.SealedJson;
@@ -69,6 +70,7 @@ public class Decisions {
     public record Wanted(UUID submission, UUID assessmentId, int decided, List<Choice> choices,
         Optional<String> reason) {
         public Wanted {
+            Stored.needed(submission, assessmentId);
             choices = List.copyOf(choices);
         }
 
@@ -209,6 +211,6 @@ public class Decisions {
     }
 
     public KeptDecision.Body read(KeptDecision decision) {
-        return sealed.open(decision.clientId(), decision.place(), decision.body(), KeptDecision.Body.class);
+        return sealed.open(decision.clientId(), decision.place("body"), decision.body(), KeptDecision.Body.class);
     }
 }

@@ -1,15 +1,13 @@
 package foretress.decision;
 
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
@@ -19,8 +17,7 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "decision")
-public class KeptDecision extends PanacheEntityBase {
-    @Id private UUID id;
+public class KeptDecision extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
     @Column(name = "version_no") private int versionNo;
@@ -42,16 +39,16 @@ public class KeptDecision extends PanacheEntityBase {
      */
     KeptDecision(Visit visit, Decisions.Wanted wanted, Optional<UUID> consent, UUID by, Instant now,
         UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(visit, wanted, by, now);
         this.visitId = visit.id;
         this.clientId = visit.client.id;
         this.versionNo = wanted.decided() + 1;
         this.submission = wanted.submission();
         this.assessmentId = wanted.assessmentId();
         this.consentId = consent.orElse(null);
-        this.decidedBy = Objects.requireNonNull(by, "a decision is a person's");
+        this.decidedBy = by;
         this.decidedAt = now;
-        this.body = seal.apply(place());
+        this.body = sealed("body", seal);
     }
 
     /**
@@ -64,14 +61,6 @@ public class KeptDecision extends PanacheEntityBase {
         public Body {
             services = List.copyOf(services);
         }
-    }
-
-    String place() {
-        return "decision.body." + id;
-    }
-
-    public UUID id() {
-        return id;
     }
 
     public UUID visitId() {

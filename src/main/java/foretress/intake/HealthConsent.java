@@ -1,11 +1,10 @@
 package foretress.intake;
 
 import foretress.consent.Notice;
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Optional;
@@ -14,11 +13,10 @@ import java.util.UUID;
 /** Whether the salon may hold this client's health answers for a visit (GDPR Art. 9(2)(a)); the newest word counts. */
 @Entity
 @Table(name = "health_consent")
-class HealthConsent extends PanacheEntityBase {
+class HealthConsent extends Stored {
     private static final String GIVEN = "given";
     private static final String REFUSED = "refused";
 
-    @Id private UUID id;
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
     private String said;
@@ -31,7 +29,7 @@ class HealthConsent extends PanacheEntityBase {
 
     /** @param given or else refused */
     HealthConsent(Visit visit, boolean given, Instant now, Notice notice) {
-        this.id = UUID.randomUUID();
+        super(visit, now, notice.language(), notice.version());
         this.visitId = visit.id;
         this.clientId = visit.client.id;
         this.said = given ? GIVEN : REFUSED;

@@ -214,7 +214,7 @@ public class Intake {
     }
 
     private Answers open(KeptTopic kept) {
-        return AnswerJson.read(vault.open(kept.clientId(), kept.place(), kept.body()));
+        return AnswerJson.read(vault.open(kept.clientId(), kept.place("body"), kept.body()));
     }
 
     private Answers stillOpen(Visit visit, Answers all) {

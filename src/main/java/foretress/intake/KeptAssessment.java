@@ -1,10 +1,9 @@
 package foretress.intake;
 
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Collection;
@@ -16,8 +15,7 @@ import java.util.function.UnaryOperator;
 /** An assessment as it was made: its facts and findings, and the rules that made them. Nothing in it is ever changed. */
 @Entity
 @Table(name = "assessment")
-public class KeptAssessment extends PanacheEntityBase {
-    @Id private UUID id;
+public class KeptAssessment extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
     @Column(name = "assessed_at") private Instant assessedAt;
@@ -33,14 +31,14 @@ public class KeptAssessment extends PanacheEntityBase {
     /** @param held it is kept when a newer one comes; otherwise the newer one takes its place */
     KeptAssessment(Visit visit, Instant now, String ruleSetSha256, String answersCode, boolean held,
         UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(visit, now, ruleSetSha256, answersCode);
         this.visitId = visit.id;
         this.clientId = visit.client.id;
         this.assessedAt = now;
         this.ruleSetSha256 = ruleSetSha256;
         this.answersCode = answersCode;
         this.held = held;
-        this.body = seal.apply(place());
+        this.body = sealed("body", seal);
     }
 
     /** Something goes by it: from here on it is kept. */
@@ -49,10 +47,6 @@ public class KeptAssessment extends PanacheEntityBase {
     }
 
     static final String ANSWERS = "assessment.answers_code";
-
-    String place() {
-        return "assessment.body." + id;
-    }
 
     /** The assessment made when the client signed, or the first one after it. */
     public static Optional<KeptAssessment> madeAt(UUID visitId, Instant signed) {
@@ -77,10 +71,6 @@ public class KeptAssessment extends PanacheEntityBase {
 
     public static Optional<KeptAssessment> newest(UUID visitId) {
         return find("visitId = ?1 order by assessedAt desc", visitId).firstResultOptional();
-    }
-
-    public UUID id() {
-        return id;
     }
 
     public UUID visitId() {

@@ -1,11 +1,10 @@
 package foretress.intake;
 
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import io.quarkus.runtime.annotations.RegisterForReflection;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -16,8 +15,7 @@ import java.util.function.UnaryOperator;
 /** One version of one topic's answers, sealed. Never changed: saying it differently adds a version. */
 @Entity
 @Table(name = "topic_answers")
-class KeptTopic extends PanacheEntityBase {
-    @Id private UUID id;
+class KeptTopic extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
     /** Names the topic under the client's key: which topics were asked tells of answers. */
@@ -43,29 +41,23 @@ class KeptTopic extends PanacheEntityBase {
      * @param seal seals what was said
      */
     KeptTopic(Visit visit, String topic, int version, String language, String submission, Optional<UUID> staff,
-        Instant now, UnaryOperator<String> asked,
-        UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        Instant now, UnaryOperator<String> asked, UnaryOperator<String> seal) {
+        super(visit, topic, language, submission, now);
         this.visitId = visit.id;
         this.clientId = visit.client.id;
         this.topic = topic;
-        this.version = version;
+        this.version = (int) counted(version);
         this.language = language;
         this.savedAt = now;
         this.submission = submission;
-        this.asked = asked.apply(sent().place());
+        this.asked = sealed("asked", asked);
         this.askedBy = staff.orElse(null);
-        this.body = seal.apply(place());
+        this.body = sealed("body", seal);
     }
 
     /** It was typed from that paper form. */
     void typedFrom(UUID paper) {
         typedFrom = paper;
-    }
-
-    /** Where the sealed body belongs; moved anywhere else it cannot be opened. */
-    String place() {
-        return "topic_answers.body." + id;
     }
 
     static List<KeptTopic> newest(UUID visitId) {

@@ -1,9 +1,8 @@
 package foretress.intake;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -13,8 +12,7 @@ import java.util.function.UnaryOperator;
 /** When a page was first and last put before the client; part of the evidence behind a signature. */
 @Entity
 @Table(name = "page_shown")
-class PageShown extends PanacheEntityBase {
-    @Id private UUID id;
+class PageShown extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     /** Names the page under the client's key: which pages were put before a client tells of answers. */
     private String page;
@@ -27,10 +25,10 @@ class PageShown extends PanacheEntityBase {
 
     /** A page shown for the first time. */
     PageShown(UUID visitId, String code, Instant now, UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(visitId, code, now);
         this.visitId = visitId;
         this.page = code;
-        this.name = seal.apply(place());
+        this.name = sealed("name", seal);
         this.firstAt = now;
         this.lastAt = now;
     }
@@ -41,10 +39,6 @@ class PageShown extends PanacheEntityBase {
 
     static boolean again(UUID visitId, String page, Instant now) {
         return update("lastAt = ?3 where visitId = ?1 and page = ?2", visitId, page, now) > 0;
-    }
-
-    String place() {
-        return "page_shown.name." + id;
     }
 
     String page() {

@@ -43,7 +43,8 @@ public class PageViews {
     /** Every page with when it was first and last shown, the first one first. */
     List<Evidence.PageShown> pages(Visit visit) {
         return PageShown.of(visit.id).stream()
-            .map(p -> new Evidence.PageShown(vault.openWord(visit.keyOf, p.place(), p.name()), p.firstAt(), p.lastAt()))
+            .map(p -> new Evidence.PageShown(vault.openWord(visit.keyOf, p.place("name"), p.name()), p.firstAt(),
+                p.lastAt()))
             .toList();
     }
 

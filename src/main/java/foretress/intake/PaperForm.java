@@ -1,11 +1,10 @@
 package foretress.intake;
 
 import foretress.picture.Paper;
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -18,8 +17,7 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "paper_form")
-public class PaperForm extends PanacheEntityBase {
-    @Id private UUID id;
+public class PaperForm extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
     /** The day the client wrote beside the signature. */
@@ -32,26 +30,18 @@ public class PaperForm extends PanacheEntityBase {
     protected PaperForm() {}
 
     PaperForm(Visit visit, Paper paper, LocalDate signedOn, UUID staff, Instant now, UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(visit, paper, signedOn, staff, now);
         this.visitId = visit.id;
         this.clientId = visit.client.id;
         this.signedOn = signedOn;
         this.typedAt = now;
         this.typedBy = staff;
         this.mediaType = paper.mediaType();
-        this.body = seal.apply(place());
-    }
-
-    String place() {
-        return "paper_form.body." + id;
+        this.body = sealed("body", seal);
     }
 
     static Optional<PaperForm> of(UUID visitId) {
         return find("visitId", visitId).firstResultOptional();
-    }
-
-    public UUID id() {
-        return id;
     }
 
     public UUID visitId() {

@@ -68,7 +68,7 @@ public class PaperForms {
     }
 
     public byte[] bytes(PaperForm form) {
-        return vault.open(form.clientId(), form.place(), form.body());
+        return vault.open(form.clientId(), form.place("body"), form.body());
     }
 
     /** Questions of this topic on the paper that nobody has typed in yet. */

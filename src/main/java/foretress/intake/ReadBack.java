@@ -1,9 +1,8 @@
 package foretress.intake;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Optional;
@@ -12,8 +11,7 @@ import java.util.UUID;
 /** The client read exactly these answers back and said they are right; changing one needs a new reading. */
 @Entity
 @Table(name = "read_back")
-class ReadBack extends PanacheEntityBase {
-    @Id private UUID id;
+class ReadBack extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     /** Names the answers under the client's key. */
     @Column(name = "answers_code") private String answersCode;
@@ -22,7 +20,7 @@ class ReadBack extends PanacheEntityBase {
     protected ReadBack() {}
 
     ReadBack(UUID visitId, String answersCode, Instant now) {
-        this.id = UUID.randomUUID();
+        super(visitId, answersCode, now);
         this.visitId = visitId;
         this.answersCode = answersCode;
         this.confirmedAt = now;

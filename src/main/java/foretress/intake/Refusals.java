@@ -91,6 +91,6 @@ public class Refusals {
     }
 
     private String open(TestRefusal said) {
-        return new String(vault.open(said.clientId(), said.place(), said.body()), StandardCharsets.UTF_8);
+        return new String(vault.open(said.clientId(), said.place("body"), said.body()), StandardCharsets.UTF_8);
     }
 }

@@ -1,10 +1,9 @@
 package foretress.intake;
 
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Optional;
@@ -14,8 +13,7 @@ import java.util.function.UnaryOperator;
 /** Which tests the client does not want for a visit, as said at one moment. Never changed: another mind is another row. */
 @Entity
 @Table(name = "test_refusal")
-class TestRefusal extends PanacheEntityBase {
-    @Id private UUID id;
+class TestRefusal extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
     @Column(name = "said_at") private Instant saidAt;
@@ -25,16 +23,11 @@ class TestRefusal extends PanacheEntityBase {
     protected TestRefusal() {}
 
     TestRefusal(Visit visit, Instant now, UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(visit, now);
         this.visitId = visit.id;
         this.clientId = visit.client.id;
         this.saidAt = now;
-        this.body = seal.apply(place());
-    }
-
-    /** Where the sealed body belongs. */
-    String place() {
-        return "test_refusal.body." + id;
+        this.body = sealed("body", seal);
     }
 
     static Optional<TestRefusal> newest(UUID visitId) {

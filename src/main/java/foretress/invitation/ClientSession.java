@@ -1,22 +1,19 @@
 package foretress.invitation;
 
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
 import java.time.Instant;
-import java.util.UUID;
 
 /** One browser let in by birth date. Its cookie names it; only the hash of the cookie is kept. */
 @Entity
 @Table(name = "door")
-public class ClientSession extends PanacheEntityBase {
-    @Id public UUID id;
+public class ClientSession extends Stored {
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
     @JoinColumn(name = "invitation_id") Invitation invitation;
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
@@ -35,12 +32,12 @@ public class ClientSession extends PanacheEntityBase {
     protected ClientSession() {}
 
     ClientSession(Invitation invitation, Token cookie, String language, int tries, Instant now) {
-        this.id = UUID.randomUUID();
+        super(invitation, cookie, language, now);
         this.invitation = invitation;
         this.visit = invitation.visit;
         this.cookieHash = cookie.hash();
         this.language = language;
-        this.tries = tries;
+        this.tries = (int) counted(tries);
         this.openedAt = now;
         this.provedByCode = invitation.handed;
     }

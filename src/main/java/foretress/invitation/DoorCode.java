@@ -1,9 +1,8 @@
 package foretress.invitation;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Duration;
 import java.time.Instant;
@@ -12,11 +11,10 @@ import java.util.UUID;
 /** A one-use code that shows a second browser what the first one answered. */
 @Entity
 @Table(name = "door_code")
-class DoorCode extends PanacheEntityBase {
+class DoorCode extends Stored {
     static final Duration LIFE = Duration.ofMinutes(15);
     static final int TRIES = 5;
 
-    @Id UUID id;
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "code_hash") String codeHash;
     private boolean mailed;
@@ -28,7 +26,7 @@ class DoorCode extends PanacheEntityBase {
     protected DoorCode() {}
 
     DoorCode(UUID visitId, String code, boolean mailed, Instant now) {
-        this.id = UUID.randomUUID();
+        super(visitId, code, now);
         this.visitId = visitId;
         this.codeHash = hash(id, code);
         this.mailed = mailed;

@@ -1,13 +1,12 @@
 package foretress.invitation;
 
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
@@ -18,14 +17,13 @@ import java.util.UUID;
 /** A link that opens one visit's door. The link itself is not kept, only the hash of its token. */
 @Entity
 @Table(name = "invitation")
-public class Invitation extends PanacheEntityBase {
+public class Invitation extends Stored {
     /** How the link went out. */
     public enum Way { MAILED, SHOWN }
 
     /** Wrong birth dates before the link locks. */
     static final int TRIES = 5;
 
-    @Id public UUID id;
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
     @JoinColumn(name = "visit_id") public Visit visit;
     @Column(name = "token_hash") private String tokenHash;
@@ -50,13 +48,13 @@ public class Invitation extends PanacheEntityBase {
     protected Invitation() {}
 
     Invitation(Visit visit, Token token, Way way, String issuedBy, Instant now, Instant expiry) {
-        this.id = UUID.randomUUID();
+        super(visit, token, way, issuedBy, now, expiry);
         this.visit = visit;
         this.tokenHash = token.hash();
         this.way = way;
         this.issuedBy = issuedBy;
         this.issuedAt = now;
-        this.expiresAt = expiry;
+        this.expiresAt = ending(now, expiry);
     }
 
     /** The salon's own tablet, opened for the visit and put into the client's hands. */

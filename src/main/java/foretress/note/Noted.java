@@ -1,14 +1,13 @@
 package foretress.note;
 
+import foretress.running.Stored;
 import foretress.visit.Client;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Column;
 import jakarta.persistence.Convert;
 import jakarta.persistence.Converter;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
@@ -20,8 +19,7 @@ import java.util.function.UnaryOperator;
 /** One thing that staff wrote down about a client. One entered in error is struck out and stays. */
 @Entity
 @Table(name = "noted")
-public class Noted extends PanacheEntityBase {
-    @Id private UUID id;
+public class Noted extends Stored {
     @Column(name = "client_id") private UUID clientId;
     @Column(name = "visit_id") private UUID visitId;
     @Convert(converter = KindCode.class) private NotedKind kind;
@@ -43,22 +41,22 @@ public class Noted extends PanacheEntityBase {
      */
     Noted(Visit visit, NotedKind kind, String submission, UUID by, Instant now, UnaryOperator<String> seal,
         UnaryOperator<String> told) {
-        this.id = UUID.randomUUID();
+        super(visit, kind, submission, by, now);
         this.visitId = visit.id;
         this.clientId = visit.client.id;
         this.kind = kind;
         this.submission = submission;
         this.notedAt = now;
         this.notedBy = by;
-        this.body = seal.apply(place("body"));
-        this.told = told.apply(place("told"));
+        this.body = sealed("body", seal);
+        this.told = sealed("told", told);
     }
 
     /** Entered in error: it says nothing any more. */
     void strike(UUID by, Instant now, UnaryOperator<String> seal) {
         this.struckAt = now;
         this.struckBy = by;
-        this.struckWhy = seal.apply(place("struck_why"));
+        this.struckWhy = sealed("struck_why", seal);
     }
 
     public boolean struck() {
@@ -71,10 +69,6 @@ public class Noted extends PanacheEntityBase {
 
     public Optional<UUID> struckBy() {
         return Optional.ofNullable(struckBy);
-    }
-
-    String place(String column) {
-        return "noted." + column + "." + id;
     }
 
     static Optional<Noted> sent(UUID visitId, String submission) {
@@ -99,10 +93,6 @@ public class Noted extends PanacheEntityBase {
             return code == null ? null
                 : NotedKind.of(code).orElseThrow(() -> new IllegalStateException("no such note: " + code));
         }
-    }
-
-    public UUID id() {
-        return id;
     }
 
     public UUID clientId() {

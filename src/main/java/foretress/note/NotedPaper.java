@@ -2,12 +2,11 @@ package foretress.note;
 
 import foretress.bench.Keeping;
 import foretress.picture.Paper;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -18,8 +17,7 @@ import java.util.function.UnaryOperator;
 /** The letter itself, sealed: a photo drawn anew, or a PDF. */
 @Entity
 @Table(name = "noted_paper")
-public class NotedPaper extends PanacheEntityBase {
-    @Id private UUID id;
+public class NotedPaper extends Stored {
     @Column(name = "noted_id") private UUID notedId;
     @Column(name = "client_id") private UUID clientId;
     @Column(name = "kept_at") private Instant keptAt;
@@ -31,19 +29,19 @@ public class NotedPaper extends PanacheEntityBase {
     protected NotedPaper() {}
 
     NotedPaper(Noted note, Paper sent, UUID by, Instant now, UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(note, sent, by, now);
         this.notedId = note.id();
         this.clientId = note.clientId();
         this.keptAt = now;
         this.keptBy = by;
         this.mediaType = sent.mediaType();
         this.kept = Keeping.of(sent);
-        this.body = seal.apply(place());
+        this.body = sealed("body", seal);
     }
 
     /** Takes the place of what was kept as it had been sent. */
     public void readAnew(Paper fresh, UnaryOperator<String> seal) {
-        this.body = seal.apply(place());
+        this.body = sealed("body", seal);
         this.mediaType = fresh.mediaType();
         this.kept = Keeping.of(fresh);
     }
@@ -53,20 +51,12 @@ public class NotedPaper extends PanacheEntityBase {
         this.kept = Keeping.FILE;
     }
 
-    public String place() {
-        return "noted_paper.body." + id;
-    }
-
     static List<NotedPaper> of(UUID notedId) {
         return list("notedId = ?1 order by keptAt, id", notedId);
     }
 
     static Optional<NotedPaper> one(UUID notedId, UUID id) {
         return find("notedId = ?1 and id = ?2", notedId, id).firstResultOptional();
-    }
-
-    public UUID id() {
-        return id;
     }
 
     public UUID clientId() {

@@ -100,7 +100,7 @@ public class Notes {
     }
 
     public byte[] bytes(NotedPaper paper) {
-        return vault.open(paper.clientId(), paper.place(), paper.body());
+        return vault.open(paper.clientId(), paper.place("body"), paper.body());
     }
 
     /** @return false when the note has as many as it may have */

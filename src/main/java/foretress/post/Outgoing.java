@@ -1,9 +1,8 @@
 package foretress.post;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
@@ -12,8 +11,7 @@ import java.util.function.UnaryOperator;
 /** A mail on its way. The sealed body goes once it has left; the row stays. */
 @Entity
 @Table(name = "outbox")
-class Outgoing extends PanacheEntityBase {
-    @Id UUID id;
+class Outgoing extends Stored {
     @Column(name = "client_id") UUID clientId;
     @Column(name = "visit_id") private UUID visitId;
     private String kind;
@@ -29,20 +27,14 @@ class Outgoing extends PanacheEntityBase {
 
     /** Due at once. @param sealing makes the sealed body for the place it will lie in */
     Outgoing(UUID clientId, UUID visitId, String kind, String language, UnaryOperator<String> sealing, Instant now) {
-        if (kind.isBlank() || language.isBlank())
-            throw new IllegalArgumentException("A mail is of some kind and in some language.");
-        this.id = UUID.randomUUID();
+        super(clientId, visitId, kind, language, now);
         this.clientId = clientId;
         this.visitId = visitId;
         this.kind = kind;
         this.language = language;
-        this.body = sealing.apply(place(id));
+        this.body = sealed("body", sealing);
         this.madeAt = now;
         this.dueAt = now;
-    }
-
-    static String place(UUID id) {
-        return "outbox.body." + id;
     }
 
     Post.Progress progress() {

@@ -67,6 +67,6 @@ public class Post {
     }
 
     Letter open(Outgoing mail) {
-        return sealed.open(mail.clientId, Outgoing.place(mail.id), mail.body, Letter.class);
+        return sealed.open(mail.clientId, mail.place("body"), mail.body, Letter.class);
     }
 }

@@ -1,5 +1,6 @@
 package foretress.salon;
 
+import foretress.running.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -22,6 +23,7 @@ class MenuItem extends PanacheEntityBase {
     protected MenuItem() {}
 
     private MenuItem(String serviceId, boolean own, List<String> stepIds, Instant madeAt) {
+        Stored.needed(serviceId, madeAt);
         this.serviceId = serviceId;
         this.own = own;
         this.stepIds = String.join(" ", stepIds);

@@ -2,23 +2,24 @@ package foretress.salon;
 
 import foretress.assessment.Leaflet;
 import foretress.assessment.Validity;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** One version of a product line as its maker's leaflet describes it. Never changed: another leaflet is another version. */
 @Entity
 @Table(name = "product_line")
-public class ProductLine extends PanacheEntityBase {
+public class ProductLine extends Stored {
     /** How long the leaflet lets a negative test stand. */
     public enum Stands { UNSAID, EACH_APPLICATION, DAYS, MONTHS }
 
@@ -32,7 +33,6 @@ public class ProductLine extends PanacheEntityBase {
         YES, NO, UNKNOWN
     }
 
-    @Id public UUID id;
     /** The same through all versions. */
     @Column(name = "line_id") public UUID lineId;
     @Column(name = "version_no") public int versionNo;
@@ -62,7 +62,7 @@ public class ProductLine extends PanacheEntityBase {
     protected ProductLine() {}
 
     private ProductLine(UUID lineId, int versionNo, Described is, boolean retired, UUID madeBy, Instant madeAt) {
-        this.id = UUID.randomUUID();
+        super(lineId, is, madeBy, madeAt);
         this.lineId = lineId;
         this.versionNo = versionNo;
         this.name = is.name();
@@ -110,8 +110,8 @@ public class ProductLine extends PanacheEntityBase {
         Site site, int leaveOnMinutes,
         Optional<LocalDate> leafletDate, ParaGroup paraGroup, String otherDyes, String shades) {
         public Described {
-            if (name.isBlank() || kind.isBlank())
-                throw new IllegalArgumentException("A product line has a name and a chemistry it is for.");
+            needed(name, kind, validity, mixing, site, leafletDate, paraGroup);
+            Stream.of(otherDyes, shades).forEach(Objects::requireNonNull);
             if (waitHours < 0 || leaveOnMinutes < 0 || validityCount < 0)
                 throw new IllegalArgumentException(
                     "A leaflet counts hours, minutes, days and months from nothing upwards: " + name);

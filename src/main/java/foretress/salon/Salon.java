@@ -3,28 +3,27 @@ package foretress.salon;
 import foretress.plan.ClosedDays;
 import foretress.plan.OpeningHours;
 import foretress.plan.Week;
+import foretress.running.Stored;
 import foretress.web.DateWords;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
+import java.util.stream.Stream;
 
 /** The one salon this installation is for. */
 @Entity
 @Table(name = "salon")
-public class Salon extends PanacheEntityBase {
+public class Salon extends Stored {
     public enum PaperSize { A4, LETTER }
 
-    @Id private UUID id;
     @Column(columnDefinition = "text") public String name;
     @Column(columnDefinition = "text") public String address;
     @Column(columnDefinition = "text") public String town;
@@ -50,7 +49,7 @@ public class Salon extends PanacheEntityBase {
 
     /** A salon as its owner sets it up. */
     public Salon(Contact contact, Custom custom) {
-        this.id = UUID.randomUUID();
+        super(contact, custom);
         is(contact, custom);
     }
 
@@ -61,8 +60,8 @@ public class Salon extends PanacheEntityBase {
      */
     public record Contact(String name, String address, String town, String phone, String email, String urgentNumber) {
         public Contact {
-            needed(name, "name");
-            needed(urgentNumber, "number for emergencies");
+            needed(name, urgentNumber);
+            Stream.of(address, town, phone, email).forEach(Objects::requireNonNull);
         }
     }
 
@@ -75,16 +74,11 @@ public class Salon extends PanacheEntityBase {
     public record Custom(ZoneId zone, String jurisdiction, PaperSize paperSize, List<String> languages, Week week,
         ClosedDays closed) {
         public Custom {
-            needed(jurisdiction, "law that holds");
+            needed(zone, jurisdiction, paperSize, week, closed);
             languages = List.copyOf(languages);
             if (languages.isEmpty())
                 throw new IllegalArgumentException("A salon speaks at least one language.");
         }
-    }
-
-    private static void needed(String text, String what) {
-        if (text.isBlank())
-            throw new IllegalArgumentException("A salon needs a " + what + ".");
     }
 
     /** From now on these particulars hold. */

@@ -1,9 +1,8 @@
 package foretress.salon;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
@@ -15,11 +14,10 @@ import java.util.UUID;
 /** One sign-in, while it lasts. It ends when its row goes: on sign-out, when a password changes, when somebody leaves. */
 @Entity
 @Table(name = "staff_session")
-class Session extends PanacheEntityBase {
+class Session extends Stored {
     /** Nobody stays signed in longer than a working day, however busy (ASVS 7.3.2). */
     static final Duration LONGEST = Duration.ofHours(12);
 
-    @Id UUID id;
     @ManyToOne
     @JoinColumn(name = "staff_id") Staff staff;
     @Column(name = "begun_at") private Instant begunAt;
@@ -27,7 +25,7 @@ class Session extends PanacheEntityBase {
     protected Session() {}
 
     Session(Staff staff, Instant begunAt) {
-        this.id = UUID.randomUUID();
+        super(staff, begunAt);
         this.staff = staff;
         this.begunAt = begunAt;
     }

@@ -1,26 +1,23 @@
 package foretress.salon;
 
 import foretress.knowledge.Sha256;
+import foretress.running.Stored;
 import foretress.web.RandomText;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.UUID;
 
 /** Lets one person choose a first password, once, within a day. 256 random bits, of which only the SHA-256 is kept. */
 @Entity
 @Table(name = "set_up_code")
-class SetUpCode extends PanacheEntityBase {
+class SetUpCode extends Stored {
     static final Duration GOOD_FOR = Duration.ofHours(24);
 
-    @Id UUID id;
     @Column(name = "code_sha256", length = 64) String hash;
     /** Nobody yet: the owner, who sets up the salon with it. */
     @ManyToOne
@@ -30,7 +27,7 @@ class SetUpCode extends PanacheEntityBase {
     protected SetUpCode() {}
 
     private SetUpCode(String code, Staff staff, Instant expiresAt) {
-        this.id = UUID.randomUUID();
+        super(code, expiresAt);
         this.hash = Sha256.of(code);
         this.staff = staff;
         this.expiresAt = expiresAt;

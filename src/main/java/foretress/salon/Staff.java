@@ -1,12 +1,11 @@
 package foretress.salon;
 
+import foretress.running.Stored;
 import foretress.web.Fold;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
@@ -17,8 +16,7 @@ import java.util.UUID;
 /** Somebody who works here. Never deleted, since records name them; one who left is no longer active. */
 @Entity
 @Table(name = "staff")
-public class Staff extends PanacheEntityBase {
-    @Id public UUID id;
+public class Staff extends Stored {
     @Column(columnDefinition = "text") public String name;
     @Column(columnDefinition = "text") public String login;
     /** The login as it is compared: NFKC, lower case. */
@@ -34,9 +32,7 @@ public class Staff extends PanacheEntityBase {
     protected Staff() {}
 
     public Staff(String name, String login, Role role, Instant createdAt) {
-        if (name.isBlank() || login.isBlank())
-            throw new IllegalArgumentException("Somebody on the staff has a name and a login.");
-        this.id = UUID.randomUUID();
+        super(name, login, role, createdAt);
         this.name = name;
         this.login = login;
         this.loginFolded = Fold.fold(login);

@@ -1,5 +1,6 @@
 package foretress.salon;
 
+import foretress.running.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -20,11 +21,9 @@ class StricterFigure extends PanacheEntityBase {
     protected StricterFigure() {}
 
     StricterFigure(Setting setting, int figure, Instant setAt, UUID setBy) {
-        if (figure < 0)
-            throw new IllegalArgumentException(
-                "A figure of the policy is not below nothing: " + setting.figure() + " " + figure);
+        Stored.needed(setting, setAt, setBy);
         this.name = setting.figure();
-        this.figure = figure;
+        this.figure = (int) Stored.counted(figure);
         this.setAt = setAt;
         this.setBy = setBy;
     }

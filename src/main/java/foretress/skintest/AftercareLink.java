@@ -1,10 +1,9 @@
 package foretress.skintest;
 
 import foretress.knowledge.Sha256;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Optional;
@@ -13,8 +12,7 @@ import java.util.UUID;
 /** A link on which a client tells how the skin looks. 256 random bits; only the hash is kept. */
 @Entity
 @Table(name = "aftercare_link")
-class AftercareLink extends PanacheEntityBase {
-    @Id private UUID id;
+class AftercareLink extends Stored {
     @Column(name = "test_id") private UUID testId;
     @Column(name = "token_hash", length = 64) private String tokenHash;
     @Column(name = "made_at") private Instant madeAt;
@@ -24,11 +22,11 @@ class AftercareLink extends PanacheEntityBase {
 
     /** @param token what the link ends in; it is not kept */
     AftercareLink(TestApplied test, String token, Instant now, Instant expires) {
-        this.id = UUID.randomUUID();
+        super(test, token, now, expires);
         this.testId = test.id();
         this.tokenHash = Sha256.of(token);
         this.madeAt = now;
-        this.expiresAt = expires;
+        this.expiresAt = ending(now, expires);
     }
 
     /** The live link behind what was presented. */

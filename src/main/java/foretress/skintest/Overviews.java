@@ -166,7 +166,7 @@ class Overviews {
         String who = seen.byStaff() ? name(entry.madeBy()) : say.test_by_client();
         String signs = seen.look().signs().stream().map(this::sign).collect(Collectors.joining(", "));
         String error = entry.counts() ? "" : say.test_error_said(name(entry.errorBy()), moment(entry.errorAt(), visit),
-            sealing.words(entry.clientId(), entry.reasonPlace(), entry.errorReason()));
+            sealing.words(entry.clientId(), entry.place("error_reason"), entry.errorReason()));
         return new Overview.Line(entry.id().toString(), moment(entry.madeAt(), visit), who, signs, seen.look().words(),
             seen.look().began().map(this::began).orElse(""),
             !seen.look().nothing(), error,

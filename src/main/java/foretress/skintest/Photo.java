@@ -1,9 +1,8 @@
 package foretress.skintest;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -13,8 +12,7 @@ import java.util.function.UnaryOperator;
 /** A photo a client sent with a report: drawn anew, sealed, shown to staff only. */
 @Entity(name = "SkinTestPhoto")
 @Table(name = "skin_test_photo")
-class Photo extends PanacheEntityBase {
-    @Id private UUID id;
+class Photo extends Stored {
     @Column(name = "entry_id") private UUID entryId;
     @Column(name = "client_id") private UUID clientId;
     @Column(name = "made_at") private Instant madeAt;
@@ -23,23 +21,15 @@ class Photo extends PanacheEntityBase {
     protected Photo() {}
 
     Photo(SkinTestEntry entry, Instant now, UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(entry, now);
         this.entryId = entry.id();
         this.clientId = entry.clientId();
         this.madeAt = now;
-        this.body = seal.apply(place());
-    }
-
-    String place() {
-        return "skin_test_photo.body." + id;
+        this.body = sealed("body", seal);
     }
 
     static List<Photo> ofEntry(UUID entryId) {
         return list("entryId = ?1 order by madeAt, id", entryId);
-    }
-
-    UUID id() {
-        return id;
     }
 
     UUID clientId() {

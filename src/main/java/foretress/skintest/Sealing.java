@@ -22,11 +22,11 @@ class Sealing {
     }
 
     TestMethod made(TestApplied test) {
-        return json.open(test.clientId(), test.place(), test.body(), TestMethod.class);
+        return json.open(test.clientId(), test.place("body"), test.body(), TestMethod.class);
     }
 
     SkinLook look(SkinTestEntry entry) {
-        return json.open(entry.clientId(), entry.place(), entry.body(), SkinLook.class);
+        return json.open(entry.clientId(), entry.place("body"), entry.body(), SkinLook.class);
     }
 
     String words(UUID clientId, String place, String sealed) {
@@ -42,6 +42,6 @@ class Sealing {
     }
 
     byte[] bytes(Photo photo) {
-        return vault.open(photo.clientId(), photo.place(), photo.body());
+        return vault.open(photo.clientId(), photo.place("body"), photo.body());
     }
 }

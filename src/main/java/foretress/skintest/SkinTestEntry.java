@@ -1,11 +1,10 @@
 package foretress.skintest;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
@@ -16,10 +15,9 @@ import java.util.function.UnaryOperator;
 /** One look at a test, by the client or by staff. It stays; a slip is marked as entered in error and counts no more. */
 @Entity(name = "SkinTestEntry")
 @Table(name = "skin_test_entry")
-class SkinTestEntry extends PanacheEntityBase {
+class SkinTestEntry extends Stored {
     enum Kind { REPORT, READING }
 
-    @Id private UUID id;
     private UUID submission;
     @Column(name = "test_id") private UUID testId;
     @Column(name = "client_id") private UUID clientId;
@@ -37,29 +35,21 @@ class SkinTestEntry extends PanacheEntityBase {
 
     /** @param staff who read it; empty for what the client told */
     SkinTestEntry(UUID submission, TestApplied test, Optional<UUID> staff, Instant now, UnaryOperator<String> seal) {
-        this.id = UUID.randomUUID();
+        super(submission, test, now);
         this.submission = submission;
         this.testId = test.id();
         this.clientId = test.clientId();
         this.kind = staff.isPresent() ? Kind.READING : Kind.REPORT;
         this.madeAt = now;
         this.madeBy = staff.orElse(null);
-        this.body = seal.apply(place());
+        this.body = sealed("body", seal);
     }
 
     /** A slip of the finger: from here on it counts no more. */
     void wasInError(UUID owner, Instant now, UnaryOperator<String> seal) {
         this.errorAt = now;
         this.errorBy = owner;
-        this.errorReason = seal.apply(reasonPlace());
-    }
-
-    String place() {
-        return "skin_test_entry.body." + id;
-    }
-
-    String reasonPlace() {
-        return "skin_test_entry.error_reason." + id;
+        this.errorReason = sealed("error_reason", seal);
     }
 
     boolean counts() {
@@ -77,10 +67,6 @@ class SkinTestEntry extends PanacheEntityBase {
     /** In the order in which they were made. */
     static List<SkinTestEntry> ofTest(UUID testId) {
         return list("testId = ?1 order by madeAt, id", testId);
-    }
-
-    UUID id() {
-        return id;
     }
 
     UUID testId() {

@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import foretress.running.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -22,6 +23,7 @@ class TestAgreement extends PanacheEntityBase {
     protected TestAgreement() {}
 
     TestAgreement(UUID consentId, UUID visitId, UUID lineId, String shade) {
+        Stored.needed(consentId, visitId, lineId, shade);
         this.consentId = consentId;
         this.visitId = visitId;
         this.lineId = lineId;

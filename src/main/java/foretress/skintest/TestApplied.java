@@ -1,11 +1,10 @@
 package foretress.skintest;
 
+import foretress.running.Stored;
 import foretress.visit.Client;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Duration;
 import java.time.Instant;
@@ -17,8 +16,7 @@ import java.util.function.UnaryOperator;
 /** A skin test that was put on. */
 @Entity
 @Table(name = "skin_test")
-class TestApplied extends PanacheEntityBase {
-    @Id private UUID id;
+class TestApplied extends Stored {
     private UUID submission;
     @Column(name = "client_id") private UUID clientId;
     @Column(name = "visit_id") private UUID visitId;
@@ -42,10 +40,10 @@ class TestApplied extends PanacheEntityBase {
      */
     TestApplied(UUID submission, Visit visit, UUID lineVersion, TestAgreement agreed, UUID staff, Instant now,
         Duration wait, UnaryOperator<String> seal) {
+        super(submission, visit, lineVersion, agreed, staff, now);
         if (wait.isNegative()) {
             throw new IllegalArgumentException("read before it was put on: " + wait);
         }
-        this.id = UUID.randomUUID();
         this.submission = submission;
         this.clientId = visit.client.id;
         this.visitId = visit.id;
@@ -53,12 +51,8 @@ class TestApplied extends PanacheEntityBase {
         this.appliedAt = now;
         this.appliedBy = staff;
         this.readableFrom = now.plus(wait);
-        this.body = seal.apply(place());
+        this.body = sealed("body", seal);
         this.consentId = agreed.use(id);
-    }
-
-    String place() {
-        return "skin_test.body." + id;
     }
 
     static Optional<TestApplied> submitted(UUID submission) {
@@ -72,10 +66,6 @@ class TestApplied extends PanacheEntityBase {
     /** The newest first; those of records merged into this one are among them. */
     static List<TestApplied> ofClient(UUID clientId) {
         return list("clientId in " + Client.SAME_PERSON + " order by appliedAt desc, id", clientId);
-    }
-
-    UUID id() {
-        return id;
     }
 
     UUID clientId() {

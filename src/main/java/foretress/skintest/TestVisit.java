@@ -1,10 +1,9 @@
 package foretress.skintest;
 
+import foretress.running.Stored;
 import foretress.visit.Visit;
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Optional;
@@ -13,8 +12,7 @@ import java.util.UUID;
 /** The short visit at which a test is put on; its calendar entry keeps one id through every change. */
 @Entity
 @Table(name = "test_visit")
-class TestVisit extends PanacheEntityBase {
-    @Id private UUID id;
+class TestVisit extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
     @Column(name = "starts_at") private Instant startsAt;
@@ -29,7 +27,7 @@ class TestVisit extends PanacheEntityBase {
     protected TestVisit() {}
 
     TestVisit(Visit visit, Instant start, UUID staff, Instant now) {
-        this.id = UUID.randomUUID();
+        super(visit);
         this.visitId = visit.id;
         this.clientId = visit.client.id;
         this.openAs = visit.id;
@@ -42,6 +40,7 @@ class TestVisit extends PanacheEntityBase {
     }
 
     private void booked(Instant start, UUID staff, Instant now) {
+        needed(start, staff, now);
         this.startsAt = start;
         this.bookedBy = staff;
         this.bookedAt = now;
@@ -55,10 +54,6 @@ class TestVisit extends PanacheEntityBase {
 
     static Optional<TestVisit> standing(UUID visitId) {
         return find("openAs", visitId).firstResultOptional();
-    }
-
-    UUID id() {
-        return id;
     }
 
     UUID visitId() {

@@ -1,5 +1,6 @@
 package foretress.vault;
 
+import foretress.running.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -20,6 +21,7 @@ class ClientKey extends PanacheEntityBase {
     protected ClientKey() {}
 
     ClientKey(UUID clientId, String wrapped, Instant madeAt) {
+        Stored.needed(clientId, wrapped, madeAt);
         this.clientId = clientId;
         this.wrapped = wrapped;
         this.madeAt = madeAt;

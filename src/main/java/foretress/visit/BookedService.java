@@ -1,21 +1,18 @@
 package foretress.visit;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
 import java.util.List;
-import java.util.UUID;
 
 /** One service of a visit, with the steps that stay in it: a stylist may take a toner out by name. */
 @Entity
 @Table(name = "booked_service")
-public class BookedService extends PanacheEntityBase {
-    @Id private UUID id;
+public class BookedService extends Stored {
     @ManyToOne(fetch = FetchType.LAZY, optional = false)
     @JoinColumn(name = "visit_id") private Visit visit;
     /** Where it stands in the visit, counted from 0. */
@@ -27,9 +24,9 @@ public class BookedService extends PanacheEntityBase {
     protected BookedService() {}
 
     BookedService(Visit visit, int place, Booked booked) {
-        this.id = UUID.randomUUID();
+        super(visit, booked);
         this.visit = visit;
-        this.place = place;
+        this.place = (int) counted(place);
         this.serviceId = booked.serviceId();
         this.stepIds = String.join(" ", booked.stepIds());
     }

@@ -1,5 +1,6 @@
 package foretress.visit;
 
+import foretress.running.Stored;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -13,6 +14,7 @@ import java.util.UUID;
 public record Booking(String submission, UUID clientId, LocalDateTime wallTime, ZoneId zone, Instant startsAt,
     UUID stylistId, List<Booked> services) {
     public Booking {
+        Stored.needed(submission, clientId, wallTime, zone, startsAt, stylistId);
         services = List.copyOf(services);
         if (services.isEmpty())
             throw new IllegalArgumentException("A visit needs a service");

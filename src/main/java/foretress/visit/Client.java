@@ -1,9 +1,8 @@
 package foretress.visit;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
 import jakarta.persistence.PrePersist;
 import jakarta.persistence.PreUpdate;
 import jakarta.persistence.Table;
@@ -16,7 +15,7 @@ import java.util.UUID;
 /** A person whose hair is done here. Holds what lists and search need, nothing about health. */
 @Entity
 @Table(name = "client")
-public class Client extends PanacheEntityBase {
+public class Client extends Stored {
     /**
      * For a query: the ids of every record of the person whose id is {@code ?1}, whichever of their records that is. Merged
      * records point straight to the one that holds.
@@ -24,7 +23,6 @@ public class Client extends PanacheEntityBase {
     public static final String SAME_PERSON = "(select c.id from Client c, Client me where me.id = ?1"
         + " and (c.id = coalesce(me.mergedInto, me.id) or c.mergedInto = coalesce(me.mergedInto, me.id)))";
 
-    @Id public UUID id;
     @Column(name = "given_name") public String givenName;
     @Column(name = "family_name") public String familyName;
     /** Names, address and phone folded for searching; kept in step by the class itself. */
@@ -46,7 +44,7 @@ public class Client extends PanacheEntityBase {
 
     /** Somebody new, as the desk knows them. */
     Client(Clients.Person person, Instant now) {
-        this.id = UUID.randomUUID();
+        super(person, now);
         this.createdAt = now;
         is(person);
     }
@@ -99,8 +97,7 @@ public class Client extends PanacheEntityBase {
 
     /** The client reads this language, a BCP 47 tag. */
     public void reads(String tag) {
-        if (tag.isBlank())
-            throw new IllegalArgumentException("A client reads some language.");
+        needed(tag);
         language = tag;
     }
 
@@ -129,13 +126,12 @@ public class Client extends PanacheEntityBase {
 
     /** Takes over what the desk knows; a date from the desk is confirmed, none leaves none. */
     void is(Clients.Person person) {
-        if ((person.givenName() + person.familyName()).isBlank())
-            throw new IllegalArgumentException("A client has a name.");
+        needed(person.givenName().concat(person.familyName()));
+        reads(person.language());
         givenName = person.givenName();
         familyName = person.familyName();
         bornOn(person.birthDate().orElse(null), person.birthDate().isPresent());
         reachedAt(person.email(), person.phone());
-        reads(person.language());
     }
 
     @PrePersist

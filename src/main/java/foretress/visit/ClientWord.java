@@ -1,5 +1,6 @@
 package foretress.visit;
 
+import foretress.running.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -26,6 +27,7 @@ class ClientWord extends PanacheEntityBase {
     protected ClientWord() {}
 
     ClientWord(UUID clientId, String word) {
+        Stored.needed(clientId, word);
         this.clientId = clientId;
         this.word = word;
         this.first1 = first(1, word);

@@ -1,5 +1,6 @@
 package foretress.visit;
 
+import foretress.running.Stored;
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -21,8 +22,10 @@ public class PlannedProduct extends PanacheEntityBase {
 
     protected PlannedProduct() {}
 
-    PlannedProduct(UUID visitId) {
+    PlannedProduct(UUID visitId, UUID line, String itsShade, UUID by, Instant now) {
+        Stored.needed(visitId);
         this.visitId = visitId;
+        becomes(line, itsShade, by, now);
     }
 
     boolean is(UUID line, String itsShade) {
@@ -31,6 +34,7 @@ public class PlannedProduct extends PanacheEntityBase {
 
     /** @param itsShade as the label has it */
     void becomes(UUID line, String itsShade, UUID by, Instant now) {
+        Stored.needed(line, itsShade, by, now);
         lineId = line;
         shade = itsShade;
         namedAt = now;

@@ -47,9 +47,8 @@ public class PlannedProducts {
         Optional<PlannedProduct> before = PlannedProduct.findByIdOptional(visitId);
         if (before.filter(row -> row.is(lineId, shade)).isPresent())
             return false;
-        PlannedProduct row = before.orElseGet(() -> new PlannedProduct(visitId));
-        row.becomes(lineId, shade, staff, clock.instant());
-        row.persist();
+        before.ifPresentOrElse(row -> row.becomes(lineId, shade, staff, clock.instant()),
+            () -> new PlannedProduct(visitId, lineId, shade, staff, clock.instant()).persist());
         ledger.note(staff.toString(), "product named for visit", visitId.toString());
         return true;
     }

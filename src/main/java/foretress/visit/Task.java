@@ -1,10 +1,9 @@
 package foretress.visit;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
@@ -16,7 +15,7 @@ import java.util.UUID;
 /** A promise made to a client: whose it is and by when. It stays open until that person says it is done. */
 @Entity
 @Table(name = "task")
-public class Task extends PanacheEntityBase {
+public class Task extends Stored {
     /** What was promised, never why. */
     public enum Kind {
         /** Telephone the client. */
@@ -31,7 +30,6 @@ public class Task extends PanacheEntityBase {
         CONFIRM_BIRTH_DATE
     }
 
-    @Id public UUID id;
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
     @JoinColumn(name = "visit_id") public Visit visit;
     /** Sealed: that somebody must be called at once tells of an answer. */
@@ -47,9 +45,9 @@ public class Task extends PanacheEntityBase {
     protected Task() {}
 
     Task(Visit visit, Kind kind, Optional<UUID> owner, Instant due, Instant now) {
-        this.id = UUID.randomUUID();
+        super(visit, kind, due, now);
         this.visit = visit;
-        this.sealedKind = VaultAccess.vault().sealWord(visit.keyOf, place(), kind.name());
+        this.sealedKind = VaultAccess.vault().sealWord(visit.keyOf, place("kind"), kind.name());
         this.openAs = openAs(visit, kind);
         this.ownerId = owner.orElse(null);
         this.dueAt = due;
@@ -62,11 +60,7 @@ public class Task extends PanacheEntityBase {
     }
 
     public Kind kind() {
-        return Kind.valueOf(VaultAccess.vault().openWord(visit.keyOf, place(), sealedKind));
-    }
-
-    private String place() {
-        return "task.kind." + id;
+        return Kind.valueOf(VaultAccess.vault().openWord(visit.keyOf, place("kind"), sealedKind));
     }
 
     /** The member of staff who promised; empty when it is the whole desk's. */

@@ -1,13 +1,12 @@
 package foretress.visit;
 
-import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import foretress.running.Stored;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
-import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.OneToMany;
@@ -27,8 +26,7 @@ import java.util.UUID;
 /** One booked appointment of one client. */
 @Entity
 @Table(name = "visit")
-public class Visit extends PanacheEntityBase {
-    @Id public UUID id;
+public class Visit extends Stored {
     /** Names the form that made it, so that a form sent twice makes one visit. */
     private String submission;
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
@@ -58,11 +56,10 @@ public class Visit extends PanacheEntityBase {
     protected Visit() {}
 
     private Visit(Client client, LocalDateTime wallTime, ZoneId zone, Instant startsAt, List<Booked> booked) {
+        super(client, wallTime, zone, startsAt);
         if (booked.isEmpty())
             throw new IllegalArgumentException("A visit needs a service.");
-        this.id = UUID.randomUUID();
-        this.client = Optional.ofNullable(client)
-            .orElseThrow(() -> new IllegalArgumentException("A visit is some client's visit."));
+        this.client = client;
         this.keyOf = client.id;
         this.wallTime = wallTime;
         this.zone = zone.getId();
@@ -78,6 +75,7 @@ public class Visit extends PanacheEntityBase {
             throw new IllegalArgumentException("The booking is not this client's: " + client.id);
         this.submission = booking.submission();
         this.stylistId = booking.stylistId();
+        needed(now);
         this.createdAt = now;
     }
 
@@ -146,15 +144,11 @@ public class Visit extends PanacheEntityBase {
 
     private VisitSummary told() {
         return told == null ? VisitSummary.NOTHING
-            : VisitSummary.read(VaultAccess.vault().openWord(keyOf, place(), told));
+            : VisitSummary.read(VaultAccess.vault().openWord(keyOf, place("told"), told));
     }
 
     private void tell(VisitSummary now) {
-        told = VaultAccess.vault().sealWord(keyOf, place(), now.write());
-    }
-
-    private String place() {
-        return "visit.told." + id;
+        told = VaultAccess.vault().sealWord(keyOf, place("told"), now.write());
     }
 
     /** What was answered is signed from this instant on; the step of the visit is the caller's. */
