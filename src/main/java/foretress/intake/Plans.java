@@ -55,8 +55,11 @@ public class Plans implements Foresight {
      * whatever is answered.
      */
     public TestPlan of(Visit visit, Answers said) {
-        Set<String> begun = running(visit).stream().map(ChairRecord.Running::test).collect(Collectors.toSet());
-        return whole(visit, assessments.owing(visit, said)).without(begun);
+        return still(visit, assessments.owing(visit, said), running(visit));
+    }
+
+    private TestPlan still(Visit visit, Owing owing, List<ChairRecord.Running> running) {
+        return whole(visit, owing).without(running.stream().map(ChairRecord.Running::test).collect(Collectors.toSet()));
     }
 
     @Override
@@ -97,18 +100,20 @@ public class Plans implements Foresight {
 
     /** What the desk must call the client in for, and by when; never why. */
     public Optional<Visit.Owed> first(Visit visit, Answers said) {
-        TestPlan plan = of(visit, said);
-        return talk(visit, said, plan)
+        Owing owing = assessments.owing(visit, said);
+        List<ChairRecord.Running> running = running(visit);
+        TestPlan plan = still(visit, owing, running);
+        return talk(visit, owing, plan)
             .or(() -> plan.owed().stream().findFirst().map(o -> new Visit.Owed(o.test(), Optional.of(o.latestStart()))))
-            .or(() -> running(visit).stream().findFirst()
+            .or(() -> running.stream().findFirst()
                 .map(r -> new Visit.Owed(READING, Optional.of(visit.startsAt))))
             .or(() -> clearedUpBy(visit, plan).map(by -> new Visit.Owed(CLEAR_UP, Optional.of(by))));
     }
 
     /** Nobody comes in for a visit that does not go ahead; the talk comes no later than the test would have. */
-    private Optional<Visit.Owed> talk(Visit visit, Answers said, TestPlan plan) {
+    private Optional<Visit.Owed> talk(Visit visit, Owing owing, TestPlan plan) {
         Set<String> refused = refusals.of(visit);
-        if (owed(visit, said).stream().noneMatch(refused::contains))
+        if (owing.tests().stream().noneMatch(refused::contains))
             return Optional.empty();
         Stream<Instant> starts = plan.owed().stream().filter(o -> refused.contains(o.test())).map(Owed::latestStart);
         return Optional

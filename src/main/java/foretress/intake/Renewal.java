@@ -60,6 +60,9 @@ public class Renewal {
     private void againIfItCan(UUID visitId) {
         try {
             again(visitId);
+            // each query looks through all that the session still holds: without this the time grows with the square of the visits
+            Visit.getEntityManager().flush();
+            Visit.getEntityManager().clear();
         } catch (RuntimeException unreadable) {
             LOG.errorf(LoggableFailure.of(unreadable), "visit %s keeps what it owed under the rules before", visitId);
         }

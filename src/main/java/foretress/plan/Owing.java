@@ -63,7 +63,8 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
             }
         }
         waiting.removeAll(owed);
-        return new Owing(List.copyOf(owed), List.copyOf(waiting), readAgain(rules, with.apply(List.of()), booked));
+        Assessment untested = known == hoped ? now : with.apply(List.of());
+        return new Owing(List.copyOf(owed), List.copyOf(waiting), readAgain(rules, untested, booked));
     }
 
     /** Days after its start on which a finding on what is booked asks for another reading of a skin test; 0 when none does. */

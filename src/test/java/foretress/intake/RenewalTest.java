@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.Walker;
 import foretress.salon.OpenSalon;
+import foretress.salon.RulesChanged;
 import foretress.visit.BookedService;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.Instant;
@@ -16,6 +18,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.hibernate.Session;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -30,6 +33,7 @@ class RenewalTest {
     @Inject Plans plans;
     @Inject Intake intake;
     @Inject Clock clock;
+    @Inject Event<RulesChanged> changed;
     UUID unanswered;
     UUID signed;
 
@@ -117,6 +121,17 @@ class RenewalTest {
         } finally {
             booked(lost, booked);
         }
+    }
+
+    /** Every query looks through all that a session holds: one that kept each visit would take the square of their number. */
+    @Test
+    @DisplayName("the session holds none of the visits once they are done, however many there are")
+    void nothingIsHeld() {
+        QuarkusTransaction.requiringNew().run(() -> {
+            LocalDate today = LocalDate.ofInstant(clock.instant(), clock.getZone());
+            changed.fire(new RulesChanged(today, clock.getZone()));
+            assertThat(Visit.getEntityManager().unwrap(Session.class).getStatistics().getEntityCount()).isZero();
+        });
     }
 
     /** Books another service behind everybody's back, and says which it was. */
