@@ -37,8 +37,12 @@ public record Finding(String ruleId, Weight weight, Map<String, Weight> byStep, 
 
     /** Whether its words are shown where one of these services is looked at. */
     public boolean speaksOn(List<Service> services) {
-        return services.stream().flatMap(service -> service.stepIds().stream())
-            .anyMatch(step -> byStep.containsKey(step) && !silentOn.contains(step));
+        return services.stream().flatMap(service -> service.steps().stream()).anyMatch(this::speaksOn);
+    }
+
+    /** Whether it touches this step, and no heavier finding speaks for it there. */
+    public boolean speaksOn(Step step) {
+        return byStep.containsKey(step.id()) && !silentOn.contains(step.id());
     }
 
     /** Whether its words are shown anywhere. */

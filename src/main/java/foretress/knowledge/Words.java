@@ -3,6 +3,7 @@ package foretress.knowledge;
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
 import foretress.assessment.Step;
+import foretress.assessment.Weight;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -69,8 +70,8 @@ public final class Words {
     }
 
     /**
-     * What a finding says where these services are looked at: words for the step on which it weighs most, or for a chemistry of that
-     * step, where there are such; else its general words.
+     * What a finding says where these services are looked at: words for the step on which it weighs most, for what a client comes to
+     * that service for, or for a chemistry of the step, where there are such; else its general words.
      */
     public FindingWords finding(Finding finding, List<Service> services) {
         List<String> kinds = kinds(finding, services);
@@ -79,12 +80,22 @@ public final class Words {
     }
 
     private static List<String> kinds(Finding finding, List<Service> services) {
-        Optional<Step> heaviest = services.stream().flatMap(service -> service.steps().stream())
-            .filter(step -> finding.byStep().containsKey(step.id()))
-            .reduce((one, other) -> finding.byStep().get(other.id()).compareTo(finding.byStep().get(one.id())) > 0
-                ? other : one);
-        return heaviest.map(step -> Stream.concat(Stream.of(step.id()), step.uses().stream().sorted()).toList())
-            .orElse(List.of());
+        return services.stream().flatMap(service -> service.steps().stream().map(step -> new Touched(service, step)))
+            .filter(touched -> finding.speaksOn(touched.step()))
+            .reduce((one, other) -> other.weight(finding).compareTo(one.weight(finding)) > 0 ? other : one)
+            .map(Touched::kinds).orElse(List.of());
+    }
+
+    /** A step of a service that was looked at. */
+    private record Touched(Service service, Step step) {
+        Weight weight(Finding finding) {
+            return finding.byStep().get(step.id());
+        }
+
+        List<String> kinds() {
+            return Stream.of(Stream.of(step.id()), service.aims().stream(), step.uses().stream().sorted())
+                .flatMap(some -> some).toList();
+        }
     }
 
     private String said(Finding finding, String part, List<String> kinds) {

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Finds what still lacks words: ids in English, and every English sentence in the other languages. */
 final class WordsCheck {
@@ -32,7 +33,7 @@ final class WordsCheck {
         return missing;
     }
 
-    /** Words of a finding for a chemistry or a step on which its rule does not weigh: nobody would ever read them. */
+    /** Words of a finding for a step, a chemistry or an aim on which its rule does not weigh: nobody would ever read them. */
     private static List<String> forNothing(Knowledge knowledge) {
         return knowledge.ruleSet().rules().stream().flatMap(rule -> knowledge.words("en").own().stream()
             .filter(path -> path.startsWith("findings." + rule.id() + ".for.")
@@ -42,8 +43,11 @@ final class WordsCheck {
     }
 
     private static boolean weighs(Knowledge knowledge, Rule rule, String kind) {
-        return knowledge.ruleSet().steps().stream().filter(step -> step.id().equals(kind) || step.uses().contains(kind))
-            .anyMatch(step -> rule.weightOn(step) != Weight.NOTHING_FOUND);
+        Stream<Step> forAim = knowledge.ruleSet().services().stream().filter(service -> service.aims().contains(kind))
+            .flatMap(service -> service.steps().stream());
+        Stream<Step> steps = knowledge.ruleSet().steps().stream()
+            .filter(step -> step.id().equals(kind) || step.uses().contains(kind));
+        return Stream.concat(forAim, steps).anyMatch(step -> rule.weightOn(step) != Weight.NOTHING_FOUND);
     }
 
     /** A name may be the value itself, or stand under {@code name}. */

@@ -3,6 +3,7 @@ package foretress.knowledge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.assessment.Finding;
+import foretress.assessment.Placing;
 import foretress.assessment.Rule;
 import foretress.assessment.Service;
 import foretress.assessment.Step;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -51,14 +53,15 @@ class RestrictionsTest {
         Set<String> silent = new TreeSet<>();
         for (Finding finding : restrictions()) {
             for (String language : KNOWLEDGE.languages()) {
-                Words.FindingWords said = said(language, finding);
-                if (!FOR_THE_CLIENT.get(language).matcher(said.client()).find()) {
-                    silent.add("%s %s%s, client: %s".formatted(language, finding.ruleId(),
-                        finding.onlyIfUnknown() ? " (perhaps)" : "", said.client()));
-                }
-                if (!FOR_THE_STYLIST.get(language).matcher(said.do_()).find()) {
-                    silent.add("%s %s%s, do: %s".formatted(language, finding.ruleId(),
-                        finding.onlyIfUnknown() ? " (perhaps)" : "", said.do_()));
+                for (Words.FindingWords said : said(language, finding)) {
+                    if (!FOR_THE_CLIENT.get(language).matcher(said.client()).find()) {
+                        silent.add("%s %s%s, client: %s".formatted(language, finding.ruleId(),
+                            finding.onlyIfUnknown() ? " (perhaps)" : "", said.client()));
+                    }
+                    if (!FOR_THE_STYLIST.get(language).matcher(said.do_()).find()) {
+                        silent.add("%s %s%s, do: %s".formatted(language, finding.ruleId(),
+                            finding.onlyIfUnknown() ? " (perhaps)" : "", said.do_()));
+                    }
                 }
             }
         }
@@ -87,12 +90,16 @@ class RestrictionsTest {
     private static String client(String rule, String step) {
         Step on = KNOWLEDGE.ruleSet().step(step).orElseThrow();
         return said("en", finding(KNOWLEDGE.ruleSet().rule(rule).orElseThrow(), on,
-            KNOWLEDGE.ruleSet().rule(rule).orElseThrow().weightOn(on), false)).client();
+            KNOWLEDGE.ruleSet().rule(rule).orElseThrow().weightOn(on), false)).get(0).client();
     }
 
-    private static Words.FindingWords said(String language, Finding finding) {
+    /** What is said of it on its step, in a service for nothing in particular and for each aim of a service that has the step. */
+    private static List<Words.FindingWords> said(String language, Finding finding) {
         Step step = KNOWLEDGE.ruleSet().step(finding.byStep().keySet().iterator().next()).orElseThrow();
-        return KNOWLEDGE.words(language).finding(finding, List.of(new Service("one", List.of(step))));
+        Stream<List<String>> aims = KNOWLEDGE.ruleSet().services().stream()
+            .filter(service -> service.steps().contains(step)).map(Service::aims);
+        return Stream.concat(Stream.of(List.<String>of()), aims).distinct().map(some -> KNOWLEDGE.words(language)
+            .finding(finding, List.of(new Service("one", List.of(step), Placing.ANYWHERE, some)))).toList();
     }
 
     private static List<Finding> restrictions() {
