@@ -6,11 +6,15 @@ import java.util.regex.Pattern;
 
 /**
  * The sound of a medicine's name, so that its English, Spanish, French, German, Polish and Latin spellings fall together:
- * hydroxyzine, hidroxizina, hydroksyzyna. Case, accents and hyphens are gone, and the ending of an INN (-e, -a, -o, -um).
+ * hydroxyzine, hidroxizina, hydroksyzyna. Case, accents and hyphens are gone, and the ending of an INN (-e, -a, -o, -um) or of a Polish case.
  */
 final class MedicineKey {
     private static final Set<String> ACID = Set.of("acid", "acido", "acide", "saure", "saeure", "kwas", "acidum");
     private static final Pattern ACID_ENDING = Pattern.compile("(ik|ikum|ov|ovi|ue)$");
+    /** "Cetirizine" begins as "sertraline" does. */
+    private static final Pattern SOFT_C = Pattern.compile("c(?=[eiy])");
+    /** "Espironolactona" is spironolactone. */
+    private static final Pattern SPANISH_BEFORE_S = Pattern.compile("^es(?=[bdfgklmnprtv])");
     private static final int SHORTEST_STEM = 5;
     /** So few letters are an abbreviation: it is spelt, not heard, and AZA is not ASA. */
     private static final int ABBREVIATION = 3;
@@ -24,7 +28,8 @@ final class MedicineKey {
      * @param saysAcid ends in "-säure", which is taken off
      */
     record Part(String stem, boolean isAcid, boolean saysAcid) {
-        static Part of(String word) {
+        static Part of(String typed) {
+            String word = Scripts.latin(typed);
             boolean saysAcid = word.endsWith("saure") && word.length() > 7;
             String bare = saysAcid ? word.substring(0, word.length() - 5) : word;
             return new Part(MedicineKey.stem(sound(bare)), ACID.contains(bare), saysAcid);
@@ -53,18 +58,15 @@ final class MedicineKey {
         return acid ? key + "_acid" : key.toString();
     }
 
-    /** The first part of a key. */
-    static String first(String key) {
-        int end = key.indexOf('_');
-        return end < 0 ? key : key.substring(0, end);
-    }
-
     static String sound(String word) {
-        return word.length() <= ABBREVIATION ? lettersAndDigits(word) : onceEach(
-            lettersAndDigits(word).replace("ae", "e").replace("oe", "e").replace("ph", "f").replace("qu", "k")
-                .replace("ch", "k").replace("x", "ks").replace('c', 'k').replace('y', 'i').replace('j', 'i')
-                .replace('z', 's')
-                .replace('w', 'v').replace("h", ""));
+        if (word.length() <= ABBREVIATION) {
+            return lettersAndDigits(word);
+        }
+        String even = lettersAndDigits(word).replace("ae", "e").replace("oe", "e").replace("ph", "f").replace("qu", "k")
+            .replace("ch", "k");
+        String sound = SOFT_C.matcher(even).replaceAll("s").replace('c', 'k').replace('y', 'i').replace('j', 'i')
+            .replace('z', 's').replace('w', 'v').replace("h", "").replace("x", "s").replace("ks", "s");
+        return SPANISH_BEFORE_S.matcher(onceEach(sound)).replaceFirst("s");
     }
 
     private static String lettersAndDigits(String word) {
@@ -86,7 +88,7 @@ final class MedicineKey {
 
     private static String stem(String sound) {
         boolean vowel = !sound.isEmpty() && "aeiou".indexOf(sound.charAt(sound.length() - 1)) >= 0;
-        int ending = sound.endsWith("um") ? 2 : vowel ? 1 : 0;
+        int ending = sound.endsWith("um") || sound.endsWith("em") ? 2 : vowel ? 1 : 0;
         return sound.length() - ending >= SHORTEST_STEM ? sound.substring(0, sound.length() - ending) : sound;
     }
 }

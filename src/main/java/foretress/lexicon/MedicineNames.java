@@ -1,0 +1,181 @@
+package foretress.lexicon;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** All names of medicines by their sound, abbreviations by their letters; and what a damaged sound may be. */
+final class MedicineNames {
+    private static final Pattern ABBREVIATION = Pattern.compile("[A-Z0-9-]{2,8}");
+    /** Names that end so are salts in German, and the medicine stands before it: Metoprololsuccinat. */
+    private static final Pattern SALT_STUCK_ON =
+        Pattern.compile("(.{5,}?)(hydrogensulfat|hydrochlorid|hydrobromid|dihydrochlorid"
+            + "|succinat|tartrat|besilat|besylat|mesilat|maleat|fumarat|hemifumarat|citrat|carbonat|phosphat|sulfat|acetat"
+            + "|propionat|dipropionat|valerat|furoat|natrium|kalium|calcium|magnesium|dihydrat|monohydrat|trihydrat|bromid|chlorid"
+            + "|nitrat|embonat|decanoat|orotat|gluconat)");
+    private static final int SHORTEST_JOINED = 6;
+    /** Another name of another class so little farther off makes a slip doubtful. */
+    private static final int MARGIN = 1;
+    /** The same where the nearer one has no effect known to us: the heavier one is not lost to it. */
+    private static final int WIDE_MARGIN = 3;
+    private static final Set<String> NO_EFFECT = Set.of("no-effect-known");
+    private static final int LONG_ENOUGH_IN_ARABIC = 4;
+
+    private final Map<String, List<MedicineRow>> byKey = new LinkedHashMap<>();
+    private final Map<String, List<MedicineRow>> byLetters = new HashMap<>();
+    private final Map<Character, List<String>> bySound = new HashMap<>();
+    private final Map<String, Set<String>> byConsonants = new HashMap<>();
+    private final Set<String> others = new HashSet<>();
+
+    MedicineNames(List<MedicineRow> rows, List<String> otherNames) {
+        for (MedicineRow row : rows) {
+            add(row.name(), row, rows);
+            row.otherNames().forEach(name -> add(name, row, rows));
+        }
+        otherNames.forEach(name -> others.add(key(name)));
+        others.removeAll(byKey.keySet());
+        byKey.keySet().forEach(this::addSound);
+        others.forEach(this::addSound);
+    }
+
+    /** A name that stands in several classes has all of them under each of its spellings. */
+    private void add(String name, MedicineRow row, List<MedicineRow> all) {
+        boolean letters = ABBREVIATION.matcher(name).matches();
+        List<MedicineRow> known = letters ? byLetters.computeIfAbsent(letters(name), k -> new ArrayList<>())
+            : byKey.computeIfAbsent(key(name), k -> new ArrayList<>());
+        all.stream().filter(other -> other.name().equals(row.name()) && !known.contains(other)).forEach(known::add);
+    }
+
+    private void addSound(String key) {
+        bySound.computeIfAbsent(first(key), c -> new ArrayList<>()).add(key);
+        byConsonants.computeIfAbsent(Scripts.consonants(key), c -> new LinkedHashSet<>()).add(key);
+    }
+
+    /** Names that begin with a vowel are looked for among all of these. */
+    private static char first(String key) {
+        return MedicineSlips.isVowel(key.charAt(0)) ? 'a' : key.charAt(0) == 'b' ? 'v' : key.charAt(0);
+    }
+
+    private static String letters(String written) {
+        return LetterFolding.folded(written).replace("-", "").replace(".", "");
+    }
+
+    static String key(String name) {
+        return MedicineKey.ofParts(TypedWord.of(name).stream().map(TypedWord::part).toList());
+    }
+
+    /** What these words together are the name of: none where it is none, and none for an abbreviation that may be a word. */
+    List<MedicineRow> named(List<TypedWord> words) {
+        if (words.size() > 1) {
+            List<MedicineRow> rows = heard(MedicineKey.ofParts(words.stream().map(TypedWord::part).toList()));
+            return rows.isEmpty() ? splitInTwo(words) : rows;
+        }
+        List<MedicineRow> spelt = spelt(words.get(0));
+        List<MedicineRow> rows = spelt.isEmpty() ? heard(MedicineKey.ofParts(List.of(words.get(0).part()))) : spelt;
+        return rows.isEmpty() ? withoutSalt(words.get(0)) : rows;
+    }
+
+    /** In capitals; without a vowel it can be no word, and the letters may be small. */
+    private List<MedicineRow> spelt(TypedWord word) {
+        String letters = letters(word.written());
+        boolean noWord = letters.chars().noneMatch(c -> MedicineSlips.isVowel((char) c) || c == 'y');
+        return noWord || word.inCapitals() ? byLetters.getOrDefault(letters, List.of()) : List.of();
+    }
+
+    private List<MedicineRow> heard(String key) {
+        return byKey.getOrDefault(key, List.of());
+    }
+
+    private List<MedicineRow> withoutSalt(TypedWord word) {
+        Matcher salt = SALT_STUCK_ON.matcher(word.folded());
+        return salt.matches() ? heard(key(salt.group(1))) : List.of();
+    }
+
+    /** "Hydroxy chloroquine" with nothing but a blank in it. */
+    private List<MedicineRow> splitInTwo(List<TypedWord> words) {
+        return together(words).map(this::heard).orElse(List.of());
+    }
+
+    private static Optional<String> together(List<TypedWord> words) {
+        boolean one = words.stream().skip(1).allMatch(TypedWord::joined)
+            && words.stream().noneMatch(TypedWord::isNumber);
+        String all = String.join("", words.stream().map(TypedWord::folded).toList());
+        return one && all.length() >= SHORTEST_JOINED ? Optional.of(key(all)) : Optional.empty();
+    }
+
+    /**
+     * What damaged words may be.
+     *
+     * @param rows of every name as near; none where these stand in different classes, or one is a medicine we say nothing about
+     */
+    record Slip(int distance, List<MedicineRow> rows) {
+        static final Slip NONE = new Slip(Integer.MAX_VALUE, List.of());
+    }
+
+    Slip slip(List<TypedWord> words) {
+        Optional<String> key = words.size() == 1 ? Optional.of(MedicineKey.ofParts(List.of(words.get(0).part())))
+            : together(words);
+        Slip heard = key.map(this::slip).orElse(Slip.NONE);
+        boolean arabic = words.stream().allMatch(word -> Scripts.isArabic(word.folded()));
+        return heard.rows().isEmpty() && arabic && key.isPresent() ? inArabic(key.get()) : heard;
+    }
+
+    private Slip slip(String key) {
+        int most = MedicineSlips.allowed(key.length());
+        if (most == 0 || others.contains(key)) {
+            return Slip.NONE;
+        }
+        Map<String, Integer> near = new LinkedHashMap<>();
+        int least = most + 1;
+        for (String known : bySound.getOrDefault(first(key), List.of())) {
+            int distance = MedicineSlips.between(key, known, most + WIDE_MARGIN);
+            near.put(known, distance);
+            boolean allowed = distance <= MedicineSlips.allowed(Math.min(key.length(), known.length()));
+            least = allowed ? Math.min(least, distance) : least;
+        }
+        return least > most ? Slip.NONE : new Slip(least, sure(near, least));
+    }
+
+    private List<MedicineRow> sure(Map<String, Integer> near, int least) {
+        List<MedicineRow> rows = either(within(near, least + MARGIN));
+        boolean heavier = NO_EFFECT.equals(kinds(rows)) && either(within(near, least + WIDE_MARGIN)).isEmpty();
+        return heavier ? List.of() : rows;
+    }
+
+    private static List<String> within(Map<String, Integer> near, int most) {
+        return near.entrySet().stream().filter(e -> e.getValue() <= most).map(Map.Entry::getKey).toList();
+    }
+
+    private Slip inArabic(String key) {
+        String consonants = Scripts.consonants(key);
+        Set<String> keys = consonants.length() < LONG_ENOUGH_IN_ARABIC ? Set.of()
+            : byConsonants.getOrDefault(consonants, Set.of());
+        return keys.isEmpty() ? Slip.NONE : new Slip(0, either(keys));
+    }
+
+    /** As near to two names of different classes, it could be either: then it is neither. */
+    private List<MedicineRow> either(Collection<String> keys) {
+        Set<MedicineRow> all = new LinkedHashSet<>();
+        Set<Set<String>> kinds = new HashSet<>();
+        for (String key : keys) {
+            all.addAll(heard(key));
+            kinds.add(kinds(heard(key)));
+        }
+        return kinds.size() == 1 ? List.copyOf(all) : List.of();
+    }
+
+    private static Set<String> kinds(List<MedicineRow> rows) {
+        Set<String> kinds = new HashSet<>();
+        rows.forEach(row -> kinds.add(row.kind()));
+        return kinds;
+    }
+}
