@@ -1,6 +1,6 @@
 package foretress.bench;
 
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import foretress.visit.Client;
 import foretress.visit.Visit;
 import jakarta.persistence.AttributeConverter;
@@ -21,13 +21,12 @@ import java.util.function.UnaryOperator;
 /** One test at the bench. What was measured is sealed; one entered in error is struck out and stays. */
 @Entity
 @Table(name = "bench_test")
-public class BenchRecord extends Stored {
+public class BenchRecord extends SealedRow {
     /** MADE: prepared, nothing waits; RUNNING: its clock runs; ENDED: taken down, or done at once. */
     public enum State {
         MADE, RUNNING, ENDED
     }
 
-    @Column(name = "client_id") private UUID clientId;
     @Column(name = "visit_id") private UUID visitId;
     @Convert(converter = KindCode.class) private BenchTestKind kind;
     @Enumerated(EnumType.STRING) private State state;
@@ -43,7 +42,6 @@ public class BenchRecord extends Stored {
     @Column(name = "ended_by") private UUID endedBy;
     @Column(name = "lasted_ran") private Long lastedRan;
     @Column(name = "lasted_steady") private Long lastedSteady;
-    @Column(columnDefinition = "text") private String body;
     @Column(columnDefinition = "text") private String told;
     @Column(name = "struck_at") private Instant struckAt;
     @Column(name = "struck_by") private UUID struckBy;
@@ -60,15 +58,13 @@ public class BenchRecord extends Stored {
      */
     BenchRecord(Visit visit, BenchTestKind kind, String submission, UUID by, Instant now, UnaryOperator<String> body,
         UnaryOperator<String> told) {
-        super(visit, kind, submission, by, now);
+        super(visit.client.id, body, kind, submission, by, now);
         this.visitId = visit.id;
-        this.clientId = visit.client.id;
         this.kind = kind;
         this.state = kind.isWatched() ? State.MADE : State.ENDED;
         this.submission = submission;
         this.madeAt = now;
         this.madeBy = by;
-        this.body = sealed("body", body);
         this.told = sealed("told", told);
     }
 
@@ -107,7 +103,7 @@ public class BenchRecord extends Stored {
     }
 
     void measured(UnaryOperator<String> seal) {
-        this.body = sealed("body", seal);
+        seal(seal);
     }
 
     public Optional<Instant> startedAt() {
@@ -182,10 +178,6 @@ public class BenchRecord extends Stored {
         }
     }
 
-    public UUID clientId() {
-        return clientId;
-    }
-
     public UUID visitId() {
         return visitId;
     }
@@ -208,10 +200,6 @@ public class BenchRecord extends Stored {
 
     public int waitSeconds() {
         return waitSeconds;
-    }
-
-    String body() {
-        return body;
     }
 
     String told() {

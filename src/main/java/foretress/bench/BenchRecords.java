@@ -25,7 +25,6 @@ import java.util.function.UnaryOperator;
 public class BenchRecords {
     public static final int MOST_PHOTOS = 3;
 
-    private final BenchTestBodies bodies;
     private final SealedJson json;
     private final BenchTestReadings readings;
     private final BenchTestFacts facts;
@@ -37,10 +36,9 @@ public class BenchRecords {
     private final Ledger ledger;
     private final Clock clock;
 
-    BenchRecords(BenchTestBodies bodies, SealedJson json, BenchTestReadings readings, BenchTestFacts facts,
+    BenchRecords(SealedJson json, BenchTestReadings readings, BenchTestFacts facts,
         BenchTestTime time, Intake intake,
         Assessments assessments, Plans plans, Vault vault, Ledger ledger, Clock clock) {
-        this.bodies = bodies;
         this.json = json;
         this.readings = readings;
         this.facts = facts;
@@ -101,7 +99,7 @@ public class BenchRecords {
     }
 
     public <T> T body(BenchRecord test, Class<T> type) {
-        return bodies.open(test, type);
+        return json.open(test, type);
     }
 
     public MetalCheck metal(BenchRecord test) {
@@ -129,7 +127,7 @@ public class BenchRecords {
     private BenchRecord made(Visit visit, BenchTestKind kind, String submission, Object body, UUID by) {
         List<String> told = BenchTestFacts.treatments(intake.said(visit)).map(SaidTreatment::toString).toList();
         BenchRecord test = new BenchRecord(visit, kind, submission, by, clock.instant(),
-            bodies.sealing(visit.client.id, body), bodies.sealing(visit.client.id, told));
+            json.sealing(visit.client.id, body), json.sealing(visit.client.id, told));
         test.persistAndFlush();
         ledger.note(by.toString(), "bench test made: " + kind.code(), test.id().toString());
         if (kind == BenchTestKind.LENGTH || !facts(test).isEmpty()) {
@@ -154,7 +152,7 @@ public class BenchRecords {
     public <T> void change(BenchRecord found, Class<T> type, UnaryOperator<T> change, UUID by) {
         BenchRecord test = locked(found);
         List<TestFact> before = facts(test);
-        test.measured(bodies.sealing(test.clientId(), change.apply(bodies.open(test, type))));
+        test.measured(json.sealing(test.clientId(), change.apply(json.open(test, type))));
         ledger.note(by.toString(), "bench test changed", test.id().toString());
         flushed(test, before);
     }
@@ -196,7 +194,7 @@ public class BenchRecords {
     private void keep(BenchRecord test, Seen seen, long ranMillis, String submission, UUID by) {
         List<TestFact> said = facts(test);
         new BenchTestSeen(test, submission, ranMillis, by, clock.instant(),
-            place -> json.seal(test.clientId(), place, seen)).persistAndFlush();
+            json.sealing(test.clientId(), seen)).persistAndFlush();
         ledger.note(by.toString(), "bench test: something seen", test.id().toString());
         flushed(test, said);
     }
@@ -204,7 +202,7 @@ public class BenchRecords {
     /** Everything that was seen, those tapped in error included. */
     public List<BenchTestSight> sights(BenchRecord test) {
         return BenchTestSeen.of(test.id()).stream()
-            .map(row -> new BenchTestSight(row.id(), bodies.open(row), row.seenBy(), row.seenAt(),
+            .map(row -> new BenchTestSight(row.id(), json.open(row, Seen.class), row.seenBy(), row.seenAt(),
                 !row.struck() ? "" : json.open(row.clientId(), row.place("struck_why"), row.struckWhy(), String.class)))
             .toList();
     }
@@ -216,7 +214,7 @@ public class BenchRecords {
         BenchTestSeen row = BenchTestSeen.findById(sight);
         if (row != null && row.testId().equals(test.id()) && !row.struck()) {
             List<TestFact> before = facts(test);
-            row.strike(by, clock.instant(), place -> json.seal(test.clientId(), place, why));
+            row.strike(by, clock.instant(), json.sealing(test.clientId(), why));
             ledger.note(by.toString(), "bench test: tapped in error", test.id().toString());
             flushed(test, before);
         }
@@ -250,7 +248,7 @@ public class BenchRecords {
         BenchRecord test = locked(found);
         if (!test.struck()) {
             List<TestFact> before = facts(test);
-            test.strike(by, clock.instant(), place -> json.seal(test.clientId(), place, why));
+            test.strike(by, clock.instant(), json.sealing(test.clientId(), why));
             ledger.note(by.toString(), "bench test entered in error", test.id().toString());
             flushed(test, before);
         }
@@ -270,7 +268,7 @@ public class BenchRecords {
     }
 
     public byte[] bytes(BenchTestPhoto photo) {
-        return vault.open(photo.clientId(), photo.place("body"), photo.body());
+        return vault.open(photo);
     }
 
     /** @return false when the test has as many as it may have */
@@ -280,7 +278,7 @@ public class BenchRecords {
         if (BenchTestPhoto.of(test.id()).size() >= MOST_PHOTOS) {
             return false;
         }
-        new BenchTestPhoto(test, by, clock.instant(), place -> vault.seal(test.clientId(), place, drawn.jpeg()))
+        new BenchTestPhoto(test, by, clock.instant(), vault.sealing(test.clientId(), drawn.jpeg()))
             .persist();
         ledger.note(by.toString(), "bench test photo added", test.id().toString());
         return true;

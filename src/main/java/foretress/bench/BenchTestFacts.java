@@ -10,6 +10,7 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.SaidTreatment;
 import foretress.salon.Salon;
+import foretress.vault.SealedJson;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
@@ -32,14 +33,14 @@ public class BenchTestFacts implements ChairRecord {
         Set.of(BenchTestKind.ELASTICITY, BenchTestKind.POROSITY, BenchTestKind.CUTTING);
 
     private final BenchTestReadings readings;
-    private final BenchTestBodies bodies;
+    private final SealedJson bodies;
     private final Intake intake;
     private final BookedChemistry chemistry;
     private final Visits visits;
     private final Knowledge knowledge;
     private final Clock clock;
 
-    BenchTestFacts(BenchTestReadings readings, BenchTestBodies bodies, Intake intake, BookedChemistry chemistry,
+    BenchTestFacts(BenchTestReadings readings, SealedJson bodies, Intake intake, BookedChemistry chemistry,
         Visits visits,
         Knowledge knowledge, Clock clock) {
         this.readings = readings;
@@ -105,7 +106,7 @@ public class BenchTestFacts implements ChairRecord {
     }
 
     private boolean toldSince(Visit visit, BenchRecord test, LocalDate started) {
-        List<String> known = bodies.told(test);
+        List<String> known = List.of(bodies.open(test.clientId(), test.place("told"), test.told(), String[].class));
         LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
         return treatments(intake.said(visit)).filter(t -> !known.contains(t.toString()))
             .anyMatch(t -> !t.when().span(today, policy().hemisphere()).latest().isBefore(started));

@@ -1,7 +1,7 @@
 package foretress.bench;
 
 import foretress.picture.RedrawnPhoto;
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -16,21 +16,18 @@ import java.util.function.UnaryOperator;
 /** A photo of a test, drawn anew and sealed. */
 @Entity
 @Table(name = "bench_photo")
-public class BenchTestPhoto extends Stored {
+public class BenchTestPhoto extends SealedRow {
     @Column(name = "test_id") private UUID testId;
-    @Column(name = "client_id") private UUID clientId;
     @Column(name = "taken_at") private Instant takenAt;
     @Column(name = "taken_by") private UUID takenBy;
     @Column(name = "media_type") private String mediaType;
     @Enumerated(EnumType.STRING) private Keeping kept;
-    @Column(columnDefinition = "text") private String body;
 
     protected BenchTestPhoto() {}
 
     BenchTestPhoto(BenchRecord test, UUID by, Instant now, UnaryOperator<String> seal) {
-        super(test, by, now);
+        super(test.clientId(), seal, by, now);
         this.testId = test.id();
-        this.clientId = test.clientId();
         this.takenAt = now;
         this.takenBy = by;
         redrawn(seal);
@@ -38,7 +35,7 @@ public class BenchTestPhoto extends Stored {
 
     /** Takes the place of what was kept as it had been sent. */
     public void redrawn(UnaryOperator<String> seal) {
-        this.body = sealed("body", seal);
+        seal(seal);
         this.mediaType = RedrawnPhoto.MEDIA_TYPE;
         this.kept = Keeping.REDRAWN;
     }
@@ -56,19 +53,11 @@ public class BenchTestPhoto extends Stored {
         return find("testId = ?1 and id = ?2", testId, id).firstResultOptional();
     }
 
-    public UUID clientId() {
-        return clientId;
-    }
-
     public Instant takenAt() {
         return takenAt;
     }
 
     public Keeping kept() {
         return kept;
-    }
-
-    public String body() {
-        return body;
     }
 }

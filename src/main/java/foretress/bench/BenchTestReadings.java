@@ -1,19 +1,21 @@
 package foretress.bench;
 
+import foretress.vault.SealedJson;
 import jakarta.inject.Singleton;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
 
 /** What each test says now, in the outcomes that facts know. */
 @Singleton
 class BenchTestReadings {
-    private final BenchTestBodies bodies;
+    private final SealedJson bodies;
     private final BenchTestTime time;
 
-    BenchTestReadings(BenchTestBodies bodies, BenchTestTime time) {
+    BenchTestReadings(SealedJson bodies, BenchTestTime time) {
         this.bodies = bodies;
         this.time = time;
     }
@@ -24,7 +26,12 @@ class BenchTestReadings {
     }
 
     List<Seen> seen(BenchRecord test) {
-        return BenchTestSeen.of(test.id()).stream().filter(row -> row.struckAt() == null).map(bodies::open).toList();
+        return seen(test, row -> true);
+    }
+
+    private List<Seen> seen(BenchRecord test, Predicate<BenchTestSeen> which) {
+        return BenchTestSeen.of(test.id()).stream().filter(row -> !row.struck()).filter(which)
+            .map(row -> bodies.open(row, Seen.class)).toList();
     }
 
     MetalCheck metal(BenchRecord test) {
@@ -45,9 +52,7 @@ class BenchTestReadings {
 
     /** It would shut nothing any more without that one thing seen. */
     boolean shutsBy(BenchRecord test, UUID sight) {
-        List<Seen> others = BenchTestSeen.of(test.id()).stream()
-            .filter(row -> row.struckAt() == null && !row.id().equals(sight)).map(bodies::open).toList();
-        return shuts(test) && !metal(test, others).result().shuts();
+        return shuts(test) && !metal(test, seen(test, row -> !row.id().equals(sight))).result().shuts();
     }
 
     /** Empty while it says nothing: too early, or not enough hairs. A struck-out test says nothing either. */

@@ -1,6 +1,6 @@
 package foretress.bench;
 
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
@@ -12,14 +12,12 @@ import java.util.function.UnaryOperator;
 /** Something seen on one tuft while its test ran. */
 @Entity
 @Table(name = "bench_seen")
-class BenchTestSeen extends Stored {
+class BenchTestSeen extends SealedRow {
     @Column(name = "test_id") private UUID testId;
-    @Column(name = "client_id") private UUID clientId;
     private String submission;
     @Column(name = "seen_at") private Instant seenAt;
     @Column(name = "seen_by") private UUID seenBy;
     @Column(name = "ran_millis") private long ranMillis;
-    @Column(columnDefinition = "text") private String body;
     @Column(name = "struck_at") private Instant struckAt;
     @Column(name = "struck_by") private UUID struckBy;
     @Column(name = "struck_why", columnDefinition = "text") private String struckWhy;
@@ -29,14 +27,12 @@ class BenchTestSeen extends Stored {
     /** @param ranMillis when it was seen, after the start of the test's clock */
     BenchTestSeen(BenchRecord test, String submission, long ranMillis, UUID by, Instant now,
         UnaryOperator<String> seal) {
-        super(test, submission, by, now);
+        super(test.clientId(), seal, submission, by, now);
         this.testId = test.id();
-        this.clientId = test.clientId();
         this.submission = submission;
         this.seenAt = now;
         this.seenBy = by;
         this.ranMillis = counted(ranMillis);
-        this.body = sealed("body", seal);
     }
 
     boolean struck() {
@@ -58,10 +54,6 @@ class BenchTestSeen extends Stored {
         return testId;
     }
 
-    UUID clientId() {
-        return clientId;
-    }
-
     String submission() {
         return submission;
     }
@@ -72,10 +64,6 @@ class BenchTestSeen extends Stored {
 
     UUID seenBy() {
         return seenBy;
-    }
-
-    String body() {
-        return body;
     }
 
     Instant struckAt() {

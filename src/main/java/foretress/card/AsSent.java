@@ -7,12 +7,12 @@ import foretress.picture.Paper;
 import foretress.picture.PhotoRedrawing;
 import foretress.picture.RedrawnPhoto;
 import foretress.running.AtStart;
+import foretress.vault.SealedRow;
 import foretress.vault.Vault;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.function.Supplier;
 import org.jboss.logging.Logger;
 
 /**
@@ -58,7 +58,7 @@ class AsSent implements AtStart {
             .page(0, 1).firstResultOptional();
         next.ifPresent(photo -> {
             Optional<RedrawnPhoto> drawn = opened(photo).flatMap(bytes -> PhotoRedrawing.of(bytes).kept());
-            drawn.ifPresentOrElse(fresh -> photo.redrawn(place -> vault.seal(photo.clientId(), place, fresh.jpeg())),
+            drawn.ifPresentOrElse(fresh -> photo.redrawn(vault.sealing(photo.clientId(), fresh.jpeg())),
                 photo::unreadable);
         });
         return next.isPresent();
@@ -70,26 +70,18 @@ class AsSent implements AtStart {
         next.ifPresent(paper -> {
             Optional<Paper> read = opened(paper).flatMap(bytes -> Paper.of(bytes).kept());
             read.ifPresentOrElse(
-                fresh -> paper.readAnew(fresh, place -> vault.seal(paper.clientId(), place, fresh.bytes())),
+                fresh -> paper.readAnew(fresh, vault.sealing(paper.clientId(), fresh.bytes())),
                 paper::unreadable);
         });
         return next.isPresent();
     }
 
-    private Optional<byte[]> opened(BenchTestPhoto photo) {
-        return opened(() -> vault.open(photo.clientId(), photo.place("body"), photo.body()), photo.place("body"));
-    }
-
-    private Optional<byte[]> opened(NotedPaper paper) {
-        return opened(() -> vault.open(paper.clientId(), paper.place("body"), paper.body()), paper.place("body"));
-    }
-
     /** A damaged one must not keep the salon shut. */
-    private static Optional<byte[]> opened(Supplier<byte[]> sealed, String place) {
+    private Optional<byte[]> opened(SealedRow row) {
         try {
-            return Optional.of(sealed.get());
+            return Optional.of(vault.open(row));
         } catch (RuntimeException unreadable) {
-            LOG.warnf("%s cannot be opened and stays as it is", place);
+            LOG.warnf("%s cannot be opened and stays as it is", row.place("body"));
             return Optional.empty();
         }
     }

@@ -73,7 +73,7 @@ public class Closings {
 
     private void write(Visit visit, Staff by, UUID submission, int versionNo, Closing closing) {
         new KeptClosing(visit, versionNo, submission, by.id, clock.instant(),
-            place -> sealed.seal(visit.client.id, place, closing)).persistAndFlush();
+            sealed.sealing(visit.client.id, closing)).persistAndFlush();
     }
 
     public Optional<KeptClosing> of(UUID visitId) {
@@ -86,7 +86,7 @@ public class Closings {
     }
 
     public Closing read(KeptClosing kept) {
-        return sealed.open(kept.clientId(), kept.place("body"), kept.body(), Closing.class);
+        return sealed.open(kept, Closing.class);
     }
 
     /** What was done was not what was decided. */

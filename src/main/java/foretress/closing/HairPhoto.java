@@ -1,6 +1,6 @@
 package foretress.closing;
 
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -15,26 +15,22 @@ import java.util.function.UnaryOperator;
 /** A photo of the hair, kept with the client's leave: drawn anew and sealed. */
 @Entity
 @Table(name = "hair_photo")
-public class HairPhoto extends Stored {
+public class HairPhoto extends SealedRow {
     public enum Moment { BEFORE, AFTER }
 
     @Column(name = "visit_id") private UUID visitId;
-    @Column(name = "client_id") private UUID clientId;
     @Enumerated(EnumType.STRING) private Moment moment;
     @Column(name = "taken_at") private Instant takenAt;
     @Column(name = "taken_by") private UUID takenBy;
-    @Column(columnDefinition = "text") private String body;
 
     protected HairPhoto() {}
 
     HairPhoto(Visit visit, Moment moment, UUID by, Instant now, UnaryOperator<String> seal) {
-        super(visit, moment, by, now);
+        super(visit.client.id, seal, moment, by, now);
         this.visitId = visit.id;
-        this.clientId = visit.client.id;
         this.moment = moment;
         this.takenAt = now;
         this.takenBy = by;
-        this.body = sealed("body", seal);
     }
 
     static List<HairPhoto> of(UUID visitId) {
@@ -45,19 +41,11 @@ public class HairPhoto extends Stored {
         return visitId;
     }
 
-    UUID clientId() {
-        return clientId;
-    }
-
     public Moment moment() {
         return moment;
     }
 
     public Instant takenAt() {
         return takenAt;
-    }
-
-    String body() {
-        return body;
     }
 }

@@ -37,7 +37,7 @@ public class HairPhotos {
     }
 
     public byte[] bytes(HairPhoto photo) {
-        return vault.open(photo.clientId(), photo.place("body"), photo.body());
+        return vault.open(photo);
     }
 
     /** @return false when the visit has as many as it may have */
@@ -49,7 +49,7 @@ public class HairPhotos {
     }
 
     private boolean keep(Visit visit, HairPhoto.Moment moment, RedrawnPhoto drawn, UUID by) {
-        new HairPhoto(visit, moment, by, clock.instant(), place -> vault.seal(visit.client.id, place, drawn.jpeg()))
+        new HairPhoto(visit, moment, by, clock.instant(), vault.sealing(visit.client.id, drawn.jpeg()))
             .persist();
         ledger.note(by.toString(), "photo of the hair kept, with the client's leave", visit.id.toString());
         return true;

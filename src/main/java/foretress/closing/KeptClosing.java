@@ -1,6 +1,6 @@
 package foretress.closing;
 
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -16,28 +16,24 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "closing")
-public class KeptClosing extends Stored {
+public class KeptClosing extends SealedRow {
     @Column(name = "visit_id") private UUID visitId;
-    @Column(name = "client_id") private UUID clientId;
     /** 1 as it was closed; each correction one more. */
     @Column(name = "version_no") private int versionNo;
     private UUID submission;
     @Column(name = "closed_at") private Instant closedAt;
     @Column(name = "closed_by") private UUID closedBy;
-    @Column(columnDefinition = "text") private String body;
 
     protected KeptClosing() {}
 
     /** @param versionNo 1 for the first; a later one corrects it */
     KeptClosing(Visit visit, int versionNo, UUID submission, UUID by, Instant now, UnaryOperator<String> seal) {
-        super(visit, submission, by, now);
+        super(visit.client.id, seal, submission, by, now);
         this.visitId = visit.id;
-        this.clientId = visit.client.id;
         this.versionNo = (int) counted(versionNo);
         this.submission = submission;
         this.closedAt = now;
         this.closedBy = by;
-        this.body = sealed("body", seal);
     }
 
     /** Every version of the closings of visits that were closed in that time, the newest first; when one was put right does not matter. */
@@ -62,10 +58,6 @@ public class KeptClosing extends Stored {
         return visitId;
     }
 
-    public UUID clientId() {
-        return clientId;
-    }
-
     public int versionNo() {
         return versionNo;
     }
@@ -80,9 +72,5 @@ public class KeptClosing extends Stored {
 
     public UUID closedBy() {
         return closedBy;
-    }
-
-    String body() {
-        return body;
     }
 }

@@ -158,7 +158,7 @@ public class Decisions {
         var body = new KeptDecision.Body(services, wanted.reason().orElse(""), Staff.atWork().size() == 1);
         var decision =
             new KeptDecision(visit, wanted, open.signature().consent().map(c -> c.id()), by.id, clock.instant(),
-                place -> sealed.seal(visit.client.id, place, body));
+                sealed.sealing(visit.client.id, body));
         decision.persist();
         return decision;
     }
@@ -211,6 +211,6 @@ public class Decisions {
     }
 
     public KeptDecision.Body read(KeptDecision decision) {
-        return sealed.open(decision.clientId(), decision.place("body"), decision.body(), KeptDecision.Body.class);
+        return sealed.open(decision, KeptDecision.Body.class);
     }
 }

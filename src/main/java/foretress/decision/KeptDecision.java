@@ -1,6 +1,6 @@
 package foretress.decision;
 
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -17,16 +17,14 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "decision")
-public class KeptDecision extends Stored {
+public class KeptDecision extends SealedRow {
     @Column(name = "visit_id") private UUID visitId;
-    @Column(name = "client_id") private UUID clientId;
     @Column(name = "version_no") private int versionNo;
     private UUID submission;
     @Column(name = "assessment_id") private UUID assessmentId;
     @Column(name = "consent_id") private UUID consentId;
     @Column(name = "decided_at") private Instant decidedAt;
     @Column(name = "decided_by") private UUID decidedBy;
-    @Column(columnDefinition = "text") private String body;
 
     protected KeptDecision() {}
 
@@ -39,16 +37,14 @@ public class KeptDecision extends Stored {
      */
     KeptDecision(Visit visit, Decisions.Wanted wanted, Optional<UUID> consent, UUID by, Instant now,
         UnaryOperator<String> seal) {
-        super(visit, wanted, by, now);
+        super(visit.client.id, seal, wanted, by, now);
         this.visitId = visit.id;
-        this.clientId = visit.client.id;
         this.versionNo = wanted.decided() + 1;
         this.submission = wanted.submission();
         this.assessmentId = wanted.assessmentId();
         this.consentId = consent.orElse(null);
         this.decidedBy = by;
         this.decidedAt = now;
-        this.body = sealed("body", seal);
     }
 
     /**
@@ -67,10 +63,6 @@ public class KeptDecision extends Stored {
         return visitId;
     }
 
-    public UUID clientId() {
-        return clientId;
-    }
-
     /** 1 for the visit's first decision. */
     public int versionNo() {
         return versionNo;
@@ -87,10 +79,6 @@ public class KeptDecision extends Stored {
 
     public UUID decidedBy() {
         return decidedBy;
-    }
-
-    String body() {
-        return body;
     }
 
     /** The signed consent that held; absent when nothing was signed, as when a visit is declined early. */

@@ -164,6 +164,6 @@ public class Assessments {
 
     /** An assessment as it was made, with the facts and findings of its day. */
     public Assessment read(KeptAssessment kept) {
-        return sealed.open(kept.clientId(), kept.place("body"), kept.body(), Assessment.class);
+        return sealed.open(kept, Assessment.class);
     }
 }

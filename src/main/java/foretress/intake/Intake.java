@@ -203,7 +203,7 @@ public class Intake {
         new KeptTopic(visit, code(visit, topic), version(visit, topic) + 1, telling.language(), telling.submission(),
             telling.staff(), clock.instant(),
             place -> vault.sealWord(visit.client.id, place, put),
-            place -> vault.seal(visit.client.id, place, AnswerJson.write(own))).persist();
+            vault.sealing(visit.client.id, AnswerJson.write(own))).persist();
         Answers now = said(visit);
         // What was signed stays signed for what it said; other answers want a signature of their own.
         if (visit.state == State.SIGNED && !hash(before).equals(hash(now))) {
@@ -214,7 +214,7 @@ public class Intake {
     }
 
     private Answers open(KeptTopic kept) {
-        return AnswerJson.read(vault.open(kept.clientId(), kept.place("body"), kept.body()));
+        return AnswerJson.read(vault.open(kept));
     }
 
     private Answers stillOpen(Visit visit, Answers all) {

@@ -1,6 +1,6 @@
 package foretress.intake;
 
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -15,30 +15,26 @@ import java.util.function.UnaryOperator;
 /** An assessment as it was made: its facts and findings, and the rules that made them. Nothing in it is ever changed. */
 @Entity
 @Table(name = "assessment")
-public class KeptAssessment extends Stored {
+public class KeptAssessment extends SealedRow {
     @Column(name = "visit_id") private UUID visitId;
-    @Column(name = "client_id") private UUID clientId;
     @Column(name = "assessed_at") private Instant assessedAt;
     @Column(name = "rule_set_sha256") private String ruleSetSha256;
     /** Names the answers it was made from, under the client's key. */
     @Column(name = "answers_code") private String answersCode;
     /** Something rests on it: it was signed, decided or looked at. The others give way to the next one. */
     private boolean held;
-    @Column(columnDefinition = "text") private String body;
 
     protected KeptAssessment() {}
 
     /** @param held it is kept when a newer one comes; otherwise the newer one takes its place */
     KeptAssessment(Visit visit, Instant now, String ruleSetSha256, String answersCode, boolean held,
         UnaryOperator<String> seal) {
-        super(visit, now, ruleSetSha256, answersCode);
+        super(visit.client.id, seal, now, ruleSetSha256, answersCode);
         this.visitId = visit.id;
-        this.clientId = visit.client.id;
         this.assessedAt = now;
         this.ruleSetSha256 = ruleSetSha256;
         this.answersCode = answersCode;
         this.held = held;
-        this.body = sealed("body", seal);
     }
 
     /** Something goes by it: from here on it is kept. */
@@ -77,10 +73,6 @@ public class KeptAssessment extends Stored {
         return visitId;
     }
 
-    public UUID clientId() {
-        return clientId;
-    }
-
     public String ruleSetSha256() {
         return ruleSetSha256;
     }
@@ -91,9 +83,5 @@ public class KeptAssessment extends Stored {
 
     public boolean held() {
         return held;
-    }
-
-    public String body() {
-        return body;
     }
 }

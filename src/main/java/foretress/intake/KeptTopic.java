@@ -1,6 +1,6 @@
 package foretress.intake;
 
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import foretress.visit.Visit;
 import io.quarkus.runtime.annotations.RegisterForReflection;
 import jakarta.persistence.Column;
@@ -15,9 +15,8 @@ import java.util.function.UnaryOperator;
 /** One version of one topic's answers, sealed. Never changed: saying it differently adds a version. */
 @Entity
 @Table(name = "topic_answers")
-class KeptTopic extends Stored {
+class KeptTopic extends SealedRow {
     @Column(name = "visit_id") private UUID visitId;
-    @Column(name = "client_id") private UUID clientId;
     /** Names the topic under the client's key: which topics were asked tells of answers. */
     private String topic;
     private int version;
@@ -30,7 +29,6 @@ class KeptTopic extends Stored {
     @Column(name = "asked_by") private UUID askedBy;
     /** The paper form it was typed from; absent where it was not. */
     @Column(name = "typed_from") private UUID typedFrom;
-    @Column(columnDefinition = "text") private String body;
 
     protected KeptTopic() {}
 
@@ -42,9 +40,8 @@ class KeptTopic extends Stored {
      */
     KeptTopic(Visit visit, String topic, int version, String language, String submission, Optional<UUID> staff,
         Instant now, UnaryOperator<String> asked, UnaryOperator<String> seal) {
-        super(visit, topic, language, submission, now);
+        super(visit.client.id, seal, topic, language, submission, now);
         this.visitId = visit.id;
-        this.clientId = visit.client.id;
         this.topic = topic;
         this.version = (int) counted(version);
         this.language = language;
@@ -52,7 +49,6 @@ class KeptTopic extends Stored {
         this.submission = submission;
         this.asked = sealed("asked", asked);
         this.askedBy = staff.orElse(null);
-        this.body = sealed("body", seal);
     }
 
     /** It was typed from that paper form. */
@@ -79,7 +75,7 @@ class KeptTopic extends Stored {
     }
 
     Sent sent() {
-        return new Sent(id, clientId, topic, asked);
+        return new Sent(id, clientId(), topic, asked);
     }
 
     static List<Sent> sent(UUID visitId) {
@@ -109,19 +105,11 @@ class KeptTopic extends Stored {
             .firstResultOptional().map(k -> k.version).orElse(0);
     }
 
-    UUID clientId() {
-        return clientId;
-    }
-
     String topic() {
         return topic;
     }
 
     Instant savedAt() {
         return savedAt;
-    }
-
-    String body() {
-        return body;
     }
 }

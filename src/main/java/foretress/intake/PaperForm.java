@@ -1,7 +1,7 @@
 package foretress.intake;
 
 import foretress.picture.Paper;
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -17,27 +17,23 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "paper_form")
-public class PaperForm extends Stored {
+public class PaperForm extends SealedRow {
     @Column(name = "visit_id") private UUID visitId;
-    @Column(name = "client_id") private UUID clientId;
     /** The day the client wrote beside the signature. */
     @Column(name = "signed_on") private LocalDate signedOn;
     @Column(name = "typed_at") private Instant typedAt;
     @Column(name = "typed_by") private UUID typedBy;
     @Column(name = "media_type") private String mediaType;
-    @Column(columnDefinition = "text") private String body;
 
     protected PaperForm() {}
 
     PaperForm(Visit visit, Paper paper, LocalDate signedOn, UUID staff, Instant now, UnaryOperator<String> seal) {
-        super(visit, paper, signedOn, staff, now);
+        super(visit.client.id, seal, paper, signedOn, staff, now);
         this.visitId = visit.id;
-        this.clientId = visit.client.id;
         this.signedOn = signedOn;
         this.typedAt = now;
         this.typedBy = staff;
         this.mediaType = paper.mediaType();
-        this.body = sealed("body", seal);
     }
 
     static Optional<PaperForm> of(UUID visitId) {
@@ -46,10 +42,6 @@ public class PaperForm extends Stored {
 
     public UUID visitId() {
         return visitId;
-    }
-
-    UUID clientId() {
-        return clientId;
     }
 
     public LocalDate signedOn() {
@@ -66,9 +58,5 @@ public class PaperForm extends Stored {
 
     public String mediaType() {
         return mediaType;
-    }
-
-    String body() {
-        return body;
     }
 }

@@ -59,7 +59,7 @@ public class PaperForms {
         if (!mayType(visit))
             throw new IllegalStateException("answers were given otherwise");
         new PaperForm(visit, paper, signedOn, staff, clock.instant(),
-            place -> vault.seal(visit.client.id, place, paper.bytes())).persist();
+            vault.sealing(visit.client.id, paper.bytes())).persist();
         if (visit.state == State.BOOKED)
             visit.moveTo(State.INVITED);
         visit.moveTo(State.ANSWERING);
@@ -68,7 +68,7 @@ public class PaperForms {
     }
 
     public byte[] bytes(PaperForm form) {
-        return vault.open(form.clientId(), form.place("body"), form.body());
+        return vault.open(form);
     }
 
     /** Questions of this topic on the paper that nobody has typed in yet. */

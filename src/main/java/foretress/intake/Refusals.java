@@ -87,10 +87,10 @@ public class Refusals {
 
     private void keep(Visit visit, String ids) {
         new TestRefusal(visit, clock.instant(),
-            place -> vault.seal(visit.client.id, place, ids.getBytes(StandardCharsets.UTF_8))).persist();
+            vault.sealing(visit.client.id, ids.getBytes(StandardCharsets.UTF_8))).persist();
     }
 
     private String open(TestRefusal said) {
-        return new String(vault.open(said.clientId(), said.place("body"), said.body()), StandardCharsets.UTF_8);
+        return new String(vault.open(said), StandardCharsets.UTF_8);
     }
 }

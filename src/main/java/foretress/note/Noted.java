@@ -1,6 +1,6 @@
 package foretress.note;
 
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import foretress.visit.Client;
 import foretress.visit.Visit;
 import jakarta.persistence.AttributeConverter;
@@ -19,14 +19,12 @@ import java.util.function.UnaryOperator;
 /** One thing that staff wrote down about a client. One entered in error is struck out and stays. */
 @Entity
 @Table(name = "noted")
-public class Noted extends Stored {
-    @Column(name = "client_id") private UUID clientId;
+public class Noted extends SealedRow {
     @Column(name = "visit_id") private UUID visitId;
     @Convert(converter = KindCode.class) private NotedKind kind;
     private String submission;
     @Column(name = "noted_at") private Instant notedAt;
     @Column(name = "noted_by") private UUID notedBy;
-    @Column(columnDefinition = "text") private String body;
     @Column(columnDefinition = "text") private String told;
     @Column(name = "struck_at") private Instant struckAt;
     @Column(name = "struck_by") private UUID struckBy;
@@ -41,14 +39,12 @@ public class Noted extends Stored {
      */
     Noted(Visit visit, NotedKind kind, String submission, UUID by, Instant now, UnaryOperator<String> seal,
         UnaryOperator<String> told) {
-        super(visit, kind, submission, by, now);
+        super(visit.client.id, seal, kind, submission, by, now);
         this.visitId = visit.id;
-        this.clientId = visit.client.id;
         this.kind = kind;
         this.submission = submission;
         this.notedAt = now;
         this.notedBy = by;
-        this.body = sealed("body", seal);
         this.told = sealed("told", told);
     }
 
@@ -95,10 +91,6 @@ public class Noted extends Stored {
         }
     }
 
-    public UUID clientId() {
-        return clientId;
-    }
-
     public UUID visitId() {
         return visitId;
     }
@@ -113,10 +105,6 @@ public class Noted extends Stored {
 
     public UUID notedBy() {
         return notedBy;
-    }
-
-    String body() {
-        return body;
     }
 
     String told() {

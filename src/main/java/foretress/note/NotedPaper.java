@@ -2,7 +2,7 @@ package foretress.note;
 
 import foretress.bench.Keeping;
 import foretress.picture.Paper;
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -17,31 +17,27 @@ import java.util.function.UnaryOperator;
 /** The letter itself, sealed: a photo drawn anew, or a PDF. */
 @Entity
 @Table(name = "noted_paper")
-public class NotedPaper extends Stored {
+public class NotedPaper extends SealedRow {
     @Column(name = "noted_id") private UUID notedId;
-    @Column(name = "client_id") private UUID clientId;
     @Column(name = "kept_at") private Instant keptAt;
     @Column(name = "kept_by") private UUID keptBy;
     @Column(name = "media_type") private String mediaType;
     @Enumerated(EnumType.STRING) private Keeping kept;
-    @Column(columnDefinition = "text") private String body;
 
     protected NotedPaper() {}
 
     NotedPaper(Noted note, Paper sent, UUID by, Instant now, UnaryOperator<String> seal) {
-        super(note, sent, by, now);
+        super(note.clientId(), seal, sent, by, now);
         this.notedId = note.id();
-        this.clientId = note.clientId();
         this.keptAt = now;
         this.keptBy = by;
         this.mediaType = sent.mediaType();
         this.kept = Keeping.of(sent);
-        this.body = sealed("body", seal);
     }
 
     /** Takes the place of what was kept as it had been sent. */
     public void readAnew(Paper fresh, UnaryOperator<String> seal) {
-        this.body = sealed("body", seal);
+        seal(seal);
         this.mediaType = fresh.mediaType();
         this.kept = Keeping.of(fresh);
     }
@@ -59,10 +55,6 @@ public class NotedPaper extends Stored {
         return find("notedId = ?1 and id = ?2", notedId, id).firstResultOptional();
     }
 
-    public UUID clientId() {
-        return clientId;
-    }
-
     public Instant keptAt() {
         return keptAt;
     }
@@ -73,9 +65,5 @@ public class NotedPaper extends Stored {
 
     public Keeping kept() {
         return kept;
-    }
-
-    public String body() {
-        return body;
     }
 }

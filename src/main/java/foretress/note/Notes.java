@@ -51,7 +51,7 @@ public class Notes {
     }
 
     public <T> T body(Noted note, Class<T> type) {
-        return bodies.open(note.clientId(), note.place("body"), note.body(), type);
+        return bodies.open(note, type);
     }
 
     public String struckWhy(Noted note) {
@@ -70,8 +70,8 @@ public class Notes {
     private Noted made(Visit visit, NotedKind kind, String submission, Object body, UUID by) {
         List<String> told = body instanceof NotedBody.Word word ? told(word.about(), intake.said(visit)) : List.of();
         Noted note =
-            new Noted(visit, kind, submission, by, clock.instant(), place -> bodies.seal(visit.client.id, place, body),
-                place -> bodies.seal(visit.client.id, place, told));
+            new Noted(visit, kind, submission, by, clock.instant(), bodies.sealing(visit.client.id, body),
+                bodies.sealing(visit.client.id, told));
         note.persistAndFlush();
         ledger.note(by.toString(), "noted: " + kind.code(), note.id().toString());
         renewal.ofClient(note.clientId());
@@ -83,7 +83,7 @@ public class Notes {
         QuarkusTransaction.requiringNew().run(() -> {
             Noted note = Noted.findById(found.id(), LockModeType.PESSIMISTIC_WRITE);
             if (!note.struck()) {
-                note.strike(by, clock.instant(), place -> bodies.seal(note.clientId(), place, why));
+                note.strike(by, clock.instant(), bodies.sealing(note.clientId(), why));
                 note.persistAndFlush();
                 ledger.note(by.toString(), "noted in error", note.id().toString());
                 renewal.ofClient(Visit.<Visit>findById(note.visitId()).client.id);
@@ -100,7 +100,7 @@ public class Notes {
     }
 
     public byte[] bytes(NotedPaper paper) {
-        return vault.open(paper.clientId(), paper.place("body"), paper.body());
+        return vault.open(paper);
     }
 
     /** @return false when the note has as many as it may have */
@@ -112,7 +112,7 @@ public class Notes {
     }
 
     private boolean keep(Noted note, Paper sent, UUID by) {
-        new NotedPaper(note, sent, by, clock.instant(), place -> vault.seal(note.clientId(), place, sent.bytes()))
+        new NotedPaper(note, sent, by, clock.instant(), vault.sealing(note.clientId(), sent.bytes()))
             .persist();
         ledger.note(by.toString(), "letter kept with a note", note.id().toString());
         return true;

@@ -34,7 +34,7 @@ public class Post {
      */
     @Transactional
     public UUID mail(UUID clientId, UUID visitId, String kind, String language, Letter letter) {
-        var mail = new Outgoing(clientId, visitId, kind, language, place -> sealed.seal(clientId, place, letter),
+        var mail = new Outgoing(clientId, visitId, kind, language, sealed.sealing(clientId, letter),
             clock.instant());
         mail.persist();
         return mail.id;

@@ -1,20 +1,14 @@
 package foretress.salon;
 
+import foretress.running.Hmac;
 import foretress.web.PublicAddress;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.core.Cookie;
 import jakarta.ws.rs.core.NewCookie;
-import java.nio.charset.StandardCharsets;
-import java.security.GeneralSecurityException;
-import java.security.MessageDigest;
 import java.time.Duration;
-import java.util.Base64;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import javax.crypto.Mac;
-import javax.crypto.spec.SecretKeySpec;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
@@ -25,18 +19,18 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 class Devices {
     private static final Duration REMEMBERED = Duration.ofDays(180);
 
-    private final SecretKeySpec key;
+    private final Hmac key;
     private final PublicAddress address;
 
     Devices(@ConfigProperty(name = "foretress.session-key") String base64, PublicAddress address) {
-        this.key = new SecretKeySpec(Base64.getDecoder().decode(base64), "HmacSHA256");
+        this.key = Hmac.ofBase64(base64);
         this.address = address;
     }
 
     /** The device's own name, when it is known as one of this person's. */
     Optional<String> known(Map<String, Cookie> cookies, Staff staff) {
         return Optional.ofNullable(cookies.get(name(staff))).map(Cookie::getValue).map(value -> value.split("\\.", 2))
-            .filter(parts -> parts.length == 2 && same(parts[1], sign(staff, parts[0]))).map(parts -> parts[0]);
+            .filter(parts -> parts.length == 2 && Hmac.same(parts[1], sign(staff, parts[0]))).map(parts -> parts[0]);
     }
 
     /** The same cookie again for a device that is known, so that what is counted for it goes on. */
@@ -53,18 +47,7 @@ class Devices {
     }
 
     private String sign(Staff staff, String device) {
-        try {
-            var mac = Mac.getInstance("HmacSHA256");
-            mac.init(key);
-            var signed =
-                String.join("\n", "device of staff", staff.id.toString(), device, staff.passwordHash().orElse(""));
-            return HexFormat.of().formatHex(mac.doFinal(signed.getBytes(StandardCharsets.UTF_8)));
-        } catch (GeneralSecurityException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    private static boolean same(String one, String other) {
-        return MessageDigest.isEqual(one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
+        return key.hex(
+            String.join("\n", "device of staff", staff.id.toString(), device, staff.passwordHash().orElse("")));
     }
 }

@@ -1,6 +1,7 @@
 package foretress.skintest;
 
 import foretress.salon.Staff;
+import foretress.vault.SealedJson;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
 import foretress.visit.Visit;
@@ -64,16 +65,16 @@ public class AftercarePages {
 
     private final Links links;
     private final LookRecording looks;
-    private final Sealing sealing;
+    private final SealedJson sealed;
     private final Tasks tasks;
     private final Language language;
 
     @Context HttpHeaders headers;
 
-    AftercarePages(Links links, LookRecording looks, Sealing sealing, Tasks tasks, Language language) {
+    AftercarePages(Links links, LookRecording looks, SealedJson sealed, Tasks tasks, Language language) {
         this.links = links;
         this.looks = looks;
-        this.sealing = sealing;
+        this.sealed = sealed;
         this.tasks = tasks;
         this.language = language;
     }
@@ -164,7 +165,7 @@ public class AftercarePages {
     }
 
     private TemplateInstance toldPage(String token, TestApplied test, SkinTestEntry entry, Mistakes mistakes) {
-        SkinLook look = sealing.look(entry);
+        SkinLook look = sealed.open(entry, SkinLook.class);
         int photos = Photo.ofEntry(entry.id()).size();
         return new ToldPage(token, look.urgent(), look.nothing(), look.nothing() ? "" : promise(test),
             photos < MOST_PHOTOS, photos > 0, mistakes);

@@ -3,6 +3,7 @@ package foretress.skintest;
 import foretress.intake.Plans;
 import foretress.intake.Renewal;
 import foretress.ledger.Ledger;
+import foretress.vault.SealedJson;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -16,14 +17,14 @@ import java.util.UUID;
 class Applications {
     private final Plans plans;
     private final Renewal renewal;
-    private final Sealing sealing;
+    private final SealedJson sealed;
     private final Ledger ledger;
     private final Clock clock;
 
-    Applications(Plans plans, Renewal renewal, Sealing sealing, Ledger ledger, Clock clock) {
+    Applications(Plans plans, Renewal renewal, SealedJson sealed, Ledger ledger, Clock clock) {
         this.plans = plans;
         this.renewal = renewal;
-        this.sealing = sealing;
+        this.sealed = sealed;
         this.ledger = ledger;
         this.clock = clock;
     }
@@ -44,7 +45,7 @@ class Applications {
             .orElseThrow(() -> new IllegalStateException("nobody agreed to a test with this product"));
         var test = new TestApplied(submission, visit, product.line().id, agreed, staff, clock.instant(),
             Duration.ofHours(plans.skinTest(visit).waitHours()),
-            place -> sealing.seal(visit.client.id, place, made));
+            sealed.sealing(visit.client.id, made));
         test.persist();
         ledger.note(staff.toString(), "skin test applied", test.id().toString());
         renewal.of(visit.id);

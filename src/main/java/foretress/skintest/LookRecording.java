@@ -6,6 +6,8 @@ import foretress.ledger.Ledger;
 import foretress.picture.RedrawnPhoto;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
+import foretress.vault.SealedJson;
+import foretress.vault.Vault;
 import foretress.visit.State;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
@@ -14,6 +16,7 @@ import foretress.visit.Visits;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import jakarta.persistence.LockModeType;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Comparator;
@@ -29,15 +32,18 @@ class LookRecording {
     private final Renewal renewal;
     private final Visits visits;
     private final Tasks tasks;
-    private final Sealing sealing;
+    private final Vault vault;
+    private final SealedJson sealed;
     private final Ledger ledger;
     private final Clock clock;
 
-    LookRecording(Renewal renewal, Visits visits, Tasks tasks, Sealing sealing, Ledger ledger, Clock clock) {
+    LookRecording(Renewal renewal, Visits visits, Tasks tasks, Vault vault, SealedJson sealed, Ledger ledger,
+        Clock clock) {
         this.renewal = renewal;
         this.visits = visits;
         this.tasks = tasks;
-        this.sealing = sealing;
+        this.vault = vault;
+        this.sealed = sealed;
         this.ledger = ledger;
         this.clock = clock;
     }
@@ -82,7 +88,7 @@ class LookRecording {
             throw new TooEarly(test.readableFrom());
         }
         var entry = new SkinTestEntry(submission, test, staff, clock.instant(),
-            place -> sealing.seal(test.clientId(), place, look));
+            sealed.sealing(test.clientId(), look));
         entry.persist();
         ledger.note(staff.map(UUID::toString).orElse("client"),
             staff.isPresent() ? "skin test read" : "skin test reported on", test.id().toString());
@@ -127,7 +133,8 @@ class LookRecording {
     }
 
     private SkinTestEntry mark(SkinTestEntry entry, String reason, UUID owner) {
-        entry.wasInError(owner, clock.instant(), place -> sealing.sealWords(entry.clientId(), place, reason));
+        entry.wasInError(owner, clock.instant(),
+            vault.sealing(entry.clientId(), reason.getBytes(StandardCharsets.UTF_8)));
         entry.persist();
         ledger.note(owner.toString(), "skin test entry marked as entered in error", entry.id().toString());
         renewal.ofClient(entry.clientId());
@@ -137,7 +144,7 @@ class LookRecording {
     /** A picture with a report. */
     void photo(SkinTestEntry entry, RedrawnPhoto drawn) {
         QuarkusTransaction.requiringNew().run(() -> {
-            new Photo(entry, clock.instant(), place -> sealing.sealBytes(entry.clientId(), place, drawn.jpeg()))
+            new Photo(entry, clock.instant(), vault.sealing(entry.clientId(), drawn.jpeg()))
                 .persist();
             ledger.note("client", "photo of a skin test sent", entry.testId().toString());
         });

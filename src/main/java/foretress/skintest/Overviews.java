@@ -10,6 +10,7 @@ import foretress.salon.ProductLine;
 import foretress.salon.ProductLines;
 import foretress.salon.SettingsWords;
 import foretress.salon.Staff;
+import foretress.vault.Vault;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import foretress.visit.When;
@@ -34,7 +35,7 @@ class Overviews {
     private final TestConsent consent;
     private final PlannedProducts planned;
     private final ProductLines lines;
-    private final Sealing sealing;
+    private final Vault vault;
     private final Knowledge knowledge;
     private final SkinWords say;
     private final SettingsWords settings;
@@ -43,7 +44,7 @@ class Overviews {
 
     Overviews(TestStore tests, SkinTestGate gate, SkinTestRecord record, SkinTestHistory kept, TestConsent consent,
         PlannedProducts planned,
-        ProductLines lines, Sealing sealing, Knowledge knowledge, SkinWords say, SettingsWords settings,
+        ProductLines lines, Vault vault, Knowledge knowledge, SkinWords say, SettingsWords settings,
         TestVisits shortVisits, Clock clock) {
         this.tests = tests;
         this.gate = gate;
@@ -52,7 +53,7 @@ class Overviews {
         this.consent = consent;
         this.planned = planned;
         this.lines = lines;
-        this.sealing = sealing;
+        this.vault = vault;
         this.knowledge = knowledge;
         this.say = say;
         this.settings = settings;
@@ -166,7 +167,7 @@ class Overviews {
         String who = seen.byStaff() ? name(entry.madeBy()) : say.test_by_client();
         String signs = seen.look().signs().stream().map(this::sign).collect(Collectors.joining(", "));
         String error = entry.counts() ? "" : say.test_error_said(name(entry.errorBy()), moment(entry.errorAt(), visit),
-            sealing.words(entry.clientId(), entry.place("error_reason"), entry.errorReason()));
+            vault.openWord(entry.clientId(), entry.place("error_reason"), entry.errorReason()));
         return new Overview.Line(entry.id().toString(), moment(entry.madeAt(), visit), who, signs, seen.look().words(),
             seen.look().began().map(this::began).orElse(""),
             !seen.look().nothing(), error,

@@ -1,6 +1,6 @@
 package foretress.skintest;
 
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -15,18 +15,16 @@ import java.util.function.UnaryOperator;
 /** One look at a test, by the client or by staff. It stays; a slip is marked as entered in error and counts no more. */
 @Entity(name = "SkinTestEntry")
 @Table(name = "skin_test_entry")
-class SkinTestEntry extends Stored {
+class SkinTestEntry extends SealedRow {
     enum Kind { REPORT, READING }
 
     private UUID submission;
     @Column(name = "test_id") private UUID testId;
-    @Column(name = "client_id") private UUID clientId;
     @Enumerated(EnumType.STRING)
     @Column(length = 16) private Kind kind;
     @Column(name = "made_at") private Instant madeAt;
     /** The member of staff; empty for what the client told. */
     @Column(name = "made_by") private UUID madeBy;
-    @Column(columnDefinition = "text") private String body;
     @Column(name = "error_at") private Instant errorAt;
     @Column(name = "error_by") private UUID errorBy;
     @Column(name = "error_reason", columnDefinition = "text") private String errorReason;
@@ -35,14 +33,12 @@ class SkinTestEntry extends Stored {
 
     /** @param staff who read it; empty for what the client told */
     SkinTestEntry(UUID submission, TestApplied test, Optional<UUID> staff, Instant now, UnaryOperator<String> seal) {
-        super(submission, test, now);
+        super(test.clientId(), seal, submission, now);
         this.submission = submission;
         this.testId = test.id();
-        this.clientId = test.clientId();
         this.kind = staff.isPresent() ? Kind.READING : Kind.REPORT;
         this.madeAt = now;
         this.madeBy = staff.orElse(null);
-        this.body = sealed("body", seal);
     }
 
     /** A slip of the finger: from here on it counts no more. */
@@ -73,10 +69,6 @@ class SkinTestEntry extends Stored {
         return testId;
     }
 
-    UUID clientId() {
-        return clientId;
-    }
-
     Kind kind() {
         return kind;
     }
@@ -87,10 +79,6 @@ class SkinTestEntry extends Stored {
 
     UUID madeBy() {
         return madeBy;
-    }
-
-    String body() {
-        return body;
     }
 
     Instant errorAt() {

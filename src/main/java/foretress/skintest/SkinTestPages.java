@@ -7,6 +7,7 @@ import foretress.salon.ProductLine;
 import foretress.salon.ProveAgain;
 import foretress.salon.SettingsWords;
 import foretress.salon.Who;
+import foretress.vault.Vault;
 import foretress.visit.Clients;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
@@ -76,7 +77,7 @@ public class SkinTestPages {
     private final Overviews overviews;
     private final Links links;
     private final TestMails letters;
-    private final Sealing sealing;
+    private final Vault vault;
     private final Plans plans;
     private final MaskingWords maskingWords;
     private final SkinWords say;
@@ -88,7 +89,7 @@ public class SkinTestPages {
 
     SkinTestPages(Visits visits, Clients clients, PlannedProducts planned, SkinTestGate gate, TestConsent consent,
         SkinTestRecord record, Applications applications,
-        LookRecording looks, TestStore tests, Overviews overviews, Links links, TestMails letters, Sealing sealing,
+        LookRecording looks, TestStore tests, Overviews overviews, Links links, TestMails letters, Vault vault,
         Plans plans, MaskingWords maskingWords,
         SkinWords say, SettingsWords settings, ProveAgain proveAgain, Ledger ledger, Who who, Clock clock) {
         this.visits = visits;
@@ -103,7 +104,7 @@ public class SkinTestPages {
         this.overviews = overviews;
         this.links = links;
         this.letters = letters;
-        this.sealing = sealing;
+        this.vault = vault;
         this.plans = plans;
         this.maskingWords = maskingWords;
         this.say = say;
@@ -295,7 +296,7 @@ public class SkinTestPages {
         Photo kept = Photo.<Photo>findByIdOptional(photo).filter(one -> isOf(found(id), one.clientId()))
             .orElseThrow(NotFoundException::new);
         ledger.note(staff().toString(), "photo of a skin test read", kept.id().toString());
-        return SentFile.photo(sealing.bytes(kept));
+        return SentFile.photo(vault.open(kept));
     }
 
     private SkinTestEntry entry(Visit visit, UUID id) {

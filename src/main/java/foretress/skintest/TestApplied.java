@@ -1,6 +1,6 @@
 package foretress.skintest;
 
-import foretress.running.Stored;
+import foretress.vault.SealedRow;
 import foretress.visit.Client;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
@@ -16,9 +16,8 @@ import java.util.function.UnaryOperator;
 /** A skin test that was put on. */
 @Entity
 @Table(name = "skin_test")
-class TestApplied extends Stored {
+class TestApplied extends SealedRow {
     private UUID submission;
-    @Column(name = "client_id") private UUID clientId;
     @Column(name = "visit_id") private UUID visitId;
     /** The product line as its leaflet was on that day. */
     @Column(name = "line_version") private UUID lineVersion;
@@ -27,7 +26,6 @@ class TestApplied extends Stored {
     @Column(name = "applied_by") private UUID appliedBy;
     @Column(name = "readable_from") private Instant readableFrom;
     @Column(name = "reminded_at") private Instant remindedAt;
-    @Column(columnDefinition = "text") private String body;
 
     protected TestApplied() {}
 
@@ -40,18 +38,16 @@ class TestApplied extends Stored {
      */
     TestApplied(UUID submission, Visit visit, UUID lineVersion, TestAgreement agreed, UUID staff, Instant now,
         Duration wait, UnaryOperator<String> seal) {
-        super(submission, visit, lineVersion, agreed, staff, now);
+        super(visit.client.id, seal, submission, lineVersion, agreed, staff, now);
         if (wait.isNegative()) {
             throw new IllegalArgumentException("read before it was put on: " + wait);
         }
         this.submission = submission;
-        this.clientId = visit.client.id;
         this.visitId = visit.id;
         this.lineVersion = lineVersion;
         this.appliedAt = now;
         this.appliedBy = staff;
         this.readableFrom = now.plus(wait);
-        this.body = sealed("body", seal);
         this.consentId = agreed.use(id);
     }
 
@@ -66,10 +62,6 @@ class TestApplied extends Stored {
     /** The newest first; those of records merged into this one are among them. */
     static List<TestApplied> ofClient(UUID clientId) {
         return list("clientId in " + Client.SAME_PERSON + " order by appliedAt desc, id", clientId);
-    }
-
-    UUID clientId() {
-        return clientId;
     }
 
     UUID visitId() {
@@ -90,9 +82,5 @@ class TestApplied extends Stored {
 
     Instant readableFrom() {
         return readableFrom;
-    }
-
-    String body() {
-        return body;
     }
 }

@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import foretress.vault.SealedJson;
 import jakarta.inject.Singleton;
 import java.util.List;
 import java.util.Optional;
@@ -8,10 +9,10 @@ import java.util.UUID;
 /** Tests read from the store and opened. */
 @Singleton
 class TestStore {
-    private final Sealing sealing;
+    private final SealedJson sealed;
 
-    TestStore(Sealing sealing) {
-        this.sealing = sealing;
+    TestStore(SealedJson sealed) {
+        this.sealed = sealed;
     }
 
     /** The newest first. */
@@ -28,7 +29,7 @@ class TestStore {
     }
 
     TestFile told(TestApplied test) {
-        return new TestFile(test, sealing.made(test), SkinTestEntry.ofTest(test.id()).stream()
-            .map(entry -> new TestFile.Seen(entry, sealing.look(entry))).toList());
+        return new TestFile(test, sealed.open(test, TestMethod.class), SkinTestEntry.ofTest(test.id()).stream()
+            .map(entry -> new TestFile.Seen(entry, sealed.open(entry, SkinLook.class))).toList());
     }
 }

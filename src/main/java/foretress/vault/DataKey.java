@@ -1,13 +1,12 @@
 package foretress.vault;
 
 import com.google.crypto.tink.Aead;
+import foretress.running.Hmac;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.util.Base64;
 import java.util.HexFormat;
 import java.util.regex.Pattern;
-import javax.crypto.Mac;
-import javax.crypto.spec.SecretKeySpec;
 
 /** A client's own data key, unwrapped: it seals what was said, and gives names to what must be told equal without being opened. */
 final class DataKey {
@@ -15,11 +14,11 @@ final class DataKey {
     private static final Pattern COLUMN = Pattern.compile("[a-z_]+\\.[a-z_0-9]+");
 
     private final Aead aead;
-    private final byte[] forCodes;
+    private final Hmac forCodes;
 
     DataKey(Aead aead, byte[] forCodes) {
         this.aead = aead;
-        this.forCodes = forCodes;
+        this.forCodes = new Hmac(forCodes);
     }
 
     String seal(String place, byte[] plain, SizeClass least) throws GeneralSecurityException {
@@ -35,12 +34,8 @@ final class DataKey {
     }
 
     /** HMAC-SHA256 in 64 hexadecimal digits; the same bytes have another name in another column, and under another client's key. */
-    String code(String column, byte[] plain) throws GeneralSecurityException {
-        var mac = Mac.getInstance("HmacSHA256");
-        mac.init(new SecretKeySpec(forCodes, "HmacSHA256"));
-        mac.update(bound(COLUMN, column));
-        mac.update((byte) 0);
-        return HexFormat.of().formatHex(mac.doFinal(plain));
+    String code(String column, byte[] plain) {
+        return HexFormat.of().formatHex(forCodes.of(bound(COLUMN, column), new byte[1], plain));
     }
 
     private static byte[] bound(Pattern pattern, String where) {

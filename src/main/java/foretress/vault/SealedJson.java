@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.inject.Singleton;
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** Records of our own as JSON, sealed under the client's own key. */
 @Singleton
@@ -22,6 +23,11 @@ public class SealedJson {
         return vault.seal(clientId, place, bytes(place, body));
     }
 
+    /** Seals this for whichever place a row gives. */
+    public UnaryOperator<String> sealing(UUID clientId, Object body) {
+        return place -> seal(clientId, place, body);
+    }
+
     /** The same for what is the longer the more was found. */
     public String sealPaper(UUID clientId, String place, Object body) {
         return vault.sealPaper(clientId, place, bytes(place, body));
@@ -33,6 +39,10 @@ public class SealedJson {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("%s has no JSON form".formatted(place), e);
         }
+    }
+
+    public <T> T open(SealedRow row, Class<T> type) {
+        return open(row.clientId(), row.place("body"), row.body(), type);
     }
 
     public <T> T open(UUID clientId, String place, String sealed, Class<T> type) {

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.util.Collection;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /**
  * Seals what a client said and what was made of it: AES-256-GCM with the client's own key, bound to its place in the store,
@@ -60,7 +61,17 @@ public class Vault {
         }
     }
 
-    /** @throws Unreadable as {@link #open} */
+    /** @throws Unreadable as {@link #open(UUID, String, String)} */
+    public byte[] open(SealedRow row) {
+        return open(row.clientId(), row.place("body"), row.body());
+    }
+
+    /** Seals this for whichever place a row gives. */
+    public UnaryOperator<String> sealing(UUID clientId, byte[] plain) {
+        return place -> seal(clientId, place, plain);
+    }
+
+    /** @throws Unreadable as {@link #open(UUID, String, String)} */
     public String openWord(UUID clientId, String place, String sealed) {
         return new String(open(clientId, place, sealed), StandardCharsets.UTF_8);
     }

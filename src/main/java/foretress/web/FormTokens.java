@@ -1,13 +1,9 @@
 package foretress.web;
 
+import foretress.running.Hmac;
 import jakarta.inject.Singleton;
-import java.nio.charset.StandardCharsets;
-import java.security.GeneralSecurityException;
-import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.List;
-import javax.crypto.Mac;
-import javax.crypto.spec.SecretKeySpec;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
@@ -19,32 +15,18 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 public class FormTokens {
     /** The form's field. */
     public static final String FIELD = "csrf-token";
-    private final SecretKeySpec key;
+    private final Hmac key;
 
     FormTokens(@ConfigProperty(name = "foretress.session-key") String base64) {
-        key = new SecretKeySpec(
-            hmac(new SecretKeySpec(Base64.getDecoder().decode(base64), "HmacSHA256"), "foretress form tokens"),
-            "HmacSHA256");
+        key = new Hmac(Hmac.ofBase64(base64).of("foretress form tokens"));
     }
 
     String of(String session) {
-        return Base64.getUrlEncoder().withoutPadding().encodeToString(hmac(key, session));
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(key.of(session));
     }
 
     /** Whether this token was made here for one of these sessions. */
     public boolean prove(String token, List<String> sessions) {
-        byte[] given = token.getBytes(StandardCharsets.UTF_8);
-        return sessions.stream()
-            .anyMatch(session -> MessageDigest.isEqual(given, of(session).getBytes(StandardCharsets.UTF_8)));
-    }
-
-    private static byte[] hmac(SecretKeySpec key, String said) {
-        try {
-            var mac = Mac.getInstance("HmacSHA256");
-            mac.init(key);
-            return mac.doFinal(said.getBytes(StandardCharsets.UTF_8));
-        } catch (GeneralSecurityException e) {
-            throw new IllegalStateException(e);
-        }
+        return sessions.stream().anyMatch(session -> Hmac.same(token, of(session)));
     }
 }
