@@ -17,8 +17,8 @@ final class BenchCuts {
     static final double SHORTEST_CM = 0.5;
     private static final double STEP_CM = 0.5;
     private static final double NEARLY = 0.95;
-    /** Two suspect stretches whose tufts lie closer than this share one. */
-    private static final double SAME_CM = 2;
+    /** Two suspect stretches whose tufts would be half of the same hair share one, which then reaches over both. */
+    private static final double SAME_CM = TUFT_CM / 2;
     private static final String LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
     private BenchCuts() {}
@@ -55,8 +55,8 @@ final class BenchCuts {
         for (int i = 0; i < cuts.size(); i++) {
             BenchCut other = cuts.get(i);
             if (Math.abs(other.fromCm() - from) < SAME_CM) {
-                cuts.set(i, new BenchCut(other.letter(), other.kind(), other.stretch() + ", " + label, other.fromCm(),
-                    other.toCm(), true));
+                cuts.set(i, new BenchCut(other.letter(), other.kind(), other.stretch() + ", " + label,
+                    round(Math.min(other.fromCm(), from)), round(Math.max(other.toCm(), to)), true));
                 return;
             }
         }

@@ -27,7 +27,8 @@ public class BenchElasticityPages {
     private static final int MOST_HAIRS = 30;
 
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record BenchElasticity(BenchHead head, Sheet sheet, List<BenchChange> changes, Optional<BenchTail> tail,
+    record BenchElasticity(BenchHead head, Sheet sheet, List<BenchOutcome> outcomes, List<BenchChange> changes,
+        Optional<BenchTail> tail,
         Mistakes mistakes) implements TemplateInstance {}
 
     /**
@@ -38,7 +39,12 @@ public class BenchElasticityPages {
      */
     public record Sheet(String action, List<Hair> hairs, Weight weight, String result, String missing, String mark,
         List<Choice> parts,
-        List<Choice> endings, boolean wet, String rest, String stretched, String submission, boolean open) {}
+        List<Choice> endings, boolean wet, String rest, String stretched, String submission, boolean open) {
+        /** The worst counts, so nothing that is pulled from now on changes it. */
+        public boolean enough() {
+            return open && (weight == Weight.RESTRICTS || weight == Weight.PREVENTS);
+        }
+    }
 
     public record Hair(String part, String how, String percent, Weight weight, String word, String remark) {}
 
@@ -48,16 +54,19 @@ public class BenchElasticityPages {
     private final BenchRecords tests;
     private final BenchChanges changes;
     private final BenchTails tails;
+    private final BenchOutcomes outcomes;
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
 
-    BenchElasticityPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchSay words,
+    BenchElasticityPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails,
+        BenchOutcomes outcomes, BenchSay words,
         BenchWords say, ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
         this.tails = tails;
+        this.outcomes = outcomes;
         this.words = words;
         this.say = say;
         this.time = time;
@@ -175,7 +184,9 @@ public class BenchElasticityPages {
             hairs.worst().map(BenchSay::weight).orElse(Weight.NOTE), result(hairs), missing(hairs), mark(typed),
             parts(typed, hairs), endings(typed), typed.wet(),
             typed.rest(), typed.stretched(), submission, open);
-        return new BenchElasticity(head, sheet, test.map(t -> changes.of(visit, t)).orElse(List.of()),
+        return new BenchElasticity(head, sheet,
+            test.isPresent() ? List.of() : outcomes.ahead(visit, BenchTestKind.ELASTICITY),
+            test.map(t -> changes.of(visit, t)).orElse(List.of()),
             test.map(t -> tails.of(visit, t)), mistakes);
     }
 

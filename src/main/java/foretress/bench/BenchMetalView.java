@@ -18,7 +18,7 @@ import java.util.Optional;
 public record BenchMetalView(BenchHead head, String action, int step, List<String> bath, String bathNote, Mix mix,
     List<Tuft> tufts, List<Sight> sights, Optional<BenchTimer> clock,
     BenchStrand strand, List<String> unwatched, List<String> warmth, String alarm, String toRead, boolean canEnd,
-    List<Outcome> outcomes, Result result,
+    List<BenchOutcome> outcomes, Result result,
     NextDay nextDay, List<BenchChange> changes, BenchTail tail, boolean open, String submission, String version,
     String news,
     Mistakes mistakes) {
@@ -28,6 +28,13 @@ public record BenchMetalView(BenchHead head, String action, int step, List<Strin
         return new BenchMetalView(head, action, step, bath, bathNote, mix, tufts, kept, clock, strand, unwatched,
             warmth, alarm, toRead, canEnd, outcomes, result,
             nextDay, changes, tail, open, submission, version, news, mistakes);
+    }
+
+    /** What covers a tuft in a small glass (common practice, no source). */
+    public static final int GLASS_ML = 20;
+
+    public int glassMl() {
+        return GLASS_ML;
     }
 
     public String live() {
@@ -73,12 +80,6 @@ public record BenchMetalView(BenchHead head, String action, int step, List<Strin
 
     /** @param at minutes and seconds after the start; empty while it was not seen */
     public record Sign(String value, String word, String at, boolean alarming) {}
-
-    /**
-     * @param then where the booked service would stand; empty while the client has said nothing
-     * @param holds it is what the test says now
-     */
-    public record Outcome(Weight weight, String word, String text, String then, boolean holds) {}
 
     /** @param read the test says something */
     public record Result(boolean read, Weight weight, String word, List<String> gaps, String ended) {}

@@ -1,6 +1,5 @@
 package foretress.bench;
 
-import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
 import foretress.knowledge.Knowledge;
 import foretress.salon.Salon;
@@ -11,7 +10,6 @@ import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,6 +22,7 @@ class BenchMetalViews {
     private final BenchRecords tests;
     private final BenchChanges changes;
     private final BenchTails tails;
+    private final BenchOutcomes outcomes;
     private final BenchOverviews overviews;
     private final BenchDoor door;
     private final BenchSay words;
@@ -32,12 +31,14 @@ class BenchMetalViews {
     private final Knowledge knowledge;
     private final Clock clock;
 
-    BenchMetalViews(BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOverviews overviews,
+    BenchMetalViews(BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOutcomes outcomes,
+        BenchOverviews overviews,
         BenchDoor door, BenchSay words, BenchWords say, ChairTime time,
         Knowledge knowledge, Clock clock) {
         this.tests = tests;
         this.changes = changes;
         this.tails = tails;
+        this.outcomes = outcomes;
         this.overviews = overviews;
         this.door = door;
         this.words = words;
@@ -65,7 +66,7 @@ class BenchMetalViews {
                 metal.seen().stream().map(s -> new BenchStrand.Seen(s.second(), s.tuft())).toList()),
             overviews.unwatched(visit, test), warmth(body), alarmed && !test.struck() ? alarm(metal) : "",
             toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(),
-            running ? outcomes(visit, metal) : List.of(),
+            test.state() == BenchRecord.State.ENDED || test.struck() ? List.of() : outcomes(visit, metal),
             result(visit, test, metal), nextDay(visit, test, body, metal), changes.of(visit, test), tail,
             head.ahead() && !test.struck(),
             UUID.randomUUID().toString(), version(test, metal, tail) + "-" + tests.gaps(test).size(), news(metal),
@@ -104,7 +105,13 @@ class BenchMetalViews {
         return body.mix()
             .map(m -> new BenchMetalView.Mix(m.recipe().name(), BenchNumber.say(m.shelfPercent()), "percent",
                 BenchNumber.say(m.peroxideMl())))
-            .orElseGet(() -> new BenchMetalView.Mix(Bath.Recipe.TWENTY_TO_ONE.name(), "", "volumes", "40"));
+            .orElseGet(() -> new BenchMetalView.Mix(Bath.Recipe.TWENTY_TO_ONE.name(), "", "volumes",
+                Integer.toString(glassful(body))));
+    }
+
+    /** A glass for each tuft, filled so that it covers one; never less than the recipe's own measure. */
+    private static int glassful(BenchTestMetal body) {
+        return Math.max(40, BenchMetalView.GLASS_ML * body.tufts().size());
     }
 
     private BenchMetalView.Tuft tuft(BenchTestMetal body, MetalCheck metal, Tuft tuft) {
@@ -142,24 +149,16 @@ class BenchMetalViews {
         return letters.isEmpty() || metal.stopsNow() ? "" : say.to_read(String.join(", ", letters));
     }
 
-    private List<BenchMetalView.Outcome> outcomes(Visit visit, MetalCheck metal) {
+    private List<BenchOutcome> outcomes(Visit visit, MetalCheck metal) {
         MetalCheck.Result now = metal.result();
         boolean said = now != MetalCheck.Result.RUNNING && now != MetalCheck.Result.NOT_WHOLE;
         return List.of(
-            outcome(visit, "positive", say.outcome_reaction_means(), said, now == MetalCheck.Result.REACTION),
-            outcome(visit, "slight-lightening", say.outcome_slight_means(), said,
+            outcomes.of(visit, BenchTestKind.METAL, "positive", say.outcome_reaction_means(), said,
+                now == MetalCheck.Result.REACTION),
+            outcomes.of(visit, BenchTestKind.METAL, "slight-lightening", say.outcome_slight_means(), said,
                 now == MetalCheck.Result.SLIGHT_LIGHTENING),
-            outcome(visit, "nothing-happened", say.outcome_nothing_means(), said,
+            outcomes.of(visit, BenchTestKind.METAL, "nothing-happened", say.outcome_nothing_means(), said,
                 now == MetalCheck.Result.NOTHING_HAPPENED));
-    }
-
-    /** With where the booked service would stand, the look on the next day included; of an outcome that did not come about, nothing. */
-    private BenchMetalView.Outcome outcome(Visit visit, String code, String text, boolean said, boolean holds) {
-        LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
-        String then =
-            said && !holds ? "" : changes.booked(visit, TestFact.sound(BenchTestKind.METAL.code(), code, today, today))
-                .map(say::outcome_then).orElse("");
-        return new BenchMetalView.Outcome(BenchSay.weight(code), words.outcome(code), text, then, holds);
     }
 
     private BenchMetalView.Result result(Visit visit, BenchRecord test, MetalCheck metal) {

@@ -32,7 +32,7 @@ public class BenchTrialPages {
 
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record BenchTrialBegin(BenchHead head, Kind kind, String product, String strength, String unit, String minutes,
-        String submission, Mistakes mistakes)
+        String submission, List<BenchOutcome> outcomes, Mistakes mistakes)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -62,18 +62,20 @@ public class BenchTrialPages {
     private final BenchRecords tests;
     private final BenchChanges changes;
     private final BenchTails tails;
+    private final BenchOutcomes outcomes;
     private final BenchOverviews overviews;
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
 
-    BenchTrialPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails,
+    BenchTrialPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOutcomes outcomes,
         BenchOverviews overviews, BenchSay words, BenchWords say,
         ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
         this.tails = tails;
+        this.outcomes = outcomes;
         this.overviews = overviews;
         this.words = words;
         this.say = say;
@@ -178,7 +180,7 @@ public class BenchTrialPages {
         BenchHead head = BenchHead.of(visit, time);
         return new BenchTrialBegin(head, kind(kind, head.begins(kind)), form.one("product"), form.one("strength"),
             form.one("unit"), form.one("minutes"),
-            submission, mistakes);
+            submission, outcomes.ahead(visit, kind), mistakes);
     }
 
     private Kind kind(BenchTestKind kind, String action) {

@@ -159,12 +159,6 @@ public interface BenchWords {
     @Message
     String hair_source();
     @Message
-    String hair_step_let_go();
-    @Message
-    String hair_step_pull();
-    @Message
-    String hair_step_take();
-    @Message
     String hair_stretched();
     @Message
     String hair_stretched_missing(String typed);

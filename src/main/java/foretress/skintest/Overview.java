@@ -1,6 +1,7 @@
 package foretress.skintest;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything about a visit's skin test on one page, in words.
@@ -34,10 +35,19 @@ record Overview(String id, String client, String when, String product, List<Step
      * @param stands what the test comes to for this visit, in words
      * @param doubts why it does not lift the demand, in words
      * @param earliest from when it may be read
+     * @param wipe when to wipe it off; empty once that is over, or where it stays on until it is read
      */
-    public record One(String id, String product, String how, String applied, String earliest, boolean readable,
+    public record One(String id, String product, String how, String applied, String earliest,
+        Optional<Wipe> wipe, boolean readable,
         boolean reacted, String stands,
         List<String> doubts, List<Line> lines, boolean here) {}
+
+    /**
+     * @param at the moment, in words
+     * @param left seconds until then
+     * @param said the same as minutes and seconds
+     */
+    public record Wipe(String at, long left, String said) {}
 
     /** One look at it. */
     public record Line(String entry, String when, String who, String signs, String words, String result,

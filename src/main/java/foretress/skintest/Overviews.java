@@ -8,6 +8,7 @@ import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.salon.ProductLine;
 import foretress.salon.ProductLines;
+import foretress.salon.Salon;
 import foretress.salon.SettingsWords;
 import foretress.salon.Staff;
 import foretress.vault.Vault;
@@ -17,6 +18,7 @@ import foretress.visit.When;
 import foretress.web.DateWords;
 import jakarta.inject.Singleton;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,6 +30,8 @@ import java.util.stream.Collectors;
 /** Puts a visit's skin test into the words of the stylist's page. */
 @Singleton
 class Overviews {
+    private static final Duration WIPED_BY = Duration.ofMinutes(15);
+
     private final TestStore tests;
     private final SkinTestGate gate;
     private final SkinTestRecord record;
@@ -74,6 +78,11 @@ class Overviews {
             tests.ofClient(visit.client.id).stream().map(told -> one(told, visit)).toList(), papers(visit));
     }
 
+    /** The number to call where the salon is. */
+    String emergency() {
+        return knowledge.policy(Salon.the().jurisdiction).emergencyNumber();
+    }
+
     private List<Overview.Step> missing(Visit visit, SkinTestGate.State state) {
         return state.missing().stream().filter(what -> what != SkinTestGate.Missing.MUST_NOT)
             .map(what -> switch (what) {
@@ -109,10 +118,21 @@ class Overviews {
         TestStanding standing = record.standing(told, visit);
         return new Overview.One(test.id().toString(), line.name + ", " + told.made().shade(), how(told),
             say.test_applied(name(test.appliedBy()), moment(test.appliedAt(), visit)),
-            moment(test.readableFrom(), visit), !clock.instant().isBefore(test.readableFrom()), told.reacted(),
+            moment(test.readableFrom(), visit), wipe(test, line, visit), !clock.instant().isBefore(test.readableFrom()),
+            told.reacted(),
             stands(told, standing, visit),
             record.doubts(told, visit).stream().map(reason -> doubt(reason, told, visit)).toList(),
             told.seen().stream().map(seen -> line(seen, visit)).toList(), test.visitId().equals(visit.id));
+    }
+
+    /** While it is on the skin, and for a quarter of an hour after. */
+    private Optional<Overview.Wipe> wipe(TestApplied test, ProductLine line, Visit visit) {
+        Instant off = test.appliedAt().plus(Duration.ofMinutes(line.leaveOnMinutes));
+        long left = Math.max(0, Duration.between(clock.instant(), off).toSeconds());
+        boolean on = line.leaveOnMinutes > 0 && clock.instant().isBefore(off.plus(WIPED_BY));
+        return on
+            ? Optional.of(new Overview.Wipe(moment(off, visit), left, "%02d:%02d".formatted(left / 60, left % 60)))
+            : Optional.empty();
     }
 
     private String how(TestFile told) {

@@ -52,7 +52,7 @@ public class SkinTestPages {
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record RecordPage(String id, String address, String client, ProductLine line, String shade, int waitHours,
-        String readable, List<String> masking, Form form,
+        String readable, List<String> masking, String emergency, Form form,
         String submission, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -182,7 +182,8 @@ public class SkinTestPages {
         int wait = plans.skinTest(visit).waitHours();
         return new RecordPage(visit.id.toString(), address(visit), visit.client.fullName(), product.line(),
             product.shade(), wait,
-            moment(clock.instant().plusSeconds(wait * 3600L), visit), maskingWords.of(record.masking(visit)), form,
+            moment(clock.instant().plusSeconds(wait * 3600L), visit), maskingWords.of(record.masking(visit)),
+            overviews.emergency(), form,
             submission, mistakes);
     }
 

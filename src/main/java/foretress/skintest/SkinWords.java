@@ -303,4 +303,42 @@ public interface SkinWords {
     String task_ask();
     @Message
     String task_speak(String name);
+    @Message
+    String how_1();
+    @Message
+    String how_2();
+    @Message
+    String how_3();
+    @Message
+    String how_4();
+    @Message
+    String how_5();
+    @Message
+    String how_6();
+    @Message
+    String how_7();
+    @Message
+    String how_8();
+    @Message
+    String how_source();
+    @Message
+    String how_summary();
+    @Message
+    String how_wrong();
+    @Message
+    String how_wrong_1();
+    @Message
+    String how_wrong_2(String number);
+    @Message
+    String how_wrong_3();
+    @Message
+    String how_wrong_4();
+    @Message
+    String how_wrong_source();
+    @Message
+    String wipe_at(String moment);
+    @Message
+    String wipe_due(String client);
+    @Message
+    String wipe_left();
 }

@@ -11,6 +11,7 @@ import foretress.hair.Zone;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 class BenchCutsTest {
@@ -74,6 +75,23 @@ class BenchCutsTest {
         List<BenchCut> cuts = cuts(40, ago(Residue.METAL, 24, "First"), ago(Residue.METAL, 25, "Second"));
         assertThat(cuts.get(0).stretch()).contains("First").contains("Second");
         assertThat(cuts).hasSize(3);
+    }
+
+    @Test
+    @DisplayName("R45: no two suspect tufts would be half of the same hair, and a shared one reaches over both stretches")
+    void suspectTuftsAreNotCutFromNearlyTheSameHair() {
+        for (int apart = 1; apart < 24; apart++) {
+            List<BenchCut> cuts = cuts(60, ago(Residue.METAL, 20, "First"), ago(Residue.METAL, 20 + apart, "Second"));
+            List<BenchCut> suspect = cuts.stream().filter(c -> c.kind() == Tuft.Kind.SUSPECT).toList();
+            for (int i = 1; i < suspect.size(); i++) {
+                assertThat(suspect.get(i).fromCm() - suspect.get(i - 1).fromCm()).as("%d months apart", apart)
+                    .isGreaterThanOrEqualTo(BenchCuts.TUFT_CM / 2);
+            }
+            if (suspect.size() == 1) {
+                assertThat(suspect.get(0).toCm()).as("%d months apart", apart)
+                    .isGreaterThanOrEqualTo(cuts(60, ago(Residue.METAL, 20 + apart, "Second")).get(0).toCm());
+            }
+        }
     }
 
     @Test

@@ -87,6 +87,19 @@ class BenchHairTest {
     }
 
     @Test
+    @DisplayName("R45: how wet, how held, what each result would mean beforehand; a caution is enough, and more stretch is no better pass")
+    void aLearnerCanFollowThePull() {
+        Walker petra = salon.as("petra").open(bench + "/elasticity-test").expect(200);
+        assertThat(petra.text()).contains("until it is wet through", "Tape both ends", "springs back from 60 %");
+        assertThat(petra.page().select(".outcomes > li")).hasSize(3);
+        pull(petra, "ROOTS", "50", "80", "SPRANG_BACK").expect(200);
+        assertThat(petra.text()).contains("Pulled beyond the mark at 65 mm").doesNotContain("This is enough.");
+        assertThat(petra.page().select(".outcomes")).isEmpty();
+        pull(petra, "ENDS", "50", "62", "BROKE").expect(200);
+        assertThat(petra.text()).contains("This is enough. Pull no more hairs");
+    }
+
+    @Test
     void lengthsThatCannotBeAreSaidWithBothValues() {
         Walker petra = salon.as("petra").open(bench + "/elasticity-test");
         pull(petra, "ENDS", "100", "94", "SPRANG_BACK").expect(422);

@@ -97,6 +97,26 @@ class BenchMetalTest {
     }
 
     @Test
+    @DisplayName("R45: a learner reads how to cut, a glass for each tuft, what each result would mean before the start, and how to throw it away")
+    void aLearnerCanFollowIt() {
+        AtTheBench bench = petra();
+        bench.walker().open("/visits/" + visit + "/bench/incompatibility-test").expect(200);
+        bench.says("Rinse styling product out", "slide the points of the scissors", "thick as a pencil lead",
+            "at least 2 cm");
+        assertThat(bench.walker().page().select("svg.drawn")).hasSize(1);
+        bench.walker().send("form[action$=/incompatibility-test]", Map.of()).expect(200);
+        bench.says("One small glass for each tuft, the control too", "distilled, or boiled and cooled", "28 % ammonia",
+            "held open, 20 minutes", "About 20 ml a glass, 3 glasses");
+        assertThat(bench.walker().page().select(".outcomes > li"))
+            .as("what each result would mean stands before the start").hasSize(3);
+        assertThat(bench.walker().page().select(".outcomes [data-weight=prevents]")).hasSize(2);
+        assertThat(bench.walker().page().selectFirst("input[name=ml]").val()).isEqualTo("60");
+        AtTheBench ended = petra().metalRunning();
+        ended = everyTuft(after(Duration.ofMinutes(31), ended), "SLIGHTLY_LIGHTER").out();
+        ended.says("with the tap running", "Never into a closed bottle");
+    }
+
+    @Test
     @DisplayName("R47: a test the client does not want is not begun by its address either: it leads to the talk about it")
     void aRefusedTestIsNotBegunByItsAddress() {
         Set<String> all = Arrays.stream(BenchTestKind.values()).map(BenchTestKind::code)

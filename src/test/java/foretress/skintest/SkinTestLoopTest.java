@@ -314,6 +314,25 @@ class SkinTestLoopTest {
     }
 
     @Test
+    @DisplayName("R46: a learner reads how it is put on, how long the client stays and what to do when it goes wrong; the page counts to the wiping off")
+    void aLearnerCanPutItOn() {
+        UUID visit = chair.planned(Map.of());
+        Walker petra = chair.agreed(visit);
+        assertThat(petra.text()).contains("Gloves on", "about as wide as a fingernail", "no plaster, no tape",
+            "20 to 30 minutes, with a telephone at hand", "call 999", "legs raised", "adrenaline pen");
+        assertThat(petra.page().select("svg.drawn")).hasSize(1);
+        petra.send(Chair.wellMade()).expect(200);
+        assertThat(petra.text()).contains("Wipe it off at");
+        int left = Integer.parseInt(petra.only("time[data-left]").attr("data-left"));
+        assertThat(left).isBetween(1, 45 * 60);
+        clock.move(Duration.ofMinutes(44));
+        petra = salon.as("petra").open("/visits/" + visit + "/skin-test");
+        assertThat(Integer.parseInt(petra.only("time[data-left]").attr("data-left"))).isLessThanOrEqualTo(60);
+        clock.move(Duration.ofMinutes(20));
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").text()).doesNotContain("Wipe it off at");
+    }
+
+    @Test
     void theSameFormTwiceIsOneTest() {
         UUID visit = chair.planned(Map.of());
         Walker petra = chair.agreed(visit);

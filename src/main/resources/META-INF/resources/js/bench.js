@@ -1,10 +1,11 @@
 /* The bench follows along on every device: the part marked data-live is asked for again every two seconds and taken over when its
-   version changed. Clocks count on in between. When one is down the title says so, and a quiet tone sounds if somebody asked for it.
+   version changed. Clocks count on in between, and on a page
+   without such a part by themselves. When one is down the title says so, and a quiet tone sounds if somebody asked for it.
    Without script every page still works: "Look again" is a link. Taps on something seen are js/taps.js's. Nothing is kept. */
 (() => {
   const EVERY = 2000;                       // ms between two looks
   let live = document.querySelector("[data-live]");
-  if (!live) return;
+  if (!live && !document.querySelector("[data-left]")) return;
   const title = document.title;
   const say = document.querySelector("[data-say]");
   const rung = new Set();
@@ -17,7 +18,7 @@
 
   const tick = () => {
     let due = "";
-    for (const clock of live.querySelectorAll("[data-left]")) {
+    for (const clock of (live || document).querySelectorAll("[data-left]")) {
       const seconds = left(clock);
       clock.textContent = two(Math.floor(seconds / 60)) + ":" + two(seconds % 60);
       clock.classList.toggle("due", seconds === 0);
@@ -121,7 +122,7 @@
   /* Without a connection a form in this part stays, with everything typed on it. */
   document.addEventListener("submit", (event) => {
     const form = event.target;
-    if (navigator.onLine || !live.contains(form) || !form.dataset.keep) return;
+    if (navigator.onLine || !live?.contains(form) || !form.dataset.keep) return;
     event.preventDefault();
     if (say) {
       say.textContent = form.dataset.keep;
@@ -129,10 +130,10 @@
     }
   });
 
+  setInterval(tick, 250);
+  if (!live) return;                        // clocks alone, with nothing to follow
   document.addEventListener("taps-page", (event) => take(event.detail));
   document.addEventListener("taps-stale", () => look());
-
-  setInterval(tick, 250);
   setInterval(look, EVERY);
   addEventListener("online", () => {
     if (say) say.classList.add("unseen");
