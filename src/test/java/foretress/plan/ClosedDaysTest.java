@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,6 +17,18 @@ class ClosedDaysTest {
         assertThat(closed).hasToString("2026-12-24 to 2026-12-28\n2027-05-01");
         assertThat(ClosedDays.parse(closed.toString())).isEqualTo(closed);
         assertThat(ClosedDays.parse("").days()).isEmpty();
+    }
+
+    @Test
+    void asManyDaysAsAnybodyLooksAheadAndNotOneMore() {
+        LocalDate first = LocalDate.parse("2026-01-01");
+        String most = first + " to " + first.plusDays(ClosedDays.MOST - 1);
+        assertThat(ClosedDays.parse(most).days()).hasSize(ClosedDays.MOST);
+        assertThatThrownBy(() -> ClosedDays.parse(first + " to " + first.plusDays(ClosedDays.MOST)))
+            .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> ClosedDays.parse(most + "\n" + first.plusDays(ClosedDays.MOST)))
+            .hasMessage("more than 400 days");
+        assertThat(ClosedDays.of(Set.of(first)).days()).containsExactly(first);
     }
 
     @ParameterizedTest

@@ -109,6 +109,42 @@ class TestPlanTest {
         assertThat(plan.onTheDay()).containsExactly("test-cutting", "strand-test");
     }
 
+    @Test
+    void whatIsRunningIsNoLongerToBeBegunAndWhatIsLeftStillIs() {
+        Instant visit = at("2026-06-10T10:00");
+        TestPlan all = plan(List.of("incompatibility-test", "skin-test", "strand-test"), visit, always(LONDON),
+            visit.minus(Duration.ofDays(9)));
+        assertThat(all.nothingToWaitFor()).isFalse();
+        assertThat(all.tests()).containsExactly("skin-test", "incompatibility-test", "strand-test");
+        assertThat(all.without(Set.of("skin-test")).tests()).containsExactly("incompatibility-test", "strand-test");
+        assertThat(all.without(Set.of("strand-test")).onTheDay()).isEmpty();
+        TestPlan waits = TestPlan.of(new Owing(List.of("strand-test"), List.of("skin-test", "test-cutting"), 0), visit,
+            Weeks.WAITS, always(LONDON), visit.minus(Duration.ofDays(9)));
+        assertThat(waits.waiting()).containsExactly("skin-test", "test-cutting");
+        assertThat(waits.without(Set.of("skin-test")).waiting()).containsExactly("test-cutting");
+        assertThat(waits.without(Set.of("skin-test")).onTheDay()).containsExactly("strand-test");
+    }
+
+    @Test
+    void aVisitThatWouldDoIsTheLastOfThoseThatEachTestWantsAndNoneWhereNothingIsOwed() {
+        Instant now = at("2026-06-10T10:00");
+        TestPlan plan = plan(BOTH, now.plus(Duration.ofHours(10)), always(LONDON), now);
+        assertThat(plan.visitFrom()).contains(now.plus(Duration.ofHours(48)));
+        assertThat(plan(List.of("strand-test"), now.plus(Duration.ofHours(10)), always(LONDON), now).visitFrom())
+            .isEmpty();
+    }
+
+    @Test
+    void aTestMayStartInsideItsWindowsOnly() {
+        Owed skin = plan(List.of("skin-test"), at("2026-06-11T14:00"), week(LONDON, "09:00", "17:30", DayOfWeek.SUNDAY),
+            at("2026-06-08T09:00")).owed().get(0);
+        assertThat(skin.mayStart(at("2026-06-08T09:00"))).isTrue();
+        assertThat(skin.mayStart(at("2026-06-08T08:59"))).isFalse();
+        assertThat(skin.mayStart(at("2026-06-08T17:16"))).isFalse();
+        assertThat(skin.mayStart(skin.latestStart())).isTrue();
+        assertThat(skin.mayStart(skin.latestStart().plusSeconds(1))).isFalse();
+    }
+
     /** Six months (UK trade federation, since 2021): a test of 15 January stands through 15 July, one of 31 August through 28 February. */
     @ParameterizedTest
     @CsvSource({ "2025-07-15, 2025-01-15", "2025-07-16, 2025-01-16", "2026-02-28, 2025-08-28",
