@@ -1,6 +1,5 @@
 package foretress.api;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
 import foretress.assessment.Finding;
@@ -40,18 +39,18 @@ final class Assess {
     }
 
     Operation operation() {
-        return new Operation("assess", "assess", Optional.of(Scope.ASSESS),
+        return Operation.of(client.known(), "assess", "assess", Scope.ASSESS,
             "What a client's answers mean for what is booked, and for every other service",
             "Coded answers, tests and instants in; findings with their words and sources, the standing of every service, and the plan of the tests that "
                 + "are owed out. Nothing is stored. A question that is left out is not answered, and never reads as nothing found. "
                 + CAUTION,
-            Optional.of(client.shape()), RecordShape.of(Assessed.class),
+            ClientBody.Asked.class, Assessed.class,
             List.of("restorer-before-highlights", "nothing-to-report",
                 "skin-test-over-the-clock-change", "a-doctors-word"),
             this::answer);
     }
 
-    private JsonNode answer(JsonNode body) {
+    private Assessed answer(ClientBody.Asked body) {
         ClientBody.Read read = client.read(body);
         List<Service> offered = new ArrayList<>(read.booked());
         List<String> booked = offered.stream().map(Service::id).toList();
@@ -69,8 +68,8 @@ final class Assess {
         List<String> open = knowledge.questionnaire()
             .missing(read.situation().bookedChemistries(), read.situation().answers()).stream().map(Question::id)
             .toList();
-        return RecordShape.write(new Assessed(judged(assessment, offered, booked, read.words()), open,
-            plan(plan, read.words()), CAUTION));
+        return new Assessed(judged(assessment, offered, booked, read.words()), open, plan(plan, read.words()),
+            CAUTION);
     }
 
     @Json(name = "Assessment")

@@ -15,7 +15,6 @@ import foretress.questionnaire.Answers;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -23,38 +22,43 @@ import java.util.stream.DoubleStream;
 
 /** What lies where on a client's hair, from the same coded answers; in numbers, or drawn. */
 final class DrawStrandMap {
-    private static final Map<String, StrandLayout> LAYOUTS =
-        Map.of("wide", StrandLayout.WIDE, "tablet", StrandLayout.TABLET, "phone", StrandLayout.PHONE);
     private static final double STEP_CM = 1;
 
     private final Knowledge knowledge;
     private final ClientBody client;
     private final CodedAnswers answers;
-    private final StaffsHair hair;
 
-    DrawStrandMap(Knowledge knowledge, ClientBody client, CodedAnswers answers, StaffsHair hair) {
+    DrawStrandMap(Knowledge knowledge, ClientBody client, CodedAnswers answers) {
         this.knowledge = knowledge;
         this.client = client;
         this.answers = answers;
-        this.hair = hair;
     }
 
     private record Drawn(StrandMap map, Words words) {}
 
     Operation operation() {
-        Shape.Fields asked =
-            Shape.object().need("today", Times.day().saying("The day the hair is looked at; answers are read on it."))
-                .need("jurisdiction", client.jurisdiction()).need("answers", answers.shape())
-                .may("language", client.language())
-                .may("layout", Shape.code(List.of("wide", "tablet", "phone"))
-                    .saying("How wide the drawing is; wide when left out. For SVG only."));
-        return new Operation("strand-map", "strand-map", Optional.of(Scope.ASSESS),
+        return Operation.of(client.known(), "strand-map", "strand-map", Scope.ASSESS,
             "What earlier treatments left on the hair, and where",
             "The hair's length and its treatments in, as coded answers (all other answers but the cues of a darkening lotion change nothing); for each treatment the "
                 + "chance that any is left, where it lies, what length of cut ends it and when it has grown out. Sent with 'Accept: image/svg+xml' it answers the drawing. "
                 + "Chances are over the growth rates that were published; what decides is the safe side.",
-            Optional.of(hair.shape(asked)), RecordShape.of(Mapped.class), List.of("restorer-two-summers-ago"),
-            body -> RecordShape.write(told(body)));
+            Asked.class, Mapped.class, List.of("restorer-two-summers-ago"), this::told);
+    }
+
+    record Asked(@Json(says = "The day the hair is looked at; answers are read on it.") LocalDate today,
+        @Json(as = "jurisdictions") String jurisdiction, @Json(as = "answers") JsonNode answers,
+        @Json(as = "languages") Optional<String> language,
+        @Json(says = "How wide the drawing is; wide when left out. For SVG only.") Optional<Layout> layout,
+        @Json(flat = true) StaffsHair hair) {}
+
+    enum Layout {
+        WIDE(StrandLayout.WIDE), TABLET(StrandLayout.TABLET), PHONE(StrandLayout.PHONE);
+
+        private final StrandLayout drawn;
+
+        Layout(StrandLayout drawn) {
+            this.drawn = drawn;
+        }
     }
 
     @Json(name = "StrandMap")
@@ -75,7 +79,7 @@ final class DrawStrandMap {
     @Json(says = "From a tenth to nine tenths of the chance, cm from the scalp.")
     record FromTo(double from, double to) {}
 
-    private Mapped told(JsonNode body) {
+    private Mapped told(Asked body) {
         Drawn drawn = drawn(body);
         StrandMap map = drawn.map();
         return new Mapped(map.lengthCm(), map.lengthKnown(), map.lengthMeasured(), map.metalSuspected(),
@@ -84,23 +88,24 @@ final class DrawStrandMap {
     }
 
     /** @throws Refused as {@link Operation#answer} */
-    String svg(JsonNode body) {
+    String svg(JsonNode sent) {
+        Asked body = RecordShape.read(sent, Asked.class);
         Drawn drawn = drawn(body);
         return StrandSvg.draw(drawn.map(), StrandMaps.words(drawn.words()),
-            LAYOUTS.get(body.path("layout").asText("wide")), "strand");
+            body.layout().orElse(Layout.WIDE).drawn, "strand");
     }
 
-    private Drawn drawn(JsonNode body) {
+    private Drawn drawn(Asked body) {
         Faults faults = new Faults();
-        LocalDate today = LocalDate.parse(body.get("today").textValue());
-        Answers said = answers.read(body.get("answers"), "/answers", today, faults);
+        Answers said = answers.read(body.answers(), "/answers", body.today(), faults);
         Set<String> all =
             knowledge.ruleSet().steps().stream().flatMap(step -> step.uses().stream()).collect(Collectors.toSet());
         Situation situation =
-            hair.known(new Situation(today, today, Optional.empty(), all, knowledge.questionnaire(), said,
-                knowledge.policy(body.get("jurisdiction").textValue()), List.of(), Optional.empty()), body, faults);
+            body.hair().known(new Situation(body.today(), body.today(), Optional.empty(), all,
+                knowledge.questionnaire(), said, knowledge.policy(body.jurisdiction()), List.of(), Optional.empty()),
+                answers, faults);
         faults.orThrow();
-        Words words = client.words(body);
+        Words words = client.words(body.language());
         return new Drawn(StrandMaps.map(situation, knowledge, words), words);
     }
 

@@ -12,7 +12,8 @@ final class Faults {
      * @param pointer a JSON Pointer (RFC 6901) to the value that is wrong; empty for the whole body
      * @param detail what belongs there
      */
-    record Fault(String pointer, String detail) {}
+    record Fault(@Json(says = "A JSON Pointer (RFC 6901) to the value that is wrong.") String pointer,
+        String detail) {}
 
     private final List<Fault> list = new ArrayList<>();
 

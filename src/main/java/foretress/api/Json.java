@@ -21,9 +21,12 @@ import java.lang.annotation.Target;
     /** The most of the same; without it a number or a text is any, and a list has up to 10 000 entries. */
     double most() default Double.POSITIVE_INFINITY;
 
+    /** The name of a shape that only knowledge can give, such as the codes of its services. */
+    String as() default "";
+
     /** Of the texts that are a list's entries. */
     int mostOfEach() default 0;
 
-    /** The fields of this record stand among those of the record around it; for answers. */
+    /** The fields of this record stand among those of the record around it. */
     boolean flat() default false;
 }

@@ -7,7 +7,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.snakeyaml.engine.v2.api.Dump;
 import org.snakeyaml.engine.v2.api.DumpSettings;
@@ -65,7 +67,7 @@ final class OpenApi {
         components.putObject("securitySchemes").putObject("token").put("type", "http").put("scheme", "bearer")
             .put("description", "A token the owner made on the page Programs, beginning with " + ProgramTokens.PREFIX
                 + ". Only this header is looked at.");
-        schemas.put(PROBLEM, problem());
+        schemas.put(PROBLEM, RecordShape.of(Problem.class).describe(schemas));
         ObjectNode all = components.putObject("schemas");
         schemas.forEach(all::set);
         return document;
@@ -124,14 +126,9 @@ final class OpenApi {
         return node;
     }
 
-    private ObjectNode problem() {
-        Shape error =
-            Shape.object().need("pointer", Shape.text().saying("A JSON Pointer (RFC 6901) to the value that is wrong."))
-                .need("detail", Shape.text());
-        return Shape.object().need("type", Shape.text()).need("title", Shape.text())
-            .need("status", Shape.whole(400, 599)).need("detail", Shape.text())
-            .need("instance", Shape.text()).may("errors", Shape.list(error, 1, Faults.MOST)).describe(schemas);
-    }
+    /** As the server writes it: RFC 9457. */
+    record Problem(String type, String title, @Json(least = 400, most = 599) int status, String detail,
+        String instance, @Json(least = 1, most = Faults.MOST) Optional<List<Faults.Fault>> errors) {}
 
     /** The document; made once, since nothing in it changes while the program runs. */
     synchronized String json() {

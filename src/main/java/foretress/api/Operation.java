@@ -2,6 +2,7 @@ package foretress.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -25,7 +26,15 @@ record Operation(String id, String path, Optional<Scope> scope, String summary, 
     /** One whose request and answer are records: what is documented, checked, read and answered is derived from them. */
     static <Q extends Record> Operation of(String id, String path, Scope scope, String summary, String description,
         Class<Q> request, Class<? extends Record> response, List<String> examples, Function<Q, Record> work) {
-        return new Operation(id, path, Optional.of(scope), summary, description, Optional.of(RecordShape.of(request)),
+        return of(Map.of(), id, path, scope, summary, description, request, response, examples, work);
+    }
+
+    /** The same where the request asks for what only knowledge can give: {@link Json#as}. */
+    static <Q extends Record> Operation of(Map<String, Shape> known, String id, String path, Scope scope,
+        String summary, String description, Class<Q> request, Class<? extends Record> response, List<String> examples,
+        Function<Q, Record> work) {
+        return new Operation(id, path, Optional.of(scope), summary, description,
+            Optional.of(new RecordShape(known).shape(request)),
             RecordShape.of(response), examples,
             body -> RecordShape.write(work.apply(RecordShape.read(body, request))));
     }

@@ -14,11 +14,10 @@ final class Operations {
 
     Operations(Knowledge knowledge) {
         CodedAnswers answers = new CodedAnswers(knowledge.questionnaire());
-        StaffsHair hair = new StaffsHair(answers);
-        ClientBody client = new ClientBody(knowledge, answers, hair);
+        ClientBody client = new ClientBody(knowledge, answers);
         this.knowledge = knowledge;
         this.assess = new Assess(knowledge, client);
-        this.strandMap = new DrawStrandMap(knowledge, client, answers, hair);
+        this.strandMap = new DrawStrandMap(knowledge, client, answers);
         List<Operation> made =
             new ArrayList<>(List.of(assess.operation(), strandMap.operation(), new ReadLabel(knowledge).operation(),
                 new ReadMedicines(knowledge).operation()));

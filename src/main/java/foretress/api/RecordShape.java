@@ -7,6 +7,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.temporal.Temporal;
 import java.util.Arrays;
 import java.util.Collection;
@@ -17,6 +21,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.StreamSupport;
 
 /**
@@ -27,9 +32,24 @@ final class RecordShape {
     private static final JsonNodeFactory NODE = JsonNodeFactory.instance;
     private static final int MOST_ENTRIES = 10_000;
 
-    private RecordShape() {}
+    private static final Map<Class<?>, Shape> TIMES =
+        Map.of(LocalDate.class, Times.day(), LocalTime.class, Times.time(), ZoneId.class, Times.zone());
+    private static final Map<Class<?>, Function<String, Object>> READ = Map.of(LocalDate.class, LocalDate::parse,
+        LocalTime.class, LocalTime::parse, ZoneId.class, ZoneId::of, Instant.class, Times::instant);
 
+    /** What only knowledge can give, by the names in {@link Json#as}. */
+    private final Map<String, Shape> known;
+
+    RecordShape(Map<String, Shape> known) {
+        this.known = known;
+    }
+
+    /** Of a record that needs no knowledge. */
     static Shape of(Class<?> type) {
+        return new RecordShape(Map.of()).shape(type);
+    }
+
+    Shape shape(Class<?> type) {
         Shape plain = type.isSealed() ? either(type) : fields(type);
         Json said = type.getAnnotation(Json.class);
         return said == null ? plain : named(saying(plain, said), said);
@@ -47,7 +67,7 @@ final class RecordShape {
         return Optional.ofNullable(part.getAnnotation(Json.class)).filter(Json::flat).isPresent();
     }
 
-    private static Shape.Fields fields(Class<?> type) {
+    private Shape.Fields fields(Class<?> type) {
         Shape.Fields fields = Shape.object();
         for (RecordComponent part : type.getRecordComponents()) {
             if (flat(part)) {
@@ -61,7 +81,7 @@ final class RecordShape {
         return fields;
     }
 
-    private static Shape either(Class<?> type) {
+    private Shape either(Class<?> type) {
         Shape.Either either = Shape.either();
         for (Class<?> way : type.getPermittedSubclasses()) {
             either = either.or(first(way), fields(way));
@@ -78,14 +98,14 @@ final class RecordShape {
         return said == null || said.name().isEmpty() ? part.getName() : said.name();
     }
 
-    private static Shape shape(Type type, RecordComponent part) {
+    private Shape shape(Type type, RecordComponent part) {
         Optional<Json> said = Optional.ofNullable(part.getAnnotation(Json.class));
         Shape shape = said.filter(s -> s.most() < Double.POSITIVE_INFINITY).map(s -> limited(type, s))
-            .orElseGet(() -> any(type));
+            .or(() -> said.map(Json::as).map(known::get)).orElseGet(() -> any(type));
         return said.map(s -> saying(shape, s)).orElse(shape);
     }
 
-    private static Shape limited(Type type, Json said) {
+    private Shape limited(Type type, Json said) {
         int least = (int) said.least();
         int most = (int) said.most();
         if (type == double.class || type == Double.class) {
@@ -97,18 +117,24 @@ final class RecordShape {
         if (type == String.class) {
             return Shape.text(least, most);
         }
+        if (raw(type) == Map.class) {
+            return map(raw(inside(type, 0)), limited(inside(type, 1), said));
+        }
         Type each = inside(type, 0);
         Shape entry = said.mostOfEach() > 0 ? Shape.text(1, said.mostOfEach()) : any(each);
         return raw(type) == Set.class ? Shape.set(entry, least, most) : Shape.list(entry, least, most);
     }
 
-    private static Shape any(Type type) {
+    private Shape any(Type type) {
         Class<?> raw = raw(type);
         if (raw == boolean.class) {
             return Shape.flag();
         }
         if (raw.isPrimitive() || Number.class.isAssignableFrom(raw)) {
             return Shape.number();
+        }
+        if (TIMES.containsKey(raw)) {
+            return TIMES.get(raw);
         }
         if (raw == String.class || Temporal.class.isAssignableFrom(raw)) {
             return Shape.text();
@@ -119,7 +145,7 @@ final class RecordShape {
         if (raw == Map.class) {
             return map(raw(inside(type, 0)), any(inside(type, 1)));
         }
-        return raw == List.class ? Shape.list(any(inside(type, 0)), 0, MOST_ENTRIES) : of(raw);
+        return raw == List.class ? Shape.list(any(inside(type, 0)), 0, MOST_ENTRIES) : shape(raw);
     }
 
     /** An enum that is a class of its own has its name in the document too. */
@@ -129,7 +155,7 @@ final class RecordShape {
     }
 
     /** By whatever names, or by the codes of an enum, each of which may be left out. */
-    private static Shape map(Class<?> keys, Shape entry) {
+    private Shape map(Class<?> keys, Shape entry) {
         if (!keys.isEnum()) {
             return Shape.map(entry);
         }
@@ -209,13 +235,14 @@ final class RecordShape {
 
     // -- reading
 
-    /** The record a body stands for, once {@link #of} has found nothing wrong with it. */
+    /** The record a body stands for, once {@link #shape} has found nothing wrong with it. */
     static <R> R read(JsonNode body, Class<R> type) {
         Class<?> way = type.isSealed() ? Arrays.stream(type.getPermittedSubclasses())
             .filter(one -> body.has(first(one))).findFirst().orElseThrow() : type;
         RecordComponent[] parts = way.getRecordComponents();
         Object[] values =
-            Arrays.stream(parts).map(part -> read(body.get(name(part)), part.getGenericType())).toArray();
+            Arrays.stream(parts).map(part -> flat(part) ? read(body, part.getType())
+                : read(body.get(name(part)), part.getGenericType())).toArray();
         try {
             var made = way.getDeclaredConstructor(
                 Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new));
@@ -230,6 +257,9 @@ final class RecordShape {
         Class<?> raw = raw(type);
         if (raw == Optional.class) {
             return Optional.ofNullable(node).map(there -> read(there, inside(type, 0)));
+        }
+        if (READ.containsKey(raw)) {
+            return READ.get(raw).apply(node.textValue());
         }
         if (raw == List.class || raw == Set.class) {
             List<?> entries = StreamSupport.stream(node.spliterator(), false)
@@ -246,6 +276,7 @@ final class RecordShape {
             return Arrays.stream(raw.getEnumConstants()).filter(c -> code((Enum<?>) c).equals(node.textValue()))
                 .findFirst().orElseThrow();
         }
-        return raw.isRecord() || raw.isSealed() ? read(node, raw) : JsonBodies.JSON.convertValue(node, raw);
+        return raw == JsonNode.class ? node
+            : raw.isRecord() || raw.isSealed() ? read(node, raw) : JsonBodies.JSON.convertValue(node, raw);
     }
 }
