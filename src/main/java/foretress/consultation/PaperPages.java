@@ -13,7 +13,6 @@ import foretress.picture.RedrawnPhoto;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReading;
 import foretress.questionnaire.Question;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Topic;
 import foretress.salon.Staff;
 import foretress.salon.Who;
@@ -41,7 +40,6 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
@@ -50,7 +48,6 @@ import org.jboss.resteasy.reactive.multipart.FileUpload;
 /** A client answered on the printed form: staff keep the signed paper, then type it in question by question, as such. */
 @Path("/visits/{id}/paper")
 public class PaperPages {
-    private static final Set<Kind> LISTS = Set.of(Kind.TREATMENTS, Kind.MEDICINES);
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record PaperBegin(DecisionText.Head head, String day, boolean agreed, boolean signed, Mistakes mistakes)
@@ -136,7 +133,7 @@ public class PaperPages {
         Topic topic = views.topic(form.one("topic")).orElseThrow(NotFoundException::new);
         Answers said = intake.said(visit);
         Kept kept = intake.typed(paper, topic,
-            new Intake.Page(posted, form.one("submission"), version(form.one("version")), visit.client.language),
+            Intake.Page.of(posted, form.one("submission"), form.one("version"), visit.client.language),
             papers.pending(visit, topic, said), who.staff().id);
         return switch (kept.outcome()) {
             case CLEAN, AGAIN -> here(id);
@@ -166,9 +163,7 @@ public class PaperPages {
         List<Question> due = papers.pending(visit, topic, said);
         List<QuestionView> asked = views.asked(due, said, reading).stream().map(QuestionView::underAHeading).toList();
         return new PaperTopic(text.head(visit), typed(paper), topic.id(), views.title(topic), asked,
-            views.mistakes(asked, extra), submission,
-            intake.version(visit, topic), asked.stream().filter(a -> LISTS.contains(a.question().kind()))
-                .map(a -> a.name("act")).findFirst().orElse(""));
+            views.mistakes(asked, extra), submission, intake.version(visit, topic), QuestionView.listed(asked));
     }
 
     private String typed(PaperForm paper) {
@@ -190,9 +185,5 @@ public class PaperPages {
         } catch (DateTimeException notADay) {
             return Optional.empty();
         }
-    }
-
-    private static int version(String text) {
-        return text.matches("\\d{1,6}") ? Integer.parseInt(text) : -1;
     }
 }

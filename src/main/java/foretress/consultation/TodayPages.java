@@ -47,7 +47,6 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/visits/{id}/today")
 public class TodayPages {
     private static final Set<Kind> CHOICES = Set.of(Kind.ONE_OF, Kind.SEVERAL_OF);
-    private static final Set<Kind> LISTS = Set.of(Kind.TREATMENTS, Kind.MEDICINES);
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record TodayPage(DecisionText.Head head, String topic, String title, int left, List<Put> put,
@@ -117,7 +116,7 @@ public class TodayPages {
         Answers said = intake.said(visit);
         List<Question> due = dueToday.of(visit, said);
         List<String> same = form.all("same");
-        var page = new Intake.Page(posted, form.one("submission"), version(form.one("version")), visit.client.language);
+        var page = Intake.Page.of(posted, form.one("submission"), form.one("version"), visit.client.language);
         Kept kept = intake.askAgain(id, topic, page, in(topic, due), same, who.staff().id);
         if (kept.outcome() == Kept.Outcome.CLEAN) {
             ledger.note(who.staff().id.toString(), "asked again on the day", id.toString());
@@ -162,9 +161,7 @@ public class TodayPages {
             views.asked(in(topic, due), shown(topic, said), reading).stream().map(QuestionView::underAHeading).toList();
         List<Put> put = asked.stream().map(a -> put(a, said, same)).toList();
         return new TodayPage(text.head(visit), topic.id(), views.title(topic), due.size(), put,
-            views.mistakes(asked, extra), submission,
-            intake.version(visit, topic), asked.stream().filter(a -> LISTS.contains(a.question().kind()))
-                .map(a -> a.name("act")).findFirst().orElse(""));
+            views.mistakes(asked, extra), submission, intake.version(visit, topic), QuestionView.listed(asked));
     }
 
     private Put put(QuestionView asked, Answers said, List<String> same) {
@@ -195,9 +192,5 @@ public class TodayPages {
 
     private static URI here(UUID id) {
         return URI.create("/visits/" + id + "/today");
-    }
-
-    private static int version(String text) {
-        return text.matches("\\d{1,6}") ? Integer.parseInt(text) : -1;
     }
 }

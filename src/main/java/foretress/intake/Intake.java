@@ -274,6 +274,11 @@ public class Intake {
         /** Names the field with the ids of the questions on the page; without it the page asked the whole topic. */
         static final String ASKED = "asked";
 
+        /** As it was sent; a version that is no number is nobody's. */
+        public static Page of(Map<String, List<String>> fields, String submission, String version, String language) {
+            return new Page(fields, submission, version.matches("\\d{1,6}") ? Integer.parseInt(version) : -1, language);
+        }
+
         /** Whether the question stood on the page: what was not seen cannot be left empty. */
         boolean asks(Question question) {
             List<String> asked = fields.getOrDefault(ASKED, List.of());

@@ -5,6 +5,7 @@ import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * One question as a page shows it: its words, what was said or typed before, and what needs a second look. What is absent is
@@ -25,8 +26,16 @@ public record QuestionView(Question question, boolean alone, String ask, String 
     /** One thing to choose: its code, the words on it, and whether it is chosen. */
     public record Slip(String code, String label, boolean chosen) {}
 
+    private static final Set<Question.Kind> LISTS = Set.of(Question.Kind.TREATMENTS, Question.Kind.MEDICINES);
+
     /** Answers as short as this stand beside each other. */
     private static final int SHORT_LETTERS = 14;
+
+    /** Where a page grows a list: the name its main button bears, which says that the list is whole; else empty. */
+    public static String listed(List<QuestionView> asked) {
+        return asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst()
+            .orElse("");
+    }
 
     /** The same on a page that has a heading of its own. */
     public QuestionView underAHeading() {

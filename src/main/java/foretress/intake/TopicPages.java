@@ -6,7 +6,6 @@ import foretress.invitation.Guest;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReading;
 import foretress.questionnaire.Question;
-import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
 import foretress.visit.Visit;
@@ -25,7 +24,6 @@ import java.net.URI;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
@@ -37,7 +35,6 @@ public class TopicPages {
     /** The hidden fields every topic page carries. */
     private static final String SUBMISSION = "submission";
     private static final String VERSION = "version";
-    private static final Set<Kind> LISTS = Set.of(Kind.TREATMENTS, Kind.MEDICINES);
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record TopicPage(Progress progress, String where, String topic, String title, String because,
@@ -108,7 +105,7 @@ public class TopicPages {
     }
 
     private Page page(MultivaluedMap<String, String> form) {
-        return new Page(form, one(form, SUBMISSION), version(one(form, VERSION)), guest.language());
+        return Page.of(form, one(form, SUBMISSION), one(form, VERSION), guest.language());
     }
 
     private TopicPage page(Visit visit, Answers said, Walk walk, Walk.Step step, Page page, boolean again,
@@ -122,7 +119,7 @@ public class TopicPages {
             views.heading(step),
             step.opened() ? views.because(walk, step) : "", asked, views.mistakes(asked, extra),
             sent(visit, step, page, again), back,
-            !listed(asked).isEmpty(), listed(asked));
+            !QuestionView.listed(asked).isEmpty(), QuestionView.listed(asked));
     }
 
     private TopicPage.Sent sent(Visit visit, Walk.Step step, Page page, boolean again) {
@@ -131,18 +128,8 @@ public class TopicPages {
             asked, again);
     }
 
-    /** Where a page grows a list: the name its main button bears, which says that the list is whole; else empty. */
-    private static String listed(List<QuestionView> asked) {
-        return asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst()
-            .orElse("");
-    }
-
     private static String one(MultivaluedMap<String, String> form, String name) {
         String value = form.getFirst(name);
         return value == null || value.length() > 64 ? UUID.randomUUID().toString() : value;
-    }
-
-    private static int version(String text) {
-        return text.matches("\\d{1,6}") ? Integer.parseInt(text) : -1;
     }
 }
