@@ -1,9 +1,9 @@
 package foretress.bench;
 
+import foretress.running.CodeColumn;
 import foretress.vault.SealedRow;
 import foretress.visit.Client;
 import foretress.visit.Visit;
-import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Column;
 import jakarta.persistence.Convert;
 import jakarta.persistence.Converter;
@@ -163,18 +163,10 @@ public class BenchRecord extends SealedRow {
         return list("state = ?1 and struckAt is null order by startedAt, id", State.RUNNING);
     }
 
-    /** The kind as its code. */
     @Converter
-    public static class KindCode implements AttributeConverter<BenchTestKind, String> {
-        @Override
-        public String convertToDatabaseColumn(BenchTestKind kind) {
-            return kind == null ? null : kind.code();
-        }
-
-        @Override
-        public BenchTestKind convertToEntityAttribute(String code) {
-            return code == null ? null
-                : BenchTestKind.of(code).orElseThrow(() -> new IllegalStateException("no such test: " + code));
+    public static class KindCode extends CodeColumn<BenchTestKind> {
+        public KindCode() {
+            super(BenchTestKind.values(), BenchTestKind::code);
         }
     }
 

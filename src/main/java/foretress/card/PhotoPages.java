@@ -24,6 +24,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
@@ -58,7 +59,7 @@ public class PhotoPages {
 
     @GET
     public TemplateInstance show(@RestPath UUID id) {
-        return page(found(id), "", new Mistakes());
+        return page(found(id), Optional.empty(), new Mistakes());
     }
 
     @POST
@@ -68,13 +69,13 @@ public class PhotoPages {
         @RestForm String leave) {
         Visit visit = found(id);
         Mistakes mistakes = new Mistakes();
-        String which = moment == null ? "" : moment;
-        mistakes.expect(List.of("BEFORE", "AFTER").contains(which), "moment", say.photo_moment_missing());
+        Optional<HairPhoto.Moment> which = HairPhoto.Moment.of(moment);
+        mistakes.expect(which.isPresent(), "moment", say.photo_moment_missing());
         mistakes.expect("yes".equals(leave), "leave", say.photo_leave_missing());
         mistakes.expect(open(visit), "photo", say.photo_over());
         if (mistakes.isEmpty()) {
             Upload.photo(photo, "photo", mistakes, pictures).ifPresent(
-                drawn -> mistakes.expect(photos.add(id, HairPhoto.Moment.valueOf(which), drawn, who.staff().id),
+                drawn -> mistakes.expect(photos.add(id, which.orElseThrow(), drawn, who.staff().id),
                     "photo", say.photo_enough(HairPhotos.MOST)));
         }
         return mistakes.isEmpty() ? back(id) : FormAgain.with(page(visit, which, mistakes));
@@ -103,10 +104,11 @@ public class PhotoPages {
         return visit.state.isAhead() || visit.state == State.CLOSED;
     }
 
-    private TemplateInstance page(Visit visit, String moment, Mistakes mistakes) {
+    private TemplateInstance page(Visit visit, Optional<HairPhoto.Moment> moment, Mistakes mistakes) {
         return new PhotoPage(visit.client.fullName(), "/visits/" + visit.id, text.moment(visit.startsAt), open(visit),
             text.photos(visit.id, photos.of(visit.id)),
-            moment.equals("BEFORE"), moment.equals("AFTER"), mistakes);
+            moment.filter(HairPhoto.Moment.BEFORE::equals).isPresent(),
+            moment.filter(HairPhoto.Moment.AFTER::equals).isPresent(), mistakes);
     }
 
     private Visit found(UUID id) {

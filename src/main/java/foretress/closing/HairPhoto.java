@@ -8,7 +8,9 @@ import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 
@@ -16,7 +18,13 @@ import java.util.function.UnaryOperator;
 @Entity
 @Table(name = "hair_photo")
 public class HairPhoto extends SealedRow {
-    public enum Moment { BEFORE, AFTER }
+    public enum Moment {
+        BEFORE, AFTER;
+
+        public static Optional<Moment> of(String name) {
+            return Arrays.stream(values()).filter(one -> one.name().equals(name)).findFirst();
+        }
+    }
 
     @Column(name = "visit_id") private UUID visitId;
     @Enumerated(EnumType.STRING) private Moment moment;

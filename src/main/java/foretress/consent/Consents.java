@@ -65,7 +65,7 @@ public class Consents {
             return Map.of();
         return SignedConsent.getEntityManager().createQuery(
             "select c.visitId, min(c.signedAt) from SignedConsent c where c.visitId in ?1 and c.purpose = ?2 group by c.visitId",
-            Object[].class).setParameter(1, visits).setParameter(2, ConsentInput.Purpose.SERVICE.code()).getResultList()
+            Object[].class).setParameter(1, visits).setParameter(2, ConsentInput.Purpose.SERVICE).getResultList()
             .stream()
             .collect(Collectors.toMap(row -> (UUID) row[0], row -> (Instant) row[1]));
     }

@@ -1,7 +1,7 @@
 package foretress.consent;
 
+import foretress.running.CodeColumn;
 import foretress.running.Stored;
-import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Column;
 import jakarta.persistence.Convert;
 import jakarta.persistence.Converter;
@@ -20,8 +20,8 @@ import org.hibernate.annotations.Immutable;
 public class SignedConsent extends Stored {
     @Column(name = "visit_id") private UUID visitId;
     @Column(name = "client_id") private UUID clientId;
-    /** What it is for, as {@link ConsentInput.Purpose} codes it. */
-    @Column(length = 16) private String purpose;
+    /** What it is for. */
+    @Convert(converter = PurposeCode.class) private ConsentInput.Purpose purpose;
     /** 1 for the visit's first signing of this purpose. */
     @Column(name = "version_no") private int versionNo;
     private UUID supersedes;
@@ -49,7 +49,7 @@ public class SignedConsent extends Stored {
         super(input, text, mark, how);
         Evidence told = how.evidence();
         this.id = how.document();
-        this.purpose = input.purpose().code();
+        this.purpose = input.purpose();
         this.visitId = input.visit().id();
         this.clientId = input.client().id();
         this.versionNo = how.version();
@@ -99,7 +99,7 @@ public class SignedConsent extends Stored {
 
     /** Newest first. */
     static List<SignedConsent> ofVisit(UUID visitId, ConsentInput.Purpose purpose) {
-        return list("visitId = ?1 and purpose = ?2 order by versionNo desc", visitId, purpose.code());
+        return list("visitId = ?1 and purpose = ?2 order by versionNo desc", visitId, purpose);
     }
 
     public UUID visitId() {
@@ -134,18 +134,17 @@ public class SignedConsent extends Stored {
         return markKind;
     }
 
-    /** The kind as its code. */
     @Converter
-    public static class MarkCode implements AttributeConverter<SignatureMark.Kind, String> {
-        @Override
-        public String convertToDatabaseColumn(SignatureMark.Kind kind) {
-            return kind == null ? null : kind.code();
+    public static class PurposeCode extends CodeColumn<ConsentInput.Purpose> {
+        public PurposeCode() {
+            super(ConsentInput.Purpose.values(), ConsentInput.Purpose::code);
         }
+    }
 
-        @Override
-        public SignatureMark.Kind convertToEntityAttribute(String code) {
-            return code == null ? null
-                : SignatureMark.Kind.of(code).orElseThrow(() -> new IllegalStateException("no such mark: " + code));
+    @Converter
+    public static class MarkCode extends CodeColumn<SignatureMark.Kind> {
+        public MarkCode() {
+            super(SignatureMark.Kind.values(), SignatureMark.Kind::code);
         }
     }
 }

@@ -1,9 +1,9 @@
 package foretress.note;
 
+import foretress.running.CodeColumn;
 import foretress.vault.SealedRow;
 import foretress.visit.Client;
 import foretress.visit.Visit;
-import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Column;
 import jakarta.persistence.Convert;
 import jakarta.persistence.Converter;
@@ -76,18 +76,10 @@ public class Noted extends SealedRow {
         return list("clientId in " + Client.SAME_PERSON + " order by notedAt desc, id", clientId);
     }
 
-    /** The kind as its code. */
     @Converter
-    public static class KindCode implements AttributeConverter<NotedKind, String> {
-        @Override
-        public String convertToDatabaseColumn(NotedKind kind) {
-            return kind == null ? null : kind.code();
-        }
-
-        @Override
-        public NotedKind convertToEntityAttribute(String code) {
-            return code == null ? null
-                : NotedKind.of(code).orElseThrow(() -> new IllegalStateException("no such note: " + code));
+    public static class KindCode extends CodeColumn<NotedKind> {
+        public KindCode() {
+            super(NotedKind.values(), NotedKind::code);
         }
     }
 
