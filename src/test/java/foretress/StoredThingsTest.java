@@ -11,8 +11,6 @@ import jakarta.persistence.PrePersist;
 import jakarta.persistence.Table;
 import jakarta.persistence.Transient;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Executable;
@@ -36,7 +34,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -52,10 +49,6 @@ import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.objectweb.asm.ClassReader;
-import org.objectweb.asm.ClassVisitor;
-import org.objectweb.asm.MethodVisitor;
-import org.objectweb.asm.Opcodes;
 
 /**
  * What is stored is right from birth: whatever a constructor, a factory or a verb is given, it refuses or leaves a row that its table
@@ -93,18 +86,6 @@ class StoredThingsTest {
             stored = files.filter(file -> file.toString().endsWith(".class")).<Class<?>>map(StoredThingsTest::load)
                 .filter(type -> type.isAnnotationPresent(Entity.class)).toList();
         }
-    }
-
-    @Test
-    void noClassButItsOwnWritesAFieldOfAStoredThing() throws IOException {
-        Set<String> names = new HashSet<>();
-        stored.forEach(type -> names.add(type.getName().replace('.', '/')));
-        Set<String> complaints = new TreeSet<>();
-        try (Stream<Path> files = Files.walk(CLASSES.resolve("foretress"))) {
-            files.filter(file -> file.toString().endsWith(".class"))
-                .forEach(file -> complaints.addAll(writesOfOthers(file, names)));
-        }
-        assertThat(complaints).isEmpty();
     }
 
     @Test
@@ -394,29 +375,5 @@ class StoredThingsTest {
             }
         }
         return read;
-    }
-
-    private static Set<String> writesOfOthers(Path file, Set<String> names) {
-        Set<String> writes = new TreeSet<>();
-        try (InputStream in = Files.newInputStream(file)) {
-            ClassReader reader = new ClassReader(in);
-            String self = reader.getClassName();
-            reader.accept(new ClassVisitor(Opcodes.ASM9) {
-                @Override
-                public MethodVisitor visitMethod(int access, String method, String d, String s, String[] e) {
-                    return new MethodVisitor(Opcodes.ASM9) {
-                        @Override
-                        public void visitFieldInsn(int code, String owner, String field, String type) {
-                            if (code == Opcodes.PUTFIELD && names.contains(owner) && !owner.equals(self)) {
-                                writes.add(self + "." + method + " writes " + owner + "." + field);
-                            }
-                        }
-                    };
-                }
-            }, ClassReader.SKIP_FRAMES);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return writes;
     }
 }
