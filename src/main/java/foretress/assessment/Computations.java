@@ -23,6 +23,11 @@ public final class Computations {
         Map.entry("skin-steroid", List.of("none", "not on the test site", "may mask a skin test")),
         Map.entry("chemotherapy", List.of("never", "over", "ended within the policy's months", "now")),
         Map.entry("unknown-medicine", List.of("none", "a name we do not know")),
+        Map.entry("looked-up-medicine", List.of("none", "a name that staff looked up")),
+        Map.entry("immune-medicine",
+            List.of("none", "not known to mask a skin test, or the evidence is weak", "may mask a skin test")),
+        Map.entry("retinoid", List.of("none", "used on the skin, away from the scalp", "taken, or on the scalp")),
+        Map.entry("scalp-medicine", List.of("none", "used on the scalp, or nobody knows where")),
         Map.entry("label-metal", List.of("none", "traces, as in pigments", "a metal that stays in the hair")),
         Map.entry("label-dye-group", List.of("no dye", "another dye", "a dye of the PPD group")),
         Map.entry("label-unknown", List.of("none", "a word we do not know")),
@@ -48,7 +53,8 @@ public final class Computations {
 
     /** What staff recorded or the policy sets has one class, never a range: a test that is not known to be done is not done. */
     public static final Set<String> ALWAYS_KNOWN =
-        Set.of("skin-test", "letter-or-test", "medical-advice", "metal-test", "test-cutting", "elasticity",
+        Set.of("skin-test", "letter-or-test", "medical-advice", "looked-up-medicine", "metal-test", "test-cutting",
+            "elasticity",
             "root-elasticity",
             "porosity", "root-porosity", "resistant-hair",
             "policy-allows", "hair-length");

@@ -50,17 +50,21 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
      * @param recentWeeks a treatment so few weeks before the service is recent
      * @param pastMonths a medicine ended longer ago no longer counts
      * @param overtakenBy what may have happened since a test and voids it
+     * @param names it looks for beside the classes
+     * @param lighter names among what it looks for that count as less, or only perhaps
      */
     public record Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths,
-        List<Event> overtakenBy) {
+        List<Event> overtakenBy, List<String> names, List<String> lighter) {
         public Computation {
             of = List.copyOf(of);
+            names = List.copyOf(names);
+            lighter = List.copyOf(lighter);
             overtakenBy = List.copyOf(overtakenBy);
         }
 
         /** Nothing overtakes it. */
         public Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths) {
-            this(name, of, recentWeeks, pastMonths, List.of());
+            this(name, of, recentWeeks, pastMonths, List.of(), List.of(), List.of());
         }
     }
 

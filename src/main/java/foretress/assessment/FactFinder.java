@@ -44,7 +44,7 @@ public final class FactFinder {
             rows = new RowFacts(asking);
             age = new AgeFact(situation);
             hair = new HairFacts(situation, asking, new HairTold(situation, asking, rules.treatments()));
-            medicines = new MedicineFacts(asking, lexicon);
+            medicines = new MedicineFacts(asking, lexicon.with(situation.lookedUp()));
             labels = new LabelFacts(asking, lexicon);
             tests = new TestFacts(situation, asking);
         }
@@ -86,8 +86,12 @@ public final class FactFinder {
                 case "steroid-tablets" -> medicines.steroidTablets(def);
                 case "skin-steroid" -> medicines.skinSteroid(def);
                 case "chemotherapy" ->
-                    hair.notRegrown(def, medicines.chemotherapy(def).heavier(rows.find(def, read.get(def.id()))));
+                    hair.notRegrown(def, medicines.chemotherapy(def, how).heavier(rows.find(def, read.get(def.id()))));
                 case "unknown-medicine" -> medicines.notRecognised(def);
+                case "looked-up-medicine" -> medicines.lookedUp(def, how);
+                case "immune-medicine" -> medicines.immune(def, how);
+                case "retinoid" -> medicines.retinoid(def, how);
+                case "scalp-medicine" -> medicines.onScalp(def, how);
                 case "label-metal" -> labels.metal(def);
                 case "label-dye-group" -> labels.dyeGroup(def);
                 case "label-unknown" -> labels.notRecognised(def);
@@ -117,7 +121,7 @@ public final class FactFinder {
 
         /** A fact named beside the skin test voids a negative one while it may have its worst class. */
         private List<String> maskingNow(Computation how) {
-            return how.of().stream().filter(id -> value(rules.fact(id).orElseThrow()).mayBeWorst()).toList();
+            return new Masks(rules, how).now(id -> value(rules.fact(id).orElseThrow()));
         }
     }
 }

@@ -40,6 +40,11 @@ public interface Lexicon {
         }
     }
 
+    /** The same lexicon with names that staff have looked up; they are read where it knows nothing itself. */
+    default Lexicon with(List<LookedUp> lookedUp) {
+        return this;
+    }
+
     /** Classes a typed medicine belongs to, for example {@code systemic-corticosteroid}; empty when the name is not recognised. */
     Set<String> medicine(String typed);
 

@@ -23,9 +23,13 @@ final class MedicineFacts {
     private static final String AWAY = "skin-elsewhere";
     private static final Set<String> ON_SKIN = Set.of("skin", "scalp", AWAY);
     private static final Set<String> NOT_THROUGH_THE_BODY = Set.of("skin", "scalp", AWAY, "inhaled", "eye-nose");
-    private static final Set<String> NOT_ON_SKIN = Set.of("inhaled", "eye-nose", "mouth", "injection");
     private static final Set<String> OVER_A_WEEK_AGO = Set.of("month", "longer");
-    private static final Set<String> SKIN_CLASSES = Set.of("topical-corticosteroid", "topical-calcineurin-or-jak");
+    private static final Set<String> NOT_ON_SKIN = Set.of("inhaled", "eye-nose", "mouth", "injection");
+    private static final String SCALP_TREATMENT = "topical-scalp-treatment";
+    private static final String STEROID = "systemic-corticosteroid";
+    private static final String CYTOTOXIC = "cytotoxic-chemotherapy";
+    private static final String STEROID_CREAM = "topical-corticosteroid";
+    private static final Set<String> SKIN_CLASSES = Set.of(STEROID_CREAM, "topical-calcineurin-or-jak");
 
     /** What a client who says "a low dose" has been told it means, in mg of prednisone a day. */
     private static final int LOW_DOSE_MG = 10;
@@ -45,6 +49,15 @@ final class MedicineFacts {
                 }
             }
             return false;
+        }
+
+        boolean isOneOf(FactDef.Computation how) {
+            return isOneOf(how.of()) || read.as().stream().anyMatch(how.names()::contains);
+        }
+
+        /** All it may have been read as is named there. */
+        boolean isAmong(List<String> names) {
+            return !read.as().isEmpty() && names.containsAll(read.as());
         }
 
         String route() {
@@ -86,7 +99,7 @@ final class MedicineFacts {
     FactValue taken(FactDef def, FactDef.Computation how) {
         boolean longAgoCounts = how.pastMonths().map(months -> months.in(asking.policy()) > 1).orElse(true);
         Span longAgo = longAgoCounts ? new Span(0, 1) : Span.NONE;
-        return value(def, medicine -> !medicine.isOneOf(how.of()) || ointment(medicine, how) ? Span.NONE
+        return value(def, medicine -> !medicine.isOneOf(how) || ointment(medicine, how) ? Span.NONE
             : medicine.lastTaken().equals("longer") ? longAgo : Span.exactly(1));
     }
 
@@ -102,7 +115,7 @@ final class MedicineFacts {
      */
     FactValue steroidTablets(FactDef def) {
         return value(def, medicine -> {
-            boolean through = medicine.isOneOf(List.of("systemic-corticosteroid"))
+            boolean through = medicine.isOneOf(List.of(STEROID))
                 && !NOT_THROUGH_THE_BODY.contains(medicine.route());
             return through ? throughTheBody(medicine).ifLongAgo(medicine) : Span.NONE;
         });
@@ -121,7 +134,7 @@ final class MedicineFacts {
     FactValue skinSteroid(FactDef def) {
         return value(def, medicine -> {
             boolean cream = medicine.isOneOf(SKIN_CLASSES) && !NOT_ON_SKIN.contains(medicine.route());
-            boolean onSkin = medicine.isOneOf(List.of("systemic-corticosteroid")) && ON_SKIN.contains(medicine.route());
+            boolean onSkin = medicine.isOneOf(List.of(STEROID)) && ON_SKIN.contains(medicine.route());
             return cream || onSkin
                 ? Span.exactly(OVER_A_WEEK_AGO.contains(medicine.lastTaken()) || medicine.route().equals(AWAY) ? 1 : 2)
                 : Span.NONE;
@@ -129,9 +142,9 @@ final class MedicineFacts {
     }
 
     /** Some of these are also taken, in small amounts, for other illnesses: then it may be chemotherapy and may not. */
-    FactValue chemotherapy(FactDef def) {
+    FactValue chemotherapy(FactDef def, FactDef.Computation how) {
         return value(def, medicine -> {
-            if (!medicine.classes().contains("cytotoxic-chemotherapy")) {
+            if (!medicine.classes().contains(CYTOTOXIC) || rubbedIn(medicine)) {
                 return Span.NONE;
             }
             Span span = switch (medicine.lastTaken()) {
@@ -139,7 +152,70 @@ final class MedicineFacts {
                 case "longer" -> new Span(1, 2);
                 default -> Span.exactly(3);
             };
-            return medicine.classes().size() > 1 ? new Span(0, span.worst()) : span;
+            return medicine.classes().size() > 1 || medicine.isAmong(how.lighter()) ? new Span(0, span.worst()) : span;
+        });
+    }
+
+    /** A cream against rough patches of skin, used where it is put. */
+    private static boolean rubbedIn(Taken medicine) {
+        return ON_SKIN.contains(medicine.route()) && medicine.classes().contains(SCALP_TREATMENT);
+    }
+
+    /**
+     * Most of these may hide a reaction. Of those that rows name as {@code lighter} nobody has shown it, and nobody the contrary. A line
+     * that may be either counts as the heavier.
+     */
+    FactValue immune(FactDef def, FactDef.Computation how) {
+        return value(def, medicine -> {
+            if (!medicine.isOneOf(how.of()) || ointment(medicine, how)) {
+                return Span.NONE;
+            }
+            return Span.exactly(medicine.isAmong(how.lighter()) ? 1 : 2).ifLongAgo(medicine);
+        });
+    }
+
+    /** On the skin it makes that skin tender; on the scalp, by mouth or who knows how it counts in full. */
+    FactValue retinoid(FactDef def, FactDef.Computation how) {
+        boolean longAgoCounts = how.pastMonths().map(months -> months.in(asking.policy()) > 1).orElse(true);
+        return value(def, medicine -> {
+            boolean skin = medicine.route().equals("skin") || medicine.route().equals(AWAY);
+            boolean longAgo = medicine.lastTaken().equals("longer");
+            if (!medicine.isOneOf(how.of()) || longAgo && (skin || !longAgoCounts)) {
+                return Span.NONE;
+            }
+            return skin ? Span.exactly(1) : longAgo ? new Span(0, 2) : Span.exactly(2);
+        });
+    }
+
+    /** By mouth, as a jab, in the eyes or breathed in it is no scalp treatment; "on the skin" may be the scalp and may not. */
+    FactValue onScalp(FactDef def, FactDef.Computation how) {
+        return value(def, medicine -> {
+            if (!medicine.isOneOf(how.of()) || NOT_ON_SKIN.contains(medicine.route())) {
+                return Span.NONE;
+            }
+            boolean somewhere = medicine.route().equals("skin") || medicine.route().equals(AWAY);
+            return (somewhere ? new Span(0, 1) : Span.exactly(1)).ifLongAgo(medicine);
+        });
+    }
+
+    /**
+     * Names that no lexicon knows and somebody has looked up: all of them, or those that count as what is looked for. Where no name
+     * was given none was looked up, which is known; what the client may take is for the other facts.
+     */
+    FactValue lookedUp(FactDef def, FactDef.Computation how) {
+        FactValue found = value(def, medicine -> how.of().isEmpty() && medicine.read().lookedUp().isPresent()
+            || medicine.isOneOf(how.of()) ? Span.exactly(1) : Span.NONE);
+        return found.isKnown() ? found : FactValue.known(def, 0, List.of());
+    }
+
+    /** The class of medicine by which a looked-up name counts towards a fact; none where no medicine makes that fact. */
+    static Optional<String> classOf(FactDef def) {
+        return def.computation().flatMap(how -> switch (how.name()) {
+            case "medicine", "immune-medicine", "scalp-medicine", "retinoid" -> Optional.of(how.of().get(0));
+            case "steroid-tablets" -> Optional.of(STEROID);
+            case "skin-steroid" -> Optional.of(STEROID_CREAM);
+            case "chemotherapy" -> Optional.of(CYTOTOXIC);
+            default -> Optional.empty();
         });
     }
 

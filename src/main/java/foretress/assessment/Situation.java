@@ -21,16 +21,28 @@ import java.util.stream.Stream;
  * @param cuts cuts to a length that staff recorded; what a client remembers of one shortens nothing
  * @param growth how fast this client's hair grows; {@link Growth#PUBLISHED} unless staff measured the band under a dated colour
  * @param known treatments the salon did itself and has on the record card, whatever the client lists
+ * @param lookedUp medicines that staff have looked up, for every client
  */
 public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate,
     Set<String> bookedChemistries,
     Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests,
-    Optional<Integer> measuredLengthCm, List<Cut> cuts, Growth growth, List<SaidTreatment> known) {
+    Optional<Integer> measuredLengthCm, List<Cut> cuts, Growth growth, List<SaidTreatment> known,
+    List<LookedUp> lookedUp) {
     public Situation {
         bookedChemistries = Set.copyOf(bookedChemistries);
         tests = List.copyOf(tests);
         cuts = List.copyOf(cuts);
         known = List.copyOf(known);
+        lookedUp = List.copyOf(lookedUp);
+    }
+
+    /** Nobody has looked up a medicine. */
+    public Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDate> birthDate,
+        Set<String> bookedChemistries,
+        Questionnaire questionnaire, Answers answers, Policy policy, List<TestFact> tests,
+        Optional<Integer> measuredLengthCm, List<Cut> cuts, Growth growth, List<SaidTreatment> known) {
+        this(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests, measuredLengthCm,
+            cuts, growth, known, List.of());
     }
 
     /** Nothing was done here before, no cut is on record and nobody measured how fast the hair grows. */
@@ -57,19 +69,19 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
      */
     public Situation seenOn(LocalDate said, LocalDate seen) {
         return new Situation(said, seen, birthDate, bookedChemistries, questionnaire, answers, policy, tests,
-            measuredLengthCm, cuts, growth, known);
+            measuredLengthCm, cuts, growth, known, lookedUp);
     }
 
     /** The same with these treatments known to the salon. */
     public Situation knowing(List<SaidTreatment> done) {
         return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests,
-            measuredLengthCm, cuts, growth, done);
+            measuredLengthCm, cuts, growth, done, lookedUp);
     }
 
     /** The same with other answers. */
     public Situation saying(Answers other) {
         return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, other, policy, tests,
-            measuredLengthCm, cuts, growth, known);
+            measuredLengthCm, cuts, growth, known, lookedUp);
     }
 
     /** The same with these tests beside those that were made. */
@@ -80,18 +92,24 @@ public record Situation(LocalDate today, LocalDate serviceDay, Optional<LocalDat
     /** The same with other tests and another measured length. */
     public Situation tested(List<TestFact> other, Optional<Integer> lengthCm) {
         return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, other,
-            lengthCm, cuts, growth, known);
+            lengthCm, cuts, growth, known, lookedUp);
     }
 
     /** The same with cuts that staff recorded. */
     public Situation cut(List<Cut> recorded) {
         return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests,
-            measuredLengthCm, recorded, growth, known);
+            measuredLengthCm, recorded, growth, known, lookedUp);
     }
 
     /** The same with a measured growth. */
     public Situation growing(Growth measured) {
         return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests,
-            measuredLengthCm, cuts, measured, known);
+            measuredLengthCm, cuts, measured, known, lookedUp);
+    }
+
+    /** The same with medicines that staff have looked up. */
+    public Situation lookingUp(List<LookedUp> names) {
+        return new Situation(today, serviceDay, birthDate, bookedChemistries, questionnaire, answers, policy, tests,
+            measuredLengthCm, cuts, growth, known, names);
     }
 }

@@ -21,12 +21,14 @@ import java.util.Set;
 public final class SkinTestDoubts {
     private final FactFinder finder;
     private final Computation skinTest;
+    private final Masks masks;
 
     public SkinTestDoubts(RuleSet rules, Lexicon lexicon) {
         finder = new FactFinder(rules, lexicon);
         skinTest = rules.facts().stream().flatMap(def -> def.computation().stream())
             .filter(how -> how.name().equals("skin-test"))
             .findFirst().orElseThrow(() -> new IllegalArgumentException("no fact is computed as a skin test"));
+        masks = new Masks(rules, skinTest);
     }
 
     /** Facts that hide a reaction at this moment, or may for all that was said. */
@@ -36,7 +38,7 @@ public final class SkinTestDoubts {
 
     /** The same of facts already found. */
     public List<String> masking(Facts facts) {
-        return skinTest.of().stream().filter(id -> facts.byId().get(id).mayBeWorst()).toList();
+        return masks.now(facts.byId()::get);
     }
 
     /**

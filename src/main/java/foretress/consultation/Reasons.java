@@ -80,7 +80,15 @@ class Reasons {
         String condition = knowledge.ruleSet().rule(finding.ruleId()).map(Rule::when).map(Object::toString).orElse("");
         return new Reason(finding.ruleId(), weight, WeightSaid.of(weight, say), words.title(), words.do_(), because,
             brief(visit, finding.causes(), said),
-            finding.onlyIfUnknown(), condition, finding.sources().stream().map(this::source).toList());
+            finding.onlyIfUnknown(), condition, finding.sources().stream().map(this::source).toList(),
+            lookUp(visit, finding));
+    }
+
+    /** A finding that says a medicine is not recognised: one that stands because a name was typed that nobody can read. */
+    private static String lookUp(Visit visit, Finding finding) {
+        boolean unread = finding.facts().contains("unknown-medicine")
+            && finding.read().stream().anyMatch(read -> !read.sure() && read.as().isEmpty());
+        return unread ? "/visits/" + visit.id + "/look-up" : "";
     }
 
     /** The first answer that fits into a line, whole, and how many more there are; all of them stand where one asks why. */

@@ -89,14 +89,15 @@ public record VisitView(String id, String clientId, String client, String facts,
      * @param brief the first of them, none cut off, and how many more there are
      * @param condition the rule's condition as it stands in the rule file
      * @param sources where the rule comes from
+     * @param lookUp where a name that nobody can read is looked up; empty when there is none
      */
     public record Reason(String rule, Weight weight, String word, String title, String todo, List<String> because,
         String brief, boolean unsure,
-        String condition, List<String> sources) {
+        String condition, List<String> sources, String lookUp) {
         /** The same, saying first that it is an earlier visit's. */
         Reason foundEarlier(String words) {
             return new Reason(rule, weight, word, title, todo,
-                Stream.concat(Stream.of(words), because.stream()).toList(), words, unsure, condition, sources);
+                Stream.concat(Stream.of(words), because.stream()).toList(), words, unsure, condition, sources, "");
         }
     }
 

@@ -50,8 +50,10 @@ final class Cast {
             client("Hana", "Sorley", "2001-08-05", "colour-whole", "reacted to a black tattoo").in(2, 12)
                 .says("black-tattoo", "yes").says("black-tattoo-reaction", "yes").says("black-tattoo-what", "blisters")
                 .says("black-tattoo-soon", "two-days"),
-            client("Bea", "Holm", "1972-10-10", "colour-roots", "a medicine that hides reactions").in(6, 11)
-                .takes(new Medicine("prednisolone 20 mg", "high", "mouth", "now"))
+            client("Bea", "Holm", "1972-10-10", "colour-roots", "a medicine that hides reactions, and one nobody knows")
+                .in(6, 11)
+                .takes(new Medicine("prednisolone 20 mg", "high", "mouth", "now"),
+                    new Medicine("Velquorin", Medicine.NOT_ASKED, "mouth", "now"))
                 .withHair(36,
                     again(treatment("salon-colour", new InMonth(month.minusMonths(2)), "regrowth", "salon"), "6-weeks",
                         new YearsAgo(3, 5))),

@@ -2,6 +2,7 @@ package foretress.intake;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
+import foretress.assessment.LookedUp;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
 import foretress.assessment.Weight;
@@ -133,11 +134,15 @@ public class Assessments {
         return kept.answersCode().equals(answers(visit, said));
     }
 
-    /** What the answers alone tell, without tests and measurements: for those who keep these. */
+    /** What the answers alone tell, with doctors' words but without tests and measurements: for those who keep these. */
     public Situation told(Visit visit, Answers said) {
         return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
             visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said, policies.effective(),
-            List.of(), Optional.empty());
+            records.stream().flatMap(r -> r.words(visit).stream()).toList(), Optional.empty()).lookingUp(lookedUp());
+    }
+
+    private List<LookedUp> lookedUp() {
+        return records.stream().flatMap(r -> r.lookedUp().stream()).toList();
     }
 
     /** What findings of earlier visits that still stand weigh on what is booked. */
@@ -159,7 +164,8 @@ public class Assessments {
             policies.effective(), records.stream().flatMap(r -> r.tests(visit).stream()).toList(),
             records.stream().flatMap(r -> r.measuredLengthCm(visit).stream()).findFirst(),
             records.stream().flatMap(r -> r.cuts(visit).stream()).toList(),
-            records.stream().flatMap(r -> r.growth(visit).stream()).findFirst().orElse(Growth.PUBLISHED), done(visit));
+            records.stream().flatMap(r -> r.growth(visit).stream()).findFirst().orElse(Growth.PUBLISHED), done(visit),
+            lookedUp());
     }
 
     /** An assessment as it was made, with the facts and findings of its day. */

@@ -2,6 +2,7 @@ package foretress.intake;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
+import foretress.assessment.LookedUp;
 import foretress.assessment.TestFact;
 import foretress.hair.Cut;
 import foretress.hair.Growth;
@@ -38,6 +39,16 @@ public interface ChairRecord {
     /** How fast this client's hair grows, where staff measured the band of new growth under a dated colour. */
     default Optional<Growth> growth(Visit visit) {
         return Optional.empty();
+    }
+
+    /** Doctors' words about this client, as they stand for this visit; they are among its tests too. */
+    default List<TestFact> words(Visit visit) {
+        return List.of();
+    }
+
+    /** Medicines that staff have looked up, for every client. */
+    default List<LookedUp> lookedUp() {
+        return List.of();
     }
 
     /** What was done to this client's hair here at earlier visits: it need not be asked again. */

@@ -1,5 +1,6 @@
 package foretress.knowledge;
 
+import foretress.assessment.LookedUp;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
 import foretress.assessment.Step;
@@ -28,7 +29,7 @@ import java.util.stream.Collectors;
 final class CaseReader {
     private static final Set<String> OWN =
         Set.of("today", "service-day", "born", "jurisdiction", "service", "steps", "without", "measured",
-            "drawn-straight", "tests", "unanswered", "cuts");
+            "drawn-straight", "tests", "unanswered", "cuts", "looked-up");
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
     private static final LocalDate BORN = LocalDate.of(1990, 1, 1);
 
@@ -88,7 +89,23 @@ final class CaseReader {
             service.chemistries(), knowledge.questionnaire(), answers,
             knowledge.policy(given.maybe("jurisdiction")
                 .map(j -> j.oneOf(knowledge.policies().keySet(), "jurisdiction")).orElse("uk")),
-            tests(given, today), measured ? length : Optional.empty()).cut(cuts(given));
+            tests(given, today), measured ? length : Optional.empty()).cut(cuts(given))
+            .lookingUp(lookedUp(given, today));
+    }
+
+    private List<LookedUp> lookedUp(Yaml given, LocalDate today) {
+        return given.maybe("looked-up").map(list -> list.listOrOne().stream().map(one -> lookUp(one, today)).toList())
+            .orElse(List.of());
+    }
+
+    private LookedUp lookUp(Yaml entry, LocalDate today) {
+        entry.only("name", "means");
+        Set<String> known = new LinkedHashSet<>(LookedUp.OWN);
+        known.addAll(LookedUp.towards(knowledge.ruleSet()).keySet());
+        String means = entry.at("means").oneOf(known, "meaning");
+        return new LookedUp(entry.at("name").text(), means, LookedUp.classes(means, knowledge.ruleSet()), "Petra",
+            today,
+            "a leaflet");
     }
 
     private static List<Cut> cuts(Yaml given) {

@@ -28,7 +28,9 @@ final class FactsReader {
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
     private static final Set<String> FROM_TREATMENTS = Set.of("left", "kind-left", "metal");
     private static final Set<String> NEEDS_OF =
-        Set.of("left", "kind-left", "metal", "medicine", "policy-allows", "letter-or-test", "medical-advice");
+        Set.of("left", "kind-left", "metal", "medicine", "immune-medicine", "retinoid", "scalp-medicine",
+            "policy-allows",
+            "letter-or-test", "medical-advice");
     private static final Set<String> FROM_FACTS = Set.of("skin-test", "letter-or-test", "medical-advice");
 
     private final Map<String, Question> questions = new LinkedHashMap<>();
@@ -68,7 +70,8 @@ final class FactsReader {
     }
 
     private FactDef fact(Yaml entry) {
-        entry.only("id", "classes", "rows", "computed", "of", "recent-weeks", "past-months", "overtaken-by");
+        entry.only("id", "classes", "rows", "computed", "of", "recent-weeks", "past-months", "overtaken-by", "names",
+            "lighter");
         String id = name(entry.at("id"));
         List<String> classes = classes(entry.at("classes"));
         if (entry.maybe("rows").isEmpty() && entry.maybe("computed").isEmpty()) {
@@ -144,7 +147,12 @@ final class FactsReader {
         }
         return new Computation(name.text(), of(entry, name), figure(entry, "recent-weeks"),
             figure(entry, "past-months"),
-            entry.maybe("overtaken-by").map(list -> list.each(this::event)).orElse(List.of()));
+            entry.maybe("overtaken-by").map(list -> list.each(this::event)).orElse(List.of()),
+            texts(entry, "names"), texts(entry, "lighter"));
+    }
+
+    private static List<String> texts(Yaml entry, String field) {
+        return entry.maybe(field).map(list -> list.each(Yaml::text)).orElse(List.of());
     }
 
     private Event event(Yaml entry) {

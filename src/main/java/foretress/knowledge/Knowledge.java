@@ -2,6 +2,8 @@ package foretress.knowledge;
 
 import foretress.assessment.Chemistries;
 import foretress.assessment.FactFinder;
+import foretress.assessment.Lexicon;
+import foretress.assessment.LookedUp;
 import foretress.assessment.Policy;
 import foretress.assessment.RuleSet;
 import foretress.assessment.SkinTestDoubts;
@@ -101,6 +103,11 @@ public final class Knowledge {
     /** Reads ingredient lists, with the place of every name. */
     public LabelLexicon labels() {
         return lexicon.labels();
+    }
+
+    /** Reads words as an assessment does, with medicines that staff have looked up. */
+    public Lexicon lexicon(List<LookedUp> lookedUp) {
+        return lexicon.with(lookedUp);
     }
 
     /** Reads typed medicines, with class, effect and reason of every name. */

@@ -1,6 +1,7 @@
 package foretress.knowledge;
 
 import foretress.assessment.Lexicon;
+import foretress.assessment.LookedUp;
 import foretress.assessment.ReadAs;
 import foretress.lexicon.LabelLexicon;
 import foretress.lexicon.LabelReading;
@@ -43,7 +44,12 @@ final class KnownWords implements Lexicon {
         return new Line(reading.names().stream().map(this::named).toList(), reading.allSure());
     }
 
-    private Named named(MedicineReading.Name name) {
+    @Override
+    public Lexicon with(List<LookedUp> lookedUp) {
+        return lookedUp.isEmpty() ? this : new LookedUpWords(this, lookedUp);
+    }
+
+    Named named(MedicineReading.Name name) {
         List<MedicineRow> rows = rows(name);
         return new Named(
             new ReadAs(name.typed(), rows.stream().map(MedicineRow::name).distinct().toList(),

@@ -1,6 +1,8 @@
 package foretress.knowledge;
 
+import foretress.assessment.LookedUp;
 import foretress.assessment.ReadAs;
+import foretress.questionnaire.SaidDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,7 +19,8 @@ public final class ReadWords {
 
     /** Whole sentences; none where nothing was read. */
     public static List<String> say(List<ReadAs> read, Words words) {
-        List<String> sure = said(read, true, one -> named("as", one, words));
+        List<String> sure = said(read, true, one -> one.lookedUp().map(by -> lookedUp(by, one, words))
+            .orElseGet(() -> named("as", one, words)));
         List<String> unsure = said(read, false, one -> named(one.as().isEmpty() ? "typed" : "perhaps", one, words));
         List<String> sentences = new ArrayList<>(sure.subList(0, Math.min(SHOWN, sure.size())));
         if (sure.size() > SHOWN) {
@@ -42,6 +45,14 @@ public final class ReadWords {
     private static String named(String wording, ReadAs one, Words words) {
         String names = String.join(text("or", words), one.as());
         return text(wording, words).replace("{names}", names).replace("{typed}", plain(one.typed()));
+    }
+
+    /** Whose word it is, of which day, and where it was found: the finding is theirs, not the lexicon's. */
+    private static String lookedUp(LookedUp by, ReadAs one, Words words) {
+        String means = words.find("answers.looked-up." + by.means()).orElseGet(() -> words.fact(by.means()));
+        return text("looked-up", words).replace("{means}", means)
+            .replace("{day}", AnswerWords.say(new SaidDate.OnDay(by.on()), words)).replace("{by}", plain(by.by()))
+            .replace("{source}", plain(by.source())).replace("{typed}", plain(one.typed()));
     }
 
     /** In one line, and without marks that would turn the words around it. */

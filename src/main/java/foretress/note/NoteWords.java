@@ -117,6 +117,78 @@ public interface NoteWords {
     @Message
     String link();
     @Message
+    String lookup_add();
+    @Message
+    String lookup_all();
+    @Message
+    String lookup_all_lead();
+    @Message
+    String lookup_ask_a_doctor();
+    @Message
+    String lookup_class();
+    @Message
+    String lookup_how();
+    @Message
+    String lookup_link();
+    @Message
+    String lookup_masks();
+    @Message
+    String lookup_means();
+    @Message
+    String lookup_means_hint();
+    @Message
+    String lookup_means_missing();
+    @Message
+    String lookup_name();
+    @Message
+    String lookup_name_hint();
+    @Message
+    String lookup_name_known(String names);
+    @Message
+    String lookup_name_long(int most);
+    @Message
+    String lookup_name_missing();
+    @Message
+    String lookup_name_one();
+    @Message
+    String lookup_name_taken();
+    @Message
+    String lookup_no_difference();
+    @Message
+    String lookup_no_medicine();
+    @Message
+    String lookup_none();
+    @Message
+    String lookup_none_here();
+    @Message
+    String lookup_said(String means, String source);
+    @Message
+    String lookup_source();
+    @Message
+    String lookup_source_hint();
+    @Message
+    String lookup_source_missing();
+    @Message
+    String lookup_taken(String why, String name, String when);
+    @Message
+    String lookup_title();
+    @Message
+    String lookup_towards();
+    @Message
+    String lookup_towards_hint();
+    @Message
+    String lookup_which();
+    @Message
+    String lookup_why();
+    @Message
+    String lookup_why_missing();
+    @Message
+    String lookup_withdraw();
+    @Message
+    String lookup_withdraw_do();
+    @Message
+    String lookup_withdraw_means();
+    @Message
     String made_by(String name, String when);
     @Message
     String nothing();
@@ -186,6 +258,34 @@ public interface NoteWords {
     String word_pharmacist();
     @Message
     String word_said();
+    @Message
+    String word_says();
+    @Message
+    String word_says_hint();
+    @Message
+    String word_says_line(String words);
+    @Message
+    String word_says_missing();
+    @Message
+    String word_until();
+    @Message
+    String word_until_hint();
+    @Message
+    String word_until_line(String day);
+    @Message
+    String word_until_over();
+    @Message
+    String word_way();
+    @Message
+    String word_way_client();
+    @Message
+    String word_way_client_opens_nothing();
+    @Message
+    String word_way_letter();
+    @Message
+    String word_way_missing();
+    @Message
+    String word_way_phone();
     @Message
     String word_who();
     @Message

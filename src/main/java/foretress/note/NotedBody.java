@@ -24,8 +24,22 @@ public final class NotedBody {
      * @param outcome of {@code medical-advice}
      * @param doctor a doctor or clinic said it, no pharmacist
      * @param by who said it, in staff's words
+     * @param way {@code letter}, {@code phone} or {@code client}; blank in a word kept before it was asked
+     * @param says what may or may not be done, in staff's words; blank likewise
+     * @param until the last day of service for which a yes was given; empty where none was named
      */
-    public record Word(String about, String outcome, boolean doctor, String by, LocalDate said) {}
+    public record Word(String about, String outcome, boolean doctor, String by, LocalDate said, String way,
+        String says, Optional<LocalDate> until) {
+        public Word {
+            way = way == null ? "" : way;
+            says = says == null ? "" : says;
+            until = until == null ? Optional.empty() : until;
+        }
+
+        boolean over(LocalDate serviceDay) {
+            return until.filter(serviceDay::isAfter).isPresent();
+        }
+    }
 
     /** @param leftCm what was left, the longest hair drawn straight, in cm */
     public record Cut(LocalDate day, double leftCm) {}

@@ -44,6 +44,13 @@ public class NotedFacts implements ChairRecord {
     }
 
     @Override
+    public List<TestFact> words(Visit visit) {
+        Answers said = intake.said(visit);
+        return standing(visit).filter(note -> note.kind() == NotedKind.WORD)
+            .flatMap(note -> test(visit, said, note).stream()).toList();
+    }
+
+    @Override
     public List<Cut> cuts(Visit visit) {
         return standing(visit).filter(note -> note.kind() == NotedKind.CUT)
             .map(note -> cut(notes.body(note, NotedBody.Cut.class))).toList();
@@ -102,7 +109,7 @@ public class NotedFacts implements ChairRecord {
     private TestFact word(Visit visit, Answers said, Noted note, NotedBody.Word body) {
         boolean here = note.visitId().equals(visit.id);
         return TestFact.advice(body.about(), body.outcome(), body.said(), here,
-            here && notes.overtaken(note, body.about(), said));
+            here && (notes.overtaken(note, body.about(), said) || body.over(visit.startsThere().toLocalDate())));
     }
 
     private static LocalDate day(Visit visit, Noted note) {
@@ -120,7 +127,8 @@ public class NotedFacts implements ChairRecord {
         }
         return new Situation(with.today(), with.serviceDay(), with.birthDate(), with.bookedChemistries(),
             with.questionnaire(), with.answers(),
-            with.policy(), tests, with.measuredLengthCm(), cuts, growthWithout(visit, note), with.known());
+            with.policy(), tests, with.measuredLengthCm(), cuts, growthWithout(visit, note), with.known(),
+            with.lookedUp());
     }
 
     private Growth growthWithout(Visit visit, Noted note) {

@@ -54,8 +54,12 @@ class NotedLines {
         boolean open = !note.struck() && visit.state.isAhead();
         return new NotedLine(href, title(note), says(visit, note),
             say.made_by(BenchDoor.name(note.notedBy()), at(visit, note.notedAt())), hint(visit, note), struck,
-            open && mayStrike(note), open && note.kind() == NotedKind.LETTER && papers.size() < Notes.MOST_PAPERS,
+            open && mayStrike(note), open && mayCarry(note) && papers.size() < Notes.MOST_PAPERS,
             papers, changes.of(visit, note), newest);
+    }
+
+    private static boolean mayCarry(Noted note) {
+        return note.kind() == NotedKind.LETTER || note.kind() == NotedKind.WORD;
     }
 
     /** Whoever wrote it down, and the owner, may say that it was entered in error. */
@@ -99,7 +103,19 @@ class NotedLines {
 
     private List<String> says(Visit visit, Noted note, NotedBody.Word word) {
         Stream<String> other = note.visitId().equals(visit.id) ? Stream.of() : Stream.of(say.word_other_visit());
-        return Stream.concat(Stream.of(say.by_on(word.by(), day(word.said()))), other).toList();
+        Stream<String> said = Stream.of(word.says().isEmpty() ? "" : say.word_says_line(word.says()),
+            say.by_on(word.by(), day(word.said())), way(word),
+            word.until().map(last -> say.word_until_line(day(last))).orElse(""));
+        return Stream.concat(said, other).filter(line -> !line.isEmpty()).toList();
+    }
+
+    private String way(NotedBody.Word word) {
+        return switch (word.way()) {
+            case "letter" -> say.word_way_letter();
+            case "phone" -> say.word_way_phone();
+            case "client" -> say.word_way_client();
+            default -> "";
+        };
     }
 
     private List<String> says(NotedBody.Cut cut) {

@@ -11,6 +11,7 @@ import jakarta.enterprise.context.RequestScoped;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
@@ -20,6 +21,8 @@ import java.util.UUID;
 class NotedReading {
     private static final int LONGEST_NAME = 120;
     private static final int LONGEST_SHADE = 40;
+    private static final int LONGEST_SAYS = 300;
+    private static final List<String> WAYS = List.of("letter", "phone", "client");
     private static final int OLDEST_YEARS = 20;
     private static final int SHORTEST_WEEKS = 8;
     /** Own decision, in docs/why: the state of health that was asked about is that of now. */
@@ -80,12 +83,28 @@ class NotedReading {
         if (mistakes.expect(doctor || form.one("who").equals("pharmacist"), "who", say.word_who_missing())) {
             mistakes.expect(doctor || !outcome.equals("with-care"), "who", say.word_needs_doctor());
         }
+        way(form, mistakes);
         name(form, mistakes);
+        mistakes.expect(!form.one("says").isEmpty(), "says", say.word_says_missing());
+        mistakes.expect(form.one("says").length() <= LONGEST_SAYS, "says", say.by_long(LONGEST_SAYS));
         Optional<LocalDate> said = day(form, "said", today, mistakes);
+        Optional<LocalDate> until = parsed(form.one("until"));
+        mistakes.expect(form.one("until").isEmpty() || until.isPresent(), "until", say.day_wrong());
+        until.ifPresent(last -> mistakes.expect(!last.isBefore(today), "until", say.word_until_over()));
         said.filter(day -> outcome.equals("with-care") && day.isBefore(today.minusMonths(YES_MONTHS))
             && mistakes.at("said").isEmpty())
             .ifPresent(day -> mistakes.add("said", say.word_old(YES_MONTHS)));
-        return said.map(day -> new NotedBody.Word(form.one("about"), outcome, doctor, form.one("by"), day));
+        return said.map(day -> new NotedBody.Word(form.one("about"), outcome, doctor, form.one("by"), day,
+            form.one("way"), form.one("says"), until));
+    }
+
+    /** What a client passes on closes a service, and opens none. */
+    private void way(Form form, Mistakes mistakes) {
+        String way = form.one("way");
+        if (mistakes.expect(WAYS.contains(way), "way", say.word_way_missing())) {
+            mistakes.expect(!way.equals("client") || !form.one("outcome").equals("with-care"), "way",
+                say.word_way_client_opens_nothing());
+        }
     }
 
     private void name(Form form, Mistakes mistakes) {

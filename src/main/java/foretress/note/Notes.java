@@ -1,11 +1,13 @@
 package foretress.note;
 
+import foretress.assessment.FactDef;
 import foretress.intake.Intake;
 import foretress.intake.Renewal;
 import foretress.knowledge.Knowledge;
 import foretress.ledger.Ledger;
 import foretress.picture.Paper;
 import foretress.questionnaire.Answers;
+import foretress.questionnaire.Question;
 import foretress.vault.SealedJson;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
@@ -16,6 +18,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** Keeps what staff write down; it goes into every assessment of the client's coming visits at once. Call it outside a transaction. */
 @Singleton
@@ -124,10 +127,13 @@ public class Notes {
         return !then.equals(told(about, said));
     }
 
-    /** What was answered to the questions behind a fact. */
-    private List<String> told(String fact, Answers said) {
-        return knowledge.ruleSet().fact(fact).orElseThrow().rows().stream().flatMap(row -> row.when().keySet().stream())
-            .distinct().sorted()
-            .map(question -> question + " " + said.to(question)).toList();
+    /** What was answered to the questions behind a fact; behind one that is computed, every medicine. */
+    private List<String> told(String about, Answers said) {
+        FactDef fact = knowledge.ruleSet().fact(about).orElseThrow();
+        Stream<String> medicines = fact.computation().isEmpty() ? Stream.of()
+            : knowledge.questionnaire().questions().stream().filter(q -> q.kind() == Question.Kind.MEDICINES)
+                .map(Question::id);
+        return Stream.concat(fact.rows().stream().flatMap(row -> row.when().keySet().stream()), medicines).distinct()
+            .sorted().map(question -> question + " " + said.to(question)).toList();
     }
 }

@@ -53,13 +53,17 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
         Function<List<TestFact>, Assessment> with =
             more -> Assessor.assess(rules, facts.find(hoped.tested(more)), booked);
         Assessment now = Assessor.assess(rules, facts.find(known), booked);
-        Assessment best = best(rules, now, booked, known.today().plusDays(1), with);
+        LocalDate day = known.today().plusDays(1);
+        Assessment best = best(rules, now, booked, day, with, true);
+        Assessment untold = best(rules, now, booked, day, with, false);
         Set<String> owed = new LinkedHashSet<>();
         Set<String> waiting = new LinkedHashSet<>();
         for (Service service : booked) {
             boolean ahead = weight(best, service) != Weight.PREVENTS;
             for (Finding finding : ahead ? asking(now, service) : List.<Finding>of()) {
-                finding.demands().forEach(test -> (lifts(test, finding, best, service) ? owed : waiting).add(test));
+                finding.demands().forEach(
+                    test -> (lifts(test, finding, test.equals(ADVICE) ? best : untold, service) ? owed : waiting)
+                        .add(test));
             }
         }
         waiting.removeAll(owed);
@@ -86,21 +90,24 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
             || best.on(service).stream().noneMatch(still -> still.ruleId().equals(finding.ruleId()));
     }
 
-    /** Begun on the first day that lies after everything the client can have told of. */
+    /**
+     * What a doctor has still to say is imagined only for what waits for that word: no test is made before it in the hope of it. Begun
+     * on the first day that lies after everything the client can have told of.
+     */
     private static Assessment best(RuleSet rules, Assessment now, List<Service> booked, LocalDate day,
-        Function<List<TestFact>, Assessment> with) {
+        Function<List<TestFact>, Assessment> with, boolean told) {
         Set<String> imagined = new LinkedHashSet<>();
         Assessment best = now;
-        for (int round = 0; round < ROUNDS && imagined.addAll(demanded(best, booked)); round++) {
+        for (int round = 0; round < ROUNDS && imagined.addAll(demanded(best, booked, told)); round++) {
             best = with.apply(well(rules, imagined, day));
         }
         return best;
     }
 
-    private static List<String> demanded(Assessment assessment, List<Service> booked) {
+    private static List<String> demanded(Assessment assessment, List<Service> booked, boolean told) {
         return booked.stream().flatMap(service -> assessment.on(service).stream())
             .flatMap(finding -> finding.demands().stream())
-            .filter(TestFact.OUTCOMES::containsKey).toList();
+            .filter(TestFact.OUTCOMES::containsKey).filter(test -> told || !test.equals(ADVICE)).toList();
     }
 
     /** Every test come out as well as it can, begun and read with nothing against it but what the answers say. */

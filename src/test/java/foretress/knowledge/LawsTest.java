@@ -79,24 +79,33 @@ class LawsTest {
         private final List<Rule> rules;
 
         Group(Rule rule, List<Rule> among) {
-            Set<String> read = withWords(rule.when().reads());
+            Set<String> read = withWords(rule, among);
             this.rule = rule;
             this.facts = read.stream().map(id -> KNOWLEDGE.ruleSet().fact(id).orElseThrow()).toList();
             this.ranges = facts.stream().map(Group::rangesOf).toList();
             this.rules = among.stream().filter(other -> read.containsAll(other.when().reads())).toList();
         }
 
-        private static Set<String> withWords(Set<String> reads) {
+        /** A word is looked at too where a rule that reads it weighs on a step this rule weighs on: nowhere else can it cover for it. */
+        private static Set<String> withWords(Rule rule, List<Rule> among) {
+            Set<String> reads = rule.when().reads();
             Set<String> all = new LinkedHashSet<>(reads);
             for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
                 List<String> about = def.computation().filter(how -> how.name().equals("medical-advice"))
                     .map(how -> how.of()).orElse(List.of());
-                if (reads.contains(def.id()) || about.stream().anyMatch(reads::contains)) {
+                if (reads.contains(def.id())
+                    || about.stream().anyMatch(reads::contains) && mayCover(def.id(), rule, among)) {
                     all.add(def.id());
                     all.addAll(about);
                 }
             }
             return all;
+        }
+
+        private static boolean mayCover(String word, Rule rule, List<Rule> among) {
+            return among.stream().filter(other -> other.when().reads().contains(word))
+                .anyMatch(other -> STEPS.stream().anyMatch(step -> other.weightOn(step) != Weight.NOTHING_FOUND
+                    && rule.weightOn(step) != Weight.NOTHING_FOUND));
         }
 
         private static boolean alwaysKnown(FactDef def) {

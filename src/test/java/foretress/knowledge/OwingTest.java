@@ -67,6 +67,7 @@ class OwingTest {
         Owing masked = owing("{ service: colour-whole, medicines: [{ name: methotrexate }] }");
         assertThat(masked.tests()).doesNotContain("skin-test");
         assertThat(masked.waiting()).containsExactly("skin-test");
+        assertThat(masked.tests()).as("R37: what it waits for is asked for").contains("medical-advice");
     }
 
     @Test

@@ -118,7 +118,7 @@ class NotedTest {
 
     private Map<String, String> word(String about, String outcome, String who) {
         return Map.of("about", about, "outcome", outcome, "who", who, "by", "Practice Invented", "said",
-            today().toString());
+            today().toString(), "way", "letter", "says", "The service of this visit, as the page asked");
     }
 
     @Test
@@ -200,6 +200,58 @@ class NotedTest {
     }
 
     @Test
+    @DisplayName("R37: what a client passes on opens nothing; by letter or telephone it says what is meant, and until when")
+    void whatAClientPassesOnOpensNothingAndAYesUntilTheDayBeforeTheServiceNeither() {
+        comes(WOUND);
+        Map<String, String> typed = new HashMap<>(word("scalp-wound", "with-care", "doctor"));
+        typed.put("way", "client");
+        assertThat(send("word", typed).expect(422).only(".mistakes li").text()).contains("opens nothing here");
+        typed.put("way", "phone");
+        typed.put("until", today().minusDays(1).toString());
+        Walker over = send("word", typed).expect(422);
+        assertThat(over.only(".mistakes li").text()).contains("That day is over");
+        assertThat(over.only("#says").text()).contains("as the page asked");
+        typed.put("until", today().toString());
+        assertThat(send("word", typed).expect(200).text()).contains("By telephone", "as the page asked", "Until ");
+        assertThat(standing("perm-alkaline")).as("the service is later than that").isEqualTo(Weight.TEST_FIRST);
+        typed.put("until", today().plusYears(1).toString());
+        Walker petra = send("word", typed).expect(200);
+        assertThat(standing("perm-alkaline")).isEqualTo(Weight.RESTRICTS);
+        assertThat(petra.page().select("form[action$=/paper]")).as("a letter can be added").isNotEmpty();
+    }
+
+    @Test
+    @DisplayName("R37: a doctor's word on a medicine is asked for anew when the medicines are told otherwise")
+    void aWordOnAMedicineIsAskedForAnewWhenTheMedicinesAreOthers() {
+        comes(Map.of());
+        takes("ciclosporin", "now");
+        assertThat(salon.as("petra").open(at).text()).contains("asks for a doctor’s word");
+        send("word", word("immune-medicine", "with-care", "doctor")).expect(200);
+        assertThat(found()).contains("dye-with-immune-medicine").doesNotContain("skin-test-masked-by-immune-medicine");
+        takes("ciclosporin", "week");
+        assertThat(found()).contains("skin-test-masked-by-immune-medicine");
+    }
+
+    private void takes(String name, String last) {
+        QuarkusTransaction.requiringNew().run(() -> {
+            Visit one = Visit.findById(visit);
+            var topic = intake.topics(one, intake.said(one)).stream()
+                .filter(t -> t.questions().stream().anyMatch(q -> q.id().equals("medicines"))).findFirst()
+                .orElseThrow();
+            var list = new foretress.questionnaire.Answer.Medicines(List.of(new foretress.questionnaire.Medicine(name,
+                foretress.questionnaire.Medicine.NOT_ASKED, "mouth", last)));
+            intake.record(visit, topic, intake.said(one).with("medicines", list), "en");
+        });
+    }
+
+    private List<String> found() {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            Visit one = Visit.findById(visit);
+            return assessments.of(one, intake.said(one)).findings().stream().map(f -> f.ruleId()).toList();
+        });
+    }
+
+    @Test
     void aWordIsAskedForAnewWhenTheAnswerItIsAboutWasChanged() {
         comes(WOUND);
         send("word", word("scalp-wound", "with-care", "doctor")).expect(200);
@@ -270,7 +322,7 @@ class NotedTest {
     void whatIsMissingOrStillToComeIsSaidFieldByField() {
         comes(Map.of());
         assertThat(send("letter", Map.of()).expect(422).page().select(".mistakes li")).hasSize(3);
-        assertThat(send("word", Map.of()).expect(422).page().select(".mistakes li")).hasSize(5);
+        assertThat(send("word", Map.of()).expect(422).page().select(".mistakes li")).hasSize(7);
         Walker petra = send("cut", Map.of("day", today().plusDays(1).toString(), "left", "400")).expect(422);
         assertThat(petra.page().select(".mistakes li").eachText()).hasSize(2).first().asString()
             .contains("still to come");
