@@ -50,7 +50,11 @@ public class OwedLines {
 
     /** Before the first answer it is what is owed at least. */
     public List<OwedLine> of(Visit visit) {
-        TestPlan plan = plan(visit);
+        return of(visit, plan(visit));
+    }
+
+    /** The same of a plan that was made already: to make one assesses the visit several times. */
+    public List<OwedLine> of(Visit visit, TestPlan plan) {
         Set<String> refused = refusals.of(visit);
         List<OwedLine> tests = new ArrayList<>();
         plans.running(visit).forEach(
@@ -72,7 +76,7 @@ public class OwedLines {
         return new OwedLine(words().test(test), how, latest, late, act.href(), act.words(), false);
     }
 
-    TestPlan plan(Visit visit) {
+    public TestPlan plan(Visit visit) {
         return plans.of(visit, intake.said(visit));
     }
 
@@ -95,8 +99,8 @@ public class OwedLines {
     }
 
     /** What follows for this appointment: a test the client refused; one that no longer fits before it, and when it would. */
-    public List<String> follows(Visit visit) {
-        Stream<String> late = plan(visit).conflicts().stream().map(o -> follows(visit, o));
+    public List<String> follows(Visit visit, TestPlan plan) {
+        Stream<String> late = plan.conflicts().stream().map(o -> follows(visit, o));
         Stream<String> refused =
             refusals.of(visit).stream().sorted().map(test -> say.consultation_refused(words().test(test)));
         return Stream.concat(refused, late).toList();

@@ -11,29 +11,58 @@ import java.util.stream.Stream;
 /**
  * One visit as the stylist reads it, in words. What is absent is an empty text, which a template reads as nothing.
  *
- * @param when the day and the time of the visit
- * @param facts age, earlier visits, when the answers were signed
  * @param over what became of a visit at which nothing is to happen any more
  * @param begun there is an answer at all
  * @param answered the client has answered everything that was required
- * @param standing the heaviest weight on the booked services
- * @param reasons the heaviest findings that restrict or more, and acts for such findings
- * @param more the others
- * @param notes what weighs less
  * @param asks what nobody asked yet, or must ask again
  * @param pairs answers that contradict each other
- * @param map the strand map as SVG and list
- * @param mapAside the hair's length and how sure it is
  */
-public record VisitView(String id, String clientId, String client, String facts, String when, Optional<Over> over,
-    boolean begun, boolean answered,
-    Weight standing, String standingWord, String service, List<String> follows, List<Point> reasons, List<Point> more,
-    List<Point> notes, List<Ask> asks, List<Pair> pairs, String map, String mapAside,
-    List<OwedLine> owed, List<Alternative> instead, List<Chapter> answers, String answersBrief, List<Paper> papers,
-    Optional<Since> since) {
+public record VisitView(Head head, Optional<Over> over, boolean begun, boolean answered, Found found,
+    List<String> follows, List<Ask> asks, List<Pair> pairs, Hair hair, List<OwedLine> owed,
+    List<Alternative> instead, Folded folded) {
+
+    /**
+     * Whose visit it is.
+     *
+     * @param facts age, earlier visits, when the answers were signed
+     * @param when the day and the time of the visit
+     */
+    public record Head(String id, String clientId, String client, String facts, String when, String service) {}
+
+    /**
+     * What was found, the heaviest first.
+     *
+     * @param standing the heaviest weight on the booked services
+     * @param reasons the heaviest findings that restrict or more, and acts for such findings
+     * @param more the others
+     */
+    public record Found(Weight standing, String standingWord, List<Point> reasons, List<Point> more) {
+        /** How many findings are folded behind the first screen's. */
+        public int moreFindings() {
+            return findings(more);
+        }
+    }
+
+    /**
+     * @param map the strand map as SVG and list
+     * @param aside the hair's length and how sure it is
+     */
+    public record Hair(String map, String aside) {}
+
+    /**
+     * What lies behind the first screen.
+     *
+     * @param notes what weighs less
+     */
+    public record Folded(List<Point> notes, Optional<Since> since, List<Chapter> answers, String answersBrief,
+        List<Paper> papers) {
+        public int noteFindings() {
+            return findings(notes);
+        }
+    }
 
     public String address() {
-        return "/visits/" + id;
+        return "/visits/" + head.id();
     }
 
     public String bench() {
@@ -47,15 +76,6 @@ public record VisitView(String id, String clientId, String client, String facts,
 
     public List<Alternative.Count> insteadCounts() {
         return Alternative.Count.of(instead);
-    }
-
-    /** How many findings are folded behind the first screen's. */
-    public int moreFindings() {
-        return findings(more);
-    }
-
-    public int noteFindings() {
-        return findings(notes);
     }
 
     private static int findings(List<Point> points) {
