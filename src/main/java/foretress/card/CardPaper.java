@@ -21,13 +21,13 @@ import java.util.Optional;
 /** The record card, or one visit of it, as it is printed. */
 @RequestScoped
 class CardPaper {
-    private final Cards cards;
+    private final CardVisits cards;
     private final Intake intake;
     private final CardText text;
     private final ClosingWords closing;
     private final CardWords say;
 
-    CardPaper(Cards cards, Intake intake, CardText text, ClosingWords closing, CardWords say) {
+    CardPaper(CardVisits cards, Intake intake, CardText text, ClosingWords closing, CardWords say) {
         this.cards = cards;
         this.intake = intake;
         this.text = text;
@@ -46,7 +46,7 @@ class CardPaper {
 
     /** With every answer as it stands: what was asked and answered, tested, decided and done. */
     RecordText visit(CardView card, Visit visit, Instant now) {
-        VisitView shown = cards.visit(visit);
+        VisitView shown = cards.of(visit);
         List<Section> sections =
             new ArrayList<>(List.of(new Section(say.visit_of(shown.when()), lines(shown), Optional.empty())));
         if (visit.state != State.WITHDRAWN) {
