@@ -30,7 +30,6 @@ import java.util.stream.Collectors;
 /** One client before one visit, as a program describes them: what the pages take from the store, taken from a body instead. */
 final class ClientBody {
     private static final Duration FURTHEST = Duration.ofDays(731);
-    private static final String ADVICE = "medical-advice";
 
     private final Knowledge knowledge;
     private final CodedAnswers answers;
@@ -158,7 +157,7 @@ final class ClientBody {
     /** What a doctor can be asked about: the facts that the rules ask a word about. */
     private List<String> askedAbout() {
         return knowledge.ruleSet().facts().stream()
-            .flatMap(def -> def.computation().filter(how -> how.name().equals(ADVICE)).stream())
+            .flatMap(def -> def.computation().filter(how -> how.name().equals(TestFact.ADVICE)).stream())
             .flatMap(how -> how.of().stream()).toList();
     }
 
@@ -250,7 +249,7 @@ final class ClientBody {
             "it was started after the day on which the answers are read, %s", today);
         made.read().ifPresent(r -> faults.expect(!r.isBefore(made.started()) && !r.isAfter(today), place + "/read",
             "it is read between its start and %s", today));
-        faults.expect(made.test().equals(ADVICE) == made.about().isPresent(), place + "/about",
+        faults.expect(made.test().equals(TestFact.ADVICE) == made.about().isPresent(), place + "/about",
             "medical-advice says what it is about, and no other test does");
         return new TestFact(made.test(), made.outcome(), made.started(), made.read(), made.waitKept(),
             made.thisProduct(), made.thisVisit(), made.masked(), made.overtaken(), made.leaflet().map(Sheet::leaflet),

@@ -59,6 +59,15 @@ public final class Computations {
             "porosity", "root-porosity", "resistant-hair",
             "policy-allows", "hair-length");
 
+    /** Of what staff test or write down: the class that means nobody did, which a better one lifts. */
+    private static final Map<String, Integer> NOT_DONE = Map.of("medical-advice", 1, "skin-test", 1, "metal-test", 1,
+        "test-cutting", 1, "elasticity", 1, "letter-or-test", 2);
+
+    /** The class that means nobody tested or wrote it down; the best for what is no such thing. */
+    public static int notDone(String name) {
+        return NOT_DONE.getOrDefault(name, 0);
+    }
+
     /** Whether a fact with so many classes can hold what this computation tells apart. */
     public static boolean fits(String name, int classes) {
         List<String> meanings = MEANINGS.get(name);

@@ -29,9 +29,13 @@ import java.util.Optional;
 public record TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept,
     boolean thisProduct,
     boolean thisVisit, boolean masked, boolean overtaken, Optional<Leaflet> leaflet, Optional<String> about) {
+    public static final String SKIN_TEST = "skin-test";
+    /** No test of the salon's own: the word of the client's doctor or pharmacist. */
+    public static final String ADVICE = "medical-advice";
+
     /** What each test can come to, from better to worse. */
     public static final Map<String, List<String>> OUTCOMES = Map.of(
-        "skin-test", SkinTestOutcome.codes(),
+        SKIN_TEST, SkinTestOutcome.codes(),
         "incompatibility-test", List.of("slight-lightening", "not-whole", "nothing-happened", "positive"),
         "test-cutting", List.of("good", "poor"),
         "elasticity-test", List.of("pass", "caution", "fail"),
@@ -39,7 +43,7 @@ public record TestFact(String test, String outcome, LocalDate started, Optional<
         "porosity-test", List.of("average", "resistant", "porous", "over-porous"),
         "porosity-of-roots", List.of("average", "resistant", "porous", "over-porous"),
         "dermatologist-letter", List.of("names-product", "advises-against"),
-        "medical-advice", List.of("with-care", "advised-against"));
+        ADVICE, List.of("with-care", "advised-against"));
 
     /** It is about the test itself, not about something else. */
     public TestFact(String test, String outcome, LocalDate started, Optional<LocalDate> read, boolean waitKept,
@@ -62,7 +66,7 @@ public record TestFact(String test, String outcome, LocalDate started, Optional<
      * @param overtaken the answers it is about are no longer those of the day it was given
      */
     public static TestFact advice(String about, String outcome, LocalDate said, boolean thisVisit, boolean overtaken) {
-        return new TestFact("medical-advice", outcome, said, Optional.of(said), true, true, thisVisit, false, overtaken,
+        return new TestFact(ADVICE, outcome, said, Optional.of(said), true, true, thisVisit, false, overtaken,
             Optional.empty(), Optional.of(about));
     }
 

@@ -32,8 +32,8 @@ final class TestFacts {
      * @param how names the events that overtake a test
      */
     FactValue skinTest(FactDef def, FactDef.Computation how, List<String> maskingNow) {
-        boolean positive = made("skin-test").anyMatch(SkinTestOutcome::reacted);
-        List<TestStanding> standings = made("skin-test").map(t -> standing(t, how, maskingNow)).toList();
+        boolean positive = made(TestFact.SKIN_TEST).anyMatch(SkinTestOutcome::reacted);
+        List<TestStanding> standings = made(TestFact.SKIN_TEST).map(t -> standing(t, how, maskingNow)).toList();
         boolean valid = standings.stream().anyMatch(TestStanding::stands);
         List<String> causes =
             standings.stream().flatMap(s -> s.by(TestStanding.Reason.OVERTAKEN).stream()).distinct().toList();
@@ -99,7 +99,7 @@ final class TestFacts {
      */
     FactValue medicalAdvice(FactDef def, List<String> about) {
         List<TestFact> words =
-            made("medical-advice").filter(t -> t.about().filter(about::contains).isPresent()).toList();
+            made(TestFact.ADVICE).filter(t -> t.about().filter(about::contains).isPresent()).toList();
         List<TestFact> ours = words.stream().filter(TestFact::thisVisit).toList();
         boolean against = ours.isEmpty() ? newestIsAgainst(words) : ours.stream().anyMatch(TestFacts::against);
         boolean withCare = ours.stream().anyMatch(t -> !t.overtaken() && t.read().isPresent());

@@ -1,6 +1,6 @@
 package foretress.bench;
 
-import foretress.plan.TestPlan;
+import foretress.assessment.TestFact;
 import foretress.visit.Visit;
 import foretress.web.StylistWords;
 import jakarta.enterprise.context.RequestScoped;
@@ -33,7 +33,7 @@ class OwedActs {
         if (!visit.state.isAhead()) {
             return Act.NONE;
         }
-        return test.equals(TestPlan.SKIN_TEST) ? new Act(skinTest(visit), say.owed_record())
+        return test.equals(TestFact.SKIN_TEST) ? new Act(skinTest(visit), say.owed_record())
             : BenchTestKind.of(test).map(kind -> bench(visit, kind)).orElse(Act.NONE);
     }
 

@@ -2,6 +2,7 @@ package foretress.card;
 
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
+import foretress.assessment.TestFact;
 import foretress.assessment.TestStanding;
 import foretress.assessment.Weight;
 import foretress.bench.BenchRecord;
@@ -109,7 +110,7 @@ class CardText {
         String days =
             say.test_started(moment(test.applied())) + ", " + test.read().map(read -> say.test_read(moment(read)))
                 .orElseGet(() -> say.test_due(moment(test.due())));
-        return new TestView(words().test("skin-test") + ", " + test.product(), standing(test), days);
+        return new TestView(words().test(TestFact.SKIN_TEST) + ", " + test.product(), standing(test), days);
     }
 
     private String standing(SkinTestHistory.Kept test) {

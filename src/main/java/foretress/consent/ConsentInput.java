@@ -1,5 +1,6 @@
 package foretress.consent;
 
+import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
 import foretress.hair.StrandDrawing;
 import java.time.LocalDate;
@@ -129,7 +130,7 @@ public record ConsentInput(
     public record Test(String id, String name) {
         /** Asking a doctor is owed like a test, but nobody does it to the client: it is promised, not agreed to. */
         public boolean isAdvice() {
-            return id.equals("medical-advice");
+            return id.equals(TestFact.ADVICE);
         }
     }
 

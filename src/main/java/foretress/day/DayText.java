@@ -1,5 +1,6 @@
 package foretress.day;
 
+import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
 import foretress.bench.RefusedPages;
 import foretress.intake.Plans;
@@ -174,7 +175,7 @@ class DayText {
             case Plans.READING -> open(say.day_act_reading(), "/visits/" + visit.id + "/skin-test");
             case Plans.CLEAR_UP -> open(say.day_act_clear_up(), "/visits/" + visit.id);
             case Plans.TALK -> open(say.day_act_talk(), RefusedPages.at(visit));
-            case "skin-test" -> open(say.day_act_skin_test(), "/desk/visits/" + visit.id + "/test-visit");
+            case TestFact.SKIN_TEST -> open(say.day_act_skin_test(), "/desk/visits/" + visit.id + "/test-visit");
             default -> open(say.day_act_test(), "/visits/" + visit.id + "/bench");
         };
     }

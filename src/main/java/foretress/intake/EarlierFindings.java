@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.assessment.Assessment;
+import foretress.assessment.Computations;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactValue;
 import foretress.assessment.Facts;
@@ -29,11 +30,6 @@ import java.util.stream.Stream;
  */
 @ApplicationScoped
 public class EarlierFindings {
-    /** Computations of what staff tested or wrote down, and which of their classes means that nothing was: a better one lifts. */
-    private static final Map<String, Integer> NOT_DONE =
-        Map.of("medical-advice", 1, "skin-test", 1, "metal-test", 1, "test-cutting", 1,
-            "elasticity", 1, "letter-or-test", 2);
-
     private final Visits visits;
     private final Knowledge knowledge;
     private final Assessments assessments;
@@ -102,7 +98,7 @@ public class EarlierFindings {
         Facts undone = facts;
         for (String id : reads) {
             FactDef def = knowledge.ruleSet().fact(id).orElseThrow();
-            int notDone = def.computation().map(how -> NOT_DONE.getOrDefault(how.name(), 0)).orElse(0);
+            int notDone = def.computation().map(how -> Computations.notDone(how.name())).orElse(0);
             undone = facts.get(id).worst() < notDone ? undone.with(FactValue.known(def, notDone, List.of())) : undone;
         }
         return undone;

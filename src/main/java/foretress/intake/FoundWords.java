@@ -2,12 +2,12 @@ package foretress.intake;
 
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
+import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
 import foretress.consent.ConsentInput.Found;
 import foretress.consent.ConsentWords;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.ReadWords;
-import foretress.plan.Owing;
 import foretress.questionnaire.Topic;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.Comparator;
@@ -67,7 +67,7 @@ class FoundWords {
     /** Nothing but the test is said of a service that waits for it; where the plan does not owe that test now, it is not promised. */
     private static boolean promises(Finding finding, Function<Finding, Weight> weight, List<String> agreed) {
         return weight.apply(finding) != Weight.TEST_FIRST || finding.demands().isEmpty()
-            || finding.demands().stream().anyMatch(test -> agreed.contains(test) || test.equals(Owing.ADVICE));
+            || finding.demands().stream().anyMatch(test -> agreed.contains(test) || test.equals(TestFact.ADVICE));
     }
 
     private String waits(Finding finding) {

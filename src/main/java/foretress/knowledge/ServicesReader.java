@@ -8,7 +8,7 @@ import foretress.assessment.Placing;
 import foretress.assessment.Rule;
 import foretress.assessment.Service;
 import foretress.assessment.Step;
-import foretress.plan.Waits;
+import foretress.assessment.TestFact;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.SaidTreatment;
@@ -194,7 +194,7 @@ final class ServicesReader {
     void checkSkinTests(List<Rule> rules) {
         chemistries.values().stream().filter(chemistry -> chemistry.skinTest() != SkinTest.NO)
             .filter(chemistry -> rules.stream().noneMatch(
-                rule -> rule.demands().contains(Waits.SKIN_TEST) && rule.weights().containsKey(chemistry.id())))
+                rule -> rule.demands().contains(TestFact.SKIN_TEST) && rule.weights().containsKey(chemistry.id())))
             .forEach(chemistry -> places.get(chemistry.id()).complain(
                 "'%s' needs a skin test, and no rule that demands one weighs on it".formatted(chemistry.id())));
     }

@@ -4,6 +4,7 @@ import foretress.assessment.Assessment;
 import foretress.assessment.FactDef;
 import foretress.assessment.Finding;
 import foretress.assessment.Rule;
+import foretress.assessment.TestFact;
 import foretress.bench.BenchElasticityPages.Choice;
 import foretress.intake.Assessments;
 import foretress.intake.Intake;
@@ -21,7 +22,6 @@ import java.util.stream.Stream;
 /** What a doctor can be asked about: the facts that rules ask a word about. */
 @RequestScoped
 class NotedSubjects {
-    private static final String ADVICE = "medical-advice";
 
     private final Knowledge knowledge;
     private final Intake intake;
@@ -58,7 +58,8 @@ class NotedSubjects {
         Set<String> owed = new LinkedHashSet<>();
         if (!said.byQuestion().isEmpty()) {
             Assessment now = assessments.of(visit, said);
-            now.findings().stream().filter(f -> f.demands().contains(ADVICE)).forEach(f -> about(f).forEach(owed::add));
+            now.findings().stream().filter(f -> f.demands().contains(TestFact.ADVICE))
+                .forEach(f -> about(f).forEach(owed::add));
         }
         return owed;
     }
@@ -75,7 +76,7 @@ class NotedSubjects {
     }
 
     private static boolean isAdvice(FactDef def) {
-        return def.computation().filter(how -> how.name().equals(ADVICE)).isPresent();
+        return def.computation().filter(how -> how.name().equals(TestFact.ADVICE)).isPresent();
     }
 
     private static Stream<String> of(FactDef def) {

@@ -1,5 +1,7 @@
 package foretress.plan;
 
+import static foretress.assessment.TestFact.ADVICE;
+
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
 import foretress.assessment.FactDef;
@@ -32,8 +34,6 @@ import java.util.function.Function;
  * @param readAgainDays days after its start on which findings ask for another reading of a skin test; 0 when none does
  */
 public record Owing(List<String> tests, List<String> waiting, int readAgainDays) {
-    /** No test of the salon's own: the word of the client's doctor or pharmacist. */
-    public static final String ADVICE = "medical-advice";
     /** A good metal test asks for a cutting, and a good cutting for nothing more: no chain of demands is longer. */
     private static final int ROUNDS = 4;
 

@@ -18,7 +18,6 @@ import java.util.stream.Stream;
  * @param waiting tests that prove nothing until something else is cleared up
  */
 public record TestPlan(Instant visit, boolean shut, List<Owed> owed, List<String> onTheDay, List<String> waiting) {
-    public static final String SKIN_TEST = Waits.SKIN_TEST;
     public static final String INCOMPATIBILITY_TEST = Waits.INCOMPATIBILITY_TEST;
 
     public TestPlan {

@@ -2,6 +2,7 @@ package foretress.plan;
 
 import foretress.assessment.Policy;
 import foretress.assessment.Stricter;
+import foretress.assessment.TestFact;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -17,7 +18,6 @@ import java.util.stream.Stream;
  * @param oldEnough the first day on which the client has the label's age: on none before is a skin test put on; empty without a birth date
  */
 public record Waits(Policy policy, Stricter skin, int readAgainDays, Optional<LocalDate> oldEnough) {
-    public static final String SKIN_TEST = "skin-test";
     public static final String INCOMPATIBILITY_TEST = "incompatibility-test";
 
     public Waits {
@@ -33,12 +33,12 @@ public record Waits(Policy policy, Stricter skin, int readAgainDays, Optional<Lo
 
     /** The first day on which a test may be put on this client; empty where any day would do. */
     Optional<LocalDate> notBefore(String test) {
-        return test.equals(SKIN_TEST) ? oldEnough : Optional.empty();
+        return test.equals(TestFact.SKIN_TEST) ? oldEnough : Optional.empty();
     }
 
     /** Every reading in time since the start, in order; empty for a test that is made at the visit itself. */
     public List<Duration> readings(String test) {
-        Map<String, List<Duration>> all = Map.of(SKIN_TEST, skinReadings(), INCOMPATIBILITY_TEST,
+        Map<String, List<Duration>> all = Map.of(TestFact.SKIN_TEST, skinReadings(), INCOMPATIBILITY_TEST,
             List.of(Duration.ofHours(policy.incompatibilityTestHours())));
         return all.getOrDefault(test, List.of());
     }
@@ -52,6 +52,6 @@ public record Waits(Policy policy, Stricter skin, int readAgainDays, Optional<Lo
 
     /** The first day on which a test may begin so as not to be too old on the day of the visit; empty where it never is. */
     Optional<LocalDate> firstDay(String test, LocalDate visit) {
-        return test.equals(SKIN_TEST) ? skin.firstDay(visit) : Optional.empty();
+        return test.equals(TestFact.SKIN_TEST) ? skin.firstDay(visit) : Optional.empty();
     }
 }

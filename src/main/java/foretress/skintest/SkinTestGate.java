@@ -2,10 +2,10 @@ package foretress.skintest;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
+import foretress.assessment.TestFact;
 import foretress.intake.Assessments;
 import foretress.intake.Intake;
 import foretress.intake.Refusals;
-import foretress.plan.TestPlan;
 import foretress.questionnaire.Answers;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
@@ -66,7 +66,7 @@ class SkinTestGate {
         Assessment today = assessments.asOfToday(visit, said);
         if (mayTest.mustNot(today))
             return new State(List.of(Missing.MUST_NOT), mayTest.against(today));
-        if (refusals.of(visit).contains(TestPlan.SKIN_TEST))
+        if (refusals.of(visit).contains(TestFact.SKIN_TEST))
             return new State(List.of(Missing.REFUSED), List.of());
         return new State(Stream.of(Missing.SIGNATURE, Missing.PRODUCT).filter(one -> lacks(visit, one)).toList(),
             List.of());

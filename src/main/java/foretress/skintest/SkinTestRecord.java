@@ -10,7 +10,6 @@ import foretress.intake.Assessments;
 import foretress.intake.ChairRecord;
 import foretress.intake.Intake;
 import foretress.knowledge.Knowledge;
-import foretress.plan.TestPlan;
 import foretress.questionnaire.Answers;
 import foretress.salon.Policies;
 import foretress.salon.ProductLine;
@@ -57,7 +56,7 @@ public class SkinTestRecord implements ChairRecord {
     public List<Running> running(Visit visit) {
         return tests.ofVisit(visit.client.id, visit.id).stream()
             .filter(told -> !told.reacted() && told.readNegative(last(told, visit)).isEmpty())
-            .map(told -> new Running(TestPlan.SKIN_TEST,
+            .map(told -> new Running(TestFact.SKIN_TEST,
                 told.readNegative(told.test().readableFrom()).isPresent() ? last(told, visit)
                     : told.test().readableFrom()))
             .toList();
@@ -78,7 +77,7 @@ public class SkinTestRecord implements ChairRecord {
         Instant readable = readable(told, leaflet, visit);
         Optional<TestFile.Seen> read = told.readNegative(readable);
         LocalDate started = told.test().appliedAt().atZone(visit.zone()).toLocalDate();
-        return new TestFact(TestPlan.SKIN_TEST, told.result().orElse(SkinTestOutcome.NEGATIVE).code(), started,
+        return new TestFact(TestFact.SKIN_TEST, told.result().orElse(SkinTestOutcome.NEGATIVE).code(), started,
             readOn(told, read, visit), read.isPresent(), same,
             told.test().visitId().equals(visit.id), told.masked(), overtaken(told, started, visit),
             Optional.of(leaflet.leaflet()));

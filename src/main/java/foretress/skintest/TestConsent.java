@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import foretress.assessment.TestFact;
 import foretress.consent.ConsentInput;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
@@ -67,7 +68,7 @@ class TestConsent {
             new ConsentInput.Client(visit.client.id, visit.client.fullName(), visit.client.birthDate()),
             new ConsentInput.Visit(visit.id, visit.startsThere(), stylist,
                 List.of(say.consent_product(product.line().name, product.shade()))),
-            new ConsentInput.Test("skin-test", say.consent_test(product.line().name, product.shade())))
+            new ConsentInput.Test(TestFact.SKIN_TEST, say.consent_test(product.line().name, product.shade())))
             .salted(consents.salt(visit.client.id, visit.id));
     }
 

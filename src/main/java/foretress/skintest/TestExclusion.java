@@ -7,10 +7,10 @@ import foretress.assessment.Facts;
 import foretress.assessment.Finding;
 import foretress.assessment.Rule;
 import foretress.assessment.RuleSet;
+import foretress.assessment.TestFact;
 import foretress.assessment.Truth;
 import foretress.assessment.Weight;
 import foretress.knowledge.Knowledge;
-import foretress.plan.TestPlan;
 import jakarta.inject.Singleton;
 import java.util.List;
 import java.util.Map;
@@ -52,10 +52,10 @@ class TestExclusion {
 
     /** Every rule that asks for a skin test is false for this client, even as if none had been made. */
     private boolean leftOut(Facts facts) {
-        FactDef test = rules().fact(TestPlan.SKIN_TEST).orElseThrow();
+        FactDef test = rules().fact(TestFact.SKIN_TEST).orElseThrow();
         Facts undone = facts.with(FactValue.known(test, ANSWER, List.of()));
-        List<Rule> asking = rules().rules().stream().filter(rule -> rule.demands().contains(TestPlan.SKIN_TEST))
-            .filter(rule -> rule.when().reads().contains(TestPlan.SKIN_TEST)).toList();
+        List<Rule> asking = rules().rules().stream().filter(rule -> rule.demands().contains(TestFact.SKIN_TEST))
+            .filter(rule -> rule.when().reads().contains(TestFact.SKIN_TEST)).toList();
         return asking.stream().allMatch(rule -> rule.when().of(undone) == Truth.FALSE);
     }
 
