@@ -3,8 +3,12 @@ package foretress.alternative;
 import foretress.assessment.Weight;
 import java.util.List;
 
-/** Where another service stands for this client. */
-public record Alternative(String service, Weight weight, String word, String because, int notAsked) {
+/**
+ * Where another service stands for this client.
+ *
+ * @param id of the service, which {@code service} names
+ */
+public record Alternative(String id, String service, Weight weight, String word, String because, int notAsked) {
     /** Nothing much weighs on it, but not everything was asked: that may be called neither nothing found nor a note. */
     public boolean unsaid() {
         return weight.compareTo(Weight.RESTRICTS) < 0 && notAsked > 0;

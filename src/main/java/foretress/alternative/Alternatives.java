@@ -58,7 +58,8 @@ public class Alternatives {
         Weight weight = standing.weight().heavier(Weight.heaviest(on.stream().map(f -> f.on(service)).toList()));
         String because = on.stream().filter(f -> weight != Weight.NOTHING_FOUND && f.on(service) == weight).findFirst()
             .map(this::title).orElse("");
-        return new Alternative(menu.name(service.id(), words()), weight, WeightSaid.of(weight, say), because,
+        return new Alternative(service.id(), menu.name(service.id(), words()), weight, WeightSaid.of(weight, say),
+            because,
             standing.notAsked() + standing.unanswered());
     }
 

@@ -1,6 +1,6 @@
 package foretress.consultation;
 
-import foretress.alternative.Alternative;
+import foretress.alternative.Instead;
 import foretress.assessment.Weight;
 import foretress.bench.OwedLine;
 import foretress.decision.DecisionText;
@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  */
 public record VisitView(Head head, Optional<Over> over, boolean begun, boolean answered, Found found,
     List<String> follows, List<Ask> asks, List<Pair> pairs, Hair hair, List<OwedLine> owed,
-    List<Alternative> instead, Folded folded) {
+    Instead instead, Folded folded) {
 
     /**
      * Whose visit it is.
@@ -72,10 +72,6 @@ public record VisitView(Head head, Optional<Over> over, boolean begun, boolean a
     /** Nothing is owed and nothing is to be asked: the next act is the decision. */
     public boolean isReady() {
         return owed.isEmpty() && asks.stream().allMatch(ask -> ask.href().isEmpty());
-    }
-
-    public List<Alternative.Count> insteadCounts() {
-        return Alternative.Count.of(instead);
     }
 
     private static int findings(List<Point> points) {

@@ -1,6 +1,6 @@
 package foretress.consultation;
 
-import foretress.alternative.Alternatives;
+import foretress.alternative.InsteadViews;
 import foretress.assessment.Assessment;
 import foretress.assessment.Weight;
 import foretress.bench.OwedLines;
@@ -31,14 +31,14 @@ public class VisitViews {
     private final Points points;
     private final EarlierFindings earlier;
     private final OwedLines owedTests;
-    private final Alternatives alternatives;
+    private final InsteadViews instead;
     private final StillToAsk asks;
     private final OverReading over;
     private final Contradicted contradicted;
     private final StylistWords say;
 
     VisitViews(VisitHeads heads, VisitFolds folds, Intake intake, Assessments assessments, Points points,
-        EarlierFindings earlier, OwedLines owedTests, Alternatives alternatives, StillToAsk asks, OverReading over,
+        EarlierFindings earlier, OwedLines owedTests, InsteadViews instead, StillToAsk asks, OverReading over,
         Contradicted contradicted, StylistWords say) {
         this.heads = heads;
         this.folds = folds;
@@ -47,7 +47,7 @@ public class VisitViews {
         this.points = points;
         this.earlier = earlier;
         this.owedTests = owedTests;
-        this.alternatives = alternatives;
+        this.instead = instead;
         this.asks = asks;
         this.over = over;
         this.contradicted = contradicted;
@@ -69,7 +69,7 @@ public class VisitViews {
             heavy.subList(shown, heavy.size()));
         return new VisitView(heads.of(visit), over.of(visit), !said.byQuestion().isEmpty(), answered, found,
             owedTests.follows(visit, plan), asks.of(visit, said), contradicted.of(said), heads.hair(visit, said),
-            owedTests.of(visit, plan), alternatives.of(visit, assessment, before),
+            owedTests.of(visit, plan), instead.of(visit, assessment, before),
             folds.of(visit, heavier(all, false), assessment, said));
     }
 

@@ -1,5 +1,6 @@
 package foretress.day;
 
+import foretress.alternative.InsteadWords;
 import foretress.assessment.TestFact;
 import foretress.assessment.Weight;
 import foretress.bench.RefusedPages;
@@ -9,6 +10,7 @@ import foretress.post.Post;
 import foretress.salon.Menu;
 import foretress.salon.Staff;
 import foretress.skintest.SkinWords;
+import foretress.visit.ServiceWish;
 import foretress.visit.State;
 import foretress.visit.Task;
 import foretress.visit.Visit;
@@ -44,6 +46,8 @@ class DayText {
     record Looked(Map<UUID, String> reasons, Map<UUID, Task> speak, Map<UUID, String> staff, boolean mail) {}
 
     private final DayReasons reasons;
+    private final ServiceWish wish;
+    private final InsteadWords instead;
     private final Knowledge knowledge;
     private final Menu menu;
     private final Post post;
@@ -54,9 +58,12 @@ class DayText {
     private final Clock clock;
     private final Map<String, String> names = new HashMap<>();
 
-    DayText(DayReasons reasons, Knowledge knowledge, Menu menu, Post post, Language language, StylistWords say,
+    DayText(DayReasons reasons, ServiceWish wish, InsteadWords instead, Knowledge knowledge, Menu menu, Post post,
+        Language language, StylistWords say,
         SkinWords skin, ChairTime time, Clock clock) {
         this.reasons = reasons;
+        this.wish = wish;
+        this.instead = instead;
         this.knowledge = knowledge;
         this.menu = menu;
         this.post = post;
@@ -147,7 +154,8 @@ class DayText {
     }
 
     private String because(Visit visit, Looked looked) {
-        return visit.owed().map(this::test).orElseGet(() -> looked.reasons().getOrDefault(visit.id, ""));
+        return wish.of(visit).map(id -> instead.asked(service(id))).or(() -> visit.owed().map(this::test))
+            .orElseGet(() -> looked.reasons().getOrDefault(visit.id, ""));
     }
 
     private String by(Visit visit) {
@@ -222,9 +230,11 @@ class DayText {
 
     private String services(Visit visit) {
         return String.join(", ",
-            visit.services.stream()
-                .map(s -> names.computeIfAbsent(s.serviceId, id -> menu.name(id, knowledge.words(language.getTag()))))
-                .toList());
+            visit.services.stream().map(booked -> service(booked.serviceId)).toList());
+    }
+
+    private String service(String id) {
+        return names.computeIfAbsent(id, one -> menu.name(one, knowledge.words(language.getTag())));
     }
 
     private String at(Visit visit, Instant moment) {

@@ -36,7 +36,7 @@ public class DecisionPages {
         boolean closable, List<DecisionShown.Made> made,
         DecisionShown.Before before, List<DecisionShown.Planned> planned, List<DecisionShown.Offer> offered,
         DecisionForm form,
-        boolean owner, boolean against, Mistakes mistakes) implements TemplateInstance {}
+        boolean owner, boolean against, String plan, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "decision", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record DecisionOutdated(DecisionText.Head head, List<DecisionText.Changed> changes, DecisionForm form)
@@ -73,12 +73,13 @@ public class DecisionPages {
 
     @GET
     @Transactional
-    public TemplateInstance show(@RestPath UUID id, @RestQuery Optional<String> said) {
+    public TemplateInstance show(@RestPath UUID id, @RestQuery Optional<String> said,
+        @RestQuery Optional<String> plan) {
         Visit visit = found(id);
         ledger.note(who.staff().id.toString(), "decision looked at", id.toString());
         CurrentAssessment.Now now = assessed.now(visit);
         return page(visit, now, DecisionForm.blank(now.id(), decisions.versions(id), visit.services.size()),
-            new Mistakes(), said.filter("recorded"::equals).isPresent());
+            new Mistakes(), said.filter("recorded"::equals).isPresent(), plan.orElse(""));
     }
 
     @POST
@@ -149,11 +150,17 @@ public class DecisionPages {
 
     private TemplateInstance page(Visit visit, CurrentAssessment.Now now, DecisionForm form, Mistakes mistakes,
         boolean recorded) {
+        return page(visit, now, form, mistakes, recorded, "");
+    }
+
+    /** @param plan the service that somebody was about to plan instead; empty for none */
+    private TemplateInstance page(Visit visit, CurrentAssessment.Now now, DecisionForm form, Mistakes mistakes,
+        boolean recorded, String plan) {
         List<DecisionShown.Planned> planned = shown.planned(visit, now, form, who.isOwner());
         boolean against = planned.stream().anyMatch(DecisionShown.Planned::mayBeGoneAgainst);
         return new DecisionPage(text.head(visit), shown.open(visit), shown.notYet(visit), shown.owedAtLeast(visit),
             recorded, visit.state == State.DECIDED, shown.made(visit), shown.before(visit, now),
-            planned, shown.offered(), form, who.isOwner(), against, mistakes);
+            planned, shown.offered(), form, who.isOwner(), against, plan, mistakes);
     }
 
     private Visit found(UUID id) {

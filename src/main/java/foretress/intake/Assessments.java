@@ -22,6 +22,8 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Makes, keeps and shows what the answers mean for the booked services and for every other one the salon offers. */
 @ApplicationScoped
@@ -65,9 +67,16 @@ public class Assessments {
      * and to every question the answer that weighs least.
      */
     public Owing owing(Visit visit, Answers said) {
-        Situation hoped = situation(visit, knowledge.answeredWell(said, chemistry.of(visit)));
+        return owing(visit, said, chemistry.services(visit));
+    }
+
+    /** The same of services that could be booked in their place. */
+    public Owing owing(Visit visit, Answers said, List<Service> planned) {
+        Set<String> chemistries =
+            planned.stream().flatMap(s -> s.chemistries().stream()).collect(Collectors.toUnmodifiableSet());
+        Situation hoped = situation(visit, knowledge.answeredWell(said, chemistries));
         Situation known = said.byQuestion().isEmpty() ? hoped : hoped.saying(said);
-        return Owing.of(knowledge.ruleSet(), knowledge.factFinder(), known, hoped, chemistry.services(visit));
+        return Owing.of(knowledge.ruleSet(), knowledge.factFinder(), known, hoped, planned);
     }
 
     /** Days after its start on which findings ask for another reading of a skin test; 0 when none does. */

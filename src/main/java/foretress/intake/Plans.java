@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.assessment.Policy;
+import foretress.assessment.Service;
 import foretress.assessment.Stricter;
 import foretress.plan.Owed;
 import foretress.plan.Owing;
@@ -60,6 +61,12 @@ public class Plans implements Foresight {
 
     private TestPlan still(Visit visit, Owing owing, List<ChairRecord.Running> running) {
         return whole(visit, owing).without(running.stream().map(ChairRecord.Running::test).collect(Collectors.toSet()));
+    }
+
+    /** The same for services that could be booked in place of those that are. */
+    public TestPlan instead(Visit visit, Answers said, List<Service> planned) {
+        Set<String> begun = running(visit).stream().map(ChairRecord.Running::test).collect(Collectors.toSet());
+        return whole(visit, assessments.owing(visit, said, planned)).without(begun);
     }
 
     @Override

@@ -8,6 +8,7 @@ import foretress.visit.Clients;
 import foretress.visit.DeskList;
 import foretress.visit.Foreseen;
 import foretress.visit.PlannedProducts;
+import foretress.visit.ServiceWish;
 import foretress.visit.State;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
@@ -33,7 +34,7 @@ public class VisitPages {
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record VisitDesk(Visit visit, String starts, String services, String stylist, DeskList.Answered answered, When when,
         Link link, May may, Optional<Foreseen.Told> foreseen, Optional<PlannedProducts.Planned> product,
-        String birthWords, String saidWords, String postponed) implements TemplateInstance {}
+        String birthWords, String saidWords, String postponed, Optional<String> wish) implements TemplateInstance {}
 
     /** What can still be done: anything about the visit, call it off, confirm the birth date the client gave. */
     record May(boolean act, boolean answer, boolean callOff, boolean confirm) {
@@ -60,12 +61,13 @@ public class VisitPages {
     private final PlannedProducts planned;
     private final Post post;
     private final LinkWords words;
+    private final ServiceWish wish;
     private final Ledger ledger;
     private final Who who;
 
     VisitPages(Visits visits, Invitations invitations, Clients clients, Tasks tasks, Codes codes, DeskList list,
         Foreseen foreseen,
-        PlannedProducts planned, Post post, LinkWords words, Ledger ledger, Who who) {
+        PlannedProducts planned, Post post, LinkWords words, ServiceWish wish, Ledger ledger, Who who) {
         this.visits = visits;
         this.invitations = invitations;
         this.clients = clients;
@@ -76,6 +78,7 @@ public class VisitPages {
         this.planned = planned;
         this.post = post;
         this.words = words;
+        this.wish = wish;
         this.ledger = ledger;
         this.who = who;
     }
@@ -88,7 +91,8 @@ public class VisitPages {
             list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse(""),
             DeskList.answered(visit, tasks.stopped()), when,
             link(visit, when), May.with(visit), foreseen.of(visit), planned.of(visit.id),
-            words.birthDate(visit.client, when), words.said(said.orElse("")), list.postponed(visit, when));
+            words.birthDate(visit.client, when), words.said(said.orElse("")), list.postponed(visit, when),
+            wish.of(visit).map(list::service));
     }
 
     private Link link(Visit visit, When when) {

@@ -7,6 +7,7 @@ import foretress.assessment.LookedUp;
 import foretress.assessment.Policy;
 import foretress.assessment.RuleSet;
 import foretress.assessment.SkinTestDoubts;
+import foretress.assessment.Ways;
 import foretress.lexicon.LabelLexicon;
 import foretress.lexicon.MedicineLexicon;
 import foretress.questionnaire.Answers;
@@ -26,12 +27,13 @@ public final class Knowledge {
     private final RuleSet ruleSet;
     private final Chemistries chemistries;
     private final List<String> aims;
+    private final Ways ways;
     private final Map<String, Policy> policies;
     private final Map<String, Words> words;
     private final KnownWords lexicon;
 
     Knowledge(Questionnaire questionnaire, List<Contradiction> contradictions, RuleSet ruleSet, Chemistries chemistries,
-        List<String> aims,
+        List<String> aims, Ways ways,
         Map<String, Policy> policies, Map<String, Words> words,
         KnownWords lexicon) {
         this.questionnaire = questionnaire;
@@ -39,6 +41,7 @@ public final class Knowledge {
         this.ruleSet = ruleSet;
         this.chemistries = chemistries;
         this.aims = List.copyOf(aims);
+        this.ways = ways;
         this.policies = Collections.unmodifiableMap(new LinkedHashMap<>(policies));
         this.words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
         this.lexicon = lexicon;
@@ -76,6 +79,11 @@ public final class Knowledge {
     /** What clients come for, in the order on screens. */
     public List<String> aims() {
         return aims;
+    }
+
+    /** How each aim is reached, and what each service does. */
+    public Ways ways() {
+        return ways;
     }
 
     public Chemistries chemistries() {

@@ -4,12 +4,14 @@ import foretress.assessment.KnownTreatments;
 import foretress.assessment.Policy;
 import foretress.assessment.RuleSet;
 import foretress.assessment.Source;
+import foretress.assessment.Ways;
 import foretress.questionnaire.Questionnaire;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicReference;
 
 /** Reads all knowledge files, each kind on the ground of the kinds before it, and gathers what is wrong with them. */
 final class KnowledgeReader {
@@ -50,8 +52,11 @@ final class KnowledgeReader {
             new RuleSet(List.copyOf(facts.facts().values()), new KnownTreatments(treatments.kinds(), facts.cues()),
                 rules.rules(), List.copyOf(services.steps().values()),
                 services.services(), List.copyOf(services.tests()), sources, files.hash());
+        AtomicReference<Ways> ways = new AtomicReference<>(Ways.NONE);
+        all("ways.yaml").forEach(file -> file.trying(
+            f -> ways.set(new WaysReader(services, facts.facts().values(), sources.keySet()).read(f))));
         return new Knowledge(questionnaire, contradictions.contradictions(), ruleSet, services.all(), services.aims(),
-            policies(sources, services), words(),
+            ways.get(), policies(sources, services), words(),
             new LexiconReader(files, complaints).read());
     }
 

@@ -4,6 +4,7 @@ import foretress.assessment.FactDef;
 import foretress.assessment.Rule;
 import foretress.assessment.Service;
 import foretress.assessment.Step;
+import foretress.assessment.Ways;
 import foretress.assessment.Weight;
 import foretress.questionnaire.Question;
 import java.util.ArrayList;
@@ -65,10 +66,20 @@ final class WordsCheck {
         knowledge.ruleSet().services().stream().map(Service::id).forEach(id -> paths.add("services." + id));
         knowledge.aims().forEach(id -> paths.add("aims." + id));
         knowledge.ruleSet().steps().stream().map(Step::id).forEach(id -> paths.add("steps." + id));
+        ways(knowledge.ways(), paths);
         knowledge.chemistries().ofProductLines().forEach(id -> paths.add("services.chemistries." + id));
         knowledge.ruleSet().tests().forEach(id -> paths.add("tests." + id));
         knowledge.ruleSet().facts().stream().map(FactDef::id).forEach(id -> paths.add("facts." + id));
         return paths;
+    }
+
+    private static void ways(Ways ways, Set<String> paths) {
+        ways.does().forEach((service, does) -> {
+            List.of("can.", "cannot.", "client.").forEach(part -> paths.add("ways." + part + service));
+            does.grey().ifPresent(grey -> paths.add("ways.grey." + grey));
+            paths.add("ways.lasts." + does.lasts());
+        });
+        ways.holdsBack().forEach(held -> paths.add("ways.held-back." + held.id()));
     }
 
     private static void question(Question question, Set<String> paths) {

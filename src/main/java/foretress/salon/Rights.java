@@ -20,6 +20,10 @@ import java.util.stream.Collectors;
  */
 public final class Rights {
     private static final List<Right> TABLE = List.of(
+        // alternative
+        guest("GET /answers/instead"),
+        guest("POST /answers/instead"),
+
         // api
         program("POST /api/v1/assess", "assess"),
         program("POST /api/v1/strand-map", "assess"),

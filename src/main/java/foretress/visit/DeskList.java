@@ -168,6 +168,11 @@ public class DeskList {
             .orElseGet(say::desk_postponed);
     }
 
+    /** A service by name. */
+    public String service(String id) {
+        return menu.name(id, knowledge.words("en"));
+    }
+
     /** The services by name. */
     public String services(Visit visit) {
         Words words = knowledge.words("en");

@@ -146,6 +146,8 @@ public interface StaffWords {
     @Message
     String visit_desk_unlock();
     @Message
+    String visit_desk_wish(String service);
+    @Message
     String visit_desk_with(String stylist);
 
     // salon

@@ -213,6 +213,55 @@ class WholePathTest {
     }
 
     @Test
+    @DisplayName("R44: a client whose service is off reads what she could have instead, asks for it by a tap, and may take it back; staff see it")
+    void whoseServiceIsOffAsksForAnother() {
+        Walker client = client(Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling"),
+            "colour-reaction-soon", List.of("two-days"), "colour-reaction-ago", List.of("longer"))).agree().all()
+            .readBack().sign("Ottilie Brandt").walker();
+        assertThat(client.at()).isEqualTo("/answers/done");
+        client.open(client.only("a[href=/answers/instead]").attr("href")).expect(200);
+        assertThat(client.page().select("ol.instead h2").eachText()).hasSizeBetween(2, 3)
+            .doesNotContain("Permanent colour, whole hair").contains("Reconditioning treatment");
+        assertThat(client.text()).contains("cannot go ahead as booked", "Lasts", "Earliest");
+        String wish = client.page().select("ol.instead button[name=wish]").attr("value");
+        String name = client.page().select("ol.instead h2").first().text();
+        client.send(Map.of("wish", wish)).expect(200);
+        client.send(Map.of("wish", wish)).expect(200);
+        assertThat(client.at()).isEqualTo("/answers/instead");
+        assertThat(client.text()).contains("We have told the salon that you would like: " + name);
+        assertThat(rows("select count(*) from service_wish where visit_id = ?1")).as("tapped twice, kept once")
+            .isEqualTo(1);
+        assertThat(rows("select count(*) from service_wish where visit_id = ?1 and body like '%" + wish + "%'"))
+            .as("sealed").isZero();
+        assertThat(salon.as("sanna").open("/desk/visits/" + visit).expect(200).text())
+            .contains("The client asks for another service: " + name);
+        Walker petra = salon.as("petra").open("/visits/" + visit + "?instead=open").expect(200);
+        assertThat(petra.text()).contains("The client asks for: " + name, "gentlest first", "Other aims");
+        assertThat(petra.page().select(".ways a[href*=plan]")).isNotEmpty();
+        assertThat(petra.open(petra.page().select(".ways a[href*=plan]").attr("href")).expect(200).page()
+            .select("#plan[open] option[selected]")).isNotEmpty();
+        client.send(Map.of("wish", "colour-whole")).expect(200);
+        assertThat(client.text()).as("only what is offered").contains("you would like: " + name);
+        client.send(Map.of("wish", "")).expect(200);
+        assertThat(client.text()).doesNotContain("you would like");
+        assertThat(salon.as("sanna").open("/desk/visits/" + visit).expect(200).text())
+            .doesNotContain("asks for another service");
+    }
+
+    private long rows(String sql) {
+        return QuarkusTransaction.requiringNew().call(() -> ((Number) Visit.getEntityManager()
+            .createNativeQuery(sql).setParameter(1, visit).getSingleResult()).longValue());
+    }
+
+    @Test
+    @DisplayName("R44: a client whose service goes ahead is offered nothing else, and can ask for nothing")
+    void whoseServiceGoesAheadIsOfferedNothingElse() {
+        Walker client = client(Map.of()).agree().all().readBack().sign("Ottilie Brandt").walker();
+        assertThat(client.page().select("a[href=/answers/instead]")).isEmpty();
+        assertThat(client.open("/answers/instead").at()).isNotEqualTo("/answers/instead");
+    }
+
+    @Test
     @DisplayName("R47: who changes her mind about a test after signing signs again")
     void anotherMindAboutATestWantsASignatureOfItsOwn() {
         Answering client = client(Map.of()).agree().all().readBack();

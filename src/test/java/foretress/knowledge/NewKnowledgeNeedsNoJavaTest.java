@@ -58,7 +58,19 @@ class NewKnowledgeNeedsNoJavaTest {
               - { id: root-colour, aim: cover-grey, steps: [root-colour], applied-to: regrowth }
               - { id: mould-and-glaze, aim: [curl, change-tone], steps: [mould, glaze], counts-as: { glaze: semi-colour } }
             """);
+        put("ways.yaml", "cover-grey: [", "cover-grey: [root-colour, ");
+        put("ways.yaml", "curl: [", "curl: [mould-and-glaze, ");
+        put("ways.yaml", "change-tone: [", "change-tone: [mould-and-glaze, ");
+        put("ways.yaml", "does:\n", """
+            does:
+              root-colour: { grey: covers, lasts: for-good, source: ways-from-memory }
+              mould-and-glaze: { lasts: some-months, source: ways-from-memory }
+            """);
         for (String language : List.of("en", "es")) {
+            for (String part : List.of("can", "cannot", "client")) {
+                put("words/" + language + "/ways.yaml", "\n" + part + ":\n",
+                    "\n" + part + ":\n  root-colour: This.\n  mould-and-glaze: That.\n");
+            }
             put("words/" + language + "/services.yaml", "chemistries:\n",
                 "chemistries:\n  root-dye: root dye\n  mould-acid: mould acid\n");
             put("words/" + language + "/answers.yaml", "  treatment:\n",

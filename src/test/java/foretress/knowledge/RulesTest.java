@@ -68,6 +68,7 @@ class RulesTest {
             cited.addAll(policy.sources().values());
             policy.warnings().forEach(warning -> cited.add(warning.source()));
         });
+        KNOWLEDGE.ways().does().values().forEach(does -> cited.addAll(does.sources()));
         assertThat(cited).as("sources cited")
             .containsExactlyInAnyOrderElementsOf(KNOWLEDGE.ruleSet().sources().keySet());
         Set<String> read = KNOWLEDGE.ruleSet().rules().stream().flatMap(rule -> rule.when().reads().stream())

@@ -1,0 +1,11 @@
+package foretress.alternative;
+
+/**
+ * Something that would have to happen for a booked service itself.
+ *
+ * @param what what happens
+ * @param when from when on the service could then be done; empty when nobody can say
+ * @param how what else there is to know
+ * @param noted it is written down among letters, doctors’ words and cuts once it has happened
+ */
+public record Need(String what, String when, String how, boolean noted) {}
