@@ -3,6 +3,7 @@ package foretress.api;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import foretress.api.Inputs.Input;
 import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
@@ -16,7 +17,6 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
@@ -98,21 +98,48 @@ public final class Command {
             description = "The language of a case's findings: en, es.") String language,
         @Parameters(paramLabel = "FILE|FOLDER", arity = "0..*",
             description = "What to read; standard input, as JSON, when there is none or '-'.") List<Path> paths) {
-        return withInputs(paths, files -> {
+        return withInputs(paths, true, files -> {
             Words words = words(language);
-            Map<String, String> cases = new LinkedHashMap<>();
-            files.forEach((name, bytes) -> {
-                if (Inputs.isCases(name)) {
-                    cases.put(name, Inputs.text(bytes));
-                }
-            });
-            int status = assess(cases, json, words);
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                status = Inputs.isCases(file.getKey()) ? status : Math.max(status,
-                    one(file, body -> answer("assess", body), answer -> json ? answer.toString() : text(answer)));
+            Tried tried = new Tried(0, 0);
+            int status = FINE;
+            for (Map.Entry<String, Input> file : files.entrySet()) {
+                boolean cases = Inputs.isCases(file.getKey());
+                Tried of = cases ? tried(file, json, words) : Tried.NONE;
+                tried = tried.plus(of);
+                status = Math.max(status, cases ? of.status() : one(file, body -> answer("assess", body),
+                    answer -> json ? answer.toString() : text(answer)));
+            }
+            if (!json && tried.cases > 0) {
+                out.println("%d cases, %d failed".formatted(tried.cases, tried.failed));
             }
             return status;
         });
+    }
+
+    /** @param failed more than {@code cases} where a file could not be read */
+    private record Tried(int cases, int failed) {
+        static final Tried NONE = new Tried(0, 0);
+        static final Tried UNREADABLE = new Tried(0, 1);
+
+        Tried plus(Tried other) {
+            return new Tried(cases + other.cases, failed + (other.equals(UNREADABLE) ? 0 : other.failed));
+        }
+
+        int status() {
+            return equals(UNREADABLE) ? BAD_INPUT : failed == 0 ? FINE : FAILED;
+        }
+    }
+
+    /** The cases of one file; one that cannot be read does not keep the next from being tried. */
+    private Tried tried(Map.Entry<String, Input> file, boolean json, Words words) {
+        try {
+            return tried(Map.of(file.getKey(), Inputs.text(file.getValue().bytes())), json, words);
+        } catch (KnowledgeException wrong) {
+            wrong.complaints().stream().map(Complaint::toString).forEach(err::println);
+        } catch (Refused refused) {
+            say(file.getKey(), refused);
+        }
+        return Tried.UNREADABLE;
     }
 
     private Words words(String language) {
@@ -123,19 +150,16 @@ public final class Command {
         return operations.get().knowledge().words(language);
     }
 
-    private int assess(Map<String, String> files, boolean json, Words words) {
+    private Tried tried(Map<String, String> file, boolean json, Words words) {
         int failed = 0;
-        List<Case> cases = Case.read(operations.get().knowledge(), files);
+        List<Case> cases = Case.read(operations.get().knowledge(), file);
         for (Case one : cases) {
             Assessment assessment = one.assess(operations.get().knowledge());
             List<String> faults = one.faults(assessment);
             failed += faults.isEmpty() ? 0 : 1;
             out.println(json ? line(one, assessment, faults, words) : text(one, assessment, faults, words));
         }
-        if (!json && !cases.isEmpty()) {
-            out.println("%d cases, %d failed".formatted(cases.size(), failed));
-        }
-        return failed == 0 ? FINE : FAILED;
+        return new Tried(cases.size(), failed);
     }
 
     private ObjectNode line(Case one, Assessment assessment, List<String> faults, Words words) {
@@ -187,7 +211,7 @@ public final class Command {
         @Option(names = { "-h", "--help" }, usageHelp = true, description = "Shows this and ends.") boolean asked,
         @Parameters(paramLabel = "FILE", arity = "0..*",
             description = "Text; standard input when there is none or '-'.") List<Path> paths) {
-        return each(paths, bytes -> answer("read-label", typed(bytes)), JsonNode::toString);
+        return each(paths, bytes -> answer("read-label", typed(bytes, CodedAnswers.LONGEST_TEXT)), JsonNode::toString);
     }
 
     @CommandLine.Command(name = "read-medicines",
@@ -196,7 +220,7 @@ public final class Command {
         @Option(names = { "-h", "--help" }, usageHelp = true, description = "Shows this and ends.") boolean asked,
         @Parameters(paramLabel = "FILE", arity = "0..*",
             description = "Text; standard input when there is none or '-'.") List<Path> paths) {
-        return each(paths, bytes -> answer("read-medicines", typed(bytes)), JsonNode::toString);
+        return each(paths, bytes -> answer("read-medicines", typed(bytes, ReadMedicines.LONGEST)), JsonNode::toString);
     }
 
     @CommandLine.Command(name = "strand-map",
@@ -214,8 +238,8 @@ public final class Command {
             answer -> svg ? answer.get("svg").textValue() : answer.toString());
     }
 
-    private static byte[] typed(byte[] bytes) {
-        String text = Inputs.text(bytes).strip();
+    private static byte[] typed(byte[] bytes, int most) {
+        String text = Inputs.text(bytes, most);
         return JsonNodeFactory.instance.objectNode().put("text", text).toString()
             .getBytes(java.nio.charset.StandardCharsets.UTF_8);
     }
@@ -225,15 +249,15 @@ public final class Command {
     }
 
     private int each(List<Path> paths, Function<byte[], JsonNode> work, Function<JsonNode, String> print) {
-        return withInputs(paths,
+        return withInputs(paths, false,
             files -> files.entrySet().stream().mapToInt(file -> one(file, work, print)).max().orElse(FINE));
     }
 
     /** One input; a bad one does not keep the next from being read. */
-    private int one(Map.Entry<String, byte[]> file, Function<byte[], JsonNode> work, Function<JsonNode, String> print) {
+    private int one(Map.Entry<String, Input> file, Function<byte[], JsonNode> work, Function<JsonNode, String> print) {
         try {
             ObjectNode named = JsonNodeFactory.instance.objectNode().put("file", file.getKey());
-            out.println(print.apply(named.setAll((ObjectNode) work.apply(file.getValue()))));
+            out.println(print.apply(named.setAll((ObjectNode) work.apply(file.getValue().bytes()))));
             return FINE;
         } catch (Refused refused) {
             say(file.getKey(), refused);
@@ -242,20 +266,18 @@ public final class Command {
     }
 
     private interface Work {
-        int on(Map<String, byte[]> files);
+        int on(Map<String, Input> files);
     }
 
-    private int withInputs(List<Path> paths, Work work) {
+    private int withInputs(List<Path> paths, boolean folders, Work work) {
         try {
-            Map<String, byte[]> files = inputs.bytes(paths == null ? List.of() : paths);
+            Map<String, Input> files = inputs.named(paths == null ? List.of() : paths, folders);
             if (files.isEmpty()) {
                 err.println(
                     "There is nothing to read in %s: a folder holds .yaml, .yml or .json files.".formatted(paths));
                 return BAD_INPUT;
             }
             return work.on(files);
-        } catch (KnowledgeException wrong) {
-            wrong.complaints().stream().map(Complaint::toString).forEach(err::println);
         } catch (Refused refused) {
             err.println(refused.getMessage());
         } catch (IOException e) {

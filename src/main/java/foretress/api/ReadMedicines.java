@@ -13,13 +13,15 @@ final class ReadMedicines {
         "Medicines stay as they are: whether one may be changed is for the client's doctor or pharmacist alone. "
             + "What is not recognised has to be asked about.";
 
+    static final int LONGEST = 4_000;
+
     private final Knowledge knowledge;
 
     ReadMedicines(Knowledge knowledge) {
         this.knowledge = knowledge;
     }
 
-    record Typed(@Json(least = 1, most = 4_000, says = "The medicines as typed.") String text) {}
+    record Typed(@Json(least = 1, most = LONGEST, says = "The medicines as typed.") String text) {}
 
     @Json(name = "MedicineReading")
     record Read(List<Name> names, String caution) {}

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -163,5 +164,29 @@ class CommandTest {
         assertThat(ended.status()).isZero();
         assertThat(ended.out().get(0)).startsWith("Usage: foretress");
         assertThat(ended.err()).isEmpty();
+    }
+
+    @Test
+    @DisplayName("R50: an empty file, one too long, a folder and one that is not there are each told truly, and the rest is read")
+    void oneBadFileDoesNotStopABatch() throws IOException {
+        String good = file("good.txt", "Aqua, Resorcinol");
+        Ended ended = run("", "read-label", file("empty.txt", " \n"), file("long.txt", "a, ".repeat(4_000)),
+            folder.toString(), folder.resolve("none.txt").toString(), good);
+        assertThat(ended.status()).isEqualTo(Command.BAD_INPUT);
+        assertThat(ended.out()).singleElement().satisfies(line -> assertThat(line).contains("RESORCINOL"));
+        assertThat(ended.err()).hasSize(4);
+        assertThat(ended.err().get(0)).endsWith("empty.txt: There is nothing in it to read.");
+        assertThat(ended.err().get(1)).contains("long.txt: It holds 11999 letters, and at most 10000 are read at once");
+        assertThat(ended.err().get(2)).endsWith("It is a folder; this command reads files.");
+        assertThat(ended.err().get(3)).contains("none.txt: There is no file ");
+    }
+
+    @Test
+    @DisplayName("R50: a file of cases that cannot be read does not keep the next from being tried")
+    void badCasesDoNotStopABatch() throws IOException {
+        Ended ended = run("", "assess", file("bad.yaml", "- name: [\n"), file("good.yaml", HOLDS));
+        assertThat(ended.status()).isEqualTo(Command.BAD_INPUT);
+        assertThat(String.join("\n", ended.out())).contains("lotion two summers ago", "1 cases, 0 failed");
+        assertThat(String.join("\n", ended.err())).contains("bad.yaml");
     }
 }
