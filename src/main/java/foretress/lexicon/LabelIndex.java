@@ -24,6 +24,7 @@ final class LabelIndex {
     /** A name in another tongue has no more words, its numbers among them. */
     private static final int MOST_WORDS = 9;
     private static final int SHORTEST_DAMAGED = 3;
+    private static final int LONG_ENOUGH_FOR_A_FIRST_SLIP = 6;
     private static final int COLOUR_INDEX_DIGITS = 5;
     /** Another substance as near as this, in look-alikes, and it may be either. */
     private static final int MARGIN = 3;
@@ -38,6 +39,8 @@ final class LabelIndex {
     private final List<SameLength> byLength = new ArrayList<>();
     /** By spelling, of those that damaged words were held against: made when first asked for. */
     private final Map<String, List<Letterprint>> neighbours = new ConcurrentHashMap<>();
+    private final DamagedNumbers damagedNumbers = new DamagedNumbers(byCas.keySet());
+    private final DamagedNomenclature damagedNomenclature;
     private final KeyTree forwards;
     private final KeyTree backwards;
     private final Runnable compared;
@@ -85,6 +88,7 @@ final class LabelIndex {
         substances.forEach(s -> add(s.name(), s));
         substances.forEach(s -> s.otherNames().forEach(name -> add(name, s)));
         ambiguous.forEach(byNomenclature::remove);
+        damagedNomenclature = new DamagedNomenclature(byNomenclature);
         substances.forEach(s -> spellings(s).forEach(exactOnly::remove));
         byKey.forEach((key, substance) -> {
             if (!exactOnly.contains(key)) {
@@ -129,6 +133,11 @@ final class LabelIndex {
     /** The substance these words name in one of the tongues of {@link Nomenclature}. */
     Optional<Substance> inAnyTongue(List<String> words) {
         return Optional.ofNullable(byNomenclature.get(Nomenclature.key(words)));
+    }
+
+    /** The same with a slip in one of the words. */
+    Optional<Substance> inAnyTongueDamaged(List<String> words, List<String> mended) {
+        return damagedNomenclature.read(words, mended);
     }
 
     Set<String> ambiguousKeys() {
@@ -235,6 +244,11 @@ final class LabelIndex {
         return backwards;
     }
 
+    /** All whose number a damaged one may be. */
+    List<Substance> numberedLike(String written) {
+        return damagedNumbers.all(written).stream().map(byCas::get).toList();
+    }
+
     Optional<Substance> numbered(String cas) {
         return Optional.ofNullable(byCas.get(cas));
     }
@@ -246,7 +260,7 @@ final class LabelIndex {
      * @param alone whether it stands between separators; short names are looked for only there
      */
     Likeness alike(String key, boolean alone) {
-        Optional<Substance> number = doubledDigit(key);
+        Optional<Substance> number = colourNumber(key);
         if (number.isPresent()) {
             return new Likeness(number, 1, List.of(number.get()));
         }
@@ -290,8 +304,16 @@ final class LabelIndex {
         int distance = LookAlikes.between(key, known.key, most);
         if (distance <= most) {
             nearest.merge(known.substance.name(),
-                new Near(known, distance, !little || key.charAt(0) == known.key.charAt(0)), Near::nearer);
+                new Near(known, distance,
+                    !little || key.charAt(0) == known.key.charAt(0) || startsWithASlip(key, known)),
+                Near::nearer);
         }
+    }
+
+    /** "Zarfum", "aPrfum": of a harmless base the first letter may be the slip, if nothing else is. */
+    private static boolean startsWithASlip(String key, Spelling known) {
+        return known.base && key.length() >= LONG_ENOUGH_FOR_A_FIRST_SLIP
+            && key.substring(2).equals(known.key.substring(2));
     }
 
     /** "Parabenfree" is no misspelt paraben. */
@@ -299,19 +321,36 @@ final class LabelIndex {
         return LabelWords.FREE_DAMAGED.stream().anyMatch(free -> key.endsWith(free) && !known.endsWith(free));
     }
 
-    /** A Colour Index number has five digits; one of six that has a digit twice and is a known one without it is that one. */
-    private Optional<Substance> doubledDigit(String key) {
+    /** A Colour Index number has five digits; one of six that has a digit twice, or one of four, is the known one it alone may be. */
+    private Optional<Substance> colourNumber(String key) {
         String digits = key.startsWith("ci") ? key.substring(2) : key;
-        if (digits.length() != COLOUR_INDEX_DIGITS + 1 || !LabelToken.isNumber(digits)) {
+        int missing = COLOUR_INDEX_DIGITS - digits.length();
+        if (Math.abs(missing) != 1 || !LabelToken.isNumber(digits) || missing > 0 && !key.startsWith("ci")) {
             return Optional.empty();
         }
         Set<Substance> all = new LinkedHashSet<>();
+        (missing > 0 ? withADigit(digits) : withoutADouble(digits)).forEach(ci -> named("ci" + ci).ifPresent(all::add));
+        return all.size() == 1 ? all.stream().findFirst() : Optional.empty();
+    }
+
+    private static Set<String> withoutADouble(String digits) {
+        Set<String> all = new LinkedHashSet<>();
         for (int i = 1; i < digits.length(); i++) {
             if (digits.charAt(i) == digits.charAt(i - 1)) {
-                named("ci" + digits.substring(0, i) + digits.substring(i + 1)).ifPresent(all::add);
+                all.add(digits.substring(0, i) + digits.substring(i + 1));
             }
         }
-        return all.size() == 1 ? all.stream().findFirst() : Optional.empty();
+        return all;
+    }
+
+    private static Set<String> withADigit(String digits) {
+        Set<String> all = new LinkedHashSet<>();
+        for (int i = 0; i <= digits.length(); i++) {
+            for (char c = '0'; c <= '9'; c++) {
+                all.add(digits.substring(0, i) + c + digits.substring(i));
+            }
+        }
+        return all;
     }
 
     /** @param likely not a short name with another first letter: that one only makes others doubtful */

@@ -14,13 +14,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** One reading of one text: numbers first, then each stretch between separators, then an account of every word that is left. */
 final class LabelReader {
     private static final Pattern CAS =
         Pattern.compile("(?<![\\p{L}0-9-])[1-9lI][0-9OolI]{1,6}-[0-9OolI]{2}-[0-9OolI](?![\\p{L}0-9-])");
+    private static final Pattern BOTH_HYPHENS = Pattern.compile("[^-]+-[^-]+-[^-]+");
     private static final String HENNA_OF_SOME_KIND = "hennakindnotstated";
     private static final int NO_LIST = 2;
     private static final int DIGITS_OF_A_NUMBER = 5;
@@ -81,24 +81,41 @@ final class LabelReader {
 
     private void numbers() {
         String hyphens = LetterFolding.isAscii(text) ? text : text.replaceAll("[‐‑‒–−]", "-");
-        if (!mayHoldNumber(hyphens)) {
+        if (hyphens.indexOf('-') < 0) {
             return;
         }
-        Matcher cas = CAS.matcher(hyphens);
-        while (cas.find()) {
-            BitSet inside = tokensBetween(cas.start(), cas.end());
-            String digits = cas.group().replace('O', '0').replace('o', '0').replace('l', '1').replace('I', '1');
-            boolean clean = digits.equals(cas.group());
-            Optional<Substance> substance = Cas.valid(digits) ? index.numbered(digits) : Optional.empty();
-            if (substance.isPresent()) {
-                keep(substance.get(), cas.start(), cas.end(), clean ? Sureness.CAS_NUMBER : Sureness.SPELLING_SLIP,
-                    inside.intersects(absent));
-            } else if (clean) {
-                unknown.add(new Unknown(cas.start(), cas.end(), written(cas.start(), cas.end()), List.of()));
-            }
-            if (clean || substance.isPresent()) {
-                used.or(inside);
-            }
+        if (mayHoldNumber(hyphens)) {
+            CAS.matcher(hyphens).results().forEach(cas -> number(cas.start(), cas.end(), cas.group()));
+        }
+        DamagedNumbers.SHAPE.matcher(hyphens).results().forEach(cas -> damagedNumber(cas.start(), cas.end()));
+    }
+
+    private void number(int from, int to, String written) {
+        BitSet inside = tokensBetween(from, to);
+        String digits = written.replace('O', '0').replace('o', '0').replace('l', '1').replace('I', '1');
+        boolean clean = digits.equals(written);
+        Optional<Substance> substance = Cas.valid(digits) ? index.numbered(digits) : Optional.empty();
+        if (substance.isPresent()) {
+            keep(substance.get(), from, to, clean ? Sureness.CAS_NUMBER : Sureness.SPELLING_SLIP,
+                inside.intersects(absent));
+        } else if (clean && Cas.valid(digits)) {
+            unknown.add(new Unknown(from, to, written(from, to), List.of()));
+        }
+        if (clean && Cas.valid(digits) || substance.isPresent()) {
+            used.or(inside);
+        }
+    }
+
+    /** What it was is known where one number alone may be meant; where several may, each is to be reckoned with. */
+    private void damagedNumber(int from, int to) {
+        BitSet inside = tokensBetween(from, to);
+        List<Substance> near = inside.intersects(used) ? List.of() : index.numberedLike(written(from, to));
+        if (near.size() == 1) {
+            keep(near.get(0), from, to, Sureness.SPELLING_SLIP, inside.intersects(absent));
+            used.or(inside);
+        } else if (!inside.intersects(used) && (near.size() > 1 || BOTH_HYPHENS.matcher(written(from, to)).matches())) {
+            unknown.add(new Unknown(from, to, written(from, to), near));
+            used.or(inside);
         }
     }
 
@@ -202,8 +219,9 @@ final class LabelReader {
         if (Absences.saidFreeAfter(tokens, after)) {
             used.set(after);
         }
-        keep(piece.substance().get(), piece.from(), piece.to(), piece.slips() ? Sureness.SPELLING_SLIP : Sureness.NAME,
-            claimed);
+        boolean mended = tokens.subList(piece.fromToken(), after).stream().anyMatch(LabelToken::mended);
+        keep(piece.substance().get(), piece.from(), piece.to(),
+            piece.slips() || mended ? Sureness.SPELLING_SLIP : Sureness.NAME, claimed);
     }
 
     private void keep(Substance substance, int from, int to, Sureness sureness, boolean claimed) {
@@ -255,7 +273,7 @@ final class LabelReader {
             tokens.subList(from, to).stream().allMatch(t -> LabelToken.isNumber(t.folded()) || t.folded().length() < 2);
         Set<Substance> near = new LinkedHashSet<>(pieces.near(from, to));
         traces(from, to).ifPresent(near::add);
-        if (onlyNumbers && near.isEmpty() && !damagedNumber(from, to)) {
+        if (onlyNumbers && near.isEmpty() && !looksLikeANumber(from, to)) {
             passed(from, to, Reason.AMOUNT);
         } else {
             int start = tokens.get(from).from();
@@ -265,7 +283,7 @@ final class LabelReader {
     }
 
     /** So many digits with hyphens among them are no amount: a number of a substance, and damaged. */
-    private boolean damagedNumber(int from, int to) {
+    private boolean looksLikeANumber(int from, int to) {
         int digits = 0;
         boolean hyphens = false;
         for (int i = from; i < to; i++) {

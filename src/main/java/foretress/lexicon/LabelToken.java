@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -22,6 +23,12 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
         Map.entry("dihydrochloride", "hcl"),
         Map.entry("clorhidrato", "hcl"), Map.entry("sulfato", "sulfate"), Map.entry("aluminium", "aluminum"));
 
+    private static final Pattern DIGIT_LIKE_A_LETTER = Pattern.compile("[01589]");
+    private static final Pattern DIGIT_FIRST = Pattern.compile(
+        "[58](?!amino|diamino|nitro|chloro|methyl|methoxy|hydroxy|dihydroxy|bromo|ethyl|acet|oxo|sulf)[a-z]{4,}");
+    /** An amount that has lost the blank before it: "thioglycolate9 %". */
+    private static final Pattern AMOUNT_STUCK_ON = Pattern.compile("(\\p{L}{4,})[0-9]+");
+    private static final Pattern PERCENT = Pattern.compile("([.,][0-9]+)?\\s*[%٪％]");
     private static final Pattern NO_LETTER = Pattern.compile("[^a-z0-9\\p{L}]");
 
     /** What stands between two tokens, from nothing that matters to the end of a sentence. */
@@ -39,7 +46,7 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
         int end = 0;
         int at = 0;
         while (at < text.length()) {
-            int stop = endOfToken(text, at);
+            int stop = beforeAmount(text, at, endOfToken(text, at));
             if (stop == at) {
                 at += Character.charCount(text.codePointAt(at));
                 continue;
@@ -66,6 +73,12 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
         return at;
     }
 
+    private static int beforeAmount(String text, int from, int to) {
+        Matcher stuck = AMOUNT_STUCK_ON.matcher(text.substring(from, to));
+        boolean amount = stuck.matches() && PERCENT.matcher(text).region(to, text.length()).lookingAt();
+        return amount ? from + stuck.end(1) : to;
+    }
+
     private static boolean inToken(String text, int at) {
         int c = text.codePointAt(at);
         int type = Character.getType(c);
@@ -75,21 +88,26 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
     static String folded(String word) {
         String lower = LetterFolding.isAscii(word) ? word.toLowerCase(Locale.ROOT)
             : NO_LETTER.matcher(LetterFolding.folded(word)).replaceAll("");
-        String plain = lower.indexOf('0') < 0 && lower.indexOf('1') < 0 ? lower : digitsAmongLetters(lower);
+        String plain = DIGIT_LIKE_A_LETTER.matcher(lower).find() ? digitsAmongLetters(digitFirst(lower)) : lower;
         while (plain.contains("sulph")) {
             plain = plain.replace("sulph", "sulf");
         }
         return SAME.getOrDefault(plain, plain);
     }
 
-    /** A 1 or a 0 between two letters is an l or an o. */
+    /** "5ulfate" begins with an s; "5amino" has lost the hyphen after a number. */
+    private static String digitFirst(String lower) {
+        return DIGIT_FIRST.matcher(lower).matches() ? LookAlikes.shape(lower.charAt(0)) + lower.substring(1) : lower;
+    }
+
+    /** A 1, 0, 5, 8 or 9 between two letters is an l, o, s, b or g. */
     private static String digitsAmongLetters(String lower) {
         StringBuilder plain = new StringBuilder(lower.length());
         for (int i = 0; i < lower.length(); i++) {
             boolean between = i > 0 && i + 1 < lower.length() && isLetter(plain.charAt(plain.length() - 1))
                 && isLetter(lower.charAt(i + 1));
             char c = lower.charAt(i);
-            plain.append(between && c == '1' ? 'l' : between && c == '0' ? 'o' : c);
+            plain.append(between && "01589".indexOf(c) >= 0 ? LookAlikes.shape(c) : c);
         }
         return plain.toString();
     }
@@ -108,6 +126,15 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
 
     boolean colonBefore() {
         return between.strip().equals(":");
+    }
+
+    /** A digit in it was read as the letter it looks like. */
+    boolean mended() {
+        return digits(plain) > digits(folded);
+    }
+
+    private static long digits(String text) {
+        return text.chars().filter(c -> LookAlikes.digit((char) c)).count();
     }
 
     /** How many characters as written stand for the first so many folded ones. */
@@ -164,7 +191,7 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
             case '.' -> Character.isWhitespace(next) && before.length() > 2 && !before.equals("ext") && !isNumber(after)
                 ? Gap.STOP : Gap.INSIDE;
             case '\n', '\r' -> Gap.LINE;
-            case '(', ')', '[', ']', '{', '}', '/', '+', '±', '&', '"', '“', '”' -> Gap.BREAK;
+            case '(', ')', '[', ']', '{', '}', '/', '\\', '+', '±', '&', '"', '“', '”' -> Gap.BREAK;
             default -> Gap.INSIDE;
         };
     }

@@ -2,16 +2,17 @@ package foretress.lexicon;
 
 /**
  * What two spellings can be told apart by without laying them side by side: how often each letter stands in a key, as bits that
- * a slip changes few of, and its digits from 2 to 9, which no slip changes.
+ * a slip changes few of, and those of its digits that look like no letter, which no slip changes.
  *
- * <p>Letters that look alike are one, r, n and m are one (rn looks like m), and a letter doubled is one letter: what
- * {@link LookAlikes} counts 1 changes nothing here. A slip takes away at most one letter and brings at most one, or parts or
- * joins two that were doubled, so it changes at most two bits.
+ * <p>Letters that look alike are one, r, n and m are one (rn looks like m), c, l and d are left out (cl looks like d), and a
+ * letter doubled is one letter: what {@link LookAlikes} counts 1 changes nothing here. A slip takes away at most one letter and
+ * brings at most one, or parts or joins two that were doubled, so it changes at most two bits.
  *
  * @param marks a bit for each letter that occurs, one more if it occurs again, and for the commonest one more if it does so again
  */
 record Letterprint(String key, long marks, int digits) {
     private static final int BITS_A_SLIP = 2;
+    private static final String CL_AND_D = "cld";
     private static final int TWICE_FROM = 27;
     private static final int ANY_OTHER = 26;
     private static final int THRICE_FROM = 53;
@@ -32,7 +33,7 @@ record Letterprint(String key, long marks, int digits) {
             char letter = letter(key.charAt(i));
             if (LookAlikes.digit(letter)) {
                 digits = digits * 31 + letter;
-            } else if (letter != before) {
+            } else if (letter != before && CL_AND_D.indexOf(letter) < 0) {
                 marks = marked(marks, letter);
             }
             before = letter;

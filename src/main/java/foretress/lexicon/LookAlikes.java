@@ -4,8 +4,9 @@ import java.util.Arrays;
 
 /**
  * How far a damaged spelling is from a right one. A slip of the pen (a letter too many, too few, another, or two swapped) counts
- * {@value #SLIP}; what copying and reading by machine confuse (l, i and 1; o and 0; rn and m; a letter doubled or its double
- * lost) counts 1. A digit is never guessed: one that is missing, added or another makes two different names.
+ * {@value #SLIP}; what copying and reading by machine confuse (l, i and 1; o and 0; s and 5; b and 8; g and 9; z and 2; rn
+ * and m; cl and d; a letter doubled or its double lost) counts 1. A digit is never guessed: one that is missing, added or another
+ * makes two different names.
  */
 final class LookAlikes {
     static final int SLIP = 4;
@@ -89,6 +90,12 @@ final class LookAlikes {
         if (j > 1 && a == 'm' && b == 'n' && known.charAt(j - 2) == 'r') {
             cost = Math.min(cost, last[j - 2] + 1);
         }
+        if (i > 1 && b == 'd' && shape(a) == 'l' && written.charAt(i - 2) == 'c') {
+            cost = Math.min(cost, before[j - 1] + 1);
+        }
+        if (j > 1 && a == 'd' && b == 'l' && known.charAt(j - 2) == 'c') {
+            cost = Math.min(cost, last[j - 2] + 1);
+        }
         return cost;
     }
 
@@ -108,6 +115,9 @@ final class LookAlikes {
         if (a == b) {
             return 0;
         }
+        if (digit(a) && digit(b)) {
+            return NEVER;
+        }
         if (shape(a) == shape(b)) {
             return 1;
         }
@@ -123,6 +133,10 @@ final class LookAlikes {
         return switch (c) {
             case 'i', '1' -> 'l';
             case '0' -> 'o';
+            case '2' -> 'z';
+            case '5' -> 's';
+            case '8' -> 'b';
+            case '9' -> 'g';
             default -> c;
         };
     }

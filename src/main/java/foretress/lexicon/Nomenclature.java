@@ -102,6 +102,7 @@ final class Nomenclature {
 
     private static final Set<String> ACID =
         Set.of("acid", "acido", "acide", "saure", "kwas", "acidum", "kwasu", "acidi");
+    private static final Map<String, String> MEANINGS = meanings();
     private static final Set<String> LINKS = Set.of("de", "d", "di", "du", "des", "del", "della", "von", "l");
     private static final Set<String> NUMBER_SIGNS = Set.of("no", "nr", "num", "numero");
     private static final Set<String> VALENCES = Set.of("i", "ii", "iii", "iv");
@@ -141,6 +142,27 @@ final class Nomenclature {
             }
         }
         return table;
+    }
+
+    /** Every word of naming: metals, anions, "acid". */
+    static Set<String> words() {
+        return MEANINGS.keySet();
+    }
+
+    static boolean knows(String word) {
+        return MEANINGS.containsKey(word) || LINKS.contains(word) || WORDS.containsKey(word);
+    }
+
+    /** What it stands for, the same in every tongue. */
+    static String meaning(String word) {
+        return MEANINGS.get(word);
+    }
+
+    private static Map<String, String> meanings() {
+        Map<String, String> all = new HashMap<>(ANIONS);
+        all.putAll(CATIONS);
+        ACID.forEach(word -> all.put(word, "acid"));
+        return Map.copyOf(all);
     }
 
     /** Of the folded words of one name; empty where they are too few letters to be told by their sound. */

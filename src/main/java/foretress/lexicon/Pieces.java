@@ -46,6 +46,7 @@ final class Pieces {
     /** The longest plain name from each token on, once it was looked for. */
     private final Piece[] longest;
     private final Map<Long, List<Substance>> near = new HashMap<>();
+    private final Map<String, String> mended = new HashMap<>();
 
     /**
      * @param from first character in the text
@@ -387,6 +388,11 @@ final class Pieces {
         }
         Optional<Substance> compound = whole ? compound(tokenAt[at], last + 1) : Optional.empty();
         compound.ifPresent(s -> offer(steps, end, new Step(cost + SOME_COMPOUND, at, piece(at, end, compound, false))));
+        if (whole) {
+            damagedInAnyTongue(tokenAt[at], last + 1)
+                .ifPresent(s -> offer(steps, end, new Step(cost + DAMAGED + A_LOOK_ALIKE * LookAlikes.SLIP, at,
+                    piece(at, end, Optional.of(s), true))));
+        }
         Likeness alike = index.alike(letters.substring(at, end), whole && alone(tokenAt[at], last + 1));
         if (alike.near().stream().anyMatch(s -> !holdsOrdinaryWords(tokenAt[at], last + 1, s))) {
             return;
@@ -401,6 +407,17 @@ final class Pieces {
                     piece(at, end, Optional.empty(), false)));
             }
         }
+    }
+
+    private Optional<Substance> damagedInAnyTongue(int at, int end) {
+        boolean together = DamagedNomenclature.mayBe(end - at)
+            && tokens.subList(at + 1, end).stream().allMatch(t -> t.before().compareTo(Gap.LINE) <= 0);
+        return together ? index.inAnyTongueDamaged(folded(at, end), folded(at, end).stream().map(this::mended).toList())
+            .filter(s -> holdsOrdinaryWords(at, end, s)) : Optional.empty();
+    }
+
+    private String mended(String word) {
+        return mended.computeIfAbsent(word, DamagedNomenclature::mended);
     }
 
     /** Words of everyday language are spelt right: "cream peroxide" is no damaged urea peroxide, "inermis leaf powder" a leaf powder. */
