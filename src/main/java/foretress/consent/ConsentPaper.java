@@ -268,6 +268,18 @@ public final class ConsentPaper {
             sheet.at(Math.min(top, bottom + sheet.height(owed)), owed);
         }
         sheet.row(caption);
+        how.evidence().guardian().ifPresent(this::signature);
+    }
+
+    /** The second signature, under the first. */
+    private void signature(Evidence.Guardian guardian) {
+        sheet.need(120);
+        sheet.down(8);
+        MarkDrawing.draw(sheet, guardian.mark(), sheet.width * 0.49f);
+        Hairline.draw(sheet.ink, sheet.left(0, 0), sheet.cursor(),
+            sheet.width * 0.49f * (sheet.direction == Direction.RIGHT_TO_LEFT ? -1 : 1));
+        sheet.down(6);
+        sheet.row(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, words.caption(guardian)));
     }
 
     private void howSigned() {

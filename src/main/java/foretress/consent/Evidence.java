@@ -137,10 +137,17 @@ public record Evidence(
     /** Kept in the record only, never printed. */
     public record Device(String address, String agent) {}
 
-    public record Guardian(String name, String relation) {
+    /**
+     * Who signed beside a client too young to sign alone.
+     *
+     * @param relation to the client, in the words that were chosen
+     * @param mark the second signature
+     */
+    public record Guardian(String name, String relation, SignatureMark mark) {
         public Guardian {
             Missing.check("the guardian's name", name);
             Missing.check("the guardian's relation", relation);
+            Missing.check("the guardian's signature", mark);
         }
     }
 

@@ -72,11 +72,13 @@ final class PaperWords {
     }
 
     String caption(SignatureMark mark) {
-        var caption = say(mark.kind().code());
-        return how.evidence().guardian()
-            .map(guardian -> caption + ", " + words.say("paper.for-client", Map.of("guardian", isolate(guardian.name()),
-                "relation", isolate(guardian.relation()), "client", isolate(input.client().name()))))
-            .orElse(caption);
+        return say(mark.kind().code());
+    }
+
+    /** Under the second signature: whose it is, and for whom. */
+    String caption(Evidence.Guardian guardian) {
+        return words.say("paper.for-client", Map.of("guardian", isolate(guardian.name()), "relation",
+            isolate(guardian.relation()), "client", isolate(input.client().name())));
     }
 
     String story(SignatureMark mark) {

@@ -1,6 +1,7 @@
 package foretress.consultation;
 
 import foretress.decision.DecisionText;
+import foretress.intake.Guardians;
 import foretress.intake.Intake;
 import foretress.intake.Intake.Kept;
 import foretress.intake.PaperForm;
@@ -50,7 +51,8 @@ import org.jboss.resteasy.reactive.multipart.FileUpload;
 public class PaperPages {
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record PaperBegin(DecisionText.Head head, String day, boolean agreed, boolean signed, Mistakes mistakes)
+    record PaperBegin(DecisionText.Head head, String day, boolean agreed, boolean signed,
+        Optional<Guardians.Named> guardian, Mistakes mistakes)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "consultation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -64,6 +66,7 @@ public class PaperPages {
     private final Visits visits;
     private final Intake intake;
     private final PaperForms papers;
+    private final Guardians guardians;
     private final Views views;
     private final DecisionText text;
     private final TypedWords say;
@@ -71,11 +74,13 @@ public class PaperPages {
     private final Ledger ledger;
     private final Who who;
 
-    PaperPages(Visits visits, Intake intake, PaperForms papers, Views views, DecisionText text, TypedWords say,
+    PaperPages(Visits visits, Intake intake, PaperForms papers, Guardians guardians, Views views, DecisionText text,
+        TypedWords say,
         PictureWords pictures, Ledger ledger, Who who) {
         this.visits = visits;
         this.intake = intake;
         this.papers = papers;
+        this.guardians = guardians;
         this.views = views;
         this.text = text;
         this.say = say;
@@ -92,7 +97,9 @@ public class PaperPages {
         if (paper.isEmpty() && !papers.mayType(visit))
             return Response.seeOther(URI.create("/visits/" + id)).build();
         if (paper.isEmpty())
-            return Response.ok(new PaperBegin(text.head(visit), "", false, false, new Mistakes())).build();
+            return Response
+                .ok(new PaperBegin(text.head(visit), "", false, false, guardian(visit, "", ""), new Mistakes()))
+                .build();
         Answers said = intake.said(visit);
         Optional<Topic> next = papers.mayType(visit) ? next(visit, said) : Optional.empty();
         return Response
@@ -105,7 +112,8 @@ public class PaperPages {
 
     @POST
     public Response begin(@RestPath UUID id, @RestForm("paper") FileUpload file, @RestForm String day,
-        @RestForm String agreed, @RestForm String signed) {
+        @RestForm String agreed, @RestForm String signed, @RestForm("guardian-name") Optional<String> guardianName,
+        @RestForm("guardian-relation") Optional<String> relation) {
         Visit visit = found(id);
         if (papers.of(id).isPresent() || !papers.mayType(visit))
             return here(id);
@@ -115,11 +123,19 @@ public class PaperPages {
         mistakes.expect(on.isPresent(), "day", say.day_wrong());
         mistakes.expect("yes".equals(agreed), "agreed", say.agreed_missing());
         mistakes.expect("yes".equals(signed), "signed", say.signed_missing());
+        Optional<Guardians.Named> guardian =
+            guardian(visit, guardianName.orElse("").strip(), relation.orElse(""));
+        guardian.ifPresent(one -> mistakes.expect(one.isWhole(), "guardian-name", say.guardian_missing()));
         if (!mistakes.isEmpty())
             return FormAgain.with(new PaperBegin(text.head(visit), Optional.ofNullable(day).orElse(""),
-                "yes".equals(agreed), "yes".equals(signed), mistakes));
-        papers.begin(id, taken.orElseThrow(), on.orElseThrow(), who.staff().id);
+                "yes".equals(agreed), "yes".equals(signed), guardian, mistakes));
+        papers.begin(id, taken.orElseThrow(), on.orElseThrow(), guardian, who.staff().id);
         return here(id);
+    }
+
+    /** Who signed the paper too; empty where nobody needs to. */
+    private Optional<Guardians.Named> guardian(Visit visit, String name, String relation) {
+        return guardians.needed(visit) ? Optional.of(new Guardians.Named(name, relation)) : Optional.empty();
     }
 
     @POST

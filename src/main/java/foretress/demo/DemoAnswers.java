@@ -3,9 +3,11 @@ package foretress.demo;
 import foretress.consent.ConsentInput;
 import foretress.consent.ConsentText;
 import foretress.consent.ConsentWords;
+import foretress.consent.Evidence;
 import foretress.consent.SignatureMark;
 import foretress.demo.Invented.Told;
 import foretress.intake.ConsentDraft;
+import foretress.intake.Guardians;
 import foretress.intake.Intake;
 import foretress.intake.NoticeConsent;
 import foretress.intake.PageViews;
@@ -34,16 +36,19 @@ public class DemoAnswers {
     private final NoticeConsent notices;
     private final ConsentDraft draft;
     private final Signing signing;
+    private final Guardians guardians;
     private final PageViews shown;
     private final Language language;
     private final Clock clock;
 
-    DemoAnswers(Intake intake, NoticeConsent notices, ConsentDraft draft, Signing signing, PageViews shown,
+    DemoAnswers(Intake intake, NoticeConsent notices, ConsentDraft draft, Signing signing, Guardians guardians,
+        PageViews shown,
         Language language, Clock clock) {
         this.intake = intake;
         this.notices = notices;
         this.draft = draft;
         this.signing = signing;
+        this.guardians = guardians;
         this.shown = shown;
         this.language = language;
         this.clock = clock;
@@ -64,7 +69,7 @@ public class DemoAnswers {
         Visit visit = Visit.findById(visitId);
         visit.moveTo(State.INVITED);
         visit.moveTo(State.ANSWERING);
-        notices.give(visitId, client.language());
+        notices.give(visitId, client.language(), guardian(visit).map(one -> new Guardians.Named(one.name(), "parent")));
     }
 
     /** Answers the first topic that is open; false once there is none. */
@@ -105,7 +110,16 @@ public class DemoAnswers {
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
         signing.sign(visit, said, input, new SignatureMark.Typed(client.name()),
             new Signing.Act(UUID.randomUUID(), text.sha256(),
-                text.statements().stream().map(ConsentText.Line.Statement::id).toList(), entrance(), Optional.empty()));
+                text.statements().stream().map(ConsentText.Line.Statement::id).toList(), entrance(), guardian(visit),
+                Optional.empty()));
+    }
+
+    /** An invented parent of an invented child. */
+    private Optional<Evidence.Guardian> guardian(Visit visit) {
+        String name = "Solveig " + visit.client.familyName;
+        return guardians.needed(visit)
+            ? Optional.of(new Evidence.Guardian(name, "Mother or father", new SignatureMark.Typed(name)))
+            : Optional.empty();
     }
 
     private Entrance entrance() {

@@ -9,6 +9,7 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 
 /** Whether the salon may hold this client's health answers for a visit (GDPR Art. 9(2)(a)); the newest word counts. */
 @Entity
@@ -24,6 +25,7 @@ class HealthConsent extends Stored {
     private String language;
     @Column(name = "notice_version") private String noticeVersion;
     @Column(name = "notice_sha256") private String noticeSha256;
+    @Column(columnDefinition = "text") private String guardian;
 
     protected HealthConsent() {}
 
@@ -37,6 +39,19 @@ class HealthConsent extends Stored {
         this.language = notice.language();
         this.noticeVersion = notice.version();
         this.noticeSha256 = notice.sha256();
+    }
+
+    /** Who agreed beside the client, sealed for its place here. */
+    void agreedBy(UnaryOperator<String> seal) {
+        this.guardian = sealed("guardian", seal);
+    }
+
+    Optional<String> guardian() {
+        return Optional.ofNullable(guardian);
+    }
+
+    UUID clientId() {
+        return clientId;
     }
 
     static Optional<HealthConsent> newest(UUID visitId) {

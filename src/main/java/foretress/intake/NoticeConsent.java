@@ -11,6 +11,7 @@ import foretress.visit.Visit;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.UUID;
 
 /** The notice in the client's language, and what the client said to it. */
@@ -18,10 +19,12 @@ import java.util.UUID;
 public class NoticeConsent {
     private final Knowledge knowledge;
     private final SalonWords salonWords;
+    private final Guardians guardians;
     private final Ledger ledger;
     private final Clock clock;
 
-    NoticeConsent(Knowledge knowledge, SalonWords salonWords, Ledger ledger, Clock clock) {
+    NoticeConsent(Knowledge knowledge, SalonWords salonWords, Guardians guardians, Ledger ledger, Clock clock) {
+        this.guardians = guardians;
         this.knowledge = knowledge;
         this.salonWords = salonWords;
         this.ledger = ledger;
@@ -40,11 +43,19 @@ public class NoticeConsent {
         return HealthConsent.given(visitId);
     }
 
-    /** The client agrees; from here on answers are kept. */
+    /**
+     * The client agrees; from here on answers are kept.
+     *
+     * @param guardian who agrees too, for a client too young to agree alone
+     * @throws IllegalStateException when one is needed and nobody is named
+     */
     @Transactional
-    public void give(UUID visitId, String language) {
+    public void give(UUID visitId, String language, Optional<Guardians.Named> guardian) {
+        if (guardian.isEmpty() && guardians.needed(Visit.findById(visitId))) {
+            throw new IllegalStateException("a child does not agree alone");
+        }
         if (!HealthConsent.given(visitId)) {
-            keep(visitId, language, true);
+            keep(visitId, language, true, guardian);
             ledger.note("client", "consent to hold health answers given", visitId.toString());
         }
     }
@@ -53,12 +64,14 @@ public class NoticeConsent {
     @Transactional
     void refuse(UUID visitId, String language) {
         if (!HealthConsent.refused(visitId)) {
-            keep(visitId, language, false);
+            keep(visitId, language, false, Optional.empty());
             ledger.note("client", "consent to hold health answers refused", visitId.toString());
         }
     }
 
-    private void keep(UUID visitId, String language, boolean given) {
-        new HealthConsent(Visit.findById(visitId), given, clock.instant(), of(language)).persist();
+    private void keep(UUID visitId, String language, boolean given, Optional<Guardians.Named> guardian) {
+        HealthConsent consent = new HealthConsent(Visit.findById(visitId), given, clock.instant(), of(language));
+        guardian.ifPresent(one -> guardians.keep(consent, one));
+        consent.persist();
     }
 }

@@ -49,10 +49,11 @@ public class PaperForms {
      * Keeps the paper; with it the client's agreement, ticked on it, that the salon holds health answers. The same again changes
      * nothing.
      *
+     * @param guardian who signed the paper too, for a client too young to sign alone
      * @throws IllegalStateException when somebody has begun to answer already
      */
     @Transactional
-    public void begin(UUID visitId, Paper paper, LocalDate signedOn, UUID staff) {
+    public void begin(UUID visitId, Paper paper, LocalDate signedOn, Optional<Guardians.Named> guardian, UUID staff) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
         if (of(visitId).isPresent())
             return;
@@ -63,7 +64,7 @@ public class PaperForms {
         if (visit.state == State.BOOKED)
             visit.moveTo(State.INVITED);
         visit.moveTo(State.ANSWERING);
-        notices.give(visitId, visit.client.language);
+        notices.give(visitId, visit.client.language, guardian);
         ledger.note(staff.toString(), "paper form kept, typing begun", visitId.toString());
     }
 

@@ -23,6 +23,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.ArrayList;
@@ -39,7 +40,8 @@ public class SignPages {
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record SignPage(Progress progress, ConsentText text, String heading, List<Ticked> statements, boolean mayRefuse,
         List<ConsentPart> rest, ConsentPart answered, String name,
-        String typed, String kind, List<Mistake> mistakes, String markMistake, String agreeMistake, String submission)
+        String typed, String kind, Optional<Guardians.Asked> guardian, List<Mistake> mistakes, String markMistake,
+        String agreeMistake, String submission)
         implements TemplateInstance {}
 
     private final Guest guest;
@@ -47,11 +49,13 @@ public class SignPages {
     private final Way way;
     private final ConsentDraft draft;
     private final Signing signing;
+    private final Guardians guardians;
     private final PageViews shown;
     private final ClientLanguage speech;
     private final Caller caller;
 
-    SignPages(Guest guest, Intake intake, Way way, ConsentDraft draft, Signing signing, PageViews shown,
+    SignPages(Guest guest, Intake intake, Way way, ConsentDraft draft, Signing signing, Guardians guardians,
+        PageViews shown,
         ClientLanguage speech,
         Caller caller) {
         this.guest = guest;
@@ -59,6 +63,7 @@ public class SignPages {
         this.way = way;
         this.draft = draft;
         this.signing = signing;
+        this.guardians = guardians;
         this.shown = shown;
         this.speech = speech;
         this.caller = caller;
@@ -73,7 +78,8 @@ public class SignPages {
         }
         shown.page(visit.id, "sign");
         return Response
-            .ok(page(visit, said, List.of(), "", SignatureMark.Kind.DRAWN, List.of(), UUID.randomUUID().toString()))
+            .ok(page(visit, said, new Form(new MultivaluedHashMap<>()), SignatureMark.Kind.DRAWN, List.of(),
+                UUID.randomUUID().toString()))
             .build();
     }
 
@@ -91,6 +97,7 @@ public class SignPages {
         }
         List<Mistake> mistakes = new ArrayList<>();
         Optional<SignatureMark> mark = MarkField.of(form).read(mistakes, speech.say());
+        Optional<Evidence.Guardian> guardian = guardians.signed(visit, form, mistakes, speech.say());
         ConsentInput input = draft.of(visit, said);
         if (!asked(input).equals(form.all("agree"))) {
             mistakes.add(0, new Mistake("statements", speech.say().sign_agree_all()));
@@ -101,7 +108,7 @@ public class SignPages {
         try {
             signing.sign(visit, said, input, mark.orElseThrow(),
                 new Signing.Act(submission.get(), form.one("text"), form.all("agree"),
-                    guest.entrance(),
+                    guest.entrance(), guardian,
                     Optional.of(new Evidence.Device(caller.address(), Optional.ofNullable(agent).orElse("not told")))));
             return Response.seeOther(Way.DONE).build();
         } catch (Consents.OtherVisit forged) {
@@ -125,23 +132,24 @@ public class SignPages {
     private Response again(Visit visit, Answers said, Form form, List<Mistake> mistakes) {
         shown.page(visit.id, "sign");
         return FormAgain
-            .with(page(visit, said, form.all("agree"), form.one("typed"), MarkField.of(form).kind(), mistakes,
+            .with(page(visit, said, form, MarkField.of(form).kind(), mistakes,
                 uuid(form.one("submission")).orElseGet(UUID::randomUUID).toString()));
     }
 
-    private SignPage page(Visit visit, Answers said, List<String> ticked, String typed, SignatureMark.Kind kind,
-        List<Mistake> mistakes,
+    private SignPage page(Visit visit, Answers said, Form form, SignatureMark.Kind kind, List<Mistake> mistakes,
         String submission) {
         ConsentInput input = draft.of(visit, said);
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
-        List<Ticked> statements = text.statements().stream().map(s -> new Ticked(s, ticked.contains(s.id()))).toList();
+        List<Ticked> statements =
+            text.statements().stream().map(s -> new Ticked(s, form.all("agree").contains(s.id()))).toList();
         List<ConsentPart> rest =
             text.sections().stream().filter(s -> s.part() != Part.STATEMENTS && s.part() != Part.ANSWERED)
                 .map(ConsentPart::of).toList();
         String heading = part(text, Part.STATEMENTS).heading();
         return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, mayRefuse(visit, input), rest,
-            ConsentPart.of(part(text, Part.ANSWERED)), input.client().name(), typed, kind.code(),
-            mistakes, at(mistakes, "mark"), at(mistakes, "statements"), submission);
+            ConsentPart.of(part(text, Part.ANSWERED)), input.client().name(), form.one("typed"), kind.code(),
+            guardians.asked(visit, form, mistakes), mistakes, at(mistakes, "mark"), at(mistakes, "statements"),
+            submission);
     }
 
     private static boolean mayRefuse(Visit visit, ConsentInput input) {

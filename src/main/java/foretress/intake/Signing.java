@@ -33,10 +33,12 @@ public class Signing {
     private final Knowledge knowledge;
     private final Intake intake;
     private final PageViews shown;
+    private final Guardians guardians;
     private final Clock clock;
 
     Signing(Consents consents, Assessments assessments, Plans plans, Knowledge knowledge, Intake intake,
-        PageViews shown, Clock clock) {
+        PageViews shown, Guardians guardians, Clock clock) {
+        this.guardians = guardians;
         this.intake = intake;
         this.shown = shown;
         this.consents = consents;
@@ -52,16 +54,21 @@ public class Signing {
      * @param textSha256 hash of the text that stood on the page
      * @param agreed ids of the statements ticked
      * @param entrance how the client came in
+     * @param guardian who signed too, for a client too young to sign alone
      * @param device kept in the record only, never printed
      */
     public record Act(UUID submission, String textSha256, List<String> agreed, Entrance entrance,
-        Optional<Evidence.Device> device) {}
+        Optional<Evidence.Guardian> guardian, Optional<Evidence.Device> device) {}
 
     boolean alreadySigned(UUID visitId, UUID submission) {
         return consents.all(visitId).stream().anyMatch(c -> c.isOf(submission));
     }
 
+    /** @throws IllegalStateException when the client is too young to sign alone, and nobody signed too */
     public void sign(Visit visit, Answers said, ConsentInput input, SignatureMark mark, Act act) {
+        if (act.guardian().isEmpty() && guardians.needed(visit)) {
+            throw new IllegalStateException("a child does not sign alone");
+        }
         PaperSize size = Salon.the().paperSize == Salon.PaperSize.LETTER ? PaperSize.LETTER : PaperSize.A4;
         consents.sign(input, mark, evidence(visit, said, input, act), size,
             (locked, signed) -> moveOn(locked, said, signed));
@@ -90,7 +97,7 @@ public class Signing {
             ReadBack.of(visit.id, intake.code(visit, ReadBack.ANSWERS, said)).orElseThrow().confirmedAt(),
             shown.last(visit, "sign"), act.agreed(), now, visit.zone(),
             ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK,
-            act.device(), Optional.empty(), PaperForm.of(visit.id).map(Signing::typed));
+            act.device(), act.guardian(), PaperForm.of(visit.id).map(Signing::typed));
     }
 
     private static Evidence.Typed typed(PaperForm paper) {

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 final class PolicyReader {
     /** Every policy sets all of these; whole numbers, the unit in the name. */
     static final List<String> FIGURES =
-        List.of("label-age", "minimum-age", "skin-test-wait-hours", "skin-test-validity-months",
+        List.of("label-age", "minimum-age", "guardian-below-age", "skin-test-wait-hours", "skin-test-validity-months",
             "incompatibility-test-hours", "permed-hair-weeks", "relaxer-weeks", "keratin-weeks", "perm-allergen-months",
             "chemotherapy-months",
             "chemotherapy-regrown-cm", "radiotherapy-weeks", "retinoid-months", "steroid-low-dose-mg",

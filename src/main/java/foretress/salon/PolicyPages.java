@@ -131,6 +131,7 @@ public class PolicyPages {
             case SKIN_TEST_VALIDITY_MONTHS -> words.policy_skin_test_validity_months();
             case INCOMPATIBILITY_TEST_HOURS -> words.policy_incompatibility_test_hours();
             case MINIMUM_AGE -> words.policy_minimum_age();
+            case GUARDIAN_BELOW_AGE -> words.policy_guardian_below_age();
             case PERMED_HAIR_WEEKS -> words.policy_permed_hair_weeks();
             case CHEMOTHERAPY_MONTHS -> words.policy_chemotherapy_months();
             case RADIOTHERAPY_WEEKS -> words.policy_radiotherapy_weeks();

@@ -13,6 +13,8 @@ public enum Setting {
     INCOMPATIBILITY_TEST_HOURS(true, 168),
     /** Years. */
     MINIMUM_AGE(true, 25),
+    /** Years. */
+    GUARDIAN_BELOW_AGE(true, 21),
     /** Weeks. */
     PERMED_HAIR_WEEKS(true, 104),
     /** Months. */

@@ -85,6 +85,8 @@ public interface SettingsWords {
     @Message
     String policy_letter_counts();
     @Message
+    String policy_guardian_below_age();
+    @Message
     String policy_minimum_age();
     @Message
     String policy_no();

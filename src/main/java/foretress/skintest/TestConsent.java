@@ -8,6 +8,7 @@ import foretress.consent.HowSigned;
 import foretress.consent.PaperSize;
 import foretress.consent.SignatureMark;
 import foretress.consent.SignedConsent;
+import foretress.intake.Guardians;
 import foretress.intake.Intake;
 import foretress.intake.SalonWords;
 import foretress.knowledge.Knowledge;
@@ -33,9 +34,12 @@ class TestConsent {
     private final Intake intake;
     private final SalonWords salonWords;
     private final Knowledge knowledge;
+    private final Guardians guardians;
     private final Clock clock;
 
-    TestConsent(Consents consents, Intake intake, SalonWords salonWords, Knowledge knowledge, Clock clock) {
+    TestConsent(Consents consents, Intake intake, SalonWords salonWords, Knowledge knowledge, Guardians guardians,
+        Clock clock) {
+        this.guardians = guardians;
         this.consents = consents;
         this.intake = intake;
         this.salonWords = salonWords;
@@ -45,7 +49,7 @@ class TestConsent {
 
     /** Who pressed what. */
     record Act(UUID submission, String textSha256, List<String> agreed, Instant shown, Staff staff,
-        Optional<Evidence.Device> device) {}
+        Optional<Evidence.Guardian> guardian, Optional<Evidence.Device> device) {}
 
     /** The text is built from the client's own earlier signing, which tells who they are; without one there is none. */
     boolean possible(Visit visit) {
@@ -74,6 +78,9 @@ class TestConsent {
 
     /** @throws Consents.TextChanged when another text was read */
     void sign(Visit visit, PlannedProducts.Planned product, SignatureMark mark, Act act) {
+        if (act.guardian().isEmpty() && guardians.needed(visit)) {
+            throw new IllegalStateException("a child does not sign alone");
+        }
         PaperSize size = PaperSize.valueOf(Salon.the().paperSize.name());
         consents.sign(input(visit, product), mark, evidence(visit, act), size, (locked, signed) -> {
             new TestAgreement(signed.id(), visit.id, product.line().lineId, product.shade()).persist();
@@ -92,6 +99,6 @@ class TestConsent {
             knowledge.ruleSet().hash(), List.of(new Evidence.PageShown(PAGE, act.shown(), now)), known.readBackAt(),
             act.shown(), act.agreed(), now,
             visit.zone(), ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK, act.device(),
-            Optional.empty());
+            act.guardian());
     }
 }

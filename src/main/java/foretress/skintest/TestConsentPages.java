@@ -9,6 +9,7 @@ import foretress.consent.Consents;
 import foretress.consent.Evidence;
 import foretress.consent.SignatureMark;
 import foretress.intake.ConsentPart;
+import foretress.intake.Guardians;
 import foretress.intake.MarkField;
 import foretress.invitation.Guest;
 import foretress.salon.Staff;
@@ -32,6 +33,7 @@ import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
@@ -54,7 +56,8 @@ public class TestConsentPages {
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record ConsentPage(ConsentText text, String heading, List<Ticked> statements, List<ConsentPart> rest, String name,
         String typed,
-        String kind, List<Mistake> mistakes, String markMistake, String agreeMistake, String submission, String shown)
+        String kind, Optional<Guardians.Asked> guardian, List<Mistake> mistakes, String markMistake,
+        String agreeMistake, String submission, String shown)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -64,12 +67,14 @@ public class TestConsentPages {
     private final PlannedProducts planned;
     private final SkinTestGate gate;
     private final TestConsent consent;
+    private final Guardians guardians;
     private final Language language;
     private final Caller caller;
     private final Clock clock;
 
-    TestConsentPages(Guest guest, PlannedProducts planned, SkinTestGate gate, TestConsent consent, Language language,
-        Caller caller, Clock clock) {
+    TestConsentPages(Guest guest, PlannedProducts planned, SkinTestGate gate, TestConsent consent,
+        Guardians guardians, Language language, Caller caller, Clock clock) {
+        this.guardians = guardians;
         this.guest = guest;
         this.planned = planned;
         this.gate = gate;
@@ -84,7 +89,8 @@ public class TestConsentPages {
         Visit visit = visit();
         if (!gate.open(visit) || consent.signed(visit, product(visit)))
             return Response.ok(done(visit)).build();
-        return Response.ok(page(visit, List.of(), "", SignatureMark.Kind.DRAWN, List.of(), UUID.randomUUID().toString(),
+        return Response.ok(page(visit, new Form(new MultivaluedHashMap<>()), SignatureMark.Kind.DRAWN, List.of(),
+            UUID.randomUUID().toString(),
             clock.instant())).build();
     }
 
@@ -114,13 +120,14 @@ public class TestConsentPages {
         Instant shown = shown(form.one("shown"));
         List<Mistake> mistakes = new ArrayList<>();
         Optional<SignatureMark> mark = MarkField.of(form).read(mistakes, say(visit));
+        Optional<Evidence.Guardian> guardian = guardians.signed(visit, form, mistakes, say(visit));
         if (!asked(visit).equals(form.all("agree")))
             mistakes.add(0, new Mistake("statements", say(visit).sign_agree_all()));
         if (!mistakes.isEmpty())
             return again(visit, form, mistakes, shown);
         try {
             consent.sign(visit, product(visit), mark.orElseThrow(),
-                new TestConsent.Act(submission, form.one("text"), form.all("agree"), shown, handedBy(),
+                new TestConsent.Act(submission, form.one("text"), form.all("agree"), shown, handedBy(), guardian,
                     Optional.of(new Evidence.Device(caller.address(), Optional.ofNullable(agent).orElse("not told")))));
             return on();
         } catch (Consents.OtherVisit forged) {
@@ -146,21 +153,22 @@ public class TestConsentPages {
     }
 
     private Response again(Visit visit, Form form, List<Mistake> mistakes, Instant shown) {
-        return FormAgain.with(page(visit, form.all("agree"), form.one("typed"), MarkField.of(form).kind(),
+        return FormAgain.with(page(visit, form, MarkField.of(form).kind(),
             mistakes, form.one("submission"), shown));
     }
 
-    private ConsentPage page(Visit visit, List<String> ticked, String typed, SignatureMark.Kind kind,
+    private ConsentPage page(Visit visit, Form form, SignatureMark.Kind kind,
         List<Mistake> mistakes, String submission, Instant shown) {
         language.use(visit.client.language);
         ConsentText text = text(visit);
         List<Ticked> statements =
-            text.statements().stream().map(one -> new Ticked(one, ticked.contains(one.id()))).toList();
+            text.statements().stream().map(one -> new Ticked(one, form.all("agree").contains(one.id()))).toList();
         List<ConsentPart> rest =
             text.sections().stream().filter(part -> part.part() != Part.STATEMENTS).map(ConsentPart::of).toList();
         String heading =
             text.sections().stream().filter(part -> part.part() == Part.STATEMENTS).findFirst().orElseThrow().heading();
-        return new ConsentPage(text, heading, statements, rest, visit.client.fullName(), typed, kind.code(), mistakes,
+        return new ConsentPage(text, heading, statements, rest, visit.client.fullName(), form.one("typed"), kind.code(),
+            guardians.asked(visit, form, mistakes), mistakes,
             at(mistakes, "mark"), at(mistakes, "statements"), submission, shown.toString());
     }
 

@@ -35,6 +35,32 @@ public interface ClientWords {
     @Message
     String care_visit_stays(String day);
     @Message
+    String guardian_box();
+    @Message
+    String guardian_heading();
+    @Message
+    String guardian_legal();
+    @Message
+    String guardian_name();
+    @Message
+    String guardian_name_missing();
+    @Message
+    String guardian_parent();
+    @Message
+    String guardian_relation();
+    @Message
+    String guardian_relation_missing();
+    @Message
+    String guardian_responsible();
+    @Message
+    String guardian_signature();
+    @Message
+    String guardian_signs();
+    @Message
+    String guardian_typed();
+    @Message
+    String guardian_why(int below);
+    @Message
     String phone_ask();
     @Message
     String phone_keep();

@@ -23,6 +23,20 @@ public interface TypedWords {
     @Message
     String done_text();
     @Message
+    String guardian_legal();
+    @Message
+    String guardian_missing();
+    @Message
+    String guardian_name();
+    @Message
+    String guardian_parent();
+    @Message
+    String guardian_relation();
+    @Message
+    String guardian_responsible();
+    @Message
+    String guardian_why();
+    @Message
     String hand_over();
     @Message
     String lead();

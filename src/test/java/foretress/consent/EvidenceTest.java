@@ -24,7 +24,7 @@ class EvidenceTest {
 
     static Stream<Record> parts() {
         return Stream.of(WHOLE.invited(), WHOLE.birthDate(), WHOLE.healthConsent(), WHOLE.pages().get(0),
-            new Evidence.Guardian("Edda Brandt", "mother"));
+            new Evidence.Guardian("Edda Brandt", "mother", new SignatureMark.Typed("Edda Brandt")));
     }
 
     private static Stream<String> names(Class<?> type) {

@@ -33,7 +33,18 @@ public final class Answering {
     public Answering agree() {
         walker.expect(200);
         assertThat(walker.at()).isEqualTo("/answers/notice");
-        return send(Map.of("agree", List.of("yes"), "act", List.of("agree")));
+        return send(beside(Map.of("agree", List.of("yes"), "act", List.of("agree")), Map.of()));
+    }
+
+    /** With a parent's word beside the client's, where the page asks for one. */
+    private Map<String, List<String>> beside(Map<String, List<String>> own, Map<String, List<String>> parents) {
+        Map<String, List<String>> all = new LinkedHashMap<>(own);
+        if (walker.page().selectFirst("#guardian") != null) {
+            all.put("guardian-name", List.of("Solveig Brandt"));
+            all.put("guardian-relation", List.of("parent"));
+            all.putAll(parents);
+        }
+        return all;
     }
 
     /** Answers page after page until it is all read back. */
@@ -63,7 +74,8 @@ public final class Answering {
     /** Ticks every statement and types the name. */
     public Answering sign(String name) {
         List<String> ids = walker.page().select("input[name=agree]").eachAttr("value");
-        return send(Map.of("agree", ids, "mark", List.of("typed"), "typed", List.of(name)));
+        return send(beside(Map.of("agree", ids, "mark", List.of("typed"), "typed", List.of(name)),
+            Map.of("guardian-mark", List.of("typed"), "guardian-typed", List.of("Solveig Brandt"))));
     }
 
     List<String> pages() {

@@ -26,6 +26,7 @@ class KindsOfSourceTest {
         "uk, skin-test-validity-months, TRADE_RULE", "eu, skin-test-validity-months, HOUSE_RULE",
         "us, skin-test-validity-months, MAKER",
         "uk, minimum-age, HOUSE_RULE", "eu, minimum-age, HOUSE_RULE", "us, minimum-age, HOUSE_RULE",
+        "uk, guardian-below-age, HOUSE_RULE", "eu, guardian-below-age, LAW", "us, guardian-below-age, HOUSE_RULE",
         "uk, retention-years, TRADE_RULE", "eu, retention-years, HOUSE_RULE", "us, retention-years, HOUSE_RULE",
         "uk, minor-retention-age, LAW", "us, lash-tint-allowed, LAW", "uk, chemotherapy-months, HEALTH_ADVICE",
         "uk, relaxer-weeks, TEACHING" })

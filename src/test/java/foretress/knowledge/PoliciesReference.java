@@ -12,6 +12,8 @@ final class PoliciesReference {
     private static final Map<String, String> MEANINGS = Map.ofEntries(
         Map.entry("label-age", "years below which the label forbids colour and a skin test"),
         Map.entry("minimum-age", "years below which the salon takes nobody; more is stricter"),
+        Map.entry("guardian-below-age",
+            "years below which a parent or guardian agrees and signs too; more is stricter"),
         Map.entry("skin-test-wait-hours", "hours from applying a skin test to reading it; more is stricter"),
         Map.entry("skin-test-validity-months",
             "months a negative skin test stands, 0 for one application only; less is stricter"),

@@ -11,7 +11,7 @@
     const pad = box.querySelector("[data-sign-pad]");
     const typed = box.querySelector("[data-sign-typed]");
     const canvas = pad.querySelector("canvas");
-    const kept = pad.querySelector("input[name=strokes]");
+    const kept = pad.querySelector("[data-sign-strokes]");
     const strokes = read(kept.value);
     let current = null;
 
