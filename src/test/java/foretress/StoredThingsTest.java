@@ -67,7 +67,7 @@ class StoredThingsTest {
         List.of("issued_at", "expires_at"), List.of("applied_at", "readable_from"), List.of("from_at", "to_at"));
     /** Made with the vault or the store at hand only: the wrong cases are tried all the same. */
     private static final Set<String> NEED_A_SERVER =
-        Set.of("Task", "SetUpCode", "BenchTestClock", "BenchTestGap", "SignedConsent");
+        Set.of("Task", "SetUpCode", "BenchClock", "BenchGap", "SignedConsent");
 
     /** For saying what a visit would owe: they are never stored. */
     private static final Set<String> NEVER_STORED = Set.of("foreseen", "stranger");

@@ -78,7 +78,7 @@ public class BenchChanges {
     }
 
     private Optional<Situation> without(Visit visit, Situation with, BenchRecord test) {
-        if (test.kind() == BenchTestKind.LENGTH) {
+        if (test.kind() == BenchKind.LENGTH) {
             return Optional.of(with.tested(with.tests(), Optional.empty()));
         }
         List<TestFact> fewer = new ArrayList<>(with.tests());

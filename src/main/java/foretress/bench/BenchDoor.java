@@ -42,7 +42,7 @@ public class BenchDoor {
     }
 
     /** The same before a test is begun: nobody is tested against their word, so one that was refused leads to the talk about it. */
-    Visit wanted(UUID id, BenchTestKind kind) {
+    Visit wanted(UUID id, BenchKind kind) {
         Visit visit = ahead(id);
         if (refusals.of(visit).contains(kind.code())) {
             throw new RedirectionException(Response.Status.SEE_OTHER, URI.create(RefusedPages.at(visit)));
@@ -50,7 +50,7 @@ public class BenchDoor {
         return visit;
     }
 
-    BenchRecord test(UUID visitId, UUID testId, BenchTestKind kind) {
+    BenchRecord test(UUID visitId, UUID testId, BenchKind kind) {
         return tests.find(visitId, testId, kind).orElseThrow(NotFoundException::new);
     }
 
@@ -68,7 +68,7 @@ public class BenchDoor {
     }
 
     /** The same of one thing seen. */
-    BenchStrike strike(BenchRecord test, BenchTestSight sight) {
+    BenchStrike strike(BenchRecord test, BenchSight sight) {
         return strike(sight.by(), tests.shutsBy(test, sight.id()));
     }
 

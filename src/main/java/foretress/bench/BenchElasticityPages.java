@@ -74,18 +74,18 @@ public class BenchElasticityPages {
 
     @GET
     public TemplateInstance begin(@RestPath UUID id) {
-        return page(door.wanted(id, BenchTestKind.ELASTICITY), Optional.empty(), Typed.FIRST, new Mistakes());
+        return page(door.wanted(id, BenchKind.ELASTICITY), Optional.empty(), Typed.FIRST, new Mistakes());
     }
 
     @POST
     public Response first(@RestPath UUID id, MultivaluedMap<String, String> posted) {
-        return pulled(door.wanted(id, BenchTestKind.ELASTICITY), Optional.empty(), new Form(posted));
+        return pulled(door.wanted(id, BenchKind.ELASTICITY), Optional.empty(), new Form(posted));
     }
 
     @GET
     @Path("/{test}")
     public TemplateInstance show(@RestPath UUID id, @RestPath UUID test) {
-        BenchRecord found = door.test(id, test, BenchTestKind.ELASTICITY);
+        BenchRecord found = door.test(id, test, BenchKind.ELASTICITY);
         List<Pull> pulls = tests.body(found, Elasticity.class).pulls();
         return page(door.visit(id), Optional.of(found), Typed.after(pulls.get(pulls.size() - 1)), new Mistakes());
     }
@@ -93,7 +93,7 @@ public class BenchElasticityPages {
     @POST
     @Path("/{test}")
     public Response another(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
-        return pulled(door.ahead(id), Optional.of(door.test(id, test, BenchTestKind.ELASTICITY)), new Form(posted));
+        return pulled(door.ahead(id), Optional.of(door.test(id, test, BenchKind.ELASTICITY)), new Form(posted));
     }
 
     private Response pulled(Visit visit, Optional<BenchRecord> test, Form form) {
@@ -109,7 +109,7 @@ public class BenchElasticityPages {
             return FormAgain.with(page(visit, test, typed, mistakes));
         }
         BenchRecord kept = test.isPresent() ? add(test.get(), pull.get(), typed.submission())
-            : tests.make(visit.id, BenchTestKind.ELASTICITY, typed.submission(), new Elasticity(List.of(pull.get())),
+            : tests.make(visit.id, BenchKind.ELASTICITY, typed.submission(), new Elasticity(List.of(pull.get())),
                 door.staff());
         return BenchDoor.go(BenchDoor.at(kept));
     }
@@ -179,13 +179,13 @@ public class BenchElasticityPages {
         String submission = test.isPresent() ? Integer.toString(hairs.pulls().size())
             : typed == Typed.FIRST ? UUID.randomUUID().toString() : typed.submission();
         boolean open = head.ahead() && test.filter(BenchRecord::struck).isEmpty() && hairs.pulls().size() < MOST_HAIRS;
-        Sheet sheet = new Sheet(test.map(BenchDoor::at).orElse(head.begins(BenchTestKind.ELASTICITY)),
+        Sheet sheet = new Sheet(test.map(BenchDoor::at).orElse(head.begins(BenchKind.ELASTICITY)),
             hairs.pulls().stream().map(this::hair).toList(),
             hairs.worst().map(BenchSay::weight).orElse(Weight.NOTE), result(hairs), missing(hairs), mark(typed),
             parts(typed, hairs), endings(typed), typed.wet(),
             typed.rest(), typed.stretched(), submission, open);
         return new BenchElasticity(head, sheet,
-            test.isPresent() ? List.of() : outcomes.ahead(visit, BenchTestKind.ELASTICITY),
+            test.isPresent() ? List.of() : outcomes.ahead(visit, BenchKind.ELASTICITY),
             test.map(t -> changes.of(visit, t)).orElse(List.of()),
             test.map(t -> tails.of(visit, t)), mistakes);
     }

@@ -12,7 +12,7 @@ public record BenchHead(String client, String when, String visitHref, String ben
     }
 
     /** Where a test of this kind begins. */
-    String begins(BenchTestKind kind) {
+    String begins(BenchKind kind) {
         return benchHref + "/" + kind.code();
     }
 }

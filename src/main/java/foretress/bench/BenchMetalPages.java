@@ -86,14 +86,14 @@ public class BenchMetalPages {
 
     @GET
     public TemplateInstance where(@RestPath UUID id) {
-        return cut(door.wanted(id, BenchTestKind.METAL), new Form(new MultivaluedHashMap<>()), false,
+        return cut(door.wanted(id, BenchKind.METAL), new Form(new MultivaluedHashMap<>()), false,
             UUID.randomUUID().toString(), new Mistakes());
     }
 
     @POST
     public Response cut(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
-        Visit visit = door.wanted(id, BenchTestKind.METAL);
+        Visit visit = door.wanted(id, BenchKind.METAL);
         Mistakes mistakes = new Mistakes();
         List<Tuft> tufts = new ArrayList<>();
         List<String> without = new ArrayList<>();
@@ -108,8 +108,8 @@ public class BenchMetalPages {
             return FormAgain.with(cut(visit, form, true, form.one("submission"), mistakes));
         }
         without.remove(words.tuft(Tuft.Kind.CONTROL, ""));
-        BenchRecord test = tests.make(visit.id, BenchTestKind.METAL, form.one("submission"),
-            BenchTestMetal.cut(tufts, without, names), door.staff());
+        BenchRecord test = tests.make(visit.id, BenchKind.METAL, form.one("submission"),
+            BenchMetalBody.cut(tufts, without, names), door.staff());
         return BenchDoor.go(BenchDoor.at(test));
     }
 
@@ -134,7 +134,7 @@ public class BenchMetalPages {
         StrandWords strand = StrandMaps.words(knowledgeWords());
         BenchHead head = BenchHead.of(visit, time);
         List<Row> rows = BenchCuts.of(map).stream().map(c -> row(c, form, typed, mistakes)).toList();
-        return new BenchMetalCut(head, head.begins(BenchTestKind.METAL), StrandSvg.figure(map, strand, "map"),
+        return new BenchMetalCut(head, head.begins(BenchKind.METAL), StrandSvg.figure(map, strand, "map"),
             strand.length(map), map.lengthMeasured(), rows,
             submission, mistakes);
     }
@@ -174,18 +174,18 @@ public class BenchMetalPages {
         Visit visit = door.ahead(id);
         BenchRecord found = found(id, test);
         Mistakes mistakes = new Mistakes();
-        Optional<BenchTestMetal.Mix> mix = read(form, mistakes);
+        Optional<BenchMetalBody.Mix> mix = read(form, mistakes);
         if (mix.isEmpty()) {
             var typed =
                 new BenchMetalView.Mix(form.one("recipe"), form.one("strength"), form.one("unit"), form.one("ml"));
             return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.of(typed), mistakes)));
         }
-        tests.change(found, BenchTestMetal.class,
+        tests.change(found, BenchMetalBody.class,
             before -> found.state() == BenchRecord.State.MADE ? before.mixed(mix.get()) : before, door.staff());
         return back(found);
     }
 
-    private Optional<BenchTestMetal.Mix> read(Form form, Mistakes mistakes) {
+    private Optional<BenchMetalBody.Mix> read(Form form, Mistakes mistakes) {
         OptionalDouble strength = BenchNumber.read(form.one("strength"));
         OptionalDouble ml = BenchNumber.read(form.one("ml"));
         if (form.is("recipe", "none")) {
@@ -201,7 +201,7 @@ public class BenchMetalPages {
         }
         try {
             double percent = BenchTrialPages.strength(form.one("unit"), strength.getAsDouble()).percent();
-            var mix = new BenchTestMetal.Mix(Bath.Recipe.valueOf(form.one("recipe")), percent, ml.getAsDouble());
+            var mix = new BenchMetalBody.Mix(Bath.Recipe.valueOf(form.one("recipe")), percent, ml.getAsDouble());
             mix.bath();
             return Optional.of(mix);
         } catch (Impossible refused) {
@@ -217,7 +217,7 @@ public class BenchMetalPages {
     public Response start(@RestPath UUID id, @RestPath UUID test) {
         door.ahead(id);
         BenchRecord found = found(id, test);
-        if (tests.body(found, BenchTestMetal.class).mix().isPresent()) {
+        if (tests.body(found, BenchMetalBody.class).mix().isPresent()) {
             tests.start(found, (int) MetalCheck.FULL_SECONDS, door.staff());
         }
         return back(found);
@@ -230,7 +230,7 @@ public class BenchMetalPages {
         Visit visit = door.ahead(id);
         BenchRecord found = found(id, test);
         String[] what = form.one("seen").split(":");
-        List<String> letters = tests.body(found, BenchTestMetal.class).tufts().stream().map(Tuft::letter).toList();
+        List<String> letters = tests.body(found, BenchMetalBody.class).tufts().stream().map(Tuft::letter).toList();
         if (what.length != 2 || !letters.contains(what[0])) {
             throw new BadRequestException("no such tuft");
         }
@@ -269,7 +269,7 @@ public class BenchMetalPages {
         Form form = new Form(posted);
         Visit visit = door.visit(id);
         BenchRecord found = found(id, test);
-        BenchTestSight sight = tests.sights(found).stream().filter(s -> s.id().toString().equals(form.one("sight")))
+        BenchSight sight = tests.sights(found).stream().filter(s -> s.id().toString().equals(form.one("sight")))
             .findFirst().orElseThrow(NotFoundException::new);
         String why = "why-" + sight.id();
         Mistakes mistakes = new Mistakes();
@@ -302,8 +302,8 @@ public class BenchMetalPages {
             say.warmth_wrong(form.one("celsius")))) {
             return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes)));
         }
-        var felt = new BenchTestMetal.Warmth(celsius.getAsDouble(), tests.ran(found).ranMillis() / 1000);
-        tests.change(found, BenchTestMetal.class, before -> before.warmth().contains(felt) ? before : before.felt(felt),
+        var felt = new BenchMetalBody.Warmth(celsius.getAsDouble(), tests.ran(found).ranMillis() / 1000);
+        tests.change(found, BenchMetalBody.class, before -> before.warmth().contains(felt) ? before : before.felt(felt),
             door.staff());
         return back(found);
     }
@@ -325,7 +325,7 @@ public class BenchMetalPages {
         Form form = new Form(posted);
         Visit visit = door.ahead(id);
         BenchRecord found = found(id, test);
-        List<String> letters = tests.body(found, BenchTestMetal.class).tufts().stream().map(Tuft::letter).toList();
+        List<String> letters = tests.body(found, BenchMetalBody.class).tufts().stream().map(Tuft::letter).toList();
         List<String> apart = letters.stream().filter(l -> form.is("look-" + l, "apart")).toList();
         long since = tests.sinceBegunMillis(found);
         Mistakes mistakes = new Mistakes();
@@ -339,8 +339,8 @@ public class BenchMetalPages {
             return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes)));
         }
         String day = clock.instant().atZone(visit.zone()).toLocalDate().toString();
-        tests.change(found, BenchTestMetal.class, before -> before.nextDay().isPresent() ? before
-            : before.lookedAt(new BenchTestMetal.NextDay(since, apart, day)), door.staff());
+        tests.change(found, BenchMetalBody.class, before -> before.nextDay().isPresent() ? before
+            : before.lookedAt(new BenchMetalBody.NextDay(since, apart, day)), door.staff());
         return back(found);
     }
 
@@ -353,7 +353,7 @@ public class BenchMetalPages {
     }
 
     private BenchRecord found(UUID id, UUID test) {
-        return door.test(id, test, BenchTestKind.METAL);
+        return door.test(id, test, BenchKind.METAL);
     }
 
     private static Response back(BenchRecord test) {

@@ -50,7 +50,7 @@ class BenchMetalViews {
 
     /** @param typed what was typed about the bottle, where that needs a second look */
     BenchMetalView of(Visit visit, BenchRecord test, Optional<BenchMetalView.Mix> typed, Mistakes mistakes) {
-        BenchTestMetal body = tests.body(test, BenchTestMetal.class);
+        BenchMetalBody body = tests.body(test, BenchMetalBody.class);
         MetalCheck metal = tests.metal(test);
         BenchHead head = BenchHead.of(visit, time);
         boolean running = test.state() == BenchRecord.State.RUNNING && !test.struck();
@@ -73,7 +73,7 @@ class BenchMetalViews {
             mistakes);
     }
 
-    private BenchMetalView.Sight sight(BenchRecord test, BenchTestSight sight) {
+    private BenchMetalView.Sight sight(BenchRecord test, BenchSight sight) {
         String seen = say.sight(sight.seen().tuft(), words.sign(sight.seen().sign()),
             BenchNumber.clock(sight.seen().second()), BenchDoor.name(sight.by()));
         return new BenchMetalView.Sight(sight.id().toString(), seen,
@@ -101,7 +101,7 @@ class BenchMetalViews {
         return lines;
     }
 
-    private static BenchMetalView.Mix mix(BenchTestMetal body) {
+    private static BenchMetalView.Mix mix(BenchMetalBody body) {
         return body.mix()
             .map(m -> new BenchMetalView.Mix(m.recipe().name(), BenchNumber.say(m.shelfPercent()), "percent",
                 BenchNumber.say(m.peroxideMl())))
@@ -110,11 +110,11 @@ class BenchMetalViews {
     }
 
     /** A glass for each tuft, filled so that it covers one; never less than the recipe's own measure. */
-    private static int glassful(BenchTestMetal body) {
+    private static int glassful(BenchMetalBody body) {
         return Math.max(40, BenchMetalView.GLASS_ML * body.tufts().size());
     }
 
-    private BenchMetalView.Tuft tuft(BenchTestMetal body, MetalCheck metal, Tuft tuft) {
+    private BenchMetalView.Tuft tuft(BenchMetalBody body, MetalCheck metal, Tuft tuft) {
         List<BenchMetalView.Sign> signs = Arrays.stream(TuftSign.values()).map(s -> sign(metal, tuft, s)).toList();
         String place = say.tuft_place(BenchNumber.say(tuft.fromCm()), BenchNumber.say(tuft.toCm()))
             + (tuft.couldLighten() ? "" : " · " + say.tuft_pale());
@@ -133,7 +133,7 @@ class BenchMetalViews {
             soFar ? say.sign_nothing_yet() : words.sign(sign), at, sign.alarming());
     }
 
-    private List<String> warmth(BenchTestMetal body) {
+    private List<String> warmth(BenchMetalBody body) {
         return body.warmth().stream()
             .map(w -> say.warmth_line(BenchNumber.say(w.celsius()), BenchNumber.clock(w.second()))).toList();
     }
@@ -153,11 +153,11 @@ class BenchMetalViews {
         MetalCheck.Result now = metal.result();
         boolean said = now != MetalCheck.Result.RUNNING && now != MetalCheck.Result.NOT_WHOLE;
         return List.of(
-            outcomes.of(visit, BenchTestKind.METAL, "positive", say.outcome_reaction_means(), said,
+            outcomes.of(visit, BenchKind.METAL, "positive", say.outcome_reaction_means(), said,
                 now == MetalCheck.Result.REACTION),
-            outcomes.of(visit, BenchTestKind.METAL, "slight-lightening", say.outcome_slight_means(), said,
+            outcomes.of(visit, BenchKind.METAL, "slight-lightening", say.outcome_slight_means(), said,
                 now == MetalCheck.Result.SLIGHT_LIGHTENING),
-            outcomes.of(visit, BenchTestKind.METAL, "nothing-happened", say.outcome_nothing_means(), said,
+            outcomes.of(visit, BenchKind.METAL, "nothing-happened", say.outcome_nothing_means(), said,
                 now == MetalCheck.Result.NOTHING_HAPPENED));
     }
 
@@ -173,7 +173,7 @@ class BenchMetalViews {
             notWhole ? metal.gaps().stream().map(words::gap).toList() : List.of(), ended);
     }
 
-    private BenchMetalView.NextDay nextDay(Visit visit, BenchRecord test, BenchTestMetal body, MetalCheck metal) {
+    private BenchMetalView.NextDay nextDay(Visit visit, BenchRecord test, BenchMetalBody body, MetalCheck metal) {
         long waitMillis =
             Duration.ofHours(knowledge.policy(Salon.the().jurisdiction).incompatibilityTestHours()).toMillis();
         long toGo = Math.max(0, waitMillis - tests.sinceBegunMillis(test));

@@ -23,7 +23,7 @@ class BenchOutcomes {
     }
 
     /** Every result of a test that has not begun, the best first; none of a test that is judged by eye alone. */
-    List<BenchOutcome> ahead(Visit visit, BenchTestKind kind) {
+    List<BenchOutcome> ahead(Visit visit, BenchKind kind) {
         return TestFact.OUTCOMES.getOrDefault(kind.code(), List.of()).stream()
             .map(code -> of(visit, kind, code, "", false, false)).toList();
     }
@@ -33,7 +33,7 @@ class BenchOutcomes {
      *
      * @param said the test says something; of a result that did not come about nothing is said then
      */
-    BenchOutcome of(Visit visit, BenchTestKind kind, String code, String text, boolean said, boolean holds) {
+    BenchOutcome of(Visit visit, BenchKind kind, String code, String text, boolean said, boolean holds) {
         LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
         String then = said && !holds ? "" : changes.booked(visit, TestFact.sound(kind.code(), code, today, today))
             .map(say::outcome_then).orElse("");

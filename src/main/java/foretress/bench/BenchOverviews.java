@@ -103,7 +103,7 @@ public class BenchOverviews {
         String why = findings.stream().filter(f -> f.demands().contains(test))
             .min(Comparator.comparing(f -> !f.speaks())).map(this::title).orElse("");
         return new Owed(knowledgeWords().test(test), why, latest, late,
-            head.ahead() ? BenchTestKind.of(test).map(head::begins).orElse("") : "");
+            head.ahead() ? BenchKind.of(test).map(head::begins).orElse("") : "");
     }
 
     private String title(Finding finding) {
@@ -111,14 +111,14 @@ public class BenchOverviews {
     }
 
     private List<Kind> kinds(BenchHead head) {
-        return Arrays.stream(BenchTestKind.values()).filter(k -> k != BenchTestKind.LENGTH && head.ahead())
+        return Arrays.stream(BenchKind.values()).filter(k -> k != BenchKind.LENGTH && head.ahead())
             .map(k -> new Kind(words.kind(k), words.what(k), head.begins(k))).toList();
     }
 
     private String length(Visit visit, List<BenchRecord> made) {
         return made.stream()
-            .filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck() && t.visitId().equals(visit.id)).findFirst()
-            .map(t -> say.length_measured(tests.body(t, BenchTestLength.class).cm(), at(visit, t.madeAt()))).orElse("");
+            .filter(t -> t.kind() == BenchKind.LENGTH && !t.struck() && t.visitId().equals(visit.id)).findFirst()
+            .map(t -> say.length_measured(tests.body(t, BenchLengthBody.class).cm(), at(visit, t.madeAt()))).orElse("");
     }
 
     BenchTimer timer(BenchRecord test) {
@@ -132,11 +132,11 @@ public class BenchOverviews {
     /** When nobody watched the clock of this test, a sentence each. */
     List<String> unwatched(Visit visit, BenchRecord test) {
         return tests.gaps(test).stream().map(
-            gap -> unwatched(gap, test.kind() == BenchTestKind.STRAND, hour(visit, gap.from()), hour(visit, gap.to())))
+            gap -> unwatched(gap, test.kind() == BenchKind.STRAND, hour(visit, gap.from()), hour(visit, gap.to())))
             .toList();
     }
 
-    private String unwatched(BenchTestGap gap, boolean onTheHead, String from, String to) {
+    private String unwatched(BenchGap gap, boolean onTheHead, String from, String to) {
         if (gap.asleep()) {
             return onTheHead ? say.unwatched_asleep_head(from, to) : say.unwatched_asleep(from, to);
         }
@@ -154,15 +154,15 @@ public class BenchOverviews {
 
     private Past past(Visit visit, BenchRecord test) {
         Optional<String> outcome = tests.outcome(test);
-        String href = test.kind() == BenchTestKind.LENGTH ? "" : BenchDoor.at(test);
+        String href = test.kind() == BenchKind.LENGTH ? "" : BenchDoor.at(test);
         return new Past(href, words.kind(test.kind()), at(visit, test.begun()), outcome.isPresent(),
             outcome.map(BenchSay::weight).orElse(Weight.NOTE),
             outcome.map(words::outcome).orElseGet(() -> unread(test)), test.struck(), tails.struck(visit, test));
     }
 
     private String unread(BenchRecord test) {
-        if (test.kind() == BenchTestKind.LENGTH) {
-            return say.length_cm(tests.body(test, BenchTestLength.class).cm());
+        if (test.kind() == BenchKind.LENGTH) {
+            return say.length_cm(tests.body(test, BenchLengthBody.class).cm());
         }
         return test.struck() ? say.struck_short() : switch (test.state()) {
             case MADE -> say.state_prepared();

@@ -62,14 +62,14 @@ public class BenchPages {
         Visit visit = door.ahead(id);
         OptionalDouble cm = BenchNumber.read(form.one("cm"));
         Mistakes mistakes = new Mistakes();
-        boolean possible = cm.isPresent() && Math.round(cm.getAsDouble()) >= BenchTestLength.SHORTEST
-            && cm.getAsDouble() <= BenchTestLength.LONGEST;
+        boolean possible = cm.isPresent() && Math.round(cm.getAsDouble()) >= BenchLengthBody.SHORTEST
+            && cm.getAsDouble() <= BenchLengthBody.LONGEST;
         if (!mistakes.expect(possible, "cm",
-            say.length_wrong(form.one("cm"), BenchTestLength.SHORTEST, BenchTestLength.LONGEST))) {
+            say.length_wrong(form.one("cm"), BenchLengthBody.SHORTEST, BenchLengthBody.LONGEST))) {
             return FormAgain.with(page(visit, form.one("cm"), mistakes));
         }
-        tests.make(visit.id, BenchTestKind.LENGTH, form.one("submission"),
-            new BenchTestLength((int) Math.round(cm.getAsDouble())), door.staff());
+        tests.make(visit.id, BenchKind.LENGTH, form.one("submission"),
+            new BenchLengthBody((int) Math.round(cm.getAsDouble())), door.staff());
         return BenchDoor.go(BenchDoor.at(visit));
     }
 

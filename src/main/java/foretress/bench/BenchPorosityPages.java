@@ -74,21 +74,21 @@ public class BenchPorosityPages {
 
     @GET
     public TemplateInstance begin(@RestPath UUID id) {
-        return form(door.wanted(id, BenchTestKind.POROSITY), new Form(new MultivaluedHashMap<>()),
+        return form(door.wanted(id, BenchKind.POROSITY), new Form(new MultivaluedHashMap<>()),
             UUID.randomUUID().toString(), new Mistakes());
     }
 
     @POST
     public Response felt(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Form form = new Form(posted);
-        Visit visit = door.wanted(id, BenchTestKind.POROSITY);
+        Visit visit = door.wanted(id, BenchKind.POROSITY);
         Mistakes mistakes = new Mistakes();
         Map<Part, Feel> felt = read(form, mistakes);
         if (!mistakes.isEmpty()) {
             return FormAgain.with(form(visit, form, form.one("submission"), mistakes));
         }
         BenchRecord test =
-            tests.make(visit.id, BenchTestKind.POROSITY, form.one("submission"), new Porosity(felt), door.staff());
+            tests.make(visit.id, BenchKind.POROSITY, form.one("submission"), new Porosity(felt), door.staff());
         return BenchDoor.go(BenchDoor.at(test));
     }
 
@@ -96,7 +96,7 @@ public class BenchPorosityPages {
     @Path("/{test}")
     public TemplateInstance show(@RestPath UUID id, @RestPath UUID test) {
         Visit visit = door.visit(id);
-        BenchRecord found = door.test(id, test, BenchTestKind.POROSITY);
+        BenchRecord found = door.test(id, test, BenchKind.POROSITY);
         Porosity porosity = tests.body(found, Porosity.class);
         return new BenchPorosityRead(BenchHead.of(visit, time),
             porosity.result().map(BenchPorosityPages::weight).orElse(Weight.NOTE),
@@ -137,7 +137,7 @@ public class BenchPorosityPages {
 
     /** Where the booked services would stand if the whole head were of this class. */
     private Line meaning(Visit visit, Reading reading, LocalDate day) {
-        String outcome = BenchTestReadings.code(reading);
+        String outcome = BenchReadings.code(reading);
         List<TestFact> facts = Stream.of("porosity-test", "porosity-of-roots")
             .map(test -> TestFact.sound(test, outcome, day, day)).toList();
         Optional<Weight> then = changes.bookedIf(visit, facts);
@@ -151,11 +151,11 @@ public class BenchPorosityPages {
     }
 
     private static Weight weight(Reading reading) {
-        return BenchSay.weight(BenchTestReadings.code(reading));
+        return BenchSay.weight(BenchReadings.code(reading));
     }
 
     private String word(Reading reading) {
-        return words.outcome(BenchTestReadings.code(reading));
+        return words.outcome(BenchReadings.code(reading));
     }
 
     private String look(Reading reading) {
@@ -177,6 +177,6 @@ public class BenchPorosityPages {
     }
 
     private static String code(Part part) {
-        return BenchTestReadings.code(part);
+        return BenchReadings.code(part);
     }
 }

@@ -28,7 +28,7 @@ public class BenchRecord extends SealedRow {
     }
 
     @Column(name = "visit_id") private UUID visitId;
-    @Convert(converter = KindCode.class) private BenchTestKind kind;
+    @Convert(converter = KindCode.class) private BenchKind kind;
     @Enumerated(EnumType.STRING) private State state;
     private String submission;
     @Column(name = "made_at") private Instant madeAt;
@@ -56,7 +56,7 @@ public class BenchRecord extends SealedRow {
      * @param body seals what was measured for the place it is given
      * @param told the same for what the client had told of the hair by then
      */
-    BenchRecord(Visit visit, BenchTestKind kind, String submission, UUID by, Instant now, UnaryOperator<String> body,
+    BenchRecord(Visit visit, BenchKind kind, String submission, UUID by, Instant now, UnaryOperator<String> body,
         UnaryOperator<String> told) {
         super(visit.client.id, body, kind, submission, by, now);
         this.visitId = visit.id;
@@ -164,9 +164,9 @@ public class BenchRecord extends SealedRow {
     }
 
     @Converter
-    public static class KindCode extends CodeColumn<BenchTestKind> {
+    public static class KindCode extends CodeColumn<BenchKind> {
         public KindCode() {
-            super(BenchTestKind.values(), BenchTestKind::code);
+            super(BenchKind.values(), BenchKind::code);
         }
     }
 
@@ -174,7 +174,7 @@ public class BenchRecord extends SealedRow {
         return visitId;
     }
 
-    public BenchTestKind kind() {
+    public BenchKind kind() {
         return kind;
     }
 

@@ -84,7 +84,7 @@ public class BenchRecordPages {
     @Path("/photo/{photo}")
     public Response look(@RestPath UUID id, @RestPath UUID test, @RestPath UUID photo) {
         BenchRecord found = door.test(id, test);
-        BenchTestPhoto kept = tests.photo(found, photo).orElseThrow(NotFoundException::new);
+        BenchPhoto kept = tests.photo(found, photo).orElseThrow(NotFoundException::new);
         ledger.note(door.staff().toString(), "bench photo seen", kept.id().toString());
         return kept.kept() == Keeping.REDRAWN ? SentFile.photo(tests.bytes(kept))
             : SentFile.download(tests.bytes(kept), "application/octet-stream", "photo");
@@ -104,6 +104,6 @@ public class BenchRecordPages {
     }
 
     private static String address(BenchRecord test) {
-        return test.kind() == BenchTestKind.LENGTH ? "/visits/" + test.visitId() + "/bench" : BenchDoor.at(test);
+        return test.kind() == BenchKind.LENGTH ? "/visits/" + test.visitId() + "/bench" : BenchDoor.at(test);
     }
 }

@@ -26,9 +26,9 @@ public class BenchRecords {
     public static final int MOST_PHOTOS = 3;
 
     private final SealedJson json;
-    private final BenchTestReadings readings;
-    private final BenchTestFacts facts;
-    private final BenchTestTime time;
+    private final BenchReadings readings;
+    private final BenchFacts facts;
+    private final BenchTime time;
     private final Intake intake;
     private final Assessments assessments;
     private final Plans plans;
@@ -36,8 +36,8 @@ public class BenchRecords {
     private final Ledger ledger;
     private final Clock clock;
 
-    BenchRecords(SealedJson json, BenchTestReadings readings, BenchTestFacts facts,
-        BenchTestTime time, Intake intake,
+    BenchRecords(SealedJson json, BenchReadings readings, BenchFacts facts,
+        BenchTime time, Intake intake,
         Assessments assessments, Plans plans, Vault vault, Ledger ledger, Clock clock) {
         this.json = json;
         this.readings = readings;
@@ -65,7 +65,7 @@ public class BenchRecords {
         return BenchRecord.running();
     }
 
-    public Optional<BenchRecord> find(UUID visitId, UUID testId, BenchTestKind kind) {
+    public Optional<BenchRecord> find(UUID visitId, UUID testId, BenchKind kind) {
         return BenchRecord.one(visitId, testId).filter(test -> test.kind() == kind);
     }
 
@@ -113,24 +113,24 @@ public class BenchRecords {
     /** Seconds that are left of its time, never below 0. Only hair on a head also counts the time without a server, or asleep. */
     public long leftSeconds(BenchRecord test) {
         Run ran = readings.ran(test);
-        long millis = test.kind().onTheHead() ? ran.steadyMillis() + BenchTestGap.asleepMillis(test) : ran.ranMillis();
+        long millis = test.kind().onTheHead() ? ran.steadyMillis() + BenchGap.asleepMillis(test) : ran.ranMillis();
         return Math.max(0, test.waitSeconds() - millis / 1000);
     }
 
     /** Makes a test once a submission; the same form sent again gives the test it made the first time. */
     @Transactional
-    public BenchRecord make(UUID visitId, BenchTestKind kind, String submission, Object body, UUID by) {
+    public BenchRecord make(UUID visitId, BenchKind kind, String submission, Object body, UUID by) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
         return BenchRecord.sent(visitId, submission).orElseGet(() -> made(visit, kind, submission, body, by));
     }
 
-    private BenchRecord made(Visit visit, BenchTestKind kind, String submission, Object body, UUID by) {
-        List<String> told = BenchTestFacts.treatments(intake.said(visit)).map(SaidTreatment::toString).toList();
+    private BenchRecord made(Visit visit, BenchKind kind, String submission, Object body, UUID by) {
+        List<String> told = BenchFacts.treatments(intake.said(visit)).map(SaidTreatment::toString).toList();
         BenchRecord test = new BenchRecord(visit, kind, submission, by, clock.instant(),
             json.sealing(visit.client.id, body), json.sealing(visit.client.id, told));
         test.persistAndFlush();
         ledger.note(by.toString(), "bench test made: " + kind.code(), test.id().toString());
-        if (kind == BenchTestKind.LENGTH || !facts(test).isEmpty()) {
+        if (kind == BenchKind.LENGTH || !facts(test).isEmpty()) {
             renew(visit);
         }
         return test;
@@ -167,7 +167,7 @@ public class BenchRecords {
     @Transactional
     public boolean see(BenchRecord found, String tuft, TuftSign sign, String submission, long agoMillis, UUID by) {
         BenchRecord test = locked(found);
-        if (BenchTestSeen.of(test.id()).stream().anyMatch(row -> row.submission().equals(submission))) {
+        if (BenchSeen.of(test.id()).stream().anyMatch(row -> row.submission().equals(submission))) {
             return true;
         }
         Optional<Long> millis = tapped(test, agoMillis);
@@ -193,16 +193,16 @@ public class BenchRecords {
 
     private void keep(BenchRecord test, Seen seen, long ranMillis, String submission, UUID by) {
         List<TestFact> said = facts(test);
-        new BenchTestSeen(test, submission, ranMillis, by, clock.instant(),
+        new BenchSeen(test, submission, ranMillis, by, clock.instant(),
             json.sealing(test.clientId(), seen)).persistAndFlush();
         ledger.note(by.toString(), "bench test: something seen", test.id().toString());
         flushed(test, said);
     }
 
     /** Everything that was seen, those tapped in error included. */
-    public List<BenchTestSight> sights(BenchRecord test) {
-        return BenchTestSeen.of(test.id()).stream()
-            .map(row -> new BenchTestSight(row.id(), json.open(row, Seen.class), row.seenBy(), row.seenAt(),
+    public List<BenchSight> sights(BenchRecord test) {
+        return BenchSeen.of(test.id()).stream()
+            .map(row -> new BenchSight(row.id(), json.open(row, Seen.class), row.seenBy(), row.seenAt(),
                 !row.struck() ? "" : json.open(row.clientId(), row.place("struck_why"), row.struckWhy(), String.class)))
             .toList();
     }
@@ -211,7 +211,7 @@ public class BenchRecords {
     @Transactional
     public void strike(BenchRecord found, UUID sight, String why, UUID by) {
         BenchRecord test = locked(found);
-        BenchTestSeen row = BenchTestSeen.findById(sight);
+        BenchSeen row = BenchSeen.findById(sight);
         if (row != null && row.testId().equals(test.id()) && !row.struck()) {
             List<TestFact> before = facts(test);
             row.strike(by, clock.instant(), json.sealing(test.clientId(), why));
@@ -233,8 +233,8 @@ public class BenchRecords {
     }
 
     /** The times in which the server was away while this test ran: nobody watched its clock. In order. */
-    public List<BenchTestGap> gaps(BenchRecord test) {
-        return BenchTestGap.during(test);
+    public List<BenchGap> gaps(BenchRecord test) {
+        return BenchGap.during(test);
     }
 
     /** How long ago it was begun, the nights between included: what a look on the next day goes by. */
@@ -259,15 +259,15 @@ public class BenchRecords {
             : "";
     }
 
-    public List<BenchTestPhoto> photos(BenchRecord test) {
-        return BenchTestPhoto.of(test.id());
+    public List<BenchPhoto> photos(BenchRecord test) {
+        return BenchPhoto.of(test.id());
     }
 
-    public Optional<BenchTestPhoto> photo(BenchRecord test, UUID photoId) {
-        return BenchTestPhoto.one(test.id(), photoId);
+    public Optional<BenchPhoto> photo(BenchRecord test, UUID photoId) {
+        return BenchPhoto.one(test.id(), photoId);
     }
 
-    public byte[] bytes(BenchTestPhoto photo) {
+    public byte[] bytes(BenchPhoto photo) {
         return vault.open(photo);
     }
 
@@ -275,10 +275,10 @@ public class BenchRecords {
     @Transactional
     public boolean add(BenchRecord found, RedrawnPhoto drawn, UUID by) {
         BenchRecord test = locked(found);
-        if (BenchTestPhoto.of(test.id()).size() >= MOST_PHOTOS) {
+        if (BenchPhoto.of(test.id()).size() >= MOST_PHOTOS) {
             return false;
         }
-        new BenchTestPhoto(test, by, clock.instant(), vault.sealing(test.clientId(), drawn.jpeg()))
+        new BenchPhoto(test, by, clock.instant(), vault.sealing(test.clientId(), drawn.jpeg()))
             .persist();
         ledger.note(by.toString(), "bench test photo added", test.id().toString());
         return true;
@@ -295,7 +295,7 @@ public class BenchRecords {
     /** Only what says something else than before makes a new assessment: each one puts a decision in question. */
     private void flushed(BenchRecord test, List<TestFact> before) {
         test.persistAndFlush();
-        if (test.kind() == BenchTestKind.LENGTH || !facts(test).equals(before)) {
+        if (test.kind() == BenchKind.LENGTH || !facts(test).equals(before)) {
             renew(Visit.findById(test.visitId()));
         }
     }

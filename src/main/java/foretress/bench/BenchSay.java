@@ -13,7 +13,7 @@ class BenchSay {
         this.say = say;
     }
 
-    String kind(BenchTestKind kind) {
+    String kind(BenchKind kind) {
         return switch (kind) {
             case METAL -> say.metal();
             case ELASTICITY -> say.elasticity();
@@ -24,7 +24,7 @@ class BenchSay {
         };
     }
 
-    String what(BenchTestKind kind) {
+    String what(BenchKind kind) {
         return switch (kind) {
             case METAL -> say.metal_what();
             case ELASTICITY -> say.elasticity_what();

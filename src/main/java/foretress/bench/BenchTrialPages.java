@@ -93,7 +93,7 @@ public class BenchTrialPages {
         Form form = new Form(posted);
         Visit visit = door.wanted(id, of(kind));
         Mistakes mistakes = new Mistakes();
-        Optional<BenchTestTrial> trial = read(form, mistakes);
+        Optional<BenchTrialBody> trial = read(form, mistakes);
         if (trial.isEmpty()) {
             return FormAgain.with(begin(visit, of(kind), form, form.one("submission"), mistakes));
         }
@@ -133,13 +133,13 @@ public class BenchTrialPages {
             return FormAgain.with(new BenchTrialRun(running(visit, found, form, mistakes)));
         }
         tests.end(found, door.staff());
-        tests.change(found, BenchTestTrial.class,
+        tests.change(found, BenchTrialBody.class,
             before -> before.trial().isPresent() ? before : judged(found, before, form), door.staff());
         return BenchDoor.go(BenchDoor.at(found));
     }
 
     /** The minutes it really had; one second short of the planned time is not the planned time. */
-    private BenchTestTrial judged(BenchRecord test, BenchTestTrial before, Form form) {
+    private BenchTrialBody judged(BenchRecord test, BenchTrialBody before, Form form) {
         long leftMinutes = (tests.leftSeconds(door.test(test.visitId(), test.id())) + 59) / 60;
         int minutes = (int) Math.max(1, before.minutes() - leftMinutes);
         return before
@@ -147,7 +147,7 @@ public class BenchTrialPages {
                 Trial.Condition.valueOf(form.one("condition")), Trial.Bounce.valueOf(form.one("bounce"))));
     }
 
-    private Optional<BenchTestTrial> read(Form form, Mistakes mistakes) {
+    private Optional<BenchTrialBody> read(Form form, Mistakes mistakes) {
         String product = form.one("product");
         OptionalDouble strength =
             form.one("unit").equals("none") ? OptionalDouble.of(0) : BenchNumber.read(form.one("strength"));
@@ -165,7 +165,7 @@ public class BenchTrialPages {
             double percent =
                 strength.getAsDouble() == 0 ? 0 : strength(form.one("unit"), strength.getAsDouble()).percent();
             return Optional
-                .of(new BenchTestTrial(product, percent, (int) Math.ceil(minutes.getAsDouble()), Optional.empty()));
+                .of(new BenchTrialBody(product, percent, (int) Math.ceil(minutes.getAsDouble()), Optional.empty()));
         } catch (Impossible refused) {
             mistakes.add("strength", words.impossible(refused));
             return Optional.empty();
@@ -176,19 +176,19 @@ public class BenchTrialPages {
         return unit.equals("percent") ? Peroxide.ofPercent(value) : Peroxide.ofVolumes(value);
     }
 
-    private TemplateInstance begin(Visit visit, BenchTestKind kind, Form form, String submission, Mistakes mistakes) {
+    private TemplateInstance begin(Visit visit, BenchKind kind, Form form, String submission, Mistakes mistakes) {
         BenchHead head = BenchHead.of(visit, time);
         return new BenchTrialBegin(head, kind(kind, head.begins(kind)), form.one("product"), form.one("strength"),
             form.one("unit"), form.one("minutes"),
             submission, outcomes.ahead(visit, kind), mistakes);
     }
 
-    private Kind kind(BenchTestKind kind, String action) {
-        return new Kind(words.kind(kind), words.what(kind), action, kind == BenchTestKind.CUTTING);
+    private Kind kind(BenchKind kind, String action) {
+        return new Kind(words.kind(kind), words.what(kind), action, kind == BenchKind.CUTTING);
     }
 
     private Running running(Visit visit, BenchRecord test, Form form, Mistakes mistakes) {
-        BenchTestTrial body = tests.body(test, BenchTestTrial.class);
+        BenchTrialBody body = tests.body(test, BenchTrialBody.class);
         BenchHead head = BenchHead.of(visit, time);
         boolean running = test.state() == BenchRecord.State.RUNNING && !test.struck();
         Optional<String> outcome = tests.outcome(test);
@@ -213,7 +213,7 @@ public class BenchTrialPages {
         return test.startedAt().map(at -> say.started_at(time.hour(at.atZone(visit.zone())))).orElse("");
     }
 
-    private String mixed(BenchTestTrial trial) {
+    private String mixed(BenchTrialBody trial) {
         return trial.percent() == 0 ? say.trial_mixed_none(trial.product(), trial.minutes())
             : say.trial_mixed(trial.product(), BenchNumber.say(trial.percent()),
                 BenchNumber.say(trial.percent() * 10 / 3), trial.minutes());
@@ -255,7 +255,7 @@ public class BenchTrialPages {
         return Arrays.stream(type.getEnumConstants()).anyMatch(c -> c.name().equals(code));
     }
 
-    private static BenchTestKind of(String kind) {
-        return BenchTestKind.of(kind).orElseThrow(NotFoundException::new);
+    private static BenchKind of(String kind) {
+        return BenchKind.of(kind).orElseThrow(NotFoundException::new);
     }
 }

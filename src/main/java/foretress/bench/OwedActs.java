@@ -34,10 +34,10 @@ class OwedActs {
             return Act.NONE;
         }
         return test.equals(TestFact.SKIN_TEST) ? new Act(skinTest(visit), say.owed_record())
-            : BenchTestKind.of(test).map(kind -> bench(visit, kind)).orElse(Act.NONE);
+            : BenchKind.of(test).map(kind -> bench(visit, kind)).orElse(Act.NONE);
     }
 
-    private Act bench(Visit visit, BenchTestKind kind) {
+    private Act bench(Visit visit, BenchKind kind) {
         Optional<BenchRecord> begun = tests.ofVisit(visit.id).stream()
             .filter(t -> t.kind() == kind && !t.struck() && t.state() != BenchRecord.State.ENDED).findFirst();
         return begun.map(t -> new Act(BenchDoor.at(t), say.owed_go_on()))

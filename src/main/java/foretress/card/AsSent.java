@@ -1,6 +1,6 @@
 package foretress.card;
 
-import foretress.bench.BenchTestPhoto;
+import foretress.bench.BenchPhoto;
 import foretress.bench.Keeping;
 import foretress.note.NotedPaper;
 import foretress.picture.Paper;
@@ -54,7 +54,7 @@ class AsSent implements AtStart {
     }
 
     private boolean onePhoto() {
-        Optional<BenchTestPhoto> next = BenchTestPhoto.<BenchTestPhoto>find("kept = ?1 order by id", Keeping.AS_SENT)
+        Optional<BenchPhoto> next = BenchPhoto.<BenchPhoto>find("kept = ?1 order by id", Keeping.AS_SENT)
             .page(0, 1).firstResultOptional();
         next.ifPresent(photo -> {
             Optional<RedrawnPhoto> drawn = opened(photo).flatMap(bytes -> PhotoRedrawing.of(bytes).kept());

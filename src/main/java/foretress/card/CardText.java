@@ -6,8 +6,8 @@ import foretress.assessment.TestFact;
 import foretress.assessment.TestStanding;
 import foretress.assessment.Weight;
 import foretress.bench.BenchRecord;
-import foretress.bench.BenchTestGap;
-import foretress.bench.BenchTestKind;
+import foretress.bench.BenchGap;
+import foretress.bench.BenchKind;
 import foretress.card.CardView.Found;
 import foretress.card.CardView.TestView;
 import foretress.closing.ClosingSaid;
@@ -148,13 +148,13 @@ class CardText {
     /** Something tried at the bench; what was struck out stays and says so. */
     TestView test(BenchRecord test, Optional<String> outcome) {
         String said = test.struck() ? say.test_struck() : outcome.map(this::outcome).orElseGet(say::test_open);
-        String name = test.kind() == BenchTestKind.LENGTH ? say.test_length() : words().test(test.kind().code());
-        return new TestView(name, test.kind() == BenchTestKind.LENGTH && !test.struck() ? say.test_measured() : said,
+        String name = test.kind() == BenchKind.LENGTH ? say.test_length() : words().test(test.kind().code());
+        return new TestView(name, test.kind() == BenchKind.LENGTH && !test.struck() ? say.test_measured() : said,
             say.test_started(moment(test.begun())) + unwatched(test));
     }
 
     private String unwatched(BenchRecord test) {
-        return BenchTestGap.during(test).stream()
+        return BenchGap.during(test).stream()
             .map(gap -> "; " + say.test_unwatched(moment(gap.from()), moment(gap.to()))).collect(Collectors.joining());
     }
 

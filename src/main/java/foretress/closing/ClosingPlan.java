@@ -4,8 +4,8 @@ import foretress.assessment.Placing;
 import foretress.bench.BenchNumber;
 import foretress.bench.BenchRecord;
 import foretress.bench.BenchRecords;
-import foretress.bench.BenchTestKind;
-import foretress.bench.BenchTestTrial;
+import foretress.bench.BenchKind;
+import foretress.bench.BenchTrialBody;
 import foretress.closing.Closing.Planned;
 import foretress.closing.Closing.Used;
 import foretress.knowledge.Knowledge;
@@ -38,10 +38,10 @@ class ClosingPlan {
 
     private Planned planned(Visit visit) {
         Optional<PlannedProducts.Planned> named = products.of(visit.id);
-        Optional<BenchTestTrial> tried =
+        Optional<BenchTrialBody> tried =
             tests.ofVisit(visit.id).stream().filter(test -> !test.struck() && isTrial(test)).findFirst()
-                .map(test -> tests.body(test, BenchTestTrial.class));
-        String product = named.map(one -> one.line().name).or(() -> tried.map(BenchTestTrial::product)).orElse("");
+                .map(test -> tests.body(test, BenchTrialBody.class));
+        String product = named.map(one -> one.line().name).or(() -> tried.map(BenchTrialBody::product)).orElse("");
         String strength =
             tried.filter(one -> one.percent() > 0).map(one -> BenchNumber.say(one.percent()) + " %").orElse("");
         return new Planned(product, named.map(PlannedProducts.Planned::shade).orElse(""), strength,
@@ -49,7 +49,7 @@ class ClosingPlan {
     }
 
     private static boolean isTrial(BenchRecord test) {
-        return test.kind() == BenchTestKind.STRAND || test.kind() == BenchTestKind.CUTTING;
+        return test.kind() == BenchKind.STRAND || test.kind() == BenchKind.CUTTING;
     }
 
     /** Where the service goes; several places are several lines. */

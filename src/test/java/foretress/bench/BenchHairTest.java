@@ -34,7 +34,7 @@ class BenchHairTest {
     @Inject VisitMaker make;
     @Inject Knocking knocking;
     @Inject BenchRecords tests;
-    @Inject BenchTestFacts facts;
+    @Inject BenchFacts facts;
     @Inject OldFiles old;
     @Inject MovedClock clock;
     @Inject MovedNanos nanos;
@@ -301,7 +301,7 @@ class BenchHairTest {
             .isTrue();
         assertThat(QuarkusTransaction.requiringNew().call(() -> facts.tests(Visit.findById(visit)).get(0).overtaken()))
             .isFalse();
-        assertThat(made().get(0).kind()).isEqualTo(BenchTestKind.ELASTICITY);
+        assertThat(made().get(0).kind()).isEqualTo(BenchKind.ELASTICITY);
     }
 
     @Test

@@ -119,7 +119,7 @@ class BenchMetalTest {
     @Test
     @DisplayName("R47: a test the client does not want is not begun by its address either: it leads to the talk about it")
     void aRefusedTestIsNotBegunByItsAddress() {
-        Set<String> all = Arrays.stream(BenchTestKind.values()).map(BenchTestKind::code)
+        Set<String> all = Arrays.stream(BenchKind.values()).map(BenchKind::code)
             .filter(code -> !code.equals("hair-length")).collect(Collectors.toSet());
         refusals.say(visit, all);
         Walker petra = salon.as("petra");

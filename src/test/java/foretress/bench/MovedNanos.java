@@ -7,7 +7,7 @@ import java.time.Duration;
 /** The machine's own counter in tests: runs like any other, and on until it is put back. */
 @Mock
 @Singleton
-public class MovedNanos implements BenchTestNanos {
+public class MovedNanos implements BenchNanos {
     private volatile long ahead;
 
     public void move(Duration further) {

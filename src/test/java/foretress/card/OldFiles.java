@@ -1,6 +1,6 @@
 package foretress.card;
 
-import foretress.bench.BenchTestPhoto;
+import foretress.bench.BenchPhoto;
 import foretress.bench.Keeping;
 import foretress.vault.Vault;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -19,11 +19,11 @@ public class OldFiles {
     /** @return the test's photos, each with the bytes given for it */
     public List<UUID> makeAsSent(UUID testId, byte[]... sent) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            List<BenchTestPhoto> photos = BenchTestPhoto.of(testId);
+            List<BenchPhoto> photos = BenchPhoto.of(testId);
             List<UUID> made = new ArrayList<>();
             for (int i = 0; i < sent.length; i++) {
-                BenchTestPhoto photo = photos.get(i);
-                BenchTestPhoto.update("kept = ?1, mediaType = ?2, body = ?3 where id = ?4", Keeping.AS_SENT,
+                BenchPhoto photo = photos.get(i);
+                BenchPhoto.update("kept = ?1, mediaType = ?2, body = ?3 where id = ?4", Keeping.AS_SENT,
                     "image/png",
                     vault.seal(photo.clientId(), photo.place("body"), sent[i]), photo.id());
                 made.add(photo.id());

@@ -11,7 +11,7 @@ import java.util.Optional;
 /** How long the server had run when it last wrote so down. One row. */
 @Entity
 @Table(name = "bench_clock")
-class BenchTestClock extends PanacheEntityBase {
+class BenchClock extends PanacheEntityBase {
     static final int ONLY = 1;
 
     @Id private int id;
@@ -19,11 +19,11 @@ class BenchTestClock extends PanacheEntityBase {
     @Column(name = "steady_millis") private long steadyMillis;
     private Instant wall;
 
-    protected BenchTestClock() {}
+    protected BenchClock() {}
 
     /** Writes down how long the server has run, in the one row. */
     static void keep(Run now, Instant wall) {
-        BenchTestClock row = kept().orElseGet(BenchTestClock::new);
+        BenchClock row = kept().orElseGet(BenchClock::new);
         boolean isNew = row.id != ONLY;
         row.id = ONLY;
         row.ranMillis = now.ranMillis();
@@ -34,7 +34,7 @@ class BenchTestClock extends PanacheEntityBase {
         }
     }
 
-    static Optional<BenchTestClock> kept() {
+    static Optional<BenchClock> kept() {
         return findByIdOptional(ONLY);
     }
 

@@ -4,14 +4,14 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /** What can be tried at the bench; the code is the test's id in knowledge, where it has one. */
-public enum BenchTestKind {
+public enum BenchKind {
     METAL("incompatibility-test"), ELASTICITY("elasticity-test"), POROSITY("porosity-test"), CUTTING("test-cutting"),
     STRAND("strand-test"),
     LENGTH("hair-length");
 
     private final String code;
 
-    BenchTestKind(String code) {
+    BenchKind(String code) {
         this.code = code;
     }
 
@@ -19,7 +19,7 @@ public enum BenchTestKind {
         return code;
     }
 
-    public static Optional<BenchTestKind> of(String code) {
+    public static Optional<BenchKind> of(String code) {
         return Arrays.stream(values()).filter(kind -> kind.code.equals(code)).findFirst();
     }
 

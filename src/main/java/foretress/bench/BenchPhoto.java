@@ -16,16 +16,16 @@ import java.util.function.UnaryOperator;
 /** A photo of a test, drawn anew and sealed. */
 @Entity
 @Table(name = "bench_photo")
-public class BenchTestPhoto extends SealedRow {
+public class BenchPhoto extends SealedRow {
     @Column(name = "test_id") private UUID testId;
     @Column(name = "taken_at") private Instant takenAt;
     @Column(name = "taken_by") private UUID takenBy;
     @Column(name = "media_type") private String mediaType;
     @Enumerated(EnumType.STRING) private Keeping kept;
 
-    protected BenchTestPhoto() {}
+    protected BenchPhoto() {}
 
-    BenchTestPhoto(BenchRecord test, UUID by, Instant now, UnaryOperator<String> seal) {
+    BenchPhoto(BenchRecord test, UUID by, Instant now, UnaryOperator<String> seal) {
         super(test.clientId(), seal, by, now);
         this.testId = test.id();
         this.takenAt = now;
@@ -45,11 +45,11 @@ public class BenchTestPhoto extends SealedRow {
         this.kept = Keeping.FILE;
     }
 
-    public static List<BenchTestPhoto> of(UUID testId) {
+    public static List<BenchPhoto> of(UUID testId) {
         return list("testId = ?1 order by takenAt, id", testId);
     }
 
-    static Optional<BenchTestPhoto> one(UUID testId, UUID id) {
+    static Optional<BenchPhoto> one(UUID testId, UUID id) {
         return find("testId = ?1 and id = ?2", testId, id).firstResultOptional();
     }
 

@@ -11,16 +11,16 @@ import java.util.List;
 /** A time without a server, or in which its machine slept, while a test's clock ran: as far as the clock on the wall tells it. */
 @Entity
 @Table(name = "bench_gap")
-public class BenchTestGap extends Stored {
+public class BenchGap extends Stored {
     @Column(name = "ran_millis") private long ranMillis;
     @Column(name = "from_at") private Instant from;
     @Column(name = "to_at") private Instant to;
     /** The server was there all the time: its machine slept, or somebody put the clock on the wall forward. */
     private boolean asleep;
 
-    protected BenchTestGap() {}
+    protected BenchGap() {}
 
-    private BenchTestGap(long ranMillis, Instant from, Instant to, boolean asleep) {
+    private BenchGap(long ranMillis, Instant from, Instant to, boolean asleep) {
         super(from, to);
         this.ranMillis = ranMillis;
         this.from = from;
@@ -30,14 +30,14 @@ public class BenchTestGap extends Stored {
 
     /** A clock put back meanwhile tells no length: then it begins and ends at once. */
     static void keep(long ranMillis, Instant from, Instant to, boolean asleep) {
-        new BenchTestGap(ranMillis, from, to, asleep).persist();
+        new BenchGap(ranMillis, from, to, asleep).persist();
     }
 
     /** Those in which this test's clock stood still; which of them are this test's is told by the counter alone. */
-    public static List<BenchTestGap> during(BenchRecord test) {
+    public static List<BenchGap> during(BenchRecord test) {
         return test.started().map(start -> {
             long end = test.lasted().map(lasted -> start.ranMillis() + lasted.ranMillis()).orElse(Long.MAX_VALUE);
-            return BenchTestGap.<BenchTestGap>list("ranMillis >= ?1 and ranMillis < ?2 order by ranMillis, id",
+            return BenchGap.<BenchGap>list("ranMillis >= ?1 and ranMillis < ?2 order by ranMillis, id",
                 start.ranMillis(), end);
         }).orElse(List.of());
     }

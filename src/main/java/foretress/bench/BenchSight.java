@@ -8,7 +8,7 @@ import java.util.UUID;
  *
  * @param struckWhy why it was tapped in error; empty while it stands
  */
-public record BenchTestSight(UUID id, Seen seen, UUID by, Instant at, String struckWhy) {
+public record BenchSight(UUID id, Seen seen, UUID by, Instant at, String struckWhy) {
     public boolean struck() {
         return !struckWhy.isEmpty();
     }

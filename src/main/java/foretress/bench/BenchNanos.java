@@ -1,7 +1,7 @@
 package foretress.bench;
 
 /** The machine's counter that only ever runs on, whatever the clock on the wall is set to. */
-public interface BenchTestNanos {
+public interface BenchNanos {
     /** Nanoseconds since some moment of this start of the server. */
     long read();
 }

@@ -22,26 +22,26 @@ import org.jboss.logging.Logger;
  * further than the counter, and the record says that too.
  */
 @Singleton
-public class BenchTestTime implements AtStart {
-    private static final Logger LOG = Logger.getLogger(BenchTestTime.class);
+public class BenchTime implements AtStart {
+    private static final Logger LOG = Logger.getLogger(BenchTime.class);
     private static final long SELDOM_NANOS = 300_000_000_000L;
 
-    private final BenchTestNanos nanos;
+    private final BenchNanos nanos;
     private final Clock clock;
     private final Clockwork clockwork;
     private Run base = Run.NONE;
     private long from;
-    private BenchTestLook last;
+    private BenchLook last;
     private long keptAt;
     /** Between the start's first writing and the end: outside it a beat would write over what the last start kept. */
     private volatile boolean beating;
 
-    BenchTestTime(BenchTestNanos nanos, Clock clock, Clockwork clockwork) {
+    BenchTime(BenchNanos nanos, Clock clock, Clockwork clockwork) {
         this.clockwork = clockwork;
         this.nanos = nanos;
         this.clock = clock;
         this.from = nanos.read();
-        this.last = new BenchTestLook(clock.instant(), from, Run.NONE);
+        this.last = new BenchLook(clock.instant(), from, Run.NONE);
     }
 
     /** Goes on from what the last start of the server wrote down. */
@@ -49,15 +49,15 @@ public class BenchTestTime implements AtStart {
     public void run() {
         Instant now = clock.instant();
         begin(QuarkusTransaction.requiringNew()
-            .call(() -> BenchTestClock.kept().map(row -> back(row, now)).orElse(Run.NONE)));
+            .call(() -> BenchClock.kept().map(row -> back(row, now)).orElse(Run.NONE)));
         keep();
         beating = true;
     }
 
     /** The counters after a time away, which is written down if a test ran through it. */
-    private static Run back(BenchTestClock row, Instant now) {
+    private static Run back(BenchClock row, Instant now) {
         if (!BenchRecord.running().isEmpty()) {
-            BenchTestGap.keep(row.ranMillis(), row.wall(), now, false);
+            BenchGap.keep(row.ranMillis(), row.wall(), now, false);
         }
         return row.run().rested(now.toEpochMilli() - row.wall().toEpochMilli());
     }
@@ -65,7 +65,7 @@ public class BenchTestTime implements AtStart {
     private synchronized void begin(Run kept) {
         base = kept;
         from = nanos.read();
-        last = new BenchTestLook(clock.instant(), from, kept);
+        last = new BenchLook(clock.instant(), from, kept);
     }
 
     public synchronized Run reading() {
@@ -74,22 +74,22 @@ public class BenchTestTime implements AtStart {
 
     /** Writes the counter down, and a sleep since it was last looked at, in a transaction of its own; what it says then. */
     Run keep() {
-        Optional<BenchTestLook.Sleep> slept = look();
+        Optional<BenchLook.Sleep> slept = look();
         Run now = reading();
         QuarkusTransaction.requiringNew().run(() -> {
             slept.filter(any -> !BenchRecord.running().isEmpty())
-                .ifPresent(sleep -> BenchTestGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
-            BenchTestClock.keep(now, clock.instant());
+                .ifPresent(sleep -> BenchGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
+            BenchClock.keep(now, clock.instant());
         });
         keptAt = nanos.read();
         return now;
     }
 
     /** It moves neither counter: a machine that slept looks like a clock put forward, which must shorten nothing. */
-    private synchronized Optional<BenchTestLook.Sleep> look() {
-        BenchTestLook before = last;
+    private synchronized Optional<BenchLook.Sleep> look() {
+        BenchLook before = last;
         long counted = nanos.read();
-        last = new BenchTestLook(clock.instant(), counted, base.on(counted - from));
+        last = new BenchLook(clock.instant(), counted, base.on(counted - from));
         return last.sleptSince(before);
     }
 

@@ -12,7 +12,7 @@ import java.util.function.UnaryOperator;
 /** Something seen on one tuft while its test ran. */
 @Entity
 @Table(name = "bench_seen")
-class BenchTestSeen extends SealedRow {
+class BenchSeen extends SealedRow {
     @Column(name = "test_id") private UUID testId;
     private String submission;
     @Column(name = "seen_at") private Instant seenAt;
@@ -22,10 +22,10 @@ class BenchTestSeen extends SealedRow {
     @Column(name = "struck_by") private UUID struckBy;
     @Column(name = "struck_why", columnDefinition = "text") private String struckWhy;
 
-    protected BenchTestSeen() {}
+    protected BenchSeen() {}
 
     /** @param ranMillis when it was seen, after the start of the test's clock */
-    BenchTestSeen(BenchRecord test, String submission, long ranMillis, UUID by, Instant now,
+    BenchSeen(BenchRecord test, String submission, long ranMillis, UUID by, Instant now,
         UnaryOperator<String> seal) {
         super(test.clientId(), seal, submission, by, now);
         this.testId = test.id();
@@ -46,7 +46,7 @@ class BenchTestSeen extends SealedRow {
         this.struckWhy = sealed("struck_why", seal);
     }
 
-    static List<BenchTestSeen> of(UUID testId) {
+    static List<BenchSeen> of(UUID testId) {
         return list("testId = ?1 order by ranMillis, seenAt, id", testId);
     }
 

@@ -4,7 +4,7 @@ import jakarta.inject.Singleton;
 
 /** The Java machine's own counter. */
 @Singleton
-class BenchTestMachine implements BenchTestNanos {
+class BenchMachine implements BenchNanos {
     @Override
     public long read() {
         return System.nanoTime();

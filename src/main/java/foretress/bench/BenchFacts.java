@@ -28,11 +28,11 @@ import java.util.stream.Stream;
  * of elasticity, porosity or a cutting counts for its own visit only; a quiet metal test counts until the hair was treated again.
  */
 @Singleton
-public class BenchTestFacts implements ChairRecord {
-    private static final Set<BenchTestKind> ONE_VISIT =
-        Set.of(BenchTestKind.ELASTICITY, BenchTestKind.POROSITY, BenchTestKind.CUTTING);
+public class BenchFacts implements ChairRecord {
+    private static final Set<BenchKind> ONE_VISIT =
+        Set.of(BenchKind.ELASTICITY, BenchKind.POROSITY, BenchKind.CUTTING);
 
-    private final BenchTestReadings readings;
+    private final BenchReadings readings;
     private final SealedJson bodies;
     private final Intake intake;
     private final BookedChemistry chemistry;
@@ -40,7 +40,7 @@ public class BenchTestFacts implements ChairRecord {
     private final Knowledge knowledge;
     private final Clock clock;
 
-    BenchTestFacts(BenchTestReadings readings, SealedJson bodies, Intake intake, BookedChemistry chemistry,
+    BenchFacts(BenchReadings readings, SealedJson bodies, Intake intake, BookedChemistry chemistry,
         Visits visits,
         Knowledge knowledge, Clock clock) {
         this.readings = readings;
@@ -59,9 +59,9 @@ public class BenchTestFacts implements ChairRecord {
 
     @Override
     public Optional<Integer> measuredLengthCm(Visit visit) {
-        return BenchRecord.ofVisit(visit.id).stream().filter(t -> t.kind() == BenchTestKind.LENGTH && !t.struck())
+        return BenchRecord.ofVisit(visit.id).stream().filter(t -> t.kind() == BenchKind.LENGTH && !t.struck())
             .findFirst()
-            .map(t -> bodies.open(t, BenchTestLength.class).cm());
+            .map(t -> bodies.open(t, BenchLengthBody.class).cm());
     }
 
     /** What one test says for this visit, of the whole and of the roots; empty for what says nothing, and for what no fact is made of. */
@@ -84,18 +84,18 @@ public class BenchTestFacts implements ChairRecord {
 
     /** A metal test is read whole only with the look on the next day. */
     private Optional<LocalDate> read(BenchRecord test, LocalDate started) {
-        return test.kind() == BenchTestKind.METAL ? nextDay(test).map(look -> LocalDate.parse(look.day()))
+        return test.kind() == BenchKind.METAL ? nextDay(test).map(look -> LocalDate.parse(look.day()))
             : Optional.of(started);
     }
 
     private boolean waitKept(BenchRecord test) {
         long hours = policy().incompatibilityTestHours();
-        return test.kind() != BenchTestKind.METAL
+        return test.kind() != BenchKind.METAL
             || nextDay(test).filter(l -> l.afterMillis() >= Duration.ofHours(hours).toMillis()).isPresent();
     }
 
-    private Optional<BenchTestMetal.NextDay> nextDay(BenchRecord test) {
-        return bodies.open(test, BenchTestMetal.class).nextDay();
+    private Optional<BenchMetalBody.NextDay> nextDay(BenchRecord test) {
+        return bodies.open(test, BenchMetalBody.class).nextDay();
     }
 
     /** A service was done here since, or the client tells of a treatment that was not told of when the test was made. */

@@ -11,11 +11,11 @@ import java.util.function.Predicate;
 
 /** What each test says now, in the outcomes that facts know. */
 @Singleton
-class BenchTestReadings {
+class BenchReadings {
     private final SealedJson bodies;
-    private final BenchTestTime time;
+    private final BenchTime time;
 
-    BenchTestReadings(SealedJson bodies, BenchTestTime time) {
+    BenchReadings(SealedJson bodies, BenchTime time) {
         this.bodies = bodies;
         this.time = time;
     }
@@ -29,8 +29,8 @@ class BenchTestReadings {
         return seen(test, row -> true);
     }
 
-    private List<Seen> seen(BenchRecord test, Predicate<BenchTestSeen> which) {
-        return BenchTestSeen.of(test.id()).stream().filter(row -> !row.struck()).filter(which)
+    private List<Seen> seen(BenchRecord test, Predicate<BenchSeen> which) {
+        return BenchSeen.of(test.id()).stream().filter(row -> !row.struck()).filter(which)
             .map(row -> bodies.open(row, Seen.class)).toList();
     }
 
@@ -39,14 +39,14 @@ class BenchTestReadings {
     }
 
     private MetalCheck metal(BenchRecord test, List<Seen> seen) {
-        BenchTestMetal kept = bodies.open(test, BenchTestMetal.class);
+        BenchMetalBody kept = bodies.open(test, BenchMetalBody.class);
         return new MetalCheck(kept.tufts(), kept.withoutTuft(), seen, ran(test).ranMillis() / 1000,
             kept.nextDay().map(look -> Set.copyOf(look.apart())));
     }
 
     /** What it says shuts a service and nobody may go against it: a metal test that was not quiet. */
     boolean shuts(BenchRecord test) {
-        return test.kind() == BenchTestKind.METAL && test.started().isPresent() && !test.struck()
+        return test.kind() == BenchKind.METAL && test.started().isPresent() && !test.struck()
             && metal(test).result().shuts();
     }
 
@@ -59,9 +59,9 @@ class BenchTestReadings {
     Optional<String> outcome(BenchRecord test) {
         return test.struck() ? Optional.empty() : switch (test.kind()) {
             case METAL -> metalOutcome(test);
-            case ELASTICITY -> bodies.open(test, Elasticity.class).result().map(BenchTestReadings::code);
-            case POROSITY -> bodies.open(test, Porosity.class).result().map(BenchTestReadings::code);
-            case CUTTING, STRAND -> bodies.open(test, BenchTestTrial.class).result().map(BenchTestReadings::code);
+            case ELASTICITY -> bodies.open(test, Elasticity.class).result().map(BenchReadings::code);
+            case POROSITY -> bodies.open(test, Porosity.class).result().map(BenchReadings::code);
+            case CUTTING, STRAND -> bodies.open(test, BenchTrialBody.class).result().map(BenchReadings::code);
             case LENGTH -> Optional.empty();
         };
     }
@@ -69,8 +69,8 @@ class BenchTestReadings {
     /** The same of the roots alone, for what goes on new growth only, of a test that says something as a whole. */
     Optional<String> rootsOutcome(BenchRecord test) {
         return switch (test.kind()) {
-            case ELASTICITY -> bodies.open(test, Elasticity.class).at(Part.ROOTS).map(BenchTestReadings::code);
-            case POROSITY -> bodies.open(test, Porosity.class).at(Part.ROOTS).map(BenchTestReadings::code);
+            case ELASTICITY -> bodies.open(test, Elasticity.class).at(Part.ROOTS).map(BenchReadings::code);
+            case POROSITY -> bodies.open(test, Porosity.class).at(Part.ROOTS).map(BenchReadings::code);
             default -> Optional.empty();
         };
     }

@@ -21,10 +21,10 @@ import org.junit.jupiter.api.Test;
 
 /** The server's own counter across restarts and jumps of the wall clock; no two of these figures may differ by a slow machine's seconds. */
 @QuarkusTest
-class BenchTestTimeTest {
+class BenchTimeTest {
     private static final long SLOW_SECONDS = 90;
 
-    @Inject BenchTestTime time;
+    @Inject BenchTime time;
     @Inject BenchRecords tests;
     @Inject OpenSalon salon;
     @Inject VisitMaker make;
@@ -41,11 +41,11 @@ class BenchTestTimeTest {
         clock.reset();
     }
 
-    private BenchRecord running(BenchTestKind kind, int minutes) {
+    private BenchRecord running(BenchKind kind, int minutes) {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
         UUID petra = salon.stylist().id;
         BenchRecord made = tests.make(visit, kind, UUID.randomUUID().toString(),
-            new BenchTestTrial("Larkmoss 4-0", 6, minutes, Optional.empty()), petra);
+            new BenchTrialBody("Larkmoss 4-0", 6, minutes, Optional.empty()), petra);
         tests.start(made, minutes * 60, petra);
         return found(made);
     }
@@ -65,7 +65,7 @@ class BenchTestTimeTest {
 
     @Test
     void aTestGoesOnAfterARestartAndTheTimeWithoutAServerDoesNotCount() {
-        BenchRecord test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(10));
         time.keep();
         clock.move(Duration.ofMinutes(45));
@@ -77,7 +77,7 @@ class BenchTestTimeTest {
 
     @Test
     void whatRanSinceTheLastWritingIsLostInACrashSoTheTestTakesLonger() {
-        BenchRecord test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(10));
         time.keep();
         nanos.move(Duration.ofMinutes(3));
@@ -87,7 +87,7 @@ class BenchTestTimeTest {
 
     @Test
     void onAHeadTheTimeWithoutAServerCounts() {
-        BenchRecord test = running(BenchTestKind.STRAND, 30);
+        BenchRecord test = running(BenchKind.STRAND, 30);
         nanos.move(Duration.ofMinutes(10));
         clock.move(Duration.ofMinutes(10));
         time.keep();
@@ -100,7 +100,7 @@ class BenchTestTimeTest {
     @DisplayName("R58: a restart during a watch is on the record, from when to when; one before it or after it is not")
     void theTimeWithoutAServerIsSaid() {
         restart();
-        BenchRecord test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(10));
         clock.move(Duration.ofMinutes(10));
         time.keep();
@@ -120,7 +120,7 @@ class BenchTestTimeTest {
     @DisplayName("R58: a machine that sleeps under a running watch, with no restart, is on the record too; the dish waits, hair on a head does not")
     void aSleepIsSaid() {
         restart();
-        BenchRecord dish = running(BenchTestKind.CUTTING, 30), head = running(BenchTestKind.STRAND, 30);
+        BenchRecord dish = running(BenchKind.CUTTING, 30), head = running(BenchKind.STRAND, 30);
         nanos.move(Duration.ofMinutes(10));
         clock.move(Duration.ofMinutes(10));
         time.beat();
@@ -145,7 +145,7 @@ class BenchTestTimeTest {
     void onlyASleepDuringTheWatchIsSaid() {
         restart();
         clock.move(Duration.ofMinutes(3));
-        BenchRecord test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(1));
         clock.move(Duration.ofMinutes(21).plusSeconds(30));
         tests.end(found(test), salon.stylist().id);
@@ -159,7 +159,7 @@ class BenchTestTimeTest {
     @Test
     @DisplayName("R58: what looks like a sleep may be a clock put forward, so the wait for the next day's look is not shortened by it")
     void aSleepShortensNoWait() {
-        BenchRecord test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchKind.CUTTING, 30);
         clock.move(Duration.ofHours(24));
         time.beat();
         assertThat(Duration.ofMillis(tests.sinceBegunMillis(test))).isLessThan(Duration.ofHours(1));
@@ -167,17 +167,17 @@ class BenchTestTimeTest {
 
     @Test
     void aClockCorrectedByAFewSecondsOrPutBackIsNoSleep() {
-        var then = new BenchTestLook(clock.instant(), 0, Run.NONE);
+        var then = new BenchLook(clock.instant(), 0, Run.NONE);
         long minute = Duration.ofMinutes(1).toNanos();
-        assertThat(new BenchTestLook(then.wall().plusSeconds(69), minute, Run.NONE).sleptSince(then)).isEmpty();
-        assertThat(new BenchTestLook(then.wall().plusSeconds(70), minute, Run.NONE).sleptSince(then))
-            .contains(new BenchTestLook.Sleep(0, then.wall().plusSeconds(60), then.wall().plusSeconds(70)));
-        assertThat(new BenchTestLook(then.wall().minusSeconds(900), minute, Run.NONE).sleptSince(then)).isEmpty();
+        assertThat(new BenchLook(then.wall().plusSeconds(69), minute, Run.NONE).sleptSince(then)).isEmpty();
+        assertThat(new BenchLook(then.wall().plusSeconds(70), minute, Run.NONE).sleptSince(then))
+            .contains(new BenchLook.Sleep(0, then.wall().plusSeconds(60), then.wall().plusSeconds(70)));
+        assertThat(new BenchLook(then.wall().minusSeconds(900), minute, Run.NONE).sleptSince(then)).isEmpty();
     }
 
     @Test
     void aWallClockPutForwardOrBackLeavesARunningClockAlone() {
-        BenchRecord test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(5));
         clock.move(Duration.ofHours(8));
         assertMinutesLeft(test, 25);
@@ -189,7 +189,7 @@ class BenchTestTimeTest {
 
     @Test
     void theNightBetweenCountsForTheLookOnTheNextDay() {
-        BenchRecord test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchKind.CUTTING, 30);
         time.keep();
         clock.move(Duration.ofHours(24));
         restart();
@@ -199,8 +199,8 @@ class BenchTestTimeTest {
 
     @Test
     void aServerThatNeverWroteStartsAtNothing() {
-        QuarkusTransaction.requiringNew().run(() -> BenchTestClock.deleteAll());
-        BenchTestTime first = new BenchTestTime(nanos, Clock.systemUTC(), new foretress.running.Clockwork());
+        QuarkusTransaction.requiringNew().run(() -> BenchClock.deleteAll());
+        BenchTime first = new BenchTime(nanos, Clock.systemUTC(), new foretress.running.Clockwork());
         first.run();
         Run now = first.reading();
         assertThat(now.ranMillis()).isLessThan(SLOW_SECONDS * 1000);
@@ -209,7 +209,7 @@ class BenchTestTimeTest {
 
     @Test
     void aTestEndedStandsStill() {
-        BenchRecord test = running(BenchTestKind.CUTTING, 30);
+        BenchRecord test = running(BenchKind.CUTTING, 30);
         nanos.move(Duration.ofMinutes(12));
         tests.end(test, salon.stylist().id);
         BenchRecord ended = found(test);

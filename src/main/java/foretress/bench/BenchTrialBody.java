@@ -9,9 +9,9 @@ import java.util.Optional;
  * @param minutes planned
  * @param trial empty while it runs
  */
-public record BenchTestTrial(String product, double percent, int minutes, Optional<Trial> trial) {
-    public BenchTestTrial read(Trial read) {
-        return new BenchTestTrial(product, percent, minutes, Optional.of(read));
+public record BenchTrialBody(String product, double percent, int minutes, Optional<Trial> trial) {
+    public BenchTrialBody read(Trial read) {
+        return new BenchTrialBody(product, percent, minutes, Optional.of(read));
     }
 
     /** Good only at the full planned time; poor at any. */

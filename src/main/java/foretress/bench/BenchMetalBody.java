@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param withoutTuft stretches that would need a tuft of their own and got none
  * @param names what the suspect stretches are called, by letter
  */
-public record BenchTestMetal(List<Tuft> tufts, List<String> withoutTuft, Map<String, String> names, Optional<Mix> mix,
+public record BenchMetalBody(List<Tuft> tufts, List<String> withoutTuft, Map<String, String> names, Optional<Mix> mix,
     List<Warmth> warmth, Optional<NextDay> nextDay) {
     /** What was mixed from what, so that the bath can be worked out again. */
     public record Mix(Bath.Recipe recipe, double shelfPercent, double peroxideMl) {
@@ -32,15 +32,15 @@ public record BenchTestMetal(List<Tuft> tufts, List<String> withoutTuft, Map<Str
      */
     public record NextDay(long afterMillis, List<String> apart, String day) {}
 
-    public BenchTestMetal {
+    public BenchMetalBody {
         tufts = List.copyOf(tufts);
         withoutTuft = List.copyOf(withoutTuft);
         names = Map.copyOf(names);
         warmth = List.copyOf(warmth);
     }
 
-    public static BenchTestMetal cut(List<Tuft> tufts, List<String> withoutTuft, Map<String, String> names) {
-        return new BenchTestMetal(tufts, withoutTuft, names, Optional.empty(), List.of(), Optional.empty());
+    public static BenchMetalBody cut(List<Tuft> tufts, List<String> withoutTuft, Map<String, String> names) {
+        return new BenchMetalBody(tufts, withoutTuft, names, Optional.empty(), List.of(), Optional.empty());
     }
 
     /** What the stretch of this tuft is called; empty for one that has no name. */
@@ -48,17 +48,17 @@ public record BenchTestMetal(List<Tuft> tufts, List<String> withoutTuft, Map<Str
         return names.getOrDefault(letter, "");
     }
 
-    public BenchTestMetal mixed(Mix other) {
-        return new BenchTestMetal(tufts, withoutTuft, names, Optional.of(other), warmth, nextDay);
+    public BenchMetalBody mixed(Mix other) {
+        return new BenchMetalBody(tufts, withoutTuft, names, Optional.of(other), warmth, nextDay);
     }
 
-    public BenchTestMetal felt(Warmth one) {
+    public BenchMetalBody felt(Warmth one) {
         List<Warmth> more = new ArrayList<>(warmth);
         more.add(one);
-        return new BenchTestMetal(tufts, withoutTuft, names, mix, more, nextDay);
+        return new BenchMetalBody(tufts, withoutTuft, names, mix, more, nextDay);
     }
 
-    public BenchTestMetal lookedAt(NextDay look) {
-        return new BenchTestMetal(tufts, withoutTuft, names, mix, warmth, Optional.of(look));
+    public BenchMetalBody lookedAt(NextDay look) {
+        return new BenchMetalBody(tufts, withoutTuft, names, mix, warmth, Optional.of(look));
     }
 }
