@@ -4,6 +4,7 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -44,15 +45,17 @@ public final class Axe {
     }
 
     private static List<String> run(Page page, Map<String, Object> options) {
-        if (page.frames().size() > 1)
+        if (page.frames().size() > 1) {
             throw new IllegalStateException("%s has frames, which this does not look into".formatted(page.url()));
-        if (!(Boolean) page.evaluate("() => 'axe' in window"))
+        }
+        if (!(Boolean) page.evaluate("() => 'axe' in window")) {
             page.evaluate(SCRIPT);
+        }
         return ((List<?>) page.evaluate(RUN, options)).stream().map(found -> page.url() + ": " + found).toList();
     }
 
     private static String script() {
-        try (var axe = AxeBuilder.class.getResourceAsStream("/axe.min.js")) {
+        try (InputStream axe = AxeBuilder.class.getResourceAsStream("/axe.min.js")) {
             return new String(axe.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -53,7 +53,7 @@ class DocsTest {
         "[a](#no-such-heading)", "[a](../../etc/hosts)" })
     void aDeadLinkIsFound(String planted, @TempDir Path folder) throws IOException {
         Files.writeString(folder.resolve("there.md"), "# Some heading, here\n");
-        var page = Files.writeString(folder.resolve("page.md"), planted);
+        Path page = Files.writeString(folder.resolve("page.md"), planted);
         assertThat(dead(page)).hasSize(1);
         Files.writeString(page, "[a](there.md#some-heading-here) [b](https://example.org) `[c](code.md)`");
         assertThat(dead(page)).isEmpty();
@@ -71,15 +71,15 @@ class DocsTest {
     }
 
     private static boolean leadsSomewhere(Path page, String link) {
-        var parts = link.split("#", 2);
-        var target = parts[0].isEmpty() ? page : page.toAbsolutePath().getParent().resolve(parts[0]).normalize();
+        String[] parts = link.split("#", 2);
+        Path target = parts[0].isEmpty() ? page : page.toAbsolutePath().getParent().resolve(parts[0]).normalize();
         boolean inside = target.toAbsolutePath().startsWith(top(page));
         return inside && Files.exists(target) && (parts.length == 1 || anchors(target).contains(parts[1]));
     }
 
     /** Nothing may lead out of the project: its folder, or that of a page tried on its own. */
     private static Path top(Path page) {
-        var here = TOP.toAbsolutePath();
+        Path here = TOP.toAbsolutePath();
         return page.toAbsolutePath().startsWith(here) ? here : page.toAbsolutePath().getParent();
     }
 
@@ -94,7 +94,7 @@ class DocsTest {
     /** Pictures and fonts hold no sentences; what is no text reads as nothing. */
     private static String text(Path file) {
         try {
-            var bytes = Files.readAllBytes(file);
+            byte[] bytes = Files.readAllBytes(file);
             return new String(bytes, StandardCharsets.ISO_8859_1).indexOf('\0') >= 0 ? ""
                 : new String(bytes, StandardCharsets.UTF_8);
         } catch (IOException e) {
@@ -104,14 +104,16 @@ class DocsTest {
 
     private static Stream<Path> files(Path folder, String ending) {
         var found = new ArrayList<Path>();
-        try (var inside = Files.list(folder)) {
-            for (var path : inside.sorted().toList()) {
-                if (NOT_OURS.contains(path.getFileName().toString()))
+        try (Stream<Path> inside = Files.list(folder)) {
+            for (Path path : inside.sorted().toList()) {
+                if (NOT_OURS.contains(path.getFileName().toString())) {
                     continue;
-                if (Files.isDirectory(path))
+                }
+                if (Files.isDirectory(path)) {
                     files(path, ending).forEach(found::add);
-                else if (path.getFileName().toString().endsWith(ending))
+                } else if (path.getFileName().toString().endsWith(ending)) {
                     found.add(path);
+                }
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -15,8 +15,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Requests as nobody's browser makes them, byte by byte on a socket of their own; the same seed makes the same ones. */
 public final class Fuzz {
@@ -69,7 +71,7 @@ public final class Fuzz {
 
     /** Every name a form of ours has, found in the templates. */
     public static List<String> names() {
-        try (var files = Files.walk(Path.of("templates"))) {
+        try (Stream<Path> files = Files.walk(Path.of("templates"))) {
             return files.filter(f -> f.toString().endsWith(".html"))
                 .flatMap(f -> NAME.matcher(text(f)).results().map(m -> m.group(1))).distinct().sorted().toList();
         } catch (IOException e) {
@@ -95,10 +97,10 @@ public final class Fuzz {
 
     /** @param route as the table of rights writes it: {@code POST /visits/{id}/closing} */
     public byte[] request(String route) {
-        var verb = route.substring(0, route.indexOf(' '));
-        var path =
+        String verb = route.substring(0, route.indexOf(' '));
+        String path =
             Pattern.compile("\\{[^}]+}").matcher(route.substring(route.indexOf(' ') + 1)).replaceAll(m -> piece());
-        var query = oneIn(3) ? "?" + any(names) + "=" + any(NASTY) + "&" + any(NASTY).replace(" ", "+") : "";
+        String query = oneIn(3) ? "?" + any(names) + "=" + any(NASTY) + "&" + any(NASTY).replace(" ", "+") : "";
         return message(oneIn(6) ? any(METHODS) : verb, ascii(path + query), any(senders));
     }
 
@@ -120,10 +122,12 @@ public final class Fuzz {
 
     private byte[] message(String method, String path, Sender sender) {
         boolean bodiless = method.equals("GET") || method.equals("HEAD") || method.equals("OPTIONS");
-        var type = oneIn(2) ? TYPES.get(random.nextInt(2)) : any(TYPES);
+        String type = oneIn(2) ? TYPES.get(random.nextInt(2)) : any(TYPES);
         byte[] body = bodiless && !oneIn(8) ? new byte[0] : body(type, sender);
         var extra = new ArrayList<String>();
-        for (int i = random.nextInt(3); i > 0; i--) extra.add(any(HEADERS));
+        for (int i = random.nextInt(3); i > 0; i--) {
+            extra.add(any(HEADERS));
+        }
         return message(method, path, body.length == 0 ? "" : type, body, sender, extra);
     }
 
@@ -136,16 +140,20 @@ public final class Fuzz {
     private byte[] message(String method, String path, String type, byte[] body, Sender sender, List<String> extra) {
         var head = new StringBuilder(
             method + " " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n");
-        if (extra.stream().noneMatch(line -> line.startsWith("Cookie")))
+        if (extra.stream().noneMatch(line -> line.startsWith("Cookie"))) {
             head.append("Cookie: ").append(sender.cookies().entrySet().stream()
                 .map(c -> c.getKey() + "=" + c.getValue()).collect(Collectors.joining("; "))).append("\r\n");
-        if (extra.stream().noneMatch(line -> line.startsWith("Accept:")))
+        }
+        if (extra.stream().noneMatch(line -> line.startsWith("Accept:"))) {
             head.append("Accept: text/html\r\n");
+        }
         extra.forEach(line -> head.append(line).append("\r\n"));
-        if (!type.isEmpty())
+        if (!type.isEmpty()) {
             head.append("Content-Type: ").append(type).append("\r\n");
-        if (body.length > 0 || method.equals("POST"))
+        }
+        if (body.length > 0 || method.equals("POST")) {
             head.append("Content-Length: ").append(body.length).append("\r\n");
+        }
         var whole = new ByteArrayOutputStream();
         whole.writeBytes(head.append("\r\n").toString().getBytes(StandardCharsets.ISO_8859_1));
         whole.writeBytes(body);
@@ -155,15 +163,18 @@ public final class Fuzz {
     private byte[] body(String type, Sender sender) {
         String said = type.startsWith("multipart") ? parts(sender) : type.contains("json") ? json() : fields(sender);
         byte[] bytes = said.getBytes(oneIn(5) ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
-        for (int i = oneIn(6) ? 5 : 0; i > 0 && bytes.length > 0; i--)
+        for (int i = oneIn(6) ? 5 : 0; i > 0 && bytes.length > 0; i--) {
             bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
+        }
         return bytes;
     }
 
     private String fields(Sender sender) {
         int many = oneIn(40) ? 1500 : random.nextInt(12);
         var said = new StringBuilder(oneIn(6) ? "csrf-token=" + any(NASTY) : "csrf-token=" + sender.token());
-        for (int i = 0; i < many; i++) said.append('&').append(any(names)).append('=').append(value());
+        for (int i = 0; i < many; i++) {
+            said.append('&').append(any(names)).append('=').append(value());
+        }
         return said.toString();
     }
 
@@ -178,7 +189,7 @@ public final class Fuzz {
     private String parts(Sender sender) {
         var said = new StringBuilder(
             "--x\r\nContent-Disposition: form-data; name=\"csrf-token\"\r\n\r\n" + sender.token() + "\r\n");
-        for (int i = random.nextInt(5); i > 0; i--)
+        for (int i = random.nextInt(5); i > 0; i--) {
             said.append("--x\r\n").append(any(List.of("Content-Disposition: form-data; name=\"" + any(names) + "\"",
                 "Content-Disposition: form-data; name=\"photo\"; filename=\"" + any(NASTY).replace("%", "")
                     + "\"\r\nContent-Type: image/jpeg",
@@ -186,6 +197,7 @@ public final class Fuzz {
                 "Content-Disposition: form-data; name=\"a\"\r\nContent-Type: text/plain; charset=klingon",
                 "Content-Transfer-Encoding: base64\r\nContent-Disposition: form-data; name=\"words\"", "")))
                 .append("\r\n\r\n").append(value()).append("\r\n");
+        }
         said.append("--x--\r\n");
         return oneIn(4) ? said.substring(0, random.nextInt(said.length())) : said.toString();
     }
@@ -211,19 +223,21 @@ public final class Fuzz {
     }
 
     private static int status(String line, Socket socket) throws IOException {
-        if (!line.matches("HTTP/1\\.[01] \\d{3}"))
+        if (!line.matches("HTTP/1\\.[01] \\d{3}")) {
             return CLOSED;
+        }
         int status = Integer.parseInt(line.substring(9));
-        if (status != 100)
+        if (status != 100) {
             return status;
+        }
         var rest = new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);
-        var next = Pattern.compile("HTTP/1\\.1 (\\d{3})").matcher(rest);
+        Matcher next = Pattern.compile("HTTP/1\\.1 (\\d{3})").matcher(rest);
         return next.find() ? Integer.parseInt(next.group(1)) : CLOSED;
     }
 
     /** As much of a request as a person wants to read. */
     public static String shown(byte[] request) {
-        var all = new String(request, StandardCharsets.ISO_8859_1).replaceAll("(?m)^Cookie: .*$", "Cookie: …");
+        String all = new String(request, StandardCharsets.ISO_8859_1).replaceAll("(?m)^Cookie: .*$", "Cookie: …");
         return all.length() <= 700 ? all : all.substring(0, 700) + "… (" + all.length() + ")";
     }
 }

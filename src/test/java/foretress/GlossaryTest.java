@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The classes that the contributors' guide names are there, each in its room. */
@@ -34,7 +35,7 @@ class GlossaryTest {
 
     @Test
     void noTwoClassesOfTheProgramShareAName() throws IOException {
-        try (var files = Files.walk(MAIN)) {
+        try (Stream<Path> files = Files.walk(MAIN)) {
             assertThat(files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".java")))
                 .doesNotHaveDuplicates();
         }
@@ -42,7 +43,7 @@ class GlossaryTest {
 
     @Test
     void noClassOfTheProgramIsTakenForATest() throws IOException {
-        try (var files = Files.walk(MAIN)) {
+        try (Stream<Path> files = Files.walk(MAIN)) {
             assertThat(files.map(file -> file.getFileName().toString()))
                 .noneMatch(name -> name.matches(".*Tests?\\.java"));
         }
@@ -50,7 +51,7 @@ class GlossaryTest {
 
     @Test
     void noTestIsLeftOutByItsName() throws IOException {
-        try (var files = Files.walk(Path.of("src/test/java"))) {
+        try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
             assertThat(files.filter(file -> file.toString().endsWith(".java")).filter(GlossaryTest::tests)
                 .map(file -> file.getFileName().toString())).allMatch(name -> name.matches(".*(Test|IT)\\.java"));
         }

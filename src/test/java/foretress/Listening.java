@@ -27,8 +27,9 @@ public class Listening extends Handler implements AutoCloseable {
     @Override
     public void publish(LogRecord record) {
         var trace = new StringWriter();
-        if (record.getThrown() != null)
+        if (record.getThrown() != null) {
             record.getThrown().printStackTrace(new PrintWriter(trace));
+        }
         heard.add(new PatternFormatter("%p %c %s").format(ExtLogRecord.wrap(record)) + " " + trace);
     }
 
@@ -41,7 +42,9 @@ public class Listening extends Handler implements AutoCloseable {
     /** Waits until all of it was said, 20 s at most: a request is logged after its answer has left. */
     public String until(String... said) {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
-        while (!Stream.of(said).allMatch(everything()::contains) && System.nanoTime() < end) Thread.onSpinWait();
+        while (!Stream.of(said).allMatch(everything()::contains) && System.nanoTime() < end) {
+            Thread.onSpinWait();
+        }
         return everything();
     }
 

@@ -25,8 +25,11 @@ class OneOfEachTest {
                 .filter(f -> f.toString().endsWith(".java") && !home.contains(MAIN.relativize(f).toString()))
                 .toList()) {
                 List<String> lines = Files.readAllLines(file);
-                for (int i = 0; i < lines.size(); i++) if (pattern.matcher(lines.get(i)).find())
-                    found.add(file + ":" + (i + 1) + " " + lines.get(i).strip());
+                for (int i = 0; i < lines.size(); i++) {
+                    if (pattern.matcher(lines.get(i)).find()) {
+                        found.add(file + ":" + (i + 1) + " " + lines.get(i).strip());
+                    }
+                }
             }
         }
         return found;

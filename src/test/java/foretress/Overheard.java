@@ -13,8 +13,9 @@ public final class Overheard {
     public Overheard(BrowserContext context) {
         context.onRequest(request -> hosts.add(URI.create(request.url()).getAuthority()));
         context.onConsoleMessage(message -> {
-            if (List.of("error", "warning").contains(message.type()))
+            if (List.of("error", "warning").contains(message.type())) {
                 complaints.add(message.text() + " " + message.location());
+            }
         });
         context.onWebError(error -> complaints.add(error.error()));
     }

@@ -38,8 +38,9 @@ public class Postgres implements QuarkusTestProfile {
         @Override
         public void stop() {
             try {
-                if (server != null)
+                if (server != null) {
                     server.close();
+                }
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -28,7 +28,7 @@ public class SalonOwner {
     }
 
     private Connection.Response send(Document page, String form, Map<String, String> filled) throws IOException {
-        var found = (FormElement) page.selectFirst(form);
+        FormElement found = (FormElement) page.selectFirst(form);
         var data = new HashMap<String, String>();
         found.formData().forEach(field -> data.put(field.key(), field.value()));
         data.putAll(filled);
@@ -39,7 +39,7 @@ public class SalonOwner {
 
     /** Sets the salon up behind the link that the console gave. */
     public void setUp(String path) throws IOException {
-        var form = new HashMap<>(
+        HashMap<String, String> form = new HashMap<>(
             Map.of("name", "Alder & Wren", "address", "3 Millrace Lane", "town", "Tarnbeck", "phone", "01632 960 114",
                 "email", "hello@alderandwren.example", "urgent-number", "999", "zone", "Europe/London", "jurisdiction",
                 "uk", "paper-size", "A4"));
@@ -54,7 +54,7 @@ public class SalonOwner {
 
     /** A wrong password, as if it came from that address; the status of the answer. */
     public int tryToSignIn(String login, String forwardedFor) throws IOException {
-        var page = get("/sign-in");
+        Document page = get("/sign-in");
         return session.newRequest(base + "/sign-in").method(Connection.Method.POST).followRedirects(false)
             .header("X-Forwarded-For", forwardedFor)
             .data("csrf-token", page.selectFirst("input[name=csrf-token]").val()).data("login", login)
@@ -72,7 +72,8 @@ public class SalonOwner {
     }
 
     private static void expect(int status, Connection.Response response) throws IOException {
-        if (response.statusCode() != status)
+        if (response.statusCode() != status) {
             throw new IOException(response.statusCode() + " " + response.body());
+        }
     }
 }

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -30,12 +31,15 @@ class SettingsThatDifferTest {
 
     private static Set<String> differing() throws IOException {
         var found = new TreeSet<String>();
-        for (var key : keys(Path.of("src/main/resources/application.properties")))
-            if (key.startsWith("%"))
-            found.add(key.substring(1, key.indexOf('.')) + " | " + key.substring(key.indexOf('.') + 1));
-        try (var files = files(Path.of("src/test/resources"), ".properties")) {
-            for (var file : files.filter(f -> !f.endsWith("junit-platform.properties")).toList())
+        for (String key : keys(Path.of("src/main/resources/application.properties"))) {
+            if (key.startsWith("%")) {
+                found.add(key.substring(1, key.indexOf('.')) + " | " + key.substring(key.indexOf('.') + 1));
+            }
+        }
+        try (Stream<Path> files = files(Path.of("src/test/resources"), ".properties")) {
+            for (Path file : files.filter(f -> !f.endsWith("junit-platform.properties")).toList()) {
                 keys(file).forEach(key -> found.add("test file | " + key));
+            }
         }
         start().forEach(key -> found.add("start | " + key));
         profiles().forEach(key -> found.add("test profile | " + key));
@@ -52,10 +56,10 @@ class SettingsThatDifferTest {
 
     /** Everything the code of the start tells the server. */
     private static List<String> start() throws IOException {
-        try (var files = Files.list(MAIN.resolve("start"))) {
-            var code = String.join("\n",
+        try (Stream<Path> files = Files.list(MAIN.resolve("start"))) {
+            String code = String.join("\n",
                 files.filter(f -> f.toString().endsWith(".java")).map(SettingsThatDifferTest::text).toList());
-            var constants = CONSTANT.matcher(code).results()
+            Map<String, String> constants = CONSTANT.matcher(code).results()
                 .collect(java.util.stream.Collectors.toMap(m -> m.group(1), m -> m.group(2), (one, same) -> one));
             return SET.matcher(code).results().map(m -> m.group(1) != null ? m.group(1) : constants.get(m.group(2)))
                 .toList();
@@ -63,7 +67,7 @@ class SettingsThatDifferTest {
     }
 
     private static List<String> profiles() throws IOException {
-        try (var files = files(TESTS, ".java")) {
+        try (Stream<Path> files = files(TESTS, ".java")) {
             return files.map(SettingsThatDifferTest::text)
                 .filter(code -> code.contains("QuarkusTestProfile") && code.contains("implements"))
                 .flatMap(code -> NAMED.matcher(code).results().map(m -> m.group(1))).toList();
@@ -71,7 +75,7 @@ class SettingsThatDifferTest {
     }
 
     private static List<String> beans() throws IOException {
-        try (var files = files(TESTS, ".java")) {
+        try (Stream<Path> files = files(TESTS, ".java")) {
             return files
                 .filter(file -> text(file).lines().anyMatch(line -> line.matches("\\s*@(Mock|Alternative)\\b.*")))
                 .map(file -> name(TESTS, file)).toList();
@@ -79,7 +83,7 @@ class SettingsThatDifferTest {
     }
 
     private static List<String> byMode() throws IOException {
-        try (var files = files(MAIN, ".java")) {
+        try (Stream<Path> files = files(MAIN, ".java")) {
             return files.filter(file -> BY_MODE.matcher(text(file)).find()).map(file -> name(MAIN, file)).toList();
         }
     }

@@ -65,11 +65,13 @@ class StoredClassesTest {
         for (MethodNode method : writer.methods) {
             int line = 0;
             for (AbstractInsnNode step : method.instructions) {
-                if (step instanceof LineNumberNode number)
+                if (step instanceof LineNumberNode number) {
                     line = number.line;
+                }
                 if (step instanceof FieldInsnNode field && field.getOpcode() == Opcodes.PUTFIELD
-                    && isOutside(writer, field))
+                    && isOutside(writer, field)) {
                     found.add(new Assignment(said(writer, method, field), writer.sourceFile + ":" + line));
+                }
             }
         }
         return found.stream();
@@ -104,7 +106,7 @@ class StoredClassesTest {
 
     private static ClassNode read(Path file) {
         try {
-            ClassNode node = new ClassNode();
+            var node = new ClassNode();
             new ClassReader(Files.readAllBytes(file)).accept(node, ClassReader.SKIP_FRAMES);
             return node;
         } catch (IOException e) {

@@ -15,7 +15,8 @@ public class Visitor {
     private String address = "";
 
     private RequestSpecification request() {
-        var request = RestAssured.given().redirects().follow(false).cookies(cookies).header("Accept", "text/html");
+        RequestSpecification request =
+            RestAssured.given().redirects().follow(false).cookies(cookies).header("Accept", "text/html");
         return address.isEmpty() ? request : request.header("X-Forwarded-For", address);
     }
 
@@ -45,18 +46,20 @@ public class Visitor {
 
     private Response kept(Response response) {
         response.detailedCookies().forEach(cookie -> {
-            if (cookie.getMaxAge() == 0)
+            if (cookie.getMaxAge() == 0) {
                 cookies.remove(cookie.getName());
-            else
+            } else {
                 cookies.put(cookie.getName(), cookie.getValue());
+            }
         });
         tokenIn(response).ifPresent(found -> token = found);
         return response;
     }
 
     private static Optional<String> tokenIn(Response response) {
-        if (response.contentType() == null || !response.contentType().startsWith("text/html"))
+        if (response.contentType() == null || !response.contentType().startsWith("text/html")) {
             return Optional.empty();
+        }
         return Optional.ofNullable(Jsoup.parse(response.asString()).selectFirst("input[name=csrf-token]"))
             .map(input -> input.val());
     }

@@ -52,8 +52,9 @@ public class Walker {
             fields.add(Map.entry(name, value));
         });
         String action = form.hasAttr("action") ? form.attr("action") : at();
-        if (form.attr("method").equalsIgnoreCase("get"))
+        if (form.attr("method").equalsIgnoreCase("get")) {
             return open(action + "?" + query(fields));
+        }
         return post(action, fields);
     }
 
@@ -81,14 +82,16 @@ public class Walker {
     private Walker arrive(String path, Response response) {
         addresses.add(path);
         response.detailedCookies().forEach(cookie -> {
-            if (cookie.getMaxAge() == 0)
+            if (cookie.getMaxAge() == 0) {
                 cookies.remove(cookie.getName());
-            else
+            } else {
                 cookies.put(cookie.getName(), cookie.getValue());
+            }
         });
         last = response;
-        if (response.statusCode() == 303)
+        if (response.statusCode() == 303) {
             return open(response.header("Location").replaceAll("^https?://[^/]+", ""));
+        }
         page = Jsoup.parse(response.asString());
         return this;
     }

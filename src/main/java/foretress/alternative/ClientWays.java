@@ -112,7 +112,7 @@ class ClientWays {
     }
 
     private String earliest(Visit visit, TestPlan plan) {
-        DateWords dates = new DateWords(language.locale());
+        var dates = new DateWords(language.locale());
         if (open.waitsForAWord(plan)) {
             return say.client_after_word();
         }

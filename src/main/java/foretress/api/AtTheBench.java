@@ -81,7 +81,7 @@ final class AtTheBench {
     }
 
     private static ElasticityRead elasticity(Pulls said) {
-        Faults faults = new Faults();
+        var faults = new Faults();
         List<Pull> pulls = new ArrayList<>();
         for (int i = 0; i < said.pulls().size(); i++) {
             OnePull one = said.pulls().get(i);
@@ -91,7 +91,7 @@ final class AtTheBench {
                 .ifPresent(pulls::add);
         }
         faults.orThrow();
-        Elasticity elasticity = new Elasticity(pulls);
+        var elasticity = new Elasticity(pulls);
         return new ElasticityRead(pulls.stream().map(AtTheBench::read).toList(), elasticity.missing(),
             elasticity.result());
     }
@@ -187,7 +187,7 @@ final class AtTheBench {
     }
 
     private static Mixed dilution(Wanted said) {
-        Faults faults = new Faults();
+        var faults = new Faults();
         Optional<Peroxide> stock = possible(() -> said.stock().peroxide(), reason -> "/stock", faults);
         Optional<Peroxide> wanted = possible(() -> said.wanted().peroxide(), reason -> "/wanted", faults);
         faults.orThrow();
@@ -229,7 +229,7 @@ final class AtTheBench {
     }
 
     private static BathRead incompatibility(Bath said) {
-        Faults faults = new Faults();
+        var faults = new Faults();
         Set<String> letters = new HashSet<>();
         List<Tuft> tufts = new ArrayList<>();
         for (int i = 0; i < said.tufts().size(); i++) {

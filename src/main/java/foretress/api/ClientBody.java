@@ -163,7 +163,7 @@ final class ClientBody {
 
     /** @throws Refused naming what cannot be */
     Read read(Asked body) {
-        Faults faults = new Faults();
+        var faults = new Faults();
         ZoneId zone = body.salon().zone();
         LocalDate today = body.asked().atZone(zone).toLocalDate();
         LocalDate day = body.visit().atZone(zone).toLocalDate();

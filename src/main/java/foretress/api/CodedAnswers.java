@@ -116,7 +116,7 @@ final class CodedAnswers {
     List<SaidTreatment> treatments(JsonNode list, String pointer, LocalDate today, Faults faults) {
         ObjectNode wrapped = JsonNodeFactory.instance.objectNode();
         wrapped.putObject(listing().id()).set("treatments", list);
-        Faults inside = new Faults();
+        var inside = new Faults();
         Answers read = read(wrapped, "", today, inside);
         String around = "/" + listing().id() + "/treatments";
         inside.list()

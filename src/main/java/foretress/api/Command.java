@@ -61,7 +61,7 @@ public final class Command {
 
     static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err,
         Supplier<Operations> operations) {
-        CommandLine line = new CommandLine(new Command(new Inputs(in), out, err, once(operations)));
+        var line = new CommandLine(new Command(new Inputs(in), out, err, once(operations)));
         line.setOut(new java.io.PrintWriter(out, true)).setErr(new java.io.PrintWriter(err, true))
             .setUsageHelpWidth(100);
         line.setUnmatchedOptionsArePositionalParams(false);
@@ -100,7 +100,7 @@ public final class Command {
             description = "What to read; standard input, as JSON, when there is none or '-'.") List<Path> paths) {
         return withInputs(paths, true, files -> {
             Words words = words(language);
-            Tried tried = new Tried(0, 0);
+            var tried = new Tried(0, 0);
             int status = FINE;
             for (Map.Entry<String, Input> file : files.entrySet()) {
                 boolean cases = Inputs.isCases(file.getKey());
@@ -174,7 +174,7 @@ public final class Command {
     }
 
     private static String text(Case one, Assessment assessment, List<String> faults, Words words) {
-        StringBuilder text =
+        var text =
             new StringBuilder("%s  %s: %s%n".formatted(faults.isEmpty() ? "ok    " : "FAILED", one.file(), one.name()));
         text.append("        %s: %s%n".formatted(one.service().id(),
             assessment.standing(one.service().id()).orElseThrow().weight().code()));

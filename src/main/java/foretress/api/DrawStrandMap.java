@@ -96,7 +96,7 @@ final class DrawStrandMap {
     }
 
     private Drawn drawn(Asked body) {
-        Faults faults = new Faults();
+        var faults = new Faults();
         Answers said = answers.read(body.answers(), "/answers", body.today(), faults);
         Set<String> all =
             knowledge.ruleSet().steps().stream().flatMap(step -> step.uses().stream()).collect(Collectors.toSet());

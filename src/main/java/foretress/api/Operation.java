@@ -50,7 +50,7 @@ record Operation(String id, String path, Optional<Scope> scope, String summary, 
 
     /** @throws Refused naming every field that has not its shape */
     void check(JsonNode body) {
-        Faults faults = new Faults();
+        var faults = new Faults();
         request.ifPresent(shape -> shape.check(body, "", faults));
         faults.orThrow();
     }

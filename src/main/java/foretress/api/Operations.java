@@ -13,8 +13,8 @@ final class Operations {
     private final Knowledge knowledge;
 
     Operations(Knowledge knowledge) {
-        CodedAnswers answers = new CodedAnswers(knowledge.questionnaire());
-        ClientBody client = new ClientBody(knowledge, answers);
+        var answers = new CodedAnswers(knowledge.questionnaire());
+        var client = new ClientBody(knowledge, answers);
         this.knowledge = knowledge;
         this.assess = new Assess(knowledge, client);
         this.strandMap = new DrawStrandMap(knowledge, client, answers);

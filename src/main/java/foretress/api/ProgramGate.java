@@ -4,6 +4,7 @@ import foretress.running.ClockMeter;
 import foretress.salon.ProgramDoor;
 import foretress.web.ApiProblem;
 import io.github.bucket4j.Bucket;
+import io.github.bucket4j.ConsumptionProbe;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.HttpHeaders;
@@ -79,7 +80,7 @@ public class ProgramGate implements ProgramDoor {
         if (byToken.size() > MOST_KEPT) {
             byToken.values().removeIf(bucket -> bucket.getAvailableTokens() == perMinute);
         }
-        var probe = byToken.computeIfAbsent(token.id, any -> bucket()).tryConsumeAndReturnRemaining(1);
+        ConsumptionProbe probe = byToken.computeIfAbsent(token.id, any -> bucket()).tryConsumeAndReturnRemaining(1);
         if (probe.isConsumed()) {
             return Optional.empty();
         }

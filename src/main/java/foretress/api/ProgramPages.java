@@ -77,8 +77,8 @@ public class ProgramPages {
 
     @POST
     public Response make(MultivaluedMap<String, String> fields) {
-        Form form = new Form(fields);
-        Mistakes mistakes = new Mistakes();
+        var form = new Form(fields);
+        var mistakes = new Mistakes();
         Set<Scope> scopes = scopes(form);
         Optional<Integer> days = DAYS.stream().filter(d -> form.one("days").equals(d.toString())).findFirst();
         checkName(form.one("program-name"), mistakes);
@@ -89,7 +89,7 @@ public class ProgramPages {
         }
         String token =
             tokens.make(form.one("program-name"), scopes, Duration.ofDays(days.orElseThrow()), who.staff().id);
-        Made made = new Made(form.one("program-name"), token);
+        var made = new Made(form.one("program-name"), token);
         return Response.status(Response.Status.CREATED)
             .entity(page(new Form(new MultivaluedHashMap<>()), made, new Mistakes())).build();
     }

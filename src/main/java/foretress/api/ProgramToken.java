@@ -35,9 +35,10 @@ class ProgramToken extends Stored {
 
     ProgramToken(String name, Set<Scope> scopes, String tokenSha256, Duration lasts, UUID madeBy, Instant now) {
         super(name, tokenSha256, madeBy, now);
-        if (scopes.isEmpty() || lasts.isNegative() || lasts.isZero())
+        if (scopes.isEmpty() || lasts.isNegative() || lasts.isZero()) {
             throw new IllegalArgumentException(
                 "A program's token has something it is for, and a time to last.");
+        }
         this.name = name;
         this.scopes = scopes.stream().sorted().map(Scope::code).collect(Collectors.joining(" "));
         this.tokenSha256 = tokenSha256;

@@ -40,7 +40,7 @@ class ProgramTokens {
     String make(String name, Set<Scope> scopes, Duration lasts, UUID madeBy) {
         String secret = fresh();
         QuarkusTransaction.requiringNew().run(() -> {
-            ProgramToken token = new ProgramToken(name, scopes, Sha256.of(secret), lasts, madeBy, clock.instant());
+            var token = new ProgramToken(name, scopes, Sha256.of(secret), lasts, madeBy, clock.instant());
             token.persist();
             ledger.note(madeBy.toString(), "made a program's token", token.id.toString());
         });

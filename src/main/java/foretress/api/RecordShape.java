@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -244,7 +245,7 @@ final class RecordShape {
             Arrays.stream(parts).map(part -> flat(part) ? read(body, part.getType())
                 : read(body.get(name(part)), part.getGenericType())).toArray();
         try {
-            var made = way.getDeclaredConstructor(
+            Constructor<?> made = way.getDeclaredConstructor(
                 Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new));
             made.setAccessible(true);
             return type.cast(made.newInstance(values));

@@ -1,6 +1,7 @@
 package foretress.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -248,7 +249,7 @@ interface Shape {
             ObjectNode properties = schema.putObject("properties");
             shapes.forEach((name, shape) -> properties.set(name, shape.describe(named)));
             if (!needed.isEmpty()) {
-                var required = schema.putArray("required");
+                ArrayNode required = schema.putArray("required");
                 shapes.keySet().stream().filter(needed::contains).forEach(required::add);
             }
             return schema.put("additionalProperties", false);

@@ -58,8 +58,9 @@ public record Acts(List<Act> acts, List<Finding> alone) {
 
     /** The first test it asks for; else the topic in which its first answer is asked. What prevents is read by itself, whatever is known. */
     private static Optional<Key> key(Finding finding, Weight weight, Questionnaire questionnaire) {
-        if (!finding.onlyIfUnknown() || weight == Weight.PREVENTS)
+        if (!finding.onlyIfUnknown() || weight == Weight.PREVENTS) {
             return Optional.empty();
+        }
         Optional<Key> test = finding.demands().stream().findFirst().map(id -> new Key(Kind.TEST, id));
         return test.or(() -> questionnaire.topicOf(finding.causes()).map(topic -> new Key(Kind.ASK, topic.id())));
     }

@@ -7,7 +7,8 @@ package foretress.assessment;
  */
 public record Leaflet(int waitHours, Validity validity) {
     public Leaflet {
-        if (waitHours < 0)
+        if (waitHours < 0) {
             throw new IllegalArgumentException("a wait of %d hours".formatted(waitHours));
+        }
     }
 }

@@ -50,8 +50,8 @@ public final class SkinTestDoubts {
      */
     public List<String> since(LocalDate started, Answers then, Situation now) {
         Set<String> since = new LinkedHashSet<>(dated(skinTest, started, now, new Asking(now)));
-        Asking said = new Asking(now);
-        Asking saidThen = new Asking(now.saying(then));
+        var said = new Asking(now);
+        var saidThen = new Asking(now.saying(then));
         for (Event event : skinTest.overtakenBy()) {
             if (said.holds(event.when(), false).compareTo(saidThen.holds(event.when(), false)) > 0) {
                 since.addAll(event.when().keySet());

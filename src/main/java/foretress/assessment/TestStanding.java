@@ -67,7 +67,7 @@ public record TestStanding(List<Doubt> doubts) {
     static TestStanding of(TestFact test, Policy policy, LocalDate serviceDay, List<String> maskingNow,
         List<String> since) {
         Stricter asked = Stricter.of(policy, test.leaflet());
-        Gathered found = new Gathered();
+        var found = new Gathered();
         found.when(SkinTestOutcome.reacted(test), Reason.NOT_NEGATIVE, List.of());
         found.when(test.read().isEmpty(), Reason.NOT_READ, List.of());
         found.when(!test.waitKept(), Reason.READ_TOO_EARLY, List.of());

@@ -32,15 +32,18 @@ public sealed interface Validity {
 
     /** The last day on which a test begun then still stands; empty where no day ends it. */
     default Optional<LocalDate> lastDay(LocalDate begun) {
-        if (this instanceof Months months)
+        if (this instanceof Months months) {
             return Optional.of(begun.plusMonths(months.count()));
-        if (this instanceof Days days)
+        }
+        if (this instanceof Days days) {
             return Optional.of(begun.plusDays(days.count()));
+        }
         return Optional.empty();
     }
 
     private static void atLeastOne(int count) {
-        if (count < 1)
+        if (count < 1) {
             throw new IllegalArgumentException("a test that stands for %d days or months is none".formatted(count));
+        }
     }
 }

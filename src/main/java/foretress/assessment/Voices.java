@@ -30,7 +30,7 @@ final class Voices {
 
     /** The same findings in their order, each told where it is silent. */
     static List<Finding> heard(RuleSet rules, Facts facts, List<Finding> findings) {
-        Voices voices = new Voices(rules, facts);
+        var voices = new Voices(rules, facts);
         List<Finding> untrue = findings.stream().filter(f -> !voices.wordsAreTrue(f)).toList();
         if (untrue.isEmpty()) {
             return findings;

@@ -24,7 +24,7 @@ public enum Weight {
      * @throws IllegalArgumentException if no weight is written so
      */
     public static Weight ofCode(String code) {
-        for (var weight : values()) {
+        for (Weight weight : values()) {
             if (weight.code().equals(code)) {
                 return weight;
             }

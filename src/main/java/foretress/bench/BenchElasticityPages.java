@@ -98,7 +98,7 @@ public class BenchElasticityPages {
 
     private Response pulled(Visit visit, Optional<BenchRecord> test, Form form) {
         Typed typed = Typed.of(form);
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         Optional<Pull> pull = read(typed, mistakes);
         mistakes.expect(test.map(t -> tests.body(t, Elasticity.class).pulls().size()).orElse(0) < MOST_HAIRS, "rest",
             say.hair_enough(MOST_HAIRS));
@@ -179,7 +179,7 @@ public class BenchElasticityPages {
         String submission = test.isPresent() ? Integer.toString(hairs.pulls().size())
             : typed == Typed.FIRST ? UUID.randomUUID().toString() : typed.submission();
         boolean open = head.ahead() && test.filter(BenchRecord::struck).isEmpty() && hairs.pulls().size() < MOST_HAIRS;
-        Sheet sheet = new Sheet(test.map(BenchDoor::at).orElse(head.begins(BenchKind.ELASTICITY)),
+        var sheet = new Sheet(test.map(BenchDoor::at).orElse(head.begins(BenchKind.ELASTICITY)),
             hairs.pulls().stream().map(this::hair).toList(),
             hairs.worst().map(BenchSay::weight).orElse(Weight.NOTE), result(hairs), missing(hairs), mark(typed),
             parts(typed, hairs), endings(typed), typed.wet(),

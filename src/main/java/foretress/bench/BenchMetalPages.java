@@ -92,9 +92,9 @@ public class BenchMetalPages {
 
     @POST
     public Response cut(@RestPath UUID id, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = door.wanted(id, BenchKind.METAL);
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         List<Tuft> tufts = new ArrayList<>();
         List<String> without = new ArrayList<>();
         Map<String, String> names = new TreeMap<>();
@@ -170,10 +170,10 @@ public class BenchMetalPages {
     @POST
     @Path("/{test}/mix")
     public Response mix(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = door.ahead(id);
         BenchRecord found = found(id, test);
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         Optional<BenchMetalBody.Mix> mix = read(form, mistakes);
         if (mix.isEmpty()) {
             var typed =
@@ -226,7 +226,7 @@ public class BenchMetalPages {
     @POST
     @Path("/{test}/seen")
     public Response seen(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = door.ahead(id);
         BenchRecord found = found(id, test);
         String[] what = form.one("seen").split(":");
@@ -266,13 +266,13 @@ public class BenchMetalPages {
     @POST
     @Path("/{test}/not-seen")
     public Response notSeen(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = door.visit(id);
         BenchRecord found = found(id, test);
         BenchSight sight = tests.sights(found).stream().filter(s -> s.id().toString().equals(form.one("sight")))
             .findFirst().orElseThrow(NotFoundException::new);
         String why = "why-" + sight.id();
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         OptionalLong pause = struck.check(door.strike(found, sight), form, why, "password-" + sight.id(), mistakes);
         if (!mistakes.isEmpty()) {
             return FormAgain.with(pause,
@@ -293,11 +293,11 @@ public class BenchMetalPages {
     @POST
     @Path("/{test}/warmth")
     public Response warmth(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = door.ahead(id);
         BenchRecord found = found(id, test);
         OptionalDouble celsius = BenchNumber.read(form.one("celsius"));
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         if (!mistakes.expect(celsius.isPresent() && celsius.getAsDouble() <= 100, "celsius",
             say.warmth_wrong(form.one("celsius")))) {
             return FormAgain.with(new BenchMetal(views.of(visit, found, Optional.empty(), mistakes)));
@@ -322,13 +322,13 @@ public class BenchMetalPages {
     @POST
     @Path("/{test}/next-day")
     public Response nextDay(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = door.ahead(id);
         BenchRecord found = found(id, test);
         List<String> letters = tests.body(found, BenchMetalBody.class).tufts().stream().map(Tuft::letter).toList();
         List<String> apart = letters.stream().filter(l -> form.is("look-" + l, "apart")).toList();
         long since = tests.sinceBegunMillis(found);
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         letters.stream().filter(l -> !form.is("look-" + l, "apart") && !form.is("look-" + l, "intact"))
             .forEach(l -> mistakes.add("look-" + l, say.next_day_missing(l)));
         if (mistakes.isEmpty() && apart.isEmpty()) {

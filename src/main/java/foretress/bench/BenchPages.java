@@ -58,10 +58,10 @@ public class BenchPages {
     @POST
     @Path("/hair-length")
     public Response measure(@RestPath UUID id, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = door.ahead(id);
         OptionalDouble cm = BenchNumber.read(form.one("cm"));
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         boolean possible = cm.isPresent() && Math.round(cm.getAsDouble()) >= BenchLengthBody.SHORTEST
             && cm.getAsDouble() <= BenchLengthBody.LONGEST;
         if (!mistakes.expect(possible, "cm",

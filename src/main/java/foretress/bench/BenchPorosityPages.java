@@ -80,9 +80,9 @@ public class BenchPorosityPages {
 
     @POST
     public Response felt(@RestPath UUID id, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = door.wanted(id, BenchKind.POROSITY);
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         Map<Part, Feel> felt = read(form, mistakes);
         if (!mistakes.isEmpty()) {
             return FormAgain.with(form(visit, form, form.one("submission"), mistakes));
@@ -131,7 +131,7 @@ public class BenchPorosityPages {
     private List<Tile> tiles(String chosen) {
         Stream<Tile> classes =
             Arrays.stream(Reading.values()).map(r -> new Tile(r.name(), word(r), look(r), chosen.equals(r.name())));
-        Tile none = new Tile(CANNOT_TELL, say.cannot_tell(), "", chosen.equals(CANNOT_TELL));
+        var none = new Tile(CANNOT_TELL, say.cannot_tell(), "", chosen.equals(CANNOT_TELL));
         return Stream.concat(classes, Stream.of(none)).toList();
     }
 

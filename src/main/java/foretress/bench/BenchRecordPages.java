@@ -58,8 +58,8 @@ public class BenchRecordPages {
     public Response strike(@RestPath UUID id, @RestPath UUID test, MultivaluedMap<String, String> posted) {
         Visit visit = door.visit(id);
         BenchRecord found = door.test(id, test);
-        Form form = new Form(posted);
-        Mistakes mistakes = new Mistakes();
+        var form = new Form(posted);
+        var mistakes = new Mistakes();
         OptionalLong pause = struck.check(door.strike(found), form, "why", "password", mistakes);
         if (!mistakes.isEmpty()) {
             return FormAgain.with(pause, page(visit, found, form.one("why"), mistakes));
@@ -73,7 +73,7 @@ public class BenchRecordPages {
     public Response photo(@RestPath UUID id, @RestPath UUID test, @RestForm("photo") FileUpload photo) {
         Visit visit = door.ahead(id);
         BenchRecord found = door.test(id, test);
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         Upload.photo(photo, "photo", mistakes, pictures)
             .ifPresent(drawn -> mistakes.expect(tests.add(found, drawn, door.staff()), "photo",
                 say.photo_enough(BenchRecords.MOST_PHOTOS)));

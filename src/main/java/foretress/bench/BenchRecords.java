@@ -126,7 +126,7 @@ public class BenchRecords {
 
     private BenchRecord made(Visit visit, BenchKind kind, String submission, Object body, UUID by) {
         List<String> told = BenchFacts.treatments(intake.said(visit)).map(SaidTreatment::toString).toList();
-        BenchRecord test = new BenchRecord(visit, kind, submission, by, clock.instant(),
+        var test = new BenchRecord(visit, kind, submission, by, clock.instant(),
             json.sealing(visit.client.id, body), json.sealing(visit.client.id, told));
         test.persistAndFlush();
         ledger.note(by.toString(), "bench test made: " + kind.code(), test.id().toString());

@@ -24,15 +24,15 @@ public record BenchStrand(String hair, String ahead, List<Mark> marks, List<Tick
 
     static BenchStrand of(long gone, long whole, List<Seen> seen) {
         double tip = Math.max(30, FULL * Math.min(1.0, (double) gone / whole));
-        StringBuilder near = new StringBuilder("M");
-        StringBuilder far = new StringBuilder();
+        var near = new StringBuilder("M");
+        var far = new StringBuilder();
         for (double x = 0; x < tip + STEP; x += STEP) {
             double at = Math.min(x, tip);
             double half = ROOT + (END - ROOT) * Math.pow(at / tip, 1.3);
             near.append(point(at, sway(at) - half));
             far.insert(0, point(at, sway(at) + half));
         }
-        StringBuilder ahead = new StringBuilder();
+        var ahead = new StringBuilder();
         for (double x = tip + STEP; x < FULL; x += STEP) {
             ahead.append(ahead.isEmpty() ? "M" : "").append(point(x, MIDDLE));
         }

@@ -90,9 +90,9 @@ public class BenchTrialPages {
 
     @POST
     public Response start(@RestPath UUID id, @RestPath String kind, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = door.wanted(id, of(kind));
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         Optional<BenchTrialBody> trial = read(form, mistakes);
         if (trial.isEmpty()) {
             return FormAgain.with(begin(visit, of(kind), form, form.one("submission"), mistakes));
@@ -121,10 +121,10 @@ public class BenchTrialPages {
     @Path("/{test}")
     public Response judge(@RestPath UUID id, @RestPath String kind, @RestPath UUID test,
         MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = door.ahead(id);
         BenchRecord found = door.test(id, test, of(kind));
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         mistakes.expect(known(form.one("colour"), Trial.Colour.class), "colour", say.trial_colour_missing());
         mistakes.expect(known(form.one("condition"), Trial.Condition.class), "condition",
             say.trial_condition_missing());

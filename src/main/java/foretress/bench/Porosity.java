@@ -43,12 +43,15 @@ public record Porosity(Map<Part, Feel> byPart) {
         public static final Feel UNKNOWN = new Feel(Touch.CANNOT_TELL, Look.CANNOT_TELL);
 
         public Optional<Reading> reading() {
-            if (touch == Touch.SPONGY || look == Look.DAMAGED)
+            if (touch == Touch.SPONGY || look == Look.DAMAGED) {
                 return Optional.of(Reading.OVER_POROUS);
-            if (touch == Touch.RUFFLED || look == Look.DULL)
+            }
+            if (touch == Touch.RUFFLED || look == Look.DULL) {
                 return Optional.of(Reading.POROUS);
-            if (touch == Touch.CANNOT_TELL || look == Look.CANNOT_TELL)
+            }
+            if (touch == Touch.CANNOT_TELL || look == Look.CANNOT_TELL) {
                 return Optional.empty();
+            }
             return Optional.of(touch == Touch.HARD || look == Look.GLASSY ? Reading.RESISTANT : Reading.AVERAGE);
         }
     }
@@ -71,10 +74,12 @@ public record Porosity(Map<Part, Feel> byPart) {
     /** The worst part counts; that none is worse than average is known only when every part was read, and one resistant part makes it so. */
     public Optional<Reading> result() {
         List<Reading> read = Part.ALL.stream().flatMap(part -> at(part).stream()).toList();
-        if (read.stream().anyMatch(WORSE::contains))
+        if (read.stream().anyMatch(WORSE::contains)) {
             return Optional.of(read.contains(Reading.OVER_POROUS) ? Reading.OVER_POROUS : Reading.POROUS);
-        if (read.size() < Part.ALL.size())
+        }
+        if (read.size() < Part.ALL.size()) {
             return Optional.empty();
+        }
         return Optional.of(read.contains(Reading.RESISTANT) ? Reading.RESISTANT : Reading.AVERAGE);
     }
 }

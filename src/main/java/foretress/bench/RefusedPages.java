@@ -2,6 +2,7 @@ package foretress.bench;
 
 import foretress.intake.Refusals;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
 import foretress.ledger.Ledger;
 import foretress.salon.Who;
 import foretress.visit.Visit;
@@ -71,20 +72,22 @@ public class RefusedPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response record(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Visit visit = found(id);
-        if (!visit.state.isAhead())
+        if (!visit.state.isAhead()) {
             return Response.seeOther(URI.create(at(visit))).build();
+        }
         Set<String> wanted =
             new Form(posted).all("wanted").stream().filter(refusals.of(visit)::contains).collect(Collectors.toSet());
         var mistakes = new Mistakes();
         mistakes.expect(!wanted.isEmpty(), "wanted", say.refused_missing());
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(page(visit, mistakes));
+        }
         refusals.wantedAfterAll(visit.id, wanted, who.staff().id);
         return Response.seeOther(URI.create("/visits/" + visit.id)).build();
     }
 
     private TemplateInstance page(Visit visit, Mistakes mistakes) {
-        var words = knowledge.words(language.getTag());
+        Words words = knowledge.words(language.getTag());
         return new RefusedPage("/visits/" + visit.id, visit.client.fullName(),
             refusals.of(visit).stream().sorted().map(id -> new Test(id, words.test(id))).toList(),
             visit.state.isAhead(), mistakes);

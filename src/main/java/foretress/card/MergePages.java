@@ -87,13 +87,13 @@ public class MergePages {
     @POST
     @Transactional
     public Response merge(@RestPath UUID id, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Client client = found(id);
         Client other = uuid(form.one("with")).flatMap(clients::find).orElseThrow(NotFoundException::new);
         if (client.mergedInto().isPresent() || other.mergedInto().isPresent() || client.id.equals(other.id)) {
             return done(clients.current(client.id).orElseThrow());
         }
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         Optional<Client> kept =
             Stream.of(client, other).filter(c -> c.id.toString().equals(form.one("keep"))).findFirst();
         mistakes.expect(kept.isPresent(), "keep", say.merge_keep_missing());

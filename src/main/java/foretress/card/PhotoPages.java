@@ -68,7 +68,7 @@ public class PhotoPages {
     public Response keep(@RestPath UUID id, @RestForm("photo") FileUpload photo, @RestForm String moment,
         @RestForm String leave) {
         Visit visit = found(id);
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         Optional<HairPhoto.Moment> which = HairPhoto.Moment.of(moment);
         mistakes.expect(which.isPresent(), "moment", say.photo_moment_missing());
         mistakes.expect("yes".equals(leave), "leave", say.photo_leave_missing());

@@ -28,7 +28,7 @@ class ClosingCheck {
 
     /** @param ahead the services decided to go ahead, in the order of the form */
     Mistakes of(ClosingForm form, List<Booked> ahead, boolean correction) {
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         courses(form, ahead, mistakes);
         for (int i = 0; i < form.used().size(); i++) {
             line(form.used().get(i), i, mistakes);

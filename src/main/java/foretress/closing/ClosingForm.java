@@ -40,7 +40,7 @@ public record ClosingForm(String submission, int version, List<String> courses, 
         int lines = Math.min(MOST_PRODUCTS, number(form.one("lines")) + (form.ticked("more") ? 1 : 0));
         List<Used> used = IntStream.range(0, lines)
             .mapToObj(i -> used(form, i, i < plan.size() ? plan.get(i) : Planned.NOTHING)).toList();
-        Wrong wrong = new Wrong(form.one("wrong"), form.all("wrong-kind"), form.one("wrong-when"),
+        var wrong = new Wrong(form.one("wrong"), form.all("wrong-kind"), form.one("wrong-when"),
             form.one("wrong-words"), form.one("wrong-helped"));
         return new ClosingForm(form.one("submission"), number(form.one("version")),
             IntStream.range(0, Math.max(1, services)).mapToObj(i -> form.one("course-" + i)).toList(),

@@ -68,7 +68,7 @@ public class ClosingPages {
     public Response close(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Visit visit = found(id);
         List<Booked> ahead = ahead(visit);
-        Form sent = new Form(posted);
+        var sent = new Form(posted);
         ClosingForm form = ClosingForm.from(sent, ahead.size(), planned(visit, ahead));
         if (sent.ticked("more")) {
             return Response.ok(view.page(visit, ahead, form, over(visit), new Mistakes())).build();

@@ -1,10 +1,10 @@
 package foretress.closing;
 
 import foretress.assessment.Placing;
+import foretress.bench.BenchKind;
 import foretress.bench.BenchNumber;
 import foretress.bench.BenchRecord;
 import foretress.bench.BenchRecords;
-import foretress.bench.BenchKind;
 import foretress.bench.BenchTrialBody;
 import foretress.closing.Closing.Planned;
 import foretress.closing.Closing.Used;

@@ -56,12 +56,12 @@ public class ClosingView {
 
     TemplateInstance page(Visit visit, List<Booked> ahead, ClosingForm form, String over, Mistakes mistakes) {
         boolean closed = visit.state == State.CLOSED;
-        Ask strand = new Ask("strand", say.strand(), say.strand_aside(),
+        var strand = new Ask("strand", say.strand(), say.strand_aside(),
             options(Closing.STRAND_TESTS, said::strandTest, form.strandTest()::equals));
-        Ask wrong = new Ask("wrong", say.wrong(), say.wrong_aside(),
+        var wrong = new Ask("wrong", say.wrong(), say.wrong_aside(),
             List.of(new Option("no", say.wrong_no(), form.wrong().said().equals("no")),
                 new Option("yes", say.wrong_yes(), form.wrong().happened())));
-        Ask when =
+        var when =
             new Ask("wrong-when", say.wrong_when(), "", options(Wrong.WHEN, said::when, form.wrong().when()::equals));
         return new ClosingPage(text.head(visit), closed, over, courses(ahead, form), rows(form),
             form.used().size() < ClosingForm.MOST_PRODUCTS,

@@ -53,7 +53,7 @@ final class SeenHere {
 
     /** Heat or smoke where peroxide met the hair: something is in it that nobody had told of. */
     static Optional<Answers> heat(Closing closing, LocalDate day) {
-        SaidTreatment unknown = new SaidTreatment(SaidTreatment.DONT_KNOW, new SaidDate.OnDay(day), "whole",
+        var unknown = new SaidTreatment(SaidTreatment.DONT_KNOW, new SaidDate.OnDay(day), "whole",
             SaidTreatment.DONT_KNOW, SaidTreatment.ONCE);
         return closing.wrong().kinds().contains("heat")
             ? Optional.of(Answers.NONE.with("treatments", new Answer.Treatments(List.of(unknown)))) : Optional.empty();

@@ -44,7 +44,7 @@ record ArchivePdf(String title, String author, String language, Instant made) {
         var bytes = new ByteArrayOutputStream();
         var document = new Document(new Rectangle(size.width, size.height));
         try {
-            var writer = PdfWriter.getInstance(document, bytes);
+            PdfWriter writer = PdfWriter.getInstance(document, bytes);
             writer.setPdfVersion(PdfWriter.VERSION_1_7);
             writer.setXmpMetadata(xmp().getBytes(StandardCharsets.UTF_8));
             document.open();
@@ -61,7 +61,7 @@ record ArchivePdf(String title, String author, String language, Instant made) {
     static void rehearse(PaperSize size, BiConsumer<Document, PdfWriter> content) {
         var document = new Document(new Rectangle(size.width, size.height));
         try {
-            var writer = PdfWriter.getInstance(document, OutputStream.nullOutputStream());
+            PdfWriter writer = PdfWriter.getInstance(document, OutputStream.nullOutputStream());
             document.open();
             content.accept(document, writer);
         } catch (DocumentException e) {
@@ -70,7 +70,7 @@ record ArchivePdf(String title, String author, String language, Instant made) {
     }
 
     private void describe(PdfWriter writer) {
-        var info = writer.getInfo();
+        PdfDictionary info = writer.getInfo();
         info.put(PdfName.TITLE, text(title));
         info.put(PdfName.AUTHOR, text(author));
         info.put(PdfName.CREATOR, text(PRODUCER));
@@ -78,7 +78,7 @@ record ArchivePdf(String title, String author, String language, Instant made) {
         var date = new PdfDate(GregorianCalendar.from(made.truncatedTo(ChronoUnit.SECONDS).atZone(ZoneOffset.UTC)));
         info.put(PdfName.CREATIONDATE, date);
         info.put(PdfName.MODDATE, date);
-        var catalog = writer.getExtraCatalog();
+        PdfDictionary catalog = writer.getExtraCatalog();
         catalog.put(PdfName.LANG, text(language));
         var preferences = new PdfDictionary();
         preferences.put(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
@@ -89,10 +89,10 @@ record ArchivePdf(String title, String author, String language, Instant made) {
     /** OpenPDF names the intent of another standard; PDF/A wants its own name on it. */
     private static void outputIntent(PdfWriter writer) {
         try {
-            var srgb = "sRGB IEC61966-2.1";
+            String srgb = "sRGB IEC61966-2.1";
             writer.setOutputIntents(srgb, "", "http://www.color.org", srgb,
                 ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
-            var intents = (PdfArray) writer.getExtraCatalog().get(PdfName.OUTPUTINTENTS);
+            PdfArray intents = (PdfArray) writer.getExtraCatalog().get(PdfName.OUTPUTINTENTS);
             ((PdfDictionary) intents.getPdfObject(0)).put(PdfName.S, new PdfName("GTS_PDFA1"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -100,7 +100,7 @@ record ArchivePdf(String title, String author, String language, Instant made) {
     }
 
     private String xmp() {
-        var at = DateTimeFormatter.ISO_INSTANT.format(made.truncatedTo(ChronoUnit.SECONDS));
+        String at = DateTimeFormatter.ISO_INSTANT.format(made.truncatedTo(ChronoUnit.SECONDS));
         return """
             <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
             <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
@@ -120,10 +120,10 @@ record ArchivePdf(String title, String author, String language, Instant made) {
     private static byte[] settled(byte[] made) {
         var text = new String(made, StandardCharsets.ISO_8859_1);
         var names = new HashMap<String, String>();
-        var named = RANDOM_SUBSET_NAME.matcher(text).replaceAll(
+        String named = RANDOM_SUBSET_NAME.matcher(text).replaceAll(
             match -> match.group(1) + names.computeIfAbsent(match.group(2), name -> subsetName(names.size())) + "+");
-        var blank = RANDOM_ID.matcher(named).replaceAll("");
-        var id = Sha256.of(blank.getBytes(StandardCharsets.ISO_8859_1)).substring(0, 32);
+        String blank = RANDOM_ID.matcher(named).replaceAll("");
+        String id = Sha256.of(blank.getBytes(StandardCharsets.ISO_8859_1)).substring(0, 32);
         return RANDOM_ID.matcher(named).replaceAll(
             match -> Matcher.quoteReplacement(match.group().replace(match.group(1), id).replace(match.group(2), id)))
             .getBytes(StandardCharsets.ISO_8859_1);

@@ -97,8 +97,8 @@ public final class BlankForm {
 
     private void notice() {
         heading(asked.notice().heading());
-        for (var element : asked.notice().elements()) {
-            var answer = Cell.of(126, sheet.width - 126, FontFace.TEXT, 9.5f, 13, element.text());
+        for (Notice.Element element : asked.notice().elements()) {
+            Cell answer = Cell.of(126, sheet.width - 126, FontFace.TEXT, 9.5f, 13, element.text());
             sheet.row(Cell.of(0, 118, FontFace.LABEL, 10.5f, 13, element.heading()), answer);
             sheet.down(3);
         }
@@ -107,7 +107,7 @@ public final class BlankForm {
     }
 
     private void topic(Topic topic) {
-        var questions = topic.questions().stream()
+        List<Question> questions = topic.questions().stream()
             .filter(question -> question.askedFor().isEmpty()
                 || question.askedFor().stream().anyMatch(asked.chemistries()::contains))
             .toList();
@@ -125,8 +125,8 @@ public final class BlankForm {
     }
 
     private void question(Question question) {
-        var own = asked.words().question(question.id());
-        var ask = Cell.of(21, sheet.width - 21, FontFace.STATEMENT, 13, 17, own.ask());
+        Words.QuestionWords own = asked.words().question(question.id());
+        Cell ask = Cell.of(21, sheet.width - 21, FontFace.STATEMENT, 13, 17, own.ask());
         sheet.need(sheet.height(ask) + 52);
         question.when().forEach(this::onlyIf);
         sheet.row(Cell.of(0, 20, FontFace.STRONG, TEXT, 17, String.valueOf(numberOf(question))), ask);
@@ -147,8 +147,8 @@ public final class BlankForm {
         if (!numbers.containsKey(earlier)) {
             return;
         }
-        var options = codes.stream().map(code -> asked.words().option(earlier, code)).toList();
-        var listed = options.stream()
+        List<String> options = codes.stream().map(code -> asked.words().option(earlier, code)).toList();
+        String listed = options.stream()
             .reduce((before, last) -> words.say("blank.or", Map.of("before", before, "last", last))).orElse("");
         sheet.row(Cell.of(21, sheet.width - 21, FontFace.LABEL, TEXT, 15, words.say("blank.only-if",
             Map.of("options", listed, "number", String.valueOf(numbers.get(earlier))))));
@@ -180,7 +180,7 @@ public final class BlankForm {
     }
 
     private List<String> codes(Question question) {
-        var codes = new ArrayList<>(question.options());
+        ArrayList<String> codes = new ArrayList<>(question.options());
         if (question.unsure() && !codes.contains(Question.DONT_KNOW)) {
             codes.add(Question.DONT_KNOW);
         }
@@ -192,15 +192,15 @@ public final class BlankForm {
 
     /** As many columns as the longest option leaves room for, three at most. */
     private void boxes(Question question) {
-        var options = codes(question).stream().map(code -> asked.words().option(question.id(), code)).toList();
-        var longest =
+        List<String> options = codes(question).stream().map(code -> asked.words().option(question.id(), code)).toList();
+        float longest =
             options.stream().map(option -> FontFace.TEXT.width(option, TEXT)).max(Float::compare).orElse(0f) + 26;
-        var columns = Math.max(1, Math.min(3, (int) ((sheet.width - 21) / longest)));
-        var width = (sheet.width - 21) / columns;
-        for (var first = 0; first < options.size(); first += columns) {
+        int columns = Math.max(1, Math.min(3, (int) ((sheet.width - 21) / longest)));
+        float width = (sheet.width - 21) / columns;
+        for (int first = 0; first < options.size(); first += columns) {
             sheet.need(LEADING);
-            var top = sheet.cursor();
-            for (var i = first; i < Math.min(first + columns, options.size()); i++) {
+            float top = sheet.cursor();
+            for (int i = first; i < Math.min(first + columns, options.size()); i++) {
                 if (i > first) {
                     sheet.moveTo(top);
                 }
@@ -211,7 +211,7 @@ public final class BlankForm {
     }
 
     private void box(String text, float start, float width) {
-        var words = Cell.of(start + 17, width - 17, FontFace.TEXT, TEXT, LEADING, text);
+        Cell words = Cell.of(start + 17, width - 17, FontFace.TEXT, TEXT, LEADING, text);
         sheet.need(sheet.height(words));
         sheet.ink.saveState();
         sheet.ink.setLineWidth(0.9f);
@@ -223,22 +223,23 @@ public final class BlankForm {
     }
 
     private void labelled(Question question, String label) {
-        var words = Cell.of(21, sheet.width * 0.6f, FontFace.TEXT, TEXT, LEADING, label);
-        var written = 21 + Math.min(sheet.width * 0.6f, FontFace.TEXT.width(label, TEXT)) + 8;
+        Cell words = Cell.of(21, sheet.width * 0.6f, FontFace.TEXT, TEXT, LEADING, label);
+        float written = 21 + Math.min(sheet.width * 0.6f, FontFace.TEXT.width(label, TEXT)) + 8;
         sheet.need(LINE);
         sheet.down(4);
         sheet.row(words);
         sheet.rule(written, sheet.width - written, 0.75f, 0.4f);
         sheet.down(6);
         if (question.unsure() || question.personal()) {
-            var rest = Stream.concat(question.unsure() ? Stream.of(Question.DONT_KNOW) : Stream.<String>empty(),
-                question.personal() ? Stream.of(Question.RATHER_NOT_SAY) : Stream.<String>empty()).toList();
+            List<String> rest =
+                Stream.concat(question.unsure() ? Stream.of(Question.DONT_KNOW) : Stream.<String>empty(),
+                    question.personal() ? Stream.of(Question.RATHER_NOT_SAY) : Stream.<String>empty()).toList();
             rest.forEach(code -> box(asked.words().option(question.id(), code), 21, sheet.width - 21));
         }
     }
 
     private void lines(int many) {
-        for (var i = 0; i < many; i++) {
+        for (int i = 0; i < many; i++) {
             sheet.need(LINE);
             sheet.down(LINE);
             sheet.rule(21, sheet.width - 21, 0.75f, 0.6f);
@@ -246,17 +247,17 @@ public final class BlankForm {
     }
 
     private void grid(int rows, String... columns) {
-        var width = (sheet.width - 21) / columns.length;
-        var heads = new Cell[columns.length];
-        for (var i = 0; i < columns.length; i++) {
+        float width = (sheet.width - 21) / columns.length;
+        Cell[] heads = new Cell[columns.length];
+        for (int i = 0; i < columns.length; i++) {
             heads[i] = Cell.of(21 + i * width, width - 8, FontFace.LABEL, TEXT, 14, say(columns[i]));
         }
         sheet.row(heads);
         sheet.rule(21, sheet.width - 21, 0.75f, 0);
-        for (var row = 0; row < rows; row++) {
+        for (int row = 0; row < rows; row++) {
             sheet.need(LINE);
             sheet.down(LINE);
-            for (var i = 0; i < columns.length; i++) {
+            for (int i = 0; i < columns.length; i++) {
                 sheet.rule(21 + i * width, width - 8, 0.75f, 0.6f);
             }
         }

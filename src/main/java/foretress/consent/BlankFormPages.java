@@ -2,6 +2,7 @@ package foretress.consent;
 
 import foretress.assessment.Service;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
@@ -32,9 +33,9 @@ public class BlankFormPages {
 
     @GET
     public Response print(@RestPath String id) {
-        var visit = found(id);
-        var salon = Salon.the();
-        var form = BlankForm.print(asked(visit, salon), PaperSize.valueOf(salon.paperSize.name()), clock.instant());
+        Visit visit = found(id);
+        Salon salon = Salon.the();
+        byte[] form = BlankForm.print(asked(visit, salon), PaperSize.valueOf(salon.paperSize.name()), clock.instant());
         return Response.ok(form, "application/pdf").header("Content-Disposition", "inline; filename=\"questions.pdf\"")
             .build();
     }
@@ -48,11 +49,11 @@ public class BlankFormPages {
     }
 
     private BlankForm.Asked asked(Visit visit, Salon salon) {
-        var words = knowledge.words(visit.client.language);
+        Words words = knowledge.words(visit.client.language);
         var particulars = new ConsentInput.Salon(salon.name, salon.address, salon.town, salon.phone, salon.email, "",
             salon.urgentNumber);
-        var terms = Notice.Terms.of(knowledge.policy(salon.jurisdiction));
-        var notice = Notice.of(words.language(), particulars, terms, ConsentWords.in(words.language()));
+        Notice.Terms terms = Notice.Terms.of(knowledge.policy(salon.jurisdiction));
+        Notice notice = Notice.of(words.language(), particulars, terms, ConsentWords.in(words.language()));
         var booked = new ConsentInput.Visit(visit.id, visit.startsThere(),
             Staff.byId(visit.stylistId).map(staff -> staff.name).orElse(""),
             visit.services.stream().map(service -> menu.name(service.serviceId, words)).toList());

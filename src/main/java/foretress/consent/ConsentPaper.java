@@ -5,6 +5,7 @@ import foretress.consent.ConsentText.Part;
 import foretress.consent.ConsentText.Section;
 import foretress.consent.PaperFlow.Cell;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The signed consent on paper: black on white, room for the punch, every weight by shape and word. Its words are those of
@@ -42,7 +43,7 @@ public final class ConsentPaper {
 
     /** The name to save the document under; it tells the visit's day and nothing about health. */
     public static String fileName(ConsentInput input, HowSigned how) {
-        var what = input.purpose() == ConsentInput.Purpose.SERVICE ? "consent" : "consent-chair";
+        String what = input.purpose() == ConsentInput.Purpose.SERVICE ? "consent" : "consent-chair";
         return "%s-%s-v%d.pdf".formatted(what, input.visit().startsAt().toLocalDate(), how.version());
     }
 
@@ -59,7 +60,7 @@ public final class ConsentPaper {
     private void fill(PaperFlow fresh) {
         sheet = fresh;
         title();
-        for (var section : text.sections()) {
+        for (Section section : text.sections()) {
             if (section.part() == afterSigning()) {
                 signature();
                 howSigned();
@@ -77,7 +78,7 @@ public final class ConsentPaper {
 
     private void frame(PaperFlow page, int number) {
         PageFrame.punchMarks(page);
-        var name = Cell.of(0, page.width * 0.62f, FontFace.HEADING, 16, 18, input.salon().name());
+        Cell name = Cell.of(0, page.width * 0.62f, FontFace.HEADING, 16, 18, input.salon().name());
         page.at(page.size.height - 46, name);
         if (number == 1) {
             page.at(page.size.height - 65, Cell.of(0, page.width * 0.62f, FontFace.TEXT, TEXT, 14, words.address()));
@@ -130,10 +131,10 @@ public final class ConsentPaper {
 
     /** Two columns of three, each read downwards: who, then what. */
     private void particulars(List<Line.Pair> pairs) {
-        var half = (pairs.size() + 1) / 2;
-        var column = sheet.width * 0.477f;
-        var second = sheet.width - column;
-        for (var side : List.of(0, 1)) {
+        int half = (pairs.size() + 1) / 2;
+        float column = sheet.width * 0.477f;
+        float second = sheet.width - column;
+        for (Integer side : List.of(0, 1)) {
             measureOrDraw(pairs.subList(side * half, Math.min(pairs.size(), (side + 1) * half)), side == 0 ? 0 : second,
                 column);
         }
@@ -145,9 +146,9 @@ public final class ConsentPaper {
         if (start == 0) {
             particularsTop = sheet.cursor();
         }
-        var lowest = sheet.cursor();
+        float lowest = sheet.cursor();
         sheet.moveTo(particularsTop);
-        for (var pair : pairs) {
+        for (ConsentText.Line.Pair pair : pairs) {
             sheet.rule(start, column, 0.75f, 0.6f);
             sheet.down(4.5f);
             sheet.row(
@@ -173,7 +174,7 @@ public final class ConsentPaper {
     }
 
     private void finding(Line.Finding finding) {
-        var cells = new Cell[] {
+        Cell[] cells = new Cell[] {
             Cell.of(20, 98, FontFace.STRONG, TEXT, TEXT_LEADING, finding.word()),
             Cell.of(122, sheet.width - 122, FontFace.TEXT, TEXT, TEXT_LEADING, finding.text()) };
         ruled(cells, () -> WeightShapes.draw(sheet.ink, finding.weight(), sheet.left(0, 13), sheet.cursor() + 0.6f, 14,
@@ -202,7 +203,7 @@ public final class ConsentPaper {
     }
 
     private void limits(Line.Pair test) {
-        var limits = Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, test.value());
+        Cell limits = Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, test.value());
         sheet.need(TEXT_LEADING + sheet.height(limits));
         sheet.row(Cell.of(0, sheet.width, FontFace.STRONG, TEXT, TEXT_LEADING, test.label()));
         sheet.row(limits);
@@ -217,7 +218,7 @@ public final class ConsentPaper {
             sheet.row(Cell.of(0, sheet.width, FontFace.LABEL, 12, TEXT_LEADING, topic.text()));
             sheet.down(3);
         } else if (line instanceof Line.Pair pair) {
-            var split = sheet.width * 0.55f;
+            float split = sheet.width * 0.55f;
             ruled(new Cell[] {
                 Cell.of(0, split - 12, FontFace.TEXT, TEXT, TEXT_LEADING, pair.label()),
                 Cell.of(split, sheet.width - split, FontFace.STRONG, TEXT, TEXT_LEADING, pair.value()) }, () -> {});
@@ -233,12 +234,12 @@ public final class ConsentPaper {
 
     /** The one framed part: whoever holds the paper in a hurry must find it. */
     private void urgent(Section section) {
-        var inset = 14f;
-        var cells = section.lines().stream()
+        float inset = 14f;
+        List<Cell> cells = section.lines().stream()
             .map(line -> Cell.of(inset, sheet.width - 2 * inset, FontFace.TEXT, TEXT, TEXT_LEADING, line.plain()))
             .toList();
-        var heading = Cell.of(inset, sheet.width - 2 * inset, FontFace.HEADING, 15.5f, 19, section.heading());
-        var height =
+        Cell heading = Cell.of(inset, sheet.width - 2 * inset, FontFace.HEADING, 15.5f, 19, section.heading());
+        float height =
             (float) cells.stream().mapToDouble(cell -> sheet.height(cell) + 3).sum() + sheet.height(heading) + 22;
         sheet.need(height + 20);
         sheet.gap(16);
@@ -246,25 +247,25 @@ public final class ConsentPaper {
         sheet.down(9);
         sheet.row(heading);
         sheet.down(5);
-        for (var cell : cells) {
+        for (Cell cell : cells) {
             sheet.row(cell);
             sheet.down(3);
         }
     }
 
     private void signature() {
-        var beside = sheet.width * 0.54f;
+        float beside = sheet.width * 0.54f;
         heading(words.say("signature"), 130);
-        var top = sheet.cursor();
+        float top = sheet.cursor();
         MarkDrawing.draw(sheet, mark, sheet.width * 0.49f);
         Hairline.draw(sheet.ink, sheet.left(0, 0), sheet.cursor(),
             sheet.width * 0.49f * (sheet.direction == Direction.RIGHT_TO_LEFT ? -1 : 1));
         sheet.down(6);
-        var caption = Cell.of(0, sheet.width * 0.49f, FontFace.TEXT, TEXT, TEXT_LEADING, words.caption(mark));
+        Cell caption = Cell.of(0, sheet.width * 0.49f, FontFace.TEXT, TEXT, TEXT_LEADING, words.caption(mark));
         if (input.purpose() == ConsentInput.Purpose.SERVICE
             && text.sections().stream().anyMatch(section -> section.part() == Part.TESTS)) {
-            var owed = Cell.of(beside, sheet.width - beside, FontFace.TEXT, TEXT, TEXT_LEADING, words.say("owed"));
-            var bottom = sheet.cursor() - sheet.height(caption);
+            Cell owed = Cell.of(beside, sheet.width - beside, FontFace.TEXT, TEXT, TEXT_LEADING, words.say("owed"));
+            float bottom = sheet.cursor() - sheet.height(caption);
             sheet.at(Math.min(top, bottom + sheet.height(owed)), owed);
         }
         sheet.row(caption);
@@ -283,12 +284,12 @@ public final class ConsentPaper {
     }
 
     private void howSigned() {
-        var story = words.story(mark);
+        String story = words.story(mark);
         heading(words.say("how.heading"),
             sheet.height(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, story)) + 66);
         paragraph(story);
         sheet.down(2);
-        for (var print : words.prints()) {
+        for (Map.Entry<String, String> print : words.prints()) {
             sheet.row(
                 Cell.of(0, 72, FontFace.LABEL, 10, 12, print.getKey()),
                 Cell.of(73, sheet.width - 73, FontFace.TEXT, SMALL, 12, print.getValue()));

@@ -119,8 +119,9 @@ public record ConsentText(String language, String version, String salt, String t
 
     /** The whole text, plain: language, version and salt, title, then every heading and line, parts parted by an empty line. */
     public String canonical() {
-        var lines = new ArrayList<>(List.of(language + '\t' + version + (salt.isEmpty() ? "" : "\t" + salt), title));
-        for (var section : sections) {
+        ArrayList<String> lines =
+            new ArrayList<>(List.of(language + '\t' + version + (salt.isEmpty() ? "" : "\t" + salt), title));
+        for (Section section : sections) {
             lines.add("");
             if (!section.heading().isEmpty()) {
                 lines.add(section.heading());

@@ -31,8 +31,8 @@ public final class ConsentWords implements ConsentSentences {
 
     /** The wording for a BCP 47 tag; its region does not matter. */
     public static ConsentWords in(String tag) {
-        var language = Locale.forLanguageTag(tag).getLanguage();
-        var known = READ.get(language);
+        String language = Locale.forLanguageTag(tag).getLanguage();
+        ConsentWords known = READ.get(language);
         if (known == null) {
             known = read(language);
             READ.put(language, known);
@@ -52,13 +52,13 @@ public final class ConsentWords implements ConsentSentences {
 
     @Override
     public String say(String key, Map<String, String> places) {
-        var sentence = sentences.get(key);
+        String sentence = sentences.get(key);
         if (sentence == null) {
             throw new IllegalArgumentException(
                 "no sentence '%s' in the %s words of the consent".formatted(key, language));
         }
         return PLACE.matcher(sentence).replaceAll(match -> {
-            var value = places.get(match.group(1));
+            String value = places.get(match.group(1));
             if (value == null) {
                 throw new IllegalArgumentException(
                     "the sentence '%s' has nothing for {%s}".formatted(key, match.group(1)));
@@ -72,7 +72,7 @@ public final class ConsentWords implements ConsentSentences {
     }
 
     private static ConsentWords read(String language) {
-        try (var in = open(language)) {
+        try (InputStream in = open(language)) {
             if (in == null) {
                 return in(FALLBACK);
             }

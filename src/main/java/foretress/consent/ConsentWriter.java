@@ -34,7 +34,7 @@ final class ConsentWriter {
     }
 
     ConsentText write() {
-        var parts = Stream.of(
+        Stream<Section> parts = Stream.of(
             new Section(PARTICULARS, "", particulars()),
             section(STATEMENTS, statements()),
             section(FOUND, found()),
@@ -51,7 +51,7 @@ final class ConsentWriter {
 
     /** What is signed before the product touches the skin. */
     ConsentText writeSkinTest() {
-        var parts = Stream.of(
+        Stream<Section> parts = Stream.of(
             new Section(PARTICULARS, "", particulars()),
             section(STATEMENTS,
                 numbered("skin-test.statements", List.of("test", "never-reacted", "wash-off", "take-back"))),
@@ -73,7 +73,7 @@ final class ConsentWriter {
     }
 
     private List<Line> particulars() {
-        var visit = input.visit();
+        ConsentInput.Visit visit = input.visit();
         return List.of(
             pair("client", input.client().name()),
             pair("born", input.client().born().map(dates::day).orElseGet(() -> say("particulars.not-given"))),
@@ -88,7 +88,7 @@ final class ConsentWriter {
     }
 
     private List<Line> statements() {
-        var ids = new ArrayList<>(List.of("true-answers"));
+        ArrayList<String> ids = new ArrayList<>(List.of("true-answers"));
         if (!tests.isEmpty()) {
             ids.add("tests");
         }
@@ -123,7 +123,7 @@ final class ConsentWriter {
     }
 
     private List<Line> cautions() {
-        var lines = new ArrayList<>(paragraphs("cautions", "instructions", "risk", "medicines", "doctor"));
+        ArrayList<Line> lines = new ArrayList<>(paragraphs("cautions", "instructions", "risk", "medicines", "doctor"));
         if (!input.warnings().isEmpty()) {
             lines.add(new Line.Topic(say("cautions.label")));
             input.warnings().forEach(warning -> lines.add(new Line.Paragraph(warning)));
@@ -143,15 +143,15 @@ final class ConsentWriter {
     }
 
     private String limits(String test) {
-        var key = "limits." + test;
+        String key = "limits." + test;
         return words.say(words.has(key) ? key : "limits.other");
     }
 
     /** What the client said topic by topic; then, under the answer itself, everything they did not know, a line for each topic. */
     private List<Line> answered() {
         var lines = new ArrayList<Line>();
-        var topic = "";
-        for (var answered : input.answered().stream().filter(answer -> !answer.unknown()).toList()) {
+        String topic = "";
+        for (ConsentInput.Answered answered : input.answered().stream().filter(answer -> !answer.unknown()).toList()) {
             if (!answered.topic().equals(topic)) {
                 topic = answered.topic();
                 lines.add(new Line.Topic(topic));
@@ -185,8 +185,8 @@ final class ConsentWriter {
     }
 
     private Map<String, String> places() {
-        var visit = input.visit();
-        var salon = input.salon();
+        ConsentInput.Visit visit = input.visit();
+        ConsentInput.Salon salon = input.salon();
         return Map.of(
             "refused", listed(input.refused().stream().map(ConsentInput.Test::name).toList()),
             "services", listed(visit.services()),
@@ -200,8 +200,8 @@ final class ConsentWriter {
     }
 
     private String listed(List<String> names) {
-        var small = names.stream().map(this::small).map(direction::isolate).toList();
-        var last = small.size() - 1;
+        List<String> small = names.stream().map(this::small).map(direction::isolate).toList();
+        int last = small.size() - 1;
         if (last < 1) {
             return String.join("", small);
         }

@@ -43,11 +43,11 @@ public class Consents {
     public SignedConsent sign(ConsentInput input, SignatureMark mark, Evidence evidence, PaperSize size,
         BiConsumer<Visit, SignedConsent> along) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            var visit = locked(input.visit().id());
+            Visit visit = locked(input.visit().id());
             return SignedConsent.submitted(evidence.submissionId())
                 .map(earlier -> sameVisit(earlier, visit))
                 .orElseGet(() -> {
-                    var fresh = keep(input, checked(input, evidence), mark, evidence, size);
+                    SignedConsent fresh = keep(input, checked(input, evidence), mark, evidence, size);
                     along.accept(visit, fresh);
                     return fresh;
                 });
@@ -61,8 +61,9 @@ public class Consents {
 
     /** When consent to the service was signed first, by visit; a visit without one is not in it. */
     public Map<UUID, Instant> firstSigned(Collection<UUID> visits) {
-        if (visits.isEmpty())
+        if (visits.isEmpty()) {
             return Map.of();
+        }
         return SignedConsent.getEntityManager().createQuery(
             "select c.visitId, min(c.signedAt) from SignedConsent c where c.visitId in ?1 and c.purpose = ?2 group by c.visitId",
             Object[].class).setParameter(1, visits).setParameter(2, ConsentInput.Purpose.SERVICE).getResultList()
@@ -105,7 +106,7 @@ public class Consents {
 
     /** The text as the client read it, in its canonical spelling. */
     public String text(SignedConsent consent) {
-        var bytes = unaltered(consent, open(consent, "body", consent.body), consent.textCode, "text", TEXT);
+        byte[] bytes = unaltered(consent, open(consent, "body", consent.body), consent.textCode, "text", TEXT);
         return new String(bytes, StandardCharsets.UTF_8);
     }
 
@@ -115,11 +116,11 @@ public class Consents {
     }
 
     private static ConsentText checked(ConsentInput input, Evidence evidence) {
-        var text = ConsentText.of(input, ConsentWords.in(input.language()));
+        ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
         if (!text.sha256().equals(evidence.textSha256())) {
             throw new TextChanged();
         }
-        var asked = text.statements().stream().map(ConsentText.Line.Statement::id).toList();
+        List<String> asked = text.statements().stream().map(ConsentText.Line.Statement::id).toList();
         if (!List.copyOf(evidence.agreed()).equals(asked)) {
             throw new Evidence.Missing(
                 "every statement has its own tick; asked %s, ticked %s".formatted(asked, evidence.agreed()));
@@ -136,10 +137,10 @@ public class Consents {
 
     private SignedConsent keep(ConsentInput input, ConsentText text, SignatureMark mark, Evidence evidence,
         PaperSize size) {
-        var before = all(input.visit().id(), input.purpose()).stream().findFirst();
+        Optional<SignedConsent> before = all(input.visit().id(), input.purpose()).stream().findFirst();
         var how = new HowSigned(UUID.randomUUID(), before.map(one -> one.versionNo()).orElse(0) + 1,
             before.map(one -> new HowSigned.Superseded(one.id(), one.versionNo(), one.signedAt())), evidence);
-        var pdf = ConsentPaper.print(input, text, mark, how, size);
+        byte[] pdf = ConsentPaper.print(input, text, mark, how, size);
         var fresh = new SignedConsent(input, text, mark, how);
         fresh.papers(paper(fresh, "body", text.canonical().getBytes(StandardCharsets.UTF_8)),
             paper(fresh, "evidence", new KeptEvidence(how, mark, Sha256.of(pdf)).bytes()), seal(fresh, "pdf", pdf));

@@ -10,7 +10,7 @@ record Dates(Locale locale) {
 
     /** In the language of the words, with the region the client's tag names; English without a region is written day first. */
     static Dates of(String wanted, String language) {
-        var tag = Locale.forLanguageTag(wanted);
+        Locale tag = Locale.forLanguageTag(wanted);
         if (tag.getLanguage().equals(language) && !tag.getCountry().isEmpty()) {
             return new Dates(tag);
         }

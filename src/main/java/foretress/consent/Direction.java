@@ -25,18 +25,18 @@ enum Direction {
 
     /** The value as it may stand inside a sentence of this direction (Unicode Bidirectional Algorithm, isolates). */
     String isolate(String value) {
-        var plain = value.replaceAll("[\u2066-\u2069]", "");
-        var foreign = plain.codePoints().filter(Direction::strong).anyMatch(letter -> ofLetter(letter) != this);
+        String plain = value.replaceAll("[\u2066-\u2069]", "");
+        boolean foreign = plain.codePoints().filter(Direction::strong).anyMatch(letter -> ofLetter(letter) != this);
         return foreign ? FIRST_STRONG_ISOLATE + plain + POP_ISOLATE : plain;
     }
 
     /** The same text for a printer that knows embeddings but not the newer isolates. */
     static String embedded(String text) {
         var out = new StringBuilder();
-        var at = 0;
+        int at = 0;
         for (int start; (start = text.indexOf(FIRST_STRONG_ISOLATE, at)) >= 0;) {
-            var end = text.indexOf(POP_ISOLATE, start);
-            var inner = text.substring(start + 1, end < 0 ? text.length() : end);
+            int end = text.indexOf(POP_ISOLATE, start);
+            String inner = text.substring(start + 1, end < 0 ? text.length() : end);
             out.append(text, at, start).append(of(inner) == RIGHT_TO_LEFT ? RIGHT_EMBEDDING : LEFT_EMBEDDING)
                 .append(inner).append(POP_EMBEDDING);
             at = end < 0 ? text.length() : end + 1;

@@ -6,6 +6,7 @@ import com.lowagie.text.Font;
 import com.lowagie.text.Phrase;
 import com.lowagie.text.pdf.BaseFont;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,8 +41,8 @@ enum FontFace {
         var phrase = new Phrase();
         var run = new StringBuilder();
         BaseFont running = null;
-        for (var letter : letters(text)) {
-            var font = fontOf(letter, running);
+        for (String letter : letters(text)) {
+            BaseFont font = fontOf(letter, running);
             if (font != running && !run.isEmpty()) {
                 phrase.add(chunk(run, running, size));
                 run.setLength(0);
@@ -56,7 +57,7 @@ enum FontFace {
     }
 
     private static Chunk chunk(StringBuilder run, BaseFont font, float size) {
-        var naskh = font.getPostscriptFontName().contains("Naskh");
+        boolean naskh = font.getPostscriptFontName().contains("Naskh");
         return new Chunk(run.toString(), new Font(font, naskh ? size * NASKH : size));
     }
 
@@ -87,8 +88,8 @@ enum FontFace {
 
     /** A letter without ink stays in the font of the letters before it, so that it parts no run. */
     private BaseFont fontOf(String letter, BaseFont running) {
-        var code = letter.codePointAt(0);
-        var stays = running != null && (invisible(code) || code == ' ' && running.charExists(code));
+        int code = letter.codePointAt(0);
+        boolean stays = running != null && (invisible(code) || code == ' ' && running.charExists(code));
         return stays ? running
             : fonts.stream().filter(font -> font.charExists(code)).findFirst().orElse(fonts.get(0));
     }
@@ -103,8 +104,8 @@ enum FontFace {
     }
 
     private static BaseFont read(String name) {
-        try (var in = FontFace.class.getResourceAsStream("/fonts/" + name + ".ttf")) {
-            var font = BaseFont.createFont(name + ".ttf", BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false,
+        try (InputStream in = FontFace.class.getResourceAsStream("/fonts/" + name + ".ttf")) {
+            BaseFont font = BaseFont.createFont(name + ".ttf", BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false,
                 in.readAllBytes(), null);
             font.setIncludeCidSet(false); // the list OpenPDF writes is incomplete, which PDF/A-2 refuses (ISO 19005-2, 6.2.11.4.2)
             return font;

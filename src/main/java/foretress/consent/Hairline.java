@@ -17,10 +17,10 @@ final class Hairline {
         ink.saveState();
         ink.setGrayFill(0);
         ink.moveTo(x, y + ROOT / 2);
-        for (var i = 1; i <= STEPS; i++) {
+        for (int i = 1; i <= STEPS; i++) {
             edge(ink, x, y, length, i, 1);
         }
-        for (var i = STEPS; i >= 0; i--) {
+        for (int i = STEPS; i >= 0; i--) {
             edge(ink, x, y, length, i, -1);
         }
         ink.fill();
@@ -29,7 +29,7 @@ final class Hairline {
 
     static void drawWithBulb(PdfContentByte ink, float x, float y, float length) {
         draw(ink, x, y, length);
-        var along = Math.signum(length) * BULB;
+        float along = Math.signum(length) * BULB;
         ink.saveState();
         ink.setGrayFill(0);
         ink.moveTo(x, y);
@@ -41,9 +41,9 @@ final class Hairline {
     }
 
     private static void edge(PdfContentByte ink, float x, float y, float length, int step, int side) {
-        var part = (float) step / STEPS;
-        var half = (ROOT + (TIP - ROOT) * part) / 2;
-        var sway = SWAY * (float) Math.sin(part * Math.PI * 1.6) * (1 - part * 0.3f);
+        float part = (float) step / STEPS;
+        float half = (ROOT + (TIP - ROOT) * part) / 2;
+        float sway = SWAY * (float) Math.sin(part * Math.PI * 1.6) * (1 - part * 0.3f);
         ink.lineTo(x + length * part, y + sway + side * half);
     }
 }

@@ -21,25 +21,25 @@ final class MarkDrawing {
     }
 
     private static void letters(PaperFlow sheet, String name, float width) {
-        var wanted = FontFace.LABEL.width(name, 1);
-        var size = Math.max(11, Math.min(26, (width - 12) / wanted));
+        float wanted = FontFace.LABEL.width(name, 1);
+        float size = Math.max(11, Math.min(26, (width - 12) / wanted));
         sheet.down(size < 20 ? 10 : 4);
         sheet.row(Cell.of(6, width - 6, FontFace.LABEL, size, size * 1.25f, name));
         sheet.down(1);
     }
 
     private static void strokes(PaperFlow sheet, SignatureMark.Drawn drawn, float width) {
-        var height = Math.min(HIGHEST, (float) (width / drawn.aspect()));
-        var shown = (float) (height * drawn.aspect());
-        var ink = sheet.ink;
+        float height = Math.min(HIGHEST, (float) (width / drawn.aspect()));
+        float shown = (float) (height * drawn.aspect());
+        PdfContentByte ink = sheet.ink;
         ink.saveState();
         ink.setGrayStroke(0);
         ink.setGrayFill(0);
         ink.setLineWidth(PEN);
         ink.setLineCap(PdfContentByte.LINE_CAP_ROUND);
         ink.setLineJoin(PdfContentByte.LINE_JOIN_ROUND);
-        var x = sheet.left(0, shown);
-        var y = sheet.cursor();
+        float x = sheet.left(0, shown);
+        float y = sheet.cursor();
         drawn.strokes().forEach(stroke -> stroke(ink,
             stroke.points().stream()
                 .map(point -> new float[] { x + (float) point.x() * shown, y - (float) point.y() * height }).toList()));
@@ -52,22 +52,22 @@ final class MarkDrawing {
         if (points.isEmpty()) {
             return;
         }
-        var from = points.get(0);
+        float[] from = points.get(0);
         if (points.size() == 1) {
             ink.circle(from[0], from[1], PEN * 0.7f);
             ink.fill();
             return;
         }
         ink.moveTo(from[0], from[1]);
-        for (var i = 1; i < points.size() - 1; i++) {
-            var bend = points.get(i);
-            var next = points.get(i + 1);
-            var to = new float[] { (bend[0] + next[0]) / 2, (bend[1] + next[1]) / 2 };
+        for (int i = 1; i < points.size() - 1; i++) {
+            float[] bend = points.get(i);
+            float[] next = points.get(i + 1);
+            float[] to = new float[] { (bend[0] + next[0]) / 2, (bend[1] + next[1]) / 2 };
             ink.curveTo(third(from[0], bend[0]), third(from[1], bend[1]), third(to[0], bend[0]), third(to[1], bend[1]),
                 to[0], to[1]);
             from = to;
         }
-        var last = points.get(points.size() - 1);
+        float[] last = points.get(points.size() - 1);
         ink.lineTo(last[0], last[1]);
         ink.stroke();
     }

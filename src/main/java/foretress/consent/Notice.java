@@ -52,11 +52,11 @@ public record Notice(String language, String version, String heading, List<Eleme
     }
 
     public static Notice of(String language, ConsentInput.Salon salon, Terms terms, ConsentSentences words) {
-        var places = Map.of(
+        Map<String, String> places = Map.of(
             "salon", salon.name(), "address", salon.address() + ", " + salon.town(), "phone", salon.phone(),
             "email", salon.email(), "years", String.valueOf(terms.keepYears()), "age", String.valueOf(terms.minorAge()),
             "authority", words.say("notice.authorities." + terms.authority()));
-        var elements = ELEMENTS.stream().map(id -> new Element(id,
+        List<Element> elements = ELEMENTS.stream().map(id -> new Element(id,
             Canonical.line(words.say("notice." + id + ".heading", places)),
             Canonical.line(words.say(text(id, terms, words), places)))).toList();
         return new Notice(language, words.say("version"), words.say("notice.heading", places), elements,
@@ -65,13 +65,13 @@ public record Notice(String language, String version, String heading, List<Eleme
 
     /** What the law of the place settles is said per place; the rest is the same everywhere. */
     private static String text(String id, Terms terms, ConsentSentences words) {
-        var here = "notice." + id + "." + terms.authority();
+        String here = "notice." + id + "." + terms.authority();
         return words.has(here) ? here : "notice." + id + ".text";
     }
 
     public String canonical() {
-        var lines = new ArrayList<>(List.of(language + '\t' + version, heading));
-        for (var element : elements) {
+        ArrayList<String> lines = new ArrayList<>(List.of(language + '\t' + version, heading));
+        for (Element element : elements) {
             lines.add(element.heading() + '\t' + element.text());
         }
         lines.add(agree);

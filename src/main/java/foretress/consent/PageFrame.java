@@ -1,5 +1,6 @@
 package foretress.consent;
 
+import com.lowagie.text.pdf.PdfContentByte;
 import foretress.consent.PaperFlow.Cell;
 
 /** What every page carries: the double rule, two punch marks, the hair over the foot. */
@@ -17,13 +18,13 @@ final class PageFrame {
 
     /** Two circles 80 mm apart (ISO 838), where the punch of a folder bites. */
     static void punchMarks(PaperFlow page) {
-        var ink = page.ink;
-        var x = page.left(-50.5f, 0);
+        PdfContentByte ink = page.ink;
+        float x = page.left(-50.5f, 0);
         ink.saveState();
         ink.setGrayStroke(0.6f);
         ink.setLineWidth(0.75f);
         ink.setLineDash(2, 1.6f, 0);
-        for (var side : new int[] { -1, 1 }) {
+        for (int side : new int[] { -1, 1 }) {
             ink.circle(x, page.size.height / 2 + side * 40 * MILLIMETRE, 3 * MILLIMETRE - 1.7f);
             ink.stroke();
         }
@@ -31,7 +32,7 @@ final class PageFrame {
     }
 
     static void foot(PaperFlow page, String what, String number) {
-        var leftward = page.direction == Direction.RIGHT_TO_LEFT;
+        boolean leftward = page.direction == Direction.RIGHT_TO_LEFT;
         Hairline.drawWithBulb(page.ink, page.left(0, 0), 56, leftward ? -page.width : page.width);
         page.at(47, Cell.of(0, page.width * 0.8f, FontFace.TEXT, 10, 12, what));
         page.at(47, Cell.of(page.width * 0.8f, page.width * 0.2f, FontFace.TEXT, 10, 12, number).toEnd());

@@ -93,7 +93,7 @@ final class PaperFlow {
 
     /** The cells side by side; the cursor goes under the longest. */
     void row(Cell... cells) {
-        var height = height(cells);
+        float height = height(cells);
         if (height <= top - BOTTOM) {
             need(height);
         }
@@ -101,9 +101,9 @@ final class PaperFlow {
     }
 
     float height(Cell... cells) {
-        var highest = 0f;
-        for (var cell : cells) {
-            var column = column(cell);
+        float highest = 0f;
+        for (Cell cell : cells) {
+            ColumnText column = column(cell);
             column.setSimpleColumn(0, -100_000, cell.width(), 0);
             go(column, true);
             highest = Math.max(highest, -column.getYLine());
@@ -141,7 +141,7 @@ final class PaperFlow {
 
     /** Text on its own, away from the cursor: mastheads and feet. */
     void at(float y, Cell cell) {
-        var column = column(cell);
+        ColumnText column = column(cell);
         place(column, cell, y, -100_000);
         go(column, false);
     }
@@ -156,11 +156,11 @@ final class PaperFlow {
     }
 
     private void carry(List<Cell> cells) {
-        var columns = new ArrayList<>(cells.stream().map(this::column).toList());
-        for (var more = true; more;) {
+        ArrayList<ColumnText> columns = new ArrayList<>(cells.stream().map(this::column).toList());
+        for (boolean more = true; more;) {
             more = false;
-            var lowest = cursor;
-            for (var i = 0; i < columns.size(); i++) {
+            float lowest = cursor;
+            for (int i = 0; i < columns.size(); i++) {
                 place(columns.get(i), cells.get(i), cursor, BOTTOM - 4);
                 more |= ColumnText.hasMoreText(go(columns.get(i), false));
                 lowest = Math.min(lowest, columns.get(i).getYLine() - lift(cells.get(i)));
@@ -173,7 +173,7 @@ final class PaperFlow {
     }
 
     private void place(ColumnText column, Cell cell, float y, float bottom) {
-        var x = left(cell.start(), cell.width());
+        float x = left(cell.start(), cell.width());
         column.setSimpleColumn(x, bottom, x + cell.width(), y + lift(cell));
     }
 
@@ -185,9 +185,9 @@ final class PaperFlow {
         var column = new ColumnText(ink);
         column.setRunDirection(cell.direction() == Direction.RIGHT_TO_LEFT
             ? PdfWriter.RUN_DIRECTION_RTL : PdfWriter.RUN_DIRECTION_LTR);
-        var rightEdge = (direction == Direction.RIGHT_TO_LEFT) != cell.atEnd();
+        boolean rightEdge = (direction == Direction.RIGHT_TO_LEFT) != cell.atEnd();
         // in a right-to-left column OpenPDF means "start" when it says left
-        var mirrored = cell.direction() == Direction.RIGHT_TO_LEFT;
+        boolean mirrored = cell.direction() == Direction.RIGHT_TO_LEFT;
         column.setAlignment(rightEdge != mirrored ? Element.ALIGN_RIGHT : Element.ALIGN_LEFT);
         column.setLeading(cell.leading());
         column.setText(cell.words());

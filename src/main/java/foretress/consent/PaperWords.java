@@ -82,7 +82,7 @@ final class PaperWords {
     }
 
     String story(SignatureMark mark) {
-        var checked = how.evidence().birthDate().result().name().toLowerCase(Locale.ROOT);
+        String checked = how.evidence().birthDate().result().name().toLowerCase(Locale.ROOT);
         List<String> keys = input.purpose() == ConsentInput.Purpose.SERVICE
             ? List.of(evidence().invited().way() == Evidence.Way.TABLET ? "handed" : "link", checked, "notice", "read",
                 mark.kind().code(), "limits")
@@ -91,7 +91,7 @@ final class PaperWords {
             keys = new ArrayList<>(keys);
             keys.add(keys.indexOf("notice"), "typed-in");
         }
-        var all = new HashMap<>(places);
+        HashMap<String, String> all = new HashMap<>(places);
         evidence().typed().ifPresent(typed -> {
             all.put("typist", isolate(typed.by()));
             all.put("typedOn", dates.day(here(typed.at()).toLocalDate()));
@@ -107,7 +107,7 @@ final class PaperWords {
 
     /** What anyone can compare: label and value. */
     List<Map.Entry<String, String>> prints() {
-        var evidence = how.evidence();
+        Evidence evidence = how.evidence();
         var prints = new ArrayList<Map.Entry<String, String>>();
         prints.add(Map.entry(say("how.document"), how.document().toString()));
         prints.add(Map.entry(say("how.text"), print(evidence.textSha256(), text.version())));
@@ -120,13 +120,13 @@ final class PaperWords {
     }
 
     private String print(String... hashAndVersion) {
-        var hash = words.say("paper.how.print", Map.of("hash", hashAndVersion[0]));
+        String hash = words.say("paper.how.print", Map.of("hash", hashAndVersion[0]));
         return hashAndVersion.length > 1 ? hashAndVersion[1] + " · " + hash : hash;
     }
 
     private Map<String, String> places() {
-        var evidence = how.evidence();
-        var invited = evidence.invited();
+        Evidence evidence = how.evidence();
+        Evidence.Invited invited = evidence.invited();
         var places = new HashMap<String, String>();
         places.put("client", isolate(PageFrame.shortened(input.client().name())));
         places.put("date", dates.day(input.visit().startsAt().toLocalDate()));
@@ -145,7 +145,7 @@ final class PaperWords {
 
     /** The moments of the story in the order it tells them; a day is named only when it is another than the one before. */
     private Map<String, String> moments() {
-        var evidence = how.evidence();
+        Evidence evidence = how.evidence();
         var told = new LinkedHashMap<String, Instant>();
         told.put("sent", evidence.invited().sentAt());
         told.put("opened", evidence.invited().openedAt());
@@ -160,7 +160,7 @@ final class PaperWords {
     }
 
     private String moment(ZonedDateTime at, AtomicReference<LocalDate> before) {
-        var sameDay = at.toLocalDate().equals(before.getAndSet(at.toLocalDate()));
+        boolean sameDay = at.toLocalDate().equals(before.getAndSet(at.toLocalDate()));
         return words.say(sameDay ? "paper.how.same-day" : "paper.how.moment",
             Map.of("day", dates.day(at.toLocalDate()), "time", dates.time(at)));
     }

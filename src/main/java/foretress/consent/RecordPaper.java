@@ -46,7 +46,7 @@ public final class RecordPaper {
         page.at(page.size.height - 46, Cell.of(0, page.width * 0.6f, FontFace.HEADING, 16, 18, text.salon()));
         if (number == 1) {
             page.at(page.size.height - 65, Cell.of(0, page.width * 0.6f, FontFace.TEXT, TEXT, 14, text.address()));
-            for (var i = 0; i < text.corner().size(); i++) {
+            for (int i = 0; i < text.corner().size(); i++) {
                 page.at(page.size.height - 46 - 14 * i, atEnd(page, text.corner().get(i)));
             }
         } else {
@@ -73,9 +73,9 @@ public final class RecordPaper {
 
     /** Two columns, read row by row. */
     private void particulars() {
-        var column = sheet.width * 0.477f;
-        for (var i = 0; i < text.particulars().size(); i += 2) {
-            var row = text.particulars().subList(i, Math.min(i + 2, text.particulars().size()));
+        float column = sheet.width * 0.477f;
+        for (int i = 0; i < text.particulars().size(); i += 2) {
+            List<ConsentText.Line.Pair> row = text.particulars().subList(i, Math.min(i + 2, text.particulars().size()));
             sheet.rule(0, column, 0.75f, 0.6f);
             sheet.rule(sheet.width - column, column, 0.75f, 0.6f);
             sheet.down(4.5f);
@@ -85,8 +85,8 @@ public final class RecordPaper {
     }
 
     private Cell[] both(List<Line.Pair> row, float column) {
-        var first = cells(row.get(0), 0, column);
-        var second = cells(row.get(1), sheet.width - column, column);
+        Cell[] first = cells(row.get(0), 0, column);
+        Cell[] second = cells(row.get(1), sheet.width - column, column);
         return new Cell[] { first[0], first[1], second[0], second[1] };
     }
 
@@ -97,7 +97,7 @@ public final class RecordPaper {
     }
 
     private void section(RecordText.Section section) {
-        var strand = section.strand()
+        Float strand = section.strand()
             .map(drawn -> StrandPainter.height(sheet, drawn.drawing()) + drawn.words().size() * STRAND_LEADING)
             .orElse(44f);
         sheet.need(strand + 46);
@@ -140,7 +140,7 @@ public final class RecordPaper {
     }
 
     private void finding(Line.Finding finding) {
-        var cells = new Cell[] {
+        Cell[] cells = new Cell[] {
             Cell.of(20, 118, FontFace.STRONG, TEXT, LEADING, finding.word()),
             Cell.of(142, sheet.width - 142, FontFace.TEXT, TEXT, LEADING, finding.text()) };
         start(cells);
@@ -151,7 +151,7 @@ public final class RecordPaper {
     }
 
     private void pair(Line.Pair pair) {
-        var split = sheet.width * LABELS;
+        float split = sheet.width * LABELS;
         ruled(Cell.of(0, split - 10, FontFace.TEXT, TEXT, LEADING, pair.label()),
             Cell.of(split, sheet.width - split, FontFace.STRONG, TEXT, LEADING, pair.value()));
     }

@@ -42,7 +42,7 @@ public sealed interface SignatureMark {
                 throw new IllegalArgumentException("not the shape of a box to sign in: " + aspect);
             }
             strokes = List.copyOf(strokes);
-            var points = strokes.stream().mapToInt(stroke -> stroke.points().size()).sum();
+            int points = strokes.stream().mapToInt(stroke -> stroke.points().size()).sum();
             if (points == 0) {
                 throw new IllegalArgumentException("the box is empty: draw your name in it, or type it");
             }

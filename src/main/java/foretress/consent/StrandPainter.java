@@ -80,7 +80,7 @@ final class StrandPainter {
     }
 
     private void band(Band band) {
-        var tile = Tile.of(band.residue().pattern());
+        Tile tile = Tile.of(band.residue().pattern());
         ink.saveState();
         outline(band);
         ink.clip();
@@ -110,14 +110,14 @@ final class StrandPainter {
         if (tile.marks().isEmpty()) {
             return;
         }
-        var left = band.points().stream().mapToDouble(Point::x).min().orElse(0);
-        var right = band.points().stream().mapToDouble(Point::x).max().orElse(0);
-        var top = band.points().stream().mapToDouble(Point::y).min().orElse(0);
-        var bottom = band.points().stream().mapToDouble(Point::y).max().orElse(0);
-        var startY = band.origin().y() - (tile.height() == Tile.BAND ? Tile.BAND / 2 : 0);
-        for (var atX = first(band.origin().x(), tile.width(), left); atX < right; atX += tile.width()) {
-            for (var atY = first(startY, tile.height(), top); atY < bottom; atY += tile.height()) {
-                for (var mark : tile.marks()) {
+        double left = band.points().stream().mapToDouble(Point::x).min().orElse(0);
+        double right = band.points().stream().mapToDouble(Point::x).max().orElse(0);
+        double top = band.points().stream().mapToDouble(Point::y).min().orElse(0);
+        double bottom = band.points().stream().mapToDouble(Point::y).max().orElse(0);
+        double startY = band.origin().y() - (tile.height() == Tile.BAND ? Tile.BAND / 2 : 0);
+        for (double atX = first(band.origin().x(), tile.width(), left); atX < right; atX += tile.width()) {
+            for (double atY = first(startY, tile.height(), top); atY < bottom; atY += tile.height()) {
+                for (Tile.Mark mark : tile.marks()) {
                     mark(mark, atX, atY);
                 }
             }
@@ -142,10 +142,10 @@ final class StrandPainter {
     }
 
     private void text(Text text) {
-        var face = text.bold() ? FontFace.STRONG : FontFace.TEXT;
-        var direction = Direction.of(text.text());
-        var mirrored = sheet.direction == Direction.RIGHT_TO_LEFT;
-        var align = text.anchor() == Anchor.MIDDLE ? Element.ALIGN_CENTER
+        FontFace face = text.bold() ? FontFace.STRONG : FontFace.TEXT;
+        Direction direction = Direction.of(text.text());
+        boolean mirrored = sheet.direction == Direction.RIGHT_TO_LEFT;
+        int align = text.anchor() == Anchor.MIDDLE ? Element.ALIGN_CENTER
             : (text.anchor() == Anchor.START) != mirrored ? Element.ALIGN_LEFT : Element.ALIGN_RIGHT;
         ColumnText.showTextAligned(ink, align, face.set(text.text(), (float) text.size() * scale),
             atX(text.at().x()), atY(text.at().y()), 0,
@@ -153,7 +153,7 @@ final class StrandPainter {
     }
 
     private void path(List<Point> points, double offsetX, double offsetY) {
-        var first = points.get(0);
+        Point first = points.get(0);
         ink.moveTo(atX(first.x() + offsetX), atY(first.y() + offsetY));
         points.stream().skip(1).forEach(point -> ink.lineTo(atX(point.x() + offsetX), atY(point.y() + offsetY)));
     }

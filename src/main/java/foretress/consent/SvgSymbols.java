@@ -3,7 +3,9 @@ package foretress.consent;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
@@ -32,11 +34,11 @@ final class SvgSymbols {
 
     /** Every symbol of the file by its id. */
     static Map<String, Path2D> read(String resource) {
-        try (var in = SvgSymbols.class.getResourceAsStream(resource)) {
+        try (InputStream in = SvgSymbols.class.getResourceAsStream(resource)) {
             var symbols = new LinkedHashMap<String, Path2D>();
             SYMBOL.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8)).results().forEach(match -> {
-                var attributes = match.group(2);
-                var data = DATA.matcher(attributes).results().findFirst().orElseThrow().group(1);
+                String attributes = match.group(2);
+                String data = DATA.matcher(attributes).results().findFirst().orElseThrow().group(1);
                 symbols.put(match.group(1), new SvgSymbols(data,
                     attributes.contains("evenodd") ? Path2D.WIND_EVEN_ODD : Path2D.WIND_NON_ZERO).draw());
             });
@@ -47,8 +49,8 @@ final class SvgSymbols {
     }
 
     private Path2D draw() {
-        var command = "";
-        for (var token = next(); !token.isEmpty(); token = next()) {
+        String command = "";
+        for (String token = next(); !token.isEmpty(); token = next()) {
             if (Character.isLetter(token.charAt(0))) {
                 command = token;
             } else {
@@ -61,9 +63,9 @@ final class SvgSymbols {
     }
 
     private void step(char command) {
-        var relative = Character.isLowerCase(command);
-        var fromX = relative ? x : 0;
-        var fromY = relative ? y : 0;
+        boolean relative = Character.isLowerCase(command);
+        double fromX = relative ? x : 0;
+        double fromY = relative ? y : 0;
         switch (Character.toUpperCase(command)) {
             case 'M' -> path.moveTo(x = fromX + number(), y = fromY + number());
             case 'L' -> path.lineTo(x = fromX + number(), y = fromY + number());
@@ -81,22 +83,22 @@ final class SvgSymbols {
 
     private void close() {
         path.closePath();
-        var start = path.getCurrentPoint();
+        Point2D start = path.getCurrentPoint();
         x = start.getX();
         y = start.getY();
     }
 
     /** From the ends of an arc to its middle (SVG 2, implementation notes, B.2.4), for arcs of circles. */
     private void arc(double rx, double ry, double turn, boolean large, boolean sweep, double toX, double toY) {
-        var halfX = (x - toX) / 2;
-        var halfY = (y - toY) / 2;
-        var half = Math.hypot(halfX, halfY);
-        var radius = Math.max(rx, half);
-        var away = Math.sqrt(Math.max(0, radius * radius - half * half)) / half * (large == sweep ? -1 : 1);
-        var middleX = (x + toX) / 2 + away * halfY;
-        var middleY = (y + toY) / 2 - away * halfX;
-        var from = Math.atan2(y - middleY, x - middleX);
-        var sweepAngle = Math.atan2(toY - middleY, toX - middleX) - from;
+        double halfX = (x - toX) / 2;
+        double halfY = (y - toY) / 2;
+        double half = Math.hypot(halfX, halfY);
+        double radius = Math.max(rx, half);
+        double away = Math.sqrt(Math.max(0, radius * radius - half * half)) / half * (large == sweep ? -1 : 1);
+        double middleX = (x + toX) / 2 + away * halfY;
+        double middleY = (y + toY) / 2 - away * halfX;
+        double from = Math.atan2(y - middleY, x - middleX);
+        double sweepAngle = Math.atan2(toY - middleY, toX - middleX) - from;
         sweepAngle += sweep && sweepAngle < 0 ? 2 * Math.PI : !sweep && sweepAngle > 0 ? -2 * Math.PI : 0;
         var arc = new Arc2D.Double(middleX - radius, middleY - radius, 2 * radius, 2 * radius,
             -Math.toDegrees(from), -Math.toDegrees(sweepAngle), Arc2D.OPEN);
@@ -106,7 +108,7 @@ final class SvgSymbols {
     }
 
     private String next() {
-        var token = ahead;
+        String token = ahead;
         ahead = "";
         return !token.isEmpty() ? token : tokens.hasNext() ? tokens.next() : "";
     }

@@ -19,11 +19,11 @@ final class WeightShapes {
      * @param mirrored for right-to-left paper, where the page's corner turns to the other side
      */
     static void draw(PdfContentByte ink, Weight weight, float x, float y, float side, boolean mirrored) {
-        var flip = mirrored && weight == Weight.NOTE;
+        boolean flip = mirrored && weight == Weight.NOTE;
         ink.saveState();
         ink.concatCTM((flip ? -side : side) / BOX, 0, 0, -side / BOX, flip ? x + side : x, y); // y runs down on the screen
         ink.setGrayFill(0);
-        var path = SYMBOLS.get(weight.code().replace(' ', '-'));
+        Path2D path = SYMBOLS.get(weight.code().replace(' ', '-'));
         trace(ink, path);
         if (path.getWindingRule() == PathIterator.WIND_EVEN_ODD) {
             ink.eoFill();
@@ -34,8 +34,8 @@ final class WeightShapes {
     }
 
     private static void trace(PdfContentByte ink, Path2D path) {
-        var p = new float[6];
-        for (var at = path.getPathIterator(null); !at.isDone(); at.next()) {
+        float[] p = new float[6];
+        for (PathIterator at = path.getPathIterator(null); !at.isDone(); at.next()) {
             switch (at.currentSegment(p)) {
                 case PathIterator.SEG_MOVETO -> ink.moveTo(p[0], p[1]);
                 case PathIterator.SEG_LINETO -> ink.lineTo(p[0], p[1]);

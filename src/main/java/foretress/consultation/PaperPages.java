@@ -94,12 +94,14 @@ public class PaperPages {
     public Response show(@RestPath UUID id) {
         Visit visit = found(id);
         Optional<PaperForm> paper = papers.of(id);
-        if (paper.isEmpty() && !papers.mayType(visit))
+        if (paper.isEmpty() && !papers.mayType(visit)) {
             return Response.seeOther(URI.create("/visits/" + id)).build();
-        if (paper.isEmpty())
+        }
+        if (paper.isEmpty()) {
             return Response
                 .ok(new PaperBegin(text.head(visit), "", false, false, guardian(visit, "", ""), new Mistakes()))
                 .build();
+        }
         Answers said = intake.said(visit);
         Optional<Topic> next = papers.mayType(visit) ? next(visit, said) : Optional.empty();
         return Response
@@ -115,9 +117,10 @@ public class PaperPages {
         @RestForm String agreed, @RestForm String signed, @RestForm("guardian-name") Optional<String> guardianName,
         @RestForm("guardian-relation") Optional<String> relation) {
         Visit visit = found(id);
-        if (papers.of(id).isPresent() || !papers.mayType(visit))
+        if (papers.of(id).isPresent() || !papers.mayType(visit)) {
             return here(id);
-        Mistakes mistakes = new Mistakes();
+        }
+        var mistakes = new Mistakes();
         Optional<LocalDate> on = day(day).filter(d -> !d.isAfter(intake.today(visit)));
         Optional<Paper> taken = Upload.paper(file, "paper", mistakes, pictures);
         mistakes.expect(on.isPresent(), "day", say.day_wrong());
@@ -126,9 +129,10 @@ public class PaperPages {
         Optional<Guardians.Named> guardian =
             guardian(visit, guardianName.orElse("").strip(), relation.orElse(""));
         guardian.ifPresent(one -> mistakes.expect(one.isWhole(), "guardian-name", say.guardian_missing()));
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(new PaperBegin(text.head(visit), Optional.ofNullable(day).orElse(""),
                 "yes".equals(agreed), "yes".equals(signed), guardian, mistakes));
+        }
         papers.begin(id, taken.orElseThrow(), on.orElseThrow(), guardian, who.staff().id);
         return here(id);
     }
@@ -143,9 +147,10 @@ public class PaperPages {
     public Response keep(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Visit visit = found(id);
         PaperForm paper = papers.of(id).orElseThrow(NotFoundException::new);
-        if (!papers.mayType(visit))
+        if (!papers.mayType(visit)) {
             return here(id);
-        Form form = new Form(posted);
+        }
+        var form = new Form(posted);
         Topic topic = views.topic(form.one("topic")).orElseThrow(NotFoundException::new);
         Answers said = intake.said(visit);
         Kept kept = intake.typed(paper, topic,

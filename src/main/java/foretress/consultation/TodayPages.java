@@ -107,7 +107,7 @@ public class TodayPages {
 
     @POST
     public Response keep(@RestPath UUID id, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = found(id);
         Topic topic = views.topic(form.one("topic")).orElseThrow(NotFoundException::new);
         if (closed(visit).isPresent()) {
@@ -116,7 +116,7 @@ public class TodayPages {
         Answers said = intake.said(visit);
         List<Question> due = dueToday.of(visit, said);
         List<String> same = form.all("same");
-        var page = Intake.Page.of(posted, form.one("submission"), form.one("version"), visit.client.language);
+        Intake.Page page = Intake.Page.of(posted, form.one("submission"), form.one("version"), visit.client.language);
         Kept kept = intake.askAgain(id, topic, page, in(topic, due), same, who.staff().id);
         if (kept.outcome() == Kept.Outcome.CLEAN) {
             ledger.note(who.staff().id.toString(), "asked again on the day", id.toString());

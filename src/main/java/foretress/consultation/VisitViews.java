@@ -65,7 +65,7 @@ public class VisitViews {
         Weight standing =
             assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Point::weight).toList()));
         TestPlan plan = owedTests.plan(visit);
-        Found found = new Found(standing, WeightSaid.of(standing, say), heavy.subList(0, shown),
+        var found = new Found(standing, WeightSaid.of(standing, say), heavy.subList(0, shown),
             heavy.subList(shown, heavy.size()));
         return new VisitView(heads.of(visit), over.of(visit), !said.byQuestion().isEmpty(), answered, found,
             owedTests.follows(visit, plan), asks.of(visit, said), contradicted.of(said), heads.hair(visit, said),

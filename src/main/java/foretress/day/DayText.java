@@ -125,13 +125,16 @@ class DayText {
     /** Something came up that cannot wait, it was put off, or consent was taken back. */
     private Optional<DayRow.Halt> halt(Visit visit, Looked looked) {
         Task speak = looked.speak().get(visit.id);
-        if (speak != null && visit.state.isAhead())
+        if (speak != null && visit.state.isAhead()) {
             return Optional.of(new DayRow.Halt(say.day_stopped(), say.day_stopped_told(),
                 say.day_stopped_call(at(visit, speak.dueAt))));
-        if (visit.state == State.WITHDRAWN)
+        }
+        if (visit.state == State.WITHDRAWN) {
             return Optional.of(new DayRow.Halt(say.day_stopped(), say.day_stopped_withdrawn(), ""));
-        if (!visit.postponed)
+        }
+        if (!visit.postponed) {
             return Optional.empty();
+        }
         return Optional.of(new DayRow.Halt(say.day_put_off(), say.day_put_off_why(), visit.postponedUntil()
             .map(day -> say.day_put_off_until(time.day(day.atStartOfDay(visit.zone())))).orElse("")));
     }
@@ -148,8 +151,9 @@ class DayText {
 
     private String left(Visit visit) {
         Duration left = Duration.between(clock.instant(), visit.startsAt);
-        if (left.isNegative())
+        if (left.isNegative()) {
             return say.day_left_none();
+        }
         return left.compareTo(PRESSING) > 0 ? "" : say.day_left((int) left.toHours(), left.toMinutesPart());
     }
 
@@ -164,16 +168,21 @@ class DayText {
 
     private Optional<DayRow.Act> act(Visit visit, Optional<Weight> standing, Looked looked) {
         String here = "/visits/" + visit.id;
-        if (looked.speak().containsKey(visit.id) && visit.state.isAhead())
+        if (looked.speak().containsKey(visit.id) && visit.state.isAhead()) {
             return Optional.of(call(visit, DayRow.Look.MAIN));
-        if (visit.state == State.WITHDRAWN)
+        }
+        if (visit.state == State.WITHDRAWN) {
             return Optional.empty();
-        if (visit.state == State.DECIDED && !visit.postponed)
+        }
+        if (visit.state == State.DECIDED && !visit.postponed) {
             return Optional.of(open(say.day_act_close(), here + "/closing"));
-        if (visit.signed().isEmpty())
+        }
+        if (visit.signed().isEmpty()) {
             return Optional.of(send(visit, looked));
-        if (visit.postponed || standing.filter(Weight.PREVENTS::equals).isPresent())
+        }
+        if (visit.postponed || standing.filter(Weight.PREVENTS::equals).isPresent()) {
             return Optional.of(open(say.day_act_instead(), here + "?instead=open#instead"));
+        }
         return Optional.of(visit.owed().map(owed -> record(visit, owed))
             .orElseGet(() -> open(say.day_act_decide(), here + "/decision")));
     }
@@ -190,8 +199,9 @@ class DayText {
 
     /** Who must come in soon is telephoned; for others an hour is booked. */
     private DayRow.Act bring(Visit visit, Visit.Owed owed) {
-        if (owed.what().equals(Plans.CLEAR_UP) || owed.what().equals(Plans.TALK))
+        if (owed.what().equals(Plans.CLEAR_UP) || owed.what().equals(Plans.TALK)) {
             return record(visit, owed);
+        }
         boolean soon = owed.by().filter(by -> by.isBefore(clock.instant().plus(PRESSING))).isPresent();
         return soon ? call(visit, DayRow.Look.PLAIN)
             : open(say.day_act_skin_test(), "/desk/visits/" + visit.id + "/test-visit");

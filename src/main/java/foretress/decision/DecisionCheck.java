@@ -46,7 +46,7 @@ class DecisionCheck {
     record Checked(Optional<Refusal> refusal, boolean against, Mistakes mistakes) {}
 
     Checked check(Visit visit, CurrentAssessment.Now now, DecisionForm form, Staff by) {
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         Gate.Open open = gate.open(visit, now);
         var decider = new Refusal.Decider(by.role == Role.OWNER, form.reason());
         Set<Refusal> refusals = EnumSet.noneOf(Refusal.class);
@@ -62,7 +62,9 @@ class DecisionCheck {
                     .orElse(Set.of());
             mistakes.expect(one.chosen().isPresent(), "verdict-" + place,
                 say.verdict_missing(text.service(planned.get(place).id())));
-            for (Refusal refusal : here) say(refusal, place, mistakes);
+            for (Refusal refusal : here) {
+                say(refusal, place, mistakes);
+            }
             fields(one, place, intake.today(visit), mistakes);
             refusals.addAll(here);
             against |=

@@ -1,5 +1,6 @@
 package foretress.decision;
 
+import foretress.assessment.Assessment;
 import foretress.bench.OwedLine;
 import foretress.decision.DecisionCheck.Checked;
 import foretress.ledger.Ledger;
@@ -84,7 +85,7 @@ public class DecisionPages {
 
     @POST
     public Response decide(@RestPath UUID id, MultivaluedMap<String, String> posted) {
-        Form fields = new Form(posted);
+        var fields = new Form(posted);
         Visit visit = found(id);
         DecisionForm form = DecisionForm.from(fields, visit.services.size());
         if (DecisionForm.uuid(form.submission()).filter(s -> decisions.alreadyMade(id, s)).isPresent()) {
@@ -132,7 +133,8 @@ public class DecisionPages {
     }
 
     private Response outdated(Visit visit, DecisionForm form, CurrentAssessment.Now now) {
-        var then = DecisionForm.uuid(form.assessment()).flatMap(assessment -> assessed.then(visit, assessment));
+        Optional<Assessment> then =
+            DecisionForm.uuid(form.assessment()).flatMap(assessment -> assessed.then(visit, assessment));
         return Response.status(409).entity(new DecisionOutdated(text.head(visit), shown.since(visit, then, now), form))
             .build();
     }

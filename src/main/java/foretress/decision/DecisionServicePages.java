@@ -36,7 +36,7 @@ public class DecisionServicePages {
 
     @POST
     public Response plan(@RestPath UUID id, MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = visits.find(id).orElseThrow(NotFoundException::new);
         List<Booked> planned = new ArrayList<>();
         for (int place = 0; place < visit.services.size(); place++) {

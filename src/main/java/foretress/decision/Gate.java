@@ -70,14 +70,18 @@ public class Gate {
     public record Open(List<Question> missing, List<Question> due, Signature.Holds signature, boolean look) {
         Set<Refusal> refusals() {
             Set<Refusal> refusals = EnumSet.noneOf(Refusal.class);
-            if (!missing.isEmpty())
+            if (!missing.isEmpty()) {
                 refusals.add(Refusal.NOT_ANSWERED);
-            if (!due.isEmpty())
+            }
+            if (!due.isEmpty()) {
                 refusals.add(Refusal.NOT_ON_THE_DAY);
-            if (!signature.holds())
+            }
+            if (!signature.holds()) {
                 refusals.add(Refusal.NOT_SIGNED);
-            if (look)
+            }
+            if (look) {
                 refusals.add(Refusal.SPOT_NOT_SEEN);
+            }
             return refusals;
         }
     }

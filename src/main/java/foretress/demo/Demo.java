@@ -12,6 +12,7 @@ import foretress.visit.Clients;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import io.quarkus.arc.Arc;
+import io.quarkus.arc.ManagedContext;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.time.Clock;
@@ -143,7 +144,7 @@ public class Demo implements AtStart {
     }
 
     private static void inARequest(Runnable work) {
-        var context = Arc.container().requestContext();
+        ManagedContext context = Arc.container().requestContext();
         if (context.isActive()) {
             work.run();
             return;

@@ -50,7 +50,7 @@ public class DemoClosed {
         decisions.record(visitId, petra,
             new Wanted(UUID.randomUUID(), assessment, 0, List.of(choice), Optional.empty()));
         List<Booked> planned = QuarkusTransaction.requiringNew().call(() -> Decisions.planned(Visit.findById(visitId)));
-        Used used =
+        var used =
             new Used("whole", "Fernholm plant colour", "P-204", "chestnut", "1 : 3", "", "", "45", Planned.NOTHING);
         closings.keep(visitId, petra, UUID.randomUUID(), 0,
             new Closing(planned, planned.stream().collect(Collectors.toMap(Booked::serviceId, one -> "as-planned")),

@@ -50,11 +50,12 @@ class DemoProducts {
 
     /** The stylist has named the product when booking. */
     void plan(UUID visit, Invented client) {
-        if (COLOURED.contains(client.service()))
+        if (COLOURED.contains(client.service())) {
             planned.name(visit,
                 lines.inUse().stream().filter(line -> line.name.startsWith("Larkmoss")).findFirst()
                     .orElseThrow().lineId,
                 "4-0",
                 DemoSalon.stylist(client.stylist()).id);
+        }
     }
 }

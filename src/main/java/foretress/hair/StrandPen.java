@@ -89,7 +89,7 @@ final class StrandPen {
         shapes.addAll(new HairLine(layout.rootX(), rule.x(map.lengthCm()), HAIR_Y).shapes(map.lengthKnown()));
         cutLine(bottom + BELOW_LANES - 2);
         margins();
-        StrandDrawing drawing = new StrandDrawing(layout.width(), bottom + BELOW_LANES + CmRule.HEIGHT, false, shapes);
+        var drawing = new StrandDrawing(layout.width(), bottom + BELOW_LANES + CmRule.HEIGHT, false, shapes);
         return words.rightToLeft() ? drawing.mirrored() : drawing;
     }
 
@@ -126,7 +126,7 @@ final class StrandPen {
             besideWords(at);
         }
         axis(at.middle);
-        Point origin = new Point(layout.rootX(), at.middle);
+        var origin = new Point(layout.rootX(), at.middle);
         new BandOutline(at.lane, map.lengthCm(), layout.rootX(), rule.pxACm(), at.middle).outlines()
             .forEach(edge -> shapes.add(new Band(edge, origin, at.lane.treatment().residue())));
     }

@@ -155,7 +155,7 @@ public final class StrandSvg {
     }
 
     private static String path(List<Point> points) {
-        StringBuilder path = new StringBuilder();
+        var path = new StringBuilder();
         for (Point p : points) {
             path.append(path.length() == 0 ? 'M' : 'L').append(number(p.x())).append(' ').append(number(p.y()));
         }

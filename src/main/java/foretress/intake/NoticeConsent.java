@@ -70,7 +70,7 @@ public class NoticeConsent {
     }
 
     private void keep(UUID visitId, String language, boolean given, Optional<Guardians.Named> guardian) {
-        HealthConsent consent = new HealthConsent(Visit.findById(visitId), given, clock.instant(), of(language));
+        var consent = new HealthConsent(Visit.findById(visitId), given, clock.instant(), of(language));
         guardian.ifPresent(one -> guardians.keep(consent, one));
         consent.persist();
     }

@@ -49,7 +49,7 @@ public class NoticePages {
 
     @POST
     public Response answer(MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         if (form.is("act", "refuse")) {
             notices.refuse(guest.visitId(), guest.language());
             return Response.seeOther(java.net.URI.create("/answers/notice/paper")).build();

@@ -55,14 +55,17 @@ public class PaperForms {
     @Transactional
     public void begin(UUID visitId, Paper paper, LocalDate signedOn, Optional<Guardians.Named> guardian, UUID staff) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        if (of(visitId).isPresent())
+        if (of(visitId).isPresent()) {
             return;
-        if (!mayType(visit))
+        }
+        if (!mayType(visit)) {
             throw new IllegalStateException("answers were given otherwise");
+        }
         new PaperForm(visit, paper, signedOn, staff, clock.instant(),
             vault.sealing(visit.client.id, paper.bytes())).persist();
-        if (visit.state == State.BOOKED)
+        if (visit.state == State.BOOKED) {
             visit.moveTo(State.INVITED);
+        }
         visit.moveTo(State.ANSWERING);
         notices.give(visitId, visit.client.language, guardian);
         ledger.note(staff.toString(), "paper form kept, typing begun", visitId.toString());

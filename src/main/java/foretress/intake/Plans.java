@@ -120,8 +120,9 @@ public class Plans implements Foresight {
     /** Nobody comes in for a visit that does not go ahead; the talk comes no later than the test would have. */
     private Optional<Visit.Owed> talk(Visit visit, Owing owing, TestPlan plan) {
         Set<String> refused = refusals.of(visit);
-        if (owing.tests().stream().noneMatch(refused::contains))
+        if (owing.tests().stream().noneMatch(refused::contains)) {
             return Optional.empty();
+        }
         Stream<Instant> starts = plan.owed().stream().filter(o -> refused.contains(o.test())).map(Owed::latestStart);
         return Optional
             .of(new Visit.Owed(TALK, Optional.of(starts.min(Comparator.naturalOrder()).orElse(visit.startsAt))));

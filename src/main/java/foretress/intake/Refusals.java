@@ -62,8 +62,9 @@ public class Refusals {
     @Transactional
     public void wantedAfterAll(UUID visitId, Set<String> tests, UUID staff) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        if (!visit.state.isAhead())
+        if (!visit.state.isAhead()) {
             throw new IllegalStateException("a visit that is %s has no test to come".formatted(visit.state));
+        }
         become(visit, of(visit).stream().filter(test -> !tests.contains(test)).collect(Collectors.toSet()),
             staff.toString(), "test wanted after all, as the client said in person");
     }

@@ -85,7 +85,7 @@ public class SignPages {
 
     @POST
     public Response sign(MultivaluedMap<String, String> posted, @HeaderParam("User-Agent") String agent) {
-        Form form = new Form(posted);
+        var form = new Form(posted);
         Visit visit = guest.visit();
         Optional<UUID> submission = uuid(form.one("submission"));
         if (submission.filter(s -> signing.alreadySigned(visit.id, s)).isPresent()) {

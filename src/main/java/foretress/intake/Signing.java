@@ -106,14 +106,16 @@ public class Signing {
     }
 
     private static Evidence.BirthDateResult asked(Entrance entrance) {
-        if (entrance.vouched())
+        if (entrance.vouched()) {
             return Evidence.BirthDateResult.ASKED;
+        }
         return entrance.birthDateOnFile() ? Evidence.BirthDateResult.CONFIRMED : Evidence.BirthDateResult.GIVEN;
     }
 
     private static Evidence.Way way(Entrance entrance) {
-        if (entrance.onTablet())
+        if (entrance.onTablet()) {
             return Evidence.Way.TABLET;
+        }
         return entrance.way() == Invitation.Way.MAILED ? Evidence.Way.MAIL : Evidence.Way.SHOWN;
     }
 

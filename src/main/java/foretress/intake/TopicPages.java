@@ -72,7 +72,7 @@ public class TopicPages {
             return Response.seeOther(Way.START).build();
         }
         shown.page(visit.id, topic);
-        Page fresh = new Page(Map.of(), UUID.randomUUID().toString(), 0, guest.language());
+        var fresh = new Page(Map.of(), UUID.randomUUID().toString(), 0, guest.language());
         return Response.ok(page(visit, said, walk, walk.page(known, opened != null), fresh, again != null,
             Optional.empty(), Optional.empty())).build();
     }
@@ -96,7 +96,7 @@ public class TopicPages {
     private Response again(Visit visit, Topic topic, Page posted, Kept kept, boolean opened, boolean again) {
         Answers said = intake.said(visit);
         Walk walk = intake.walk(visit, said);
-        Walk.Step step = new Walk.Step(topic, walk.open(topic).stream().filter(posted::asks).toList(), opened);
+        var step = new Walk.Step(topic, walk.open(topic).stream().filter(posted::asks).toList(), opened);
         return FormAgain.with(page(visit, said, walk, step, posted, again, kept.reading(), overtaken(kept)));
     }
 

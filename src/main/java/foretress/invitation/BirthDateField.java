@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** A birth date as typed into three fields: kept word for word, and read. */
 public record BirthDateField(String day, String month, String year) {
@@ -43,27 +44,33 @@ public record BirthDateField(String day, String month, String year) {
 
     /** Reads the fields against today's date; the first mistake in reading order is told. */
     public Read read(LocalDate today) {
-        var d = TypedNumber.number(day);
-        var m = TypedNumber.number(month);
-        var y = TypedNumber.number(year);
-        if (d.isEmpty())
+        OptionalInt d = TypedNumber.number(day);
+        OptionalInt m = TypedNumber.number(month);
+        OptionalInt y = TypedNumber.number(year);
+        if (d.isEmpty()) {
             return Read.wrong(Mistake.DAY_MISSING);
-        if (m.isEmpty() || m.getAsInt() < 1 || m.getAsInt() > 12)
+        }
+        if (m.isEmpty() || m.getAsInt() < 1 || m.getAsInt() > 12) {
             return Read.wrong(Mistake.MONTH_MISSING);
-        if (y.isEmpty())
+        }
+        if (y.isEmpty()) {
             return Read.wrong(Mistake.YEAR_MISSING);
-        if (y.getAsInt() < 1000 || y.getAsInt() > 9999)
+        }
+        if (y.getAsInt() < 1000 || y.getAsInt() > 9999) {
             return Read.wrong(Mistake.YEAR_SHORT);
+        }
         return within(d.getAsInt(), YearMonth.of(y.getAsInt(), m.getAsInt()), today);
     }
 
     private static Read within(int day, YearMonth month, LocalDate today) {
         try {
             LocalDate date = month.atDay(day);
-            if (date.isAfter(today))
+            if (date.isAfter(today)) {
                 return Read.wrong(Mistake.AHEAD);
-            if (date.isBefore(today.minusYears(OLDEST_YEARS)))
+            }
+            if (date.isBefore(today.minusYears(OLDEST_YEARS))) {
                 return Read.wrong(Mistake.TOO_LONG_AGO);
+            }
             return Read.of(date);
         } catch (DateTimeException noSuchDay) {
             return Read.wrong(Mistake.NO_SUCH_DAY);

@@ -38,8 +38,9 @@ public class CodePages {
 
     @GET
     public Response ask(@RestQuery Optional<String> said) {
-        if (guest.seesEarlierVisits())
+        if (guest.seesEarlierVisits()) {
             return on();
+        }
         return page(200, said, new Mistakes());
     }
 
@@ -47,8 +48,9 @@ public class CodePages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response prove(MultivaluedMap<String, String> posted) {
         slowDown();
-        if (codes.prove(guest.doorId(), guest.visitId(), new Form(posted).one("code")))
+        if (codes.prove(guest.doorId(), guest.visitId(), new Form(posted).one("code"))) {
             return on();
+        }
         return page(422, Optional.empty(), new Mistakes().add("code", words.codeWrong()));
     }
 

@@ -56,8 +56,9 @@ public class Codes {
                 visitId, now).firstResultOptional();
         boolean right = code.filter(c -> tryOn(c) && c.codeHash.equals(DoorCode.hash(c.id, digits(typed)))
             && DoorCode.update("usedAt = ?1 where id = ?2 and usedAt is null", now, c.id) == 1).isPresent();
-        if (right)
+        if (right) {
             ClientSession.update("provedByCode = true where id = ?1", doorId);
+        }
         ledger.note("client", right ? "code accepted" : "code refused", visitId.toString());
         return right;
     }

@@ -89,9 +89,10 @@ public class DoorPages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response start(@RestPath String token, MultivaluedMap<String, String> posted) {
-        var found = invitations.behind(token);
-        if (found.isEmpty())
+        Optional<Invitation> found = invitations.behind(token);
+        if (found.isEmpty()) {
             return unknown();
+        }
         slowDown(found.get());
         String chosen = Supported.match(new Form(posted).one("language")).orElse(language.getTag());
         return Response.seeOther(URI.create("/i/" + token + "/birth-date")).cookie(spoken(chosen)).build();
@@ -109,25 +110,29 @@ public class DoorPages {
     @Path("/birth-date")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response knock(@RestPath String token, MultivaluedMap<String, String> posted) {
-        var found = invitations.behind(token);
-        if (found.isEmpty())
+        Optional<Invitation> found = invitations.behind(token);
+        if (found.isEmpty()) {
             return unknown();
+        }
         slowDown(found.get());
         var form = new Form(posted);
         var typed = new BirthDateField(form.one("day"), form.one("month"), form.one("year"));
         // The latest day anywhere on earth, so that nobody born today is told that today is ahead.
-        var read = typed.read(LocalDate.ofInstant(clock.instant(), ZoneOffset.MAX));
+        BirthDateField.Read read = typed.read(LocalDate.ofInstant(clock.instant(), ZoneOffset.MAX));
         return read.date().map(date -> answer(typed, invitations.knock(token, date, language.getTag())))
             .orElseGet(() -> again(typed, read.mistake().orElseThrow()));
     }
 
     private Response answer(BirthDateField typed, Invitations.Knock knock) {
-        if (knock instanceof Invitations.Knock.LetIn in)
+        if (knock instanceof Invitations.Knock.LetIn in) {
             return Response.seeOther(URI.create("/answers")).cookie(door(in), spoken(language.getTag())).build();
-        if (knock instanceof Invitations.Knock.Wrong)
+        }
+        if (knock instanceof Invitations.Knock.Wrong) {
             return ask(422, typed, new Mistakes().add("day", words.noMatch()));
-        if (knock instanceof Invitations.Knock.Locked)
+        }
+        if (knock instanceof Invitations.Knock.Locked) {
             return page(423, new Locked());
+        }
         return nothing();
     }
 

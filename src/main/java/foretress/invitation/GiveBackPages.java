@@ -24,8 +24,9 @@ public class GiveBackPages {
 
     @POST
     public Response giveBack() {
-        if (!guest.isOnHandedTablet())
+        if (!guest.isOnHandedTablet()) {
             return Response.seeOther(URI.create("/answers/stop")).build();
+        }
         String to = guest.after();
         doors.close(guest.doorId());
         return Response.seeOther(URI.create("/sign-in?to=" + URLEncoder.encode(to, StandardCharsets.UTF_8)))

@@ -103,7 +103,8 @@ public class Guest {
             here.visit.moveTo(State.ANSWERING);
             here.begin();
         }
-        if (!here.seesThisVisit())
+        if (!here.seesThisVisit()) {
             throw new OptimisticLockException("Another browser began this visit");
+        }
     }
 }

@@ -39,12 +39,14 @@ public class GuestFilter implements GuestDoor {
     @Override
     public Optional<Response> turnAway(ContainerRequestContext request) {
         Optional<ClientSession> door = cookie(request).flatMap(doors::openedBy);
-        if (door.isEmpty())
+        if (door.isEmpty()) {
             return Optional.of(useYourLink());
+        }
         guest.cameThrough(door.get());
         String path = request.getUriInfo().getRequestUri().getPath();
-        if (isBeyond(path))
+        if (isBeyond(path)) {
             return Optional.of(Response.seeOther(URI.create(guest.handed().orElseThrow().reach())).build());
+        }
         return door.get().seesThisVisit() || path.startsWith(CODE) ? Optional.empty() : Optional.of(codeFirst(request));
     }
 
@@ -61,8 +63,9 @@ public class GuestFilter implements GuestDoor {
 
     @Override
     public void goOn(ContainerRequestContext request) {
-        if (request.getMethod().equals("POST"))
+        if (request.getMethod().equals("POST")) {
             keepLanguage();
+        }
     }
 
     @Override
@@ -90,8 +93,9 @@ public class GuestFilter implements GuestDoor {
 
     /** A language changed on the way is the client's from then on: for mails, and on the consent. */
     private void keepLanguage() {
-        if (!guest.language().equals(language.getTag()))
+        if (!guest.language().equals(language.getTag())) {
             doors.speak(guest.doorId(), language.getTag());
+        }
     }
 
     private static Response useYourLink() {

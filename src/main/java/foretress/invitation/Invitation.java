@@ -68,8 +68,9 @@ public class Invitation extends Stored {
 
     /** Whoever handed the tablet over asked the client who they are. */
     void vouch() {
-        if (!handed)
+        if (!handed) {
             throw new IllegalStateException("Nobody vouches for who opens a link.");
+        }
         vouched = true;
     }
 
@@ -85,8 +86,9 @@ public class Invitation extends Stored {
     /** Counts a wrong birth date; true when this was the one that locks the link. */
     boolean countWrong(Instant now) {
         wrongTries++;
-        if (wrongTries < TRIES)
+        if (wrongTries < TRIES) {
             return false;
+        }
         lockedAt = now;
         return true;
     }

@@ -52,20 +52,23 @@ public class Invitations {
     @Transactional
     public Token issue(UUID visitId, Invitation.Way way, String actor) {
         Visit visit = ahead(visitId);
-        if (way == Invitation.Way.SHOWN)
+        if (way == Invitation.Way.SHOWN) {
             retire(visitId);
+        }
         Token token = Token.fresh();
         new Invitation(visit, token, way, actor, clock.instant(), expiry(visit)).persist();
-        if (visit.state == State.BOOKED)
+        if (visit.state == State.BOOKED) {
             visit.moveTo(State.INVITED);
+        }
         ledger.note(actor, "link issued", visitId.toString());
         return token;
     }
 
     private static Visit ahead(UUID visitId) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        if (!visit.state.isAhead())
+        if (!visit.state.isAhead()) {
             throw new IllegalStateException("No link for a visit that is " + visit.state);
+        }
         return visit;
     }
 
@@ -117,10 +120,11 @@ public class Invitations {
         Visit visit = ahead(visitId);
         Instant now = clock.instant();
         Invitation.update("revokedAt = ?1 where visit.id = ?2 and revokedAt is null and handed = true", now, visitId);
-        var given = Invitation.handed(visit, token, what, actor, now, soonest(expiry(visit), now.plus(IN_HAND)));
+        Invitation given = Invitation.handed(visit, token, what, actor, now, soonest(expiry(visit), now.plus(IN_HAND)));
         given.persist();
-        if (visit.state == State.BOOKED && what != HandOverPurpose.FOR_SKIN_TEST)
+        if (visit.state == State.BOOKED && what != HandOverPurpose.FOR_SKIN_TEST) {
             visit.moveTo(State.INVITED);
+        }
         ledger.note(actor, "tablet handed to the client", visitId.toString());
         return given;
     }
@@ -160,12 +164,15 @@ public class Invitations {
     }
 
     private LinkState.State stateOf(Invitation invitation) {
-        if (!invitation.visit.state.isAhead())
+        if (!invitation.visit.state.isAhead()) {
             return LinkState.State.OVER;
-        if (invitation.revokedAt != null)
+        }
+        if (invitation.revokedAt != null) {
             return LinkState.State.REVOKED;
-        if (!clock.instant().isBefore(invitation.expiresAt))
+        }
+        if (!clock.instant().isBefore(invitation.expiresAt)) {
             return LinkState.State.EXPIRED;
+        }
         return invitation.isLocked() ? LinkState.State.LOCKED : LinkState.State.LIVE;
     }
 
@@ -211,13 +218,16 @@ public class Invitations {
     }
 
     private Knock judge(Invitation invitation, LocalDate birthDate, String language) {
-        if (invitation.isLocked())
+        if (invitation.isLocked()) {
             return new Knock.Locked();
-        if (isRight(invitation.visit, birthDate))
+        }
+        if (isRight(invitation.visit, birthDate)) {
             return letIn(invitation, language);
+        }
         ledger.note("client", "birth date refused", invitation.visit.id.toString());
-        if (!invitation.countWrong(clock.instant()))
+        if (!invitation.countWrong(clock.instant())) {
             return new Knock.Wrong();
+        }
         tasks.promise(invitation.visit, Task.Kind.UNLOCK_LINK, Optional.empty(), clock.instant());
         return new Knock.Locked();
     }

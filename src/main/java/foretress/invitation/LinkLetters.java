@@ -33,8 +33,9 @@ public class LinkLetters {
     public Sent invite(UUID visitId, String actor) {
         Visit visit = Visit.findById(visitId);
         Sent how = how(visit);
-        if (how == Sent.MAILED && !invitations.wasJustMailed(visitId))
+        if (how == Sent.MAILED && !invitations.wasJustMailed(visitId)) {
             send(visit, invitations.issue(visitId, Invitation.Way.MAILED, actor));
+        }
         return how;
     }
 
@@ -43,14 +44,16 @@ public class LinkLetters {
     public Sent mail(UUID visitId, Token token) {
         Visit visit = Visit.findById(visitId);
         Sent how = how(visit);
-        if (how == Sent.MAILED)
+        if (how == Sent.MAILED) {
             send(visit, token);
+        }
         return how;
     }
 
     private Sent how(Visit visit) {
-        if (visit.client.email().isEmpty())
+        if (visit.client.email().isEmpty()) {
             return Sent.NO_ADDRESS;
+        }
         return post.canSend() ? Sent.MAILED : Sent.NOT_SET_UP;
     }
 

@@ -60,8 +60,9 @@ public class LinkPages {
     public Response mail(@RestPath String id, MultivaluedMap<String, String> posted) {
         Visit visit = ahead(id);
         LinkLetters.Sent sent = letters.invite(visit.id, staff().toString());
-        if (sent == LinkLetters.Sent.MAILED)
+        if (sent == LinkLetters.Sent.MAILED) {
             fresh.drop(visit.id);
+        }
         return Response.seeOther(URI.create(back(new Form(posted).one("back"), visit) + "?said=" + said(sent))).build();
     }
 

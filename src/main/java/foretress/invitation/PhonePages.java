@@ -45,10 +45,12 @@ public class PhonePages {
         var form = new Form(posted);
         String back = ASKED_ON.contains(form.one("back")) ? form.one("back") : "/answers/done";
         String typed = form.one("phone");
-        if (guest.isWithoutPhone() && (typed.isEmpty() || !ClientReader.isCallable(typed)))
+        if (guest.isWithoutPhone() && (typed.isEmpty() || !ClientReader.isCallable(typed))) {
             return FormAgain.with(new PhonePage(typed, back, true));
-        if (clients.reachableAt(guest.client().id, typed))
+        }
+        if (clients.reachableAt(guest.client().id, typed)) {
             ledger.note("client", "telephone number given", guest.visitId().toString());
+        }
         return on(back);
     }
 

@@ -27,13 +27,17 @@ public record Qr(int size, String path) {
 
     private static String draw(BitMatrix bits) {
         var path = new StringBuilder();
-        for (int y = 0; y < bits.getHeight(); y++)
-            for (int x = 0; x < bits.getWidth(); x++)
+        for (int y = 0; y < bits.getHeight(); y++) {
+            for (int x = 0; x < bits.getWidth(); x++) {
                 if (bits.get(x, y)) {
                     int from = x;
-                    while (x < bits.getWidth() && bits.get(x, y)) x++;
+                    while (x < bits.getWidth() && bits.get(x, y)) {
+                        x++;
+                    }
                     path.append("M%d %dh%dv1h-%dz".formatted(from, y, x - from, x - from));
                 }
+            }
+        }
         return path.toString();
     }
 }

@@ -67,8 +67,8 @@ final class BaseClient {
 
     /** The heaviest finding first, then how much all of them weigh together. */
     private int heaviness(Answers answers, Set<String> chemistries) {
-        Service all = new Service("all", List.of(new Step("all", chemistries)));
-        Situation situation =
+        var all = new Service("all", List.of(new Step("all", chemistries)));
+        var situation =
             new Situation(DAY, Optional.of(DAY.minusYears(40)), chemistries, knowledge.questionnaire(), answers,
                 knowledge.policy("uk"), List.of());
         List<Finding> findings = Assessor.assess(knowledge.ruleSet(), facts.find(situation), List.of(all)).findings();

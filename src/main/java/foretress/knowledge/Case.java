@@ -33,8 +33,8 @@ public record Case(String file, String name, Situation situation, Service servic
      * @throws KnowledgeException if anything is wrong with them, naming every fault with its place
      */
     public static List<Case> read(Knowledge knowledge, Map<String, String> files) {
-        Complaints complaints = new Complaints();
-        CaseReader reader = new CaseReader(knowledge);
+        var complaints = new Complaints();
+        var reader = new CaseReader(knowledge);
         List<Case> read = new ArrayList<>();
         files.forEach((name, text) -> Yaml.read(name, text, complaints)
             .ifPresent(file -> file.trying(whole -> read.addAll(reader.read(name, whole)))));

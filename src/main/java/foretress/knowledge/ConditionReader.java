@@ -61,7 +61,7 @@ final class ConditionReader {
     Condition read(Yaml yaml) {
         try {
             CelAbstractSyntaxTree parsed = compiler.parse(yaml.text()).getAst();
-            Reading reading = new Reading(yaml, parsed);
+            var reading = new Reading(yaml, parsed);
             reading.namesAreKnown(parsed.getExpr());
             compiler.check(parsed).getAst();
             Condition condition = reading.condition(parsed.getExpr());

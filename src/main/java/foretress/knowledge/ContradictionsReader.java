@@ -30,7 +30,7 @@ final class ContradictionsReader {
 
     private void one(Yaml entry) {
         entry.only("id", "one", "other");
-        Contradiction contradiction =
+        var contradiction =
             new Contradiction(IdSyntax.read(entry.at("id")), side(entry.at("one")), side(entry.at("other")));
         if (read.putIfAbsent(contradiction.id(), contradiction) != null) {
             entry.at("id").complain("two contradictions are called '%s'".formatted(contradiction.id()));

@@ -26,7 +26,7 @@ final class Csv {
 
     private static List<Field> fields(String line) {
         List<Field> fields = new ArrayList<>();
-        StringBuilder field = new StringBuilder();
+        var field = new StringBuilder();
         boolean quoted = false;
         int start = 1;
         for (int i = 0; i < line.length(); i++) {

@@ -78,7 +78,7 @@ final class FactsReader {
             throw entry.refuse("a fact has rows, a computation, or both: write 'rows:' or 'computed:'");
         }
         List<Row> rows = entry.maybe("rows").map(list -> list.each(row -> row(row, classes))).orElse(List.of());
-        FactDef def = new FactDef(id, classes, rows, entry.maybe("computed").map(c -> computation(entry, c, classes)));
+        var def = new FactDef(id, classes, rows, entry.maybe("computed").map(c -> computation(entry, c, classes)));
         if (facts.putIfAbsent(id, def) != null) {
             entry.at("id").complain("two facts are called '%s'".formatted(id));
         }

@@ -57,7 +57,7 @@ public final class Knowledge {
     }
 
     static Knowledge of(KnowledgeFiles files) {
-        KnowledgeReader reader = new KnowledgeReader(files);
+        var reader = new KnowledgeReader(files);
         Knowledge knowledge = reader.read();
         reader.complaints().orThrow();
         return knowledge;

@@ -63,7 +63,7 @@ record KnowledgeFiles(SortedMap<String, String> byPath) {
         try (JarFile jar = connection.getJarFile()) {
             Predicate<JarEntry> wanted = e -> !e.isDirectory() && e.getName().startsWith(FOLDER);
             for (JarEntry entry : (Iterable<JarEntry>) jar.stream().filter(wanted)::iterator) {
-                String text = new String(jar.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
+                var text = new String(jar.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
                 files.put(entry.getName().substring(FOLDER.length()), text);
             }
         }

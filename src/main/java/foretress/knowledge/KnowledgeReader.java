@@ -27,28 +27,28 @@ final class KnowledgeReader {
     }
 
     Knowledge read() {
-        ServicesReader services = new ServicesReader();
+        var services = new ServicesReader();
         one("services.yaml").ifPresent(file -> file.trying(services::read));
-        QuestionnaireReader questions = new QuestionnaireReader(services);
+        var questions = new QuestionnaireReader(services);
         Questionnaire questionnaire = questions.read(all("questionnaire"));
-        TreatmentsReader treatments = new TreatmentsReader(questionnaire, questions);
+        var treatments = new TreatmentsReader(questionnaire, questions);
         one("treatments.yaml").ifPresent(file -> file.trying(treatments::read));
         treatments.checkAllAreThere();
         services.checkAfterwards(questionnaire);
-        ContradictionsReader contradictions = new ContradictionsReader(questionnaire);
+        var contradictions = new ContradictionsReader(questionnaire);
         all("contradictions.yaml").forEach(file -> file.trying(contradictions::read));
         Map<String, Source> sources = new LinkedHashMap<>();
         one("sources.yaml").ifPresent(file -> file.trying(f -> sources.putAll(SourcesReader.read(f))));
-        FactsReader facts = new FactsReader(questionnaire);
+        var facts = new FactsReader(questionnaire);
         one("facts.yaml").ifPresent(file -> file.trying(facts::read));
         one("cues.yaml").ifPresent(file -> file.trying(facts::readCues));
         facts.unread().forEach(
             id -> questions.complain(id, "no fact reads '%s'; read it, or mark it 'record: yes'".formatted(id)));
-        RulesReader rules = new RulesReader(facts.facts().values(), services, sources.keySet());
+        var rules = new RulesReader(facts.facts().values(), services, sources.keySet());
         all("rules").forEach(file -> file.trying(rules::read));
         rules.checkVoices();
         services.checkSkinTests(rules.rules());
-        RuleSet ruleSet =
+        var ruleSet =
             new RuleSet(List.copyOf(facts.facts().values()), new KnownTreatments(treatments.kinds(), facts.cues()),
                 rules.rules(), List.copyOf(services.steps().values()),
                 services.services(), List.copyOf(services.tests()), sources, files.hash());
@@ -62,7 +62,7 @@ final class KnowledgeReader {
 
     private Map<String, Policy> policies(Map<String, Source> sources, ServicesReader services) {
         Map<String, Policy> policies = new LinkedHashMap<>();
-        PolicyReader reader = new PolicyReader(sources.keySet(), services.chemistries());
+        var reader = new PolicyReader(sources.keySet(), services.chemistries());
         all("policy").forEach(file -> file.trying(f -> {
             Policy policy = reader.read(f);
             if (policies.putIfAbsent(policy.jurisdiction(), policy) != null) {

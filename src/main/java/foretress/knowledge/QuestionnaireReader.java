@@ -62,7 +62,7 @@ final class QuestionnaireReader {
         entry.only("id", "kind", "options", "what", "unsure", "private", "asked-for", "when", "required", "keeps",
             "record");
         Kind kind = entry.at("kind").oneOf(KINDS, "kind of question");
-        Question question = new Question(IdSyntax.read(entry.at("id")), kind, options(entry, kind), entry.yes("unsure"),
+        var question = new Question(IdSyntax.read(entry.at("id")), kind, options(entry, kind), entry.yes("unsure"),
             entry.yes("private"),
             askedFor(entry), when(entry), entry.yes("required"), entry.at("keeps").oneOf(KEEPS, "shelf life"),
             entry.yes("record"));

@@ -50,7 +50,7 @@ final class RulesReader {
         Optional<Weight> lighter = entry.maybe("if unknown").map(unknown -> lighter(unknown, weights.values()));
         List<String> demands =
             entry.maybe("demands").map(list -> list.each(t -> t.oneOf(tests, "test"))).orElse(List.of());
-        Rule rule =
+        var rule =
             new Rule(id, conditions.read(entry.at("when")), weights, lighter, demands, sources(entry.at("source")),
                 entry.yes("final"), entry.yes("call"),
                 entry.maybe("read again").map(days -> days.number(1, 14)).orElse(0), speaks(entry));

@@ -113,7 +113,7 @@ final class ServicesReader {
     private Step step(Yaml entry) {
         entry.only("id", "uses", "removable", "counts-as", "found-in", "reaction", "which");
         Set<String> uses = Set.copyOf(entry.at("uses").each(c -> c.oneOf(chemistries.keySet(), "chemistry")));
-        Step step =
+        var step =
             new Step(IdSyntax.read(entry.at("id")), uses, entry.yes("removable"), afterwards(entry, all().dry(uses)));
         if (steps.putIfAbsent(step.id(), step) != null || chemistries.containsKey(step.id())
             || groups.containsKey(step.id())) {
@@ -146,7 +146,7 @@ final class ServicesReader {
     private Service service(Yaml entry) {
         entry.only("id", "aim", "steps", "applied-to", "found-in", "counts-as");
         List<Step> own = entry.at("steps").each(s -> steps.get(s.oneOf(steps.keySet(), "step")));
-        Service service =
+        var service =
             new Service(IdSyntax.read(entry.at("id")), own, placing(entry, own.stream().map(Step::id).toList()),
                 entry.at("aim").listOrOne().stream().map(aim -> aim.oneOf(aims, "aim")).distinct().toList());
         if (services.putIfAbsent(service.id(), service) != null) {

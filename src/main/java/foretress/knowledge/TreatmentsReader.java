@@ -50,7 +50,7 @@ final class TreatmentsReader {
         String id = entry.at("id").oneOf(offered.keySet(), "treatment");
         named.add(id);
         Residue leaves = entry.at("leaves").oneOf(RESIDUES, "residue");
-        TreatmentKind kind = new TreatmentKind(id, leaves, METAL.contains(leaves) || entry.yes("may-hold-metal"));
+        var kind = new TreatmentKind(id, leaves, METAL.contains(leaves) || entry.yes("may-hold-metal"));
         if (kinds.putIfAbsent(id, kind) != null) {
             entry.at("id").complain("what '%s' leaves is said twice".formatted(id));
         }

@@ -53,7 +53,7 @@ final class Yaml {
 
     /** The one document of a file; empty when the file is blank or is no YAML, which is complained about. */
     static Optional<Yaml> read(String file, String text, Complaints complaints) {
-        Source source = new Source(file, text.lines().toList(), complaints);
+        var source = new Source(file, text.lines().toList(), complaints);
         try {
             LoadSettings settings = LoadSettings.builder().setLabel(file).setUseMarks(true).build();
             Optional<Node> root = new Compose(settings).composeString(text);

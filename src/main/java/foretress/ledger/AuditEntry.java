@@ -3,6 +3,7 @@ package foretress.ledger;
 import foretress.knowledge.Sha256;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 
@@ -22,10 +23,11 @@ record AuditEntry(long number, Instant at, String actor, String what, String sub
 
     /** SHA-256 over the hash before and every field, each with its length in front, so that no two entries write alike. */
     String sha256() {
-        var sha = Sha256.begin();
-        for (var field : new String[] { previous, Long.toString(number), Long.toString(at.toEpochMilli()), actor, what,
+        MessageDigest sha = Sha256.begin();
+        for (String field : new String[] { previous, Long.toString(number), Long.toString(at.toEpochMilli()), actor,
+            what,
             subject }) {
-            var bytes = field.getBytes(StandardCharsets.UTF_8);
+            byte[] bytes = field.getBytes(StandardCharsets.UTF_8);
             sha.update(ByteBuffer.allocate(4).putInt(bytes.length).array());
             sha.update(bytes);
         }

@@ -1,6 +1,7 @@
 package foretress.ledger;
 
 import jakarta.inject.Singleton;
+import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -56,8 +57,9 @@ public class AuditTrail {
 
     /** @param page counted from 0 */
     public Found find(Asked asked, int page) {
-        if (asked.subjects().filter(Collection::isEmpty).isPresent())
+        if (asked.subjects().filter(Collection::isEmpty).isPresent()) {
             return new Found(List.of(), false);
+        }
         List<Object> values = new ArrayList<>();
         String sql = "select number, noted_at, actor, what, subject from ledger_entry" + where(asked, values)
             + " order by number desc limit " + (PAGE + 1) + " offset " + (long) page * PAGE;
@@ -87,11 +89,16 @@ public class AuditTrail {
     }
 
     private List<Line> read(String sql, List<Object> values) {
-        try (var connection = store.getConnection(); PreparedStatement select = connection.prepareStatement(sql)) {
-            for (int i = 0; i < values.size(); i++) select.setObject(i + 1, values.get(i));
+        try (Connection connection = store.getConnection();
+            PreparedStatement select = connection.prepareStatement(sql)) {
+            for (int i = 0; i < values.size(); i++) {
+                select.setObject(i + 1, values.get(i));
+            }
             List<Line> lines = new ArrayList<>();
             try (ResultSet rows = select.executeQuery()) {
-                while (rows.next()) lines.add(line(rows));
+                while (rows.next()) {
+                    lines.add(line(rows));
+                }
             }
             return lines;
         } catch (SQLException e) {

@@ -2,6 +2,8 @@ package foretress.ledger;
 
 import jakarta.inject.Singleton;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -17,8 +19,10 @@ class Chain {
     void append(Connection connection, Instant at, String actor, String what, String subject) throws SQLException {
         long number;
         String previous;
-        try (var head = connection.prepareStatement("select number, sha256 from ledger_head where id = 1 for update");
-            var row = head.executeQuery()) {
+        try (
+            PreparedStatement head =
+                connection.prepareStatement("select number, sha256 from ledger_head where id = 1 for update");
+            ResultSet row = head.executeQuery()) {
             row.next();
             number = row.getLong(1) + 1;
             previous = row.getString(2);
@@ -29,7 +33,7 @@ class Chain {
     }
 
     private static void write(Connection connection, AuditEntry entry) throws SQLException {
-        try (var insert = connection.prepareStatement("""
+        try (PreparedStatement insert = connection.prepareStatement("""
                 insert into ledger_entry (number, noted_at, actor, what, subject, previous_sha256, sha256)
                 values (?, ?, ?, ?, ?, ?, ?)""")) {
             insert.setLong(1, entry.number());
@@ -44,7 +48,8 @@ class Chain {
     }
 
     private static void moveHead(Connection connection, AuditEntry entry) throws SQLException {
-        try (var update = connection.prepareStatement("update ledger_head set number = ?, sha256 = ? where id = 1")) {
+        try (PreparedStatement update =
+            connection.prepareStatement("update ledger_head set number = ?, sha256 = ? where id = 1")) {
             update.setLong(1, entry.number());
             update.setString(2, entry.sha256());
             update.executeUpdate();
@@ -58,20 +63,21 @@ class Chain {
     Ledger.Checked check(Connection connection) throws SQLException {
         Head before = head(connection);
         long expected = 1;
-        var previous = AuditEntry.NOTHING_BEFORE;
-        try (var select = connection.prepareStatement(
+        String previous = AuditEntry.NOTHING_BEFORE;
+        try (PreparedStatement select = connection.prepareStatement(
             """
                 select number, noted_at, actor, what, subject, previous_sha256, sha256 from ledger_entry order by number""")) {
             select.setFetchSize(AT_ONCE);
-            try (var rows = select.executeQuery()) {
+            try (ResultSet rows = select.executeQuery()) {
                 while (rows.next()) {
                     var entry = new AuditEntry(rows.getLong(1), rows.getObject(2, OffsetDateTime.class).toInstant(),
                         rows.getString(3),
                         rows.getString(4), rows.getString(5), rows.getString(6));
                     boolean asWritten = entry.number() == expected && entry.previous().equals(previous)
                         && entry.sha256().equals(rows.getString(7));
-                    if (!asWritten || before.contradicts(entry))
+                    if (!asWritten || before.contradicts(entry)) {
                         return new Ledger.Checked(expected - 1, Optional.of(expected));
+                    }
                     previous = entry.sha256();
                     expected++;
                 }
@@ -82,8 +88,9 @@ class Chain {
 
     /** @param last the last entry read, itself and all before it as they were written */
     private static Ledger.Checked ended(Head before, long last, Head after) {
-        if (before.number() < 0 || last < before.number())
+        if (before.number() < 0 || last < before.number()) {
             return new Ledger.Checked(last, Optional.of(last + 1));
+        }
         return last > after.number() ? new Ledger.Checked(after.number(), Optional.of(after.number() + 1))
             : new Ledger.Checked(last, Optional.empty());
     }
@@ -96,8 +103,10 @@ class Chain {
     }
 
     private static Head head(Connection connection) throws SQLException {
-        try (var select = connection.prepareStatement("select number, sha256 from ledger_head where id = 1");
-            var row = select.executeQuery()) {
+        try (
+            PreparedStatement select =
+                connection.prepareStatement("select number, sha256 from ledger_head where id = 1");
+            ResultSet row = select.executeQuery()) {
             return row.next() ? new Head(row.getLong(1), row.getString(2)) : new Head(-1, "");
         }
     }

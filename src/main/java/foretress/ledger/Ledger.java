@@ -6,6 +6,7 @@ import jakarta.enterprise.event.Event;
 import jakarta.enterprise.event.Observes;
 import jakarta.enterprise.event.TransactionPhase;
 import jakarta.inject.Singleton;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Optional;
@@ -65,7 +66,7 @@ public class Ledger {
     }
 
     private void append(AuditEvent act) {
-        try (var connection = store.getConnection()) {
+        try (Connection connection = store.getConnection()) {
             chain.append(connection, clock.instant(), act.actor(), act.what(), pseudonyms.of(act.subject()));
         } catch (SQLException e) {
             throw new IllegalStateException("the audit chain could not be written, so the act is refused", e);
@@ -79,7 +80,7 @@ public class Ledger {
 
     /** Reads the whole chain, so only where somebody asks for it. */
     public Checked check() {
-        try (var connection = store.getConnection()) {
+        try (Connection connection = store.getConnection()) {
             return chain.check(connection);
         } catch (SQLException e) {
             throw new IllegalStateException("the audit chain could not be read", e);

@@ -36,7 +36,7 @@ final class Absences {
 
     /** Tokens that lie in such a stretch, the words that open it among them. */
     static BitSet of(List<LabelToken> tokens, Names names) {
-        Absences absences = new Absences(tokens, names);
+        var absences = new Absences(tokens, names);
         for (int i = 0; i < tokens.size(); i++) {
             absences.openedAt(i);
         }

@@ -51,7 +51,7 @@ final class DamagedNumbers {
     }
 
     private static String digits(String written) {
-        StringBuilder digits = new StringBuilder();
+        var digits = new StringBuilder();
         for (char c : written.toCharArray()) {
             switch (Character.toLowerCase(c)) {
                 case 'o' -> digits.append('0');

@@ -21,7 +21,7 @@ final class KeyTree {
     private KeyTree() {}
 
     static KeyTree of(Collection<String> keys) {
-        KeyTree tree = new KeyTree();
+        var tree = new KeyTree();
         keys.forEach(tree::add);
         return tree;
     }

@@ -209,7 +209,7 @@ final class LabelIndex {
 
     /** One past the last token of the longest name that begins at this one; {@code at} where none does. */
     int endOfName(List<LabelToken> tokens, int at) {
-        StringBuilder key = new StringBuilder();
+        var key = new StringBuilder();
         int best = at;
         for (int end = at; end < tokens.size() && end < at + mostTokens && key.length() <= longestKey; end++) {
             if (end > at && tokens.get(end).before().compareTo(LabelToken.Gap.BREAK) > 0) {

@@ -130,7 +130,7 @@ final class LabelReader {
     }
 
     private BitSet tokensBetween(int from, int to) {
-        BitSet inside = new BitSet();
+        var inside = new BitSet();
         for (int i = firstTokenFrom(from); i < tokens.size() && tokens.get(i).to() <= to; i++) {
             inside.set(i);
         }
@@ -190,7 +190,7 @@ final class LabelReader {
     }
 
     private void stretch(int from, int to) {
-        Pieces pieces = new Pieces(tokens, from, to, index, absent);
+        var pieces = new Pieces(tokens, from, to, index, absent);
         List<Piece> all = absent.get(from) ? pieces.exact() : pieces.best();
         List<Piece> run = new ArrayList<>();
         for (Piece piece : all) {

@@ -102,7 +102,7 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
 
     /** A 1, 0, 5, 8 or 9 between two letters is an l, o, s, b or g. */
     private static String digitsAmongLetters(String lower) {
-        StringBuilder plain = new StringBuilder(lower.length());
+        var plain = new StringBuilder(lower.length());
         for (int i = 0; i < lower.length(); i++) {
             boolean between = i > 0 && i + 1 < lower.length() && isLetter(plain.charAt(plain.length() - 1))
                 && isLetter(lower.charAt(i + 1));

@@ -137,7 +137,7 @@ final class LabelWords {
     }
 
     private static String shape(String word) {
-        StringBuilder shape = new StringBuilder(word);
+        var shape = new StringBuilder(word);
         for (int i = 0; i < word.length(); i++) {
             shape.setCharAt(i, LookAlikes.shape(word.charAt(i)));
         }

@@ -21,7 +21,7 @@ final class LetterFolding {
             return text.toLowerCase(Locale.ROOT);
         }
         String plain = Normalizer.normalize(text, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
-        StringBuilder out = new StringBuilder(plain.length());
+        var out = new StringBuilder(plain.length());
         Normalizer.normalize(plain, Normalizer.Form.NFD).codePoints()
             .filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
             .filter(c -> Character.getType(c) != Character.FORMAT).forEach(c -> append(out, c));

@@ -47,7 +47,7 @@ final class MedicineKey {
     }
 
     static String ofParts(List<Part> parts) {
-        StringBuilder key = new StringBuilder();
+        var key = new StringBuilder();
         boolean acid = parts.size() > 1 && parts.stream().anyMatch(Part::isAcid);
         for (Part part : parts) {
             acid |= part.saysAcid();
@@ -70,14 +70,14 @@ final class MedicineKey {
     }
 
     private static String lettersAndDigits(String word) {
-        StringBuilder kept = new StringBuilder(word.length());
+        var kept = new StringBuilder(word.length());
         word.codePoints().filter(c -> Character.isLetter(c) || c >= '0' && c <= '9').forEach(kept::appendCodePoint);
         return kept.toString();
     }
 
     /** A letter doubled is one letter. */
     private static String onceEach(String word) {
-        StringBuilder once = new StringBuilder(word.length());
+        var once = new StringBuilder(word.length());
         for (int i = 0; i < word.length(); i++) {
             if (i == 0 || word.charAt(i) != word.charAt(i - 1)) {
                 once.append(word.charAt(i));

@@ -167,7 +167,7 @@ final class Nomenclature {
 
     /** Of the folded words of one name; empty where they are too few letters to be told by their sound. */
     static String key(List<String> tokens) {
-        Nomenclature name = new Nomenclature();
+        var name = new Nomenclature();
         for (int i = 0; i < tokens.size(); i++) {
             boolean numberNext = i + 1 < tokens.size() && LabelToken.isNumber(tokens.get(i + 1));
             boolean inner = i > 0 && i + 1 < tokens.size();
@@ -299,7 +299,7 @@ final class Nomenclature {
         }
         String known = WORDS.getOrDefault(word, word);
         String bare = known.startsWith("mono") && known.length() > 8 ? known.substring(4) : known;
-        StringBuilder sound = new StringBuilder();
+        var sound = new StringBuilder();
         String even = bare.replace("ph", "f").replace("th", "t").replace("qu", "k").replace("ch", "k").replace("y", "i")
             .replace("j", "i").replace("w", "v").replace("x", "s").replace("z", "s").replace("h", "");
         for (int i = 0; i < even.length(); i++) {

@@ -65,7 +65,7 @@ final class Pieces {
         this.absent = absent;
         this.startOf = new int[to - from + 1];
         this.longest = new Piece[to - from];
-        StringBuilder all = new StringBuilder();
+        var all = new StringBuilder();
         for (int i = from; i < to; i++) {
             startOf[i - from] = all.length();
             all.append(tokens.get(i).folded());
@@ -324,7 +324,7 @@ final class Pieces {
     }
 
     private BitSet holes(List<Piece> plain) {
-        BitSet holes = new BitSet();
+        var holes = new BitSet();
         plain.stream().filter(p -> p.substance().isEmpty() && !saysNothing(p.fromToken()))
             .forEach(p -> holes.set(p.fromToken()));
         return holes;
@@ -464,7 +464,7 @@ final class Pieces {
 
     /** Where a piece may begin or end: between words, and within an unread word where a known name begins or ends at its edge. */
     private BitSet borders(BitSet holes) {
-        BitSet borders = new BitSet();
+        var borders = new BitSet();
         for (int i = from; i <= to; i++) {
             borders.set(start(i));
         }
@@ -477,7 +477,7 @@ final class Pieces {
 
     /** Ends, within the word, of names that begin at its edge or at that of a word shortly before, and of those that begin where one ends. */
     private void endsWithin(int token, BitSet borders) {
-        BitSet open = new BitSet();
+        var open = new BitSet();
         for (int i = Math.max(from, token - 3); i <= token; i++) {
             open.set(start(i));
         }

@@ -29,7 +29,7 @@ final class Scripts {
         if (LetterFolding.isAscii(word)) {
             return word;
         }
-        StringBuilder latin = new StringBuilder();
+        var latin = new StringBuilder();
         word.codePoints().forEach(c -> latin.append(LATIN.getOrDefault(c, Character.toString(c))));
         return latin.toString();
     }
@@ -41,7 +41,7 @@ final class Scripts {
 
     /** What Arabic letters keep of a sound: no vowels, and p as b, v as f, g as k. */
     static String consonants(String sound) {
-        StringBuilder kept = new StringBuilder();
+        var kept = new StringBuilder();
         for (char c : sound.toCharArray()) {
             int pair = ALIKE_IN_ARABIC.indexOf(c);
             char even = pair < 0 ? c : ALIKE_IN_ARABIC.charAt(pair | 1);

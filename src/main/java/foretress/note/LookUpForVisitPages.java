@@ -20,6 +20,7 @@ import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
 
@@ -56,9 +57,9 @@ public class LookUpForVisitPages {
     @POST
     public Response keep(@RestPath UUID id, MultivaluedMap<String, String> posted) {
         Visit visit = door.visit(id);
-        Form form = new Form(posted);
-        Mistakes mistakes = new Mistakes();
-        var body = reading.read(form, mistakes);
+        var form = new Form(posted);
+        var mistakes = new Mistakes();
+        Optional<LookUps.Body> body = reading.read(form, mistakes);
         if (body.isEmpty()) {
             return FormAgain.with(form(visit, form, mistakes));
         }

@@ -22,6 +22,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
 
@@ -74,9 +75,9 @@ public class LookUpPages {
 
     @POST
     public Response add(MultivaluedMap<String, String> posted) {
-        Form form = new Form(posted);
-        Mistakes mistakes = new Mistakes();
-        var body = reading.read(form, mistakes);
+        var form = new Form(posted);
+        var mistakes = new Mistakes();
+        Optional<LookUps.Body> body = reading.read(form, mistakes);
         if (body.isEmpty()) {
             return FormAgain.with(list(form, mistakes));
         }
@@ -92,7 +93,7 @@ public class LookUpPages {
             throw new ForbiddenException("only who looked it up, or the owner");
         }
         String why = new Form(posted).one("why");
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         mistakes.expect(!why.isEmpty(), "why-" + id, say.lookup_why_missing());
         mistakes.expect(why.length() <= LONGEST_REASON, "why-" + id, say.strike_why_long(LONGEST_REASON));
         if (!mistakes.isEmpty()) {

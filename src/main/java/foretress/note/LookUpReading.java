@@ -1,5 +1,6 @@
 package foretress.note;
 
+import foretress.assessment.Lexicon;
 import foretress.assessment.LookedUp;
 import foretress.assessment.ReadAs;
 import foretress.knowledge.Knowledge;
@@ -37,7 +38,7 @@ class LookUpReading {
 
     /** What this client typed that nobody can read, each name once. */
     List<String> unknown(Answers said) {
-        var lexicon = knowledge.lexicon(lookUps.lookedUp());
+        Lexicon lexicon = knowledge.lexicon(lookUps.lookedUp());
         return said.byQuestion().values().stream().filter(Answer.Medicines.class::isInstance)
             .flatMap(answer -> ((Answer.Medicines) answer).list().stream())
             .flatMap(medicine -> lexicon.line(medicine.name()).names().stream()).map(one -> one.read())

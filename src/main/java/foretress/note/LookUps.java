@@ -82,7 +82,7 @@ public class LookUps implements ChairRecord {
     }
 
     private LookUp made(String submission, Body body, UUID by) {
-        LookUp one = new LookUp(submission, by, clock.instant(), place -> sealed.seal(SALON, place, body));
+        var one = new LookUp(submission, by, clock.instant(), place -> sealed.seal(SALON, place, body));
         one.persistAndFlush();
         ledger.note(by.toString(), "medicine looked up", one.id().toString());
         tell();

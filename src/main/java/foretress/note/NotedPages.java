@@ -100,8 +100,8 @@ public class NotedPages {
     @Path("/{kind: letter|word|cut|growth}")
     public Response keep(@RestPath UUID id, @RestPath String kind, MultivaluedMap<String, String> posted) {
         Visit visit = door.ahead(id);
-        Form form = new Form(posted);
-        Mistakes mistakes = new Mistakes();
+        var form = new Form(posted);
+        var mistakes = new Mistakes();
         Optional<Object> body = reading.read(of(kind), form, today(visit), mistakes);
         mistakes.expect(!form.one("submission").isEmpty(), "submission", say.form_incomplete());
         if (!mistakes.isEmpty()) {
@@ -120,7 +120,7 @@ public class NotedPages {
             throw new ForbiddenException("only who wrote it down, or the owner");
         }
         String why = new Form(posted).one("why");
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         mistakes.expect(!why.isEmpty(), "why-" + note, say.strike_why_missing());
         mistakes.expect(why.length() <= LONGEST_REASON, "why-" + note, say.strike_why_long(LONGEST_REASON));
         if (!mistakes.isEmpty()) {
@@ -135,7 +135,7 @@ public class NotedPages {
     public Response paper(@RestPath UUID id, @RestPath UUID note, @RestForm("paper") FileUpload paper) {
         Visit visit = door.ahead(id);
         Noted found = found(visit, note);
-        Mistakes mistakes = new Mistakes();
+        var mistakes = new Mistakes();
         Upload.paper(paper, "paper-" + note, mistakes, pictures).ifPresent(kept -> mistakes
             .expect(notes.add(found, kept, door.staff()), "paper-" + note, say.paper_enough(Notes.MOST_PAPERS)));
         return mistakes.isEmpty() ? BenchDoor.go(at(visit)) : FormAgain.with(page(visit, mistakes));

@@ -72,7 +72,7 @@ public class Notes {
 
     private Noted made(Visit visit, NotedKind kind, String submission, Object body, UUID by) {
         List<String> told = body instanceof NotedBody.Word word ? told(word.about(), intake.said(visit)) : List.of();
-        Noted note =
+        var note =
             new Noted(visit, kind, submission, by, clock.instant(), bodies.sealing(visit.client.id, body),
                 bodies.sealing(visit.client.id, told));
         note.persistAndFlush();

@@ -94,8 +94,9 @@ public class Oversight {
             .filter(d -> signed.containsKey(visit.id) && !signed.get(visit.id).isAfter(d.decidedAt())).isPresent();
         try {
             Closing closing = closings.read(kept);
-            if (closing.done().isEmpty())
+            if (closing.done().isEmpty()) {
                 return Optional.empty();
+            }
             Optional<KeptAssessment> ground = decision.map(d -> grounds.get(d.assessmentId()));
             return Optional.of(new Closed(visit, kept.closedAt(),
                 ground.map(g -> untested(visit, assessments.read(g), closing)).orElse(List.of()), consented,
@@ -111,8 +112,9 @@ public class Oversight {
         Set<String> tests =
             assessment.findings().stream().filter(f -> weighs(f, booked)).flatMap(f -> f.demands().stream())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
-        if (!closing.strandTest().equals(NOT_DONE))
+        if (!closing.strandTest().equals(NOT_DONE)) {
             tests.remove(STRAND_TEST);
+        }
         return List.copyOf(tests);
     }
 

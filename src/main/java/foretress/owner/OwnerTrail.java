@@ -86,8 +86,9 @@ class OwnerTrail {
 
     /** Everything on file under the clients found; an empty field asks for nobody in particular. */
     private Optional<Set<String>> subjects(String typed) {
-        if (typed.isBlank())
+        if (typed.isBlank()) {
             return Optional.empty();
+        }
         return Optional.of(visits.recordsOf(found(typed)).stream().map(id -> trail.pseudonym(id.toString()))
             .collect(Collectors.toSet()));
     }

@@ -19,7 +19,7 @@ final class JpegHead {
     }
 
     static Optional<Head> of(byte[] sent) {
-        JpegHead head = new JpegHead(sent);
+        var head = new JpegHead(sent);
         head.read();
         return head.width == 0 ? Optional.empty()
             : Optional.of(new Head(head.width, head.height, head.scans, head.orientation));

@@ -99,7 +99,7 @@ public final class PhotoRedrawing {
         int width = Math.max(1, (int) Math.round(read.getWidth() * scale));
         int height = Math.max(1, (int) Math.round(read.getHeight() * scale));
         boolean lies = orientation >= 5;
-        BufferedImage plain =
+        var plain =
             new BufferedImage(lies ? height : width, lies ? width : height, BufferedImage.TYPE_INT_RGB);
         Graphics2D drawing = plain.createGraphics();
         drawing.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);

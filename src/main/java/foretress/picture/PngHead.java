@@ -10,7 +10,7 @@ final class PngHead {
     private PngHead() {}
 
     static Optional<Head> of(byte[] sent) {
-        Bytes bytes = new Bytes(sent);
+        var bytes = new Bytes(sent);
         boolean begun = bytes.says(SIGNATURE + 4, "IHDR");
         return begun
             ? Optional.of(new Head(bytes.four(SIGNATURE + 8), bytes.four(SIGNATURE + 12), 1, orientation(bytes)))

@@ -33,7 +33,7 @@ public record TestPlan(Instant visit, boolean shut, List<Owed> owed, List<String
 
     /** @param tests ids of tests */
     public static TestPlan of(Collection<String> tests, Instant visit, Waits waits, OpeningHours hours, Instant now) {
-        Planner planner = new Planner(visit, waits, hours, now);
+        var planner = new Planner(visit, waits, hours, now);
         List<Owed> owed = tests.stream().distinct().filter(test -> !waits.readings(test).isEmpty()).map(planner::owed)
             .sorted(Comparator.comparing(Owed::latestStart).thenComparing(Owed::takes, Comparator.reverseOrder())
                 .thenComparing(Owed::test))

@@ -19,8 +19,9 @@ public record Week(Map<DayOfWeek, List<Span>> days) {
     /** From, included, to, not included; on one day. */
     public record Span(LocalTime from, LocalTime to) {
         public Span {
-            if (!from.isBefore(to))
+            if (!from.isBefore(to)) {
                 throw new IllegalArgumentException("opens at %s but closes at %s".formatted(from, to));
+            }
         }
 
         @Override
@@ -31,15 +32,18 @@ public record Week(Map<DayOfWeek, List<Span>> days) {
 
     public Week {
         var copy = new EnumMap<DayOfWeek, List<Span>>(DayOfWeek.class);
-        for (var day : DayOfWeek.values())
+        for (DayOfWeek day : DayOfWeek.values()) {
             copy.put(day, inOrder(day, days.getOrDefault(day, List.of())));
+        }
         days = copy;
     }
 
     private static List<Span> inOrder(DayOfWeek day, List<Span> spans) {
-        for (int i = 1; i < spans.size(); i++)
-            if (spans.get(i).from().isBefore(spans.get(i - 1).to()))
-            throw new IllegalArgumentException("%s: %s overlaps %s".formatted(day, spans.get(i), spans.get(i - 1)));
+        for (int i = 1; i < spans.size(); i++) {
+            if (spans.get(i).from().isBefore(spans.get(i - 1).to())) {
+                throw new IllegalArgumentException("%s: %s overlaps %s".formatted(day, spans.get(i), spans.get(i - 1)));
+            }
+        }
         return List.copyOf(spans);
     }
 
@@ -50,10 +54,11 @@ public record Week(Map<DayOfWeek, List<Span>> days) {
     /** @throws IllegalArgumentException naming the day and what is wrong with it */
     public static Week parse(String text) {
         var days = new EnumMap<DayOfWeek, List<Span>>(DayOfWeek.class);
-        for (var line : text.split(";")) {
-            if (line.isBlank())
+        for (String line : text.split(";")) {
+            if (line.isBlank()) {
                 continue;
-            var parts = line.strip().split("\\s+", 2);
+            }
+            String[] parts = line.strip().split("\\s+", 2);
             days.put(DayOfWeek.valueOf(parts[0]), spans(parts.length > 1 ? parts[1] : ""));
         }
         return new Week(days);
@@ -66,16 +71,20 @@ public record Week(Map<DayOfWeek, List<Span>> days) {
      */
     public static List<Span> spans(String day) {
         var spans = new ArrayList<Span>();
-        if (day.isBlank() || day.strip().equalsIgnoreCase("closed"))
+        if (day.isBlank() || day.strip().equalsIgnoreCase("closed")) {
             return spans;
-        for (var part : day.split(",")) spans.add(span(part));
+        }
+        for (String part : day.split(",")) {
+            spans.add(span(part));
+        }
         return spans;
     }
 
     private static Span span(String part) {
-        var ends = part.strip().split("\\s*[-–—]\\s*");
-        if (ends.length != 2)
+        String[] ends = part.strip().split("\\s*[-–—]\\s*");
+        if (ends.length != 2) {
             throw new IllegalArgumentException("not hours: " + part.strip());
+        }
         return new Span(time(ends[0]), time(ends[1]));
     }
 

@@ -27,8 +27,9 @@ public record Letter(String to, String subject, List<String> paragraphs, Optiona
     }
 
     public Letter {
-        if (to.chars().anyMatch(Character::isISOControl) || subject.chars().anyMatch(Character::isISOControl))
+        if (to.chars().anyMatch(Character::isISOControl) || subject.chars().anyMatch(Character::isISOControl)) {
             throw new IllegalArgumentException("A line break in an address or subject could add headers");
+        }
         paragraphs = List.copyOf(paragraphs);
         after = List.copyOf(after);
         from = List.copyOf(from);

@@ -38,8 +38,9 @@ class Outgoing extends Stored {
     }
 
     Post.Progress progress() {
-        if (sentAt != null)
+        if (sentAt != null) {
             return Post.Progress.SENT;
+        }
         return givenUpAt != null ? Post.Progress.GIVEN_UP : Post.Progress.WAITING;
     }
 }

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 import org.eclipse.microprofile.config.Config;
+import org.eclipse.microprofile.config.ConfigValue;
 
 /** Takes letters in. A letter given inside a transaction leaves only if that transaction commits. */
 @ApplicationScoped
@@ -62,7 +63,7 @@ public class Post {
 
     /** A default counts as not set: port 25 of this very machine is nobody's choice. */
     private boolean isSet(String name) {
-        var value = config.getConfigValue(name);
+        ConfigValue value = config.getConfigValue(name);
         return value.getValue() != null && value.getSourceOrdinal() > 0;
     }
 

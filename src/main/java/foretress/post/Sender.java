@@ -60,8 +60,11 @@ public class Sender {
     @ActivateRequestContext
     public int sendDue() {
         int left = 0;
-        for (UUID id : due()) if (claim(id) && deliver(id))
-            left++;
+        for (UUID id : due()) {
+            if (claim(id) && deliver(id)) {
+                left++;
+            }
+        }
         return left;
     }
 
@@ -110,16 +113,17 @@ public class Sender {
         Instant now = clock.instant();
         boolean last = mail.tries > PAUSES.size();
         QuarkusTransaction.requiringNew().run(() -> {
-            if (last)
+            if (last) {
                 Outgoing.update("givenUpAt = ?1, body = null where id = ?2", now, mail.id);
-            else
+            } else {
                 Outgoing.update("dueAt = ?1 where id = ?2", now.plus(PAUSES.get(mail.tries - 1)), mail.id);
+            }
         });
     }
 
     private Mail asMail(Outgoing outgoing, Letter letter) {
-        var locale = Locale.forLanguageTag(outgoing.language);
-        var mail = Mail.withText(letter.to(), letter.subject(), letter.plain())
+        Locale locale = Locale.forLanguageTag(outgoing.language);
+        Mail mail = Mail.withText(letter.to(), letter.subject(), letter.plain())
             .setHtml(new LetterPage(letter, outgoing.language).setLocale(locale).render())
             .addHeader("Message-ID", "<" + outgoing.id + "@" + domain() + ">")
             .addHeader("Content-Language", outgoing.language)

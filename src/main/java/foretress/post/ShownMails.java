@@ -23,11 +23,13 @@ public class ShownMails {
     }
 
     synchronized void keep(Letter letter, String language, Instant at) {
-        if (!demo)
+        if (!demo) {
             return;
+        }
         mails.addFirst(new Shown(letter, language, at));
-        if (mails.size() > AT_MOST)
+        if (mails.size() > AT_MOST) {
             mails.removeLast();
+        }
     }
 
     /** The newest first. */

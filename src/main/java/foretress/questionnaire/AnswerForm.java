@@ -47,7 +47,7 @@ final class AnswerForm {
     }
 
     private static String typed(String raw) {
-        StringBuilder kept = new StringBuilder(raw.length());
+        var kept = new StringBuilder(raw.length());
         raw.replace("\r\n", "\n").replace('\r', '\n').codePoints()
             .filter(letter -> letter == '\n' || letter == '\t' || !Character.isISOControl(letter))
             .map(letter -> Character.getType(letter) == Character.SURROGATE ? '\uFFFD' : letter)

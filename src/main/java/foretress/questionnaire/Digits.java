@@ -26,7 +26,7 @@ final class Digits {
     }
 
     private static String plain(String typed) {
-        StringBuilder plain = new StringBuilder();
+        var plain = new StringBuilder();
         typed.codePoints().forEach(letter -> {
             if (Character.getType(letter) == Character.DECIMAL_DIGIT_NUMBER) {
                 plain.append(Character.digit(letter, 10));

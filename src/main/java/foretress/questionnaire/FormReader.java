@@ -48,7 +48,7 @@ public final class FormReader {
      */
     public FormReading read(List<Question> put, Map<String, List<String>> fields, Answers earlier) {
         Map<String, List<String>> own = own(put, fields);
-        AnswerForm form = new AnswerForm(own);
+        var form = new AnswerForm(own);
         Map<String, Answer> answers = new LinkedHashMap<>();
         boolean adding = false;
         for (Question question : put) {
@@ -96,7 +96,7 @@ public final class FormReader {
             case SEVERAL_OF -> just(severalOf(question, form));
             case SAID_DATE -> just(saidDate(question, form));
             case HAIR_LENGTH -> {
-                LengthReader length = new LengthReader(form, question.id());
+                var length = new LengthReader(form, question.id());
                 yield just(notSaying(question, form, length.blank()).orElseGet(length::read));
             }
             case TREATMENTS -> list(question, form, ListReader.treatments(form, question, earlier, today));
@@ -147,7 +147,7 @@ public final class FormReader {
     }
 
     private Optional<Answer> saidDate(Question question, AnswerForm form) {
-        DateReader reader = new DateReader(form, question.id(), today);
+        var reader = new DateReader(form, question.id(), today);
         return notSaying(question, form, reader.blank())
             .or(() -> notSayingWhen(question, form))
             .orElseGet(() -> reader.read().map(Said::new));

@@ -45,8 +45,8 @@ final class ListReader<T> {
     static ListReader<SaidTreatment> treatments(AnswerForm form, Question question, Optional<Answer> earlier,
         LocalDate today) {
         String name = question.id();
-        DateReader when = new DateReader(form, name + ".when", today);
-        DateReader since = new DateReader(form, name + ".since", today);
+        var when = new DateReader(form, name + ".when", today);
+        var since = new DateReader(form, name + ".since", today);
         return new ListReader<>(form, question,
             earlier.map(a -> a instanceof Treatments t ? t.list() : List.<SaidTreatment>of()).orElse(List.of()),
             name + ".what",

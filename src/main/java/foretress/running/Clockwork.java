@@ -17,11 +17,13 @@ public class Clockwork {
     private volatile boolean over;
 
     public void run(Runnable job) {
-        if (over || !running.readLock().tryLock())
+        if (over || !running.readLock().tryLock()) {
             return;
+        }
         try {
-            if (!over)
+            if (!over) {
                 job.run();
+            }
         } finally {
             running.readLock().unlock();
         }
@@ -30,9 +32,10 @@ public class Clockwork {
     /** Before all others who want to know of the end. */
     void stop(@Observes @Priority(1) ShutdownEvent event) throws InterruptedException {
         over = true;
-        if (running.writeLock().tryLock(PATIENCE_SECONDS, TimeUnit.SECONDS))
+        if (running.writeLock().tryLock(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
             running.writeLock().unlock();
-        else
+        } else {
             LOG.info("what was being done by the clock did not finish in time; it is done at the next start");
+        }
     }
 }

@@ -17,14 +17,16 @@ public final class LoggableFailure extends RuntimeException {
     }
 
     private static boolean quotesValues(Throwable failure) {
-        for (var cause = failure; cause != null; cause = cause.getCause())
-            if (cause instanceof SQLException)
-            return true;
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            if (cause instanceof SQLException) {
+                return true;
+            }
+        }
         return false;
     }
 
     private static String said(Throwable failure) {
-        var kind = failure.getClass().getName();
+        String kind = failure.getClass().getName();
         return failure instanceof SQLException sql
             ? kind + " (SQL state " + sql.getSQLState() + ", code " + sql.getErrorCode() + ")" : kind;
     }

@@ -1,6 +1,7 @@
 package foretress.salon;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -16,7 +17,7 @@ final class CommonPasswords {
     }
 
     private static List<String> read() {
-        try (var in = CommonPasswords.class.getResourceAsStream("common-passwords.txt")) {
+        try (InputStream in = CommonPasswords.class.getResourceAsStream("common-passwords.txt")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines()
                 .filter(line -> !line.isBlank() && !line.startsWith("#")).map(String::strip).toList();
         } catch (IOException e) {

@@ -47,17 +47,20 @@ class FormProof {
 
     /** From here on forms are made for whoever this route knows: staff who are signed in, or a client who came through a door. */
     void bind(Map<String, Cookie> cookies, Right.Kind kind) {
-        if (kind == Right.Kind.GUEST)
+        if (kind == Right.Kind.GUEST) {
             door(cookies).ifPresent(token::bind);
-        else
+        } else {
             who.session().map(FormProof::signedIn).ifPresent(token::bind);
+        }
     }
 
     Found of(Map<String, Cookie> cookies, Right.Kind kind) {
-        var given = UnsentForm.token();
+        String given = UnsentForm.token();
         boolean vouched = origins.vouchedFor(sent);
-        if (tokens.prove(given, wanted(cookies, kind)) || kind == Right.Kind.GUEST && vouched && isThisBrowsers(given))
+        if (tokens.prove(given, wanted(cookies, kind))
+            || kind == Right.Kind.GUEST && vouched && isThisBrowsers(given)) {
             return Found.GOOD;
+        }
         return vouched || tokens.prove(given, known(cookies)) ? Found.OURS : Found.UNKNOWN;
     }
 

@@ -17,8 +17,9 @@ public class House {
     private Optional<Salon> salon;
 
     private Optional<Salon> salon() {
-        if (salon == null)
+        if (salon == null) {
             salon = BlockingOperationControl.isBlockingAllowed() ? asked() : last;
+        }
         return salon;
     }
 

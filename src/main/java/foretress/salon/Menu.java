@@ -107,9 +107,10 @@ public class Menu {
     @Transactional
     public String add(List<String> steps, Map<String, String> names, String actor) {
         List<String> known = knowledge.ruleSet().steps().stream().map(Step::id).filter(steps::contains).toList();
-        if (known.isEmpty() || names.isEmpty())
+        if (known.isEmpty() || names.isEmpty()) {
             throw new IllegalArgumentException("a service has a name and at least one step");
-        var item = MenuItem.own(OWN + UUID.randomUUID().toString().substring(0, 13), known, clock.instant());
+        }
+        MenuItem item = MenuItem.own(OWN + UUID.randomUUID().toString().substring(0, 13), known, clock.instant());
         item.persist();
         names.forEach((language, name) -> new MenuName(item.serviceId, language, name).persist());
         happened.fire(new AuditEvent(actor, "service added", item.serviceId));
@@ -119,8 +120,9 @@ public class Menu {
     /** Takes a service out of what is offered, or puts it back; false when there is none of that id. */
     @Transactional
     public boolean turn(String id, boolean retired, String actor) {
-        if (service(id).isEmpty())
+        if (service(id).isEmpty()) {
             return false;
+        }
         MenuItem item = MenuItem.<MenuItem>findByIdOptional(id).orElseGet(() -> known(id));
         item.turn(retired);
         happened.fire(new AuditEvent(actor, retired ? "service no longer offered" : "service offered again", id));
@@ -128,7 +130,7 @@ public class Menu {
     }
 
     private MenuItem known(String id) {
-        var item = MenuItem.known(id, clock.instant());
+        MenuItem item = MenuItem.known(id, clock.instant());
         item.persist();
         return item;
     }

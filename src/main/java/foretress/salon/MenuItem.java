@@ -32,8 +32,9 @@ class MenuItem extends PanacheEntityBase {
 
     /** A service the salon made. */
     static MenuItem own(String serviceId, List<String> stepIds, Instant madeAt) {
-        if (stepIds.isEmpty())
+        if (stepIds.isEmpty()) {
             throw new IllegalArgumentException("A service of the salon's own has at least one step: " + serviceId);
+        }
         return new MenuItem(serviceId, true, stepIds, madeAt);
     }
 

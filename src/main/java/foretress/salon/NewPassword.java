@@ -19,7 +19,7 @@ class NewPassword {
 
     /** Notes what is wrong with the fields {@code password} and {@code password-again}. */
     void check(Form form, List<String> known, Mistakes mistakes) {
-        var password = form.exact("password");
+        String password = form.exact("password");
         PasswordRule.fault(password, known).ifPresentOrElse(
             fault -> mistakes.add("password", said(fault)),
             () -> mistakes.expect(password.equals(form.exact("password-again")), "password-again",

@@ -6,6 +6,7 @@ import foretress.web.PublicAddress;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.time.Clock;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
@@ -36,13 +37,15 @@ class OwnerLink implements AtStart {
 
     @Override
     public void run() {
-        var owners = Staff.<Staff>list("role = ?1 and active = true", Role.OWNER);
-        if (owners.isEmpty())
+        List<Staff> owners = Staff.<Staff>list("role = ?1 and active = true", Role.OWNER);
+        if (owners.isEmpty()) {
             offer(() -> SetUpCode.forOwner(clock.instant()), "Set up the salon with this link");
-        else if (lost)
-            for (var owner : owners)
+        } else if (lost) {
+            for (Staff owner : owners) {
                 offer(() -> SetUpCode.forStaff(Staff.byId(owner.id).orElseThrow(), clock.instant()),
                     "A new password for " + owner.login + " is chosen with this link");
+            }
+        }
     }
 
     private void offer(Callable<String> code, String what) {

@@ -48,7 +48,9 @@ class Particulars {
         mistakes.expect(List.of("A4", "LETTER").contains(form.one("paper-size")), "paper-size",
             words.set_up_paper_missing());
         mistakes.expect(!languages(form).isEmpty(), "languages", words.set_up_languages_missing());
-        for (var day : DayOfWeek.values()) checkHours(form, day, mistakes);
+        for (DayOfWeek day : DayOfWeek.values()) {
+            checkHours(form, day, mistakes);
+        }
         checkClosed(form, mistakes);
     }
 
@@ -61,7 +63,7 @@ class Particulars {
     }
 
     private static void needed(Form form, String field, String text, Mistakes mistakes) {
-        var value = form.one(field);
+        String value = form.one(field);
         mistakes.expect(!value.isEmpty() && value.length() <= LONGEST && NameCharacters.plain(value), field, text);
     }
 
@@ -112,7 +114,9 @@ class Particulars {
 
     private static Week hours(Form form) {
         var days = new EnumMap<DayOfWeek, List<Week.Span>>(DayOfWeek.class);
-        for (var day : DayOfWeek.values()) days.put(day, Week.spans(form.one(DayField.field(day))));
+        for (DayOfWeek day : DayOfWeek.values()) {
+            days.put(day, Week.spans(form.one(DayField.field(day))));
+        }
         return new Week(days);
     }
 
@@ -126,7 +130,9 @@ class Particulars {
             "version", Integer.toString(salon.version)).forEach(fields::putSingle);
         fields.put("languages", salon.languageTags());
         fields.putSingle("closed-days", salon.closedDays);
-        for (var day : DayOfWeek.values()) fields.putSingle(DayField.field(day), salon.week().said(day).orElse(""));
+        for (DayOfWeek day : DayOfWeek.values()) {
+            fields.putSingle(DayField.field(day), salon.week().said(day).orElse(""));
+        }
         return new Form(fields);
     }
 

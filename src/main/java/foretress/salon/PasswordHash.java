@@ -5,6 +5,7 @@ import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.text.Normalizer;
 import java.util.Base64;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bouncycastle.crypto.generators.Argon2BytesGenerator;
 import org.bouncycastle.crypto.params.Argon2Parameters;
@@ -22,17 +23,18 @@ record PasswordHash(int memoryKiB, int rounds, int lanes, byte[] salt, byte[] ha
     private static final int LANES = 1;
 
     static PasswordHash of(String password) {
-        var salt = new byte[16];
+        byte[] salt = new byte[16];
         RANDOM.nextBytes(salt);
         return new PasswordHash(MEMORY_KIB, ROUNDS, LANES, salt, hash(password, MEMORY_KIB, ROUNDS, LANES, salt, 32));
     }
 
     /** @throws IllegalArgumentException when it is not such a hash */
     static PasswordHash parse(String text) {
-        var m = FORM.matcher(text);
-        if (!m.matches())
+        Matcher m = FORM.matcher(text);
+        if (!m.matches()) {
             throw new IllegalArgumentException("not an Argon2id hash");
-        var decoder = Base64.getDecoder();
+        }
+        Base64.Decoder decoder = Base64.getDecoder();
         return new PasswordHash(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2)),
             Integer.parseInt(m.group(3)),
             decoder.decode(m.group(4)), decoder.decode(m.group(5)));
@@ -53,14 +55,14 @@ record PasswordHash(int memoryKiB, int rounds, int lanes, byte[] salt, byte[] ha
         argon.init(
             new Argon2Parameters.Builder(Argon2Parameters.ARGON2_id).withVersion(Argon2Parameters.ARGON2_VERSION_13)
                 .withMemoryAsKB(memoryKiB).withIterations(rounds).withParallelism(lanes).withSalt(salt).build());
-        var hash = new byte[length];
+        byte[] hash = new byte[length];
         argon.generateBytes(Normalizer.normalize(password, Normalizer.Form.NFC).getBytes(StandardCharsets.UTF_8), hash);
         return hash;
     }
 
     @Override
     public String toString() {
-        var encoder = Base64.getEncoder().withoutPadding();
+        Base64.Encoder encoder = Base64.getEncoder().withoutPadding();
         return "$argon2id$v=19$m=%d,t=%d,p=%d$%s$%s".formatted(memoryKiB, rounds, lanes, encoder.encodeToString(salt),
             encoder.encodeToString(hash));
     }

@@ -55,23 +55,25 @@ public class PasswordPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response change(MultivaluedMap<String, String> fields) {
         var form = new Form(fields);
-        var mistakes = check(form);
-        if (!mistakes.isEmpty())
+        Mistakes mistakes = check(form);
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(new PasswordPage(PasswordRule.SHORTEST, mistakes));
-        var staff = QuarkusTransaction.requiringNew().call(() -> give(form));
+        }
+        Staff staff = QuarkusTransaction.requiringNew().call(() -> give(form));
         return Response.seeOther(URI.create("/password")).cookie(sessions.begin(staff)).build();
     }
 
     private Mistakes check(Form form) {
         var mistakes = new Mistakes();
         newPassword.check(form, known(who.staff()), mistakes);
-        if (mistakes.isEmpty())
+        if (mistakes.isEmpty()) {
             prove(form.exact("current"), mistakes);
+        }
         return mistakes;
     }
 
     private void prove(String current, Mistakes mistakes) {
-        var proof = proveAgain.with(who.staff(), current);
+        ProveAgain.Outcome proof = proveAgain.with(who.staff(), current);
         proof.pause().ifPresent(wait -> { throw RateLimiter.tooOften(wait); });
         mistakes.expect(proof.proved(), "current", words.password_current_wrong());
     }
@@ -83,7 +85,7 @@ public class PasswordPages {
     }
 
     private Staff give(Form form) {
-        var staff = Staff.byId(who.staff().id).orElseThrow();
+        Staff staff = Staff.byId(who.staff().id).orElseThrow();
         newPassword.give(staff, form);
         Session.endAllOf(staff);
         happened.fire(new AuditEvent(staff.id.toString(), "changed the password", staff.id.toString()));

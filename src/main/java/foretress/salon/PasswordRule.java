@@ -20,18 +20,23 @@ final class PasswordRule {
 
     /** @param known words anybody could know here: the salon's name and town, the person's name and login */
     static Optional<Fault> fault(String password, List<String> known) {
-        var length = password.codePointCount(0, password.length());
-        if (length < SHORTEST)
+        int length = password.codePointCount(0, password.length());
+        if (length < SHORTEST) {
             return Optional.of(Fault.TOO_SHORT);
-        if (length > LONGEST)
+        }
+        if (length > LONGEST) {
             return Optional.of(Fault.TOO_LONG);
-        var bare = bare(password);
-        if (bare.codePoints().distinct().count() < 5 || isRepeated(bare))
+        }
+        String bare = bare(password);
+        if (bare.codePoints().distinct().count() < 5 || isRepeated(bare)) {
             return Optional.of(Fault.REPETITIVE);
-        if (madeOf(bare, CommonPasswords.all().stream()))
+        }
+        if (madeOf(bare, CommonPasswords.all().stream())) {
             return Optional.of(Fault.COMMON);
-        if (madeOf(bare, known.stream().flatMap(PasswordRule::words)))
+        }
+        if (madeOf(bare, known.stream().flatMap(PasswordRule::words))) {
             return Optional.of(Fault.SALON_WORDS);
+        }
         return Optional.empty();
     }
 
@@ -48,14 +53,18 @@ final class PasswordRule {
     }
 
     private static void takeOut(StringBuilder rest, String word) {
-        for (int at = rest.indexOf(word); at >= 0; at = rest.indexOf(word)) rest.delete(at, at + word.length());
+        for (int at = rest.indexOf(word); at >= 0; at = rest.indexOf(word)) {
+            rest.delete(at, at + word.length());
+        }
     }
 
     /** One short piece over and over, like abcabcabcabcabc. */
     private static boolean isRepeated(String bare) {
-        for (int piece = 1; piece <= bare.length() / 3; piece++)
-            if (bare.equals(bare.substring(0, piece).repeat(bare.length() / piece + 1).substring(0, bare.length())))
-            return true;
+        for (int piece = 1; piece <= bare.length() / 3; piece++) {
+            if (bare.equals(bare.substring(0, piece).repeat(bare.length() / piece + 1).substring(0, bare.length()))) {
+                return true;
+            }
+        }
         return false;
     }
 

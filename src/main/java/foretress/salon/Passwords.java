@@ -22,15 +22,17 @@ class Passwords {
 
     /** Whether this is that person's password; as slow for nobody, or somebody without a password, as for anybody. */
     boolean check(Optional<Staff> staff, String password) {
-        var stored = staff.filter(s -> s.active).flatMap(Staff::passwordHash).map(PasswordHash::parse);
-        var matches = inTurn(() -> stored.orElse(nobody).matches(password));
+        Optional<PasswordHash> stored =
+            staff.filter(s -> s.active).flatMap(Staff::passwordHash).map(PasswordHash::parse);
+        Boolean matches = inTurn(() -> stored.orElse(nobody).matches(password));
         return matches && stored.isPresent();
     }
 
     private <T> T inTurn(Supplier<T> work) {
         try {
-            if (!hands.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS))
+            if (!hands.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
                 throw new TooBusy();
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new TooBusy();

@@ -56,13 +56,15 @@ public class Policies {
         Map<String, Integer> before = own();
         figures.forEach((setting, figure) -> set(setting, figure, staff));
         ZoneId zone = Salon.the().zoneId();
-        if (!own().equals(before))
+        if (!own().equals(before)) {
             changed.fire(new RulesChanged(LocalDate.ofInstant(clock.instant(), zone), zone));
+        }
     }
 
     private void set(Setting setting, Optional<Integer> figure, UUID staff) {
-        if (Optional.ofNullable(own().get(setting.figure())).equals(figure))
+        if (Optional.ofNullable(own().get(setting.figure())).equals(figure)) {
             return;
+        }
         StricterFigure.deleteById(setting.figure());
         figure.filter(value -> setting.stricterThan(value, place().figure(setting.figure())))
             .ifPresent(value -> new StricterFigure(setting, value, clock.instant(), staff).persist());

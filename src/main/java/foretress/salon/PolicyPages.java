@@ -69,9 +69,10 @@ public class PolicyPages {
     private Form written() {
         Map<String, Integer> own = policies.own();
         var fields = new MultivaluedHashMap<String, String>();
-        for (Setting setting : Setting.values())
+        for (Setting setting : Setting.values()) {
             fields.putSingle(setting.figure(),
                 Optional.ofNullable(own.get(setting.figure())).map(String::valueOf).orElse(""));
+        }
         fields.putSingle(Meanwhile.VERSION, Sha256.of(new TreeMap<>(own).toString()));
         return new Form(fields);
     }
@@ -82,11 +83,13 @@ public class PolicyPages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         Map<Setting, Optional<Integer>> read = read(form, mistakes);
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(page(form, false, mistakes));
+        }
         Form now = written();
-        if (meanwhile.isStale(form, now))
+        if (meanwhile.isStale(form, now)) {
             return FormAgain.with(page(meanwhile.tell(form, now, "figures", this::said, mistakes), false, mistakes));
+        }
         QuarkusTransaction.requiringNew().run(() -> policies.set(read, who.staff().id));
         return Response.seeOther(URI.create("/policy?kept")).build();
     }
@@ -99,11 +102,13 @@ public class PolicyPages {
     }
 
     private Optional<Integer> figure(Setting setting, String typed, Mistakes mistakes) {
-        if (typed.isEmpty())
+        if (typed.isEmpty()) {
             return Optional.empty();
+        }
         boolean number = NUMBER.matcher(typed).matches() && Integer.parseInt(typed) <= setting.most();
-        if (!mistakes.expect(number, setting.figure(), words.policy_not_a_figure(label(setting), setting.most())))
+        if (!mistakes.expect(number, setting.figure(), words.policy_not_a_figure(label(setting), setting.most()))) {
             return Optional.empty();
+        }
         int figure = Integer.parseInt(typed);
         int holds = policies.place().figure(setting.figure());
         mistakes.expect(!setting.laxerThan(figure, holds), setting.figure(), laxer(setting, figure, holds));
@@ -148,12 +153,15 @@ public class PolicyPages {
     }
 
     private String said(Setting setting, int figure) {
-        if (setting == Setting.SKIN_TEST_VALIDITY_MONTHS && figure == 0)
+        if (setting == Setting.SKIN_TEST_VALIDITY_MONTHS && figure == 0) {
             return words.policy_each_application();
-        if (setting == Setting.CHEMOTHERAPY_REGROWN_CM && figure == 0)
+        }
+        if (setting == Setting.CHEMOTHERAPY_REGROWN_CM && figure == 0) {
             return words.policy_by_months_alone();
-        if (setting.isYesOrNo())
+        }
+        if (setting.isYesOrNo()) {
             return typed(setting, figure);
+        }
         return setting.isMoreStricter() ? words.policy_at_least(figure) : words.policy_at_most(figure);
     }
 

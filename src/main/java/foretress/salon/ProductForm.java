@@ -55,10 +55,11 @@ class ProductForm {
     private void checkValidity(Form form, Mistakes mistakes) {
         boolean known = one(form, "validity", ProductLine.Stands.values());
         mistakes.expect(known, "validity", words.products_validity_missing());
-        if (known && counts(form))
+        if (known && counts(form)) {
             mistakes.expect(number(form, "validity-count", MOST_COUNT).filter(count -> count > 0).isPresent(),
                 "validity-count",
                 words.products_count_wrong());
+        }
     }
 
     private static boolean counts(Form form) {

@@ -112,9 +112,10 @@ public class ProductLine extends Stored {
         public Described {
             needed(name, kind, validity, mixing, site, leafletDate, paraGroup);
             Stream.of(otherDyes, shades).forEach(Objects::requireNonNull);
-            if (waitHours < 0 || leaveOnMinutes < 0 || validityCount < 0)
+            if (waitHours < 0 || leaveOnMinutes < 0 || validityCount < 0) {
                 throw new IllegalArgumentException(
                     "A leaflet counts hours, minutes, days and months from nothing upwards: " + name);
+            }
         }
     }
 

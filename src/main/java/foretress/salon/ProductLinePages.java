@@ -69,8 +69,9 @@ public class ProductLinePages {
         mistakes.expect(lines.inUse().stream().noneMatch(line -> line.name.equalsIgnoreCase(form.one("line-name"))),
             "line-name",
             words.products_name_taken(form.one("line-name")));
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(list(form, mistakes));
+        }
         lines.add(who.staff().id, products.described(form));
         return Response.seeOther(URI.create("/products")).build();
     }
@@ -78,7 +79,7 @@ public class ProductLinePages {
     @GET
     @Path("/{id}")
     public TemplateInstance one(@RestPath UUID id) {
-        var line = found(id);
+        ProductLine line = found(id);
         return page(line, ProductForm.written(line), new Mistakes());
     }
 
@@ -86,20 +87,22 @@ public class ProductLinePages {
     @Path("/{id}")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response change(@RestPath UUID id, MultivaluedMap<String, String> fields) {
-        var line = found(id);
+        ProductLine line = found(id);
         var form = new Form(fields);
         var mistakes = new Mistakes();
         products.check(form, mistakes);
         Form shown = mistakes.isEmpty() ? keep(line, form, mistakes) : form;
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(page(line, shown, mistakes));
+        }
         return Response.seeOther(URI.create("/products")).build();
     }
 
     /** Somebody who changed it meanwhile is not overwritten unseen. */
     private Form keep(ProductLine line, Form form, Mistakes mistakes) {
-        if (meanwhile.isStale(form, ProductForm.written(line)))
+        if (meanwhile.isStale(form, ProductForm.written(line))) {
             return stale(line, form, mistakes);
+        }
         try {
             lines.change(line, who.staff().id, products.described(form));
             return form;
@@ -125,8 +128,9 @@ public class ProductLinePages {
     }
 
     private Response turn(ProductLine line, boolean retired) {
-        if (line.retired != retired)
+        if (line.retired != retired) {
             lines.turn(line, who.staff().id, retired);
+        }
         return Response.seeOther(URI.create("/products")).build();
     }
 

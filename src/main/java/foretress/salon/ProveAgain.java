@@ -29,11 +29,13 @@ public class ProveAgain {
     public Outcome with(Staff staff, String password) {
         String proof = "proof " + who.session().orElse(staff.id);
         Optional<Duration> wait = brake.guess(proof);
-        if (wait.isPresent())
+        if (wait.isPresent()) {
             return new Outcome(false, wait);
+        }
         boolean right = passwords.check(Staff.byId(staff.id), password);
-        if (right)
+        if (right) {
             brake.passed(proof);
+        }
         String id = staff.id.toString();
         happened.fire(new AuditEvent(id, right ? "proved again" : "proof refused", id));
         return new Outcome(right, Optional.empty());

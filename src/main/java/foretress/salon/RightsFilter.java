@@ -49,12 +49,14 @@ public class RightsFilter {
     @WithFormRead
     @ServerRequestFilter(priority = Priorities.USER - 1000)
     public Optional<Response> ask(ContainerRequestContext request, ResourceInfo resource) {
-        var right = Rights.of(Route.of(resource.getResourceClass(), resource.getResourceMethod()))
+        Right right = Rights.of(Route.of(resource.getResourceClass(), resource.getResourceMethod()))
             .orElseThrow(() -> new ForbiddenException("no line in the table of rights"));
-        if (right.kind() == Right.Kind.PROGRAM)
+        if (right.kind() == Right.Kind.PROGRAM) {
             return program(request, right);
-        if (isNoForm(request))
+        }
+        if (isNoForm(request)) {
             throw new BadRequestException();
+        }
         sessions.recognise(request.getCookies(), who);
         proof.bind(request.getCookies(), right.kind());
         return SAFE.contains(request.getMethod()) ? turnAway(request, right) : takeForm(request, right);
@@ -62,19 +64,24 @@ public class RightsFilter {
 
     /** A form nothing vouches for is believed only so far as the session lives that its cookie opens, which no other site's form brings. */
     private Optional<Response> takeForm(ContainerRequestContext request, Right right) {
-        var found = proof.of(request.getCookies(), right.kind());
-        if (found == FormProof.Found.OURS && isForOthers(right))
+        FormProof.Found found = proof.of(request.getCookies(), right.kind());
+        if (found == FormProof.Found.OURS && isForOthers(right)) {
             return Optional.of(kept.ofSomebodyElse(request));
-        var away = turnAway(request, right);
+        }
+        Optional<Response> away = turnAway(request, right);
         boolean let = away.isEmpty() && right.kind() != Right.Kind.ANYBODY;
-        if (found == FormProof.Found.UNKNOWN && !let)
+        if (found == FormProof.Found.UNKNOWN && !let) {
             throw new BadRequestException();
-        if (away.isPresent())
+        }
+        if (away.isPresent()) {
             return away.map(answer -> kept.turnedAway(request, answer));
-        if (found != FormProof.Found.GOOD)
+        }
+        if (found != FormProof.Found.GOOD) {
             return Optional.of(kept.again(request));
-        if (right.kind() == Right.Kind.GUEST)
+        }
+        if (right.kind() == Right.Kind.GUEST) {
             guests.get().goOn(request);
+        }
         return Optional.empty();
     }
 
@@ -94,39 +101,44 @@ public class RightsFilter {
 
     /** The token of a form is checked in forms alone; so whatever a page lets change must come as one. */
     private static boolean isNoForm(ContainerRequestContext request) {
-        var type = request.getMediaType();
+        MediaType type = request.getMediaType();
         return !SAFE.contains(request.getMethod())
             && (type == null || FORMS.stream().noneMatch(type::isCompatible));
     }
 
     /** A cookie proves nothing here: another site could make a browser send it. */
     private Optional<Response> program(ContainerRequestContext request, Right right) {
-        if (programs.isUnsatisfied())
+        if (programs.isUnsatisfied()) {
             throw new ForbiddenException();
+        }
         return programs.get().turnAway(request, right.scope());
     }
 
     private Optional<Response> guest(ContainerRequestContext request) {
-        if (guests.isUnsatisfied())
+        if (guests.isUnsatisfied()) {
             throw new ForbiddenException();
+        }
         return guests.get().turnAway(request);
     }
 
     private Optional<Response> staff(ContainerRequestContext request, Right right) {
         language.use("en");
-        if (!who.isSignedIn())
+        if (!who.isSignedIn()) {
             return Optional.of(askToSignIn(request));
-        if (!right.allows(who.staff().role))
+        }
+        if (!right.allows(who.staff().role)) {
             throw new ForbiddenException();
+        }
         return Optional.empty();
     }
 
     /** A page that was asked for comes back after signing in. */
     private static Response askToSignIn(ContainerRequestContext request) {
-        if (!request.getMethod().equals("GET") || !wantsPage(request))
+        if (!request.getMethod().equals("GET") || !wantsPage(request)) {
             return Response.status(Response.Status.UNAUTHORIZED).header(HttpHeaders.WWW_AUTHENTICATE, "Session")
                 .build();
-        var to = URLEncoder.encode(request.getUriInfo().getRequestUri().getRawPath(), StandardCharsets.UTF_8);
+        }
+        String to = URLEncoder.encode(request.getUriInfo().getRequestUri().getRawPath(), StandardCharsets.UTF_8);
         return Response.seeOther(URI.create("/sign-in?to=" + to)).build();
     }
 

@@ -22,8 +22,8 @@ final class Route {
     }
 
     private static String path(Path onClass, Path onMethod) {
-        var joined = "/" + value(onClass) + "/" + value(onMethod);
-        var clean = joined.replaceAll("\\{\\s*([^}:\\s]+)\\s*:[^}]*}", "{$1}").replaceAll("/{2,}", "/");
+        String joined = "/" + value(onClass) + "/" + value(onMethod);
+        String clean = joined.replaceAll("\\{\\s*([^}:\\s]+)\\s*:[^}]*}", "{$1}").replaceAll("/{2,}", "/");
         return clean.length() > 1 ? clean.replaceAll("/$", "") : clean;
     }
 

@@ -76,8 +76,9 @@ public class Salon extends Stored {
         public Custom {
             needed(zone, jurisdiction, paperSize, week, closed);
             languages = List.copyOf(languages);
-            if (languages.isEmpty())
+            if (languages.isEmpty()) {
                 throw new IllegalArgumentException("A salon speaks at least one language.");
+            }
         }
     }
 

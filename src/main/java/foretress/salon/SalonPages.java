@@ -62,17 +62,19 @@ public class SalonPages {
         var mistakes = new Mistakes();
         particulars.check(form, mistakes);
         Form shown = mistakes.isEmpty() ? QuarkusTransaction.requiringNew().call(() -> keep(form, mistakes)) : form;
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(page(shown, false, mistakes));
+        }
         return Response.seeOther(URI.create("/salon?kept")).build();
     }
 
     /** Somebody who changed it meanwhile is not overwritten unseen. */
     private Form keep(Form form, Mistakes mistakes) {
-        var salon = Salon.the();
+        Salon salon = Salon.the();
         Form now = Particulars.written(salon);
-        if (meanwhile.isStale(form, now))
+        if (meanwhile.isStale(form, now)) {
             return meanwhile.tell(form, now, "particulars", particulars::said, mistakes);
+        }
         salon.is(particulars.contact(form), particulars.custom(form));
         happened.fire(new AuditEvent(who.staff().id.toString(), "changed the salon's particulars", ""));
         changed.fire(new RulesChanged(LocalDate.ofInstant(clock.instant(), salon.zoneId()), salon.zoneId()));

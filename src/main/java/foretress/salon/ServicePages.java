@@ -66,8 +66,9 @@ public class ServicePages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         check(form, mistakes);
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(page(form, mistakes));
+        }
         menu.add(form.all("step"), named(form), who.staff().id.toString());
         return Response.seeOther(URI.create("/services")).build();
     }
@@ -77,8 +78,9 @@ public class ServicePages {
         for (String tag : tags) {
             String name = form.one("name-" + tag);
             boolean fits = name.length() <= LONGEST_NAME && (!name.isEmpty() || !tag.equals(tags.get(0)));
-            if (mistakes.expect(fits, "name-" + tag, say.services_name_missing()) && !name.isEmpty())
+            if (mistakes.expect(fits, "name-" + tag, say.services_name_missing()) && !name.isEmpty()) {
                 mistakes.expect(!menu.isTaken(name, tags), "name-" + tag, say.services_name_taken(name));
+            }
         }
         boolean known = form.all("step").stream().allMatch(step -> knowledge.ruleSet().step(step).isPresent());
         mistakes.expect(known && !form.all("step").isEmpty(), "steps", say.services_steps_missing());
@@ -104,8 +106,9 @@ public class ServicePages {
     }
 
     private Response turn(String id, boolean retired) {
-        if (!menu.turn(id, retired, who.staff().id.toString()))
+        if (!menu.turn(id, retired, who.staff().id.toString())) {
             throw new NotFoundException();
+        }
         return Response.seeOther(URI.create("/services")).build();
     }
 

@@ -24,7 +24,7 @@ class SessionCookie {
     }
 
     String write(Held held) {
-        var plain = ByteBuffer.allocate(24).putLong(held.session().getMostSignificantBits())
+        ByteBuffer plain = ByteBuffer.allocate(24).putLong(held.session().getMostSignificantBits())
             .putLong(held.session().getLeastSignificantBits()).putLong(held.usedAt().toEpochMilli());
         try {
             return Base64.getUrlEncoder().withoutPadding().encodeToString(key.encrypt(plain.array(), BOUND));
@@ -36,7 +36,7 @@ class SessionCookie {
     /** Nothing when it was not written here with this key. */
     Optional<Held> read(String value) {
         try {
-            var plain = ByteBuffer.wrap(key.decrypt(Base64.getUrlDecoder().decode(value), BOUND));
+            ByteBuffer plain = ByteBuffer.wrap(key.decrypt(Base64.getUrlDecoder().decode(value), BOUND));
             return Optional
                 .of(new Held(new UUID(plain.getLong(), plain.getLong()), Instant.ofEpochMilli(plain.getLong())));
         } catch (GeneralSecurityException | IllegalArgumentException e) {

@@ -17,8 +17,9 @@ public class SessionRenewal {
 
     @ServerResponseFilter
     public void renew(ContainerRequestContext request, ContainerResponseContext response) {
-        if (!response.getCookies().containsKey(sessions.name()))
+        if (!response.getCookies().containsKey(sessions.name())) {
             sessions.renewed(request.getCookies(), who)
                 .ifPresent(c -> response.getHeaders().add(HttpHeaders.SET_COOKIE, c));
+        }
     }
 }

@@ -39,7 +39,7 @@ public class Sessions {
     /** The same; the rest of this request is the new session's already. */
     @Transactional
     NewCookie begin(Staff staff, Who who) {
-        var now = clock.instant();
+        Instant now = clock.instant();
         Session.sweep(now);
         var session = new Session(staff, now);
         session.persist();
@@ -72,7 +72,7 @@ public class Sessions {
 
     /** A fresh cookie for a session in use, when the one that came is old enough. */
     Optional<NewCookie> renewed(Map<String, Cookie> cookies, Who who) {
-        var now = clock.instant();
+        Instant now = clock.instant();
         return held(cookies).filter(held -> held.usedAt().plus(RENEW).isBefore(now))
             .filter(held -> who.session().filter(held.session()::equals).isPresent())
             .map(held -> cookie(new SessionCookie.Held(held.session(), now)));

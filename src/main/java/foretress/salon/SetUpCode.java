@@ -45,7 +45,7 @@ class SetUpCode extends Stored {
     }
 
     private static String fresh(Staff staff, Instant now) {
-        var code = RandomText.fresh();
+        String code = RandomText.fresh();
         new SetUpCode(code, staff, now.plus(GOOD_FOR)).persist();
         return code;
     }

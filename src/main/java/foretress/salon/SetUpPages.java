@@ -70,11 +70,12 @@ public class SetUpPages {
     public Response keep(@RestPath String code, MultivaluedMap<String, String> fields) {
         language.use("en");
         var form = new Form(fields);
-        var found = found(code);
-        var mistakes = check(found, form);
-        if (!mistakes.isEmpty())
+        SetUpCode found = found(code);
+        Mistakes mistakes = check(found, form);
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(page(found, form, mistakes));
-        var staff = QuarkusTransaction.requiringNew().call(() -> use(code, form));
+        }
+        Staff staff = QuarkusTransaction.requiringNew().call(() -> use(code, form));
         return Response.seeOther(URI.create(staff.role == Role.STYLIST ? "/day" : "/desk"))
             .cookie(sessions.begin(staff)).build();
     }
@@ -95,26 +96,28 @@ public class SetUpPages {
 
     /** What anybody could guess here must not make up the password. */
     private static List<String> known(Optional<Staff> staff, Form form) {
-        var typed = Stream.of("name", "town", "own-name", "login").map(form::one);
-        var stored = Stream.concat(Salon.found().stream().flatMap(s -> Stream.of(s.name, s.town)),
+        Stream<String> typed = Stream.of("name", "town", "own-name", "login").map(form::one);
+        Stream<String> stored = Stream.concat(Salon.found().stream().flatMap(s -> Stream.of(s.name, s.town)),
             staff.stream().flatMap(s -> Stream.of(s.name, s.login)));
         return Stream.concat(typed, stored).filter(word -> !word.isEmpty()).toList();
     }
 
     /** In one transaction the code goes and what it was for is there; of two at once only one finds it. */
     private Staff use(String code, Form form) {
-        var row = found(code);
-        if (SetUpCode.delete("id", row.id) != 1)
+        SetUpCode row = found(code);
+        if (SetUpCode.delete("id", row.id) != 1) {
             throw new NotFoundException();
-        var staff = row.staff().orElseGet(() -> owner(form));
+        }
+        Staff staff = row.staff().orElseGet(() -> owner(form));
         newPassword.give(staff, form);
         happened.fire(new AuditEvent(staff.id.toString(), "chose a first password", staff.id.toString()));
         return staff;
     }
 
     private Staff owner(Form form) {
-        if (Staff.count("role", Role.OWNER) > 0)
+        if (Staff.count("role", Role.OWNER) > 0) {
             throw new NotFoundException();
+        }
         new Salon(particulars.contact(form), particulars.custom(form)).persist();
         var owner = new Staff(form.one("own-name"), form.one("login"), Role.OWNER, clock.instant());
         owner.persist();

@@ -36,23 +36,25 @@ class SignIn {
 
     /** @param cookies tell whether this person signed in on this device before; then no stranger's tries stand in the way */
     Outcome attempt(String login, String password, Map<String, Cookie> cookies) {
-        var staff = Staff.byLogin(login);
-        var device = staff.flatMap(somebody -> devices.known(cookies, somebody));
-        var guessed = device.map(known -> "on device " + known).orElseGet(() -> "as " + key(login));
-        var wait = (device.isPresent() ? Optional.<Duration>empty()
+        Optional<Staff> staff = Staff.byLogin(login);
+        Optional<String> device = staff.flatMap(somebody -> devices.known(cookies, somebody));
+        String guessed = device.map(known -> "on device " + known).orElseGet(() -> "as " + key(login));
+        Optional<Duration> wait = (device.isPresent() ? Optional.<Duration>empty()
             : brake.stranger(RateLimiter.Door.SIGN_IN, caller.address()))
             .or(() -> brake.guess(guessed));
-        if (wait.isPresent())
+        if (wait.isPresent()) {
             return new Outcome(Optional.empty(), wait);
-        if (!passwords.check(staff, password))
+        }
+        if (!passwords.check(staff, password)) {
             return refused(staff);
+        }
         brake.passed(guessed);
         return new Outcome(staff.map(s -> welcomed(s, password)), Optional.empty());
     }
 
     /** No sign-in name is longer; what is made up to be longer takes no more room. */
     private static String key(String login) {
-        var folded = Fold.fold(login);
+        String folded = Fold.fold(login);
         return folded.length() <= LONGEST_LOGIN ? folded : folded.substring(0, LONGEST_LOGIN);
     }
 
@@ -63,9 +65,10 @@ class SignIn {
 
     private Staff welcomed(Staff staff, String password) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            var stored = Staff.byId(staff.id).orElseThrow();
-            if (stored.passwordHash().map(PasswordHash::parse).filter(PasswordHash::isOutdated).isPresent())
+            Staff stored = Staff.byId(staff.id).orElseThrow();
+            if (stored.passwordHash().map(PasswordHash::parse).filter(PasswordHash::isOutdated).isPresent()) {
                 stored.proves(passwords.hash(password));
+            }
             happened.fire(new AuditEvent(stored.id.toString(), "signed in", stored.id.toString()));
             return stored;
         });

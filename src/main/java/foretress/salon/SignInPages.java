@@ -20,6 +20,7 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.time.Duration;
@@ -77,17 +78,19 @@ public class SignInPages {
     public Response enter(MultivaluedMap<String, String> fields, @Context HttpHeaders headers) {
         language.use("en");
         var form = new Form(fields);
-        var outcome = signIn.attempt(form.one("login"), form.exact("password"), headers.getCookies());
-        if (outcome.pause().isPresent())
+        SignIn.Outcome outcome = signIn.attempt(form.one("login"), form.exact("password"), headers.getCookies());
+        if (outcome.pause().isPresent()) {
             return wait(form, outcome.pause().get());
+        }
         return outcome.staff().map(staff -> welcome(staff, form, headers)).orElseGet(() -> again(form));
     }
 
     private Response welcome(Staff staff, Form form, HttpHeaders headers) {
-        var kept = UnsentForm.carriedBy(form);
-        var cookie = sessions.begin(staff, who);
-        var response = kept.map(words -> sendAgain(words, staff)).orElseGet(() -> onward(form, staff)).cookie(cookie,
-            devices.remember(headers.getCookies(), staff));
+        Optional<UnsentForm> kept = UnsentForm.carriedBy(form);
+        NewCookie cookie = sessions.begin(staff, who);
+        Response.ResponseBuilder response =
+            kept.map(words -> sendAgain(words, staff)).orElseGet(() -> onward(form, staff)).cookie(cookie,
+                devices.remember(headers.getCookies(), staff));
         guests.stream().flatMap(door -> door.staffCameBack(headers.getCookies()).stream()).forEach(response::cookie);
         return response.build();
     }
@@ -112,7 +115,8 @@ public class SignInPages {
 
     private Response wait(Form form, Duration wait) {
         long seconds = wait.toSeconds() + 1;
-        var said = seconds < 90 ? words.sign_in_wait_seconds(seconds) : words.sign_in_wait_minutes((seconds + 59) / 60);
+        String said =
+            seconds < 90 ? words.sign_in_wait_seconds(seconds) : words.sign_in_wait_minutes((seconds + 59) / 60);
         return page(429, form, new Mistakes().add("login", said)).header(HttpHeaders.RETRY_AFTER, seconds).build();
     }
 

@@ -21,11 +21,12 @@ class StaffForm {
     }
 
     void check(Form form, Mistakes mistakes) {
-        var name = form.one("own-name");
-        var login = form.one("login");
+        String name = form.one("own-name");
+        String login = form.one("login");
         mistakes.expect(!name.isEmpty() && name.length() <= LONGEST_NAME, "own-name", words.staff_name_missing());
         mistakes.expect(NameCharacters.plain(name), "own-name", words.visit_name_unseen());
-        if (mistakes.expect(LOGIN.matcher(login).matches(), "login", words.staff_login_wrong()))
+        if (mistakes.expect(LOGIN.matcher(login).matches(), "login", words.staff_login_wrong())) {
             mistakes.expect(Staff.byLogin(login).isEmpty(), "login", words.staff_login_taken(login));
+        }
     }
 }

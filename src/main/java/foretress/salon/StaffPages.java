@@ -67,11 +67,12 @@ public class StaffPages {
         var form = new Form(fields);
         var mistakes = new Mistakes();
         staffForm.check(form, mistakes);
-        var role = role(form);
+        Optional<Role> role = role(form);
         mistakes.expect(role.isPresent(), "role", words.staff_role_missing());
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(page(form, null, mistakes));
-        var handed = QuarkusTransaction.requiringNew().call(() -> takeOn(form, role.orElseThrow()));
+        }
+        Handed handed = QuarkusTransaction.requiringNew().call(() -> takeOn(form, role.orElseThrow()));
         return Response.status(Response.Status.CREATED)
             .entity(page(new Form(new MultivaluedHashMap<>()), handed, new Mistakes())).build();
     }
@@ -95,8 +96,8 @@ public class StaffPages {
     @POST
     @Path("{id}/code")
     public Response code(@RestPath UUID id) {
-        var handed = QuarkusTransaction.requiringNew().call(() -> {
-            var staff = other(id);
+        Handed handed = QuarkusTransaction.requiringNew().call(() -> {
+            Staff staff = other(id);
             staff.forgetPassword();
             Session.endAllOf(staff);
             note("handed out a password link", staff);
@@ -110,7 +111,7 @@ public class StaffPages {
     @Path("{id}/leave")
     public Response leave(@RestPath UUID id) {
         QuarkusTransaction.requiringNew().run(() -> {
-            var staff = other(id);
+            Staff staff = other(id);
             staff.leaves();
             Session.endAllOf(staff);
             note("disabled", staff);
@@ -122,7 +123,7 @@ public class StaffPages {
     @Path("{id}/return")
     public Response comeBack(@RestPath UUID id) {
         QuarkusTransaction.requiringNew().run(() -> {
-            var staff = other(id);
+            Staff staff = other(id);
             staff.comesBack();
             note("enabled", staff);
         });

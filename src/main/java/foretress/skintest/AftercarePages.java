@@ -106,8 +106,9 @@ public class AftercarePages {
             List<SkinSign> signs = signs(form, mistakes);
             Optional<Onset> began = began(form, signs, mistakes);
             mistakes.expect(form.one("words").length() <= LONGEST, "words", say().look_words_long());
-            if (!mistakes.isEmpty())
+            if (!mistakes.isEmpty()) {
                 return FormAgain.with(page(token, form, submission.toString(), mistakes));
+            }
             looks.report(submission, test.id(), new SkinLook(signs, began, form.one("words"), List.of(), false));
             return Response.seeOther(URI.create("/a/" + token + "/told")).build();
         });
@@ -155,8 +156,9 @@ public class AftercarePages {
         if (mistakes.expect(Photo.ofEntry(entry.id()).size() < MOST_PHOTOS, "photo", say().photo_enough(MOST_PHOTOS))) {
             Upload.photo(photo, "photo", mistakes, pictureWords()).ifPresent(drawn -> looks.photo(entry, drawn));
         }
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(toldPage(token, test, entry, mistakes));
+        }
         return Response.seeOther(URI.create("/a/" + token + "/told")).build();
     }
 
@@ -227,8 +229,9 @@ public class AftercarePages {
 
     /** The client's language, unless this browser was told another. */
     private void speak(TestApplied test) {
-        if (!headers.getCookies().containsKey(Language.COOKIE))
+        if (!headers.getCookies().containsKey(Language.COOKIE)) {
             language.use(Visit.<Visit>findById(test.visitId()).client.language);
+        }
     }
 
     private AftercareWords say() {

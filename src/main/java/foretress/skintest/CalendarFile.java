@@ -43,7 +43,7 @@ class CalendarFile {
 
     Letter.Attached of(TestVisit planned, Visit visit, Salon salon, String to, What what) {
         boolean off = what == What.CANCELLED;
-        Calendar calendar = new Calendar();
+        var calendar = new Calendar();
         calendar.add(new ProdId("-//Foretress//Salon visits//EN"));
         calendar.add(ImmutableVersion.VERSION_2_0);
         calendar.add(ImmutableCalScale.GREGORIAN);
@@ -56,9 +56,9 @@ class CalendarFile {
 
     private VEvent event(TestVisit planned, Visit visit, Salon salon, String to, boolean off) {
         var event = new VEvent(false);
-        Organizer organizer = new Organizer(java.net.URI.create("mailto:" + salon.email));
+        var organizer = new Organizer(java.net.URI.create("mailto:" + salon.email));
         organizer.add(new Cn(salon.name));
-        Attendee attendee = new Attendee(java.net.URI.create("mailto:" + to));
+        var attendee = new Attendee(java.net.URI.create("mailto:" + to));
         attendee.add(PartStat.ACCEPTED);
         List.of(new Uid(planned.id() + "@" + salon.email.replaceAll(".*@", "")), new DtStamp(clock.instant()),
             new Sequence(planned.sequenceNo()), new DtStart<Instant>(planned.startsAt()),

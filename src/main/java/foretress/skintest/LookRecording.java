@@ -99,10 +99,12 @@ class LookRecording {
     private void follow(TestApplied test, SkinLook look, Optional<UUID> staff) {
         Visit visit = Visit.findById(test.visitId());
         tasks.kept(visit.id, Task.Kind.ASK_AFTER, staff.orElse(visit.stylistId));
-        if (!look.nothing())
+        if (!look.nothing()) {
             stop(test);
-        if (!look.nothing() && staff.isEmpty())
+        }
+        if (!look.nothing() && staff.isEmpty()) {
             promise(visit, look);
+        }
         renewal.ofClient(test.clientId());
     }
 

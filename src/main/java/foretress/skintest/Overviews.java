@@ -148,12 +148,14 @@ class Overviews {
     }
 
     private String stands(TestFile told, TestStanding standing, Visit visit) {
-        if (told.reacted())
+        if (told.reacted()) {
             return told.result().orElseThrow() == SkinTestOutcome.DOUBTFUL ? say.test_result_doubtful()
                 : say.test_result_positive();
-        if (standing.stands())
+        }
+        if (standing.stands()) {
             return kept.kept(told, visit).validUntil().map(last -> say.test_stands_until(date(last)))
                 .orElseGet(say::test_stands);
+        }
         return told.result().isPresent() ? say.test_read_not_enough() : say.test_not_read();
     }
 

@@ -51,12 +51,14 @@ class Reminders {
     /** Whoever sets the mark sends the mail, so that one goes out and no more. */
     private boolean remind(UUID id) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            if (TestApplied.update("remindedAt = ?1 where id = ?2 and remindedAt is null", clock.instant(), id) != 1)
+            if (TestApplied.update("remindedAt = ?1 where id = ?2 and remindedAt is null", clock.instant(), id) != 1) {
                 return false;
+            }
             TestApplied test = TestApplied.byId(id).orElseThrow();
             Visit visit = Visit.findById(test.visitId());
-            if (!visit.state.isAhead() || SkinTestEntry.ofTest(id).stream().anyMatch(SkinTestEntry::counts))
+            if (!visit.state.isAhead() || SkinTestEntry.ofTest(id).stream().anyMatch(SkinTestEntry::counts)) {
                 return false;
+            }
             letters.page(id, true, "server");
             tasks.promise(visit, Task.Kind.ASK_AFTER, Optional.empty(), visit.startsAt);
             ledger.note("server", "reminder sent", id.toString());

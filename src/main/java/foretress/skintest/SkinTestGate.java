@@ -55,19 +55,24 @@ class SkinTestGate {
     }
 
     State of(Visit visit) {
-        if (!visit.state.isAhead())
+        if (!visit.state.isAhead()) {
             return new State(List.of(Missing.OVER), List.of());
+        }
         Answers said = intake.said(visit);
-        if (said.byQuestion().isEmpty() || !intake.missing(visit, said).isEmpty())
+        if (said.byQuestion().isEmpty() || !intake.missing(visit, said).isEmpty()) {
             return new State(List.of(Missing.ANSWERS), List.of());
+        }
         Assessment assessment = assessments.of(visit, said);
-        if (mayTest.mustNot(assessment))
+        if (mayTest.mustNot(assessment)) {
             return new State(List.of(Missing.MUST_NOT), mayTest.against(assessment));
+        }
         Assessment today = assessments.asOfToday(visit, said);
-        if (mayTest.mustNot(today))
+        if (mayTest.mustNot(today)) {
             return new State(List.of(Missing.MUST_NOT), mayTest.against(today));
-        if (refusals.of(visit).contains(TestFact.SKIN_TEST))
+        }
+        if (refusals.of(visit).contains(TestFact.SKIN_TEST)) {
             return new State(List.of(Missing.REFUSED), List.of());
+        }
         return new State(Stream.of(Missing.SIGNATURE, Missing.PRODUCT).filter(one -> lacks(visit, one)).toList(),
             List.of());
     }

@@ -90,9 +90,10 @@ public class SkinTestPages {
         mistakes.expect(!reason.isEmpty() && reason.length() <= LONGEST, "reason-" + entry,
             say.test_error_reason_missing());
         OptionalLong pause = mistakes.isEmpty() ? proved(form, entry, mistakes) : OptionalLong.empty();
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(pause,
                 new OverviewPage(overviews.of(visit), "", mistakes, reason, entry.toString()));
+        }
         looks.inError(meant.id(), reason, door.staff());
         return SkinTestDoor.back(visit, "error");
     }

@@ -63,13 +63,15 @@ public class SkinTestReadPages {
         var form = new Form(posted);
         UUID submission =
             FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
-        if (SkinTestEntry.submitted(submission).isPresent())
+        if (SkinTestEntry.submitted(submission).isPresent()) {
             return SkinTestDoor.back(visit, "read");
+        }
         var mistakes = new Mistakes();
         Optional<SkinLook> look = looked(visit, form, mistakes);
         look.ifPresent(seen -> kept(submission, told, seen, visit, mistakes));
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(readPage(visit, told, form, submission.toString(), mistakes));
+        }
         return SkinTestDoor.back(visit, look.orElseThrow().nothing() ? "read" : "reacted");
     }
 

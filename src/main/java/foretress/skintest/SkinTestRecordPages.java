@@ -68,8 +68,9 @@ public class SkinTestRecordPages {
     @GET
     public Response record(@RestPath UUID id) {
         Visit visit = door.visit(id);
-        if (!ready(visit))
+        if (!ready(visit)) {
             return SkinTestDoor.back(visit, "");
+        }
         var fields = new MultivaluedHashMap<String, String>();
         fields.putSingle("site", door.product(visit).line().site.name());
         return Response.ok(recordPage(visit, new Form(fields), UUID.randomUUID().toString(), new Mistakes())).build();
@@ -82,14 +83,17 @@ public class SkinTestRecordPages {
         var form = new Form(posted);
         UUID submission =
             FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
-        if (TestApplied.submitted(submission).isPresent())
+        if (TestApplied.submitted(submission).isPresent()) {
             return SkinTestDoor.back(visit, "recorded");
-        if (!ready(visit))
+        }
+        if (!ready(visit)) {
             return SkinTestDoor.back(visit, "not-recorded");
+        }
         var mistakes = new Mistakes();
         Optional<TestMethod> made = made(visit, form, mistakes);
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(recordPage(visit, form, submission.toString(), mistakes));
+        }
         UUID test = applications.record(submission, visit.id, door.product(visit), made.orElseThrow(), door.staff());
         letters.page(test, false, door.staff().toString());
         return SkinTestDoor.back(visit, "recorded");

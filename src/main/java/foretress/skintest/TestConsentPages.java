@@ -87,8 +87,9 @@ public class TestConsentPages {
     @GET
     public Response show() {
         Visit visit = visit();
-        if (!gate.open(visit) || consent.signed(visit, product(visit)))
+        if (!gate.open(visit) || consent.signed(visit, product(visit))) {
             return Response.ok(done(visit)).build();
+        }
         return Response.ok(page(visit, new Form(new MultivaluedHashMap<>()), SignatureMark.Kind.DRAWN, List.of(),
             UUID.randomUUID().toString(),
             clock.instant())).build();
@@ -101,8 +102,9 @@ public class TestConsentPages {
 
     /** Only on the salon's own tablet: what is signed here says whose hands it was put into the client's by. */
     private Visit visit() {
-        if (!guest.isOnHandedTablet())
+        if (!guest.isOnHandedTablet()) {
             throw new NotFoundException();
+        }
         return guest.visit();
     }
 
@@ -113,18 +115,22 @@ public class TestConsentPages {
         var form = new Form(posted);
         UUID submission =
             FormIds.of(form.one("submission")).orElseThrow(() -> new BadRequestException("a form without its name"));
-        if (consent.papers(visit.id).stream().anyMatch(paper -> paper.isOf(submission)))
+        if (consent.papers(visit.id).stream().anyMatch(paper -> paper.isOf(submission))) {
             return on();
-        if (!gate.open(visit))
+        }
+        if (!gate.open(visit)) {
             return on();
+        }
         Instant shown = shown(form.one("shown"));
         List<Mistake> mistakes = new ArrayList<>();
         Optional<SignatureMark> mark = MarkField.of(form).read(mistakes, say(visit));
         Optional<Evidence.Guardian> guardian = guardians.signed(visit, form, mistakes, say(visit));
-        if (!asked(visit).equals(form.all("agree")))
+        if (!asked(visit).equals(form.all("agree"))) {
             mistakes.add(0, new Mistake("statements", say(visit).sign_agree_all()));
-        if (!mistakes.isEmpty())
+        }
+        if (!mistakes.isEmpty()) {
             return again(visit, form, mistakes, shown);
+        }
         try {
             consent.sign(visit, product(visit), mark.orElseThrow(),
                 new TestConsent.Act(submission, form.one("text"), form.all("agree"), shown, handedBy(), guardian,

@@ -69,10 +69,12 @@ public class TestVisitPages {
         var mistakes = new Mistakes();
         Optional<Instant> start = moment(new Form(posted).one("start"));
         mistakes.expect(start.isPresent(), "start", say.visit_choose());
-        if (mistakes.isEmpty())
+        if (mistakes.isEmpty()) {
             mistakes.expect(testVisits.book(visit.id, start.orElseThrow(), who.staff().id), "start", say.visit_gone());
-        if (!mistakes.isEmpty())
+        }
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(page(visit, "", mistakes));
+        }
         return back(visit, "booked");
     }
 
@@ -112,8 +114,9 @@ public class TestVisitPages {
         List<Day> days = new ArrayList<>();
         for (Offers.Slot slot : slots) {
             String name = when.day(slot.start().atZone(when.zone()).toLocalDate());
-            if (days.isEmpty() || !days.get(days.size() - 1).name().equals(name))
+            if (days.isEmpty() || !days.get(days.size() - 1).name().equals(name)) {
                 days.add(new Day(name, new ArrayList<>()));
+            }
             days.get(days.size() - 1).moments()
                 .add(new Moment(slot.start().toString(), when.hour(slot.start()), hint(slot),
                     booked.filter(slot.start()::equals).isPresent()));
@@ -123,8 +126,9 @@ public class TestVisitPages {
 
     /** What stands under a moment that leaves nothing to spare. */
     private String hint(Offers.Slot slot) {
-        if (slot.tight())
+        if (slot.tight()) {
             return slot.latest() ? say.visit_latest_tight() : say.visit_tight();
+        }
         return slot.latest() ? say.visit_latest() : "";
     }
 

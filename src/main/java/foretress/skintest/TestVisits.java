@@ -55,12 +55,14 @@ class TestVisits {
     Offered offered(Visit visit) {
         Answers said = intake.said(visit);
         boolean answered = !said.byQuestion().isEmpty();
-        if (!visit.state.isAhead())
+        if (!visit.state.isAhead()) {
             return new Offered(answered, false, false, Optional.empty(), Offers.NONE);
+        }
         List<Owed> owed = plans.of(visit, said).owed();
         Set<String> refused = refusals.of(visit);
-        if (owed.stream().map(Owed::test).anyMatch(refused::contains))
+        if (owed.stream().map(Owed::test).anyMatch(refused::contains)) {
             return new Offered(answered, true, true, Optional.empty(), Offers.NONE);
+        }
         List<Owed> possible = owed.stream().filter(test -> test.conflict().isEmpty()).toList();
         return new Offered(answered, !owed.isEmpty(), false,
             owed.stream().filter(test -> test.conflict().isPresent()).findFirst(),
@@ -83,10 +85,12 @@ class TestVisits {
             Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
             Offered offered = offered(visit);
             Optional<TestVisit> standing = TestVisit.standing(visitId);
-            if (standing.filter(one -> one.startsAt().equals(start)).isPresent())
+            if (standing.filter(one -> one.startsAt().equals(start)).isPresent()) {
                 return true;
-            if (!offered.offers().offer(start))
+            }
+            if (!offered.offers().offer(start)) {
                 return false;
+            }
             standing.ifPresent(one -> one.move(start, staff, clock.instant()));
             TestVisit planned = standing.orElseGet(() -> new TestVisit(visit, start, staff, clock.instant()));
             planned.persist();

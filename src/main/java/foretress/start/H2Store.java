@@ -28,14 +28,16 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
 
     @Override
     public boolean exists() throws StartRefused {
-        if (folder().toString().contains(";"))
+        if (folder().toString().contains(";")) {
             throw new StartRefused(StartRefused.Reason.FOLDER,
                 "The folder %s has a semicolon in its name, which the embedded database reads as the end of it.",
                 folder());
-        if (settings.get("quarkus.datasource.jdbc.url").filter(url -> !url.startsWith("jdbc:h2:")).isPresent())
+        }
+        if (settings.get("quarkus.datasource.jdbc.url").filter(url -> !url.startsWith("jdbc:h2:")).isPresent()) {
             throw new StartRefused(StartRefused.Reason.DATABASE_UNREACHABLE,
                 "QUARKUS_DATASOURCE_JDBC_URL names another kind of database, but this build is for "
                     + "the embedded one. Build with -Dquarkus.profile=postgres,prod for PostgreSQL.");
+        }
         return Files.exists(file());
     }
 
@@ -46,7 +48,7 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
 
     /** The file's password, a blank, the user's: both made of the one key. */
     private static String password(byte[] key) {
-        var encoder = Base64.getUrlEncoder().withoutPadding();
+        Base64.Encoder encoder = Base64.getUrlEncoder().withoutPadding();
         return encoder.encodeToString(KeyFingerprint.derived(key, "database file")) + " "
             + encoder.encodeToString(KeyFingerprint.derived(key, "database user"));
     }
@@ -65,7 +67,7 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
 
     @Override
     public Connection open() throws StartRefused {
-        var key = keys.read(Key.DATABASE);
+        byte[] key = keys.read(Key.DATABASE);
         checkFingerprint(key);
         try {
             return DriverManager.getConnection(url() + ";IFEXISTS=TRUE", USER, password(key));
@@ -75,9 +77,10 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
     }
 
     private void checkFingerprint(byte[] key) throws StartRefused {
-        var known = fingerprintOnFile();
-        if (known.isEmpty() || known.equals(KeyFingerprint.of(key)))
+        String known = fingerprintOnFile();
+        if (known.isEmpty() || known.equals(KeyFingerprint.of(key))) {
             return;
+        }
         throw new StartRefused(StartRefused.Reason.KEY_WRONG,
             "The key %s is not the one the database %s was made with. Put the right key back.",
             keys.folder().resolve(Key.DATABASE.file), file());
@@ -92,13 +95,15 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
     }
 
     private StartRefused refusal(SQLException e) {
-        if (e.getErrorCode() == LOCKED)
+        if (e.getErrorCode() == LOCKED) {
             return new StartRefused(StartRefused.Reason.DATABASE_LOCKED,
                 "The database %s is in use by another process. Is the server running already?", file());
-        if (fingerprintOnFile().isEmpty())
+        }
+        if (fingerprintOnFile().isEmpty()) {
             return new StartRefused(StartRefused.Reason.KEY_WRONG,
                 "The database %s does not open: its key is another one than %s, or the file is damaged.",
                 file(), keys.folder().resolve(Key.DATABASE.file));
+        }
         return new StartRefused(StartRefused.Reason.DATABASE_DAMAGED,
             "The database %s is damaged and was left as it is. Put the last backup in its place.", file());
     }

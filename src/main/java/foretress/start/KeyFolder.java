@@ -22,46 +22,52 @@ record KeyFolder(Path folder) {
     List<Key> makeMissing() throws IOException {
         OwnerOnly.folder(folder);
         var made = new ArrayList<Key>();
-        for (var key : Key.values())
+        for (Key key : Key.values()) {
             if (Files.notExists(file(key))) {
                 make(key);
                 made.add(key);
             }
+        }
         return made;
     }
 
     /** For a key that may be made afresh at any time. */
     void makeReplaceable() throws IOException {
-        for (var key : Key.values())
-            if (!key.irreplaceable && Files.notExists(file(key)))
-            make(key);
+        for (Key key : Key.values()) {
+            if (!key.irreplaceable && Files.notExists(file(key))) {
+                make(key);
+            }
+        }
     }
 
     private void make(Key key) throws IOException {
-        var bytes = new byte[Key.BYTES];
+        byte[] bytes = new byte[Key.BYTES];
         RANDOM.nextBytes(bytes);
         OwnerOnly.write(file(key), Base64.getEncoder().encodeToString(bytes) + "\n");
     }
 
     /** @throws StartRefused naming the first key that is not there, though a database was made with it */
     void needAll() throws StartRefused {
-        for (var key : Key.values())
-            if (key.irreplaceable && Files.notExists(file(key)))
-            throw new StartRefused(StartRefused.Reason.KEY_MISSING,
-                "There is a database, but not its key %s. Put the key back from where you keep it "
-                    + "(FORETRESS_KEYS names the folder); without it the database cannot be opened, and a new key would not help.",
-                file(key));
+        for (Key key : Key.values()) {
+            if (key.irreplaceable && Files.notExists(file(key))) {
+                throw new StartRefused(StartRefused.Reason.KEY_MISSING,
+                    "There is a database, but not its key %s. Put the key back from where you keep it "
+                        + "(FORETRESS_KEYS names the folder); without it the database cannot be opened, and a new key would not help.",
+                    file(key));
+            }
+        }
     }
 
     byte[] read(Key key) throws StartRefused {
-        var bytes = decoded(key);
-        if (bytes.length < Key.BYTES)
+        byte[] bytes = decoded(key);
+        if (bytes.length < Key.BYTES) {
             throw new StartRefused(
                 key.irreplaceable ? StartRefused.Reason.KEY_WRONG : StartRefused.Reason.KEY_TOO_SHORT,
                 "The key in %s is too short: it has %d bytes and needs %d in base64. %s", file(key), bytes.length,
                 Key.BYTES,
                 key.irreplaceable ? "Put the right key back from where you keep it."
                     : "Delete the file; a new one is made at the next start.");
+        }
         return Arrays.copyOf(bytes, Key.BYTES);
     }
 
@@ -78,9 +84,11 @@ record KeyFolder(Path folder) {
 
     List<Path> openToOthers() throws IOException {
         var open = new ArrayList<Path>();
-        for (var key : Key.values())
-            if (Files.exists(file(key)) && OwnerOnly.isOpenToOthers(file(key)))
-            open.add(file(key));
+        for (Key key : Key.values()) {
+            if (Files.exists(file(key)) && OwnerOnly.isOpenToOthers(file(key))) {
+                open.add(file(key));
+            }
+        }
         return open;
     }
 }

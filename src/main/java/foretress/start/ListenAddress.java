@@ -22,40 +22,48 @@ record ListenAddress(Settings settings) {
     private static final Pattern THIS_MACHINE = Pattern.compile("localhost|127(\\.[0-9]{1,3}){3}|\\[::1]");
 
     void check() throws StartRefused {
-        var open = settings.get(PUBLIC);
-        if (open.isPresent())
+        Optional<String> open = settings.get(PUBLIC);
+        if (open.isPresent()) {
             checkPublic(open.get());
+        }
         checkProxies();
-        if (!isLoopback())
+        if (!isLoopback()) {
             checkBeyond(open);
-        if (settings.development())
+        }
+        if (settings.development()) {
             return;
+        }
         checkFree(settings.port());
-        if (settings.tls())
+        if (settings.tls()) {
             checkFree(settings.tlsPort());
+        }
     }
 
     private void checkBeyond(Optional<String> open) throws StartRefused {
-        if (open.isEmpty())
+        if (open.isEmpty()) {
             throw new StartRefused(StartRefused.Reason.ADDRESS,
                 "The server is to listen on %s, beyond this machine, but FORETRESS_PUBLIC_ADDRESS is not set. "
                     + "Set it to the https:// address clients use.",
                 settings.host());
-        if (!settings.tls() && settings.get(PROXIES).isEmpty())
+        }
+        if (!settings.tls() && settings.get(PROXIES).isEmpty()) {
             throw new StartRefused(StartRefused.Reason.ADDRESS,
                 "The server is to listen on %s, beyond this machine, without encryption. Give it a certificate "
                     + "(QUARKUS_HTTP_SSL_CERTIFICATE_FILES and _KEY_FILES), or name the proxy that encrypts (FORETRESS_TRUSTED_PROXIES).",
                 settings.host());
+        }
     }
 
     private void checkPublic(String address) throws StartRefused {
-        if (!isBare(address))
+        if (!isBare(address)) {
             throw new StartRefused(StartRefused.Reason.ADDRESS,
                 "FORETRESS_PUBLIC_ADDRESS is \"%s\"; it must be like https://visits.example.org, without a path.",
                 address);
-        if (!address.startsWith("https://") && !THIS_MACHINE.matcher(URI.create(address).getHost()).matches())
+        }
+        if (!address.startsWith("https://") && !THIS_MACHINE.matcher(URI.create(address).getHost()).matches()) {
             throw new StartRefused(StartRefused.Reason.ADDRESS,
                 "FORETRESS_PUBLIC_ADDRESS is \"%s\"; beyond this machine it must begin with https://.", address);
+        }
     }
 
     private static boolean isBare(String address) {
@@ -91,17 +99,18 @@ record ListenAddress(Settings settings) {
     }
 
     void tell(Store.Properties properties) throws StartRefused {
-        var address = base();
+        String address = base();
         properties.set(PUBLIC, address);
-        if (settings.tls())
+        if (settings.tls()) {
             properties.set("quarkus.http.insecure-requests",
                 settings.get("quarkus.http.insecure-requests").orElse("redirect"));
+        }
         // The framework would believe the left-most address, which anybody can write.
         properties.set("quarkus.http.proxy.proxy-address-forwarding", "false");
     }
 
     String base() throws StartRefused {
-        var port = settings.tls() ? settings.tlsPort() : settings.port();
+        int port = settings.tls() ? settings.tlsPort() : settings.port();
         return settings.get(PUBLIC).map(a -> a.replaceAll("/+$", ""))
             .orElse((settings.tls() ? "https://" : "http://") + "127.0.0.1:" + port);
     }
@@ -115,9 +124,10 @@ record ListenAddress(Settings settings) {
                 "FORETRESS_TRUSTED_PROXIES names \"%s\", which is neither an address nor a network like 10.0.0.0/8.",
                 wrong.getMessage());
         }
-        var header = settings.get(HEADER).orElse("x-forwarded-for");
-        if (!header.matches("(?i)x-forwarded-for|forwarded"))
+        String header = settings.get(HEADER).orElse("x-forwarded-for");
+        if (!header.matches("(?i)x-forwarded-for|forwarded")) {
             throw new StartRefused(StartRefused.Reason.SETTING,
                 "FORETRESS_FORWARDED_HEADER is \"%s\"; it can be X-Forwarded-For or Forwarded.", header);
+        }
     }
 }

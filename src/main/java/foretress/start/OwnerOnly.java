@@ -20,13 +20,15 @@ final class OwnerOnly {
     /** Makes the folder, or closes one that is there to others. */
     static void folder(Path folder) throws IOException {
         Files.createDirectories(folder);
-        if (POSIX)
+        if (POSIX) {
             Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+        }
     }
 
     static void close(Path file) throws IOException {
-        if (POSIX)
+        if (POSIX) {
             Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+        }
     }
 
     static boolean isOpenToOthers(Path file) throws IOException {
@@ -35,14 +37,14 @@ final class OwnerOnly {
 
     /** Written whole or not at all, and on the device before anything is encrypted with it. */
     static void write(Path file, String text) throws IOException {
-        var half = Files.createTempFile(file.getParent(), file.getFileName().toString(), ".new");
+        Path half = Files.createTempFile(file.getParent(), file.getFileName().toString(), ".new");
         close(half);
-        try (var channel = FileChannel.open(half, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(half, StandardOpenOption.WRITE)) {
             channel.write(ByteBuffer.wrap(text.getBytes(StandardCharsets.US_ASCII)));
             channel.force(true);
         }
         Files.move(half, file, StandardCopyOption.ATOMIC_MOVE);
-        try (var folder = FileChannel.open(file.getParent(), StandardOpenOption.READ)) {
+        try (FileChannel folder = FileChannel.open(file.getParent(), StandardOpenOption.READ)) {
             folder.force(true);
         }
     }

@@ -2,13 +2,15 @@ package foretress.start;
 
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 
 /** A PostgreSQL server, named by the usual settings of the datasource. */
 record PostgresStore(Settings settings) implements Store {
     @Override
     public boolean exists() throws StartRefused {
-        try (var connection = open(); var tables = connection.getMetaData().getTables(null, null, "mark", null)) {
+        try (Connection connection = open();
+            ResultSet tables = connection.getMetaData().getTables(null, null, "mark", null)) {
             return tables.next();
         } catch (SQLException e) {
             throw unreachable(e);

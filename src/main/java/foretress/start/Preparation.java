@@ -2,11 +2,15 @@ package foretress.start;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Everything that has to be right before the server runs: folders, keys, database, address. Leaves what it finds as it is. */
 class Preparation {
@@ -28,10 +32,11 @@ class Preparation {
         var address = new ListenAddress(settings);
         address.check();
         prepareFolders();
-        if (store.exists())
+        if (store.exists()) {
             useExisting();
-        else
+        } else {
             beginNew();
+        }
         tell(address);
         return said;
     }
@@ -39,8 +44,9 @@ class Preparation {
     private void prepareFolders() throws StartRefused {
         try {
             OwnerOnly.folder(settings.data());
-            for (var open : keys.openToOthers())
+            for (Path open : keys.openToOthers()) {
                 said.add("Others on this machine can read the key " + open + "; close it with chmod 600.");
+            }
         } catch (IOException e) {
             throw unwritable(e);
         }
@@ -48,7 +54,7 @@ class Preparation {
 
     private void useExisting() throws StartRefused {
         keys.needAll();
-        try (var connection = store.open()) {
+        try (Connection connection = store.open()) {
             keys.makeReplaceable();
             checkMarks(connection);
         } catch (SQLException e) {
@@ -60,19 +66,25 @@ class Preparation {
     }
 
     private void checkMarks(Connection connection) throws SQLException, StartRefused {
-        try (var tables = connection.getMetaData().getTables(null, null, "%", new String[] { "TABLE", "BASE TABLE" })) {
-            var found = false;
-            while (tables.next()) found |= tables.getString("TABLE_NAME").equalsIgnoreCase("mark");
-            if (!found)
-                return; // killed before the schema was made
+        try (ResultSet tables =
+            connection.getMetaData().getTables(null, null, "%", new String[] { "TABLE", "BASE TABLE" })) {
+            boolean found = false;
+            while (tables.next()) {
+                found |= tables.getString("TABLE_NAME").equalsIgnoreCase("mark");
+            }
+            if (!found) {
+                return;
+            } // killed before the schema was made
         }
-        var kind = Store.mark(connection, "kind");
-        if (kind.isPresent() && !kind.get().equals(kind()))
+        Optional<String> kind = Store.mark(connection, "kind");
+        if (kind.isPresent() && !kind.get().equals(kind())) {
             throw mixed();
-        var made = Store.mark(connection, "keys");
-        if (made.isPresent() && !made.get().equals(fingerprint()))
+        }
+        Optional<String> made = Store.mark(connection, "keys");
+        if (made.isPresent() && !made.get().equals(fingerprint())) {
             throw new StartRefused(StartRefused.Reason.KEY_WRONG,
                 "The keys in %s are not the ones this database was made with. Put the right keys back.", keys.folder());
+        }
     }
 
     private StartRefused mixed() {
@@ -87,11 +99,13 @@ class Preparation {
 
     private void beginNew() throws StartRefused {
         try {
-            if (!keys.makeMissing().isEmpty())
+            if (!keys.makeMissing().isEmpty()) {
                 said.add("Keys were made in " + keys.folder() + ". Copy them to a place away from this machine and "
                     + "from the database's backups: without them nobody, you included, can ever read what clients said.");
-            if (store instanceof H2Store h2)
+            }
+            if (store instanceof H2Store h2) {
                 h2.begin();
+            }
         } catch (IOException e) {
             throw unwritable(e);
         }
@@ -129,8 +143,10 @@ class Preparation {
 
     /** The database's file is made by the server; its folder is closed already, and so is the file then. */
     static void closeFiles(Settings settings) throws IOException {
-        try (var files = Files.list(settings.data())) {
-            for (var file : files.filter(Files::isRegularFile).toList()) OwnerOnly.close(file);
+        try (Stream<Path> files = Files.list(settings.data())) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                OwnerOnly.close(file);
+            }
         }
     }
 }

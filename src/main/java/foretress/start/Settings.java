@@ -1,5 +1,6 @@
 package foretress.start;
 
+import io.smallrye.config.SmallRyeConfig;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,7 +15,7 @@ class Settings {
     }
 
     static Settings ofThisProcess() throws StartRefused {
-        var settings = Built.settings();
+        SmallRyeConfig settings = Built.settings();
         return new Settings(name -> settings.getOptionalValue(name, String.class).orElse(null));
     }
 
@@ -62,10 +63,11 @@ class Settings {
     }
 
     private int number(String name, int otherwise) throws StartRefused {
-        var text = get(name).orElse(Integer.toString(otherwise));
-        if (!text.matches("[0-9]{1,5}") || Integer.parseInt(text) > 65_535)
+        String text = get(name).orElse(Integer.toString(otherwise));
+        if (!text.matches("[0-9]{1,5}") || Integer.parseInt(text) > 65_535) {
             throw new StartRefused(StartRefused.Reason.SETTING,
                 "%s is set to \"%s\", which is not a port between 0 and 65535.", asVariable(name), text);
+        }
         return Integer.parseInt(text);
     }
 

@@ -8,19 +8,23 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import org.jboss.logging.Logger;
 
 /** The way in: runs a command if one is given; else prepares folders, keys and database, or says in one sentence why not, and runs the server. */
 @QuarkusMain
 public class Start {
     public static void main(String... arguments) {
-        if (arguments.length > 0)
+        if (arguments.length > 0) {
             System.exit(command(arguments));
-        if (isDevelopment())
+        }
+        if (isDevelopment()) {
             System.setProperty("foretress.development", "true");
+        }
         try {
-            for (var line : new Preparation(Settings.ofThisProcess(), System::setProperty).prepare())
+            for (String line : new Preparation(Settings.ofThisProcess(), System::setProperty).prepare()) {
                 System.out.println(line);
+            }
         } catch (StartRefused refusal) {
             System.err.println(refusal.getMessage());
             System.exit(refusal.reason.exitCode);
@@ -30,9 +34,10 @@ public class Start {
 
     /** The server has ended, or never came up: a known reason is said in its sentence, any other with its whole story. */
     private static void ended(int exitCode, Throwable failure) {
-        if (failure == null)
+        if (failure == null) {
             System.exit(exitCode);
-        var known = TooBusy.behind(failure).or(() -> PortTaken.behind(failure));
+        }
+        Optional<StartRefused> known = TooBusy.behind(failure).or(() -> PortTaken.behind(failure));
         known.ifPresentOrElse(refusal -> System.err.println(refusal.getMessage()),
             () -> Logger.getLogger(Start.class).error("the server could not start", failure));
         System.exit(known.map(refusal -> refusal.reason.exitCode).orElse(1));

@@ -1,6 +1,8 @@
 package foretress.start;
 
 import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Optional;
 
@@ -17,9 +19,9 @@ interface Store {
 
     /** What an earlier start wrote down about this database: {@code kind} or {@code keys}. */
     static Optional<String> mark(Connection connection, String name) throws SQLException {
-        try (var select = connection.prepareStatement("select said from mark where name = ?")) {
+        try (PreparedStatement select = connection.prepareStatement("select said from mark where name = ?")) {
             select.setString(1, name);
-            try (var row = select.executeQuery()) {
+            try (ResultSet row = select.executeQuery()) {
                 return row.next() ? Optional.of(row.getString(1)) : Optional.empty();
             }
         }

@@ -22,19 +22,20 @@ class ClientKeys {
 
     /** The key is committed by itself before anything is sealed with it; two first saves at once share one. */
     DataKey toSeal(UUID clientId) throws GeneralSecurityException {
-        var wrapped = stored(clientId);
+        Optional<String> wrapped = stored(clientId);
         return master.unwrap(clientId, wrapped.isPresent() ? wrapped.get() : makeOnce(clientId));
     }
 
     Optional<DataKey> toOpen(UUID clientId) throws GeneralSecurityException {
-        var wrapped = stored(clientId);
+        Optional<String> wrapped = stored(clientId);
         return wrapped.isEmpty() ? Optional.empty() : Optional.of(master.unwrap(clientId, wrapped.get()));
     }
 
     /** Loads them into the session, where {@link #toOpen} finds them. */
     void fetch(Collection<UUID> clientIds) {
-        if (!clientIds.isEmpty())
+        if (!clientIds.isEmpty()) {
             ClientKey.list("clientId in ?1", Set.copyOf(clientIds));
+        }
     }
 
     private Optional<String> stored(UUID clientId) {
@@ -43,7 +44,7 @@ class ClientKeys {
 
     private synchronized String makeOnce(UUID clientId) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            var stored = stored(clientId);
+            Optional<String> stored = stored(clientId);
             return stored.isPresent() ? stored.get() : make(clientId);
         });
     }

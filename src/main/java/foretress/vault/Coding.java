@@ -92,18 +92,21 @@ public class Coding implements JavaMigration {
         tasksOpen(store, master);
         pages(store, master);
         told(store, master);
-        for (Column column : CODED)
+        for (Column column : CODED) {
             change(store, master, column, (key, id, before) -> code(key, column.where(), before));
-        for (Column column : WORDS)
+        }
+        for (Column column : WORDS) {
             change(store, master, column, (key, id, before) -> word(key, column.where() + "." + id, before));
-        for (Column column : BODIES)
+        }
+        for (Column column : BODIES) {
             change(store, master, column, (key, id, before) -> anew(key, column.where() + "." + id, before));
+        }
     }
 
     private void change(Connection store, MasterKey master, Column column, Change change)
         throws SQLException, GeneralSecurityException {
         for (Map.Entry<UUID, UUID> row : rows(store, column).entrySet()) {
-            var key = key(store, master, row.getValue());
+            DataKey key = key(store, master, row.getValue());
             String before = read(store, column, row.getKey());
             write(store, column.table(), column.name(), row.getKey(), change.of(key, row.getKey().toString(), before));
         }
@@ -116,9 +119,9 @@ public class Coding implements JavaMigration {
 
     /** The name is sealed before its place is taken by its code. */
     private void pages(Connection store, MasterKey master) throws SQLException, GeneralSecurityException {
-        var page = Column.ofVisit("page_shown", "page");
+        Column page = Column.ofVisit("page_shown", "page");
         for (Map.Entry<UUID, UUID> row : rows(store, page).entrySet()) {
-            var key = key(store, master, row.getValue());
+            DataKey key = key(store, master, row.getValue());
             String name = read(store, page, row.getKey());
             write(store, "page_shown", "name", row.getKey(), word(key, "page_shown.name." + row.getKey(), name));
             write(store, "page_shown", "page", row.getKey(), code(key, "page_shown.page", name));
@@ -127,10 +130,10 @@ public class Coding implements JavaMigration {
 
     private void told(Connection store, MasterKey master) throws SQLException, GeneralSecurityException {
         for (Map.Entry<UUID, UUID> row : rows(store, new Column("visit", "standing_code", "key_of")).entrySet()) {
-            try (var query =
+            try (PreparedStatement query =
                 store.prepareStatement("select standing_code, owed_what, owed_by from visit where id = ?")) {
                 query.setObject(1, row.getKey());
-                var visit = query.executeQuery();
+                ResultSet visit = query.executeQuery();
                 visit.next();
                 write(store, "visit", "told", row.getKey(),
                     word(key(store, master, row.getValue()), "visit.told." + row.getKey(), told(visit)));
@@ -165,19 +168,21 @@ public class Coding implements JavaMigration {
 
     private static Map<UUID, UUID> rows(Connection store, Column column) throws SQLException {
         var rows = new HashMap<UUID, UUID>();
-        try (var query = store.prepareStatement(
+        try (PreparedStatement query = store.prepareStatement(
             "select id, %s from %s where %s is not null".formatted(column.clientId(), column.table(), column.name()))) {
-            var found = query.executeQuery();
-            while (found.next()) rows.put(found.getObject(1, UUID.class), found.getObject(2, UUID.class));
+            ResultSet found = query.executeQuery();
+            while (found.next()) {
+                rows.put(found.getObject(1, UUID.class), found.getObject(2, UUID.class));
+            }
         }
         return rows;
     }
 
     private static String read(Connection store, Column column, UUID id) throws SQLException {
-        try (var query =
+        try (PreparedStatement query =
             store.prepareStatement("select %s from %s where id = ?".formatted(column.name(), column.table()))) {
             query.setObject(1, id);
-            var found = query.executeQuery();
+            ResultSet found = query.executeQuery();
             found.next();
             return found.getString(1);
         }
@@ -195,10 +200,11 @@ public class Coding implements JavaMigration {
 
     private DataKey key(Connection store, MasterKey master, UUID clientId)
         throws SQLException, GeneralSecurityException {
-        var known = keys.get(clientId);
-        if (known != null)
+        DataKey known = keys.get(clientId);
+        if (known != null) {
             return known;
-        var key = master.unwrap(clientId, wrapped(store, master, clientId));
+        }
+        DataKey key = master.unwrap(clientId, wrapped(store, master, clientId));
         keys.put(clientId, key);
         return key;
     }
@@ -206,9 +212,9 @@ public class Coding implements JavaMigration {
     /** A client without a key was forgotten or has never answered; a fresh one keeps what little stood in clear from being read. */
     private static String wrapped(Connection store, MasterKey master, UUID clientId)
         throws SQLException, GeneralSecurityException {
-        try (var query = store.prepareStatement("select wrapped from client_key where client_id = ?")) {
+        try (PreparedStatement query = store.prepareStatement("select wrapped from client_key where client_id = ?")) {
             query.setObject(1, clientId);
-            var found = query.executeQuery();
+            ResultSet found = query.executeQuery();
             return found.next() ? found.getString(1) : fresh(store, master, clientId);
         }
     }
@@ -216,7 +222,7 @@ public class Coding implements JavaMigration {
     private static String fresh(Connection store, MasterKey master, UUID clientId)
         throws SQLException, GeneralSecurityException {
         String wrapped = master.newWrappedKey(clientId);
-        try (var insert =
+        try (PreparedStatement insert =
             store.prepareStatement("insert into client_key (client_id, wrapped, made_at) values (?, ?, ?)")) {
             insert.setObject(1, clientId);
             insert.setString(2, wrapped);

@@ -39,8 +39,9 @@ final class DataKey {
     }
 
     private static byte[] bound(Pattern pattern, String where) {
-        if (!pattern.matcher(where).matches())
+        if (!pattern.matcher(where).matches()) {
             throw new IllegalStateException("a place is table.column.id and a column is table.column, not " + where);
+        }
         return where.getBytes(StandardCharsets.UTF_8);
     }
 }

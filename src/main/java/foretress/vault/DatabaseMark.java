@@ -3,6 +3,8 @@ package foretress.vault;
 import foretress.running.AtStart;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.Optional;
 import javax.sql.DataSource;
@@ -37,7 +39,7 @@ class DatabaseMark implements AtStart {
     }
 
     private void once(String name, String said) {
-        try (var connection = store.getConnection(); var insert = connection.prepareStatement(
+        try (Connection connection = store.getConnection(); PreparedStatement insert = connection.prepareStatement(
             "insert into mark (name, said) select ?, ? where not exists (select 1 from mark where name = ?)")) {
             insert.setString(1, name);
             insert.setString(2, said);

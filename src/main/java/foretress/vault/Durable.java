@@ -3,7 +3,9 @@ package foretress.vault;
 import jakarta.inject.Singleton;
 import jakarta.transaction.Status;
 import jakarta.transaction.TransactionSynchronizationRegistry;
+import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import javax.sql.DataSource;
 
 /**
@@ -22,13 +24,15 @@ public class Durable {
 
     /** @throws IllegalStateException inside a transaction, where there is nothing to force yet */
     public void force() {
-        if (transactions.getTransactionStatus() != Status.STATUS_NO_TRANSACTION)
+        if (transactions.getTransactionStatus() != Status.STATUS_NO_TRANSACTION) {
             throw new IllegalStateException("commit first: what is not committed cannot be forced to the device");
-        try (var connection = store.getConnection()) {
-            if (connection.getMetaData().getDatabaseProductName().equals("H2"))
-                try (var statement = connection.createStatement()) {
+        }
+        try (Connection connection = store.getConnection()) {
+            if (connection.getMetaData().getDatabaseProductName().equals("H2")) {
+                try (Statement statement = connection.createStatement()) {
                     statement.execute("CHECKPOINT SYNC");
                 }
+            }
         } catch (SQLException e) {
             throw new IllegalStateException("the store could not be forced to the device", e);
         }

@@ -35,7 +35,8 @@ public class DurableActs {
     @ServerResponseFilter
     public void keep(ContainerRequestContext request, ContainerResponseContext answer) {
         boolean acted = request.getProperty(REACHED) != null && !LOOKING.contains(request.getMethod());
-        if (acted && answer.getStatus() < REFUSED)
+        if (acted && answer.getStatus() < REFUSED) {
             durable.force();
+        }
     }
 }

@@ -31,13 +31,13 @@ class MasterKey {
     }
 
     String newWrappedKey(UUID clientId) throws GeneralSecurityException {
-        var key = KeysetHandle.generateNew(PredefinedAeadParameters.AES256_GCM);
+        KeysetHandle key = KeysetHandle.generateNew(PredefinedAeadParameters.AES256_GCM);
         return Base64.getEncoder()
             .encodeToString(TinkProtoKeysetFormat.serializeEncryptedKeyset(key, master, place(clientId)));
     }
 
     DataKey unwrap(UUID clientId, String wrapped) throws GeneralSecurityException {
-        var key =
+        KeysetHandle key =
             TinkProtoKeysetFormat.parseEncryptedKeyset(Base64.getDecoder().decode(wrapped), master, place(clientId));
         return new DataKey(key.getPrimitive(RegistryConfiguration.get(), Aead.class), forCodes(clientId, key));
     }
@@ -45,7 +45,7 @@ class MasterKey {
     /** Derived from the data key (HKDF, RFC 5869), so that whoever deletes that one deletes both. */
     @AccessesPartialKey
     private static byte[] forCodes(UUID clientId, KeysetHandle key) throws GeneralSecurityException {
-        var data = ((AesGcmKey) key.getPrimary().getKey()).getKeyBytes().toByteArray(InsecureSecretKeyAccess.get());
+        byte[] data = ((AesGcmKey) key.getPrimary().getKey()).getKeyBytes().toByteArray(InsecureSecretKeyAccess.get());
         return Hkdf.computeHkdf("HmacSha256", data, place(clientId), CODES, 32);
     }
 

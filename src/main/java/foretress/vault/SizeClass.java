@@ -42,7 +42,7 @@ enum SizeClass {
     }
 
     static byte[] unfill(byte[] filled) throws GeneralSecurityException {
-        var read = ByteBuffer.wrap(filled);
+        ByteBuffer read = ByteBuffer.wrap(filled);
         byte[] content = new byte[read.getInt()];
         int plain = read.getInt();
         boolean deflated = read.get() == 1;
@@ -52,10 +52,13 @@ enum SizeClass {
 
     /** By fours up to a mebibyte; photos and the like beyond it by whole mebibytes. */
     private static int room(int length, SizeClass from) {
-        if (length > STEPS)
+        if (length > STEPS) {
             return Math.toIntExact((length + (long) STEPS - 1) / STEPS * STEPS);
+        }
         int room = from.least;
-        while (room < length) room = room == WORD.least ? DOCUMENT.least : room * 4;
+        while (room < length) {
+            room = room == WORD.least ? DOCUMENT.least : room * 4;
+        }
         return Math.min(room, STEPS);
     }
 
@@ -66,7 +69,9 @@ enum SizeClass {
             deflater.finish();
             var out = new ByteArrayOutputStream(plain.length / 2 + 64);
             byte[] piece = new byte[8192];
-            while (!deflater.finished()) out.write(piece, 0, deflater.deflate(piece));
+            while (!deflater.finished()) {
+                out.write(piece, 0, deflater.deflate(piece));
+            }
             return out.toByteArray();
         } finally {
             deflater.end();
@@ -81,8 +86,9 @@ enum SizeClass {
             int at = 0;
             while (at < length) {
                 int read = inflater.inflate(plain, at, length - at);
-                if (read == 0)
+                if (read == 0) {
                     throw new GeneralSecurityException("what was sealed ends too soon");
+                }
                 at += read;
             }
             return plain;

@@ -6,7 +6,8 @@ import java.util.List;
 public record Booked(String serviceId, List<String> stepIds) {
     public Booked {
         stepIds = List.copyOf(stepIds);
-        if (serviceId.isBlank() || stepIds.isEmpty())
+        if (serviceId.isBlank() || stepIds.isEmpty()) {
             throw new IllegalArgumentException("A booked service needs a name and at least one step: " + serviceId);
+        }
     }
 }

@@ -16,7 +16,8 @@ public record Booking(String submission, UUID clientId, LocalDateTime wallTime, 
     public Booking {
         Stored.needed(submission, clientId, wallTime, zone, startsAt, stylistId);
         services = List.copyOf(services);
-        if (services.isEmpty())
+        if (services.isEmpty()) {
             throw new IllegalArgumentException("A visit needs a service");
+        }
     }
 }

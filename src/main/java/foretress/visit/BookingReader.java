@@ -51,8 +51,9 @@ public class BookingReader {
     }
 
     private Optional<Clients.Person> person(BookingForm form, Mistakes mistakes) {
-        if (!form.isForKnown())
+        if (!form.isForKnown()) {
             return Optional.of(reader.read(form.person(), mistakes));
+        }
         known(form.clientId(), mistakes);
         return Optional.empty();
     }
@@ -84,28 +85,32 @@ public class BookingReader {
     private Optional<LocalDateTime> wall(BookingForm form, Mistakes mistakes) {
         Optional<LocalDate> date = parsed(() -> LocalDate.parse(form.date()));
         Optional<LocalTime> time = parsed(() -> LocalTime.parse(form.time()));
-        if (mistakes.expect(date.isPresent(), "date", say.visit_date_missing()))
+        if (mistakes.expect(date.isPresent(), "date", say.visit_date_missing())) {
             inReach(date.get(), mistakes);
+        }
         mistakes.expect(time.isPresent(), "time", say.visit_time_missing());
         return date.flatMap(d -> time.map(d::atTime));
     }
 
     private void inReach(LocalDate date, Mistakes mistakes) {
         LocalDate today = today();
-        if (mistakes.expect(!date.isBefore(today), "date", say.visit_date_over(DateWords.ENGLISH.date(date))))
+        if (mistakes.expect(!date.isBefore(today), "date", say.visit_date_over(DateWords.ENGLISH.date(date)))) {
             mistakes.expect(!date.isAfter(today.plusYears(YEARS_AHEAD)), "date",
                 say.visit_date_far(DateWords.ENGLISH.date(date), YEARS_AHEAD));
+        }
     }
 
     private Optional<Instant> meant(WallTime time, BookingForm form, LocalDateTime wall, Mistakes mistakes) {
-        if (time instanceof WallTime.Skipped gap)
+        if (time instanceof WallTime.Skipped gap) {
             mistakes.add("time",
                 say.visit_time_skipped(DateWords.ENGLISH.date(wall), DateWords.ENGLISH.hour(gap.last()),
                     DateWords.ENGLISH.hour(gap.next()),
                     DateWords.ENGLISH.hour(wall)));
+        }
         Optional<Instant> at = time.at(turn(form.turn()));
-        if (time instanceof WallTime.Twice && at.isEmpty())
+        if (time instanceof WallTime.Twice && at.isEmpty()) {
             mistakes.add("turn", say.visit_time_twice(DateWords.ENGLISH.hour(wall)));
+        }
         return at;
     }
 

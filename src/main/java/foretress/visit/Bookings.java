@@ -32,7 +32,7 @@ public class Bookings {
     private Visit create(BookingForm form, BookingReader.Read read) {
         UUID client =
             read.person().map(person -> clients.add(person).id).orElseGet(() -> UUID.fromString(form.clientId()));
-        var visit = visits.create(new Booking(form.submission(), client, read.slot().wall().orElseThrow(),
+        Visit visit = visits.create(new Booking(form.submission(), client, read.slot().wall().orElseThrow(),
             Salon.the().zoneId(), read.slot().at().orElseThrow(), read.stylist(), read.services()));
         ledger.note(who.staff().id.toString(), "visit booked", visit.id.toString());
         return visit;

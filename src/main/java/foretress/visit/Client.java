@@ -119,8 +119,9 @@ public class Client extends Stored {
 
     /** Fills what is not known here from another record of the same person; what is known stays. */
     void takeOver(Client other) {
-        if (birthDate == null)
+        if (birthDate == null) {
             bornOn(other.birthDate, other.birthDateConfirmed);
+        }
         reachedAt(email().or(other::email), phone().or(other::phone));
     }
 

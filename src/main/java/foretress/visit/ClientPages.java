@@ -58,7 +58,7 @@ public class ClientPages {
     public TemplateInstance search(@RestQuery Optional<String> q, @RestQuery Optional<String> page) {
         String query = q.map(String::strip).filter(words -> words.length() <= LONGEST_QUERY).orElse("");
         int at = page.filter(number -> number.matches("[1-9][0-9]{0,4}")).map(Integer::parseInt).orElse(0);
-        var found = query.isEmpty() ? new Clients.Found(List.of(), 0, false) : clients.search(query, at);
+        Clients.Found found = query.isEmpty() ? new Clients.Found(List.of(), 0, false) : clients.search(query, at);
         return new ClientSearch(query, found, at > 0 ? address(query, at - 1) : "",
             found.more() ? address(query, at + 1) : "", list.when());
     }
@@ -82,13 +82,15 @@ public class ClientPages {
     public Response correct(@RestPath String id, MultivaluedMap<String, String> posted) {
         Client client = found(id);
         var form = new Form(posted);
-        var typed = ClientForm.from(form);
+        ClientForm typed = ClientForm.from(form);
         var mistakes = new Mistakes();
-        var person = reader.read(typed, mistakes);
-        if (!form.one("version").equals("" + client.version))
+        Clients.Person person = reader.read(typed, mistakes);
+        if (!form.one("version").equals("" + client.version)) {
             mistakes.add("given", say.client_changed());
-        if (!mistakes.isEmpty())
+        }
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(page(client, typed, client.version, false, mistakes));
+        }
         clients.correct(client.id, person, client.version);
         ledger.note(who.staff().id.toString(), "client corrected", client.id.toString());
         return Response.seeOther(URI.create("/desk/clients/" + client.id + "?said=kept")).build();

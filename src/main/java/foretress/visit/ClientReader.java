@@ -43,15 +43,18 @@ public class ClientReader {
     }
 
     private void name(String field, String typed, String missing, Mistakes mistakes) {
-        if (mistakes.expect(!typed.isEmpty(), field, missing))
-            if (mistakes.expect(NameCharacters.plain(typed), field, say.visit_name_unseen()))
+        if (mistakes.expect(!typed.isEmpty(), field, missing)) {
+            if (mistakes.expect(NameCharacters.plain(typed), field, say.visit_name_unseen())) {
                 mistakes.expect(typed.length() <= LONGEST_NAME, field, say.visit_name_long(LONGEST_NAME));
+            }
+        }
     }
 
     /** Three empty fields are fine: then the client gives the date at the door. */
     private Optional<LocalDate> birth(ClientForm form, Mistakes mistakes) {
-        if ((form.birthDay() + form.birthMonth() + form.birthYear()).isEmpty())
+        if ((form.birthDay() + form.birthMonth() + form.birthYear()).isEmpty()) {
             return Optional.empty();
+        }
         try {
             LocalDate date = LocalDate.of(number(form.birthYear()), number(form.birthMonth()), number(form.birthDay()));
             LocalDate today = LocalDate.ofInstant(clock.instant(), Salon.the().zoneId());
@@ -65,8 +68,9 @@ public class ClientReader {
     }
 
     private static int number(String typed) {
-        if (!typed.matches("\\p{Nd}{1,4}"))
+        if (!typed.matches("\\p{Nd}{1,4}")) {
             throw new NumberFormatException(typed);
+        }
         return Integer.parseInt(typed);
     }
 

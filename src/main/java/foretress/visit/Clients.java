@@ -44,8 +44,9 @@ public class Clients {
     @Transactional
     public void correct(UUID id, Person person, int version) {
         Client client = find(id).orElseThrow(() -> new OptimisticLockException("gone: " + id));
-        if (client.version != version)
+        if (client.version != version) {
             throw new OptimisticLockException("changed meanwhile: " + id);
+        }
         client.is(person);
         index(client);
     }
@@ -54,8 +55,9 @@ public class Clients {
     @Transactional
     public boolean reachableAt(UUID id, String phone) {
         Client client = find(id).orElseThrow();
-        if (client.phone().isPresent())
+        if (client.phone().isPresent()) {
             return false;
+        }
         client.reachedAt(client.email(), Optional.of(phone));
         index(client);
         return true;
@@ -93,8 +95,9 @@ public class Clients {
     /** Clients with a word beginning with each word of the query; pages count from 0. */
     public Found search(String query, int page) {
         List<String> asked = SearchWords.asked(query);
-        if (asked.isEmpty())
+        if (asked.isEmpty()) {
             return new Found(List.of(), 0, false);
+        }
         var where = new StringBuilder("mergedInto is null");
         Map<String, Object> words = new HashMap<>();
         for (String word : asked) {
@@ -135,8 +138,9 @@ public class Clients {
     public void merge(UUID keep, UUID away, UUID staff) {
         Client kept = Client.findById(keep, LockModeType.PESSIMISTIC_WRITE);
         Client gone = Client.findById(away, LockModeType.PESSIMISTIC_WRITE);
-        if (keep.equals(away) || kept.mergedInto().isPresent() || gone.mergedInto().isPresent())
+        if (keep.equals(away) || kept.mergedInto().isPresent() || gone.mergedInto().isPresent()) {
             throw new IllegalArgumentException("not two clients: " + keep + ", " + away);
+        }
         kept.takeOver(gone);
         gone.mergeInto(keep, staff, clock.instant());
         Visit.update("client = ?1 where client = ?2", kept, gone);

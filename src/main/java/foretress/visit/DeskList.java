@@ -11,6 +11,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -116,7 +117,7 @@ public class DeskList {
     }
 
     private List<Visit> starting(LocalDate from, int howMany) {
-        var zone = Salon.the().zoneId();
+        ZoneId zone = Salon.the().zoneId();
         Instant start = from.atStartOfDay(zone).toInstant();
         return visits.between(start, from.plusDays(howMany).atStartOfDay(zone).toInstant()).stream()
             .filter(visit -> visit.state != State.CANCELLED).toList();
@@ -162,8 +163,9 @@ public class DeskList {
 
     /** What desk and client may know of a decision; blank while the visit takes place as booked. */
     public String postponed(Visit visit, When when) {
-        if (!visit.postponed)
+        if (!visit.postponed) {
             return "";
+        }
         return visit.postponedUntil().map(day -> say.desk_postponed_until(when.date(day)))
             .orElseGet(say::desk_postponed);
     }

@@ -69,8 +69,9 @@ public class DeskPages {
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response done(@RestPath String id, MultivaluedMap<String, String> posted) {
         boolean found = BookingReader.id(id).filter(task -> tasks.acknowledge(task, who.staff().id)).isPresent();
-        if (!found)
+        if (!found) {
             throw new NotFoundException();
+        }
         String back = new Form(posted).one("back").equals("/day") ? "/day" : "/desk";
         return Response.seeOther(URI.create(back)).build();
     }

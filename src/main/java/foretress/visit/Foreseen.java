@@ -56,8 +56,9 @@ public class Foreseen {
 
     /** The same for a form that is not kept yet; empty while it names no moment or no service. */
     Optional<Told> of(BookingReader.Read read, Optional<Client> known, ZoneId zone) {
-        if (read.slot().at().isEmpty() || read.services().isEmpty())
+        if (read.slot().at().isEmpty() || read.services().isEmpty()) {
             return Optional.empty();
+        }
         return of(Visit.foreseen(known.orElseGet(() -> stranger(read)), read.slot().wall().orElseThrow(), zone,
             read.slot().at().get(), read.services()));
     }

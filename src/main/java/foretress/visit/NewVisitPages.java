@@ -65,8 +65,8 @@ public class NewVisitPages {
 
     @GET
     public TemplateInstance blank(@RestQuery Optional<String> client) {
-        var known = client.flatMap(BookingReader::id).flatMap(clients::find);
-        var form = BookingForm.blank(UUID.randomUUID().toString(), known.map(c -> c.id.toString()).orElse(""),
+        Optional<Client> known = client.flatMap(BookingReader::id).flatMap(clients::find);
+        BookingForm form = BookingForm.blank(UUID.randomUUID().toString(), known.map(c -> c.id.toString()).orElse(""),
             house.getLanguages().get(0));
         return page(form, false, Optional.empty(), new Mistakes());
     }
@@ -74,14 +74,17 @@ public class NewVisitPages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response book(MultivaluedMap<String, String> posted) {
-        var form = BookingForm.from(new Form(posted));
-        if (BookingReader.id(form.submission()).isEmpty())
+        BookingForm form = BookingForm.from(new Form(posted));
+        if (BookingReader.id(form.submission()).isEmpty()) {
             throw new BadRequestException("a form without its name");
-        var read = reader.read(form);
-        if (new Form(posted).is("act", "look"))
+        }
+        BookingReader.Read read = reader.read(form);
+        if (new Form(posted).is("act", "look")) {
             return Response.ok(page(form, read.slot().twice(), foreseen(form, read), new Mistakes())).build();
-        if (!read.mistakes().isEmpty())
+        }
+        if (!read.mistakes().isEmpty()) {
             return FormAgain.with(page(form, read.slot().twice(), foreseen(form, read), read.mistakes()));
+        }
         UUID visit = keep(form, read);
         return new Form(posted).one("then").equals("tablet") ? handed(visit, read) : booked(visit);
     }
@@ -112,7 +115,7 @@ public class NewVisitPages {
 
     private TemplateInstance page(BookingForm form, boolean twice, Optional<Foreseen.Told> foreseen,
         Mistakes mistakes) {
-        var client = BookingReader.id(form.clientId()).flatMap(clients::find);
+        Optional<Client> client = BookingReader.id(form.clientId()).flatMap(clients::find);
         return new NewVisit(form, client, offers(form), Staff.stylists(), MonthChoice.all(form.person().birthMonth()),
             TongueChoice.all(form.person().language()), twice, foreseen, mistakes);
     }

@@ -70,8 +70,9 @@ public class PlannedProductPages {
         String shade = form.one("shade");
         mistakes.expect(line.isPresent(), "line", words.planned_line_missing());
         mistakes.expect(!shade.isEmpty() && shade.length() <= LONGEST_SHADE, "shade", words.planned_shade_missing());
-        if (!mistakes.isEmpty())
+        if (!mistakes.isEmpty()) {
             return FormAgain.with(page(visit, form.one("line"), shade, mistakes));
+        }
         planned.name(visit.id, line.orElseThrow().lineId, shade, who.staff().id);
         return back(visit);
     }

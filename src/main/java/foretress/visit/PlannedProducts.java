@@ -39,14 +39,16 @@ public class PlannedProducts {
     /** @param shade as the label has it; the same product again changes nothing */
     public void name(UUID visitId, UUID lineId, String shade, UUID staff) {
         boolean news = QuarkusTransaction.requiringNew().call(() -> keep(visitId, lineId, shade, staff));
-        if (news)
+        if (news) {
             changed.fire(new Changed(visitId));
+        }
     }
 
     private boolean keep(UUID visitId, UUID lineId, String shade, UUID staff) {
         Optional<PlannedProduct> before = PlannedProduct.findByIdOptional(visitId);
-        if (before.filter(row -> row.is(lineId, shade)).isPresent())
+        if (before.filter(row -> row.is(lineId, shade)).isPresent()) {
             return false;
+        }
         before.ifPresentOrElse(row -> row.becomes(lineId, shade, staff, clock.instant()),
             () -> new PlannedProduct(visitId, lineId, shade, staff, clock.instant()).persist());
         ledger.note(staff.toString(), "product named for visit", visitId.toString());
@@ -58,7 +60,8 @@ public class PlannedProducts {
             ledger.note(staff.toString(), "product taken off visit", visitId.toString());
             return PlannedProduct.deleteById(visitId);
         });
-        if (was)
+        if (was) {
             changed.fire(new Changed(visitId));
+        }
     }
 }

@@ -57,8 +57,9 @@ final class SearchWords {
     }
 
     private static Optional<String> number(String folded) {
-        if (!PHONE.matcher(folded).matches())
+        if (!PHONE.matcher(folded).matches()) {
             return Optional.empty();
+        }
         String digits = digits(folded);
         boolean abroad = folded.startsWith("+") || digits.startsWith("00");
         String rest = digits.replaceFirst("^0+(?=.)", "");

@@ -74,8 +74,9 @@ public class Task extends Stored {
 
     /** Once done it stays done; saying so again changes nothing. */
     void acknowledge(UUID staffId, Instant now) {
-        if (acknowledgedAt != null)
+        if (acknowledgedAt != null) {
             return;
+        }
         acknowledgedAt = now;
         acknowledgedBy = staffId;
         openAs = null;

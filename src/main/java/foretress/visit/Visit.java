@@ -57,8 +57,9 @@ public class Visit extends Stored {
 
     private Visit(Client client, LocalDateTime wallTime, ZoneId zone, Instant startsAt, List<Booked> booked) {
         super(client, wallTime, zone, startsAt);
-        if (booked.isEmpty())
+        if (booked.isEmpty()) {
             throw new IllegalArgumentException("A visit needs a service.");
+        }
         this.client = client;
         this.keyOf = client.id;
         this.wallTime = wallTime;
@@ -71,8 +72,9 @@ public class Visit extends Stored {
     /** @param client the one the booking names */
     Visit(Booking booking, Client client, Instant now) {
         this(client, booking.wallTime(), booking.zone(), booking.startsAt(), booking.services());
-        if (!client.id.equals(booking.clientId()))
+        if (!client.id.equals(booking.clientId())) {
             throw new IllegalArgumentException("The booking is not this client's: " + client.id);
+        }
         this.submission = booking.submission();
         this.stylistId = booking.stylistId();
         needed(now);
@@ -86,8 +88,9 @@ public class Visit extends Stored {
 
     /** Goes one step on; a step that does not exist is refused. */
     public void moveTo(State next) {
-        if (!state.mayBecome(next))
+        if (!state.mayBecome(next)) {
             throw new IllegalStateException("A visit that is %s cannot become %s".formatted(state, next));
+        }
         state = next;
     }
 
@@ -138,8 +141,9 @@ public class Visit extends Stored {
 
     /** Sets, or with an empty value clears, what the client must come in for. */
     public void owes(Optional<Owed> owed) {
-        if (told != null || owed.isPresent())
+        if (told != null || owed.isPresent()) {
             tell(told().owing(owed));
+        }
     }
 
     private VisitSummary told() {
@@ -187,7 +191,9 @@ public class Visit extends Stored {
 
     void book(List<Booked> booked) {
         services.clear();
-        for (Booked one : booked) services.add(new BookedService(this, services.size(), one));
+        for (Booked one : booked) {
+            services.add(new BookedService(this, services.size(), one));
+        }
     }
 
     /** Something owed before the visit: its code and, where there is one, its latest start. */

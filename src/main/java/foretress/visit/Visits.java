@@ -102,8 +102,9 @@ public class Visits {
 
     /** Ids of everything on file under these people: their records, visits, and whatever was kept of them. */
     public Set<UUID> recordsOf(Collection<UUID> clients) {
-        if (clients.isEmpty())
+        if (clients.isEmpty()) {
             return Set.of();
+        }
         String people = "select id from client where id in (:people) or merged_into in (:people)";
         String all = people + " union select id from visit where client_id in (" + people + ")"
             + Stream.of("signed_consent", "decision", "closing", "skin_test", "bench_test", "noted", "assessment")
@@ -123,8 +124,9 @@ public class Visits {
             .getResultList().forEach(row -> {
                 String name = (row[2] + " " + row[3]).strip();
                 names.put((UUID) row[1], name);
-                if (row[0] != null)
+                if (row[0] != null) {
                     names.put((UUID) row[0], name);
+                }
             });
         return names;
     }

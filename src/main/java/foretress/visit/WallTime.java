@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.zone.ZoneOffsetTransition;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,16 +32,18 @@ public sealed interface WallTime {
     }
 
     private static WallTime skipped(LocalDateTime wall, ZoneId zone) {
-        var jump = zone.getRules().getTransition(wall);
+        ZoneOffsetTransition jump = zone.getRules().getTransition(wall);
         return new Skipped(jump.getDateTimeBefore(), jump.getDateTimeAfter());
     }
 
     /** The instant meant, or empty when the time does not exist or comes twice and nobody said which. */
     default Optional<Instant> at(Optional<Turn> turn) {
-        if (this instanceof Once once)
+        if (this instanceof Once once) {
             return Optional.of(once.at());
-        if (this instanceof Twice twice)
+        }
+        if (this instanceof Twice twice) {
             return turn.map(t -> t == Turn.FIRST ? twice.first() : twice.second());
+        }
         return Optional.empty();
     }
 

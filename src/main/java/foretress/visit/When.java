@@ -34,12 +34,15 @@ public record When(ZoneId zone, LocalDate today) {
     }
 
     private String near(LocalDate day) {
-        if (day.equals(today))
+        if (day.equals(today)) {
             return "today";
-        if (day.equals(today.plusDays(1)))
+        }
+        if (day.equals(today.plusDays(1))) {
             return "tomorrow";
-        if (day.equals(today.minusDays(1)))
+        }
+        if (day.equals(today.minusDays(1))) {
             return "yesterday";
+        }
         return SAY.shortWeekday(day) + (day.getYear() == today.getYear() ? "" : " " + day.getYear());
     }
 }

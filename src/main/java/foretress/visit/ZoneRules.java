@@ -5,6 +5,7 @@ import foretress.running.AtStart;
 import jakarta.inject.Singleton;
 import jakarta.transaction.Transactional;
 import java.time.zone.ZoneRulesProvider;
+import java.util.List;
 import org.jboss.logging.Logger;
 
 /**
@@ -26,7 +27,7 @@ class ZoneRules implements AtStart {
     @Override
     @Transactional
     public void run() {
-        var moved = visits.reread();
+        List<Visit> moved = visits.reread();
         moved.forEach(visit -> ledger.note("server", "visit moved by new zone rules", visit.id.toString()));
         LOG.infof("Zone rules %s; visits moved by them: %d",
             ZoneRulesProvider.getVersions("UTC").lastEntry().getKey(), moved.size());

@@ -35,7 +35,7 @@ class AccessLog {
     }
 
     static String masked(String path) {
-        var masked = SECRET.matcher(UNPRINTABLE.matcher(String.valueOf(path)).replaceAll("?")).replaceFirst("$1...");
+        String masked = SECRET.matcher(UNPRINTABLE.matcher(String.valueOf(path)).replaceAll("?")).replaceFirst("$1...");
         return masked.length() <= LONGEST ? masked : masked.substring(0, LONGEST) + "...";
     }
 }

@@ -54,7 +54,7 @@ public record ApiProblem(int status, String detail, String instance, List<Error>
             case 413 -> "Content Too Large";
             case 422 -> "Unprocessable Content";
             default -> {
-                var known = Response.Status.fromStatusCode(status);
+                Response.Status known = Response.Status.fromStatusCode(status);
                 yield known == null ? status >= 500 ? "Internal Server Error" : "Bad Request" : known.getReasonPhrase();
             }
         };

@@ -4,6 +4,7 @@ import foretress.knowledge.Sha256;
 import jakarta.inject.Named;
 import jakarta.inject.Singleton;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -26,9 +27,11 @@ public class Assets {
     }
 
     private static String withHash(String path) {
-        try (var in = Thread.currentThread().getContextClassLoader().getResourceAsStream("META-INF/resources" + path)) {
-            if (in == null)
+        try (InputStream in =
+            Thread.currentThread().getContextClassLoader().getResourceAsStream("META-INF/resources" + path)) {
+            if (in == null) {
                 throw new IllegalArgumentException("no such file: " + path);
+            }
             return path + "?v=" + Sha256.of(in.readAllBytes()).substring(0, 12);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -43,20 +43,22 @@ class BodyBuffering {
     }
 
     private void receive(RoutingContext context) {
-        var request = (HttpServerRequestInternal) context.request();
-        if (Receiving.received(request).isPresent())
+        HttpServerRequestInternal request = (HttpServerRequestInternal) context.request();
+        if (Receiving.received(request).isPresent()) {
             Receiving.received(request).get().follow(context);
-        else if (bringsABody(request) && Sizes.announced(request) <= longest)
+        } else if (bringsABody(request) && Sizes.announced(request) <= longest) {
             new Receiving(context, vertx, waiting, longest, router).begin();
-        else
+        } else {
             context.next();
+        }
     }
 
     /** In HTTP/2 a form needs no header that announces it. */
     private static boolean bringsABody(HttpServerRequest request) {
-        var length = request.getHeader("Content-Length");
-        if (length != null)
+        String length = request.getHeader("Content-Length");
+        if (length != null) {
             return !length.equals("0");
+        }
         return request.headers().contains("Transfer-Encoding")
             || request.version() == HttpVersion.HTTP_2 && !READING.contains(request.method());
     }

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -28,15 +29,16 @@ class DevTemplates {
 
     /** The step outlives reloads, so it is added once. */
     void watch(@Observes StartupEvent event) {
-        if (DevConsoleManager.getGlobal(DONE) != null)
+        if (DevConsoleManager.getGlobal(DONE) != null) {
             return;
+        }
         DevConsoleManager.setGlobal(DONE, true);
         DevConsoleManager.getHotReplacementContext().addPreScanStep(DevTemplates::copyChanged);
     }
 
     private static void copyChanged() {
         try {
-            for (var folder : COPIED.entrySet()) {
+            for (Map.Entry<Path, Path> folder : COPIED.entrySet()) {
                 copyChanged(folder.getKey(), folder.getValue());
                 removeGone(folder.getKey(), folder.getValue());
             }
@@ -47,27 +49,32 @@ class DevTemplates {
 
     private static void copyChanged(Path from, Path to) throws IOException {
         try (Stream<Path> files = Files.walk(from)) {
-            for (var file : files.filter(Files::isRegularFile).toList())
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
                 copyIfNewer(file, to.resolve(from.relativize(file)));
+            }
         }
     }
 
     private static void copyIfNewer(Path file, Path copy) throws IOException {
-        var edited = Files.getLastModifiedTime(file);
-        if (Files.exists(copy) && Files.getLastModifiedTime(copy).compareTo(edited) >= 0)
+        FileTime edited = Files.getLastModifiedTime(file);
+        if (Files.exists(copy) && Files.getLastModifiedTime(copy).compareTo(edited) >= 0) {
             return;
+        }
         Files.createDirectories(copy.getParent());
         Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
         Files.setLastModifiedTime(TOUCHED, edited);
     }
 
     private static void removeGone(Path from, Path to) throws IOException {
-        if (Files.notExists(to))
+        if (Files.notExists(to)) {
             return;
+        }
         try (Stream<Path> copies = Files.walk(to)) {
-            for (var copy : copies.filter(Files::isRegularFile).toList())
-                if (Files.notExists(from.resolve(to.relativize(copy))))
-                Files.delete(copy);
+            for (Path copy : copies.filter(Files::isRegularFile).toList()) {
+                if (Files.notExists(from.resolve(to.relativize(copy)))) {
+                    Files.delete(copy);
+                }
+            }
         }
     }
 }

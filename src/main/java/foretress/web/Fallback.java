@@ -2,12 +2,15 @@ package foretress.web;
 
 import foretress.running.LoggableFailure;
 import io.quarkus.arc.Arc;
+import io.quarkus.arc.ManagedContext;
+import io.vertx.core.http.Cookie;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
 import java.util.Locale;
+import java.util.Optional;
 import org.jboss.logging.Logger;
 
 /** Errors that never reach a resource method: no such page, too large, refused at the door. They get the same pages. */
@@ -32,29 +35,32 @@ class Fallback {
             context.response().reset();
             return;
         }
-        if (context.failure() != null && context.statusCode() >= 500)
+        if (context.failure() != null && context.statusCode() >= 500) {
             LOG.error("a request failed", LoggableFailure.of(context.failure()));
+        }
         answer(context, context.statusCode() < 400 ? 500 : context.statusCode());
     }
 
     private void answer(RoutingContext context, int status) {
-        var accept = context.request().getHeader(HttpHeaders.ACCEPT);
-        var locale = locale(context);
+        String accept = context.request().getHeader(HttpHeaders.ACCEPT);
+        Locale locale = locale(context);
         context.response().setStatusCode(status);
-        var path = String.valueOf(context.request().path());
-        if (ApiProblem.isFor(path))
+        String path = String.valueOf(context.request().path());
+        if (ApiProblem.isFor(path)) {
             end(context, ProblemPages.JSON, ApiProblem.of(status, path).document());
-        else if (ProblemPages.wantsDocument(accept))
+        } else if (ProblemPages.wantsDocument(accept)) {
             end(context, ProblemPages.JSON, pages.document(status, locale));
-        else
+        } else {
             end(context, "text/html;charset=UTF-8", page(status, locale));
+        }
     }
 
     /** A template's beans live in a request, which may not have begun yet. */
     private String page(int status, Locale locale) {
-        var request = Arc.container().requestContext();
-        if (request.isActive())
+        ManagedContext request = Arc.container().requestContext();
+        if (request.isActive()) {
             return pages.page(status, locale);
+        }
         request.activate();
         try {
             Arc.container().instance(Language.class).get().use(locale.getLanguage());
@@ -69,10 +75,10 @@ class Fallback {
     }
 
     private static Locale locale(RoutingContext context) {
-        var cookie = context.request().getCookie(Language.COOKIE);
-        var asked = context.acceptableLanguages().stream().map(l -> l.tag())
+        Cookie cookie = context.request().getCookie(Language.COOKIE);
+        Optional<String> asked = context.acceptableLanguages().stream().map(l -> l.tag())
             .flatMap(tag -> Supported.match(tag).stream()).findFirst();
-        var tag = cookie == null ? asked : Supported.match(cookie.getValue()).or(() -> asked);
+        Optional<String> tag = cookie == null ? asked : Supported.match(cookie.getValue()).or(() -> asked);
         return Locale.forLanguageTag(tag.orElse(Supported.TAGS.get(0)));
     }
 }

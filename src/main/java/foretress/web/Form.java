@@ -19,18 +19,21 @@ public record Form(MultivaluedMap<String, String> fields) {
 
     /** What was typed, to the letter: for passwords. */
     public String exact(String name) {
-        var values = all(name);
-        if (values.size() > 1)
+        List<String> values = all(name);
+        if (values.size() > 1) {
             throw new BadRequestException("a field came twice: " + name);
+        }
         return values.isEmpty() ? "" : values.get(0);
     }
 
     public List<String> all(String name) {
-        var values = fields.getOrDefault(name, List.of());
-        if (name.equals(SUBMISSION) && values.stream().anyMatch(value -> value.length() > LONGEST_SUBMISSION))
+        List<String> values = fields.getOrDefault(name, List.of());
+        if (name.equals(SUBMISSION) && values.stream().anyMatch(value -> value.length() > LONGEST_SUBMISSION)) {
             throw new BadRequestException("a name for a form that no page of ours gave");
-        if (values.stream().anyMatch(value -> value.indexOf('\0') >= 0))
+        }
+        if (values.stream().anyMatch(value -> value.indexOf('\0') >= 0)) {
             throw new BadRequestException("a NUL in a field: " + name);
+        }
         return List.copyOf(values);
     }
 

@@ -15,8 +15,9 @@ public final class FormAgain {
 
     /** @param pause seconds to wait before the next try, where there were too many: then 429 (RFC 6585 section 4) */
     public static Response with(OptionalLong pause, TemplateInstance page) {
-        if (pause.isEmpty())
+        if (pause.isEmpty()) {
             return with(page);
+        }
         return Response.status(429).header(HttpHeaders.RETRY_AFTER, pause.getAsLong()).entity(page).build();
     }
 }

@@ -50,8 +50,9 @@ public class FormToken {
     }
 
     private String thisBrowser() {
-        if (browser.isEmpty())
+        if (browser.isEmpty()) {
             browser = known().or(() -> Optional.of(begin()));
+        }
         return browser.get();
     }
 
@@ -67,7 +68,7 @@ public class FormToken {
     }
 
     private String begin() {
-        var value = RandomText.fresh();
+        String value = RandomText.fresh();
         Optional.ofNullable(current.getCurrent()).map(RoutingContext::response)
             .ifPresent(response -> response.addCookie(
                 Cookie.cookie(address.cookieName(COOKIE), value).setPath("/").setHttpOnly(true)

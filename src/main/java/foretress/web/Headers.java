@@ -35,29 +35,33 @@ class Headers {
     }
 
     private void write(RoutingContext context) {
-        var headers = context.response().headers();
-        if (!SentFile.SANDBOX.equals(headers.get("Content-Security-Policy")))
+        MultiMap headers = context.response().headers();
+        if (!SentFile.SANDBOX.equals(headers.get("Content-Security-Policy"))) {
             headers.set("Content-Security-Policy", POLICY);
+        }
         headers.set("X-Content-Type-Options", "nosniff");
         headers.set("Referrer-Policy", "no-referrer");
         headers.set("Cross-Origin-Opener-Policy", "same-origin");
         headers.set("Cross-Origin-Resource-Policy", "same-origin");
         headers.set("Permissions-Policy", PERMISSIONS);
-        if (headers.contains("Location"))
+        if (headers.contains("Location")) {
             headers.set("Location", Redirects.here(headers.get("Location")));
-        if (address.secure())
+        }
+        if (address.secure()) {
             headers.set("Strict-Transport-Security", "max-age=31536000; includeSubDomains");
+        }
         cache(context, headers);
     }
 
     /** Only our own files may stay in a cache: a day, or for good where the address names their very content. */
     private static void cache(RoutingContext context, MultiMap headers) {
         boolean kept = Assets.isAsset(context.normalizedPath()) && context.response().getStatusCode() < 400;
-        if (!kept)
+        if (!kept) {
             headers.set("X-Robots-Tag", "noindex").set("Cache-Control", "no-store");
-        else if (context.request().getParam("v") != null)
+        } else if (context.request().getParam("v") != null) {
             headers.set("Cache-Control", "public, max-age=31536000, immutable");
-        else
+        } else {
             headers.set("Cache-Control", "public, max-age=86400");
+        }
     }
 }

@@ -34,8 +34,9 @@ public class Language {
 
     /** A door's address holds its token, so it is never passed on. */
     void here(String path) {
-        if (!path.startsWith("/i/") && !path.startsWith("/a/"))
+        if (!path.startsWith("/i/") && !path.startsWith("/a/")) {
             here = LocalPath.of(path).orElse(here);
+        }
     }
 
     /** Which way the script runs, for the html element. */

@@ -21,7 +21,7 @@ public class LanguageFilter {
     @ServerRequestFilter(preMatching = true, priority = 100)
     public void settle(HttpHeaders headers, UriInfo address) {
         language.here(address.getRequestUri().getPath());
-        var chosen =
+        Optional<String> chosen =
             Optional.ofNullable(headers.getCookies().get(Language.COOKIE)).flatMap(c -> Supported.match(c.getValue()));
         chosen.or(() -> asked(headers)).ifPresent(language::use);
     }
@@ -37,7 +37,8 @@ public class LanguageFilter {
 
     /** Outside a request (a mail being sent) whoever renders names the language. */
     private static void speak(TemplateInstance page) {
-        if (Arc.container().requestContext().isActive())
+        if (Arc.container().requestContext().isActive()) {
             page.setLocale(Arc.container().instance(Language.class).get().locale());
+        }
     }
 }

@@ -43,7 +43,7 @@ public class LanguagePages {
     public Response choose(MultivaluedMap<String, String> fields) {
         var form = new Form(fields);
         Optional<String> chosen = Supported.match(form.one("language"));
-        var back = Response.seeOther(URI.create(LocalPath.of(form.one("to")).orElse("/answers")));
+        Response.ResponseBuilder back = Response.seeOther(URI.create(LocalPath.of(form.one("to")).orElse("/answers")));
         chosen.ifPresent(tag -> back.cookie(cookie(tag)));
         return back.build();
     }

@@ -15,8 +15,9 @@ public class Mistakes {
 
     /** Notes a mistake unless it holds. */
     public boolean expect(boolean holds, String field, String text) {
-        if (!holds)
+        if (!holds) {
             add(field, text);
+        }
         return holds;
     }
 

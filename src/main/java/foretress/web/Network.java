@@ -5,8 +5,9 @@ public final class Network {
     private Network() {}
 
     public static String of(String address) {
-        if (!address.contains(":"))
+        if (!address.contains(":")) {
             return address;
+        }
         String[] groups = expanded(address).split(":");
         return String.join(":", groups[0], groups[1], groups[2], groups[3]);
     }
@@ -15,8 +16,9 @@ public final class Network {
     private static String expanded(String address) {
         String bare = address.replaceAll("%.*", "");
         int gap = bare.indexOf("::");
-        if (gap < 0)
+        if (gap < 0) {
             return bare;
+        }
         String before = bare.substring(0, gap);
         String after = bare.substring(gap + 2);
         int missing = 8 - groups(before) - groups(after);

@@ -12,7 +12,7 @@ public record Offered(String tag, String name, boolean current) {
     }
 
     private static String name(Locale locale) {
-        var name = locale.getDisplayLanguage(locale);
+        String name = locale.getDisplayLanguage(locale);
         return name.substring(0, 1).toUpperCase(locale) + name.substring(1);
     }
 }

@@ -29,24 +29,26 @@ public class Origins {
     }
 
     private void check(RoutingContext context) {
-        if (READING.contains(context.request().method()) || !isElsewhere(context.request()))
+        if (READING.contains(context.request().method()) || !isElsewhere(context.request())) {
             context.next();
-        else
+        } else {
             context.fail(403);
+        }
     }
 
     private boolean isElsewhere(HttpServerRequest request) {
-        var site = request.getHeader("Sec-Fetch-Site");
-        if (site != null)
+        String site = request.getHeader("Sec-Fetch-Site");
+        if (site != null) {
             return !isHere(site);
-        var origin = request.getHeader("Origin");
+        }
+        String origin = request.getHeader("Origin");
         return origin != null && !origin.equals("null") && !isOurs(request, origin);
     }
 
     /** Whether the browser itself vouches that a page of ours sent this; false where it says nothing. */
     public boolean vouchedFor(HttpServerRequest request) {
-        var site = request.getHeader("Sec-Fetch-Site");
-        var origin = request.getHeader("Origin");
+        String site = request.getHeader("Sec-Fetch-Site");
+        String origin = request.getHeader("Origin");
         return site != null ? isHere(site) : origin != null && isOurs(request, origin);
     }
 

@@ -24,16 +24,16 @@ public class ProblemPages {
     }
 
     String page(int status, Locale locale) {
-        var problem = Problem.of(status);
-        var say = say(locale);
+        Problem problem = Problem.of(status);
+        ClientWords say = say(locale);
         var page = new ProblemPage(problem.title(say), problem.whatToDo(say));
         page.setLocale(locale);
         return page.render();
     }
 
     String document(int status, Locale locale) {
-        var problem = Problem.of(status);
-        var say = say(locale);
+        Problem problem = Problem.of(status);
+        ClientWords say = say(locale);
         ObjectNode document = json.createObjectNode().put("type", "about:blank").put("title", problem.title(say))
             .put("status", status).put("detail", problem.whatToDo(say));
         return document.toString();

@@ -28,8 +28,9 @@ public class Problems {
 
     @ServerExceptionMapper
     public Response expected(WebApplicationException e) {
-        if (e.getResponse().getStatus() >= 500)
+        if (e.getResponse().getStatus() >= 500) {
             LOG.error("a request failed", LoggableFailure.of(e));
+        }
         return e.getResponse();
     }
 
@@ -53,15 +54,17 @@ public class Problems {
     @ServerResponseFilter(priority = 100)
     public void fill(ContainerRequestContext request, ContainerResponseContext response) {
         int status = response.getStatus();
-        if (status < 400 || response.hasEntity() || request.getMethod().equals("HEAD"))
+        if (status < 400 || response.hasEntity() || request.getMethod().equals("HEAD")) {
             return;
-        var path = request.getUriInfo().getRequestUri().getPath();
-        if (ApiProblem.isFor(path))
+        }
+        String path = request.getUriInfo().getRequestUri().getPath();
+        if (ApiProblem.isFor(path)) {
             response.setEntity(ApiProblem.of(status, path).document(), null, MediaType.valueOf(ProblemPages.JSON));
-        else if (ProblemPages.wantsDocument(request.getHeaderString(HttpHeaders.ACCEPT)))
+        } else if (ProblemPages.wantsDocument(request.getHeaderString(HttpHeaders.ACCEPT))) {
             response.setEntity(pages.document(status, language.locale()), null, MediaType.valueOf(ProblemPages.JSON));
-        else
+        } else {
             response.setEntity(pages.page(status, language.locale()), null,
                 MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"));
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.net.UnknownHostException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -26,11 +27,14 @@ public final class Proxies {
 
     private record Range(byte[] begin, int bits) {
         boolean holds(byte[] address) {
-            if (address.length != begin.length)
+            if (address.length != begin.length) {
                 return false;
-            for (int bit = 0; bit < bits; bit++)
-                if (((address[bit / 8] ^ begin[bit / 8]) >> (7 - bit % 8) & 1) != 0)
-                return false;
+            }
+            for (int bit = 0; bit < bits; bit++) {
+                if (((address[bit / 8] ^ begin[bit / 8]) >> (7 - bit % 8) & 1) != 0) {
+                    return false;
+                }
+            }
             return true;
         }
     }
@@ -52,10 +56,12 @@ public final class Proxies {
         String[] parts = entry.split("/", 2);
         byte[] begin =
             address(parts[0]).map(InetAddress::getAddress).orElseThrow(() -> new IllegalArgumentException(entry));
-        if (parts.length == 1)
+        if (parts.length == 1) {
             return new Range(begin, begin.length * 8);
-        if (!parts[1].matches("[0-9]{1,3}") || Integer.parseInt(parts[1]) > begin.length * 8)
+        }
+        if (!parts[1].matches("[0-9]{1,3}") || Integer.parseInt(parts[1]) > begin.length * 8) {
             throw new IllegalArgumentException(entry);
+        }
         return new Range(begin, Integer.parseInt(parts[1]));
     }
 
@@ -70,8 +76,9 @@ public final class Proxies {
         List<String> chain = entries(named);
         for (int i = chain.size() - 1; i >= 0 && trusts(known); i--) {
             Optional<String> next = node(chain.get(i));
-            if (next.isEmpty())
+            if (next.isEmpty()) {
                 return known;
+            }
             known = next.get();
         }
         return known;
@@ -91,8 +98,11 @@ public final class Proxies {
     /** The {@code for} of every element of {@code Forwarded} lines (RFC 7239), in order; an element without one is {@code unknown}. */
     public static List<String> fors(List<String> lines) {
         List<String> fors = new ArrayList<>();
-        for (String line : lines)
-            for (String element : line.split(",", -1)) fors.add(ofElement(element));
+        for (String line : lines) {
+            for (String element : line.split(",", -1)) {
+                fors.add(ofElement(element));
+            }
+        }
         return fors;
     }
 
@@ -106,10 +116,11 @@ public final class Proxies {
     private static Optional<String> node(String entry) {
         String bare = entry.length() > 1 && entry.startsWith("\"") && entry.endsWith("\"")
             ? entry.substring(1, entry.length() - 1) : entry;
-        var v4 = V4_AND_PORT.matcher(bare);
-        if (v4.matches())
+        Matcher v4 = V4_AND_PORT.matcher(bare);
+        if (v4.matches()) {
             return address(v4.group(1)).map(InetAddress::getHostAddress);
-        var v6 = V6_AND_PORT.matcher(bare);
+        }
+        Matcher v6 = V6_AND_PORT.matcher(bare);
         return address(v6.matches() ? v6.group(1) : bare).map(InetAddress::getHostAddress);
     }
 
@@ -120,8 +131,9 @@ public final class Proxies {
     /** Never asks the network: only what is written as an address is looked at. An IPv4 address inside an IPv6 one is the IPv4 one. */
     private static Optional<InetAddress> address(String text) {
         String bare = text.replaceAll("%.*", "");
-        if (!V4.matcher(bare).matches() && !V6.matcher(bare).matches())
+        if (!V4.matcher(bare).matches() && !V6.matcher(bare).matches()) {
             return Optional.empty();
+        }
         try {
             return Optional.of(InetAddress.getByName(bare));
         } catch (UnknownHostException none) {

@@ -14,7 +14,7 @@ public final class RandomText {
     private RandomText() {}
 
     public static String fresh() {
-        var bytes = new byte[BYTES];
+        byte[] bytes = new byte[BYTES];
         RANDOM.nextBytes(bytes);
         return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
     }

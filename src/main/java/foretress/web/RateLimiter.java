@@ -2,6 +2,7 @@ package foretress.web;
 
 import foretress.running.ClockMeter;
 import io.github.bucket4j.Bucket;
+import io.github.bucket4j.ConsumptionProbe;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.ClientErrorException;
 import jakarta.ws.rs.core.HttpHeaders;
@@ -56,16 +57,18 @@ public class RateLimiter {
     }
 
     private synchronized Optional<Duration> take(Door door, String key) {
-        var probe = buckets.computeIfAbsent(door + " " + key, any -> bucket(door)).tryConsumeAndReturnRemaining(1);
+        ConsumptionProbe probe =
+            buckets.computeIfAbsent(door + " " + key, any -> bucket(door)).tryConsumeAndReturnRemaining(1);
         return probe.isConsumed() ? Optional.empty() : Optional.of(Duration.ofNanos(probe.getNanosToWaitForRefill()));
     }
 
     /** A guess at this secret, counted as wrong until {@link #passed}: each wrong one in a row makes the next wait longer, up to {@link #LONGEST_WAIT}. */
     public synchronized Optional<Duration> guess(String secret) {
-        var now = clock.instant();
-        var before = failures.getOrDefault(secret, new Failures(0, now));
-        if (now.isBefore(before.next()))
+        Instant now = clock.instant();
+        Failures before = failures.getOrDefault(secret, new Failures(0, now));
+        if (now.isBefore(before.next())) {
             return Optional.of(Duration.between(now, before.next()));
+        }
         int inARow = before.inARow() + 1;
         failures.put(secret, new Failures(inARow, now.plus(wait(inARow))));
         return Optional.empty();
@@ -78,9 +81,10 @@ public class RateLimiter {
 
     /** After the free tries 1, 2, 4, ... seconds, up to the longest. */
     public static Duration wait(int inARow) {
-        if (inARow < FREE_TRIES)
+        if (inARow < FREE_TRIES) {
             return Duration.ZERO;
-        var seconds = 1L << Math.min(inARow - FREE_TRIES, 20);
+        }
+        long seconds = 1L << Math.min(inARow - FREE_TRIES, 20);
         return seconds > LONGEST_WAIT.toSeconds() ? LONGEST_WAIT : Duration.ofSeconds(seconds);
     }
 

@@ -44,8 +44,9 @@ class ReceivedRequest extends HttpServerRequestWrapper {
 
     @Override
     public HttpServerRequest resume() {
-        if (!read)
+        if (!read) {
             give();
+        }
         finish();
         return this;
     }
@@ -53,27 +54,31 @@ class ReceivedRequest extends HttpServerRequestWrapper {
     /** All of it counts as one piece; after it comes the end. */
     @Override
     public HttpServerRequest fetch(long pieces) {
-        if (read)
+        if (read) {
             finish();
-        else
+        } else {
             give();
+        }
         return this;
     }
 
     private void give() {
         read = true;
-        if (reader != null && body.length() > 0)
+        if (reader != null && body.length() > 0) {
             reader.handle(body);
-        else
+        } else {
             finish();
+        }
     }
 
     private void finish() {
-        if (ended)
+        if (ended) {
             return;
+        }
         ended = true;
-        if (atEnd != null)
+        if (atEnd != null) {
             atEnd.handle(null);
+        }
     }
 
     @Override

@@ -59,8 +59,9 @@ class Receiving {
         request.response().closeHandler(gone -> giveUp());
         request.endHandler(all -> here.runOnContext(now -> handOn()));
         request.handler(this::take);
-        if ("100-continue".equalsIgnoreCase(request.getHeader("Expect")))
+        if ("100-continue".equalsIgnoreCase(request.getHeader("Expect"))) {
             request.response().writeContinue();
+        }
     }
 
     /** The body is here, and goes the way of all requests; its room is free again when it is answered. */
@@ -70,19 +71,22 @@ class Receiving {
     }
 
     private void take(Buffer piece) {
-        if (over)
+        if (over) {
             return;
-        if (body.length() + piece.length() > longest)
+        }
+        if (body.length() + piece.length() > longest) {
             fail(413);
-        else if (!waiting.room(network, piece.length()))
+        } else if (!waiting.room(network, piece.length())) {
             fail(503);
-        else
+        } else {
             body.appendBuffer(piece);
+        }
     }
 
     private void pace() {
-        if (!over && tooSlow(body.length(), TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - begun)))
+        if (!over && tooSlow(body.length(), TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - begun))) {
             fail(408);
+        }
     }
 
     static boolean tooSlow(long bytes, long seconds) {
@@ -90,11 +94,12 @@ class Receiving {
     }
 
     private void handOn() {
-        if (over)
+        if (over) {
             return;
+        }
         stop();
         request.headers().remove("Expect");
-        var internal = (HttpServerRequestInternal) request;
+        HttpServerRequestInternal internal = (HttpServerRequestInternal) request;
         locals(internal).put(Receiving.class, this);
         router.handle(new ReceivedRequest(internal, body));
     }
@@ -103,25 +108,29 @@ class Receiving {
     private void fail(int status) {
         giveUp();
         boolean alone = request.version() != HttpVersion.HTTP_2;
-        if (alone)
+        if (alone) {
             context.response().putHeader("Connection", "close");
-        if (status == 503)
+        }
+        if (status == 503) {
             context.response().putHeader("Retry-After", "5");
+        }
         context.response().endHandler(said -> end(alone));
         context.fail(status);
     }
 
     /** In HTTP/2 a connection carries others too: this stream alone is closed, without an error (RFC 9113, 8.1). */
     private void end(boolean alone) {
-        if (alone)
+        if (alone) {
             request.connection().close();
-        else
+        } else {
             request.response().reset(0);
+        }
     }
 
     private void giveUp() {
-        if (over)
+        if (over) {
             return;
+        }
         stop();
         waiting.gone(network, body.length());
     }

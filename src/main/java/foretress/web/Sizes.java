@@ -31,16 +31,18 @@ class Sizes {
             context.next();
             return;
         }
-        if (context.request().version() != HttpVersion.HTTP_2)
+        if (context.request().version() != HttpVersion.HTTP_2) {
             context.response().putHeader("Connection", "close");
+        }
         context.fail(413);
     }
 
     /** Bytes; more than any when what is said is no number. */
     static long announced(HttpServerRequest request) {
-        var length = request.getHeader("Content-Length");
-        if (length == null)
+        String length = request.getHeader("Content-Length");
+        if (length == null) {
             return 0;
+        }
         return NUMBER.matcher(length).matches() ? Long.parseLong(length) : Long.MAX_VALUE;
     }
 }

@@ -27,15 +27,16 @@ public record StrandProgress(double tip, List<Tick> ticks) {
      */
     @TemplateExtension(namespace = "strand")
     public static StrandProgress grown(int at, int topics) {
-        if (topics < 1 || at < 0 || at > topics)
+        if (topics < 1 || at < 0 || at > topics) {
             throw new IllegalArgumentException("no strand has topic %d of %d".formatted(at, topics));
+        }
         return share((double) at / topics, topics);
     }
 
     /** The strand grown to a share of the page, 0 to 1, with evenly spaced ticks. */
     @TemplateExtension(namespace = "strand")
     public static StrandProgress share(double share, int ticks) {
-        var tip = Math.max(30, Math.min(share, 1) * FULL - 14); // the flick takes the last few px, a root always shows
+        double tip = Math.max(30, Math.min(share, 1) * FULL - 14); // the flick takes the last few px, a root always shows
         return new StrandProgress(tip, IntStream.rangeClosed(1, ticks)
             .mapToObj(i -> new Tick(tick((double) i / ticks * FULL), (double) i / ticks * FULL <= tip)).toList());
     }
@@ -45,8 +46,8 @@ public record StrandProgress(double tip, List<Tick> ticks) {
         var near = new StringBuilder("M");
         var far = new StringBuilder();
         for (double y = 0; y < tip + STEP; y += STEP) {
-            var at = Math.min(y, tip);
-            var half = ROOT + (END - ROOT) * Math.pow(at / tip, 1.3);
+            double at = Math.min(y, tip);
+            double half = ROOT + (END - ROOT) * Math.pow(at / tip, 1.3);
             near.append(point(sway(at) - half, at));
             far.insert(0, point(sway(at) + half, at));
         }
@@ -56,8 +57,9 @@ public record StrandProgress(double tip, List<Tick> ticks) {
     /** The line of dots ahead; nothing when the hair has reached the end. */
     public String ahead() {
         var path = new StringBuilder();
-        for (double y = tip + STEP; y < FULL; y += STEP)
+        for (double y = tip + STEP; y < FULL; y += STEP) {
             path.append(path.isEmpty() ? "M" : "").append(point(sway(y), y));
+        }
         return path.toString();
     }
 
@@ -68,18 +70,18 @@ public record StrandProgress(double tip, List<Tick> ticks) {
 
     /** The flick in px, from the hair's end. */
     public String flick() {
-        var x = sway(tip);
+        double x = sway(tip);
         return "M%s 0c0 6 2.5 9 5.5 13l.6-.5c-2.9-4-5.4-7-5.4-12.5Z".formatted(number(x - END));
     }
 
     private static String tick(double y) {
-        var x = sway(y) - 2;
+        double x = sway(y) - 2;
         return "M" + number(x - 5) + " " + number(y) + "h5";
     }
 
     /** How far from its gutter's edge the hair hangs, px: 20, at most 5 to either side; it leaves the root straight. */
     private static double sway(double y) {
-        var t = y / FULL;
+        double t = y / FULL;
         return 20 + Math.min(1, t * 6)
             * (3.2 * Math.sin(2 * Math.PI * 1.15 * t + 0.9) + 1.8 * Math.sin(2 * Math.PI * 2.3 * t + 0.4));
     }
@@ -89,7 +91,7 @@ public record StrandProgress(double tip, List<Tick> ticks) {
     }
 
     private static String number(double value) {
-        var text = String.format(Locale.ROOT, "%.1f", value);
+        String text = String.format(Locale.ROOT, "%.1f", value);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 }

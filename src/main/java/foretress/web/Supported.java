@@ -12,9 +12,10 @@ public final class Supported {
 
     /** The supported tag for what was asked, itself or its plain language: es-MX gives es. */
     public static Optional<String> match(String tag) {
-        if (tag == null || tag.isBlank())
+        if (tag == null || tag.isBlank()) {
             return Optional.empty();
-        var language = Locale.forLanguageTag(tag.strip()).getLanguage();
+        }
+        String language = Locale.forLanguageTag(tag.strip()).getLanguage();
         return TAGS.contains(language) ? Optional.of(language) : Optional.empty();
     }
 }

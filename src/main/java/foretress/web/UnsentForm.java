@@ -38,7 +38,7 @@ public record UnsentForm(String address, boolean parts, List<Field> fields, List
 
     /** The form of this request, which has been read; nothing when it is too long, or was not sent to an address of ours. */
     public static Optional<UnsentForm> of(ContainerRequestContext request) {
-        var parts = String.valueOf(request.getMediaType()).startsWith("multipart/");
+        boolean parts = String.valueOf(request.getMediaType()).startsWith("multipart/");
         return address(request.getUriInfo().getRequestUri()).map(to -> read(to, parts, data()))
             .filter(UnsentForm::fits);
     }
@@ -60,18 +60,20 @@ public record UnsentForm(String address, boolean parts, List<Field> fields, List
     }
 
     private void take(String name, FormValue value) {
-        if (name == null || name.equals(FormTokens.FIELD))
+        if (name == null || name.equals(FormTokens.FIELD)) {
             return;
-        if (value.isFileItem())
+        }
+        if (value.isFileItem()) {
             files.add(name);
-        else if (SECRETS.contains(name))
+        } else if (SECRETS.contains(name)) {
             secrets.add(name);
-        else
+        } else {
             fields.add(new Field(name, value.getValue()));
+        }
     }
 
     private static Optional<String> address(URI uri) {
-        var query = Optional.ofNullable(uri.getRawQuery()).filter(QUERY.asMatchPredicate());
+        Optional<String> query = Optional.ofNullable(uri.getRawQuery()).filter(QUERY.asMatchPredicate());
         return LocalPath.of(uri.getRawPath()).map(path -> path + query.map(q -> "?" + q).orElse(""));
     }
 
@@ -83,8 +85,9 @@ public record UnsentForm(String address, boolean parts, List<Field> fields, List
     public List<Field> carried() {
         var all = new ArrayList<Field>();
         all.add(new Field(ADDRESS, address));
-        if (parts)
+        if (parts) {
             all.add(new Field(PARTS, "yes"));
+        }
         secrets.forEach(name -> all.add(new Field(SECRET, name)));
         files.forEach(name -> all.add(new Field(FILE, name)));
         fields.forEach(field -> all.add(new Field(TYPED + field.name(), field.value())));

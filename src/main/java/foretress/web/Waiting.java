@@ -17,8 +17,9 @@ class Waiting {
     /** Takes note of more bytes; false, and nothing noted, when there is no room. */
     synchronized boolean room(String network, long bytes) {
         long ofThis = byNetwork.getOrDefault(network, 0L);
-        if (together + bytes > most || ofThis + bytes > most / 2)
+        if (together + bytes > most || ofThis + bytes > most / 2) {
             return false;
+        }
         together += bytes;
         byNetwork.put(network, ofThis + bytes);
         return true;

@@ -17,7 +17,7 @@ record ApiReference(Operations operations) {
     private static final Path EXAMPLES = Path.of("src/main/resources/foretress/api/examples");
 
     String write() throws IOException {
-        StringBuilder page = new StringBuilder("""
+        var page = new StringBuilder("""
             # The API for programs
 
             What a program can ask for, with examples to copy. This page is made from the code that answers; a test fails when it is out of
@@ -37,7 +37,9 @@ record ApiReference(Operations operations) {
             o.scope().map(Scope::code).orElse("anything"), o.summary())));
         page.append("| `GET /api/v1/openapi` | anything | The description for machines |\n");
         page.append("\n").append(answers());
-        for (Operation operation : operations.all()) page.append(operation(operation));
+        for (Operation operation : operations.all()) {
+            page.append(operation(operation));
+        }
         return page.append(problems()).toString();
     }
 
@@ -76,14 +78,18 @@ record ApiReference(Operations operations) {
     }
 
     private String operation(Operation operation) throws IOException {
-        StringBuilder text = new StringBuilder(
+        var text = new StringBuilder(
             "## %s\n\n%s\n\n%s\n\n".formatted(operation.id(), line(operation), operation.description()));
-        if (operation.request().isPresent())
+        if (operation.request().isPresent()) {
             text.append(fields(operation.request().get()));
-        if (operation.examples().isEmpty())
+        }
+        if (operation.examples().isEmpty()) {
             text.append("```\ncurl -s -H \"Authorization: Bearer $TOKEN\" \"$SALON/api/v1/%s?language=en\"\n```\n\n"
                 .formatted(operation.path()));
-        for (String name : operation.examples()) text.append(example(operation, name));
+        }
+        for (String name : operation.examples()) {
+            text.append(example(operation, name));
+        }
         return text.toString();
     }
 
@@ -132,11 +138,14 @@ record ApiReference(Operations operations) {
     private static JsonNode shortened(JsonNode node) {
         if (node.isArray()) {
             ArrayNode few = JsonBodies.JSON.createArrayNode();
-            for (int i = 0; i < Math.min(SHOWN, node.size()); i++) few.add(shortened(node.get(i)));
+            for (int i = 0; i < Math.min(SHOWN, node.size()); i++) {
+                few.add(shortened(node.get(i)));
+            }
             return node.size() > SHOWN ? few.add("...") : few;
         }
-        if (!node.isObject())
+        if (!node.isObject()) {
             return node;
+        }
         ObjectNode copy = JsonBodies.JSON.createObjectNode();
         int shown = 0;
         for (Map.Entry<String, JsonNode> field : node.properties()) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -71,7 +72,7 @@ class CommandIT {
     }
 
     private void nothingWasMade() throws IOException {
-        try (var made = Files.list(folder)) {
+        try (Stream<Path> made = Files.list(folder)) {
             assertThat(made.map(p -> p.getFileName().toString())).containsExactlyInAnyOrder("in.txt", "out.txt",
                 "err.txt");
         }

@@ -89,7 +89,7 @@ class DocumentedIsCheckedTest {
         @Json(name = "class", says = "said") boolean kind, java.util.Optional<Integer> may) {}
 
     private static List<String> pointers(Shape shape, String body) {
-        Faults faults = new Faults();
+        var faults = new Faults();
         shape.check(JsonBodies.read(body.getBytes(java.nio.charset.StandardCharsets.UTF_8)), "", faults);
         return faults.list().stream().map(Faults.Fault::pointer).toList();
     }
@@ -175,7 +175,9 @@ class DocumentedIsCheckedTest {
         }
         if (value.size() > 0 && value.isArray() && schema.get("maxItems").asInt() < LONGEST) {
             ArrayNode many = NODE.arrayNode();
-            for (int i = 0; i <= schema.get("maxItems").asInt(); i++) many.add(value.get(0));
+            for (int i = 0; i <= schema.get("maxItems").asInt(); i++) {
+                many.add(value.get(0));
+            }
             wrong.put("too many", many);
         }
         if (value.size() > 0 && schema.path("uniqueItems").asBoolean()) {

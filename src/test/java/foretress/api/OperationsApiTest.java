@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import foretress.MovedClock;
+import foretress.Walker;
 import foretress.knowledge.Knowledge;
 import foretress.salon.OpenSalon;
 import io.quarkus.test.junit.QuarkusTest;
@@ -43,8 +44,9 @@ class OperationsApiTest {
 
     @BeforeEach
     void aProgramIsLetIn() {
-        if (everything == null)
+        if (everything == null) {
             everything = programs.token(365, "assess", "read", "bench");
+        }
     }
 
     @AfterEach
@@ -113,7 +115,7 @@ class OperationsApiTest {
     @DisplayName("B26: every operation of the document refuses no token, a wrong one, an expired one, a revoked one and one for something else")
     void noOperationAnswersWithoutItsToken() throws JsonProcessingException {
         JsonNode document = document();
-        Schemas schemas = new Schemas((ObjectNode) document);
+        var schemas = new Schemas((ObjectNode) document);
         String expired = programs.token(30, "assess", "read", "bench");
         clock.move(Duration.ofDays(31));
         int refused = 0;
@@ -161,7 +163,7 @@ class OperationsApiTest {
         String token = programs.token(90, "read");
         assertThat(Programs.with(token).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label").statusCode())
             .isEqualTo(200);
-        var edda = salon.as("edda").open("/programs");
+        Walker edda = salon.as("edda").open("/programs");
         String revoke = edda.only("form:has([aria-label$='" + programs.lastName() + "'])").attr("action");
         edda.send("form[action='" + revoke + "']", Map.of()).expect(200);
         problem(Programs.with(token).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label"), 401);
@@ -243,8 +245,9 @@ class OperationsApiTest {
             HttpRequest.newBuilder(URI.create(RestAssured.baseURI + ":" + RestAssured.port + "/api/v1/read-label"))
                 .header("Authorization", "Bearer " + everything)
                 .POST(HttpRequest.BodyPublishers.ofString("{\"text\":\"Aqua\"}"));
-        if (!type.isEmpty())
+        if (!type.isEmpty()) {
             request.header("Content-Type", type);
+        }
         HttpResponse<String> answer =
             HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
         assertThat(answer.statusCode()).isEqualTo(415);
@@ -278,8 +281,9 @@ class OperationsApiTest {
         clock.stop();
         String busy = programs.token(30, "read");
         int status = 200;
-        for (int i = 0; i < 400 && status == 200; i++)
+        for (int i = 0; i < 400 && status == 200; i++) {
             status = Programs.with(busy).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label").statusCode();
+        }
         Response answer = Programs.with(busy).body("{\"text\":\"Aqua\"}").post("/api/v1/read-label");
         problem(answer, 429);
         assertThat(Integer.parseInt(answer.header("Retry-After"))).isBetween(1, 60);

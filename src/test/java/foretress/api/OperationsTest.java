@@ -47,10 +47,11 @@ class OperationsTest {
         ObjectNode body = OpenApi.example(example).deepCopy();
         int last = pointer.lastIndexOf('/');
         JsonNode parent = body.at(pointer.substring(0, last));
-        if (parent.isArray())
+        if (parent.isArray()) {
             ((ArrayNode) parent).set(Integer.parseInt(pointer.substring(last + 1)), json(value));
-        else
+        } else {
             ((ObjectNode) parent).set(pointer.substring(last + 1), json(value));
+        }
         return body;
     }
 
@@ -68,8 +69,9 @@ class OperationsTest {
     @MethodSource("operations")
     @DisplayName("B26: an independent reader of JSON Schema agrees that every example and every answer is as documented")
     void examplesAndAnswersAreAsDocumented(Operation operation) {
-        if (operation.examples().isEmpty())
+        if (operation.examples().isEmpty()) {
             assertThat(SCHEMAS.response(operation, operation.answer(json("{}")))).isEmpty();
+        }
         for (String name : operation.examples()) {
             assertThat(SCHEMAS.request(operation, OpenApi.example(name))).as(name).isEmpty();
             assertThat(SCHEMAS.response(operation, operation.answer(OpenApi.example(name)))).as(name).isEmpty();
@@ -120,8 +122,11 @@ class OperationsTest {
     }
 
     private static JsonNode finding(JsonNode answer, String rule) {
-        for (JsonNode finding : answer.get("findings")) if (finding.get("rule").asText().equals(rule))
-            return finding;
+        for (JsonNode finding : answer.get("findings")) {
+            if (finding.get("rule").asText().equals(rule)) {
+                return finding;
+            }
+        }
         throw new AssertionError("no finding " + rule);
     }
 
@@ -204,9 +209,10 @@ class OperationsTest {
 
     private static JsonNode noToEverything() {
         ObjectNode answers = JsonBodies.JSON.createObjectNode();
-        for (Question question : KNOWLEDGE.questionnaire().questions())
+        for (Question question : KNOWLEDGE.questionnaire().questions()) {
             question.options().stream().filter(List.of("no", "never", "none")::contains).findFirst()
                 .ifPresent(no -> answers.set(question.id(), json("{'chosen':['" + no + "']}")));
+        }
         answers.set("medicines", json("{'medicines':[]}"));
         answers.set("treatments", json("{'treatments':[]}"));
         return answers;
@@ -335,8 +341,10 @@ class OperationsTest {
 
     @Test
     void aBodyWrongAllOverIsAnsweredWithItsFirstFaults() {
-        StringBuilder wrong = new StringBuilder("{");
-        for (int i = 0; i < 500; i++) wrong.append(i == 0 ? "" : ",").append("'x").append(i).append("':1");
+        var wrong = new StringBuilder("{");
+        for (int i = 0; i < 500; i++) {
+            wrong.append(i == 0 ? "" : ",").append("'x").append(i).append("':1");
+        }
         assertThat(faults("read-label", json(wrong + "}"))).hasSize(Faults.MOST);
     }
 
@@ -368,10 +376,12 @@ class OperationsTest {
                 case INGREDIENTS, NOTE -> List.of("{'text':'words'}");
             };
             List<String> all = new ArrayList<>(answers);
-            if (question.unsure())
+            if (question.unsure()) {
                 all.add("{'not':'known'}");
-            if (question.personal())
+            }
+            if (question.personal()) {
                 all.add("{'not':'said'}");
+            }
             for (String answer : all) {
                 JsonNode body =
                     changed("restorer-before-highlights", "/answers", "{'%s':%s}".formatted(question.id(), answer));

@@ -8,7 +8,10 @@ import foretress.salon.OpenSalon;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -42,10 +45,12 @@ class ProgramPagesTest {
 
     /** Everything the database holds, as its dump says it. */
     private String everythingStored() throws SQLException {
-        StringBuilder all = new StringBuilder();
-        try (var connection = store.getConnection(); var statement = connection.createStatement();
-            var rows = statement.executeQuery("script")) {
-            while (rows.next()) all.append(rows.getString(1)).append('\n');
+        var all = new StringBuilder();
+        try (Connection connection = store.getConnection(); Statement statement = connection.createStatement();
+            ResultSet rows = statement.executeQuery("script")) {
+            while (rows.next()) {
+                all.append(rows.getString(1)).append('\n');
+            }
         }
         return all.toString();
     }
@@ -62,7 +67,9 @@ class ProgramPagesTest {
     @Test
     void noTwoTokensAreAlike() {
         Set<String> tokens = new HashSet<>();
-        for (int i = 0; i < 20; i++) tokens.add(programs.token(30, "read"));
+        for (int i = 0; i < 20; i++) {
+            tokens.add(programs.token(30, "read"));
+        }
         assertThat(tokens).hasSize(20);
     }
 

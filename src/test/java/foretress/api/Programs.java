@@ -31,7 +31,9 @@ class Programs {
         List<Map.Entry<String, String>> fields = new ArrayList<>(edda.fields("main form.form"));
         fields.removeIf(f -> List.of("program-name", "scope", "days").contains(f.getKey()));
         fields.add(Map.entry("program-name", "Ledgerwren " + made.incrementAndGet()));
-        for (String scope : scopes) fields.add(Map.entry("scope", scope));
+        for (String scope : scopes) {
+            fields.add(Map.entry("scope", scope));
+        }
         fields.add(Map.entry("days", Integer.toString(days)));
         return edda.post("/programs", fields).expect(201);
     }

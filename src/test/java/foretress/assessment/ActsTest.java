@@ -99,7 +99,7 @@ class ActsTest {
     @DisplayName("of any findings each is read exactly once, and the heaviest weight is still the heaviest")
     void nothingIsLostAndNothingLightened() {
         for (int seed = 0; seed < 500; seed++) {
-            Random random = new Random(seed);
+            var random = new Random(seed);
             List<Finding> findings =
                 IntStream.range(0, random.nextInt(30)).mapToObj(i -> someFinding("rule-" + i, random)).toList();
             Acts acts = Acts.of(findings, Finding::weight, QUESTIONS);

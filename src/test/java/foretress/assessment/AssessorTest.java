@@ -75,7 +75,7 @@ class AssessorTest {
 
     @Test
     void aLighterWeightForTheUnknownHoldsOnlyWhileItIsUnknown() {
-        Rule rule = new Rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST), Optional.of(NOTE), List.of(),
+        var rule = new Rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST), Optional.of(NOTE), List.of(),
             List.of("s"), false, false);
         assertThat(standing(assess(WELL.with(FactValue.unknown(METAL, List.of())), rule), HIGHLIGHTS).weight())
             .isEqualTo(NOTE);
@@ -88,7 +88,7 @@ class AssessorTest {
     @ParameterizedTest
     @EnumSource(names = { "NOTE", "RESTRICTS", "TEST_FIRST" })
     void whatPreventsNeverWeighsLessThanRestrictsWhenNotKnown(Weight lighter) {
-        Rule rule = new Rule("metal", SUSPECTED, Map.of("peroxide", PREVENTS), Optional.of(lighter), List.of(),
+        var rule = new Rule("metal", SUSPECTED, Map.of("peroxide", PREVENTS), Optional.of(lighter), List.of(),
             List.of("s"), false, false);
         assertThat(standing(assess(WELL.with(FactValue.unknown(METAL, List.of())), rule), HIGHLIGHTS).weight())
             .isEqualTo(lighter.heavier(RESTRICTS));
@@ -124,8 +124,8 @@ class AssessorTest {
 
     @Test
     void aQuestionNotYetAskedIsCountedAndIsNotNothingFound() {
-        NotAsked question = new NotAsked("lotion", List.of(Set.of("peroxide", "thio")));
-        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of("lotion"), List.of(question),
+        var question = new NotAsked("lotion", List.of(Set.of("peroxide", "thio")));
+        var notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of("lotion"), List.of(question),
             List.of(), List.of(), Optional.empty());
         Assessment found = assess(WELL.with(notAsked), rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST)));
         assertThat(standing(found, HIGHLIGHTS)).isEqualTo(new Standing("highlights", NOTHING_FOUND, List.of(), 1, 0));
@@ -137,8 +137,8 @@ class AssessorTest {
     /** Nobody would ever ask it for this service, so waiting for it would hide the finding for good. */
     @Test
     void aQuestionThatTheServiceWouldNotAskEitherCountsAsAYes() {
-        NotAsked question = new NotAsked("lotion", List.of(Set.of("thio")));
-        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(),
+        var question = new NotAsked("lotion", List.of(Set.of("thio")));
+        var notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(),
             List.of(), Optional.empty());
         Assessment found = assess(WELL.with(notAsked), rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST)));
         assertThat(standing(found, HIGHLIGHTS).weight()).isEqualTo(TEST_FIRST);
@@ -146,8 +146,8 @@ class AssessorTest {
 
     @Test
     void somethingElseUnknownIsNotExcusedByAQuestionNotYetAsked() {
-        NotAsked question = new NotAsked("lotion", List.of(Set.of("peroxide")));
-        FactValue notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(),
+        var question = new NotAsked("lotion", List.of(Set.of("peroxide")));
+        var notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(),
             List.of(), Optional.empty());
         Condition either = new Condition.Or(List.of(SUSPECTED, BROKEN));
         Facts facts = WELL.with(notAsked).with(FactValue.unknown(SCALP, List.of("scalp-today")));
@@ -157,7 +157,7 @@ class AssessorTest {
 
     @Test
     void aRequiredAnswerThatIsMissingIsNeverNothingFound() {
-        FactValue unanswered = new FactValue("scalp", SCALP.classes(), 0, 1, 1, List.of("scalp-today"), List.of(),
+        var unanswered = new FactValue("scalp", SCALP.classes(), 0, 1, 1, List.of("scalp-today"), List.of(),
             List.of("scalp-today"), List.of(), Optional.empty());
         Rule other = rule("never fires", new Condition.And(List.of(BROKEN, SUSPECTED)), Map.of("peroxide", NOTE));
         Standing standing = standing(assess(WELL.with(unanswered), other), HIGHLIGHTS);
@@ -168,8 +168,8 @@ class AssessorTest {
     @Test
     @DisplayName("R18: a finding carries the words that decided its facts, and of no other fact")
     void whatWasReadStandsWithTheFindingItDecided() {
-        ReadAs lead = new ReadAs("plumbi acetas", List.of("LEAD ACETATE"), true);
-        ReadAs other = new ReadAs("aqua", List.of("AQUA"), true);
+        var lead = new ReadAs("plumbi acetas", List.of("LEAD ACETATE"), true);
+        var other = new ReadAs("aqua", List.of("AQUA"), true);
         Facts facts = WELL.with(FactValue.known(METAL, 2, List.of("label")).reading(List.of(lead)))
             .with(FactValue.known(SCALP, 1, List.of()).reading(List.of(other)));
         assertThat(assess(facts, rule("metal", SUSPECTED, Map.of("peroxide", NOTE))).findings().get(0).read())

@@ -76,7 +76,7 @@ class RowFactsTest {
 
     @Test
     void rowsAndAComputationTogetherGiveTheHeavier() {
-        FactDef both = new FactDef("restorer", List.of("none", "left", "said"),
+        var both = new FactDef("restorer", List.of("none", "left", "said"),
             List.of(new Row(2, Map.of("smell", List.of("eggs")))),
             Optional.of(new FactDef.Computation("left", List.of("restorer"), Optional.empty(), Optional.empty())));
         assertThat(aClient().neverTreated().measured(40).said("lotion", "no").fact(both))
@@ -89,7 +89,7 @@ class RowFactsTest {
 
     @Test
     void aFactThatFailsIsAFaultAndNotAGoodClass() {
-        FactDef broken = new FactDef("broken", List.of("none", "some"),
+        var broken = new FactDef("broken", List.of("none", "some"),
             List.of(new Row(1, Map.of("no-such-question", List.of("yes")))), Optional.empty());
         FactValue value = aClient().fact(broken);
         assertThat(value.fault()).contains("no question is called no-such-question");

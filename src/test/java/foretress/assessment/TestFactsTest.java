@@ -153,7 +153,7 @@ class TestFactsTest {
 
     @Test
     void whatNobodyOfTheStaffReadDoesNotStand() {
-        TestFact unread = new TestFact("skin-test", "negative", LocalDate.of(2026, 6, 1), Optional.empty(), true, true,
+        var unread = new TestFact("skin-test", "negative", LocalDate.of(2026, 6, 1), Optional.empty(), true, true,
             true, false, false);
         assertThat(noMedicines().tested(unread).fact(SKIN, STEROID).worstClass()).isEqualTo("not-done");
     }

@@ -137,8 +137,8 @@ final class Told {
     FactValue fact(FactDef def, FactDef... others) {
         List<FactDef> all = new ArrayList<>(Arrays.asList(others));
         all.add(def);
-        RuleSet rules = new RuleSet(all, TREATED, List.of(), List.of(), List.of(), List.of(), Map.of(), "0");
-        Situation situation =
+        var rules = new RuleSet(all, TREATED, List.of(), List.of(), List.of(), List.of(), Map.of(), "0");
+        var situation =
             new Situation(TODAY, serviceDay, born, booked, QUESTIONS, answers, policy, tests, measured);
         return new FactFinder(rules, lexicon).find(situation).byId().get(def.id());
     }

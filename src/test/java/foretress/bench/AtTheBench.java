@@ -59,7 +59,7 @@ final class AtTheBench {
 
     /** The same page on another device, or after signing in again. */
     AtTheBench on(Walker other) {
-        AtTheBench there = new AtTheBench(other, visit);
+        var there = new AtTheBench(other, visit);
         other.open(walker.at()).expect(200);
         return there;
     }

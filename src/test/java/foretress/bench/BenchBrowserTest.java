@@ -61,8 +61,9 @@ class BenchBrowserTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null)
+        if (browser != null) {
             browser.close();
+        }
     }
 
     @BeforeEach
@@ -82,8 +83,9 @@ class BenchBrowserTest {
             .map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
         Page page = context.newPage();
         page.onConsoleMessage(m -> {
-            if (m.type().equals("error") && !m.text().contains("422"))
+            if (m.type().equals("error") && !m.text().contains("422")) {
                 complaints.add(page.url() + ": " + m.text());
+            }
         });
         page.onPageError(e -> complaints.add(page.url() + ": " + e));
         return page;
@@ -97,8 +99,9 @@ class BenchBrowserTest {
         ((List<?>) page.evaluate(SMALL_SIGNS))
             .forEach(small -> complaints.add("R55: " + name + ": a sign under 60 px: " + small));
         ((List<?>) page.evaluate(SMALL)).forEach(small -> complaints.add(name + ": under 48 px: " + small));
-        if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0)
+        if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) {
             complaints.add(name + ": too wide");
+        }
     }
 
     private static Locator sign(Page page, String value) {
@@ -121,7 +124,8 @@ class BenchBrowserTest {
     @Test
     @DisplayName("two devices on one bench follow along; the time is said when it is up; nothing is too small for a glove")
     void twoDevicesOnOneBench() {
-        try (var tablet = browser.tablet(base.toString()); var phone = browser.phone(base.toString(), true)) {
+        try (BrowserContext tablet = browser.tablet(base.toString());
+            BrowserContext phone = browser.phone(base.toString(), true)) {
             Page petra = as("petra", tablet);
             start(petra, "tablet");
             look(petra, "tablet-watch");
@@ -188,7 +192,8 @@ class BenchBrowserTest {
     @Test
     @DisplayName("the bench follows a test that is begun and ended elsewhere")
     void theOverviewFollowsToo() {
-        try (var tablet = browser.tablet(base.toString()); var phone = browser.phone(base.toString(), true)) {
+        try (BrowserContext tablet = browser.tablet(base.toString());
+            BrowserContext phone = browser.phone(base.toString(), true)) {
             Page edda = as("edda", phone);
             edda.navigate(bench);
             look(edda, "phone-overview");
@@ -213,7 +218,8 @@ class BenchBrowserTest {
 
     @Test
     void theOtherPagesOfTheBench() {
-        try (var tablet = browser.tablet(base.toString()); var phone = browser.phone(base.toString(), true)) {
+        try (BrowserContext tablet = browser.tablet(base.toString());
+            BrowserContext phone = browser.phone(base.toString(), true)) {
             Page petra = as("petra", tablet);
             petra.navigate(bench + "/porosity-test");
             look(petra, "tablet-porosity");

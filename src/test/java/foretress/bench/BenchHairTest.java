@@ -13,6 +13,7 @@ import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -117,14 +118,16 @@ class BenchHairTest {
     @Test
     void aHairSentTwiceIsKeptOnce() {
         Walker petra = salon.as("petra").open(bench + "/elasticity-test");
-        var first = new ArrayList<>(petra.fields("form[action*=elasticity-test]").stream()
-            .filter(f -> List.of("csrf-token", "submission").contains(f.getKey())).toList());
+        ArrayList<Map.Entry<String, String>> first =
+            new ArrayList<>(petra.fields("form[action*=elasticity-test]").stream()
+                .filter(f -> List.of("csrf-token", "submission").contains(f.getKey())).toList());
         hair("ROOTS", "50", "65", "SPRANG_BACK").forEach((name, value) -> first.add(Map.entry(name, value)));
         petra.post(bench + "/elasticity-test", first).post(bench + "/elasticity-test", first);
         assertThat(made()).hasSize(1);
         String action = petra.page().selectFirst("form[action*=elasticity-test]").attr("action");
-        var second = new ArrayList<>(petra.fields("form[action*=elasticity-test]").stream()
-            .filter(f -> List.of("csrf-token", "submission").contains(f.getKey())).toList());
+        ArrayList<Map.Entry<String, String>> second =
+            new ArrayList<>(petra.fields("form[action*=elasticity-test]").stream()
+                .filter(f -> List.of("csrf-token", "submission").contains(f.getKey())).toList());
         hair("ENDS", "50", "65", "SPRANG_BACK").forEach((name, value) -> second.add(Map.entry(name, value)));
         petra.post(action, second).expect(200).post(action, second).expect(200);
         assertThat(petra.page().select(".lines .said")).hasSize(2);
@@ -237,10 +240,10 @@ class BenchHairTest {
         List<UUID> photos = old.makeAsSent(test.id(), Photos.withExif(40, 30, 6), polyglot);
         old.start();
         old.start();
-        var drawn = petra.open(bench + "/tests/" + test.id() + "/photo/" + photos.get(0)).expect(200).response();
+        Response drawn = petra.open(bench + "/tests/" + test.id() + "/photo/" + photos.get(0)).expect(200).response();
         assertThat(new String(drawn.asByteArray(), StandardCharsets.ISO_8859_1)).doesNotContain(Photos.WHERE);
         assertThat(drawn.header("Content-Disposition")).startsWith("inline");
-        var kept = petra.open(bench + "/tests/" + test.id() + "/photo/" + photos.get(1)).expect(200).response();
+        Response kept = petra.open(bench + "/tests/" + test.id() + "/photo/" + photos.get(1)).expect(200).response();
         assertThat(kept.asByteArray()).isEqualTo(polyglot);
         assertThat(kept.contentType()).isEqualTo("application/octet-stream");
         assertThat(kept.header("Content-Disposition")).startsWith("attachment");

@@ -106,7 +106,7 @@ class BenchTimeTest {
         time.keep();
         clock.move(Duration.ofMinutes(4));
         restart();
-        var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
+        List<BenchGap> gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
         assertThat(gaps).hasSize(1);
         assertThat(Duration.between(gaps.get(0).from(), gaps.get(0).to())).isBetween(Duration.ofMinutes(4),
             Duration.ofMinutes(4).plusSeconds(SLOW_SECONDS));
@@ -130,7 +130,7 @@ class BenchTimeTest {
         assertMinutesLeft(dish, 20);
         assertMinutesLeft(head, 13);
         for (BenchRecord test : List.of(dish, head)) {
-            var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
+            List<BenchGap> gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
             assertThat(gaps).singleElement().matches(gap -> gap.asleep());
             assertThat(Duration.between(gaps.get(0).from(), gaps.get(0).to()))
                 .isBetween(Duration.ofMinutes(7).minusSeconds(5), Duration.ofMinutes(7).plusSeconds(SLOW_SECONDS));
@@ -152,7 +152,7 @@ class BenchTimeTest {
         nanos.move(Duration.ofMinutes(1));
         clock.move(Duration.ofMinutes(9));
         time.beat();
-        var gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
+        List<BenchGap> gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
         assertThat(gaps).singleElement().matches(gap -> Duration.between(gap.from(), gap.to()).toMinutes() == 20);
     }
 
@@ -200,7 +200,7 @@ class BenchTimeTest {
     @Test
     void aServerThatNeverWroteStartsAtNothing() {
         QuarkusTransaction.requiringNew().run(() -> BenchClock.deleteAll());
-        BenchTime first = new BenchTime(nanos, Clock.systemUTC(), new foretress.running.Clockwork());
+        var first = new BenchTime(nanos, Clock.systemUTC(), new foretress.running.Clockwork());
         first.run();
         Run now = first.reading();
         assertThat(now.ranMillis()).isLessThan(SLOW_SECONDS * 1000);

@@ -30,7 +30,7 @@ class ElasticityTest {
 
     @Test
     void oneBadHairAmongGoodOnesCounts() {
-        Elasticity hair = new Elasticity(
+        var hair = new Elasticity(
             List.of(good(Part.ROOTS), good(Part.MID_LENGTHS), good(Part.ENDS), bad(Part.ENDS), good(Part.ENDS)));
         assertThat(hair.at(Part.ENDS)).contains(Strength.FAIL);
         assertThat(hair.at(Part.ROOTS)).contains(Strength.PASS);
@@ -68,7 +68,7 @@ class ElasticityTest {
 
     @Property
     void theWorstPartIsTheHead(@ForAll("hairs") List<Pull> hairs) {
-        Elasticity elasticity = new Elasticity(hairs);
+        var elasticity = new Elasticity(hairs);
         assertThat(Part.ALL.stream().flatMap(p -> elasticity.at(p).stream()).max(Strength::compareTo))
             .isEqualTo(elasticity.worst());
     }

@@ -124,7 +124,7 @@ class MetalTestTest {
 
     @Test
     void aStretchWithoutItsOwnTuftStaysOwed() {
-        MetalCheck test = new MetalCheck(ALL, List.of("hair removed last autumn"),
+        var test = new MetalCheck(ALL, List.of("hair removed last autumn"),
             List.of(lighter("A"), lighter("B"), lighter("C")), FULL, Optional.empty());
         assertThat(test.result()).isEqualTo(Result.NOT_WHOLE);
         assertThat(test.gaps()).containsExactly(Gap.STRETCH_WITHOUT_TUFT);
@@ -132,7 +132,7 @@ class MetalTestTest {
 
     @Test
     void nothingAtAllOutweighsAStretchThatWasNotTried() {
-        MetalCheck test = new MetalCheck(ALL, List.of("ends"), List.of(nothing("A"), lighter("B"), lighter("C")), FULL,
+        var test = new MetalCheck(ALL, List.of("ends"), List.of(nothing("A"), lighter("B"), lighter("C")), FULL,
             Optional.empty());
         assertThat(test.result()).isEqualTo(Result.NOTHING_HAPPENED);
     }

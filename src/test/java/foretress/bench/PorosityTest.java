@@ -22,7 +22,7 @@ class PorosityTest {
 
     @Test
     void roughEndsMakeTheHairPorous() {
-        Porosity hair = new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN, Part.ENDS, ROUGH));
+        var hair = new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, EVEN, Part.ENDS, ROUGH));
         assertThat(hair.at(Part.ROOTS)).contains(Reading.AVERAGE);
         assertThat(hair.at(Part.ENDS)).contains(Reading.POROUS);
         assertThat(hair.result()).contains(Reading.POROUS);
@@ -37,7 +37,7 @@ class PorosityTest {
 
     @Test
     void cannotTellIsNeverEven() {
-        Porosity hair = new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, UNCLEAR, Part.ENDS, EVEN));
+        var hair = new Porosity(Map.of(Part.ROOTS, EVEN, Part.MID_LENGTHS, UNCLEAR, Part.ENDS, EVEN));
         assertThat(hair.result()).isEmpty();
         assertThat(hair.unread()).containsExactly(Part.MID_LENGTHS);
     }
@@ -62,7 +62,9 @@ class PorosityTest {
     @Test
     @DisplayName("R43: each of the four classes is read from the touch and look that are taught for it")
     void eachClassIsReadFromItsOwnTouchAndLook() {
-        for (Reading reading : Reading.values()) assertThat(reading.typical().reading()).contains(reading);
+        for (Reading reading : Reading.values()) {
+            assertThat(reading.typical().reading()).contains(reading);
+        }
         assertThat(Feel.UNKNOWN.reading()).isEmpty();
         assertThat(new Feel(Touch.HARD, Look.DAMAGED).reading()).contains(Reading.OVER_POROUS);
         assertThat(new Feel(Touch.HARD, Look.CANNOT_TELL).reading()).isEmpty();
@@ -79,7 +81,7 @@ class PorosityTest {
 
     @Test
     void oneDamagedPartOutweighsEveryOther() {
-        Porosity hair = new Porosity(Map.of(Part.ROOTS, Reading.RESISTANT.typical(), Part.MID_LENGTHS, ROUGH, Part.ENDS,
+        var hair = new Porosity(Map.of(Part.ROOTS, Reading.RESISTANT.typical(), Part.MID_LENGTHS, ROUGH, Part.ENDS,
             Reading.OVER_POROUS.typical()));
         assertThat(hair.at(Part.ROOTS)).contains(Reading.RESISTANT);
         assertThat(hair.result()).contains(Reading.OVER_POROUS);

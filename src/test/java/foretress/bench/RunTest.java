@@ -40,7 +40,7 @@ class RunTest {
     void whateverTheWallClockSaysADishNeverGetsAhead(@ForAll @LongRange(min = 0, max = 4_000_000) long start,
         @ForAll long wall,
         @ForAll @LongRange(min = 0, max = 100_000) long seconds) {
-        Run before = new Run(start, start);
+        var before = new Run(start, start);
         Run after = before.rested(wall % 1_000_000_000_000L).on(seconds * SECOND);
         assertThat(after.since(before).ranMillis()).isEqualTo(seconds * 1000);
         assertThat(after.since(before).steadyMillis()).isGreaterThanOrEqualTo(after.since(before).ranMillis());

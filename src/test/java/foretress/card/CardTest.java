@@ -22,6 +22,7 @@ import foretress.visit.Visits;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -82,7 +83,9 @@ class CardTest {
         tests.give(visit, TestFact.sound("skin-test", "negative", day.minusDays(3), day.minusDays(1)));
         Walker walker = salon.as("petra").open("/visits/" + visit + "/today");
         Answering asking = Answering.on(walker, Map.of());
-        for (int i = 0; i < 40 && !walker.page().select("main form").isEmpty(); i++) asking.page();
+        for (int i = 0; i < 40 && !walker.page().select("main form").isEmpty(); i++) {
+            asking.page();
+        }
         walker.open("/visits/" + visit + "/bench/porosity-test")
             .send(Map.of("roots", "AVERAGE", "mid-lengths", "AVERAGE", "ends", "AVERAGE"))
             .expect(200);
@@ -216,7 +219,7 @@ class CardTest {
         stylist.open("/clients/" + clientOf(visit) + "/card").expect(200);
         assertThat(stylist.page().select("article.visit img").eachAttr("alt").get(0)).startsWith("Before");
         String href = stylist.page().selectFirst("article.visit img").attr("src");
-        var seen = stylist.open(href).expect(200).response();
+        Response seen = stylist.open(href).expect(200).response();
         assertThat(seen.contentType()).isEqualTo("image/jpeg");
         assertThat(new String(seen.asByteArray(), StandardCharsets.ISO_8859_1)).doesNotContain(Photos.WHERE);
         salon.as("sanna").open(href).expect(403);

@@ -40,7 +40,7 @@ class SeenHereTest {
 
     private static Weight next(Answers told, String service) {
         Answers all = KNOWLEDGE.answeredWell(told, service(service).chemistries());
-        Situation situation = new Situation(DAY.plusDays(40), Optional.of(LocalDate.of(1985, 1, 1)),
+        var situation = new Situation(DAY.plusDays(40), Optional.of(LocalDate.of(1985, 1, 1)),
             service(service).chemistries(), KNOWLEDGE.questionnaire(), all,
             KNOWLEDGE.policy("uk"), List.of());
         return Assessor.assess(KNOWLEDGE.ruleSet(), KNOWLEDGE.factFinder().find(situation), List.of(service(service)))

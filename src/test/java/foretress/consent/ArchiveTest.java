@@ -33,12 +33,12 @@ class ArchiveTest {
     }
 
     private static String name() {
-        var name = RANDOM.nextInt(10) == 0 ? phrase(60) : "Żaneta " + phrase(2);
+        String name = RANDOM.nextInt(10) == 0 ? phrase(60) : "Żaneta " + phrase(2);
         return name.substring(0, Math.min(300, name.length()));
     }
 
     private static Consenting anyConsent(int number) {
-        var weights = Weight.values();
+        Weight[] weights = Weight.values();
         return aConsent().in(LANGUAGES.get(number % LANGUAGES.size())).by(name())
             .found(IntStream.range(0, RANDOM.nextInt(9))
                 .mapToObj(i -> new Found(weights[RANDOM.nextInt(weights.length)], phrase(6))).toArray(Found[]::new))
@@ -53,12 +53,12 @@ class ArchiveTest {
     @Test
     @DisplayName("D1: documents of every language, script, length and mark are PDF/A-2b, as veraPDF judges")
     void everyConsentIsArchivable() {
-        for (var number = 0; number < PAPERS; number++) {
-            var consent = anyConsent(number);
+        for (int number = 0; number < PAPERS; number++) {
+            Consenting consent = anyConsent(number);
             if (number % 3 == 0) {
                 consent.withStrand();
             }
-            var pdf = consent.paper(anyMark(number), PaperSize.values()[number % 2]);
+            byte[] pdf = consent.paper(anyMark(number), PaperSize.values()[number % 2]);
             if (number < 14) {
                 ConsentPaperTest.shown("any-" + number, pdf);
             }

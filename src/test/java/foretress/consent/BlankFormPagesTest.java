@@ -2,9 +2,11 @@ package foretress.consent;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foretress.Walker;
 import foretress.salon.OpenSalon;
 import foretress.visit.VisitMaker;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.UUID;
@@ -25,10 +27,10 @@ class BlankFormPagesTest {
     @Test
     @DisplayName("D11: the desk prints the questions of a visit for whoever refuses the screen")
     void theDeskPrintsTheForm() {
-        var visit = make.visit(LocalDate.of(1990, 4, 3));
-        var desk = salon.as("sanna").open("/desk/visits/" + visit);
+        UUID visit = make.visit(LocalDate.of(1990, 4, 3));
+        Walker desk = salon.as("sanna").open("/desk/visits/" + visit);
         assertThat(desk.page().select("a[href=/desk/visits/" + visit + "/paper-form]")).hasSize(1);
-        var form = desk.open("/desk/visits/" + visit + "/paper-form").expect(200).response();
+        Response form = desk.open("/desk/visits/" + visit + "/paper-form").expect(200).response();
         assertThat(form.contentType()).startsWith("application/pdf");
         assertThat(form.header("Cache-Control")).contains("no-store");
         assertThat(Read.plain(Read.body(form.asByteArray()))).contains("Questionsbeforeyourvisit",

@@ -15,7 +15,7 @@ class BlankFormTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
 
     private static Asked asked(String language, String... chemistries) {
-        var notice = Notice.of(language, Consenting.SALON, new Notice.Terms(6, 21, "uk"), ConsentWords.in(language));
+        Notice notice = Notice.of(language, Consenting.SALON, new Notice.Terms(6, 21, "uk"), ConsentWords.in(language));
         return new Asked(language, Consenting.SALON, "Ottilie Brandt", Consenting.aConsent().input().visit(), notice,
             KNOWLEDGE.questionnaire(), KNOWLEDGE.words(language), Set.of(chemistries));
     }
@@ -28,8 +28,8 @@ class BlankFormTest {
     @ValueSource(strings = { "en", "es" })
     @DisplayName("D11: whoever refuses the screen is asked the very same questions on paper")
     void thePaperAsksWhatTheScreenAsks(String language) {
-        var asked = asked(language, "oxidative-dye", "peroxide", "alkali");
-        var printed = Read.plain(Read.body(ConsentPaperTest.shown("blank-" + language, form(asked))));
+        Asked asked = asked(language, "oxidative-dye", "peroxide", "alkali");
+        String printed = Read.plain(Read.body(ConsentPaperTest.shown("blank-" + language, form(asked))));
         asked.questionnaire().questions().stream()
             .filter(question -> question.askedFor().isEmpty() || question.askedFor().contains("oxidative-dye"))
             .forEach(question -> {

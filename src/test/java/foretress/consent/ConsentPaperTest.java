@@ -18,9 +18,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,11 +48,12 @@ class ConsentPaperTest {
     @Test
     @DisplayName("D17: same input and clock, same bytes, also when many print at once")
     void theSameConsentIsTheSameBytes() throws Exception {
-        var once = shown("plain", aConsent().withStrand().paper());
-        var hands = Executors.newFixedThreadPool(4);
+        byte[] once = shown("plain", aConsent().withStrand().paper());
+        ExecutorService hands = Executors.newFixedThreadPool(4);
         try {
-            for (var printed : hands.invokeAll(IntStream.range(0, 12).<java.util.concurrent.Callable<byte[]>>mapToObj(
-                i -> () -> aConsent().withStrand().paper()).toList())) {
+            for (Future<byte[]> printed : hands
+                .invokeAll(IntStream.range(0, 12).<java.util.concurrent.Callable<byte[]>>mapToObj(
+                    i -> () -> aConsent().withStrand().paper()).toList())) {
                 assertThat(printed.get()).isEqualTo(once);
             }
         } finally {
@@ -59,14 +65,14 @@ class ConsentPaperTest {
     @ValueSource(strings = { "en", "es", "pl", "vi", "ar" })
     @DisplayName("D10: all that is printed between the margins is the canonical text, the mark and how it was signed")
     void thePrintedTextIsTheSignedText(String language) {
-        var consent = aConsent().in(language);
-        var text = consent.text();
-        var printed = Read.plain(Read
+        Consenting consent = aConsent().in(language);
+        ConsentText text = consent.text();
+        String printed = Read.plain(Read
             .body(shown("text-" + language, consent.paper(new SignatureMark.Typed("Ottilie Brandt"), PaperSize.A4))));
-        var canonical = text.canonical().lines().skip(1).toList();
-        var after = canonical.indexOf(heading(text, Part.TAKE_BACK));
-        var before = Read.plain(String.join("", canonical.subList(0, after)));
-        var rest = Read.plain(String.join("", canonical.subList(after, canonical.size())));
+        List<String> canonical = text.canonical().lines().skip(1).toList();
+        int after = canonical.indexOf(heading(text, Part.TAKE_BACK));
+        String before = Read.plain(String.join("", canonical.subList(0, after)));
+        String rest = Read.plain(String.join("", canonical.subList(after, canonical.size())));
         assertThat(printed).startsWith(before).endsWith(rest);
         assertThat(printed.substring(before.length(), printed.length() - rest.length()))
             .contains(text.sha256(), "ef".repeat(32), Consenting.DOCUMENT.toString());
@@ -76,9 +82,9 @@ class ConsentPaperTest {
     @ParameterizedTest
     @ValueSource(ints = { 12, 13, 30, 40 })
     void aLongHistoryStaysOnThePaper(int treatments) throws IOException {
-        var pdf = shown("treatments-" + treatments, aConsent().withTreatments(treatments).paper());
+        byte[] pdf = shown("treatments-" + treatments, aConsent().withTreatments(treatments).paper());
         var printed = new StringBuilder();
-        try (var document = org.apache.pdfbox.Loader.loadPDF(pdf)) {
+        try (PDDocument document = org.apache.pdfbox.Loader.loadPDF(pdf)) {
             new org.apache.pdfbox.text.PDFTextStripper() {
                 @Override
                 protected void writeString(String text, List<org.apache.pdfbox.text.TextPosition> at) {
@@ -88,7 +94,7 @@ class ConsentPaperTest {
                 }
             }.getText(document);
         }
-        var plain = Read.plain(printed.toString());
+        String plain = Read.plain(printed.toString());
         IntStream.range(0, treatments).forEach(
             i -> assertThat(plain.split(Read.plain("Colour " + i + ", the new growth, about every 6 weeks"), -1))
                 .hasSize(2));
@@ -102,8 +108,8 @@ class ConsentPaperTest {
     @ValueSource(strings = { "en", "es" })
     @DisplayName("D10: two hundred answers over many pages are still the canonical text, in order")
     void manyPagesLoseNoLine(String language) {
-        var consent = aConsent().in(language).answered(answers(200));
-        var printed = Read.plain(Read.body(consent.paper()));
+        Consenting consent = aConsent().in(language).answered(answers(200));
+        String printed = Read.plain(Read.body(consent.paper()));
         assertThat(printed).contains(consent.input().answered().stream()
             .map(answered -> Read.plain(answered.question() + answered.answer())).toList());
         assertThat(printed)
@@ -119,8 +125,8 @@ class ConsentPaperTest {
     @Test
     @DisplayName("D10: an answer of ten thousand letters runs on over the pages and none is lost")
     void anAnswerLongerThanAPageRunsOn() {
-        var words = IntStream.range(0, 1500).mapToObj(i -> "word" + i).reduce("", (a, b) -> a + " " + b).strip();
-        var pdf =
+        String words = IntStream.range(0, 1500).mapToObj(i -> "word" + i).reduce("", (a, b) -> a + " " + b).strip();
+        byte[] pdf =
             shown("long-answer", aConsent().answered(List.of(new Answered("Notes", "Anything else", words))).paper());
         assertThat(Read.plain(Read.body(pdf))).contains(Read.plain(words));
     }
@@ -128,7 +134,7 @@ class ConsentPaperTest {
     @Test
     @DisplayName("D1: every font is embedded, in part, with a map back to Unicode")
     void everyFontIsEmbedded() {
-        var fonts =
+        List<PDFont> fonts =
             Read.fonts(aConsent().by("Żaneta Nguyễn ليلى שרה").paper(new SignatureMark.Typed("Żaneta"), PaperSize.A4));
         assertThat(fonts).isNotEmpty().allSatisfy(font -> {
             assertThat(font.isEmbedded()).as(font.getName()).isTrue();
@@ -140,10 +146,10 @@ class ConsentPaperTest {
     @Test
     @DisplayName("D18: title, metadata and file name tell the visit, not a word about health")
     void theOutsideOfTheDocumentTellsNothing() {
-        var consent = aConsent().found(new Found(Weight.PREVENTS, "Canary-finding")).testing();
-        var pdf = consent.paper();
-        var outside = Read.from(pdf, document -> {
-            var info = document.getDocumentInformation();
+        Consenting consent = aConsent().found(new Found(Weight.PREVENTS, "Canary-finding")).testing();
+        byte[] pdf = consent.paper();
+        String outside = Read.from(pdf, document -> {
+            PDDocumentInformation info = document.getDocumentInformation();
             var xmp = new String(bytes(document), StandardCharsets.UTF_8);
             return String.join(" ", info.getTitle(), info.getAuthor(), info.getCreator(), info.getProducer(), xmp,
                 String.valueOf(info.getSubject()), String.valueOf(info.getKeywords()));
@@ -174,7 +180,7 @@ class ConsentPaperTest {
     @DisplayName("D6: called a simple electronic signature, never more than that")
     void nothingClaimsMoreThanASimpleSignature() {
         assertThat(Read.plain(Read.body(aConsent().paper()))).contains("simpleelectronicsignature");
-        for (var language : List.of("en", "es")) {
+        for (String language : List.of("en", "es")) {
             assertThat(ConsentWords.in(language).sentences().values())
                 .allSatisfy(sentence -> assertThat(sentence.toLowerCase(Locale.ROOT)).doesNotContainPattern(
                     "(advanced|qualified|certified|digital)[\\w\\s]* signature|firma[\\w\\s]* (avanzada|cualificada|certificada|digital)"));
@@ -194,7 +200,7 @@ class ConsentPaperTest {
     @EnumSource(PaperSize.class)
     @DisplayName("A31: the paper has the size the salon prints on, and nothing stands outside its margins")
     void thePaperHasTheSalonsSize(PaperSize size) {
-        var pdf = shown("size-" + size, aConsent().paper(aDrawing(), size));
+        byte[] pdf = shown("size-" + size, aConsent().paper(aDrawing(), size));
         Read.from(pdf, document -> {
             document.getPages().forEach(page -> {
                 assertThat(page.getMediaBox().getWidth()).isCloseTo(size == PaperSize.A4 ? 595.28f : 612, within(0.1f));
@@ -209,7 +215,7 @@ class ConsentPaperTest {
     @Test
     @DisplayName("A31: black on white: no colour but grey anywhere")
     void nothingIsColoured() {
-        for (var page = 0; page < 2; page++) {
+        for (int page = 0; page < 2; page++) {
             assertThat(Read.colours(shown("weights", allWeights().paper()), page)).isEmpty();
         }
     }
@@ -222,7 +228,7 @@ class ConsentPaperTest {
     @Test
     @DisplayName("PDF text: a letter no font has is spelled out, never dropped")
     void aLetterWithoutAFontIsSpelledOut() {
-        var printed = Read.plain(Read.body(
+        String printed = Read.plain(Read.body(
             shown("no-font", aConsent().by("Ottilie 😀 王").paper(new SignatureMark.Typed("王 😀"), PaperSize.A4))));
         assertThat(printed).contains("Ottilie[U+1F600][U+738B]", "[U+738B][U+1F600]");
     }
@@ -230,11 +236,11 @@ class ConsentPaperTest {
     @Test
     @DisplayName("D10: right-to-left names keep their letters and their neighbours' order")
     void rightToLeftNamesStandInLeftToRightLines() {
-        var pdf = shown("rtl-names", aConsent().by("ليلى حداد").answered(List.of(
+        byte[] pdf = shown("rtl-names", aConsent().by("ليلى حداد").answered(List.of(
             new Answered("Notes", "Anything else", "شعري مصبوغ منذ عام 2024 (مرتين)"),
             new Answered("Notes", "Anything more", "שיער צבוע")))
             .paper(new SignatureMark.Typed("ليلى حداد"), PaperSize.A4));
-        var printed = Read.plain(Read.body(pdf));
+        String printed = Read.plain(Read.body(pdf));
         assertThat(printed).contains("ليلى", "حداد", "مصبوغ", "مرتين", "שיער", "צבוע");
     }
 
@@ -247,10 +253,10 @@ class ConsentPaperTest {
     @Test
     @DisplayName("C7: a later version says what it supersedes")
     void aLaterVersionNamesTheEarlier() {
-        var consent = aConsent();
+        Consenting consent = aConsent();
         var how = new HowSigned(Consenting.DOCUMENT, 2, Optional.of(new HowSigned.Superseded(UUID.randomUUID(), 1,
             Consenting.SIGNED.minusSeconds(5 * 86_400))), evidenceFor(consent.text()));
-        var pdf =
+        byte[] pdf =
             shown("version-2", ConsentPaper.print(consent.input(), consent.text(), aDrawing(), how, PaperSize.A4));
         assertThat(Read.all(pdf)).contains("supersedes version 1 of 2 June 2026", "version 2", "page 1 of");
     }

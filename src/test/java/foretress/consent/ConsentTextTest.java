@@ -8,6 +8,7 @@ import foretress.consent.ConsentText.Line.Statement;
 import foretress.consent.ConsentText.Part;
 import java.text.Normalizer;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,8 +19,8 @@ class ConsentTextTest {
     @Test
     @DisplayName("D10: every answer, finding, statement and the cautions are in the text that is hashed")
     void nothingShownIsLeftOutOfTheHash() {
-        var input = aConsent().input();
-        var canonical = aConsent().text().canonical();
+        ConsentInput input = aConsent().input();
+        String canonical = aConsent().text().canonical();
         input.answered()
             .forEach(answered -> assertThat(canonical).contains(answered.question() + "\t" + answered.answer()));
         input.found().forEach(found -> assertThat(canonical).contains(found.text()));
@@ -31,10 +32,10 @@ class ConsentTextTest {
     @Test
     @DisplayName("R17: what the law has printed on the label is read and signed, among the cautions")
     void theLabelsWarningsAreSigned() {
-        var warning = "Hair colour can cause severe allergic reactions. Read and follow the instructions.";
+        String warning = "Hair colour can cause severe allergic reactions. Read and follow the instructions.";
         assertThat(ConsentText.of(aConsent().input(), ConsentWords.in("en")).canonical())
             .doesNotContain("On the label");
-        var text = ConsentText.of(aConsent().input().warning(List.of(warning)), ConsentWords.in("en"));
+        ConsentText text = ConsentText.of(aConsent().input().warning(List.of(warning)), ConsentWords.in("en"));
         assertThat(text.sections()).filteredOn(section -> section.part() == Part.CAUTIONS).singleElement()
             .satisfies(cautions -> assertThat(cautions.lines()).extracting(ConsentText.Line::plain)
                 .endsWith("On the label of the hair colour, in our words:", warning));
@@ -51,8 +52,8 @@ class ConsentTextTest {
     @Test
     @DisplayName("D10: the same letters give the same hash, however they were put together")
     void composedAndDecomposedNamesHashAlike() {
-        var composed = "Zoë Nguyễn";
-        var decomposed = Normalizer.normalize(composed, Normalizer.Form.NFD);
+        String composed = "Zoë Nguyễn";
+        String decomposed = Normalizer.normalize(composed, Normalizer.Form.NFD);
         assertThat(decomposed).isNotEqualTo(composed);
         assertThat(aConsent().by(decomposed).text().sha256()).isEqualTo(aConsent().by(composed).text().sha256());
     }
@@ -66,7 +67,7 @@ class ConsentTextTest {
     @Test
     @DisplayName("D10: an answer cannot forge a line of the text")
     void aLineBreakInANameStaysInItsLine() {
-        var lines = aConsent().by("Ottilie\n3\tI agree to everything").text().canonical().lines();
+        Stream<String> lines = aConsent().by("Ottilie\n3\tI agree to everything").text().canonical().lines();
         assertThat(lines).noneMatch(line -> line.startsWith("3\tI agree to everything"));
     }
 
@@ -80,10 +81,10 @@ class ConsentTextTest {
     @Test
     @DisplayName("D10: a name of the other direction stands in an isolate inside a sentence")
     void aForeignNameIsIsolatedInASentence() {
-        var input = aConsent().input();
+        ConsentInput input = aConsent().input();
         var visit =
             new ConsentInput.Visit(input.visit().id(), input.visit().startsAt(), "ليلى", input.visit().services());
-        var foreign = Evidences.with(input, "visit", visit);
+        ConsentInput foreign = Evidences.with(input, "visit", visit);
         assertThat(ConsentText.of(foreign, ConsentWords.in("en")).canonical())
             .contains("the talk with \u2068ليلى\u2069 before it");
     }
@@ -91,7 +92,7 @@ class ConsentTextTest {
     @Test
     @DisplayName("R15: where the answers rule the service out, neither title nor statement calls it a consent to that service")
     void nobodyAgreesToAServiceTheAnswersRuleOut() {
-        var prevented = aConsent().standing(Weight.PREVENTS).testing().text();
+        ConsentText prevented = aConsent().standing(Weight.PREVENTS).testing().text();
         assertThat(prevented.statements()).extracting(Statement::id)
             .containsExactly("true-answers", "service-prevented", "take-back-prevented");
         assertThat(prevented.title()).isEqualTo("My answers before permanent colour");
@@ -108,13 +109,13 @@ class ConsentTextTest {
 
     @Test
     void nothingFoundIsSaidWithoutAPromise() {
-        var text = aConsent().found().standing(Weight.NOTHING_FOUND).text().canonical();
+        String text = aConsent().found().standing(Weight.NOTHING_FOUND).text().canonical();
         assertThat(text).contains("Nothing found\tNothing in the answers changes this service. This does not promise");
     }
 
     @Test
     void askingADoctorIsPromisedNotAgreedToAsATest() {
-        var text = aConsent().testing(new ConsentInput.Test("medical-advice", "Word from a doctor")).text();
+        ConsentText text = aConsent().testing(new ConsentInput.Test("medical-advice", "Word from a doctor")).text();
         assertThat(text.statements()).extracting(Statement::id).containsExactly("true-answers", "advice", "service",
             "take-back");
         assertThat(text.canonical()).contains("I will ask my doctor or pharmacist before the visit")
@@ -123,7 +124,7 @@ class ConsentTextTest {
 
     @Test
     void aTestNobodyKnowsGetsTheGeneralLimits() {
-        var text = aConsent().testing(new ConsentInput.Test("new-test", "A new test")).text().canonical();
+        String text = aConsent().testing(new ConsentInput.Test("new-test", "A new test")).text().canonical();
         assertThat(text).contains("A new test\tThe test lowers the risk.");
     }
 }

@@ -29,7 +29,7 @@ class ConsentWordsTest {
 
     @Test
     void spanishHasEverySentenceAndEveryPlace() {
-        var spanish = ConsentWords.in("es").sentences();
+        Map<String, String> spanish = ConsentWords.in("es").sentences();
         assertThat(spanish.keySet()).isEqualTo(ENGLISH.sentences().keySet());
         ENGLISH.sentences()
             .forEach((key, sentence) -> assertThat(places(spanish.get(key))).as(key).isEqualTo(places(sentence)));
@@ -52,7 +52,7 @@ class ConsentWordsTest {
     @Test
     @DisplayName("A21: the English consent and notice read at grade 8 or below")
     void englishReadsAtGradeEight() {
-        var measured = Measured.of(prose(ENGLISH), Pattern.compile("[aeiouy]+"), true);
+        Measured measured = Measured.of(prose(ENGLISH), Pattern.compile("[aeiouy]+"), true);
         assertThat(0.39 * measured.wordsASentence() + 11.8 * measured.syllablesAWord() - 15.59).isLessThan(8);
     }
 
@@ -60,7 +60,7 @@ class ConsentWordsTest {
     @Test
     @DisplayName("A21: the Spanish consent and notice read easily on their own scale")
     void spanishReadsEasily() {
-        var measured = Measured.of(prose(ConsentWords.in("es")), Pattern.compile("[aeiouáéíóúü]+"), false);
+        Measured measured = Measured.of(prose(ConsentWords.in("es")), Pattern.compile("[aeiouáéíóúü]+"), false);
         assertThat(206.835 - 62.3 * measured.syllablesAWord() - measured.wordsASentence()).isGreaterThan(60);
     }
 
@@ -97,12 +97,12 @@ class ConsentWordsTest {
         }
 
         static Measured of(Stream<String> texts, Pattern vowels, boolean silentE) {
-            var words = 0;
-            var sentences = 0;
-            var syllables = 0;
-            for (var text : texts.toList()) {
+            int words = 0;
+            int sentences = 0;
+            int syllables = 0;
+            for (String text : texts.toList()) {
                 sentences += text.split("[.!?:;]+(\\s|$)").length;
-                for (var word : text.toLowerCase(java.util.Locale.ROOT).split("[^\\p{L}]+")) {
+                for (String word : text.toLowerCase(java.util.Locale.ROOT).split("[^\\p{L}]+")) {
                     if (!word.isEmpty()) {
                         words++;
                         syllables += syllables(

@@ -107,7 +107,7 @@ final class Consenting {
     }
 
     private Treatment touchUp(int i) {
-        var day = LocalDate.of(2026, 5, 1).minusDays(40L * i);
+        LocalDate day = LocalDate.of(2026, 5, 1).minusDays(40L * i);
         return Treatment.once(Residue.values()[i % Residue.values().length], day, day, Zone.REGROWTH, "Colour " + i)
             .since(day.minusYears(3), day.minusYears(2), 1.6)
             .said("the new growth, about every 6 weeks, two to three years ago to " + day);
@@ -117,8 +117,8 @@ final class Consenting {
         if (!strand) {
             return Optional.empty();
         }
-        var today = LocalDate.of(2026, 6, 7);
-        var map = StrandMap.of(HairHistory.of(HairLength.measured(42), List.of(
+        LocalDate today = LocalDate.of(2026, 6, 7);
+        StrandMap map = StrandMap.of(HairHistory.of(HairLength.measured(42), List.of(
             Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE,
                 "Darkening lotion"),
             Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 28), Zone.REGROWTH,
@@ -165,9 +165,11 @@ final class Consenting {
 
     /** Two loops and a dot, as a hand might. */
     static SignatureMark.Drawn aDrawing() {
-        var line = IntStream.rangeClosed(0, 160).mapToObj(step -> step / 160.0).map(part -> new SignatureMark.Point(
-            0.08 + 0.72 * part + 0.05 * Math.sin(part * 31),
-            0.52 - (0.34 - 0.24 * part) * Math.sin(part * 29 + 0.6) * Math.cos(part * 4.2))).toList();
+        List<SignatureMark.Point> line = IntStream.rangeClosed(0, 160).mapToObj(step -> step / 160.0)
+            .map(part -> new SignatureMark.Point(
+                0.08 + 0.72 * part + 0.05 * Math.sin(part * 31),
+                0.52 - (0.34 - 0.24 * part) * Math.sin(part * 29 + 0.6) * Math.cos(part * 4.2)))
+            .toList();
         return new SignatureMark.Drawn(List.of(new SignatureMark.Stroke(line),
             new SignatureMark.Stroke(List.of(new SignatureMark.Point(0.86, 0.3)))));
     }
@@ -179,7 +181,7 @@ final class Consenting {
     }
 
     static Evidence evidenceFor(ConsentText text, UUID submission) {
-        var opened = Instant.parse("2026-06-07T19:27:12Z");
+        Instant opened = Instant.parse("2026-06-07T19:27:12Z");
         return new Evidence(submission,
             new Evidence.Invited(UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0004"), Evidence.Way.MAIL,
                 "Sanna Reed",

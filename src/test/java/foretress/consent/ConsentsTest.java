@@ -17,6 +17,9 @@ import foretress.visit.Visits;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -24,12 +27,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import javax.sql.DataSource;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -50,7 +55,7 @@ class ConsentsTest {
         salon.open();
         client = clients
             .add(new Clients.Person("Ottilie", "Brandt", Optional.empty(), Optional.empty(), Optional.empty(), "en"));
-        var wall = LocalDateTime.of(2026, 6, 11, 14, 0);
+        LocalDateTime wall = LocalDateTime.of(2026, 6, 11, 14, 0);
         visit = visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, Consenting.LONDON,
             wall.atZone(Consenting.LONDON).toInstant(), UUID.randomUUID(),
             List.of(new Booked("colour-whole", List.of("colour")))));
@@ -72,11 +77,11 @@ class ConsentsTest {
     @Test
     @DisplayName("D10, C2: the stored text and the stored document are the ones that were read, byte for byte")
     void whatWasReadIsWhatIsKept() throws Exception {
-        var signed = sign(ours());
+        SignedConsent signed = sign(ours());
         assertThat(consents.text(signed)).isEqualTo(ours().text().canonical());
-        var pdf = consents.pdf(consents.latest(visit.id).orElseThrow());
+        byte[] pdf = consents.pdf(consents.latest(visit.id).orElseThrow());
         assertThat(Sha256.of(pdf)).isEqualTo(consents.evidence(signed).pdfSha256());
-        try (var read = Loader.loadPDF(pdf)) {
+        try (PDDocument read = Loader.loadPDF(pdf)) {
             assertThat(read.getNumberOfPages()).isPositive();
         }
     }
@@ -84,9 +89,9 @@ class ConsentsTest {
     @Test
     @DisplayName("D12: the whole evidence comes back as it was given, with the mark itself")
     void theEvidenceIsKeptWhole() {
-        var evidence = evidenceFor(ours().text(), UUID.randomUUID());
-        var signed = consents.sign(ours().input(), aDrawing(), evidence, PaperSize.A4, (v, c) -> {});
-        var kept = consents.evidence(signed);
+        Evidence evidence = evidenceFor(ours().text(), UUID.randomUUID());
+        SignedConsent signed = consents.sign(ours().input(), aDrawing(), evidence, PaperSize.A4, (v, c) -> {});
+        KeptEvidence kept = consents.evidence(signed);
         assertThat(kept.how().evidence()).isEqualTo(evidence);
         assertThat(kept.mark()).isEqualTo(aDrawing());
         assertThat(kept.pdfSha256()).isEqualTo(Sha256.of(consents.pdf(signed)));
@@ -95,9 +100,9 @@ class ConsentsTest {
     @Test
     @DisplayName("C7, D7: a second signing supersedes the first, and both can still be read")
     void signingAgainSupersedesAndOverwritesNothing() {
-        var first = sign(ours());
-        var firstBytes = consents.pdf(first);
-        var second = sign(ours().testing());
+        SignedConsent first = sign(ours());
+        byte[] firstBytes = consents.pdf(first);
+        SignedConsent second = sign(ours().testing());
         assertThat(second.versionNo()).isEqualTo(2);
         assertThat(second.supersedes()).contains(first.id());
         assertThat(consents.all(visit.id)).extracting(one -> one.id()).containsExactly(second.id(), first.id());
@@ -107,12 +112,12 @@ class ConsentsTest {
     @Test
     @DisplayName("F7: pressing Sign twice signs once, and what goes along with it happens once")
     void theSameSubmissionSignsOnce() throws Exception {
-        var submission = UUID.randomUUID();
+        UUID submission = UUID.randomUUID();
         var along = new AtomicInteger();
-        var evidence = evidenceFor(ours().text(), submission);
+        Evidence evidence = evidenceFor(ours().text(), submission);
         Callable<SignedConsent> press = () -> consents.sign(ours().input(), aDrawing(), evidence, PaperSize.A4,
             (v, c) -> along.incrementAndGet());
-        var hands = Executors.newFixedThreadPool(4);
+        ExecutorService hands = Executors.newFixedThreadPool(4);
         try {
             for (Future<SignedConsent> pressed : hands.invokeAll(IntStream.range(0, 8).mapToObj(i -> press).toList())) {
                 assertThat(pressed.get().submission()).isEqualTo(submission);
@@ -127,10 +132,10 @@ class ConsentsTest {
     @Test
     @DisplayName("F6: two different signings at once stand in line, versions 1 and 2")
     void twoSigningsAtOnceAreNumbered() throws Exception {
-        var hands = Executors.newFixedThreadPool(4);
+        ExecutorService hands = Executors.newFixedThreadPool(4);
         try {
             Callable<SignedConsent> press = () -> sign(ours());
-            for (var pressed : hands.invokeAll(List.of(press, press, press, press))) {
+            for (Future<SignedConsent> pressed : hands.invokeAll(List.of(press, press, press, press))) {
                 pressed.get();
             }
         } finally {
@@ -142,7 +147,7 @@ class ConsentsTest {
     @Test
     @DisplayName("D10: who read another text than the one that would be signed is asked to read again; nothing is kept")
     void aChangedTextIsNotSigned() {
-        var read = evidenceFor(ours().testing().text(), UUID.randomUUID());
+        Evidence read = evidenceFor(ours().testing().text(), UUID.randomUUID());
         assertThatThrownBy(() -> consents.sign(ours().input(), aDrawing(), read, PaperSize.A4, (v, c) -> {}))
             .isInstanceOf(Consents.TextChanged.class);
         assertThat(consents.all(visit.id)).isEmpty();
@@ -151,9 +156,9 @@ class ConsentsTest {
     @Test
     @DisplayName("D11: a statement without its own tick is not signed")
     void everyStatementIsTicked() {
-        var text = ours().text();
-        var evidence = evidenceFor(text, UUID.randomUUID());
-        var oneLess = Evidences.with(evidence, "agreed", evidence.agreed().subList(1, evidence.agreed().size()));
+        ConsentText text = ours().text();
+        Evidence evidence = evidenceFor(text, UUID.randomUUID());
+        Evidence oneLess = Evidences.with(evidence, "agreed", evidence.agreed().subList(1, evidence.agreed().size()));
         assertThatThrownBy(() -> consents.sign(ours().input(), aDrawing(), oneLess, PaperSize.A4, (v, c) -> {}))
             .isInstanceOf(Evidence.Missing.class);
         assertThat(consents.all(visit.id)).isEmpty();
@@ -172,7 +177,7 @@ class ConsentsTest {
 
     @Test
     void aSubmissionOfAnotherVisitIsRefused() {
-        var submission = UUID.randomUUID();
+        UUID submission = UUID.randomUUID();
         sign(ours(), submission);
         aVisit();
         assertThatThrownBy(() -> sign(ours(), submission)).isInstanceOf(IllegalArgumentException.class);
@@ -181,7 +186,7 @@ class ConsentsTest {
     @Test
     @DisplayName("C7: a signed consent has no way of being changed")
     void changingAStoredRowChangesNothing() {
-        var signed = sign(ours());
+        SignedConsent signed = sign(ours());
         QuarkusTransaction.requiringNew().run(() -> {
             SignedConsent stored = SignedConsent.findById(signed.id());
             stored.pdfCode = "0".repeat(64);
@@ -195,9 +200,10 @@ class ConsentsTest {
     @Test
     @DisplayName("D8: a document that is not the signed one is never handed out")
     void anAlteredDocumentIsNotHandedOut() throws SQLException {
-        var signed = sign(ours());
-        try (var connection = store.getConnection();
-            var update = connection.prepareStatement("update signed_consent set pdf_code = ? where id = ?")) {
+        SignedConsent signed = sign(ours());
+        try (Connection connection = store.getConnection();
+            PreparedStatement update =
+                connection.prepareStatement("update signed_consent set pdf_code = ? where id = ?")) {
             update.setString(1, "0".repeat(64));
             update.setObject(2, signed.id());
             update.executeUpdate();
@@ -209,8 +215,8 @@ class ConsentsTest {
     @Test
     @DisplayName("R61: no hash of the text or the document lies open in the row")
     void noHashLiesOpen() throws SQLException {
-        var signed = sign(ours());
-        var evidence = consents.evidence(signed);
+        SignedConsent signed = sign(ours());
+        KeptEvidence evidence = consents.evidence(signed);
         for (String value : values(signed)) {
             assertThat(value).doesNotContain(ours().text().sha256(), evidence.pdfSha256());
         }
@@ -219,27 +225,28 @@ class ConsentsTest {
     @Test
     @DisplayName("R61: a text hashes differently in every visit, and its salt stands on the paper beside the hash")
     void theHashOnPaperIsSaltedByThePaper() throws Exception {
-        var salted = ours().input().salted(consents.salt(client.id, visit.id));
-        var text = ConsentText.of(salted, ConsentWords.in("en"));
+        ConsentInput salted = ours().input().salted(consents.salt(client.id, visit.id));
+        ConsentText text = ConsentText.of(salted, ConsentWords.in("en"));
         assertThat(text.sha256()).isNotEqualTo(ours().text().sha256());
         assertThat(consents.salt(client.id, visit.id)).isEqualTo(text.salt())
             .isNotEqualTo(consents.salt(client.id, UUID.randomUUID()));
-        var signed =
+        SignedConsent signed =
             consents.sign(salted, aDrawing(), evidenceFor(text, UUID.randomUUID()), PaperSize.A4, (v, c) -> {});
-        var printed = Read.plain(Read.body(consents.pdf(signed)));
+        String printed = Read.plain(Read.body(consents.pdf(signed)));
         assertThat(printed).contains(text.sha256(), text.salt());
         assertThat(Sha256.of(consents.text(signed))).isEqualTo(text.sha256());
     }
 
     private List<String> values(SignedConsent signed) throws SQLException {
-        try (var connection = store.getConnection();
-            var query = connection.prepareStatement("select * from signed_consent where id = ?")) {
+        try (Connection connection = store.getConnection();
+            PreparedStatement query = connection.prepareStatement("select * from signed_consent where id = ?")) {
             query.setObject(1, signed.id());
-            var row = query.executeQuery();
+            ResultSet row = query.executeQuery();
             row.next();
             var values = new ArrayList<String>();
-            for (var column = 1; column <= row.getMetaData().getColumnCount(); column++)
+            for (int column = 1; column <= row.getMetaData().getColumnCount(); column++) {
                 values.add(String.valueOf(row.getString(column)));
+            }
             return values;
         }
     }
@@ -247,14 +254,14 @@ class ConsentsTest {
     @Test
     @DisplayName("B30: no name and no answer lies open in the row")
     void theRowHoldsNoClearText() throws SQLException {
-        var signed = sign(ours());
-        try (var connection = store.getConnection();
-            var query = connection.prepareStatement("select * from signed_consent where id = ?")) {
+        SignedConsent signed = sign(ours());
+        try (Connection connection = store.getConnection();
+            PreparedStatement query = connection.prepareStatement("select * from signed_consent where id = ?")) {
             query.setObject(1, signed.id());
-            var row = query.executeQuery();
+            ResultSet row = query.executeQuery();
             assertThat(row.next()).isTrue();
-            for (var column = 1; column <= row.getMetaData().getColumnCount(); column++) {
-                var value = String.valueOf(row.getString(column));
+            for (int column = 1; column <= row.getMetaData().getColumnCount(); column++) {
+                String value = String.valueOf(row.getString(column));
                 assertThat(value).doesNotContain("Brandt", "henna", "Henna", "skin", "Drawn", "points");
             }
         }

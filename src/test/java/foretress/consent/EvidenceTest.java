@@ -41,7 +41,7 @@ class EvidenceTest {
     @ParameterizedTest
     @MethodSource("parts")
     void everyPartIsCompleteToo(Record part) {
-        var objects =
+        Stream<RecordComponent> objects =
             Arrays.stream(part.getClass().getRecordComponents()).filter(field -> !field.getType().isPrimitive());
         assertThat(objects.map(RecordComponent::getName)).isNotEmpty().allSatisfy(
             field -> assertThatThrownBy(() -> Evidences.with(part, field, null)).isInstanceOf(Evidence.Missing.class));
@@ -59,7 +59,7 @@ class EvidenceTest {
     void nobodySignsATextBeforeItIsShownOrBeforeConsenting() {
         assertThatThrownBy(() -> Evidences.with(WHOLE, "textShownAt", WHOLE.signedAt().plusSeconds(1)))
             .isInstanceOf(Evidence.Missing.class);
-        var late = Evidences.with(WHOLE.healthConsent(), "givenAt", WHOLE.signedAt().plusSeconds(1));
+        Evidence.HealthConsent late = Evidences.with(WHOLE.healthConsent(), "givenAt", WHOLE.signedAt().plusSeconds(1));
         assertThatThrownBy(() -> Evidences.with(WHOLE, "healthConsent", late)).isInstanceOf(Evidence.Missing.class);
     }
 

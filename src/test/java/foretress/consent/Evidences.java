@@ -1,6 +1,7 @@
 package foretress.consent;
 
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
 import java.util.stream.Stream;
 
 /** Makes records that differ in one component, to try each field by itself. */
@@ -9,14 +10,14 @@ final class Evidences {
 
     @SuppressWarnings("unchecked")
     static <R extends Record> R with(R record, String component, Object value) {
-        var parts = record.getClass().getRecordComponents();
+        RecordComponent[] parts = record.getClass().getRecordComponents();
         try {
-            var values = new Object[parts.length];
-            for (var i = 0; i < parts.length; i++) {
+            Object[] values = new Object[parts.length];
+            for (int i = 0; i < parts.length; i++) {
                 parts[i].getAccessor().setAccessible(true);
                 values[i] = parts[i].getName().equals(component) ? value : parts[i].getAccessor().invoke(record);
             }
-            var types = Stream.of(parts).map(part -> part.getType()).toArray(Class<?>[]::new);
+            Class<?>[] types = Stream.of(parts).map(part -> part.getType()).toArray(Class<?>[]::new);
             return (R) record.getClass().getDeclaredConstructor(types).newInstance(values);
         } catch (InvocationTargetException e) {
             if (e.getCause() instanceof RuntimeException refused) {

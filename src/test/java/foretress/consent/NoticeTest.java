@@ -76,7 +76,7 @@ class NoticeTest {
     @Test
     @DisplayName("C1: the consent to holding health answers speaks of nothing else")
     void theOneBoxIsForOneThing() {
-        var agree = notice("en", "uk").agree().toLowerCase(Locale.ROOT);
+        String agree = notice("en", "uk").agree().toLowerCase(Locale.ROOT);
         assertThat(agree).contains("health").doesNotContain("service", "test", "photo", "reminder", "advert");
     }
 
@@ -89,7 +89,7 @@ class NoticeTest {
     @Test
     @DisplayName("C2: other words, another language, another salon or other years are another hash")
     void theHashTellsNoticesApart() {
-        var ours = notice("en", "uk").sha256();
+        String ours = notice("en", "uk").sha256();
         assertThat(ours).matches("[0-9a-f]{64}").isEqualTo(notice("en", "uk").sha256());
         assertThat(notice("es", "uk").sha256()).isNotEqualTo(ours);
         assertThat(notice("en", "eu").sha256()).isNotEqualTo(ours);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foretress.consent.PaperFlow.Cell;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -26,15 +27,15 @@ class PaperFlowTest {
     @Test
     @DisplayName("A31: a right-to-left paper is the same paper mirrored: first column and punch on the right")
     void rightToLeftPaperIsMirrored() {
-        var pdf = ConsentPaperTest.shown("sheet-rtl", sheet(Direction.RIGHT_TO_LEFT, sheet -> {
+        byte[] pdf = ConsentPaperTest.shown("sheet-rtl", sheet(Direction.RIGHT_TO_LEFT, sheet -> {
             sheet.rule();
-            for (var word : List.of("אחת", "one")) {
+            for (String word : List.of("אחת", "one")) {
                 sheet.row(cell(0, 100, word));
             }
             sheet.row(cell(200, 200, "two"));
         }));
-        var ends = Read.lineEnds(pdf);
-        var edge = PaperSize.A4.width - PaperFlow.START_MARGIN;
+        Map<String, Float> ends = Read.lineEnds(pdf);
+        float edge = PaperSize.A4.width - PaperFlow.START_MARGIN;
         assertThat(ends.get("אחת")).isBetween(edge - 1, edge + 1);
         assertThat(ends.get("one")).isBetween(edge - 1, edge + 1);
         assertThat(ends.get("two")).isBetween(edge - 201, edge - 199);
@@ -42,13 +43,13 @@ class PaperFlowTest {
 
     @Test
     void aRightToLeftNameOnALeftToRightPaperStandsAtTheLeft() {
-        var pdf = sheet(Direction.LEFT_TO_RIGHT, sheet -> sheet.row(cell(50, 300, "אחת")));
+        byte[] pdf = sheet(Direction.LEFT_TO_RIGHT, sheet -> sheet.row(cell(50, 300, "אחת")));
         assertThat(Read.lineStarts(pdf).get("אחת")).isBetween(PaperFlow.START_MARGIN + 49, PaperFlow.START_MARGIN + 51);
     }
 
     @Test
     void aRowThatDoesNotFitStartsANewPageAndOneLongerThanAPageIsCarriedOver() {
-        var pdf = sheet(Direction.LEFT_TO_RIGHT, sheet -> {
+        byte[] pdf = sheet(Direction.LEFT_TO_RIGHT, sheet -> {
             sheet.moveTo(PaperFlow.BOTTOM + 20);
             sheet.row(
                 cell(0, 200, "does not fit in here, since it is so many words that they run over more than one line"));
@@ -61,7 +62,7 @@ class PaperFlowTest {
 
     @Test
     void nothingIsSetBelowTheFoot() {
-        var pdf = sheet(Direction.LEFT_TO_RIGHT, sheet -> sheet.row(cell(0, 200, "long ".repeat(900))));
+        byte[] pdf = sheet(Direction.LEFT_TO_RIGHT, sheet -> sheet.row(cell(0, 200, "long ".repeat(900))));
         assertThat(Read.lowest(pdf, "long")).isGreaterThan(PaperFlow.BOTTOM - 6);
     }
 }

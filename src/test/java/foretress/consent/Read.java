@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -26,7 +27,7 @@ public final class Read {
     private Read() {}
 
     static <T> T from(byte[] pdf, Function<PDDocument, T> what) {
-        try (var document = Loader.loadPDF(pdf)) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
             return what.apply(document);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -57,8 +58,8 @@ public final class Read {
     static List<PDFont> fonts(byte[] pdf) {
         return from(pdf, document -> {
             var fonts = new ArrayList<PDFont>();
-            for (var page : document.getPages()) {
-                for (var name : page.getResources().getFontNames()) {
+            for (PDPage page : document.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
                     try {
                         fonts.add(page.getResources().getFont(name));
                     } catch (IOException e) {
@@ -83,7 +84,7 @@ public final class Read {
                 new PDFTextStripper() {
                     @Override
                     protected void processTextPosition(TextPosition letter) {
-                        var width = letter.getPageWidth();
+                        float width = letter.getPageWidth();
                         if (!letter.getUnicode().isBlank()
                             && (letter.getX() < left || letter.getX() + letter.getWidth() > width - right)) {
                             out.append(letter.getUnicode());
@@ -110,7 +111,7 @@ public final class Read {
     /** How far above the lower edge the lowest such word stands. */
     static float lowest(byte[] pdf, String word) {
         return from(pdf, document -> {
-            var lowest = new float[] { Float.MAX_VALUE };
+            float[] lowest = new float[] { Float.MAX_VALUE };
             read(document, (text, letters) -> {
                 if (text.contains(word)) {
                     lowest[0] = Math.min(lowest[0], letters.get(0).getPageHeight() - letters.get(0).getY());
@@ -143,7 +144,7 @@ public final class Read {
 
     /** Points of the page that are neither black, white nor grey. */
     static Set<Integer> colours(byte[] pdf, int page) {
-        var picture = picture(pdf, page);
+        BufferedImage picture = picture(pdf, page);
         return IntStream.range(0, picture.getWidth() * picture.getHeight())
             .map(i -> picture.getRGB(i % picture.getWidth(), i / picture.getWidth()) & 0xFFFFFF)
             .filter(rgb -> (rgb >> 16) != (rgb & 0xFF) || (rgb >> 8 & 0xFF) != (rgb & 0xFF))
@@ -172,8 +173,8 @@ public final class Read {
 
         @Override
         protected void processTextPosition(TextPosition letter) {
-            var first = getCurrentPageNo() == 1;
-            var y = letter.getY();
+            boolean first = getCurrentPageNo() == 1;
+            float y = letter.getY();
             if (y > (first ? 90 : 76) && y < height - 58) {
                 super.processTextPosition(letter);
             }

@@ -9,7 +9,7 @@ final class StrandSentences {
     private final Map<?, ?> texts;
 
     StrandSentences() {
-        var file = (Map<?, ?>) new Load(LoadSettings.builder().build())
+        Map<?, ?> file = (Map<?, ?>) new Load(LoadSettings.builder().build())
             .loadFromInputStream(StrandSentences.class.getResourceAsStream("/knowledge/words/en/strand.yaml"));
         texts = (Map<?, ?>) file.get("texts");
     }

@@ -6,7 +6,10 @@ import foretress.Walker;
 import foretress.salon.OpenSalon;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -24,10 +27,11 @@ class OwnerPagesTest {
     }
 
     private long sql(String statement) throws SQLException {
-        try (var connection = store.getConnection(); var prepared = connection.createStatement()) {
-            if (!prepared.execute(statement))
+        try (Connection connection = store.getConnection(); Statement prepared = connection.createStatement()) {
+            if (!prepared.execute(statement)) {
                 return prepared.getUpdateCount();
-            try (var rows = prepared.getResultSet()) {
+            }
+            try (ResultSet rows = prepared.getResultSet()) {
                 rows.next();
                 return rows.getLong(1);
             }

@@ -13,6 +13,7 @@ import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -59,7 +61,9 @@ class PaperFormTest {
         Walker petra = salon.as("petra");
         assertThat(kept(petra, "2026-01-05", "yes", "yes", PAPER)).isEqualTo(303);
         Answering typing = Answering.on(petra.open(at), told);
-        for (int i = 0; i < 60 && !petra.page().select("form[action$=/paper/answers]").isEmpty(); i++) typing.page();
+        for (int i = 0; i < 60 && !petra.page().select("form[action$=/paper/answers]").isEmpty(); i++) {
+            typing.page();
+        }
         assertThat(petra.text()).contains("Everything on the paper is typed in", "Typed from paper by Petra Lind");
         return petra;
     }
@@ -81,7 +85,7 @@ class PaperFormTest {
             assertThat(typed.signedOn()).isEqualTo(LocalDate.of(2026, 1, 5));
         });
         byte[] pdf = QuarkusTransaction.requiringNew().call(() -> consents.pdf(consents.latest(visit).orElseThrow()));
-        try (var document = Loader.loadPDF(pdf)) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " "))
                 .contains("written on the paper form", "Petra Lind typed them in");
         }
@@ -112,7 +116,7 @@ class PaperFormTest {
     void thePaperIsHandedOutAsAFile() {
         Walker petra = salon.as("petra");
         kept(petra, "2026-01-05", "yes", "yes", PAPER);
-        var answer = RestAssured.given().cookies(petra.cookies()).get(at + "/picture");
+        Response answer = RestAssured.given().cookies(petra.cookies()).get(at + "/picture");
         assertThat(answer.header("Content-Disposition")).startsWith("attachment");
         assertThat(answer.asByteArray()).isEqualTo(PAPER);
         salon.as("sanna").open(at).expect(403);

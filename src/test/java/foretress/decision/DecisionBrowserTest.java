@@ -3,6 +3,7 @@ package foretress.decision;
 import static foretress.decision.AtTheChair.press;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
 import foretress.Axe;
@@ -59,8 +60,9 @@ class DecisionBrowserTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null)
+        if (browser != null) {
             browser.close();
+        }
     }
 
     @BeforeEach
@@ -95,8 +97,9 @@ class DecisionBrowserTest {
         for (int width : List.of(390, 1024)) {
             page.setViewportSize(width, width == 390 ? 844 : 768);
             Pictures.take(page, name + "-" + width);
-            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0)
+            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) {
                 found.add(name + " is too wide at " + width);
+            }
         }
         found.addAll(Axe.findings(page));
     }
@@ -107,7 +110,7 @@ class DecisionBrowserTest {
         signed(Map.of("asthma", List.of("yes")));
         tests.give(visit, TestFact.sound("skin-test", "negative", today().minusDays(3), today().minusDays(1)));
         String here = "/visits/" + visit;
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "petra", here + "/decision");
             look(page, "decision-before");
@@ -200,7 +203,7 @@ class DecisionBrowserTest {
             "treatments.when.precision", List.of("years-ago"), "treatments.when.ago", List.of("1-2"), "treatments.zone",
             List.of("whole")));
         tests.give(visit, TestFact.sound("incompatibility-test", "nothing-happened", today(), today()));
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "edda", "/visits/" + visit + "/decision");
             assertThat(page.locator("main").textContent()).contains("Nobody can go against this.");
@@ -219,7 +222,7 @@ class DecisionBrowserTest {
         signed(Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing")));
         UUID other = make.visit(LocalDate.of(1966, 3, 4));
         String one = client(visit);
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "petra", "/clients/" + one + "/merge");
             look(page, "merge-find");
@@ -261,7 +264,7 @@ class DecisionBrowserTest {
         clock.reset();
         UUID unanswered = make.visit(LocalDate.of(1965, 3, 4));
         visit = unanswered;
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "petra", "/visits/" + unanswered);
             assertThat(page.locator(".owed").textContent()).as("a first colour owes its skin test, answered or not")
@@ -271,7 +274,7 @@ class DecisionBrowserTest {
     }
 
     private void firstScreen(String name) {
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "petra", "/visits/" + visit);
             page.setViewportSize(1024, 768);
@@ -288,8 +291,9 @@ class DecisionBrowserTest {
             assertThat(page.locator(".stays").boundingBox().y).as("the line stays at the edge").isBetween(-1.0, 60.0);
             look(page, name);
             page.evaluate("() => { document.documentElement.style.fontSize = '200%'; }");
-            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0)
+            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) {
                 found.add(name + " is too wide with text twice as large");
+            }
         }
     }
 
@@ -297,7 +301,7 @@ class DecisionBrowserTest {
     @DisplayName("R35: of a client who knows nothing the stylist reads each act once; every finding with its sources is a tap or two away, and counted")
     void whoKnowsNothingIsReadByTheAct() {
         signed(knocking.knowsNothing());
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "petra", "/visits/" + visit);
             List<String> acts =
@@ -318,7 +322,7 @@ class DecisionBrowserTest {
     @DisplayName("R47, A3: a refused test leads from the visit to what the client decided; ticked there, its button makes it again; the owner's check of the chain")
     void aRefusedTestOnATablet() {
         visit = chair.refused();
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "petra", "/visits/" + visit);
             look(page, "refused-visit");
@@ -330,7 +334,7 @@ class DecisionBrowserTest {
             press(page);
             assertThat(page.locator(".owed a[href$='/skin-test']").count()).isOne();
         }
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "edda", "/owner");
             page.locator("#chain .button").click();
@@ -352,7 +356,7 @@ class DecisionBrowserTest {
     void aCalledOffVisit() {
         signed(Map.of());
         make.is(visit, State.CANCELLED);
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             signIn(page, "petra", "/visits/" + visit);
             assertThat(page.locator("h1").textContent()).contains("Called off");

@@ -18,11 +18,13 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import jakarta.persistence.LockModeType;
+import jakarta.persistence.Query;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -113,7 +115,9 @@ class DecisionTest {
 
     private static Walker decide(Walker walker, String verdict, String... more) {
         Map<String, String> filled = new HashMap<>(Map.of("verdict-0", verdict));
-        for (int i = 0; i < more.length; i += 2) filled.put(more[i], more[i + 1]);
+        for (int i = 0; i < more.length; i += 2) {
+            filled.put(more[i], more[i + 1]);
+        }
         return walker.send("form[action$=/decision]", filled);
     }
 
@@ -262,8 +266,9 @@ class DecisionTest {
 
     /** A choice the page does not offer, sent all the same. */
     private Walker forced(Walker walker, String verdict) {
-        var fields = new java.util.ArrayList<>(walker.fields("form[action$=/decision]").stream()
-            .filter(f -> !f.getKey().matches("verdict.*|conditions.*|reason|password")).toList());
+        ArrayList<Map.Entry<String, String>> fields =
+            new java.util.ArrayList<>(walker.fields("form[action$=/decision]").stream()
+                .filter(f -> !f.getKey().matches("verdict.*|conditions.*|reason|password")).toList());
         fields.add(Map.entry("verdict-0", verdict));
         fields.add(Map.entry("conditions-0", "Weaker mix."));
         fields.add(Map.entry("reason", "Because."));
@@ -439,10 +444,12 @@ class DecisionTest {
 
     /** The other one has been let through the page's own check and stands before the visit's lock. */
     private static void untilSomebodyWaits() {
-        var waiting = Visit.getEntityManager().createNativeQuery(
+        Query waiting = Visit.getEntityManager().createNativeQuery(
             "select count(*) from information_schema.sessions where blocker_id = session_id()", Long.class);
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
-        while ((Long) waiting.getSingleResult() == 0 && System.nanoTime() < end) Thread.onSpinWait();
+        while ((Long) waiting.getSingleResult() == 0 && System.nanoTime() < end) {
+            Thread.onSpinWait();
+        }
     }
 
     @DisplayName("C14: no path sets a decision without a person")

@@ -25,6 +25,7 @@ import io.restassured.RestAssured;
 import jakarta.enterprise.context.control.ActivateRequestContext;
 import jakarta.inject.Inject;
 import java.net.URL;
+import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -97,16 +98,17 @@ class EveryPageTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null)
+        if (browser != null) {
             browser.close();
+        }
     }
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = { "petra", "sanna", "edda" })
     @DisplayName("A1, A3, B17: every page a member of staff can reach")
     void everyPageOfTheStaff(String login) {
-        try (var context = browser.sized(base.toString(), 1024, 768)) {
-            var page = listening(context);
+        try (BrowserContext context = browser.sized(base.toString(), 1024, 768)) {
+            Page page = listening(context);
             page.navigate("/sign-in");
             look(page, 1024);
             page.fill("[name=login]", login);
@@ -121,9 +123,9 @@ class EveryPageTest {
     @CsvSource({ "Kubik, en", "Ferrer, es" })
     @DisplayName("A1, A3, B17: every page from the door to the copy, empty, mistaken and answered")
     void everyPageOfAClient(String family, String language) {
-        var visit = visitOf(family);
-        try (var context = browser.sized(base.toString(), 390, 844)) {
-            var page = listening(context);
+        UUID visit = visitOf(family);
+        try (BrowserContext context = browser.sized(base.toString(), 390, 844)) {
+            Page page = listening(context);
             page.navigate(invitations.issueLink(visit, "server").replaceAll("^https?://[^/]+", ""));
             look(page, 390);
             page.locator("input[name=language][value=" + language + "]").check();
@@ -173,15 +175,15 @@ class EveryPageTest {
     @Test
     @DisplayName("A24: the real door fits 14 kB on the wire, style, drawing and headers included")
     void theDoorFitsTheFirstRoundTrip() throws Exception {
-        var door = invitations.issueLink(visitOf("Tran"), "server").replaceAll("^https?://[^/]+", "");
+        String door = invitations.issueLink(visitOf("Tran"), "server").replaceAll("^https?://[^/]+", "");
         assertThat(Wire.bytes(base.toURI(), door, RestAssured.get(door).asString())).isLessThanOrEqualTo(14 * 1024);
     }
 
     @Test
     @DisplayName("a page that is not there still has the salon's name and a number to call")
     void aMissingPageIsAPageToo() {
-        try (var context = browser.sized(base.toString(), 390, 844)) {
-            var page = context.newPage();
+        try (BrowserContext context = browser.sized(base.toString(), 390, 844)) {
+            Page page = context.newPage();
             assertThat(page.navigate("/nowhere").status()).isEqualTo(404);
             assertThat(page.locator(".salon").textContent()).contains("Alder & Wren");
             assertThat(page.locator(".help a[href^='tel:']").count()).isEqualTo(1);
@@ -194,16 +196,18 @@ class EveryPageTest {
         Deque<String> open = new ArrayDeque<>(List.of("/password"));
         Set<String> seen = new HashSet<>(open);
         Set<String> kinds = new LinkedHashSet<>();
-        var here = page.url().replaceAll("^https?://[^/]+", "");
+        String here = page.url().replaceAll("^https?://[^/]+", "");
         open.push(here);
         seen.add(here);
         while (!open.isEmpty()) {
-            var path = open.pop();
+            String path = open.pop();
             assertThat(page.navigate(path).status()).as(path).isEqualTo(200);
             look(page, 1024, kinds.add(kind(path)));
-            for (var link : (List<?>) page.evaluate(LINKS))
-                if (seen.add(kept((String) link)))
-                open.add((String) link);
+            for (Object link : (List<?>) page.evaluate(LINKS)) {
+                if (seen.add(kept((String) link))) {
+                    open.add((String) link);
+                }
+            }
         }
         assertThat(kinds).contains("/desk", "/desk/new-visit", "/password");
     }
@@ -219,8 +223,8 @@ class EveryPageTest {
     }
 
     private void answer(Page page) {
-        for (var step = 0; step < 40 && !page.url().endsWith("/answers/done"); step++) {
-            var before = page.url();
+        for (int step = 0; step < 40 && !page.url().endsWith("/answers/done"); step++) {
+            String before = page.url();
             look(page, 390);
             if (page.url().endsWith("/answers/care")) {
                 page.locator("a.button.main").click();
@@ -228,8 +232,9 @@ class EveryPageTest {
             }
             if (step < 16 && page.locator("main input:not([type=hidden])").count() > 0) {
                 page.locator("main button.main").click();
-                if (page.locator(".mistakes").count() > 0)
+                if (page.locator(".mistakes").count() > 0) {
                     look(page, 390);
+                }
             }
             if (page.locator("input[name=typed]").count() > 0) {
                 page.locator("input[type=radio][value=typed]").check();
@@ -244,7 +249,7 @@ class EveryPageTest {
     }
 
     private void birthDate(Page page, UUID visit) {
-        var born =
+        LocalDate born =
             QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.birthDate().orElseThrow());
         page.fill("[name=day]", String.valueOf(born.getDayOfMonth()));
         page.selectOption("[name=month]", String.valueOf(born.getMonthValue()));
@@ -258,10 +263,11 @@ class EveryPageTest {
     }
 
     private Page listening(BrowserContext context) {
-        var page = context.newPage();
+        Page page = context.newPage();
         page.onConsoleMessage(message -> {
-            if (message.type().equals("error") && !message.text().contains("422"))
+            if (message.type().equals("error") && !message.text().contains("422")) {
                 complaints.add(page.url() + ": " + message.text());
+            }
         });
         page.onPageError(error -> complaints.add(page.url() + ": " + error));
         return page;
@@ -273,18 +279,22 @@ class EveryPageTest {
     }
 
     private void look(Page page, int width, boolean ofANewKind) {
-        var where = page.url().replaceAll("^https?://[^/]+", "") + " " + page.title();
-        if (ofANewKind)
+        String where = page.url().replaceAll("^https?://[^/]+", "") + " " + page.title();
+        if (ofANewKind) {
             complaints.addAll(Axe.byTags(page));
-        for (var size : List.of(width, 320)) {
+        }
+        for (Integer size : List.of(width, 320)) {
             page.setViewportSize(size, 800);
-            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0)
+            if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) {
                 complaints.add(where + ": too wide at " + size);
+            }
         }
         page.setViewportSize(width, 800);
-        if (page.locator("h1").count() != 1)
+        if (page.locator("h1").count() != 1) {
             complaints.add(where + ": " + page.locator("h1").count() + " headings");
-        if (page.title().isBlank())
+        }
+        if (page.title().isBlank()) {
             complaints.add(where + ": no title");
+        }
     }
 }

@@ -181,7 +181,7 @@ class DrawnByLotTest {
         for (Growth growth : List.of(Growth.PUBLISHED, new Growth(0.7, 0.9), new Growth(1, 1))) {
             for (double[] span : spans) {
                 for (double more : new double[] { 0, 2 }) {
-                    Grown grown = new Grown(Rates.of(growth), span[0], span[1], more);
+                    var grown = new Grown(Rates.of(growth), span[0], span[1], more);
                     for (double cm = 0.5; cm < 60; cm += 3.7) {
                         assertThat(grown.chanceWithin(cm))
                             .as("%s, %s to %s and %s months, %s cm", growth, span[0], span[1], more, cm)

@@ -64,7 +64,7 @@ class HairPropertiesTest {
     }
 
     private static Treatment moved(Treatment t, int days) {
-        Treatment once = new Treatment(t.id(), t.residue(), t.earliest().minusDays(days), t.latest().minusDays(days),
+        var once = new Treatment(t.id(), t.residue(), t.earliest().minusDays(days), t.latest().minusDays(days),
             t.zone(), t.repeated(),
             t.sure(), t.metalPossible(), t.label(), t.said());
         return t.series()

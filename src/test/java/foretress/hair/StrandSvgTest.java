@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -133,7 +134,7 @@ class StrandSvgTest {
     void noBandMeetsTheWordsAboveItOrTheLaneBelow() throws IOException {
         StrandMap map = StrandSample.map(HairLength.measured(60), TOUCHED_UP, LOTION, TOUCHED_UP);
         StrandDrawing drawing = StrandDrawing.of(map, StrandSample.words("en"), StrandLayout.PHONE);
-        var texts = drawing.shapes().stream().filter(StrandDrawing.Text.class::isInstance)
+        List<StrandDrawing.Text> texts = drawing.shapes().stream().filter(StrandDrawing.Text.class::isInstance)
             .map(StrandDrawing.Text.class::cast).toList();
         drawing.shapes().stream().filter(StrandDrawing.Band.class::isInstance).map(StrandDrawing.Band.class::cast)
             .forEach(band -> {

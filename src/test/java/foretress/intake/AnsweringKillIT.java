@@ -62,7 +62,7 @@ class AnsweringKillIT {
     @Test
     @DisplayName("F7, F14: on PostgreSQL: one kill within a request, one right after signing")
     void onPostgres() throws Exception {
-        try (var postgres = EmbeddedPostgres.start()) {
+        try (EmbeddedPostgres postgres = EmbeddedPostgres.start()) {
             start(Launched.POSTGRES_JAR,
                 Map.of("QUARKUS_DATASOURCE_JDBC_URL", postgres.getJdbcUrl("postgres", "postgres"),
                     "QUARKUS_DATASOURCE_USERNAME", "postgres"));
@@ -117,7 +117,7 @@ class AnsweringKillIT {
         List<Map.Entry<String, String>> fields = new ArrayList<>(client.walker().fields("main form"));
         client.walker().page().select("[data-kind]")
             .forEach(q -> fields.add(Map.entry(q.selectFirst("input").attr("name"), "no")));
-        var sent = CompletableFuture.runAsync(() -> new Tab(client).post(path, fields));
+        CompletableFuture<Void> sent = CompletableFuture.runAsync(() -> new Tab(client).post(path, fields));
         killAndRestart();
         sent.exceptionally(gone -> null).join();
         client.walker().post(path, fields).expect(200);

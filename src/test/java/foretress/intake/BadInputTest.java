@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.Walker;
 import foretress.consent.Consents;
+import foretress.consent.SignedConsent;
 import foretress.knowledge.Knowledge;
 import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
@@ -144,7 +145,7 @@ class BadInputTest {
     @ParameterizedTest
     @ValueSource(strings = { "no-such-topic", "Reactions", "..%2Fdesk", "%00", "%F0%9F%8C%BF", "reactions%20" })
     void aForgedTopicIsNotThere(String topic) {
-        var fields = open("/answers/reactions").fields("main form");
+        List<Map.Entry<String, String>> fields = open("/answers/reactions").fields("main form");
         assertThat(decent(open("/answers/" + topic)).response().statusCode()).isIn(400, 404);
         if (!topic.contains("%")) {
             assertThat(decent(client.walker().post("/answers/" + topic, fields)).response().statusCode())
@@ -156,7 +157,7 @@ class BadInputTest {
     @ValueSource(strings = { "", "x", "AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA", "%00" })
     @DisplayName("B9: without the right cookie there are no answers, no copy, no signing")
     void aForgedCookieOpensNothing(String cookie) {
-        for (var path : List.of("/answers", "/answers/reactions", "/answers/read-back", "/answers/sign",
+        for (String path : List.of("/answers", "/answers/reactions", "/answers/read-back", "/answers/sign",
             "/answers/copy", "/answers/done")) {
             var stranger = new Walker();
             stranger.cookies().put("door", cookie);
@@ -170,7 +171,7 @@ class BadInputTest {
         UUID others = make.visit(LocalDate.of(1965, 3, 4));
         Answering other = knocking.come(others, Map.of()).agree();
         client.all();
-        var mine = open("/answers/reactions").fields("main form");
+        List<Map.Entry<String, String>> mine = open("/answers/reactions").fields("main form");
         decent(other.walker().post("/answers/reactions", mine)).expect(422);
         assertThat(other.walker().page().select("form[data-kept]")).as("shown again, not taken").hasSize(1);
         decent(other.walker().open("/answers/copy")).expect(200);
@@ -181,7 +182,7 @@ class BadInputTest {
     @Test
     @DisplayName("B9: a client's cookie opens no staff page")
     void aClientIsNoStaff() {
-        for (var path : List.of("/day", "/desk", "/staff", "/visits/" + visit, "/desk/visits/" + visit)) {
+        for (String path : List.of("/day", "/desk", "/staff", "/visits/" + visit, "/desk/visits/" + visit)) {
             assertThat(decent(open(path)).at()).startsWith("/sign-in");
         }
     }
@@ -193,7 +194,7 @@ class BadInputTest {
         client.page();
         int saved = kept("reactions");
         open("/answers/reactions");
-        var fields = client.walker().fields("main form");
+        List<Map.Entry<String, String>> fields = client.walker().fields("main form");
         client.walker().post("/answers/reactions", fields).expect(200).post("/answers/reactions", fields).expect(200);
         assertThat(kept("reactions")).isEqualTo(saved + 1);
     }
@@ -218,7 +219,7 @@ class BadInputTest {
 
     /** The fields of the sign page, filled in. */
     private static List<Map.Entry<String, String>> signed(Walker walker) {
-        var fields = new ArrayList<>(walker.fields("main form"));
+        ArrayList<Map.Entry<String, String>> fields = new ArrayList<>(walker.fields("main form"));
         fields.removeIf(f -> List.of("typed", "mark", "strokes", "agree").contains(f.getKey()));
         walker.page().select("input[name=agree]").eachAttr("value").forEach(id -> fields.add(Map.entry("agree", id)));
         fields.add(Map.entry("mark", "typed"));
@@ -227,18 +228,19 @@ class BadInputTest {
     }
 
     private void atOnce(List<Map.Entry<String, String>> fields, String path) {
-        var sent = java.util.stream.IntStream.range(0, 3).mapToObj(i -> CompletableFuture.supplyAsync(() -> {
-            var tab = new Walker();
-            tab.cookies().putAll(client.walker().cookies());
-            return tab.post(path, fields);
-        })).toList();
+        List<CompletableFuture<Walker>> sent =
+            java.util.stream.IntStream.range(0, 3).mapToObj(i -> CompletableFuture.supplyAsync(() -> {
+                var tab = new Walker();
+                tab.cookies().putAll(client.walker().cookies());
+                return tab.post(path, fields);
+            })).toList();
         sent.forEach(tab -> decent(tab.join()).expect(200));
     }
 
     @Test
     void unknownFieldsAreNotLookedAt() {
         open("/answers/reactions");
-        var fields = new ArrayList<>(client.walker().fields("main form"));
+        ArrayList<Map.Entry<String, String>> fields = new ArrayList<>(client.walker().fields("main form"));
         List.of("state", "visit", "id", "skin-test.result", "__proto__", "")
             .forEach(name -> fields.add(Map.entry(name, "SIGNED")));
         client.walker().page().select("[data-kind]")
@@ -267,7 +269,7 @@ class BadInputTest {
     @DisplayName("D13: a doubled field signs nothing")
     void aDoubledFieldSignsNothing(String field) {
         client.all().readBack();
-        var fields = signed(client.walker());
+        List<Map.Entry<String, String>> fields = signed(client.walker());
         fields.add(Map.entry(field, "x"));
         fields.add(Map.entry(field, "y"));
         assertThat(decent(client.walker().post("/answers/sign", fields)).response().statusCode()).isIn(400, 422);
@@ -280,7 +282,7 @@ class BadInputTest {
     @DisplayName("D13: what is no drawing signs nothing")
     void aForgedDrawingSignsNothing(String strokes) {
         client.all().readBack();
-        var fields = signed(client.walker());
+        List<Map.Entry<String, String>> fields = signed(client.walker());
         fields.removeIf(f -> f.getKey().equals("mark"));
         fields.add(Map.entry("mark", "drawn"));
         fields.add(Map.entry("strokes", strokes));
@@ -293,7 +295,7 @@ class BadInputTest {
     void withoutReadingBackThereIsNothingToSign() {
         client.all();
         assertThat(open("/answers/sign").at()).isEqualTo("/answers/read-back");
-        var fields = new ArrayList<>(client.walker().fields("main form"));
+        ArrayList<Map.Entry<String, String>> fields = new ArrayList<>(client.walker().fields("main form"));
         fields.addAll(List.of(Map.entry("mark", "typed"), Map.entry("typed", "Ottilie Brandt"),
             Map.entry("submission", UUID.randomUUID().toString())));
         assertThat(decent(client.walker().post("/answers/sign", fields)).at()).isEqualTo("/answers/read-back");
@@ -304,7 +306,7 @@ class BadInputTest {
     @DisplayName("D9: a statement left unticked signs nothing and keeps the rest of the page")
     void everyStatementNeedsItsTick() {
         client.all().readBack();
-        var ids = client.walker().page().select("input[name=agree]").eachAttr("value");
+        List<String> ids = client.walker().page().select("input[name=agree]").eachAttr("value");
         Walker page = send(
             Map.of("agree", ids.subList(1, ids.size()), "mark", List.of("typed"), "typed", List.of("Ottilie Brandt")))
             .expect(422);
@@ -319,7 +321,7 @@ class BadInputTest {
     @DisplayName("D10: a page that shows another text than the one to be signed signs nothing")
     void anotherTextIsNotSigned() {
         client.all().readBack();
-        var fields = signed(client.walker());
+        List<Map.Entry<String, String>> fields = signed(client.walker());
         fields.removeIf(f -> f.getKey().equals("text"));
         fields.add(Map.entry("text", "0".repeat(64)));
         decent(client.walker().post("/answers/sign", fields)).expect(422);
@@ -330,12 +332,12 @@ class BadInputTest {
     @DisplayName("D13: another visit's submission signs nothing here")
     void anotherVisitsSubmissionIsNotTaken() {
         client.all().readBack();
-        var mine = signed(client.walker());
+        List<Map.Entry<String, String>> mine = signed(client.walker());
         client.walker().post("/answers/sign", mine).expect(200);
         String submission =
             mine.stream().filter(f -> f.getKey().equals("submission")).findFirst().orElseThrow().getValue();
         Answering other = knocking.come(make.visit(LocalDate.of(1965, 3, 4)), Map.of()).agree().all().readBack();
-        var theirs = signed(other.walker());
+        List<Map.Entry<String, String>> theirs = signed(other.walker());
         theirs.removeIf(f -> f.getKey().equals("submission"));
         theirs.add(Map.entry("submission", submission));
         assertThat(decent(other.walker().post("/answers/sign", theirs)).response().statusCode()).isIn(400, 422);
@@ -351,7 +353,7 @@ class BadInputTest {
         client.all();
         assertThat(open("/answers/sign").at()).isEqualTo("/answers/read-back");
         client.readBack().sign("Ottilie Brandt");
-        var all = consents.all(visit);
+        List<SignedConsent> all = consents.all(visit);
         assertThat(all).extracting(c -> c.versionNo()).containsExactly(2, 1);
         assertThat(all.get(0).supersedes()).contains(all.get(1).id());
         assertThat(consents.pdf(all.get(1))).isNotEqualTo(consents.pdf(all.get(0)));
@@ -361,7 +363,7 @@ class BadInputTest {
     @DisplayName("F7: a page overtaken in a second window keeps its words, says so, and can be sent again")
     void twoWindowsDoNotOverwriteEachOther() {
         open("/answers/anything-else");
-        var first = new ArrayList<>(client.walker().fields("main form"));
+        ArrayList<Map.Entry<String, String>> first = new ArrayList<>(client.walker().fields("main form"));
         open("/answers/anything-else");
         send(Map.of("anything-else", List.of("from the second window"))).expect(200);
         first.removeIf(f -> f.getKey().equals("anything-else"));
@@ -377,7 +379,7 @@ class BadInputTest {
     @DisplayName("F7: going back to a page and saying something else on it is not taken for the same page sent again")
     void otherWordsFromTheSamePageAreNotLost() {
         open("/answers/anything-else");
-        var page = new ArrayList<>(client.walker().fields("main form"));
+        ArrayList<Map.Entry<String, String>> page = new ArrayList<>(client.walker().fields("main form"));
         send(Map.of("anything-else", List.of("at first"))).expect(200);
         page.removeIf(f -> f.getKey().equals("anything-else"));
         page.add(Map.entry("anything-else", "on second thoughts"));

@@ -2,6 +2,7 @@ package foretress.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foretress.Walker;
 import foretress.assessment.Weight;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answer;
@@ -16,7 +17,11 @@ import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -73,7 +78,7 @@ class DumpTest {
 
         /** The earliest moment that is offered, so that neither two weeks' wait nor two days' makes a difference of its own. */
         private void bookAShortVisit() {
-            var sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").expect(200);
+            Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit").expect(200);
             sanna.send("#book", Map.of("start", sanna.page().select("#book [name=start]").last().val())).expect(200);
             values.clear();
             try {
@@ -84,30 +89,37 @@ class DumpTest {
         }
 
         private void read() throws SQLException {
-            try (var connection = store.getConnection(); var statement = connection.createStatement()) {
+            try (Connection connection = store.getConnection(); Statement statement = connection.createStatement()) {
                 var tables = new ArrayList<String[]>();
-                var found = statement
+                ResultSet found = statement
                     .executeQuery("select lower(table_name), lower(column_name) from information_schema.columns"
                         + " where lower(table_schema) = 'public' and lower(column_name) in ('visit_id', 'client_id') order by 1, 2 desc");
-                while (found.next()) tables.add(new String[] { found.getString(1), found.getString(2) });
+                while (found.next()) {
+                    tables.add(new String[] { found.getString(1), found.getString(2) });
+                }
                 var done = new TreeSet<String>();
-                for (String[] table : tables)
-                    if (done.add(table[0]))
-                    rows(table[0], table[1]);
+                for (String[] table : tables) {
+                    if (done.add(table[0])) {
+                        rows(table[0], table[1]);
+                    }
+                }
                 rows("visit", "id");
             }
         }
 
         private void rows(String table, String by) throws SQLException {
             String whose = by.equals("client_id") ? "(select client_id from visit where id = ?)" : "?";
-            try (var connection = store.getConnection();
-                var query = connection.prepareStatement("select * from %s where %s = %s".formatted(table, by, whose))) {
+            try (Connection connection = store.getConnection();
+                PreparedStatement query =
+                    connection.prepareStatement("select * from %s where %s = %s".formatted(table, by, whose))) {
                 query.setObject(1, visit);
-                var found = query.executeQuery();
+                ResultSet found = query.executeQuery();
                 int count = 0;
-                for (; found.next(); count++)
-                    for (int i = 1; i <= found.getMetaData().getColumnCount(); i++)
+                for (; found.next(); count++) {
+                    for (int i = 1; i <= found.getMetaData().getColumnCount(); i++) {
                         add(table + "." + found.getMetaData().getColumnName(i).toLowerCase(), found.getString(i));
+                    }
+                }
                 values.put("rows of " + table, List.of("" + count));
             }
         }
@@ -144,7 +156,7 @@ class DumpTest {
 
     /** Traits that all of these share and none of those has. */
     private static Set<String> only(List<Left> these, List<Left> those) {
-        var shared = new TreeSet<>(these.get(0).traits());
+        TreeSet<String> shared = new TreeSet<>(these.get(0).traits());
         these.forEach(left -> shared.retainAll(left.traits()));
         those.forEach(left -> shared.removeAll(left.traits()));
         return shared;
@@ -169,7 +181,7 @@ class DumpTest {
     @DisplayName("R61: the same answers leave nothing equal in two clients' rows that could be tried out")
     void equalAnswersHaveUnequalCodes() {
         Left one = new Left(WEIGHTY), other = new Left(WEIGHTY);
-        var hex = one.all().filter(DumpTest::isCode).collect(Collectors.toSet());
+        Set<String> hex = one.all().filter(DumpTest::isCode).collect(Collectors.toSet());
         hex.retainAll(other.all().filter(DumpTest::isCode).collect(Collectors.toSet()));
         // What is left is the rules and the notice, which are everybody's.
         assertThat(hex)
@@ -179,7 +191,7 @@ class DumpTest {
     @Test
     @DisplayName("R61: trying answers out, topic by topic as they were kept, names none of them")
     void theDictionaryFindsNothing() {
-        Left left = new Left(WEIGHTY);
+        var left = new Left(WEIGHTY);
         var tried = new HashMap<String, String>();
         Answers said = QuarkusTransaction.requiringNew().call(() -> intake.said(Visit.findById(left.visit)));
         Map<String, Answer> soFar = new LinkedHashMap<>();
@@ -196,7 +208,7 @@ class DumpTest {
     @Test
     @DisplayName("R61: no topic, question, page, standing, owed test or promise stands in clear")
     void nothingIsNamed() {
-        Left left = new Left(
+        var left = new Left(
             Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing")));
         var names = new TreeSet<String>(Weight.BY_CODE.keySet());
         knowledge.questionnaire().topics().forEach(topic -> names.add(topic.id()));
@@ -210,7 +222,7 @@ class DumpTest {
     @Test
     @DisplayName("R61: what was assessed page by page on the way leaves no trace")
     void assessmentsOnTheWayGiveWay() {
-        Left left = new Left(WEIGHTY);
+        var left = new Left(WEIGHTY);
         assertThat(left.values.get("rows of assessment")).isEqualTo(List.of("1"));
         assertThat(Integer.parseInt(left.values.get("rows of topic_answers").get(0))).isGreaterThan(3);
     }

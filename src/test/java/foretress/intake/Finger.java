@@ -4,6 +4,7 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
 import java.util.stream.IntStream;
 
 /** A finger that writes on the glass: touches as the browser gets them from a screen, through the DevTools protocol. */
@@ -23,7 +24,7 @@ final class Finger {
     Finger(Page page, String selector) {
         this.page = page;
         page.locator(selector).scrollIntoViewIfNeeded();
-        var box = page.locator(selector).boundingBox();
+        BoundingBox box = page.locator(selector).boundingBox();
         browser = page.context().newCDPSession(page);
         left = box.x;
         top = box.y;

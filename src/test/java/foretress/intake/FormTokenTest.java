@@ -63,17 +63,19 @@ class FormTokenTest {
 
     @Test
     void everyPageOfASessionCarriesTheSameTokenAndAnotherSessionAnother() {
-        var petra = salon.as("petra");
-        var first = token(petra.open("/desk/new-visit"));
+        Walker petra = salon.as("petra");
+        String first = token(petra.open("/desk/new-visit"));
         assertThat(token(petra.open("/desk"))).isEqualTo(first).isEqualTo(token(petra.open("/password")));
         assertThat(token(salon.as("petra").open("/desk"))).isNotEqualTo(first);
     }
 
     @Test
     void aSecondTabAndAPageThatLooksByItselfLeaveTheFirstTabsFormGood() {
-        var petra = salon.as("petra");
-        var fields = booking(petra.open("/desk/new-visit"), "Tabs");
-        for (int i = 0; i < 3; i++) petra.open("/desk/new-visit").open("/day");
+        Walker petra = salon.as("petra");
+        List<Map.Entry<String, String>> fields = booking(petra.open("/desk/new-visit"), "Tabs");
+        for (int i = 0; i < 3; i++) {
+            petra.open("/desk/new-visit").open("/day");
+        }
         assertThat(petra.post("/desk/new-visit", fields).expect(422).page().select("form[data-kept]"))
             .as("only the date is missing").isEmpty();
         assertThat(petra.page().selectFirst("[name=family]").val()).isEqualTo("Tabs");
@@ -81,8 +83,8 @@ class FormTokenTest {
 
     @Test
     void thirteenHoursLaterStaffSignInOnThatVeryPageAndSendWhatTheyTyped() {
-        var petra = salon.as("petra").open("/desk/new-visit");
-        var fields = booking(petra, "Overnight");
+        Walker petra = salon.as("petra").open("/desk/new-visit");
+        List<Map.Entry<String, String>> fields = booking(petra, "Overnight");
         clock.move(Duration.ofHours(13));
         petra.post("/desk/new-visit", fields).expect(401);
         assertThat(petra.text()).contains("What you typed is kept");
@@ -98,8 +100,8 @@ class FormTokenTest {
 
     @Test
     void aFormOfAnEarlierSignInIsShownAgainAndGoesThroughOnTheNextPress() {
-        var petra = salon.as("petra").open("/desk/new-visit");
-        var fields = booking(petra, "Twice");
+        Walker petra = salon.as("petra").open("/desk/new-visit");
+        List<Map.Entry<String, String>> fields = booking(petra, "Twice");
         petra.send(".who", Map.of()).send(Map.of("login", "petra", "password", OpenSalon.PASSWORD));
         assertKept(petra.post("/desk/new-visit", fields).expect(422).page(), "Twice");
         assertThat(petra.send(Map.of()).expect(422).page().select("form[data-kept]")).isEmpty();
@@ -108,7 +110,7 @@ class FormTokenTest {
 
     @Test
     void aLostCookieAtSignInAsksForThePasswordAloneAgain() {
-        var somebody = new Walker().open("/sign-in?to=/desk");
+        Walker somebody = new Walker().open("/sign-in?to=/desk");
         somebody.cookies().clear();
         somebody.send(Map.of("login", "petra", "password", OpenSalon.PASSWORD)).expect(422);
         assertThat(somebody.page().html()).doesNotContain(OpenSalon.PASSWORD);
@@ -119,14 +121,14 @@ class FormTokenTest {
     @Test
     void aClientWhoseDoorIsLostKeepsHerAnswersAndSendsThemOnceTheLinkIsOpenAgainAndTheCodeTyped() {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
-        var client = knocking.come(visit, Map.of()).agree();
-        var topic = client.walker().at();
-        var form = new ArrayList<>(client.walker().fields("main form"));
+        Answering client = knocking.come(visit, Map.of()).agree();
+        String topic = client.walker().at();
+        ArrayList<Map.Entry<String, String>> form = new ArrayList<>(client.walker().fields("main form"));
         form.add(Map.entry("kept-here", "Ñandú — “yes”"));
         client.walker().cookies().clear();
-        var page = client.walker().post(topic, form).expect(403).page();
+        Document page = client.walker().post(topic, form).expect(403).page();
         assertThat(page.select("[name=kept-here]").val()).isEqualTo("Ñandú — “yes”");
-        var again = knocking.come(visit, Map.of()).walker();
+        Walker again = knocking.come(visit, Map.of()).walker();
         client.walker().cookies().putAll(again.cookies());
         assertThat(again.at()).as("she has begun already, and this browser is a new one").isEqualTo("/code");
         page = client.walker().send(Map.of()).expect(403).page();
@@ -147,10 +149,11 @@ class FormTokenTest {
 
     @Test
     void aCookieThatIsNoCookieOfOursOpensPagesAllTheSame() {
-        for (var value : List.of("", "%", "not base64 !", "a".repeat(3000)))
+        for (String value : List.of("", "%", "not base64 !", "a".repeat(3000))) {
             assertThat(RestAssured.given().cookie("form", value).cookie("staff", value).cookie("door", value)
                 .cookie("csrf-token", value)
                 .get("/sign-in").statusCode()).as(value).isEqualTo(200);
+        }
     }
 
     private static RequestSpecification sent(Walker walker, String family) {
@@ -165,9 +168,9 @@ class FormTokenTest {
 
     @Test
     void whatAnotherSiteSendsIsNeitherTakenNorKept() {
-        var petra = salon.as("petra").open("/desk/new-visit");
-        for (var site : List.of("cross-site", "same-site")) {
-            var answer = sent(petra, "Forged").header("Sec-Fetch-Site", site).formParam("csrf-token", token(petra))
+        Walker petra = salon.as("petra").open("/desk/new-visit");
+        for (String site : List.of("cross-site", "same-site")) {
+            Response answer = sent(petra, "Forged").header("Sec-Fetch-Site", site).formParam("csrf-token", token(petra))
                 .post("/desk/new-visit");
             assertNothingHappened(answer, 403);
             assertThat(answer.asString()).doesNotContain("Forged");
@@ -179,9 +182,9 @@ class FormTokenTest {
 
     @Test
     void whatNothingVouchesForIsKeptForALiveSessionAloneAndChangesNothing() {
-        var petra = salon.as("petra").open("/desk");
+        Walker petra = salon.as("petra").open("/desk");
         assertNothingHappened(sent(petra, "Quiet").post("/desk/new-visit"), 422);
-        var stranger = sent(new Walker(), "Quiet").post("/desk/new-visit");
+        Response stranger = sent(new Walker(), "Quiet").post("/desk/new-visit");
         assertNothingHappened(stranger, 400);
         assertThat(stranger.asString()).doesNotContain("Quiet");
         assertNothingHappened(sent(new Walker(), "Quiet").formParam("login", "petra")
@@ -190,10 +193,10 @@ class FormTokenTest {
 
     @Test
     void anotherSessionsTokenIsNoneEvenForTheSamePerson() {
-        var petra = salon.as("petra").open("/desk/new-visit");
-        var stranger = token(salon.as("petra").open("/desk"));
+        Walker petra = salon.as("petra").open("/desk/new-visit");
+        String stranger = token(salon.as("petra").open("/desk"));
         assertNothingHappened(sent(petra, "Borrowed").formParam("csrf-token", stranger).post("/desk/new-visit"), 422);
-        var anonymous = new Walker().open("/sign-in");
+        Walker anonymous = new Walker().open("/sign-in");
         petra.cookies().putAll(anonymous.cookies());
         assertNothingHappened(sent(petra, "Tossed").formParam("csrf-token", token(anonymous)).post("/desk/new-visit"),
             422);
@@ -201,13 +204,13 @@ class FormTokenTest {
 
     @Test
     void aFileIsAskedForAgainAndTheWordsBesideItAreKept() {
-        var petra = salon.as("petra").open("/desk");
-        var answer = RestAssured.given().redirects().follow(false).cookies(petra.cookies())
+        Walker petra = salon.as("petra").open("/desk");
+        Response answer = RestAssured.given().redirects().follow(false).cookies(petra.cookies())
             .header("Accept", "text/html").header("Sec-Fetch-Site", "same-origin")
             .multiPart("csrf-token", "stale").multiPart("words", "ear, left")
             .multiPart("photo", "spot.jpg", new byte[] { 1 }, "image/jpeg")
             .post("/visits/" + UUID.randomUUID() + "/bench/tests/" + UUID.randomUUID() + "/photo");
-        var form = (FormElement) Jsoup.parse(answer.asString()).selectFirst("form[data-kept]");
+        FormElement form = (FormElement) Jsoup.parse(answer.asString()).selectFirst("form[data-kept]");
         assertThat(form.attr("enctype")).isEqualTo("multipart/form-data");
         assertThat(form.select("input[type=file]").attr("name")).isEqualTo("photo");
         assertThat(form.select("[name=words]").val()).isEqualTo("ear, left");
@@ -215,9 +218,11 @@ class FormTokenTest {
 
     @Test
     void aFormTooLongToCarryIsRefusedPlainly() {
-        var petra = salon.as("petra").open("/desk");
-        var request = sent(petra, "Long").header("Sec-Fetch-Site", "same-origin");
-        for (int i = 0; i < 5; i++) request.formParam("words" + i, "x".repeat(300_000));
+        Walker petra = salon.as("petra").open("/desk");
+        RequestSpecification request = sent(petra, "Long").header("Sec-Fetch-Site", "same-origin");
+        for (int i = 0; i < 5; i++) {
+            request.formParam("words" + i, "x".repeat(300_000));
+        }
         assertThat(request.post("/desk/new-visit").statusCode()).isEqualTo(400);
     }
 }

@@ -8,6 +8,7 @@ import foretress.salon.OpenSalon;
 import foretress.salon.Salon;
 import foretress.visit.Booked;
 import foretress.visit.Booking;
+import foretress.visit.Client;
 import foretress.visit.Clients;
 import foretress.visit.Visits;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -15,6 +16,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,10 +51,10 @@ class OwnServiceTest {
 
     private UUID booked(String language, Booked what) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            var client = clients
+            Client client = clients
                 .add(new Clients.Person("Ottilie", "Brandt", Optional.of(LocalDate.of(1965, 3, 4)), Optional.empty(),
                     Optional.of("01632 960 333"), language));
-            var wall = LocalDate.ofInstant(clock.instant(), Salon.the().zoneId()).plusDays(6).atTime(11, 0);
+            LocalDateTime wall = LocalDate.ofInstant(clock.instant(), Salon.the().zoneId()).plusDays(6).atTime(11, 0);
             return visits.book(new Booking(UUID.randomUUID().toString(), client.id, wall, Salon.the().zoneId(),
                 wall.atZone(Salon.the().zoneId()).toInstant(),
                 salon.stylist().id, List.of(what))).id;

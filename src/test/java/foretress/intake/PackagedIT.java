@@ -4,6 +4,7 @@ import static foretress.decision.AtTheChair.SAY_NO;
 import static foretress.decision.AtTheChair.press;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -21,6 +22,7 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
@@ -52,8 +54,9 @@ class PackagedIT {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null)
+        if (browser != null) {
             browser.close();
+        }
     }
 
     @Test
@@ -64,14 +67,14 @@ class PackagedIT {
     @Test
     void onPostgres() throws Exception {
         Assumptions.assumeTrue(Files.exists(Launched.POSTGRES_JAR), "NOT RUN: there is no " + Launched.POSTGRES_JAR);
-        try (var postgres = EmbeddedPostgres.start()) {
+        try (EmbeddedPostgres postgres = EmbeddedPostgres.start()) {
             walk(Launched.POSTGRES_JAR, Map.of("QUARKUS_DATASOURCE_JDBC_URL",
                 postgres.getJdbcUrl("postgres", "postgres"), "QUARKUS_DATASOURCE_USERNAME", "postgres"));
         }
     }
 
     private Map<String, String> demo(Map<String, String> database, int port) {
-        var environment = new HashMap<>(database);
+        HashMap<String, String> environment = new HashMap<>(database);
         environment.put("FORETRESS_DEMO", "1");
         environment.put("QUARKUS_HTTP_PORT", "" + port);
         return environment;
@@ -80,11 +83,11 @@ class PackagedIT {
     private void walk(Path jar, Map<String, String> database) throws Exception {
         int port = Launched.freePort();
         String base = "http://127.0.0.1:" + port;
-        try (var phone = browser.phone(base, true); var tablet = browser.tablet(base)) {
+        try (BrowserContext phone = browser.phone(base, true); BrowserContext tablet = browser.tablet(base)) {
             Page desk;
             Page bench;
             Tapping client;
-            try (var server = Launched.in(jar, folder, demo(database, port)).untilReady()) {
+            try (Launched server = Launched.in(jar, folder, demo(database, port)).untilReady()) {
                 desk = bookedWithTwoTabs(tablet);
                 atTheBench(tablet);
                 client = client(phone, link(desk));
@@ -93,13 +96,13 @@ class PackagedIT {
             }
             client.page().evaluate(SAY_NO);
             pulled(bench);
-            try (var again = Launched.in(jar, folder, demo(database, port)).untilReady()) {
+            try (Launched again = Launched.in(jar, folder, demo(database, port)).untilReady()) {
                 goesOn(client.page());
                 goesOn(bench);
                 sign(client.all());
                 passed(bench);
                 handedOver(tablet, here(desk));
-                var live = lookingByItself(tablet, here(desk));
+                Page live = lookingByItself(tablet, here(desk));
                 decided(tablet, here(desk), live);
                 closed(tablet, here(desk), live);
                 assertThatNothingIsWrongWith(again);
@@ -117,7 +120,7 @@ class PackagedIT {
     }
 
     private static String visit(String address) {
-        var found = VISIT.matcher(address);
+        Matcher found = VISIT.matcher(address);
         assertThat(found.matches()).as(address).isTrue();
         return "/visits/" + found.group(1);
     }
@@ -142,15 +145,15 @@ class PackagedIT {
 
     /** The notice with a lost cookie; the first topics with a second tab and Back. Stops before the page that a restart will meet. */
     private static Tapping client(BrowserContext phone, String link) {
-        var page = phone.newPage();
-        var client =
+        Page page = phone.newPage();
+        Tapping client =
             new Tapping(page, Map.of("hair-state", List.of("breaks")), same -> {}).enter(link, "30", "6", "1957");
         assertThat(client.at()).isEqualTo("/answers/notice");
         page.locator("input[name=agree]").check();
         phone.clearCookies();
         press(page);
         assertThat(kept(page).locator("[name=agree]").inputValue()).isEqualTo("yes");
-        var tab = phone.newPage();
+        Page tab = phone.newPage();
         new Tapping(tab, Map.of(), same -> {}).enter(link, "30", "6", "1957");
         goesOn(page);
         tab.navigate(client.at());
@@ -182,7 +185,7 @@ class PackagedIT {
      */
     private static ZoneId salonAtNoon(Page page) {
         signIn(page, "edda", "/salon");
-        var zone = page.locator("[name=zone] option").allTextContents().stream().filter(PackagedIT::isAboutNoon)
+        String zone = page.locator("[name=zone] option").allTextContents().stream().filter(PackagedIT::isAboutNoon)
             .findFirst().orElseThrow();
         page.selectOption("[name=zone]", zone);
         goesOn(page);
@@ -195,13 +198,15 @@ class PackagedIT {
 
     /** A new visit is typed while another tab goes through other pages; the cookie is lost, and a field was left out. */
     private static Page bookedWithTwoTabs(BrowserContext tablet) {
-        var page = tablet.newPage();
-        var zone = salonAtNoon(page);
+        Page page = tablet.newPage();
+        ZoneId zone = salonAtNoon(page);
         signIn(page, "petra", "/desk/new-visit");
         page.fill("[name=given]", "Ida");
         page.fill("[name=family]", "Marsh");
-        var tab = tablet.newPage();
-        for (var path : new String[] { "/desk/new-visit", "/day", "/desk" }) tab.navigate(path);
+        Page tab = tablet.newPage();
+        for (String path : new String[] { "/desk/new-visit", "/day", "/desk" }) {
+            tab.navigate(path);
+        }
         press(page);
         assertThat(kept(page).count()).isZero();
         assertThat(page.locator("[name=family]").inputValue()).as("the form itself, which lacks a date")
@@ -232,15 +237,15 @@ class PackagedIT {
 
     private static String visitOf(Page page, String name) {
         page.navigate("/desk");
-        var href = page.locator("a[href*='/visits/']", new Page.LocatorOptions().setHasText(name)).first()
+        String href = page.locator("a[href*='/visits/']", new Page.LocatorOptions().setHasText(name)).first()
             .getAttribute("href");
         return visit(href);
     }
 
     /** A tap after the page has looked again by itself for a while, and another tab has gone its way. */
     private static void atTheBench(BrowserContext tablet) {
-        var page = tablet.newPage();
-        var bench = visitOf(page, "Ottilie") + "/bench";
+        Page page = tablet.newPage();
+        String bench = visitOf(page, "Ottilie") + "/bench";
         page.navigate(bench);
         page.locator(".owed a.button.main").first().click();
         press(page);
@@ -248,8 +253,10 @@ class PackagedIT {
         page.locator("form[action$='/mix'] .button").click();
         page.locator("form[action$='/start'] .button.main").click();
         page.waitForSelector("button[value='A:SLIGHTLY_LIGHTER']");
-        for (int i = 0; i < 3; i++) page.waitForResponse(answer -> answer.url().endsWith("/live"), () -> {});
-        var tab = tablet.newPage();
+        for (int i = 0; i < 3; i++) {
+            page.waitForResponse(answer -> answer.url().endsWith("/live"), () -> {});
+        }
+        Page tab = tablet.newPage();
         tab.navigate(bench);
         tab.close();
         page.locator("button[value='A:SLIGHTLY_LIGHTER']").click();
@@ -262,7 +269,7 @@ class PackagedIT {
 
     /** The page on which the first hair is written down, shown before the program stops. */
     private static Page hairInHand(BrowserContext tablet, String here) {
-        var page = tablet.newPage();
+        Page page = tablet.newPage();
         page.navigate(here + "/bench/elasticity-test");
         return page;
     }
@@ -276,7 +283,7 @@ class PackagedIT {
 
     /** The client said that her hair breaks: it owes this test until hairs of every part have passed. */
     private static void passed(Page page) {
-        for (var part : List.of("MID_LENGTHS", "ENDS")) {
+        for (String part : List.of("MID_LENGTHS", "ENDS")) {
             assertThat(page.locator("[name=part]:checked").inputValue()).isEqualTo(part);
             pulled(page);
             goesOn(page);
@@ -287,19 +294,20 @@ class PackagedIT {
 
     /** The bench left open in another tab. */
     private static Page lookingByItself(BrowserContext tablet, String here) {
-        var page = tablet.newPage();
+        Page page = tablet.newPage();
         page.navigate(here + "/bench");
         return page;
     }
 
     private static void looksTwice(Page live) {
-        for (int i = 0; i < 2; i++)
+        for (int i = 0; i < 2; i++) {
             live.waitForResponse(answer -> answer.url().endsWith("/live") && answer.ok(), () -> {});
+        }
     }
 
     /** What was found changed since she signed: the tablet is handed over, signed on, given back. */
     private static void handedOver(BrowserContext tablet, String here) {
-        var page = tablet.newPage();
+        Page page = tablet.newPage();
         page.navigate(here + "/decision");
         assertThat(page.locator("[name=verdict-0][value=proceed-with-changes]").count())
             .as("not before she has signed for what is found now").isZero();
@@ -310,9 +318,9 @@ class PackagedIT {
 
     /** It goes ahead with changes, written down twice after Back and once more in another tab. */
     private static void decided(BrowserContext tablet, String here, Page live) {
-        var page = tablet.newPage();
+        Page page = tablet.newPage();
         page.navigate(here + "/decision");
-        var tab = tablet.newPage();
+        Page tab = tablet.newPage();
         tab.navigate(here + "/decision");
         goesAhead(page, live, "Rods one size up.");
         page.goBack();
@@ -343,8 +351,8 @@ class PackagedIT {
 
     /** Filled in in two tabs: one closes, the other keeps what was typed and corrects; Back leads to a form that can be sent. */
     private static void closed(BrowserContext tablet, String here, Page live) {
-        var page = closing(tablet, here, "Sat well.");
-        var tab = closing(tablet, here, "Sat well; the nape needs a minute more.");
+        Page page = closing(tablet, here, "Sat well.");
+        Page tab = closing(tablet, here, "Sat well; the nape needs a minute more.");
         looksTwice(live);
         onTheCard(page, "Sat well.");
         press(tab);
@@ -356,14 +364,15 @@ class PackagedIT {
         page.fill("[name=notes]", "Sat well; the nape two minutes.");
         because(page, "Looked again.");
         onTheCard(page, "the nape two minutes");
-        for (var paper : List.of(page.url() + "/paper", here + "/consent/1", here + "/consent/2"))
+        for (String paper : List.of(page.url() + "/paper", here + "/consent/1", here + "/consent/2")) {
             assertThatIsPaper(tablet, paper);
+        }
         page.navigate(here);
         assertThat(page.locator("h1").textContent()).contains("Closed");
     }
 
     private static Page closing(BrowserContext tablet, String here, String notes) {
-        var page = tablet.newPage();
+        Page page = tablet.newPage();
         page.navigate(here + "/closing");
         page.check("[name=course-0][value=as-planned]");
         AtTheChair.used(page, 0, "whole", Map.of("product", "Invented Wave", "batch", "W-31", "minutes", "20"));
@@ -386,7 +395,7 @@ class PackagedIT {
     }
 
     private static void assertThatIsPaper(BrowserContext tablet, String address) {
-        var paper = tablet.request().get(address);
+        APIResponse paper = tablet.request().get(address);
         assertThat(paper.status()).as(address).isEqualTo(200);
         assertThat(new String(paper.body(), 0, 5, StandardCharsets.US_ASCII)).as(address).isEqualTo("%PDF-");
     }

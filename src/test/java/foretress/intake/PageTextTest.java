@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foretress.consent.ConsentText.Part;
 import foretress.consent.Consents;
 import foretress.consent.Read;
+import foretress.consent.SignedConsent;
 import foretress.salon.OpenSalon;
 import foretress.visit.VisitMaker;
 import io.quarkus.test.junit.QuarkusTest;
@@ -31,12 +32,12 @@ class PageTextTest {
     void thePageTheTextAndThePaperSayTheSame() {
         salon.open();
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
-        var client = knocking
+        Answering client = knocking
             .come(visit, Map.of("darkening-lotion", List.of("some-time-ago"), "colour-reaction", List.of("dont-know")))
             .agree().all().readBack();
         Document page = client.walker().page();
         client.sign("Ottilie Brandt");
-        var signed = consents.latest(visit).orElseThrow();
+        SignedConsent signed = consents.latest(visit).orElseThrow();
         String text = consents.text(signed);
         String[] first = text.lines().findFirst().orElseThrow().split("\t");
         assertThat(first).startsWith(page.select("html").attr("lang"), signed.textVersion()).hasSize(3);
@@ -59,8 +60,8 @@ class PageTextTest {
 
     /** The page's lines in the order of the text; the page shows what is to be agreed to last, beside the button. */
     private static List<String> onThePage(Document page) {
-        var lines = new ArrayList<>(List.of(page.selectFirst("main > .lead").text()));
-        for (var part : Part.values()) {
+        ArrayList<String> lines = new ArrayList<>(List.of(page.selectFirst("main > .lead").text()));
+        for (Part part : Part.values()) {
             if (part == Part.STATEMENTS) {
                 statements(page.selectFirst("#statements"), lines);
             } else {
@@ -73,7 +74,7 @@ class PageTextTest {
 
     private static void statements(Element fieldset, List<String> lines) {
         lines.add(fieldset.selectFirst("legend").text());
-        var labels = fieldset.select("label").eachText();
+        List<String> labels = fieldset.select("label").eachText();
         for (int i = 0; i < labels.size(); i++) {
             lines.add(i + 1 + " " + oneSpace(labels.get(i)));
         }

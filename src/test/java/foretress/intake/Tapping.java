@@ -120,8 +120,9 @@ final class Tapping {
     private boolean list(Locator question) {
         String id = question.locator("button[name$='.act']").first().getAttribute("name").replace(".act", "");
         boolean added = question.locator("button[name$='.drop']").count() > 0;
-        var entry = told.entrySet().stream().filter(e -> e.getKey().startsWith(id + "."))
-            .sorted(Map.Entry.comparingByKey(BY_NEED)).toList();
+        List<Map.Entry<String, List<String>>> entry =
+            told.entrySet().stream().filter(e -> e.getKey().startsWith(id + "."))
+                .sorted(Map.Entry.comparingByKey(BY_NEED)).toList();
         if (added) {
             return false;
         }

@@ -3,13 +3,16 @@ package foretress.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.WaitUntilState;
 import foretress.Browser;
 import foretress.Overheard;
 import foretress.Pictures;
 import foretress.consent.Consents;
+import foretress.consent.SignedConsent;
 import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Answers;
 import foretress.questionnaire.Question;
 import foretress.salon.OpenSalon;
 import foretress.visit.State;
@@ -31,6 +34,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
@@ -101,15 +105,15 @@ class WholePathBrowserTest {
     private byte[] signAndDownload(Tapping client) throws IOException {
         client.send();
         assertThat(client.at()).isEqualTo("/answers/done");
-        var download = client.page().waitForDownload(() -> client.page().locator("a.button.main").tap());
+        Download download = client.page().waitForDownload(() -> client.page().locator("a.button.main").tap());
         return Files.readAllBytes(download.path());
     }
 
     private void sameAsKept(byte[] copy, String markKind) throws IOException {
-        var kept = consents.latest(visit).orElseThrow();
+        SignedConsent kept = consents.latest(visit).orElseThrow();
         assertThat(copy).isEqualTo(consents.pdf(kept));
         assertThat(kept.markKind().code()).isEqualTo(markKind);
-        try (var paper = Loader.loadPDF(copy)) {
+        try (PDDocument paper = Loader.loadPDF(copy)) {
             assertThat(new PDFTextStripper().getText(paper)).contains("Ottilie Brandt", "Alder & Wren",
                 "How this was signed");
         }
@@ -124,9 +128,9 @@ class WholePathBrowserTest {
     @Test
     @DisplayName("A7, A9, B35, D10: on a phone a client answers by touch, draws a signature and downloads the very bytes that are kept")
     void aClientSignsWithAFinger() throws IOException {
-        try (var context = browser.phone(base.toString(), true)) {
+        try (BrowserContext context = browser.phone(base.toString(), true)) {
             var overheard = new Overheard(context);
-            var client =
+            Tapping client =
                 new Tapping(context.newPage(), lotion(), at -> {}).enter(link(), "4", "3", "1965").agree().all().send();
             client.tickEveryStatement();
             new Finger(client.page(), "canvas").signs();
@@ -140,9 +144,9 @@ class WholePathBrowserTest {
     @Test
     @DisplayName("A7, B35: without JavaScript the whole path is open as well, signed by typing")
     void withoutAScript() throws IOException {
-        try (var context = browser.phone(base.toString(), false)) {
+        try (BrowserContext context = browser.phone(base.toString(), false)) {
             var overheard = new Overheard(context);
-            var client =
+            Tapping client =
                 new Tapping(context.newPage(), lotion(), at -> {}).enter(link(), "4", "3", "1965").agree().all().send();
             client.tickEveryStatement();
             assertThat(client.page().locator("canvas").isVisible()).isFalse();
@@ -164,7 +168,7 @@ class WholePathBrowserTest {
     private List<String> openNow() {
         return QuarkusTransaction.requiringNew().call(() -> {
             Visit now = Visit.findById(visit);
-            var said = intake.said(now);
+            Answers said = intake.said(now);
             return intake.topics(now, said).stream().flatMap(t -> intake.put(now, t, said).stream()).map(Question::id)
                 .toList();
         });
@@ -179,7 +183,7 @@ class WholePathBrowserTest {
     @Test
     @DisplayName("R2, R7: a fresh client sees every question that her answers open, what opens on a page alone on the next, with the reason in focus")
     void everyConditionalQuestionIsSeen() {
-        try (var context = browser.phone(base.toString(), true)) {
+        try (BrowserContext context = browser.phone(base.toString(), true)) {
             context.addInitScript("addEventListener('focusin', e => window.landed ??= e.target.textContent)");
             Set<String> seen = new LinkedHashSet<>();
             List<String> reasons = new ArrayList<>();
@@ -201,17 +205,18 @@ class WholePathBrowserTest {
     @ValueSource(booleans = { true, false })
     @DisplayName("R6: where sending a page breaks off, Back leads to it, with everything still chosen")
     void aBrokenSendingLosesNothing(boolean scripts) {
-        try (var context = browser.phone(base.toString(), scripts)) {
-            var client = new Tapping(context.newPage(), Map.of(), at -> {}).enter(link(), "4", "3", "1965").agree();
+        try (BrowserContext context = browser.phone(base.toString(), scripts)) {
+            Tapping client = new Tapping(context.newPage(), Map.of(), at -> {}).enter(link(), "4", "3", "1965").agree();
             Page page = client.page();
             String at = client.at();
             List<String> chosen = List.of("colour-reaction", "tint-reaction");
             chosen.forEach(q -> page.locator("input[name=" + q + "][value=no]").check());
             context.route("**/answers/**", route -> {
-                if (route.request().method().equals("POST"))
+                if (route.request().method().equals("POST")) {
                     route.abort();
-                else
+                } else {
                     route.resume();
+                }
             });
             page.locator(".button.main").tap();
             page.waitForURL(url -> url.startsWith("chrome-error") || url.contains("kept"),
@@ -226,14 +231,14 @@ class WholePathBrowserTest {
     @Test
     @DisplayName("A1, E5: every kind of page stands in a picture, on a phone and on a tablet of 1024×768")
     void pictures() throws IOException {
-        try (var context = browser.phone(base.toString(), true)) {
+        try (BrowserContext context = browser.phone(base.toString(), true)) {
             pictureClient(context.newPage());
         }
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             pictureStaff(context.newPage());
         }
         visit = make.visit(LocalDate.of(1965, 3, 4));
-        try (var context = browser.phone(base.toString(), true)) {
+        try (BrowserContext context = browser.phone(base.toString(), true)) {
             pictureCare(context.newPage());
         }
     }
@@ -242,7 +247,8 @@ class WholePathBrowserTest {
         String link = link();
         page.navigate(link);
         Pictures.take(page, "door");
-        var client = new Tapping(page, lotion(), WholePathBrowserTest::pictureQuestion).enter(link, "4", "3", "1965");
+        Tapping client =
+            new Tapping(page, lotion(), WholePathBrowserTest::pictureQuestion).enter(link, "4", "3", "1965");
         client.agree().all();
         Pictures.take(page, "read-back");
         client.send();
@@ -253,7 +259,7 @@ class WholePathBrowserTest {
         Pictures.take(page, "sign");
         client.send();
         Pictures.take(page, "done");
-        try (var paper = Loader.loadPDF(consents.pdf(consents.latest(visit).orElseThrow()))) {
+        try (PDDocument paper = Loader.loadPDF(consents.pdf(consents.latest(visit).orElseThrow()))) {
             Pictures.keep(new PDFRenderer(paper).renderImageWithDPI(0, PAPER_DPI), "consent-1");
         }
     }
@@ -289,7 +295,8 @@ class WholePathBrowserTest {
             QuarkusTransaction.requiringNew().call(() -> Visit.list("state = ?1 and signedAt is null", State.SIGNED));
         for (Visit one : madeUp) {
             make.is(one.id, State.INVITED);
-            var told = one.client.givenName.equals("Ottilie") ? lotion() : Map.<String, List<String>>of();
+            Map<String, List<String>> told =
+                one.client.givenName.equals("Ottilie") ? lotion() : Map.<String, List<String>>of();
             knocking.come(one.id, one.client.birthDate().orElseThrow(), told).agree().all().readBack()
                 .sign(one.client.fullName());
         }
@@ -303,7 +310,7 @@ class WholePathBrowserTest {
     private void pictureCare(Page page) {
         Map<String, List<String>> told =
             Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("swelling", "breathing"));
-        var client =
+        Tapping client =
             new Tapping(page, told, WholePathBrowserTest::pictureCareOnly).enter(link(), "4", "3", "1965").agree();
         client.send();
         Pictures.take(page, "error");

@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -298,7 +299,7 @@ class WholePathTest {
             .asByteArray();
         Files.createDirectories(Path.of("target/paper"));
         Files.write(Path.of("target/paper/knows-nothing.pdf"), copy);
-        try (var paper = Loader.loadPDF(copy)) {
+        try (PDDocument paper = Loader.loadPDF(copy)) {
             assertThat(paper.getNumberOfPages()).isLessThanOrEqualTo(4);
             String text = flat(new PDFTextStripper().getText(paper));
             List<String> unknown = unknown();

@@ -28,7 +28,7 @@ class BirthDateFieldTest {
         "'126 years ago',              '24',   '11', '1900',  TOO_LONG_AGO",
     })
     void whatIsWrongIsNamed(String name, String day, String month, String year, Mistake mistake) {
-        var read = new BirthDateField(day, month, year).read(TODAY);
+        BirthDateField.Read read = new BirthDateField(day, month, year).read(TODAY);
         assertThat(read.mistake()).contains(mistake);
         assertThat(read.date()).isEmpty();
     }
@@ -46,9 +46,10 @@ class BirthDateFieldTest {
             .filter(c -> Character.getType(c) == Character.DECIMAL_DIGIT_NUMBER && Character.digit(c, 10) == 0)
             .toArray();
         assertThat(zeros.length).isGreaterThan(50);
-        for (int zero : zeros)
+        for (int zero : zeros) {
             assertThat(new BirthDateField(in(zero, "07"), in(zero, "4"), in(zero, "1958")).read(TODAY).date())
                 .as("digits from U+%04X", zero).contains(LocalDate.of(1958, 4, 7));
+        }
     }
 
     private static String in(int zero, String digits) {

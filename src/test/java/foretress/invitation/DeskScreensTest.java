@@ -2,6 +2,7 @@ package foretress.invitation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import foretress.Axe;
@@ -58,7 +59,7 @@ class DeskScreensTest {
     @Test
     void theDoorIsUsableByEverybodyOnAPhone() {
         String link = "/i/" + invitations.issue(visit, Invitation.Way.SHOWN, "server").reveal();
-        try (Browser browser = Browser.open(); var phone = browser.phone(root(), true)) {
+        try (Browser browser = Browser.open(); BrowserContext phone = browser.phone(root(), true)) {
             Page page = phone.newPage();
             page.navigate(link);
             checked(page, "door");
@@ -94,7 +95,7 @@ class DeskScreensTest {
         Walker signedIn = salon.as("sanna");
         try (Browser browser = Browser.open()) {
             for (int width : List.of(1024, 360)) {
-                try (var tablet = browser.sized(root(), width, 768)) {
+                try (BrowserContext tablet = browser.sized(root(), width, 768)) {
                     tablet.addCookies(signedIn.cookies().entrySet().stream()
                         .map(c -> new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root()))
                         .toList());
@@ -115,7 +116,7 @@ class DeskScreensTest {
         UUID paper = make.visit(LocalDate.of(1990, 4, 3));
         try (Browser browser = Browser.open()) {
             for (int width : List.of(1024, 390)) {
-                try (var tablet = browser.sized(root(), width, 768)) {
+                try (BrowserContext tablet = browser.sized(root(), width, 768)) {
                     tablet.addCookies(signedIn.cookies().entrySet().stream()
                         .map(c -> new com.microsoft.playwright.options.Cookie(c.getKey(), c.getValue()).setUrl(root()))
                         .toList());

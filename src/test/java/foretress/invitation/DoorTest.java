@@ -9,6 +9,7 @@ import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
 import foretress.web.RateLimiter;
+import io.quarkus.arc.ManagedContext;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.eclipse.microprofile.config.ConfigProvider;
@@ -72,7 +74,9 @@ class DoorTest {
     void strangersStandInNobodysWay() {
         int allowed = ConfigProvider.getConfig().getValue("foretress.door.knocks-per-address", Integer.class);
         clock.stop();
-        for (int i = 0; i < allowed; i++) brake.stranger(RateLimiter.Door.LINK, "203.0.113.77");
+        for (int i = 0; i < allowed; i++) {
+            brake.stranger(RateLimiter.Door.LINK, "203.0.113.77");
+        }
         comes("203.0.113.77", "/i/no-such-link").then().statusCode(429).header("Retry-After", notNullValue());
         comes("203.0.113.77", link).then().statusCode(200);
         comes("203.0.113.78", "/i/no-such-link").then().statusCode(404);
@@ -155,7 +159,9 @@ class DoorTest {
     @Test
     void fiveWrongDatesLockTheLinkAndTheSixthIsRefusedThoughRight() {
         Walker walker = atTheDoor();
-        for (int day = 10; day < 14; day++) walker.send(born("" + day, "4", "1990")).expect(422);
+        for (int day = 10; day < 14; day++) {
+            walker.send(born("" + day, "4", "1990")).expect(422);
+        }
         walker.send(born("14", "4", "1990")).expect(423);
         Walker again = atTheDoor().send(born("3", "4", "1990")).expect(423);
         assertThat(again.cookies()).doesNotContainKey("door");
@@ -164,7 +170,9 @@ class DoorTest {
     @Test
     void theDeskSeesTheLockAndOpensTheLinkAgain() {
         Walker wrong = atTheDoor();
-        for (int day = 10; day < 15; day++) wrong.send(born("" + day, "4", "1990"));
+        for (int day = 10; day < 15; day++) {
+            wrong.send(born("" + day, "4", "1990"));
+        }
         Walker desk = salon.as("sanna").open("/desk");
         assertThat(desk.only(toDo()).text()).contains("Link locked after five wrong birth dates", "01632 960 333");
         desk.open("/desk/visits/" + visit).send("form[action$=unlock]", Map.of()).expect(200);
@@ -185,14 +193,16 @@ class DoorTest {
             LocalDate guess = LocalDate.of(1950, 1, 1).plusDays(i);
             tries.add(() -> invitations.knock(link.substring(3), guess, "en"));
         }
-        var threads = Executors.newFixedThreadPool(12);
+        ExecutorService threads = Executors.newFixedThreadPool(12);
         try {
             int judged = 0, locked = 0;
             for (Future<Invitations.Knock> one : threads.invokeAll(tries)) {
-                if (one.get() instanceof Invitations.Knock.Wrong)
+                if (one.get() instanceof Invitations.Knock.Wrong) {
                     judged++;
-                if (one.get() instanceof Invitations.Knock.Locked)
+                }
+                if (one.get() instanceof Invitations.Knock.Locked) {
                     locked++;
+                }
             }
             assertThat(judged).isEqualTo(Invitation.TRIES - 1); // the fifth locks
             assertThat(judged + locked).isEqualTo(100);
@@ -217,7 +227,7 @@ class DoorTest {
     }
 
     private static String look(String path) {
-        var response = RestAssured.given().get(path);
+        Response response = RestAssured.given().get(path);
         assertThat(response.statusCode()).isEqualTo(404);
         return response.asString();
     }
@@ -247,7 +257,7 @@ class DoorTest {
     @Test
     void aFieldSentTwiceIsRefusedAndAFormWithoutItsTokenIsShownAgain() {
         Walker walker = atTheDoor();
-        var doubled = new ArrayList<>(walker.fields("main form"));
+        ArrayList<Map.Entry<String, String>> doubled = new ArrayList<>(walker.fields("main form"));
         doubled.add(Map.entry("day", "3"));
         doubled.add(Map.entry("day", "4"));
         walker.post(link + "/birth-date", doubled).expect(400);
@@ -294,7 +304,7 @@ class DoorTest {
     @Inject Guest guest;
 
     private void begin(UUID door) {
-        var context = io.quarkus.arc.Arc.container().requestContext();
+        ManagedContext context = io.quarkus.arc.Arc.container().requestContext();
         context.activate();
         try {
             guest.cameThrough(QuarkusTransaction.requiringNew().call(() -> ClientSession.findById(door)));
@@ -312,7 +322,9 @@ class DoorTest {
         clock.move(Duration.ofMinutes(16));
         client.send("form[action=/code]", Map.of("code", code)).expect(422);
         String guessed = codeFromTheDesk();
-        for (int i = 0; i < 5; i++) client.send("form[action=/code]", Map.of("code", "0000000" + i)).expect(422);
+        for (int i = 0; i < 5; i++) {
+            client.send("form[action=/code]", Map.of("code", "0000000" + i)).expect(422);
+        }
         client.send("form[action=/code]", Map.of("code", guessed)).expect(422);
         String fresh = codeFromTheDesk();
         client.send("form[action=/code]", Map.of("code", fresh));

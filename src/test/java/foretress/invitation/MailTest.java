@@ -14,6 +14,8 @@ import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -21,6 +23,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterEach;
@@ -71,7 +76,7 @@ class MailTest {
     }
 
     private static String link(String mail) {
-        var found = Pattern.compile("/i/([A-Za-z0-9_-]{43})").matcher(unfolded(mail));
+        Matcher found = Pattern.compile("/i/([A-Za-z0-9_-]{43})").matcher(unfolded(mail));
         assertThat(found.find()).as(mail).isTrue();
         return found.group();
     }
@@ -84,8 +89,9 @@ class MailTest {
             if (joined.charAt(i) == '=' && joined.substring(i).matches("(?s)=[0-9A-F]{2}.*")) {
                 out.write(Integer.parseInt(joined.substring(i + 1, i + 3), 16));
                 i += 2;
-            } else
+            } else {
                 out.writeBytes(joined.substring(i, i + 1).getBytes(StandardCharsets.UTF_8));
+            }
         }
         return out.toString(StandardCharsets.UTF_8);
     }
@@ -134,17 +140,23 @@ class MailTest {
 
     private String dump() throws SQLException {
         var all = new StringBuilder();
-        try (var connection = store.getConnection(); var rows = connection.createStatement().executeQuery("script")) {
-            while (rows.next()) all.append(rows.getString(1)).append('\n');
+        try (Connection connection = store.getConnection();
+            ResultSet rows = connection.createStatement().executeQuery("script")) {
+            while (rows.next()) {
+                all.append(rows.getString(1)).append('\n');
+            }
         }
         return all.toString();
     }
 
     private List<String> bodies() throws SQLException {
         var all = new java.util.ArrayList<String>();
-        try (var connection = store.getConnection();
-            var rows = connection.createStatement().executeQuery("select body from outbox where body is not null")) {
-            while (rows.next()) all.add(rows.getString(1));
+        try (Connection connection = store.getConnection();
+            ResultSet rows =
+                connection.createStatement().executeQuery("select body from outbox where body is not null")) {
+            while (rows.next()) {
+                all.add(rows.getString(1));
+            }
         }
         return all;
     }
@@ -228,13 +240,17 @@ class MailTest {
 
     @Test
     void twoSendersAtOnceSendOneMailOnce() throws Exception {
-        for (int i = 0; i < 5; i++) mailed(visit("ottilie" + i + "@post.example"));
-        var threads = java.util.concurrent.Executors.newFixedThreadPool(4);
+        for (int i = 0; i < 5; i++) {
+            mailed(visit("ottilie" + i + "@post.example"));
+        }
+        ExecutorService threads = java.util.concurrent.Executors.newFixedThreadPool(4);
         try {
             List<java.util.concurrent.Callable<Integer>> senders =
                 List.of(sender::sendDue, sender::sendDue, sender::sendDue, sender::sendDue);
             int sent = 0;
-            for (var one : threads.invokeAll(senders)) sent += one.get();
+            for (Future<Integer> one : threads.invokeAll(senders)) {
+                sent += one.get();
+            }
             assertThat(sent).isEqualTo(5);
         } finally {
             threads.shutdown();
@@ -266,7 +282,7 @@ class MailTest {
         assertThat(second.open("/answers/stop").at()).isEqualTo("/code");
         second.send("form[action=/code/mail]", Map.of()).expect(200);
         sender.sendDue();
-        var code = Pattern.compile("Your code is (\\d{4} \\d{4})\\.").matcher(unfolded(SMTP.mails().get(1)));
+        Matcher code = Pattern.compile("Your code is (\\d{4} \\d{4})\\.").matcher(unfolded(SMTP.mails().get(1)));
         assertThat(code.find()).isTrue();
         second.send("form[action=/code]", Map.of("code", "1234 5678")).expect(422);
         assertThat(second.send("form[action=/code]", Map.of("code", code.group(1))).at()).startsWith("/answers");

@@ -16,7 +16,9 @@ class TokenTest {
     @Test
     void aMillionTokensAreAMillionTokens() {
         Set<String> seen = new HashSet<>(2_000_000);
-        for (int i = 0; i < 1_000_000; i++) seen.add(Token.fresh().reveal());
+        for (int i = 0; i < 1_000_000; i++) {
+            seen.add(Token.fresh().reveal());
+        }
         assertThat(seen).hasSize(1_000_000);
     }
 
@@ -28,12 +30,14 @@ class TokenTest {
 
     @Test
     void printingATokenDoesNotRevealIt() {
-        var token = Token.fresh();
+        Token token = Token.fresh();
         assertThat("" + token).doesNotContain(token.reveal());
     }
 
     @Test
     void codesKeepTheirLeadingZeros() {
-        for (int i = 0; i < 10_000; i++) assertThat(Token.freshCode()).matches("[0-9]{8}");
+        for (int i = 0; i < 10_000; i++) {
+            assertThat(Token.freshCode()).matches("[0-9]{8}");
+        }
     }
 }

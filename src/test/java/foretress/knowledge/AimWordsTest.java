@@ -80,7 +80,7 @@ class AimWordsTest {
     @ValueSource(strings = { "en", "es" })
     @DisplayName("R19: no client reads in any text, of a finding or of a test, about a service of another aim than the one she booked")
     void everyTextSpeaksOfWhatIsBooked(String language) {
-        ClientTexts texts = new ClientTexts(KNOWLEDGE, language);
+        var texts = new ClientTexts(KNOWLEDGE, language);
         Set<String> wrong = new TreeSet<>();
         for (Service service : texts.services()) {
             for (ClientTexts.Text text : texts.of(service)) {
@@ -110,7 +110,7 @@ class AimWordsTest {
     void everyReviewedPhraseIsStillReadSomewhere() {
         Set<String> all = new HashSet<>();
         for (String language : List.of("en", "es")) {
-            ClientTexts texts = new ClientTexts(KNOWLEDGE, language);
+            var texts = new ClientTexts(KNOWLEDGE, language);
             texts.services().forEach(service -> texts.of(service).forEach(text -> all.add(language + text.said())));
         }
         assertThat(TOLD).allSatisfy(told -> assertThat(all)

@@ -77,7 +77,7 @@ class AnswerWordsTest {
 
     @Test
     void howOftenIsSaidWhereItIsKnown() {
-        SaidTreatment perm = new SaidTreatment("perm", new InYear(Year.of(2023)), "dont-know", "salon", "several");
+        var perm = new SaidTreatment("perm", new InYear(Year.of(2023)), "dont-know", "salon", "several");
         assertThat(AnswerWords.say(TREATMENTS, perm, KNOWLEDGE.words("en")))
             .isEqualTo("Perm: lasting curls – 2023, not sure where, at a salon, several times, "
                 + "not sure how far apart, first time: not sure when");
@@ -85,7 +85,7 @@ class AnswerWordsTest {
 
     @Test
     void aRepeatedTreatmentSaysHowFarApartAndSinceWhen() {
-        SaidTreatment dye = new SaidTreatment("box-dye", new InMonth(YearMonth.of(2025, 3)), "regrowth", "home",
+        var dye = new SaidTreatment("box-dye", new InMonth(YearMonth.of(2025, 3)), "regrowth", "home",
             "regularly", "6-weeks", new YearsAgo(2, 3));
         assertThat(AnswerWords.say(TREATMENTS, dye, KNOWLEDGE.words("en")))
             .isEqualTo("Colour from a box, at home – March 2025, the new growth, at home, regularly, "
@@ -111,8 +111,8 @@ class AnswerWordsTest {
 
     @Test
     void aMedicineIsSaidAsTypedWithWhatWasAsked() {
-        Medicine known = new Medicine("prednisolone", "low", "mouth", "now");
-        Medicine bare = new Medicine("ميثوتريكسات", Medicine.NOT_ASKED, Medicine.NOT_ASKED, Medicine.NOT_ASKED);
+        var known = new Medicine("prednisolone", "low", "mouth", "now");
+        var bare = new Medicine("ميثوتريكسات", Medicine.NOT_ASKED, Medicine.NOT_ASKED, Medicine.NOT_ASKED);
         assertThat(say("medicines", new Medicines(List.of(known, bare)), "en"))
             .isEqualTo("prednisolone, low dose, by mouth, taking it now; ميثوتريكسات");
     }

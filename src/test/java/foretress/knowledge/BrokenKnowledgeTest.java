@@ -22,7 +22,7 @@ class BrokenKnowledgeTest {
 
     @Test
     void theBaseItselfIsSound() {
-        KnowledgeReader reader = new KnowledgeReader(BASE);
+        var reader = new KnowledgeReader(BASE);
         assertThat(WordsCheck.missing(reader.read())).isEmpty();
         assertThat(reader.complaints().all()).isEmpty();
     }
@@ -43,7 +43,7 @@ class BrokenKnowledgeTest {
     }
 
     static String complaints(String text) {
-        KnowledgeReader reader =
+        var reader =
             new KnowledgeReader(BASE.with(text.lines().findFirst().orElseThrow().substring(STANDS_IN.length()), text));
         Knowledge knowledge = reader.read();
         List<String> said = reader.complaints().all().stream().map(Complaint::toString).toList();

@@ -27,7 +27,7 @@ class CasesTest {
     private static final List<Case> CASES = cases();
 
     private static List<Case> cases() {
-        CaseReader reader = new CaseReader(KNOWLEDGE);
+        var reader = new CaseReader(KNOWLEDGE);
         List<Case> read = new ArrayList<>();
         KnowledgeFiles.ofFolder(FOLDER).byPath().forEach((path, text) -> Yaml.read(path, text, COMPLAINTS)
             .ifPresent(file -> file.trying(f -> read.addAll(reader.read(path, f)))));

@@ -8,7 +8,7 @@ public final class CheckKnowledge {
 
     public static void main(String[] args) {
         Path folder = Path.of(args.length > 0 ? args[0] : "src/main/knowledge");
-        KnowledgeReader reader = new KnowledgeReader(KnowledgeFiles.ofFolder(folder));
+        var reader = new KnowledgeReader(KnowledgeFiles.ofFolder(folder));
         Knowledge knowledge = reader.read();
         reader.complaints().all().forEach(System.out::println);
         WordsCheck.missing(knowledge).forEach(System.out::println);

@@ -98,7 +98,7 @@ class ConditionTest {
     }
 
     private Condition read(String text) {
-        Complaints complaints = new Complaints();
+        var complaints = new Complaints();
         Condition condition = reader.read(Yaml.read("tried", '"' + text + '"', complaints).orElseThrow());
         assertThat(complaints.all()).isEmpty();
         return condition;

@@ -26,8 +26,8 @@ class EveryQuestionIsAskedTest {
     @Property(tries = 2_000, seed = "20261129")
     @Label("R2: every question whose condition holds was on a page before reading back, and none whose condition does not hold")
     void everyOpenQuestionIsOnAPageAndNoOther(@ForAll int number) {
-        RandomClients client = new RandomClients(number);
-        Walk walk =
+        var client = new RandomClients(number);
+        var walk =
             new Walk(QUESTIONS, client.pick(KNOWLEDGE.ruleSet().services()).chemistries(), Answers.NONE, Set.of());
         Optional<Walk.Step> step = walk.next();
         for (int pages = 0; step.isPresent(); pages++) {

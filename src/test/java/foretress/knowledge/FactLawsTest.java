@@ -50,7 +50,7 @@ class FactLawsTest {
 
     private static void holds(FactDef def) {
         List<Question> questions = read(def);
-        FactFinder finder = new FactFinder(only(def), Lexicon.KNOWS_NOTHING);
+        var finder = new FactFinder(only(def), Lexicon.KNOWS_NOTHING);
         for (int[] choice : choices(questions)) {
             Answers answers = answers(questions, choice);
             FactValue said = find(finder, def, answers);
@@ -69,7 +69,7 @@ class FactLawsTest {
     }
 
     private static FactValue find(FactFinder finder, FactDef def, Answers answers) {
-        Situation situation = new Situation(DAY, Optional.empty(), EVERYTHING, KNOWLEDGE.questionnaire(), answers,
+        var situation = new Situation(DAY, Optional.empty(), EVERYTHING, KNOWLEDGE.questionnaire(), answers,
             KNOWLEDGE.policy("uk"), List.of());
         return finder.find(situation).get(def.id());
     }
@@ -95,7 +95,7 @@ class FactLawsTest {
     /** For each question a number: one of its options, or one more for no answer. */
     private static List<int[]> choices(List<Question> questions) {
         long all = questions.stream().mapToLong(q -> q.options().size() + 1).reduce(1, Math::multiplyExact);
-        Random random = new Random(all);
+        var random = new Random(all);
         List<int[]> choices = new ArrayList<>();
         for (int n = 0; n < Math.min(all, MOST); n++) {
             long number = all <= MOST ? n : random.nextLong(all);

@@ -37,7 +37,7 @@ final class FindingWalk {
         this.knowledge = knowledge;
         this.words = knowledge.words("en");
         this.service = knowledge.ruleSet().service("highlights").orElseThrow();
-        SaidTreatment lotion = new SaidTreatment("restorer", new SaidDate.InSeason(Season.SUMMER, Year.of(2024)),
+        var lotion = new SaidTreatment("restorer", new SaidDate.InSeason(Season.SUMMER, Year.of(2024)),
             "whole", "home", "regularly");
         this.said = new Answers(Map.of("darkening-lotion", Answer.Chosen.of("some-time-ago"), "treatments",
             new Answer.Treatments(List.of(lotion)),

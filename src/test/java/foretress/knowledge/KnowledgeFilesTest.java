@@ -8,6 +8,7 @@ import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import org.junit.jupiter.api.AfterEach;
@@ -25,7 +26,7 @@ class KnowledgeFilesTest {
     @Test
     void theSameFilesAreFoundInAJarAsInAFolder(@TempDir Path folder) throws IOException {
         KnowledgeFiles files = KnowledgeFiles.ofFolder(Path.of("src/main/knowledge"));
-        try (URLClassLoader jar = new URLClassLoader(new URL[] { jar(folder, files).toUri().toURL() }, null)) {
+        try (var jar = new URLClassLoader(new URL[] { jar(folder, files).toUri().toURL() }, null)) {
             Thread.currentThread().setContextClassLoader(jar);
             assertThat(KnowledgeFiles.ofClassPath().byPath()).isEqualTo(files.byPath()).hasSizeGreaterThan(20);
         }
@@ -39,8 +40,8 @@ class KnowledgeFilesTest {
 
     private static Path jar(Path folder, KnowledgeFiles files) throws IOException {
         Path jar = folder.resolve("knowledge.jar");
-        try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar))) {
-            for (var file : files.byPath().entrySet()) {
+        try (var out = new JarOutputStream(Files.newOutputStream(jar))) {
+            for (Map.Entry<String, String> file : files.byPath().entrySet()) {
                 out.putNextEntry(new JarEntry("knowledge/" + file.getKey()));
                 out.write(file.getValue().getBytes(StandardCharsets.UTF_8));
             }

@@ -19,7 +19,7 @@ class KnowledgeTest {
 
     @Test
     void theKnowledgeHasNoFault() {
-        KnowledgeReader reader = new KnowledgeReader(KnowledgeFiles.ofClassPath());
+        var reader = new KnowledgeReader(KnowledgeFiles.ofClassPath());
         reader.read();
         assertThat(reader.complaints().all()).as("faults in src/main/knowledge").isEmpty();
     }

@@ -12,14 +12,14 @@ class LexiconReaderTest {
     private static final String HEAD = "name,cas,other_names,class,risk,entry,limit,source,confidence\n";
 
     private static java.util.List<String> complaints(String path, String text) {
-        Complaints complaints = new Complaints();
+        var complaints = new Complaints();
         new LexiconReader(new KnowledgeFiles(new TreeMap<>()).with(path, text), complaints).read();
         return complaints.all().stream().map(Complaint::headline).toList();
     }
 
     @Test
     void theShippedListsAreClean() {
-        Complaints complaints = new Complaints();
+        var complaints = new Complaints();
         new LexiconReader(KnowledgeFiles.ofFolder(Path.of("src/main/knowledge")), complaints).read();
         assertThat(complaints.all()).isEmpty();
     }

@@ -21,7 +21,7 @@ final class LexiconReference {
     static String substances() {
         List<List<String>> rows = rows("substances.csv");
         long numbered = rows.stream().filter(r -> !r.get(1).isEmpty()).count();
-        StringBuilder page = new StringBuilder("""
+        var page = new StringBuilder("""
             # The substances
 
             What a label is read against: %d substances and groups, %d of them with a CAS number whose check digit holds. This page is made
@@ -40,7 +40,7 @@ final class LexiconReference {
 
     static String medicines() {
         List<List<String>> rows = rows("medicines.csv");
-        StringBuilder page = new StringBuilder("""
+        var page = new StringBuilder("""
             # The medicines
 
             What a typed medicine is read against: %d generic names in %d rows; a name in several classes has several rows. This page is made

@@ -6,9 +6,11 @@ import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
+import foretress.assessment.Situation;
 import foretress.assessment.Weight;
 import foretress.closing.DoneHere;
 import foretress.hair.Residue;
+import foretress.hair.StrandMap;
 import foretress.intake.StrandMaps;
 import foretress.plan.Owing;
 import foretress.questionnaire.Question;
@@ -36,7 +38,8 @@ class NewKnowledgeNeedsNoJavaTest {
     /** The shipped knowledge, and to it an invented rub-in mousse, an invented dye and a service with it. */
     @BeforeEach
     void add() throws IOException {
-        for (var file : KnowledgeFiles.ofFolder(Path.of("src/main/knowledge")).byPath().entrySet()) {
+        for (Map.Entry<String, String> file : KnowledgeFiles.ofFolder(Path.of("src/main/knowledge")).byPath()
+            .entrySet()) {
             Path to = folder.resolve(file.getKey());
             Files.createDirectories(to.getParent());
             Files.writeString(to, file.getValue());
@@ -116,7 +119,7 @@ class NewKnowledgeNeedsNoJavaTest {
 
     private static List<String> owed(Knowledge knowledge, String given) {
         Case one = given(knowledge, given);
-        var hoped =
+        Situation hoped =
             one.situation().saying(knowledge.answeredWell(one.situation().answers(), one.service().chemistries()));
         return Owing.of(knowledge.ruleSet(), knowledge.factFinder(), one.situation(), hoped, List.of(one.service()))
             .tests();
@@ -145,7 +148,7 @@ class NewKnowledgeNeedsNoJavaTest {
         Case mousse = given(knowledge,
             "{ service: highlights, hair-length: 40, treatments: [{ what: metal-mousse, when: 2026-03 }] }");
         assertThat(knowledge.questionnaire().question("treatments").orElseThrow().options()).contains("metal-mousse");
-        var map = StrandMaps.map(mousse.situation(), knowledge, knowledge.words("en"));
+        StrandMap map = StrandMaps.map(mousse.situation(), knowledge, knowledge.words("en"));
         assertThat(map.lanes()).anySatisfy(lane -> {
             assertThat(lane.treatment().residue()).isEqualTo(Residue.METAL);
             assertThat(lane.treatment().metalPossible()).isTrue();

@@ -185,7 +185,7 @@ class OwingTest {
         for (Service service : KNOWLEDGE.ruleSet().services()) {
             boolean dye =
                 service.chemistries().contains("oxidative-dye") || service.chemistries().contains("direct-dye");
-            WholeClient client = new WholeClient(service, Answers.NONE, List.of(), false, Optional.empty());
+            var client = new WholeClient(service, Answers.NONE, List.of(), false, Optional.empty());
             Owing least =
                 owing(situation(client, KNOWLEDGE.answeredWell(Answers.NONE, service.chemistries())), service);
             assertThat(least.tests().contains("skin-test")).as(service.id()).isEqualTo(dye);

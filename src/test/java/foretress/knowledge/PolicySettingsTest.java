@@ -84,7 +84,7 @@ class PolicySettingsTest {
         "keratin, keratin-weeks, 5, 6, straighten-keratin, note, note" })
     void weeksSinceATreatmentAreThePolicys(String what, String figure, int over, int within, String service,
         String then, String lately) {
-        SaidTreatment treatment =
+        var treatment =
             new SaidTreatment(what, new SaidDate.OnDay(TODAY.minusWeeks(5)), "whole", "salon", "once");
         Answers said = Answers.NONE.with("treatments", new Answer.Treatments(List.of(treatment)));
         TestFact good = TestFact.sound("test-cutting", "good", TODAY, TODAY);
@@ -95,7 +95,7 @@ class PolicySettingsTest {
     /** A coat of keratin weighs more on a perm within the policy's weeks. */
     @Test
     void keratinWeighsMoreWithinThePolicysWeeks() {
-        SaidTreatment keratin =
+        var keratin =
             new SaidTreatment("keratin", new SaidDate.OnDay(TODAY.minusWeeks(5)), "whole", "salon", "once");
         Answers said = Answers.NONE.with("treatments", new Answer.Treatments(List.of(keratin)));
         assertThat(standing("perm-alkaline", said, uk().with("keratin-weeks", 5))).isEqualTo(Weight.NOTE);
@@ -118,7 +118,7 @@ class PolicySettingsTest {
     @ParameterizedTest
     @CsvSource({ "skin-test-validity-months, 1, 0", "skin-test-validity-months, 6, 0" })
     void aTestOfAnEarlierVisitStandsForMonthsOrForOneApplication(String figure, int months, int each) {
-        TestFact earlier = new TestFact("skin-test", "negative", TODAY.minusDays(20), Optional.of(TODAY.minusDays(18)),
+        var earlier = new TestFact("skin-test", "negative", TODAY.minusDays(20), Optional.of(TODAY.minusDays(18)),
             true, true, false, false, false);
         assertThat(standing("colour-whole", Answers.NONE, uk().with(figure, months), earlier))
             .isEqualTo(Weight.NOTHING_FOUND);
@@ -157,7 +157,7 @@ class PolicySettingsTest {
         Answers all = BASE.complete(said, service.chemistries(), Set.of());
         List<TestFact> made = List.of(tests).stream().anyMatch(t -> t.test().equals("skin-test")) ? List.of(tests)
             : java.util.stream.Stream.concat(java.util.stream.Stream.of(NEGATIVE), List.of(tests).stream()).toList();
-        Situation situation = new Situation(TODAY, TODAY, Optional.of(LocalDate.of(1990, 1, 1)), service.chemistries(),
+        var situation = new Situation(TODAY, TODAY, Optional.of(LocalDate.of(1990, 1, 1)), service.chemistries(),
             KNOWLEDGE.questionnaire(), all,
             policy, made, Optional.of(BaseClient.LENGTH_CM));
         return Assessor.assess(KNOWLEDGE.ruleSet(), KNOWLEDGE.factFinder().find(situation), List.of(service));

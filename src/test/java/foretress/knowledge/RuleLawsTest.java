@@ -134,7 +134,7 @@ class RuleLawsTest {
     @Test
     void aFactThatCouldNotBeFoundIsNeverNothingFound() {
         for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
-            Facts without = new Facts(without(best().byId(), def.id()));
+            var without = new Facts(without(best().byId(), def.id()));
             List<Standing> standings =
                 Assessor.assess(KNOWLEDGE.ruleSet(), without, KNOWLEDGE.ruleSet().services()).standings();
             assertThat(standings).as(def.id()).anyMatch(s -> s.weight() == Weight.COULD_NOT_BE_ASSESSED);
@@ -146,7 +146,7 @@ class RuleLawsTest {
     }
 
     private static Weight standing(Service service, Answers answers) {
-        Situation situation = new Situation(TODAY, Optional.of(LocalDate.of(1990, 1, 1)), service.chemistries(),
+        var situation = new Situation(TODAY, Optional.of(LocalDate.of(1990, 1, 1)), service.chemistries(),
             KNOWLEDGE.questionnaire(), answers,
             KNOWLEDGE.policy("uk"), List.of());
         Facts facts = KNOWLEDGE.factFinder()

@@ -135,8 +135,8 @@ class SkinTestDoubtsTest {
     @ParameterizedTest
     @CsvSource({ "2025-12-10, 365, true", "2025-12-09, 365, false", "2026-06-07, 3, true", "2026-06-07, 2, false" })
     void theStricterOfPolicyAndLeafletEndsATest(String started, int leafletDays, boolean stands) {
-        Leaflet leaflet = new Leaflet(48, new Validity.Days(leafletDays));
-        TestFact test = new TestFact("skin-test", "negative", LocalDate.parse(started),
+        var leaflet = new Leaflet(48, new Validity.Days(leafletDays));
+        var test = new TestFact("skin-test", "negative", LocalDate.parse(started),
             Optional.of(LocalDate.parse(started).plusDays(2)), true, true, true,
             false, false, Optional.of(leaflet));
         assertThat(DOUBTS.standing(test, situation(WELL)).stands()).isEqualTo(stands);

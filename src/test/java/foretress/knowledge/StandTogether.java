@@ -162,7 +162,7 @@ final class StandTogether {
         Stream.of(first, second).flatMap(Optional::stream).forEach(finding -> neverHeard.remove(finding.ruleId()));
         boolean together = first.isPresent() && second.isPresent() && onACommonStep(first.get(), second.get());
         if (one != other && together) {
-            Pair pair = new Pair(first.get(), second.get());
+            var pair = new Pair(first.get(), second.get());
             pairs.putIfAbsent(pair.key(), pair);
         }
         return together;

@@ -132,7 +132,7 @@ class WayOutTest {
         Map<String, FactValue> well = new LinkedHashMap<>();
         KNOWLEDGE.ruleSet().facts().forEach(def -> well.put(def.id(), FactValue.known(def, 0, List.of())));
         well.putAll(facts.byId());
-        Facts all = new Facts(well);
+        var all = new Facts(well);
         return KNOWLEDGE.ruleSet().rules().stream().filter(other -> other.demands().contains(test))
             .anyMatch(other -> other.when().of(all) != Truth.FALSE)
             || AGAIN.stream().anyMatch(again -> test.equals(TESTS.get(again)));
@@ -158,7 +158,7 @@ class WayOutTest {
 
     @Test
     void ofClientsDrawnByLotNobodyIsLeftStandingButByAFinalRule() throws IOException {
-        Random lot = new Random(36);
+        var lot = new Random(36);
         Set<String> left = new TreeSet<>();
         for (int n = 0; n < CLIENTS; n++) {
             Facts drawn = Facts.of(KNOWLEDGE.ruleSet().facts().stream().map(def -> drawn(def, lot)).toList());

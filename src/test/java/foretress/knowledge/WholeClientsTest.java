@@ -58,9 +58,9 @@ class WholeClientsTest {
 
     @Test
     void notKnowingIsNeverLighterThanNo() {
-        LongAdder telling = new LongAdder();
+        var telling = new LongAdder();
         everyClient(number -> {
-            RandomClients invented = new RandomClients(number);
+            var invented = new RandomClients(number);
             WholeClient client = invented.almostWell();
             Question question = invented.pick(UNSURE);
             Weight no = standing(client, complete(client.answers().without(question.id()), client.service()));
@@ -75,7 +75,7 @@ class WholeClientsTest {
     @Test
     void notAnsweringIsNeverLighterThanNoAndNeverNothingFound() {
         everyClient(number -> {
-            RandomClients invented = new RandomClients(number);
+            var invented = new RandomClients(number);
             WholeClient client = invented.almostWell();
             Answers whole = complete(client.answers(), client.service());
             List<Question> put = put(whole, client.service()).stream().filter(Question::required).toList();
@@ -94,7 +94,7 @@ class WholeClientsTest {
     /** Laid down in the EU's label warning: whoever reacted to hair colour or a black tattoo is not to be coloured, so nor tested. */
     @Test
     void nobodyWhoSurelyReactedIsSentToASkinTest() {
-        LongAdder reacted = new LongAdder();
+        var reacted = new LongAdder();
         everyClient(number -> {
             WholeClient client = new RandomClients(number).client();
             Assessment assessment = assess(client, client.answers());
@@ -109,7 +109,7 @@ class WholeClientsTest {
 
     @Test
     void metalThatMayBeThereAndWhatItMustNotMeetAlwaysDemandATestAndAPositiveOnePrevents() {
-        LongAdder met = new LongAdder();
+        var met = new LongAdder();
         everyClient(number -> {
             WholeClient client = new RandomClients(number).client();
             if (client.service().chemistries().stream().noneMatch(METAL_MUST_NOT_MEET::contains)) {
@@ -205,7 +205,7 @@ class WholeClientsTest {
         ASSESSED.increment();
         Optional<Integer> length = answers.byQuestion().values().stream().filter(Answer.Length.class::isInstance)
             .map(a -> ((Answer.Length) a).lengthCm()).findFirst().filter(cm -> client.measured());
-        Situation situation = new Situation(TODAY, TODAY, client.born(), client.service().chemistries(),
+        var situation = new Situation(TODAY, TODAY, client.born(), client.service().chemistries(),
             KNOWLEDGE.questionnaire(), answers,
             KNOWLEDGE.policy("uk"), client.tests(), length);
         Facts facts = FACTS.find(situation);

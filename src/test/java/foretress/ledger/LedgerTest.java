@@ -6,9 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import javax.sql.DataSource;
@@ -31,21 +35,23 @@ class LedgerTest {
     }
 
     private void sql(String statement) throws SQLException {
-        try (var connection = store.getConnection(); var s = connection.createStatement()) {
+        try (Connection connection = store.getConnection(); Statement s = connection.createStatement()) {
             s.execute(statement);
         }
     }
 
     private long count() throws SQLException {
-        try (var connection = store.getConnection(); var s = connection.createStatement();
-            var rows = s.executeQuery("select count(*) from ledger_entry")) {
+        try (Connection connection = store.getConnection(); Statement s = connection.createStatement();
+            ResultSet rows = s.executeQuery("select count(*) from ledger_entry")) {
             rows.next();
             return rows.getLong(1);
         }
     }
 
     private void fiveEntries() {
-        for (int i = 1; i <= 5; i++) ledger.note("staff", "visit opened", "visit " + i);
+        for (int i = 1; i <= 5; i++) {
+            ledger.note("staff", "visit opened", "visit " + i);
+        }
     }
 
     @Test
@@ -130,8 +136,8 @@ class LedgerTest {
     }
 
     private long probes() throws SQLException {
-        try (var connection = store.getConnection(); var s = connection.createStatement();
-            var rows = s.executeQuery("select count(*) from probe")) {
+        try (Connection connection = store.getConnection(); Statement s = connection.createStatement();
+            ResultSet rows = s.executeQuery("select count(*) from probe")) {
             rows.next();
             return rows.getLong(1);
         }
@@ -140,8 +146,8 @@ class LedgerTest {
     @Test
     void theSubjectIsNotNamed() throws SQLException {
         ledger.note("staff", "visit opened", "Wilma Thorn");
-        try (var connection = store.getConnection(); var s = connection.createStatement();
-            var row = s.executeQuery("select subject from ledger_entry")) {
+        try (Connection connection = store.getConnection(); Statement s = connection.createStatement();
+            ResultSet row = s.executeQuery("select subject from ledger_entry")) {
             row.next();
             assertThat(row.getString(1)).matches("[0-9a-f]{64}");
         }
@@ -149,13 +155,15 @@ class LedgerTest {
 
     @Test
     void manyHandsWriteOneChain() throws Exception {
-        var hands = Executors.newFixedThreadPool(8);
+        ExecutorService hands = Executors.newFixedThreadPool(8);
         var done = new ArrayList<Future<?>>();
         for (int i = 0; i < 200; i++) {
-            var visit = "visit " + i;
+            String visit = "visit " + i;
             done.add(hands.submit(() -> ledger.note("staff", "visit opened", visit)));
         }
-        for (var each : done) each.get();
+        for (Future<?> each : done) {
+            each.get();
+        }
         hands.shutdown();
         assertThat(count()).isEqualTo(200);
         assertThat(ledger.firstBroken()).isEmpty();

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -37,7 +38,7 @@ class BlindLabelsTest {
     private static final List<Listed> LISTS = lists();
 
     private static List<Listed> lists() {
-        try (var files = Files.list(FOLDER)) {
+        try (Stream<Path> files = Files.list(FOLDER)) {
             return files.filter(f -> f.toString().endsWith(".yaml")).sorted().map(BlindLabelsTest::list).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -46,7 +47,8 @@ class BlindLabelsTest {
 
     private static Listed list(Path file) {
         try {
-            var read = (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(Files.readString(file));
+            Map<?, ?> read =
+                (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(Files.readString(file));
             return new Listed("" + read.get("id"), "" + read.get("language"), "" + read.get("text"),
                 strings(read.get("contains")));
         } catch (IOException e) {

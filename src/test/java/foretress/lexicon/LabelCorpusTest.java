@@ -28,7 +28,7 @@ class LabelCorpusTest {
     }
 
     private static Map<String, Score> byFamily(long seed, double rate) {
-        Noise noise = new Noise(seed, rate);
+        var noise = new Noise(seed, rate);
         Map<String, Score> scores = new TreeMap<>();
         for (ListedLabel label : LABELS) {
             String text = noise.damaged(label.text());
@@ -91,7 +91,7 @@ class LabelCorpusTest {
     /** What is not read stays in view: no word of a damaged list is lost, and none of its substances passes for a harmless one unseen. */
     @Test
     void aDamagedListIsNeverSure() {
-        Noise noise = new Noise(6, RATE);
+        var noise = new Noise(6, RATE);
         for (ListedLabel label : LABELS) {
             String text = noise.damaged(label.text());
             LabelReading reading = ShippedLexicon.LABELS.read(text);

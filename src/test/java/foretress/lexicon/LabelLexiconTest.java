@@ -249,7 +249,7 @@ class LabelLexiconTest {
 
     @Test
     void inAnyOrderAndCaseTheSameIsFound() {
-        Random lot = new Random(7);
+        var lot = new Random(7);
         List<Substance> all =
             new java.util.ArrayList<>(ShippedLexicon.SUBSTANCES.stream().filter(s -> !Groups.isGroup(s.name()))
                 .filter(s -> !LabelWords.countsOnlyAlone(

@@ -82,7 +82,7 @@ class LexiconPropertiesTest {
     }
 
     private static BitSet covered(List<int[]> spans) {
-        BitSet covered = new BitSet();
+        var covered = new BitSet();
         spans.forEach(span -> covered.set(span[0], span[1]));
         return covered;
     }

@@ -14,7 +14,7 @@ class LongLabelTest {
     private static final int LONG = 10_000;
 
     private static long comparisons(String part, int length) {
-        LongAdder counter = new LongAdder();
+        var counter = new LongAdder();
         new LabelLexicon(ShippedLexicon.SUBSTANCES, counter::increment).read(part.repeat(length / part.length()));
         return counter.sum();
     }

@@ -85,7 +85,7 @@ class MedicineCorpusTest {
     }
 
     private static Map<String, Score> scores(boolean slipped, long seed) {
-        Random lot = new Random(seed);
+        var lot = new Random(seed);
         Map<String, Score> scores = new TreeMap<>();
         for (Entry entry : ENTRIES) {
             Set<String> there = new TreeSet<>(entry.kinds);
@@ -126,7 +126,7 @@ class MedicineCorpusTest {
     @Test
     void aSlipIsForgivenOrAskedAboutAndNeverLost() {
         for (long seed : SEEDS) {
-            Random lot = new Random(seed);
+            var lot = new Random(seed);
             for (Entry entry : ENTRIES) {
                 String typed = slipped(entry.typed, lot);
                 Set<String> found = kinds(typed);

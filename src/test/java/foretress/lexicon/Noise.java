@@ -17,7 +17,7 @@ final class Noise {
     }
 
     String damaged(String text) {
-        StringBuilder out = new StringBuilder();
+        var out = new StringBuilder();
         int at = 0;
         while (at < text.length()) {
             at += lot.nextDouble() < rate ? hit(text, at, out) : kept(text, at, out);

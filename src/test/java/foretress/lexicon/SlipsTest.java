@@ -19,7 +19,7 @@ class SlipsTest {
 
     @Test
     void stoppingEarlyNeverChangesTheAnswer() {
-        Random lot = new Random(11);
+        var lot = new Random(11);
         for (int i = 0; i < 20_000; i++) {
             String a = word(lot);
             String b = word(lot);

@@ -194,7 +194,7 @@ class TypedMedicinesTest {
     @Test
     @DisplayName("R49: any name of seven letters, split anywhere, is read as itself")
     void anySplitNameIsReadAsItself() throws IOException {
-        Random lot = new Random(49);
+        var lot = new Random(49);
         for (String name : shippedNames()) {
             String split = new StringBuilder(name).insert(3 + lot.nextInt(name.length() - 5), ' ').toString();
             assertThat(names(split)).as(split).contains(name);
@@ -204,7 +204,7 @@ class TypedMedicinesTest {
     @Test
     @DisplayName("R49: with one vowel changed a name is read as itself or asked about, never as a medicine of another class")
     void aChangedVowelNeverMakesAnotherMedicine() throws IOException {
-        Random lot = new Random(49);
+        var lot = new Random(49);
         int read = 0;
         List<String> all = shippedNames();
         for (String name : all) {

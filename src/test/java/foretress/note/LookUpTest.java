@@ -9,6 +9,7 @@ import foretress.intake.Intake;
 import foretress.intake.Knocking;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
+import foretress.questionnaire.Topic;
 import foretress.salon.OpenSalon;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
@@ -54,7 +55,7 @@ class LookUpTest {
         knocking.come(visit, Map.of()).agree().all().readBack().sign("Ottilie Brandt");
         QuarkusTransaction.requiringNew().run(() -> {
             Visit one = Visit.findById(visit);
-            var topic = intake.topics(one, intake.said(one)).stream()
+            Topic topic = intake.topics(one, intake.said(one)).stream()
                 .filter(t -> t.questions().stream().anyMatch(q -> q.id().equals("medicines"))).findFirst()
                 .orElseThrow();
             intake.record(visit, topic, intake.said(one).with("medicines",

@@ -56,8 +56,9 @@ class NotedBrowserTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null)
+        if (browser != null) {
             browser.close();
+        }
     }
 
     @BeforeEach
@@ -76,8 +77,9 @@ class NotedBrowserTest {
         page.screenshot(
             new Page.ScreenshotOptions().setPath(Path.of("target/noted/" + name + ".png")).setFullPage(true));
         complaints.addAll(Axe.findings(page));
-        if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0)
+        if (((Number) page.evaluate(TOO_WIDE)).intValue() > 0) {
             complaints.add(name + ": too wide");
+        }
     }
 
     private void walk(BrowserContext context, String name) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.MovedClock;
 import foretress.Walker;
+import foretress.assessment.Situation;
 import foretress.assessment.Weight;
 import foretress.hair.Growth;
 import foretress.intake.Assessments;
@@ -11,6 +12,8 @@ import foretress.intake.Intake;
 import foretress.intake.Knocking;
 import foretress.ledger.Ledger;
 import foretress.picture.Photos;
+import foretress.questionnaire.Answers;
+import foretress.questionnaire.Topic;
 import foretress.salon.ExampleLine;
 import foretress.salon.OpenSalon;
 import foretress.salon.ProductLine;
@@ -24,9 +27,11 @@ import foretress.visit.Visits;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -235,7 +240,7 @@ class NotedTest {
     private void takes(String name, String last) {
         QuarkusTransaction.requiringNew().run(() -> {
             Visit one = Visit.findById(visit);
-            var topic = intake.topics(one, intake.said(one)).stream()
+            Topic topic = intake.topics(one, intake.said(one)).stream()
                 .filter(t -> t.questions().stream().anyMatch(q -> q.id().equals("medicines"))).findFirst()
                 .orElseThrow();
             var list = new foretress.questionnaire.Answer.Medicines(List.of(new foretress.questionnaire.Medicine(name,
@@ -258,10 +263,10 @@ class NotedTest {
         assertThat(standing("perm-alkaline")).isEqualTo(Weight.RESTRICTS);
         QuarkusTransaction.requiringNew().run(() -> {
             Visit one = Visit.findById(visit);
-            var topic = intake.topics(one, intake.said(one)).stream()
+            Topic topic = intake.topics(one, intake.said(one)).stream()
                 .filter(t -> t.questions().stream().anyMatch(q -> q.id().equals("illness-lately"))).findFirst()
                 .orElseThrow();
-            var changed = intake.said(one).with("illness-lately",
+            Answers changed = intake.said(one).with("illness-lately",
                 new foretress.questionnaire.Answer.Chosen(List.of("scalp-wound", "fever")));
             intake.record(visit, topic, changed, "en");
         });
@@ -283,7 +288,7 @@ class NotedTest {
     private void again(UUID first) {
         visit = QuarkusTransaction.requiringNew().call(() -> {
             Visit earlier = Visit.findById(first);
-            var wall = today().plusDays(40).atTime(LocalTime.of(10, 0));
+            LocalDateTime wall = today().plusDays(40).atTime(LocalTime.of(10, 0));
             return visits.book(new Booking(UUID.randomUUID().toString(), earlier.client.id, wall, earlier.zone(),
                 wall.atZone(earlier.zone()).toInstant(),
                 salon.stylist().id, List.of(new Booked("plant-colour", List.of("plant-colour"))))).id;
@@ -298,7 +303,7 @@ class NotedTest {
         send("cut", Map.of("day", today().minusDays(30).toString(), "left", "12,5")).expect(200);
         send("growth", Map.of("coloured", today().minusDays(91).toString(), "cm", "3")).expect(200);
         QuarkusTransaction.requiringNew().run(() -> {
-            var situation = assessments.situation(Visit.findById(visit), intake.said(Visit.findById(visit)));
+            Situation situation = assessments.situation(Visit.findById(visit), intake.said(Visit.findById(visit)));
             assertThat(situation.cuts()).containsExactly(new foretress.hair.Cut(today().minusDays(30), 12.5));
             // 3 cm in 91 days, 2.99 months: 1.003 cm a month, by the ruler 0.903 to 1.104.
             assertThat(situation.growth().lowest()).isBetween(0.90, 0.91);
@@ -371,7 +376,7 @@ class NotedTest {
             .doesNotContain(Photos.WHERE);
         petra.open(at).expect(200);
         String href = petra.page().selectFirst("a[href*=/papers/]").attr("href");
-        var answer = RestAssured.given().redirects().follow(false).cookies(petra.cookies()).get(href);
+        Response answer = RestAssured.given().redirects().follow(false).cookies(petra.cookies()).get(href);
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.contentType()).isEqualTo("application/pdf");
         assertThat(answer.header("Content-Disposition")).as("R64: a page never shows it")

@@ -1,6 +1,7 @@
 package foretress.picture;
 
 import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -29,8 +30,8 @@ public final class Photos {
     }
 
     private static BufferedImage drawn(int width, int height, int type) {
-        BufferedImage image = new BufferedImage(width, height, type);
-        var pen = image.createGraphics();
+        var image = new BufferedImage(width, height, type);
+        Graphics2D pen = image.createGraphics();
         pen.setColor(Color.BLUE);
         pen.fillRect(0, 0, width, height);
         pen.setColor(Color.RED);
@@ -78,7 +79,7 @@ public final class Photos {
         byte[] head =
             ByteBuffer.allocate(17).put("IHDR".getBytes(StandardCharsets.US_ASCII)).putInt(width).putInt(height)
                 .put(new byte[] { 8, 2, 0, 0, 0 }).array();
-        CRC32 sum = new CRC32();
+        var sum = new CRC32();
         sum.update(head);
         return ByteBuffer.allocate(33).put(new byte[] { (byte) 0x89, 'P', 'N', 'G', 0x0D, 0x0A, 0x1A, 0x0A }).putInt(13)
             .put(head).putInt((int) sum.getValue()).array();

@@ -128,7 +128,7 @@ class RedrawingTest {
     @Test
     void aProgressivePhotoOfManyPixelsTakesLittleMemory() {
         byte[] sent = Photos.progressive(7000, 5700);
-        var memory = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        ThreadMXBean memory = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long before = memory.getCurrentThreadAllocatedBytes();
         assertThat(PhotoRedrawing.of(sent).kept()).isPresent();
         assertThat(memory.getCurrentThreadAllocatedBytes() - before).isLessThan(MOST_BYTES_AT_WORK);
@@ -147,7 +147,7 @@ class RedrawingTest {
 
     @Test
     void brokenFilesOfEveryKindAreAnsweredAndNeverThrow() {
-        Random chance = new Random(20261129);
+        var chance = new Random(20261129);
         byte[][] whole = { Photos.withExif(60, 40, 6), Photos.of("png", 60, 40), Photos.progressive(60, 40) };
         for (int i = 0; i < 600; i++) {
             byte[] sent = whole[i % 3].clone();

@@ -41,7 +41,7 @@ class OpeningHoursTest {
     @Test
     void aMomentBeyondAWeekIsFoundAndNoneWhereThereIsNone() {
         OpeningHours week = on("TUESDAY 09:00-12:00", LONDON);
-        OpeningHours away = new OpeningHours(week.week(), Set.of(LocalDate.parse("2026-06-09"),
+        var away = new OpeningHours(week.week(), Set.of(LocalDate.parse("2026-06-09"),
             LocalDate.parse("2026-06-16")), LONDON);
         assertThat(away.next(at("2026-06-08T10:00", LONDON), QUARTER)).contains(at("2026-06-23T09:00", LONDON));
         assertThat(away.last(at("2026-06-22T10:00", LONDON), QUARTER)).contains(at("2026-06-02T11:45", LONDON));

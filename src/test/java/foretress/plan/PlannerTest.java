@@ -89,7 +89,7 @@ class PlannerTest {
      */
     @Test
     void aSalonOpenThreeHoursAWeek() {
-        OpeningHours hours = new OpeningHours(Week.parse("THURSDAY 15:00-18:00"), LONDON);
+        var hours = new OpeningHours(Week.parse("THURSDAY 15:00-18:00"), LONDON);
         Owed skin = skin("2026-06-18T16:00", WAITS, hours, "2026-06-10T12:00");
         assertThat(wall(skin.latestStart(), LONDON)).isEqualTo("2026-06-11T17:45");
         assertThat(skin.readingsFrom(skin.latestStart(), hours)).containsExactly(at("2026-06-18T15:00", LONDON));
@@ -122,7 +122,7 @@ class PlannerTest {
      */
     @Test
     void aReadingThatWouldFallOnAClosedDayIsTheConflict() {
-        OpeningHours hours = new OpeningHours(Weeks.of("09:00", "18:00", DayOfWeek.SUNDAY, DayOfWeek.TUESDAY), LONDON);
+        var hours = new OpeningHours(Weeks.of("09:00", "18:00", DayOfWeek.SUNDAY, DayOfWeek.TUESDAY), LONDON);
         assertThat(wall(skin("2026-06-10T08:30", WAITS, hours, "2026-06-05T12:00").latestStart(), LONDON))
             .isEqualTo("2026-06-06T17:45");
         Owed late = skin("2026-06-10T08:30", WAITS, hours, "2026-06-07T12:00");
@@ -155,7 +155,7 @@ class PlannerTest {
     @Test
     void midnightThatTheClocksSkipIsNeverOffered() {
         ZoneId chile = ZoneId.of("America/Santiago");
-        OpeningHours hours = new OpeningHours(Weeks.of("00:00", "03:00", DayOfWeek.MONDAY), chile);
+        var hours = new OpeningHours(Weeks.of("00:00", "03:00", DayOfWeek.MONDAY), chile);
         Owed skin = skin("2026-09-09T01:00", WAITS, hours, "2026-09-05T12:00");
         assertThat(wall(skin.latestStart(), chile)).isEqualTo("2026-09-06T02:45");
         assertThat(skin.firstOpenStart()).contains(Instant.parse("2026-09-06T04:00:00Z"));
@@ -168,7 +168,7 @@ class PlannerTest {
     @Test
     void aWholeDayThatTheClocksSkipOffersNothing() {
         ZoneId samoa = ZoneId.of("Pacific/Apia");
-        OpeningHours hours = new OpeningHours(Weeks.of("00:00", "23:00"), samoa);
+        var hours = new OpeningHours(Weeks.of("00:00", "23:00"), samoa);
         List<OpeningHours.Window> windows = hours.between(at("2011-12-29T00:00", samoa), at("2011-12-31T23:30", samoa));
         assertThat(windows).extracting(window -> window.from().atZone(samoa).toLocalDate().toString())
             .containsExactly("2011-12-29", "2011-12-31");
@@ -185,7 +185,7 @@ class PlannerTest {
         assertThat(wall(skin.latestStart(), LONDON)).isEqualTo("2026-06-09T14:00");
         assertThat(skin.readingsFrom(skin.latestStart(), nineToSix(LONDON)))
             .containsExactly(at("2026-06-11T14:00", LONDON), at("2026-06-12T14:00", LONDON));
-        OpeningHours noThursdays =
+        var noThursdays =
             new OpeningHours(Weeks.of("09:00", "18:00", DayOfWeek.SUNDAY, DayOfWeek.THURSDAY), LONDON);
         Owed moved = skin("2026-06-12T14:00", Weeks.readAgain(3), noThursdays, "2026-06-05T12:00");
         assertThat(moved.readingsFrom(moved.latestStart(), noThursdays)).containsExactly(at("2026-06-12T09:00", LONDON),
@@ -219,7 +219,7 @@ class PlannerTest {
     @Test
     @DisplayName("R11: over random salons every offered start and its reading lie inside opening hours, and nothing later would do")
     void heldAgainstEveryMinuteOfTheClock() {
-        Random random = new Random(11);
+        var random = new Random(11);
         int offered = 0;
         for (int i = 0; i < 150; i++) {
             offered += held(random);

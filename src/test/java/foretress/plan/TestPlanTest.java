@@ -158,7 +158,7 @@ class TestPlanTest {
     @Test
     @DisplayName("E13 an opening hour that the clocks skip is the moment they are put forward")
     void aSkippedOpeningHourIsTheChangeItself() {
-        OpeningHours early = new OpeningHours(
+        var early = new OpeningHours(
             new Week(Map.of(DayOfWeek.SUNDAY, List.of(new Week.Span(LocalTime.of(1, 30), LocalTime.of(9, 0))))),
             LONDON);
         assertThat(early.between(at("2026-03-29T00:00"), at("2026-03-29T12:00")))
@@ -168,7 +168,7 @@ class TestPlanTest {
     @Test
     @DisplayName("E14 in every zone, around every change of the clocks of twenty years, no start is later than the visit less the wait")
     void noWindowEverReachesPastTheLatestStart() {
-        Random random = new Random(14);
+        var random = new Random(14);
         long tried = Zones.ids().stream().sorted().map(ZoneId::of)
             .mapToLong(zone -> changes(zone).stream().peek(change -> neverTooLate(zone, change, random)).count()).sum();
         assertThat(tried).isGreaterThan(5_000);

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WeekTest {
     @Test
     void aDayLeftOutIsClosed() {
-        var hours = Week.parse("TUESDAY 09:00-13:00, 14:00-18:00");
+        Week hours = Week.parse("TUESDAY 09:00-13:00, 14:00-18:00");
         assertThat(hours.on(DayOfWeek.MONDAY)).isEmpty();
         assertThat(hours.said(DayOfWeek.MONDAY)).isEmpty();
         assertThat(hours.said(DayOfWeek.TUESDAY)).contains("09:00–13:00, 14:00–18:00");
@@ -20,7 +20,7 @@ class WeekTest {
 
     @Test
     void whatIsWrittenIsReadBackTheSame() {
-        var hours = Week.parse("MONDAY closed; TUESDAY 09:00-13:00, 14:00-18:00; SUNDAY 10:00-12:30");
+        Week hours = Week.parse("MONDAY closed; TUESDAY 09:00-13:00, 14:00-18:00; SUNDAY 10:00-12:30");
         assertThat(Week.parse(hours.toString())).isEqualTo(hours);
     }
 

@@ -59,19 +59,20 @@ public class SmtpStub implements AutoCloseable {
             OutputStream out = caller.getOutputStream();
             say(out, "220 stub");
             for (String line = in.readLine(); line != null; line = in.readLine()) {
-                if (line.startsWith("EHLO"))
+                if (line.startsWith("EHLO")) {
                     say(out, "250-stub\r\n250 8BITMIME");
-                else if (line.startsWith("MAIL") && refusing)
+                } else if (line.startsWith("MAIL") && refusing) {
                     say(out, "451 not now");
-                else if (line.equals("DATA")) {
+                } else if (line.equals("DATA")) {
                     say(out, "354 go on");
                     mails.add(body(in));
                     say(out, "250 taken");
                 } else if (line.equals("QUIT")) {
                     say(out, "221 bye");
                     return;
-                } else
+                } else {
                     say(out, "250 ok");
+                }
             }
         } catch (IOException gone) {
             // the caller hung up; the next one gets a fresh talk
@@ -80,8 +81,9 @@ public class SmtpStub implements AutoCloseable {
 
     private static String body(BufferedReader in) throws IOException {
         var mail = new StringBuilder();
-        for (String line = in.readLine(); line != null && !line.equals("."); line = in.readLine())
+        for (String line = in.readLine(); line != null && !line.equals("."); line = in.readLine()) {
             mail.append(line).append('\n');
+        }
         return mail.toString();
     }
 

@@ -45,7 +45,7 @@ class DigitsTest {
     }
 
     private static String in(int zero, String digits) {
-        StringBuilder other = new StringBuilder();
+        var other = new StringBuilder();
         digits.chars().forEach(d -> other.appendCodePoint(zero + d - '0'));
         return other.toString();
     }

@@ -53,7 +53,7 @@ class FormFillTest {
     @ParameterizedTest
     @MethodSource("answers")
     void anAnswerShownAgainAndSentBackIsTheSameAnswer(Kind kind, Answer answer) {
-        Question question =
+        var question =
             new Question("q", kind, List.of("yes", "no"), true, true, Set.of(), Map.of(), true, Keeps.THE_DAY, false);
         FormReading reading = new FormReader(LocalDate.of(2026, 3, 15)).read(List.of(question),
             FormFill.fields(question, answer), Answers.NONE);

@@ -64,7 +64,7 @@ class FormReaderTest {
     @Test
     @DisplayName("no page, however wild, brings an exception, an answer beside the question's codes, or silence")
     void wildPagesAreAlwaysAnsweredInKind() {
-        Random random = new Random(20261124);
+        var random = new Random(20261124);
         List<Question> put =
             List.of(itch, itchWhat, question("when", Kind.SAID_DATE), question("hair", Kind.HAIR_LENGTH),
                 question("done", Kind.TREATMENTS, "perm", "dont-know"), question("taken", Kind.MEDICINES),

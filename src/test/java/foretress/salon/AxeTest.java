@@ -83,8 +83,9 @@ class AxeTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null)
+        if (browser != null) {
             browser.close();
+        }
     }
 
     @BeforeEach
@@ -118,7 +119,7 @@ class AxeTest {
     }
 
     private BrowserContext as(Walker walker, boolean client) {
-        var context = client ? browser.phone(base.toString(), true) : browser.tablet(base.toString());
+        BrowserContext context = client ? browser.phone(base.toString(), true) : browser.tablet(base.toString());
         context.addCookies(walker.cookies().entrySet().stream()
             .map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
         return context;
@@ -135,8 +136,9 @@ class AxeTest {
         found.addAll(Axe.findings(page));
         int over = ((Number) page
             .evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth")).intValue();
-        if (over > 0)
+        if (over > 0) {
             found.add(page.url() + " is " + over + " px too wide");
+        }
     }
 
     private static int open(Page page, String path) {
@@ -148,9 +150,10 @@ class AxeTest {
     /** Presses the main button of a page on which nothing was filled in. */
     private int lookAtMistakes(Page page, String path) {
         open(page, path);
-        var answer = page.waitForNavigation(() -> page.locator("main .button.main").first().click());
-        if (answer.status() == 422)
+        Response answer = page.waitForNavigation(() -> page.locator("main .button.main").first().click());
+        if (answer.status() == 422) {
             examine(page);
+        }
         return answer.status();
     }
 
@@ -168,21 +171,24 @@ class AxeTest {
         UUID tested = make.visit(LocalDate.of(1965, 3, 4));
         Answering awaited = knocking.come(tested, Map.of()).agree().all().readBack().sign("Ottilie Brandt");
         chair.shortVisit(tested);
-        try (var context = as(walker, true); var other = as(second, true); var third = as(awaited.walker(), true)) {
+        try (BrowserContext context = as(walker, true); BrowserContext other = as(second, true);
+            BrowserContext third = as(awaited.walker(), true)) {
             look(third.newPage(), "/answers/short-visit");
             Page page = context.newPage();
             Page otherPage = other.newPage();
             for (String route : pages(Right.Kind.GUEST)) {
-                if (!route.equals("/answers/short-visit"))
+                if (!route.equals("/answers/short-visit")) {
                     paths(route, "").forEach(path -> look(path.equals("/code") ? otherPage : page, path));
+                }
             }
         }
     }
 
     /** Every topic of the questionnaire stands for the one route that shows them. */
     private Stream<String> paths(String route, String token) {
-        if (!route.contains("{topic}"))
+        if (!route.contains("{topic}")) {
             return Stream.of(route.replace("{token}", token));
+        }
         return knowledge.questionnaire().topics().stream().map(Topic::id).map(id -> route.replace("{topic}", id));
     }
 
@@ -191,9 +197,9 @@ class AxeTest {
         Answering client = client();
         client.walker().open("/answers/reactions");
         client.page();
-        var topics =
+        List<String> topics =
             knowledge.questionnaire().topics().stream().map(Topic::id).filter(id -> !id.equals("reactions")).toList();
-        try (var context = as(client.walker(), true)) {
+        try (BrowserContext context = as(client.walker(), true)) {
             Page page = context.newPage();
             long mistaken = topics.stream().filter(id -> lookAtMistakes(page, "/answers/" + id) == 422).count();
             assertThat(mistaken).as("topics that ask again").isGreaterThanOrEqualTo(topics.size() - 2);
@@ -210,7 +216,7 @@ class AxeTest {
             Map.of("treatments.what", List.of("box-dye"), "treatments.when.precision", List.of("dont-know"),
                 "treatments.zone", List.of("whole"), "medicines.name", List.of("prednisolone 20 mg"));
         Answering client = knocking.come(visit, told).agree();
-        try (var context = as(client.walker(), true)) {
+        try (BrowserContext context = as(client.walker(), true)) {
             for (String topic : List.of("treatments", "medicines")) {
                 client.walker().open("/answers/" + topic);
                 client.page();
@@ -223,7 +229,7 @@ class AxeTest {
     void thePagesThatAreOpenToAnybody() {
         String token = knocking.link(visit).substring("/i/".length());
         String aftercare = told();
-        try (var context = browser.phone(base.toString(), true)) {
+        try (BrowserContext context = browser.phone(base.toString(), true)) {
             Page page = context.newPage();
             for (String route : pages(Right.Kind.ANYBODY)) {
                 String code = route.contains("{code}") ? code() : "";
@@ -258,7 +264,7 @@ class AxeTest {
     @Test
     void aLockedLink() {
         String path = knocking.link(visit) + "/birth-date";
-        try (var context = browser.phone(base.toString(), true)) {
+        try (BrowserContext context = browser.phone(base.toString(), true)) {
             Page page = context.newPage();
             page.navigate(path);
             for (int tries = 0; tries < 5 && page.locator("#day").count() > 0; tries++) {
@@ -275,7 +281,7 @@ class AxeTest {
     @Test
     void theFirstPageOfAll() {
         String path = "/set-up/" + withoutASalon();
-        try (var context = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
             Page page = context.newPage();
             look(page, path);
             assertThat(lookAtMistakes(page, path)).isEqualTo(422);
@@ -303,7 +309,7 @@ class AxeTest {
         UUID tested = chair.planned(Map.of());
         String test = chair.applied(tested).toString();
         chair.agreed(tested);
-        try (var context = as(edda, false)) {
+        try (BrowserContext context = as(edda, false)) {
             Page page = context.newPage();
             for (String route : pages(Right.Kind.STAFF)) {
                 look(page,
@@ -315,10 +321,12 @@ class AxeTest {
     }
 
     private String id(String route, UUID ahead) {
-        if (route.startsWith("/products/"))
+        if (route.startsWith("/products/")) {
             return line();
-        if (route.startsWith("/desk/clients/") || route.startsWith("/clients/"))
+        }
+        if (route.startsWith("/desk/clients/") || route.startsWith("/clients/")) {
             return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.id.toString());
+        }
         return (route.contains("{key}") ? ahead : visit).toString();
     }
 
@@ -330,7 +338,7 @@ class AxeTest {
     @Test
     void theSkinTestsPagesWithMistakes() {
         UUID tested = chair.planned(Map.of());
-        try (var context = as(salon.as("petra"), false)) {
+        try (BrowserContext context = as(salon.as("petra"), false)) {
             Page page = context.newPage();
             String at = "/visits/" + tested + "/skin-test";
             String test = chair.applied(tested).toString();
@@ -346,7 +354,7 @@ class AxeTest {
         UUID tested = chair.planned(Map.of());
         Walker tablet =
             salon.as("petra").open("/visits/" + tested + "/skin-test").send("form[action$=hand-over]", Map.of());
-        try (var context = as(tablet, false)) {
+        try (BrowserContext context = as(tablet, false)) {
             Page page = context.newPage();
             assertThat(lookAtMistakes(page, "/answers/skin-test")).isEqualTo(422);
         }
@@ -354,7 +362,7 @@ class AxeTest {
 
     @Test
     void theStaffsPagesWithMistakes() {
-        try (var context = as(salon.as("edda"), false)) {
+        try (BrowserContext context = as(salon.as("edda"), false)) {
             Page page = context.newPage();
             UUID blank = make.visit(LocalDate.of(1965, 3, 4));
             for (String path : List.of("/visits/" + blank + "/paper", "/desk/new-visit", "/password", "/staff",
@@ -364,7 +372,7 @@ class AxeTest {
             look(page, "/visits/" + visit);
             lookAtStatus(page, "/visits/" + UUID.randomUUID(), 404);
         }
-        try (var context = as(salon.as("sanna"), false)) {
+        try (BrowserContext context = as(salon.as("sanna"), false)) {
             lookAtStatus(context.newPage(), "/day", 403);
         }
     }

@@ -82,8 +82,10 @@ class EveryFormIsKeptTest {
     }
 
     private String path(Right right) {
-        var path = right.route().substring("POST ".length());
-        for (var piece : PIECES.entrySet()) path = path.replace(piece.getKey(), piece.getValue());
+        String path = right.route().substring("POST ".length());
+        for (Map.Entry<String, String> piece : PIECES.entrySet()) {
+            path = path.replace(piece.getKey(), piece.getValue());
+        }
         path = path.replace("{id}", visit.toString());
         assertThat(path).as("what stands for each piece of %s", right.route()).doesNotContain("{");
         return path;
@@ -91,9 +93,9 @@ class EveryFormIsKeptTest {
 
     /** As nobody else typed it: with what HTML must escape, two lines, and one field that came twice. */
     private static List<Field> typed(Right right) {
-        var names = Stream.concat(Fuzz.names().stream(), NUMBERED.stream())
+        Stream<String> names = Stream.concat(Fuzz.names().stream(), NUMBERED.stream())
             .filter(name -> !name.equals("csrf-token") && !SECRETS.contains(name));
-        var fields = new ArrayList<>(names.distinct()
+        ArrayList<Field> fields = new ArrayList<>(names.distinct()
             .map(name -> new Field(name, right.route() + " " + name + ": Ñandú — “yes” <b>&amp;\" \nand more"))
             .toList());
         fields.add(new Field("agree", "the second"));
@@ -109,7 +111,7 @@ class EveryFormIsKeptTest {
     }
 
     private static RequestSpecification request(Sent form) {
-        var request =
+        RequestSpecification request =
             RestAssured.given().redirects().follow(false).cookies(form.cookies()).header("Accept", "text/html");
         if (form.file().isEmpty()) {
             request.contentType("application/x-www-form-urlencoded; charset=UTF-8")
@@ -145,9 +147,9 @@ class EveryFormIsKeptTest {
 
     /** The page that answers holds the whole form, and one press sends it where it was meant to go. */
     private static void assertKept(Sent form, Response answer, int status, List<String> good) {
-        var name = form.right().route();
+        String name = form.right().route();
         assertThat(answer.statusCode()).as(name).isEqualTo(status);
-        var kept = Jsoup.parse(answer.asString()).selectFirst("form[data-kept]");
+        Element kept = Jsoup.parse(answer.asString()).selectFirst("form[data-kept]");
         assertThat(kept).as("%s: %s", name, answer.asString()).isNotNull();
         assertThat(kept.attr("action")).as(name).isEqualTo(form.path());
         assertThat(hidden(kept, "")).as(name).containsExactlyInAnyOrderElementsOf(expected(form));
@@ -157,18 +159,19 @@ class EveryFormIsKeptTest {
     }
 
     private static void assertFresh(Sent form, Response answer, Element kept, List<String> good) {
-        var fresh = kept.select("[name=csrf-token]").val();
+        String fresh = kept.select("[name=csrf-token]").val();
         assertThat(fresh).as(form.right().route()).isNotBlank().isNotEqualTo(form.token());
-        if (!good.isEmpty())
+        if (!good.isEmpty()) {
             assertThat(good).as("%s: this session's token", form.right().route()).contains(fresh);
+        }
         assertThat(answer.asString()).doesNotContain("never again");
     }
 
     /** Signing in is asked for first; the form travels along. */
     private static void assertKeptWhileSigningIn(Sent form, Response answer, int status) {
-        var name = form.right().route();
+        String name = form.right().route();
         assertThat(answer.statusCode()).as(name).isEqualTo(status);
-        var signIn = Jsoup.parse(answer.asString()).selectFirst("form[action=/sign-in]");
+        Element signIn = Jsoup.parse(answer.asString()).selectFirst("form[action=/sign-in]");
         assertThat(signIn).as("%s: %s", name, answer.asString()).isNotNull();
         assertThat(signIn.select("[name=kept-address]").val()).as(name).isEqualTo(form.path());
         assertThat(hidden(signIn, "kept:")).as(name).containsExactlyInAnyOrderElementsOf(expected(form));
@@ -189,10 +192,10 @@ class EveryFormIsKeptTest {
 
     @Test
     void staffWhoSignedInAgainMeanwhileSendItWithOnePress() {
-        for (var role : Role.values()) {
-            var stale = token(salon.as(LOGINS.get(role)).open("/desk"));
-            var now = salon.as(LOGINS.get(role)).open("/desk");
-            var good = List.of(token(now));
+        for (Role role : Role.values()) {
+            String stale = token(salon.as(LOGINS.get(role)).open("/desk"));
+            Walker now = salon.as(LOGINS.get(role)).open("/desk");
+            List<String> good = List.of(token(now));
             of(Kind.STAFF).stream().filter(right -> right.allows(role)).map(right -> sent(right, now.cookies(), stale))
                 .forEach(form -> assertKept(form, fromOurPage(form), 422, good));
         }
@@ -200,16 +203,16 @@ class EveryFormIsKeptTest {
 
     @Test
     void staffWhoseSessionIsOverSignInOnThatPage() {
-        var stale = token(salon.as("edda").open("/desk"));
+        String stale = token(salon.as("edda").open("/desk"));
         of(Kind.STAFF).stream().map(right -> sent(right, Map.of(), stale))
             .forEach(form -> assertKeptWhileSigningIn(form, fromOurPage(form), 401));
     }
 
     @Test
     void whoMayNotDoItSeesWhereSomebodySignsInWhoMayAndKeepsWhatWasTyped() {
-        var stale = token(salon.as("edda").open("/desk"));
-        for (var role : Role.values()) {
-            var now = salon.as(LOGINS.get(role));
+        String stale = token(salon.as("edda").open("/desk"));
+        for (Role role : Role.values()) {
+            Walker now = salon.as(LOGINS.get(role));
             of(Kind.STAFF).stream().filter(right -> !right.allows(role)).map(right -> sent(right, now.cookies(), stale))
                 .forEach(form -> assertKeptWhileSigningIn(form, fromOurPage(form), 403));
         }
@@ -217,7 +220,7 @@ class EveryFormIsKeptTest {
 
     @Test
     void whoMayNotDoItIsRefusedPlainlyWhatTheirOwnPageSends() {
-        var sanna = salon.as("sanna").open("/desk");
+        Walker sanna = salon.as("sanna").open("/desk");
         of(Kind.STAFF).stream().filter(right -> !right.allows(Role.DESK))
             .map(right -> sent(right, sanna.cookies(), token(sanna)))
             .forEach(form -> assertNothingHappened(form, fromOurPage(form), 403));
@@ -225,29 +228,29 @@ class EveryFormIsKeptTest {
 
     @Test
     void aClientWhoCameThroughTheDoorAgainSendsItWithOnePress() {
-        var stale = token(knocking.come(visit, Map.of()).walker());
-        var now = knocking.come(visit, Map.of()).walker();
-        var good = List.of(token(now));
+        String stale = token(knocking.come(visit, Map.of()).walker());
+        Walker now = knocking.come(visit, Map.of()).walker();
+        List<String> good = List.of(token(now));
         of(Kind.GUEST).stream().map(right -> sent(right, now.cookies(), stale))
             .forEach(form -> assertKept(form, fromOurPage(form), 422, good));
     }
 
     @Test
     void aClientWhoseDoorIsShutKeepsItUntilTheLinkIsOpenAgain() {
-        var stale = token(knocking.come(visit, Map.of()).walker());
+        String stale = token(knocking.come(visit, Map.of()).walker());
         of(Kind.GUEST).stream().map(right -> sent(right, Map.of(), stale))
             .forEach(form -> assertKept(form, fromOurPage(form), 403, List.of()));
     }
 
     @Test
     void aClientOnASecondPhoneKeepsItUntilTheCodeIsTyped() {
-        var second = knocking.come(visit, Map.of()).walker();
-        var typedThere = token(second);
+        Walker second = knocking.come(visit, Map.of()).walker();
+        String typedThere = token(second);
         knocking.come(visit, Map.of()).agree().page();
         assertThat(second.open("/answers").at()).isEqualTo("/code");
         of(Kind.GUEST).stream().filter(right -> !right.route().startsWith("POST /code"))
             .map(right -> sent(right, second.cookies(), typedThere)).forEach(form -> {
-                var kept = Jsoup.parse(fromOurPage(form).asString()).selectFirst("form[data-kept]");
+                Element kept = Jsoup.parse(fromOurPage(form).asString()).selectFirst("form[data-kept]");
                 assertThat(kept).as(form.right().route()).isNotNull();
                 assertThat(hidden(kept, "")).as(form.right().route())
                     .containsExactlyInAnyOrderElementsOf(expected(form));
@@ -256,9 +259,9 @@ class EveryFormIsKeptTest {
 
     @Test
     void whereNobodyIsAskedWhoTheyAreABrowserThatLostItsCookieSendsItWithOnePress() {
-        var stale = token(new Walker().open("/sign-in"));
-        var now = new Walker().open("/sign-in");
-        var good = List.of(token(now));
+        String stale = token(new Walker().open("/sign-in"));
+        Walker now = new Walker().open("/sign-in");
+        List<String> good = List.of(token(now));
         of(Kind.ANYBODY).stream().map(right -> sent(right, now.cookies(), stale))
             .forEach(form -> assertKept(form, fromOurPage(form), 422, good));
         of(Kind.ANYBODY).stream().map(right -> sent(right, Map.of(), stale))
@@ -273,19 +276,19 @@ class EveryFormIsKeptTest {
 
     @Test
     void whatAnotherSiteSendsDoesNothingAndIsNotShown() {
-        var edda = salon.as("edda").open("/desk");
-        var client = knocking.come(visit, Map.of()).walker();
-        for (var right : forms()) {
-            var walker = right.kind() == Kind.GUEST ? client : edda;
-            var form = sent(right, walker.cookies(), token(walker));
+        Walker edda = salon.as("edda").open("/desk");
+        Walker client = knocking.come(visit, Map.of()).walker();
+        for (Right right : forms()) {
+            Walker walker = right.kind() == Kind.GUEST ? client : edda;
+            Sent form = sent(right, walker.cookies(), token(walker));
             assertNothingHappened(form, request(form).header("Sec-Fetch-Site", "cross-site").post(form.path()), 403);
         }
     }
 
     @Test
     void whatNothingVouchesForDoesNothingAndIsNotShown() {
-        for (var right : forms()) {
-            var form = sent(right, Map.of(), "made elsewhere");
+        for (Right right : forms()) {
+            Sent form = sent(right, Map.of(), "made elsewhere");
             assertNothingHappened(form, request(form).post(form.path()), 400);
         }
     }

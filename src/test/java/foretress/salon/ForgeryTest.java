@@ -48,19 +48,21 @@ class ForgeryTest {
 
     private static void refused(RequestSpecification request, String path) {
         int status = request.post(path).statusCode();
-        if (!takesAFile(path) || status != 415)
+        if (!takesAFile(path) || status != 415) {
             assertThat(status).as(path).isIn(400, 403);
+        }
     }
 
     @ParameterizedTest
     @MethodSource("changingPaths")
     void inSeveralPartsWithoutAToken(String path) {
-        var status = RestAssured.given().redirects().follow(false).header("Accept", "text/html")
+        int status = RestAssured.given().redirects().follow(false).header("Accept", "text/html")
             .multiPart("photo", "spot.jpg", new byte[] { 1 }, "image/jpeg").post(path).statusCode();
-        if (takesAFile(path))
+        if (takesAFile(path)) {
             assertThat(status).as(path).isIn(400, 403);
-        else
+        } else {
             assertThat(status).as(path).isIn(400, 403, 415);
+        }
     }
 
     @ParameterizedTest
@@ -79,9 +81,9 @@ class ForgeryTest {
     @ParameterizedTest
     @MethodSource("changingPaths")
     void withATokenButFromAnotherSite(String path) {
-        var page = RestAssured.get("/sign-in");
-        var cookie = page.cookie("form");
-        var token = token(page);
+        Response page = RestAssured.get("/sign-in");
+        String cookie = page.cookie("form");
+        String token = token(page);
         assertThat(cookie).isNotBlank();
         refused(form().header("Sec-Fetch-Site", "cross-site").cookie("form", cookie).formParam("csrf-token", token),
             path);
@@ -95,11 +97,12 @@ class ForgeryTest {
     @ParameterizedTest
     @MethodSource("changingPaths")
     void asPlainTextOrJson(String path) {
-        var page = RestAssured.get("/sign-in");
-        var cookie = page.cookie("form");
-        var token = token(page);
-        for (var type : new String[] { "text/plain", "application/json" })
+        Response page = RestAssured.get("/sign-in");
+        String cookie = page.cookie("form");
+        String token = token(page);
+        for (String type : new String[] { "text/plain", "application/json" }) {
             assertThat(RestAssured.given().header("Accept", "text/html").contentType(type).cookie("form", cookie)
                 .body("csrf-token=" + token).post(path).statusCode()).as(path + " " + type).isIn(400, 403, 415);
+        }
     }
 }

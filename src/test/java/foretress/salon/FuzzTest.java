@@ -45,8 +45,8 @@ class FuzzTest {
     }
 
     private Fuzz fuzz(Random random) {
-        var owner = salon.as("edda").open("/password");
-        var client = knocking.come(visit, Map.of()).walker();
+        Walker owner = salon.as("edda").open("/password");
+        Walker client = knocking.come(visit, Map.of()).walker();
         return new Fuzz(base.getPort(), random,
             List.of(sender(owner), sender(salon.as("petra").open("/password")), sender(client),
                 new Fuzz.Sender(Map.of(), "")),
@@ -60,15 +60,16 @@ class FuzzTest {
     @Test
     void overEveryRoute() throws Exception {
         var random = new Random(SEED);
-        var fuzz = fuzz(random);
-        var routes = Rights.table().stream().map(Right::route).toList();
+        Fuzz fuzz = fuzz(random);
+        List<String> routes = Rights.table().stream().map(Right::route).toList();
         var faults = new ArrayList<String>();
         try (var listening = new Listening()) {
             for (int i = 0; i < REQUESTS; i++) {
-                var request = fuzz.request(routes.get(i % routes.size()));
+                byte[] request = fuzz.request(routes.get(i % routes.size()));
                 int status = fuzz.send(request);
-                if (status >= 500)
+                if (status >= 500) {
                     faults.add(status + " for " + Fuzz.shown(request));
+                }
             }
             assertThat(faults).as("of %d requests, seed %d", REQUESTS, SEED).isEmpty();
             assertThat(ERRORS.matcher(listening.everything()).results().map(m -> m.group()).distinct().toList())
@@ -91,11 +92,11 @@ class FuzzTest {
         "multipart/form-data; boundary=x|--x\r\nno colon here\r\n\r\nb\r\n--x--\r\n",
         "multipart/form-data; boundary=x|", "/|a=b", "text|a=b" })
     void knownOnesAreTheSendersFaultInOneLine(String sent) throws Exception {
-        var fuzz = fuzz(new Random(SEED));
-        var parts = sent.split("\\|", 2);
-        var body = parts[1].replace("SIXTYFIVE", "x".repeat(65)).replace("GOOD", fuzz.senders().get(1).token())
+        Fuzz fuzz = fuzz(new Random(SEED));
+        String[] parts = sent.split("\\|", 2);
+        String body = parts[1].replace("SIXTYFIVE", "x".repeat(65)).replace("GOOD", fuzz.senders().get(1).token())
             .replace("MANY", "a=b&".repeat(2000));
-        for (var path : List.of("/desk/new-visit", "/sign-in",
+        for (String path : List.of("/desk/new-visit", "/sign-in",
             "/visits/" + visit + "/bench/tests/" + visit + "/photo")) {
             try (var listening = new Listening()) {
                 int status = fuzz.send(fuzz.plain("POST", path, parts[0], body, fuzz.senders().get(1)));

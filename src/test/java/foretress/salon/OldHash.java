@@ -10,13 +10,13 @@ final class OldHash {
     private OldHash() {}
 
     static String of(String password) {
-        var salt = "some salt here..".getBytes(StandardCharsets.US_ASCII);
+        byte[] salt = "some salt here..".getBytes(StandardCharsets.US_ASCII);
         var argon = new Argon2BytesGenerator();
         argon.init(new Argon2Parameters.Builder(Argon2Parameters.ARGON2_id).withMemoryAsKB(8192).withIterations(1)
             .withParallelism(1).withSalt(salt).build());
-        var hash = new byte[32];
+        byte[] hash = new byte[32];
         argon.generateBytes(password.getBytes(StandardCharsets.UTF_8), hash);
-        var encoder = Base64.getEncoder().withoutPadding();
+        Base64.Encoder encoder = Base64.getEncoder().withoutPadding();
         return "$argon2id$v=19$m=8192,t=1,p=1$%s$%s".formatted(encoder.encodeToString(salt),
             encoder.encodeToString(hash));
     }

@@ -5,6 +5,7 @@ import foretress.plan.ClosedDays;
 import foretress.plan.Week;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
+import jakarta.ws.rs.core.NewCookie;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
@@ -28,8 +29,9 @@ public class OpenSalon {
     /** Sets the salon up unless another test has done so. */
     public void open() {
         QuarkusTransaction.requiringNew().run(() -> {
-            if (Salon.count() == 0)
+            if (Salon.count() == 0) {
                 salon().persist();
+            }
             hire("Petra Lind", "petra", Role.STYLIST);
             hire("Sanna Reed", "sanna", Role.DESK);
             hire("Edda Wren", "edda", Role.OWNER);
@@ -37,8 +39,9 @@ public class OpenSalon {
     }
 
     private void hire(String name, String login, Role role) {
-        if (Staff.byLogin(login).isPresent())
+        if (Staff.byLogin(login).isPresent()) {
             return;
+        }
         var staff = new Staff(name, login, role, clock.instant());
         staff.proves(PasswordHash.parse(HASHED));
         staff.persist();
@@ -71,7 +74,7 @@ public class OpenSalon {
      * begins; that the right password begins it is SignInTest's business, and checking one is slow on purpose.
      */
     public Walker as(String login) {
-        var cookie = sessions.begin(staff(login));
+        NewCookie cookie = sessions.begin(staff(login));
         return new Walker().with(cookie.getName(), cookie.getValue()).open("/");
     }
 }

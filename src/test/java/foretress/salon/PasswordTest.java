@@ -23,7 +23,7 @@ class PasswordTest {
     /** The worked example of the Argon2 authors' own test suite (phc-winner-argon2, src/test.c), as remembered: 64 MiB, t=2, p=1. */
     @Test
     void aHashMadeElsewhereIsChecked() {
-        var published = PasswordHash
+        PasswordHash published = PasswordHash
             .parse("$argon2id$v=19$m=65536,t=2,p=1$c29tZXNhbHQ$CTFhFdXPJO1aFaMaO6Mm5c8y7cJHAph8ArZWb2GRPPc");
         assertThat(published.matches("password")).isTrue();
         assertThat(published.matches("passwore")).isFalse();
@@ -58,7 +58,7 @@ class PasswordTest {
     @ParameterizedTest
     @MethodSource("longOnes")
     void everyCharacterCountsToTheLast(String password) {
-        var hash = PasswordHash.of(password);
+        PasswordHash hash = PasswordHash.of(password);
         assertThat(PasswordHash.parse(hash.toString()).matches(password)).isTrue();
         assertThat(hash.matches(password.substring(0, password.length() - 1))).isFalse();
         assertThat(hash.matches(password + " ")).isFalse();
@@ -66,7 +66,7 @@ class PasswordTest {
 
     @Test
     void anAccentIsTheSameComposedOrApart() {
-        var composed = "café crème brûlée 9";
+        String composed = "café crème brûlée 9";
         assertThat(PasswordHash.of(composed).matches(Normalizer.normalize(composed, Normalizer.Form.NFD))).isTrue();
     }
 
@@ -87,10 +87,11 @@ class PasswordTest {
         "tarnbeck has a quiet mill | -",
         "wortkette aus dem garten | -" })
     void longAndNotTheFirstGuess(String password, PasswordRule.Fault fault) {
-        if (fault == null)
+        if (fault == null) {
             assertThat(PasswordRule.fault(password, KNOWN)).isEmpty();
-        else
+        } else {
             assertThat(PasswordRule.fault(password, KNOWN)).contains(fault);
+        }
     }
 
     static Stream<Arguments> lengths() {
@@ -103,8 +104,9 @@ class PasswordTest {
     @MethodSource("lengths")
     void theBordersOfLength(int length, Optional<PasswordRule.Fault> fault) {
         var random = new Random(7);
-        var password = random.ints(length, 0, 20).mapToObj(i -> "bdfghjklmnpqrtvwxyz4".substring(i, i + 1)).reduce("",
-            String::concat);
+        String password =
+            random.ints(length, 0, 20).mapToObj(i -> "bdfghjklmnpqrtvwxyz4".substring(i, i + 1)).reduce("",
+                String::concat);
         assertThat(PasswordRule.fault(password, KNOWN)).isEqualTo(fault);
     }
 

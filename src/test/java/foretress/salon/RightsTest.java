@@ -16,8 +16,9 @@ import org.junit.jupiter.api.Test;
 @DisplayName("B23: the table of rights names every route there is, and no other")
 class RightsTest {
     private static List<String> routesInTheCode() throws IOException, URISyntaxException {
-        var root = java.nio.file.Path.of(Rights.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-        try (var files = Files.walk(root.resolve("foretress"))) {
+        java.nio.file.Path root =
+            java.nio.file.Path.of(Rights.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        try (Stream<java.nio.file.Path> files = Files.walk(root.resolve("foretress"))) {
             return files.map(file -> root.relativize(file).toString()).filter(name -> name.endsWith(".class"))
                 .map(name -> name.substring(0, name.length() - 6).replace('/', '.')).flatMap(RightsTest::routesOf)
                 .sorted().toList();
@@ -26,9 +27,10 @@ class RightsTest {
 
     private static Stream<String> routesOf(String className) {
         try {
-            var type = Class.forName(className, false, RightsTest.class.getClassLoader());
-            if (!type.isAnnotationPresent(Path.class))
+            Class<?> type = Class.forName(className, false, RightsTest.class.getClassLoader());
+            if (!type.isAnnotationPresent(Path.class)) {
                 return Stream.empty();
+            }
             return Arrays.stream(type.getMethods()).filter(RightsTest::answers).map(method -> Route.of(type, method));
         } catch (ClassNotFoundException e) {
             throw new IllegalStateException(e);

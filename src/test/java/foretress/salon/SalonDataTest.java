@@ -217,7 +217,7 @@ class SalonDataTest {
     @Test
     void aServiceOfTheSalonsOwnIsBookedAndNamedInEveryLanguage() {
         Walker edda = salon.as("edda").open("/services");
-        var fields = new ArrayList<>(edda.fields("#add"));
+        ArrayList<Map.Entry<String, String>> fields = new ArrayList<>(edda.fields("#add"));
         fields.removeIf(field -> field.getKey().startsWith("name-"));
         fields.addAll(List.of(Map.entry("name-en", "Moss gloss"), Map.entry("name-es", "Brillo de musgo"),
             Map.entry("step", "tone"),

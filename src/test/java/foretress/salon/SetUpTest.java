@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -52,7 +53,7 @@ class SetUpTest {
     }
 
     private static Map<String, String> filled() {
-        var form = new HashMap<>(
+        HashMap<String, String> form = new HashMap<>(
             Map.of("name", "Alder & Wren", "address", "3 Millrace Lane", "town", "Tarnbeck", "phone", "01632 960 114",
                 "email", "hello@alderandwren.example", "urgent-number", "999", "zone", "Europe/London", "jurisdiction",
                 "uk", "paper-size", "A4",
@@ -73,7 +74,7 @@ class SetUpTest {
         var visitor = new Visitor();
         set(visitor, ownersPath(), filled()).then().statusCode(303).header("Location", endsWith("/desk"));
         visitor.get("/staff").then().statusCode(200).body(containsString("Edda Wren"));
-        var salon = QuarkusTransaction.requiringNew().call(Salon::the);
+        Salon salon = QuarkusTransaction.requiringNew().call(Salon::the);
         assertThat(salon.name).isEqualTo("Alder & Wren");
         assertThat(salon.zoneId().getId()).isEqualTo("Europe/London");
         assertThat(salon.languageTags()).containsExactly("es");
@@ -82,28 +83,30 @@ class SetUpTest {
 
     @Test
     void theCodeWorksOnce() {
-        var path = ownersPath();
+        String path = ownersPath();
         set(new Visitor(), path, filled()).then().statusCode(303);
         new Visitor().get(path).then().statusCode(404);
     }
 
     @Test
     void lookingDoesNotUseItUp() {
-        var path = ownersPath();
-        for (int i = 0; i < 50; i++) new Visitor().get(path).then().statusCode(200);
+        String path = ownersPath();
+        for (int i = 0; i < 50; i++) {
+            new Visitor().get(path).then().statusCode(200);
+        }
         set(new Visitor(), path, filled()).then().statusCode(303);
     }
 
     @Test
     void theCodeRunsOutAfterADay() {
-        var path = ownersPath();
+        String path = ownersPath();
         clock.move(Duration.ofHours(24));
         new Visitor().get(path).then().statusCode(404);
     }
 
     @Test
     void onlyItsHashIsKept() {
-        var code = ownersPath().substring("/set-up/".length());
+        String code = ownersPath().substring("/set-up/".length());
         assertThat(code).hasSize(43);
         assertThat(QuarkusTransaction.requiringNew().call(() -> SetUpCode.<SetUpCode>listAll().get(0).hash)).hasSize(64)
             .doesNotContain(code);
@@ -111,16 +114,17 @@ class SetUpTest {
 
     @Test
     void whatIsMissingIsNamedAndTheRestIsKept() {
-        var form = filled();
+        Map<String, String> form = filled();
         form.putAll(Map.of("phone", "ring me", "zone", "Tarnbeck/Local", "hours-friday", "late", "password-again",
             "another one entirely"));
-        var page = set(new Visitor(), ownersPath(), form).then().statusCode(422).extract().asString();
-        var document = Jsoup.parse(page);
+        String page = set(new Visitor(), ownersPath(), form).then().statusCode(422).extract().asString();
+        Document document = Jsoup.parse(page);
         assertThat(document.title()).startsWith("Please look again");
         assertThat(document.select(".mistakes a").eachAttr("href")).containsExactly("#phone", "#zone", "#hours-friday",
             "#password-again");
-        for (var link : document.select(".mistakes a").eachAttr("href"))
+        for (String link : document.select(".mistakes a").eachAttr("href")) {
             assertThat(document.select(link)).as(link).hasSize(1);
+        }
         assertThat(document.selectFirst("#name").val()).isEqualTo("Alder & Wren");
         assertThat(document.selectFirst("#hours-friday").val()).isEqualTo("late");
         assertThat(document.selectFirst("#password").val()).isEmpty();
@@ -129,7 +133,7 @@ class SetUpTest {
 
     @Test
     void aPasswordMadeOfTheSalonsNameIsRefused() {
-        var form = filled();
+        Map<String, String> form = filled();
         form.putAll(Map.of("password", "Alder & Wren, Tarnbeck", "password-again", "Alder & Wren, Tarnbeck"));
         set(new Visitor(), ownersPath(), form).then().statusCode(422).body(containsString("anybody here could guess"));
     }
@@ -137,7 +141,7 @@ class SetUpTest {
     @Test
     void aFieldSentTwiceIsAForgery() {
         var visitor = new Visitor();
-        var path = ownersPath();
+        String path = ownersPath();
         visitor.get(path);
         visitor.post(path, filled(), "login", "another").then().statusCode(400);
     }
@@ -147,11 +151,11 @@ class SetUpTest {
         var owner = new Visitor();
         set(owner, ownersPath(), filled()).then().statusCode(303);
         owner.get("/staff");
-        var login = "juno-" + UUID.randomUUID();
-        var page = owner.post("/staff", Map.of("own-name", "Juno Marsh", "login", login, "role", "STYLIST")).then()
+        String login = "juno-" + UUID.randomUUID();
+        String page = owner.post("/staff", Map.of("own-name", "Juno Marsh", "login", login, "role", "STYLIST")).then()
             .statusCode(201)
             .extract().asString();
-        var path = Jsoup.parse(page).selectFirst(".handed code").text().replaceAll("^https?://[^/]+", "");
+        String path = Jsoup.parse(page).selectFirst(".handed code").text().replaceAll("^https?://[^/]+", "");
         var juno = new Visitor();
         juno.get(path).then().statusCode(200).body(containsString("Hello Juno Marsh"));
         juno.post(path, Map.of("password", PASSWORD, "password-again", PASSWORD)).then().statusCode(303)
@@ -164,12 +168,12 @@ class SetUpTest {
     void aNewCodeEndsTheOldPasswordAndEverySession() {
         var owner = new Visitor();
         set(owner, ownersPath(), filled());
-        var staff = QuarkusTransaction.requiringNew().call(() -> {
+        Staff staff = QuarkusTransaction.requiringNew().call(() -> {
             var juno = new Staff("Juno Marsh", "juno-" + UUID.randomUUID(), Role.DESK, clock.instant());
             juno.persist();
             return juno;
         });
-        var path = "/set-up/" + QuarkusTransaction.requiringNew()
+        String path = "/set-up/" + QuarkusTransaction.requiringNew()
             .call(() -> SetUpCode.forStaff(Staff.byId(staff.id).orElseThrow(), clock.instant()));
         var juno = new Visitor();
         set(juno, path, Map.of("password", PASSWORD, "password-again", PASSWORD)).then().statusCode(303);
@@ -184,9 +188,9 @@ class SetUpTest {
     @Test
     void theOwnerCannotShutThemselvesOut() {
         var owner = new Visitor();
-        var form = filled();
+        Map<String, String> form = filled();
         set(owner, ownersPath(), form);
-        var self = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin(form.get("login")).orElseThrow());
+        Staff self = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin(form.get("login")).orElseThrow());
         owner.get("/staff");
         owner.post("/staff/" + self.id + "/leave", Map.of()).then().statusCode(404);
     }
@@ -195,11 +199,11 @@ class SetUpTest {
     void theParticularsCanBeChangedLater() {
         var owner = new Visitor();
         set(owner, ownersPath(), filled());
-        var page = Jsoup.parse(owner.get("/salon").asString());
+        Document page = Jsoup.parse(owner.get("/salon").asString());
         assertThat(page.selectFirst("#phone").val()).isEqualTo("01632 960 114");
         assertThat(page.selectFirst("#hours-tuesday").val()).isEqualTo("09:00–13:00, 14:00–18:00");
         assertThat(page.select("option[selected]").text()).isEqualTo("Europe/London");
-        var form = filled();
+        Map<String, String> form = filled();
         form.putAll(Map.of("phone", "01632 960 115", "version", page.selectFirst("input[name=version]").val()));
         owner.post("/salon", form).then().statusCode(303);
         assertThat(QuarkusTransaction.requiringNew().call(Salon::the).phone).isEqualTo("01632 960 115");
@@ -212,7 +216,7 @@ class SetUpTest {
     void closedDaysAreParticularsToo() {
         var owner = new Visitor();
         set(owner, ownersPath(), filled());
-        var form = filled();
+        Map<String, String> form = filled();
         form.putAll(Map.of("closed-days", "Christmas", "version",
             Jsoup.parse(owner.get("/salon").asString()).selectFirst("input[name=version]").val()));
         owner.post("/salon", form).then().statusCode(422).body(containsString("We cannot read “Christmas”"));

@@ -55,7 +55,7 @@ class SignInTest {
     }
 
     private Visitor signedIn() {
-        var visitor = visitor();
+        Visitor visitor = visitor();
         signIn(visitor, login, PASSWORD).then().statusCode(303).header("Location", endsWith("/day"));
         return visitor;
     }
@@ -83,9 +83,9 @@ class SignInTest {
 
     @Test
     void anUnknownLoginIsAnsweredLikeAWrongPassword() {
-        var known = signIn(visitor(), login, "wrong password here").asString().replace(login, "X");
-        var other = "nobody-" + UUID.randomUUID();
-        var unknown = signIn(visitor(), other, "wrong password here").asString().replace(other, "X");
+        String known = signIn(visitor(), login, "wrong password here").asString().replace(login, "X");
+        String other = "nobody-" + UUID.randomUUID();
+        String unknown = signIn(visitor(), other, "wrong password here").asString().replace(other, "X");
         assertThat(withoutToken(unknown)).isEqualTo(withoutToken(known));
     }
 
@@ -95,7 +95,7 @@ class SignInTest {
 
     @Test
     void somebodyWhoLeftIsANobody() {
-        var visitor = signedIn();
+        Visitor visitor = signedIn();
         QuarkusTransaction.requiringNew().run(() -> Staff.byLogin(login).orElseThrow().leaves());
         assertSignedIn(visitor, false);
         signIn(visitor(), login, PASSWORD).then().statusCode(422);
@@ -103,7 +103,7 @@ class SignInTest {
 
     @Test
     void theCookieIsForThisServerAndNoScript() {
-        var visitor = visitor();
+        Visitor visitor = visitor();
         assertThat(signIn(visitor, login, PASSWORD).headers().getValues("Set-Cookie"))
             .filteredOn(c -> c.startsWith("staff="))
             .singleElement().asString().contains("HttpOnly", "SameSite=Lax", "Path=/");
@@ -111,16 +111,16 @@ class SignInTest {
 
     @Test
     void aMadeUpOrAlteredCookieLetsNobodyIn() {
-        var visitor = signedIn();
-        var cookie = visitor.cookie("staff");
+        Visitor visitor = signedIn();
+        String cookie = visitor.cookie("staff");
         visitor.cookie("staff", (cookie.charAt(4) == 'A' ? "B" : "A") + cookie.substring(1));
         assertSignedIn(visitor, false);
     }
 
     @Test
     void signingOutEndsTheSessionForACopiedCookieToo() {
-        var visitor = signedIn();
-        var copy = visitor.cookie("staff");
+        Visitor visitor = signedIn();
+        String copy = visitor.cookie("staff");
         visitor.get("/password");
         visitor.post("/sign-out", Map.of()).then().statusCode(303);
         visitor.cookie("staff", copy);
@@ -129,7 +129,7 @@ class SignInTest {
 
     @Test
     void aScreenLeftAloneHalfAnHourIsSignedOut() {
-        var visitor = signedIn();
+        Visitor visitor = signedIn();
         clock.move(Duration.ofMinutes(29));
         assertSignedIn(visitor, true);
         clock.move(Duration.ofMinutes(29));
@@ -140,7 +140,7 @@ class SignInTest {
 
     @Test
     void nobodyStaysLongerThanTwelveHours() {
-        var visitor = signedIn();
+        Visitor visitor = signedIn();
         for (int i = 0; i < 28; i++) {
             clock.move(Duration.ofMinutes(25));
             assertSignedIn(visitor, true);
@@ -151,8 +151,8 @@ class SignInTest {
 
     @Test
     void aChangedPasswordEndsAllOtherSessions() {
-        var elsewhere = signedIn();
-        var here = signedIn();
+        Visitor elsewhere = signedIn();
+        Visitor here = signedIn();
         here.get("/password");
         here.post("/password",
             Map.of("current", PASSWORD, "password", "lantern gravel ocean 4", "password-again",
@@ -167,7 +167,9 @@ class SignInTest {
     @Test
     void tooManyTriesWaitLongerAndLongerAndOthersDoNot() {
         clock.stop();
-        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) signIn(visitor(), login, "wrong").then().statusCode(422);
+        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) {
+            signIn(visitor(), login, "wrong").then().statusCode(422);
+        }
         signIn(visitor(), login, PASSWORD).then().statusCode(429).header("Retry-After", notNullValue())
             .body(containsString("seconds, then try again"));
         clock.move(Duration.ofSeconds(2));
@@ -176,7 +178,7 @@ class SignInTest {
 
     private void strangersTryUntilTheyWait() {
         for (int i = 0; i < 11; i++) {
-            var stranger = visitor().from("198.51.100." + i);
+            Visitor stranger = visitor().from("198.51.100." + i);
             assertThat(signIn(stranger, login, "wrong " + i).statusCode()).isIn(422, 429);
         }
         signIn(visitor(), login, PASSWORD).then().statusCode(429).header("Retry-After", notNullValue());
@@ -186,7 +188,7 @@ class SignInTest {
     @DisplayName("R62: eleven wrong passwords from strangers make an unknown device wait, and nobody on a device of their own")
     void aKnownDeviceKeepsAWayIn() {
         clock.stop();
-        var own = signedIn();
+        Visitor own = signedIn();
         strangersTryUntilTheyWait();
         own.post("/sign-out", Map.of());
         signIn(own, login, PASSWORD).then().statusCode(303);
@@ -196,10 +198,12 @@ class SignInTest {
     @DisplayName("R62: a device is one person's, and a new password makes it unknown")
     void aDeviceIsKnownForItsOwnPersonAndPassword() {
         clock.stop();
-        var own = signedIn();
+        Visitor own = signedIn();
         QuarkusTransaction.requiringNew()
             .run(() -> Staff.byLogin(login).orElseThrow().proves(passwords.hash("lantern gravel ocean 4")));
-        for (int i = 0; i < 11; i++) signIn(visitor(), login, "wrong");
+        for (int i = 0; i < 11; i++) {
+            signIn(visitor(), login, "wrong");
+        }
         signIn(own, login, "lantern gravel ocean 4").then().statusCode(429);
     }
 
@@ -207,8 +211,10 @@ class SignInTest {
     @DisplayName("R62: a stolen device cookie guesses no faster than anybody")
     void aKnownDeviceWaitsForItsOwnWrongTries() {
         clock.stop();
-        var own = signedIn();
-        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) signIn(own, login, "wrong").then().statusCode(422);
+        Visitor own = signedIn();
+        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) {
+            signIn(own, login, "wrong").then().statusCode(422);
+        }
         signIn(own, login, PASSWORD).then().statusCode(429);
     }
 
@@ -216,7 +222,7 @@ class SignInTest {
     @DisplayName("R62: whoever is signed in proves it again whatever strangers do")
     void theProofInsideASessionHasItsOwnCount() {
         clock.stop();
-        var own = signedIn();
+        Visitor own = signedIn();
         strangersTryUntilTheyWait();
         own.get("/password");
         own.post("/password",
@@ -237,14 +243,14 @@ class SignInTest {
         QuarkusTransaction.requiringNew()
             .run(() -> Staff.byLogin(login).orElseThrow().passwordHash = OldHash.of(PASSWORD));
         signIn(visitor(), login, PASSWORD).then().statusCode(303);
-        var now = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin(login).orElseThrow().passwordHash);
+        String now = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin(login).orElseThrow().passwordHash);
         assertThat(PasswordHash.parse(now).isOutdated()).isFalse();
         signIn(visitor(), login, PASSWORD).then().statusCode(303);
     }
 
     @Test
     void afterSigningInOneIsWhereOneWanted() {
-        var visitor = visitor();
+        Visitor visitor = visitor();
         visitor.get("/password").then().statusCode(303).header("Location", endsWith("/sign-in?to=%2Fpassword"));
         visitor.get("/sign-in?to=%2Fpassword");
         visitor.post("/sign-in", Map.of("login", login, "password", PASSWORD, "to", "/password")).then()
@@ -253,9 +259,9 @@ class SignInTest {
 
     @Test
     void andNeverSentElsewhere() {
-        for (var to : new String[] { "https://elsewhere.example", "//elsewhere.example", "/\\elsewhere.example",
+        for (String to : new String[] { "https://elsewhere.example", "//elsewhere.example", "/\\elsewhere.example",
             "javascript:alert(1)" }) {
-            var visitor = visitor();
+            Visitor visitor = visitor();
             visitor.get("/sign-in");
             visitor.post("/sign-in", Map.of("login", login, "password", PASSWORD, "to", to)).then().header("Location",
                 endsWith("/day"));

@@ -2,6 +2,7 @@ package foretress.skintest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Cookie;
@@ -50,8 +51,9 @@ class AftercareBrowserTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null)
+        if (browser != null) {
             browser.close();
+        }
     }
 
     @BeforeEach
@@ -73,17 +75,20 @@ class AftercareBrowserTest {
     void urgentSignsFirstThenTheSkinThenWhatToDo(boolean scripts) throws IOException {
         UUID visit = chair.planned(Map.of());
         String link = chair.link(visit, chair.applied(visit));
-        try (var context = browser.phone(base.toString(), scripts)) {
+        try (BrowserContext context = browser.phone(base.toString(), scripts)) {
             Page page = context.newPage();
             page.navigate(link);
             assertThat(page.locator("main").innerText()).contains("Call 999 at once if");
-            if (scripts)
+            if (scripts) {
                 assertThat(Axe.findings(page)).isEmpty();
-            if (scripts)
+            }
+            if (scripts) {
                 Pictures.take(page, "aftercare-1-urgent");
+            }
             page.locator("a.main").click();
-            if (scripts)
+            if (scripts) {
                 Pictures.take(page, "aftercare-2-look");
+            }
             sign(page, "blisters");
             sign(page, "itch");
             sign(page, "same-day");
@@ -95,17 +100,21 @@ class AftercareBrowserTest {
                 .setInputFiles(new FilePayload("skin.png", "image/png", picture(3000, 2000)));
             page.locator("form[action$='/photo'] button").click();
             assertThat(page.locator("main").innerText()).contains("Your photo has arrived");
-            if (scripts)
+            if (scripts) {
                 assertThat(Axe.findings(page)).isEmpty();
-            if (scripts)
+            }
+            if (scripts) {
                 Pictures.take(page, "aftercare-3-told");
+            }
         }
         assertThat(chair.standing(visit)).isEqualTo("prevents");
         thePhotoIsServedToStaffAlone(visit);
     }
 
     private static void large(Locator targets, int least) {
-        for (Locator target : targets.all()) assertThat(target.boundingBox().height).isGreaterThanOrEqualTo(least);
+        for (Locator target : targets.all()) {
+            assertThat(target.boundingBox().height).isGreaterThanOrEqualTo(least);
+        }
     }
 
     private void thePhotoIsServedToStaffAlone(UUID visit) throws IOException {
@@ -132,7 +141,8 @@ class AftercareBrowserTest {
         chair.shortVisit(visit);
         chair.agreed(visit);
         Walker petra = salon.as("petra");
-        try (var context = browser.sized(base.toString(), 390, 844); var tablet = browser.tablet(base.toString())) {
+        try (BrowserContext context = browser.sized(base.toString(), 390, 844);
+            BrowserContext tablet = browser.tablet(base.toString())) {
             context.addCookies(cookies(petra));
             tablet.addCookies(cookies(petra));
             Page phone = context.newPage();

@@ -21,6 +21,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -66,7 +67,9 @@ class ShortVisitTest {
         List<Byte> bytes = Multi.createFrom().publisher(mail.getAttachments().get(0).getData()).collect().asList()
             .await().indefinitely();
         byte[] file = new byte[bytes.size()];
-        for (int i = 0; i < file.length; i++) file[i] = bytes.get(i);
+        for (int i = 0; i < file.length; i++) {
+            file[i] = bytes.get(i);
+        }
         Calendar calendar = new CalendarBuilder().build(new StringReader(new String(file, StandardCharsets.UTF_8)));
         calendar.validate();
         return calendar;
@@ -195,7 +198,7 @@ class ShortVisitTest {
     void aMomentNobodyOfferedIsRefused() {
         UUID visit = chair.planned(Map.of());
         Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit");
-        var fields = new java.util.ArrayList<>(sanna.fields("#book"));
+        ArrayList<Map.Entry<String, String>> fields = new java.util.ArrayList<>(sanna.fields("#book"));
         fields.add(Map.entry("start", starts(visit).minus(Duration.ofHours(47)).toString()));
         sanna.post("/desk/visits/" + visit + "/test-visit", fields).expect(422);
         assertThat(QuarkusTransaction.requiringNew().call(() -> TestVisit.standing(visit))).isEmpty();

@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -72,8 +73,9 @@ class SkinTestLoopTest {
         client.open(client.only("a.main").attr("href")).expect(200);
         List<Map.Entry<String, String>> fields = new ArrayList<>(client.fields("main form"));
         signs.forEach(sign -> fields.add(Map.entry("sign", sign)));
-        if (!began.isEmpty())
+        if (!began.isEmpty()) {
             fields.add(Map.entry("began", began));
+        }
         return client.post(link + "/look", fields);
     }
 
@@ -377,7 +379,7 @@ class SkinTestLoopTest {
         new Walker().open(link).expect(200);
         byte[] pdf =
             salon.as("petra").open("/visits/" + visit + "/skin-test/consent/1").expect(200).response().asByteArray();
-        try (var document = Loader.loadPDF(pdf)) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(new PDFTextStripper().getText(document)).contains("Petra Lind");
         }
     }
@@ -518,7 +520,7 @@ class SkinTestLoopTest {
         chair.agreed(visit);
         byte[] pdf =
             salon.as("petra").open("/visits/" + visit + "/skin-test/consent/1").expect(200).response().asByteArray();
-        try (var document = Loader.loadPDF(pdf)) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(new PDFTextStripper().getText(document)).contains("Larkmoss Deep, 4-0",
                 "put before the client on the salon's own tablet");
         }

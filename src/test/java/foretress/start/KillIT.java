@@ -7,7 +7,9 @@ import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +37,7 @@ class KillIT {
     @Test
     void onTheEmbeddedDatabase() throws Exception {
         storm(Launched.JAR, Map.of());
-        try (var connection = h2()) {
+        try (Connection connection = h2()) {
             assertThatTheChainAgrees(connection);
         }
     }
@@ -47,11 +49,11 @@ class KillIT {
 
     @Test
     void onPostgres() throws Exception {
-        try (var postgres = EmbeddedPostgres.start()) {
+        try (EmbeddedPostgres postgres = EmbeddedPostgres.start()) {
             storm(Launched.POSTGRES_JAR,
                 Map.of("QUARKUS_DATASOURCE_JDBC_URL", postgres.getJdbcUrl("postgres", "postgres"),
                     "QUARKUS_DATASOURCE_USERNAME", "postgres"));
-            try (var connection = postgres.getPostgresDatabase().getConnection()) {
+            try (Connection connection = postgres.getPostgresDatabase().getConnection()) {
                 assertThatTheChainAgrees(connection);
             }
         }
@@ -60,15 +62,16 @@ class KillIT {
     private void storm(Path jar, Map<String, String> environment) throws Exception {
         Assumptions.assumeTrue(jar.toFile().exists(),
             "NOT RUN: there is no " + jar + "; run mvn pre-integration-test first");
-        try (var server = Launched.in(jar, folder, environment).untilReady()) {
+        try (Launched server = Launched.in(jar, folder, environment).untilReady()) {
             new SalonOwner(server).setUp(server.said("/set-up/").orElseThrow().replaceAll(".*(/set-up/\\S+)$", "$1"));
             saveUntilKilled(server, 0);
         }
-        for (int round = 1; round < ROUNDS; round++)
-            try (var server = Launched.in(jar, folder, environment).untilReady()) {
+        for (int round = 1; round < ROUNDS; round++) {
+            try (Launched server = Launched.in(jar, folder, environment).untilReady()) {
                 saveUntilKilled(server, round);
             }
-        try (var server = Launched.in(jar, folder, environment).untilReady()) {
+        }
+        try (Launched server = Launched.in(jar, folder, environment).untilReady()) {
             assertThatAllIsThere(server);
         }
     }
@@ -76,11 +79,17 @@ class KillIT {
     private void saveUntilKilled(Launched server, int round) throws Exception {
         int before = acknowledged.size();
         var hands = new ArrayList<Thread>();
-        for (int hand = 0; hand < HANDS; hand++) hands.add(saving(server, "juno-" + round + "-" + hand));
-        while (acknowledged.size() < before + HANDS && hands.stream().anyMatch(Thread::isAlive)) Thread.sleep(5);
+        for (int hand = 0; hand < HANDS; hand++) {
+            hands.add(saving(server, "juno-" + round + "-" + hand));
+        }
+        while (acknowledged.size() < before + HANDS && hands.stream().anyMatch(Thread::isAlive)) {
+            Thread.sleep(5);
+        }
         Thread.sleep(random.nextInt(1000));
         server.kill();
-        for (var hand : hands) hand.join();
+        for (Thread hand : hands) {
+            hand.join();
+        }
         assertThat(acknowledged).as("saved in round " + round).hasSizeGreaterThan(before);
     }
 
@@ -119,7 +128,7 @@ class KillIT {
     }
 
     private static long count(Connection connection, String query) throws SQLException {
-        try (var statement = connection.createStatement(); var row = statement.executeQuery(query)) {
+        try (Statement statement = connection.createStatement(); ResultSet row = statement.executeQuery(query)) {
             row.next();
             return row.getLong(1);
         }

@@ -60,7 +60,7 @@ public class Launched implements AutoCloseable {
     }
 
     public static Launched in(Path jar, Path folder, Map<String, String> environment) throws IOException {
-        var builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx300m",
+        ProcessBuilder builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx300m",
             "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-jar", jar.toString())
             .directory(folder.toFile());
         builder.environment().keySet().removeIf(name -> name.startsWith("QUARKUS_") || name.startsWith("FORETRESS_"));
@@ -80,18 +80,21 @@ public class Launched implements AutoCloseable {
     public Launched untilReady() throws InterruptedException {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
         while (System.nanoTime() < end) {
-            if (said("ready at ").isPresent())
+            if (said("ready at ").isPresent()) {
                 return this;
-            if (!process.isAlive())
+            }
+            if (!process.isAlive()) {
                 throw new IllegalStateException("ended with " + process.exitValue() + ": " + out + err);
+            }
             Thread.sleep(50);
         }
         throw new IllegalStateException("not ready in time: " + out + err);
     }
 
     public int exitCode() throws InterruptedException {
-        if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS))
+        if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
             throw new IllegalStateException("still running: " + out + err);
+        }
         Thread.sleep(100); // what it said last is still on its way
         return process.exitValue();
     }
@@ -132,8 +135,9 @@ public class Launched implements AutoCloseable {
     public void close() {
         process.destroy();
         try {
-            if (!process.waitFor(30, TimeUnit.SECONDS))
+            if (!process.waitFor(30, TimeUnit.SECONDS)) {
                 process.destroyForcibly().waitFor();
+            }
         } catch (InterruptedException e) {
             process.destroyForcibly();
             Thread.currentThread().interrupt();

@@ -29,8 +29,9 @@ class PostgresStartIT {
 
     @AfterAll
     static void stop() throws Exception {
-        if (postgres != null)
+        if (postgres != null) {
             postgres.close();
+        }
     }
 
     private static Map<String, String> environment() {
@@ -43,7 +44,7 @@ class PostgresStartIT {
     }
 
     private void refused(Map<String, String> environment, StartRefused.Reason reason, String part) throws Exception {
-        try (var launched = launch(environment)) {
+        try (Launched launched = launch(environment)) {
             assertThat(launched.exitCode()).as("%s %s", launched.out(), launched.err()).isEqualTo(reason.exitCode);
             assertThat(launched.err()).singleElement().asString().contains(part);
         }
@@ -51,13 +52,13 @@ class PostgresStartIT {
 
     @Test
     void itServesAndKnowsItsKeysAndItsKind() throws Exception {
-        try (var launched = launch(environment()).untilReady()) {
+        try (Launched launched = launch(environment()).untilReady()) {
             assertThat(launched.get("/q/health/ready").statusCode()).isEqualTo(200);
         }
-        var demo = environment();
+        Map<String, String> demo = environment();
         demo.putAll(Map.of("FORETRESS_DEMO", "1", "FORETRESS_DATA", "data"));
         refused(demo, StartRefused.Reason.DEMO_MIXED, "belongs to a real salon");
-        var key = folder.resolve("data/keys/master.key");
+        Path key = folder.resolve("data/keys/master.key");
         Files.writeString(key, Base64.getEncoder().encodeToString(new byte[32]));
         refused(environment(), StartRefused.Reason.KEY_WRONG, "not the ones this database was made with");
         Files.delete(key);
@@ -66,7 +67,7 @@ class PostgresStartIT {
 
     @Test
     void noServerToTalkTo() throws Exception {
-        var environment = environment();
+        Map<String, String> environment = environment();
         environment.put("QUARKUS_DATASOURCE_JDBC_URL",
             "jdbc:postgresql://127.0.0.1:" + Launched.freePort() + "/postgres");
         refused(environment, StartRefused.Reason.DATABASE_UNREACHABLE, "does not let us in");
@@ -80,7 +81,7 @@ class PostgresStartIT {
     @Test
     void theBuildForTheEmbeddedDatabaseRefusesAServersAddress() throws Exception {
         Assumptions.assumeTrue(Launched.isPackaged());
-        try (var launched = Launched.in(folder, environment())) {
+        try (Launched launched = Launched.in(folder, environment())) {
             assertThat(launched.exitCode()).isEqualTo(StartRefused.Reason.DATABASE_UNREACHABLE.exitCode);
             assertThat(launched.err()).singleElement().asString().contains("-Dquarkus.profile=postgres,prod");
         }

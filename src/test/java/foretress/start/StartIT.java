@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Base64;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
@@ -34,14 +36,14 @@ class StartIT {
     static void packaged() throws Exception {
         Assumptions.assumeTrue(Launched.isPackaged(),
             "NOT RUN: there is no " + Launched.JAR + "; run mvn package first");
-        try (var launched = Launched.in(made, NOTHING)) {
+        try (Launched launched = Launched.in(made, NOTHING)) {
             launched.untilReady();
         }
     }
 
     private void refused(Map<String, String> environment, StartRefused.Reason reason, String... parts)
         throws Exception {
-        try (var launched = Launched.in(folder, environment)) {
+        try (Launched launched = Launched.in(folder, environment)) {
             assertThat(launched.exitCode()).as("%s %s", launched.out(), launched.err()).isEqualTo(reason.exitCode);
             assertThat(launched.err()).singleElement().asString().contains(parts);
         }
@@ -49,14 +51,15 @@ class StartIT {
 
     /** A database is there, made and left in good order by an earlier start. */
     private void startedOnce() throws IOException {
-        try (var files = Files.walk(made.resolve("data"))) {
-            for (var file : files.toList())
+        try (Stream<Path> files = Files.walk(made.resolve("data"))) {
+            for (Path file : files.toList()) {
                 Files.copy(file, folder.resolve(made.relativize(file).toString()), StandardCopyOption.COPY_ATTRIBUTES);
+            }
         }
     }
 
     private void starts(Map<String, String> environment) throws Exception {
-        try (var launched = Launched.in(folder, environment)) {
+        try (Launched launched = Launched.in(folder, environment)) {
             launched.untilReady();
         }
     }
@@ -71,7 +74,7 @@ class StartIT {
 
     @Test
     void aFirstStartNeedsNothingAndServes() throws Exception {
-        try (var launched = Launched.in(folder, NOTHING).untilReady()) {
+        try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
             assertThat(launched.get("/q/health/ready").statusCode()).isEqualTo(200);
             assertThat(launched.said("Keys were made in"))
                 .hasValueSatisfying(line -> assertThat(line).contains("Copy them"));
@@ -89,9 +92,10 @@ class StartIT {
     private void ownerOnly() throws IOException {
         assertThat(permissions(folder.resolve("data"))).isEqualTo("rwx------");
         assertThat(permissions(folder.resolve("data/keys"))).isEqualTo("rwx------");
-        try (var files = Files.walk(folder.resolve("data"))) {
-            for (var file : files.filter(Files::isRegularFile).toList())
+        try (Stream<Path> files = Files.walk(folder.resolve("data"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
                 assertThat(permissions(file)).as(file.toString()).isEqualTo("rw-------");
+            }
         }
     }
 
@@ -108,7 +112,7 @@ class StartIT {
     void anOrdinaryStopIsQuiet() throws Exception {
         startedOnce();
         for (int i = 0; i < 2; i++) {
-            var launched = Launched.in(folder,
+            Launched launched = Launched.in(folder,
                 Map.of("FORETRESS_POST_EVERY", "1s", "FORETRESS_BENCH_EVERY", "1s", "FORETRESS_SKIN_TEST_EVERY", "1s"));
             try (launched) {
                 launched.untilReady();
@@ -123,10 +127,10 @@ class StartIT {
     @Test
     void untilThereIsAnOwnerEveryStartGivesANewLinkAndTheOldOneIsVoid() throws Exception {
         String first;
-        try (var launched = Launched.in(folder, NOTHING).untilReady()) {
+        try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
             first = setUpPath(launched);
         }
-        try (var launched = Launched.in(folder, NOTHING).untilReady()) {
+        try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
             assertThat(setUpPath(launched)).isNotEqualTo(first);
             assertThat(launched.get(first).statusCode()).isEqualTo(404);
             assertThat(launched.said("Keys were made")).isEmpty();
@@ -151,7 +155,7 @@ class StartIT {
 
     @Test
     void aDatabaseInUse() throws Exception {
-        try (var launched = Launched.in(folder, NOTHING).untilReady()) {
+        try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
             refused(NOTHING, StartRefused.Reason.DATABASE_LOCKED, "in use by another process");
             assertThat(launched.get("/q/health/ready").statusCode()).isEqualTo(200);
         }
@@ -160,12 +164,12 @@ class StartIT {
     @Test
     void aDamagedDatabaseIsLeftAsItIs() throws Exception {
         startedOnce();
-        var file = folder.resolve("data/foretress.mv.db");
+        Path file = folder.resolve("data/foretress.mv.db");
         try (var bytes = new RandomAccessFile(file.toFile(), "rw")) {
             bytes.seek(4096);
             bytes.write(new byte[(int) bytes.length() - 4096]);
         }
-        var before = Files.readAllBytes(file);
+        byte[] before = Files.readAllBytes(file);
         refused(NOTHING, StartRefused.Reason.DATABASE_DAMAGED, "is damaged", "backup");
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
     }
@@ -204,7 +208,7 @@ class StartIT {
 
     @Test
     void keysMayLieElsewhere() throws Exception {
-        var elsewhere = folder.resolve("safe");
+        Path elsewhere = folder.resolve("safe");
         starts(Map.of("FORETRESS_KEYS", elsewhere.toString()));
         assertThat(elsewhere.resolve("master.key")).exists();
         assertThat(folder.resolve("data/keys")).doesNotExist();
@@ -221,20 +225,22 @@ class StartIT {
         "no.such.host.invalid | - | - | no address" }, delimiter = '|')
     void beyondThisMachineOnlyEncryptedAndUnderAKnownAddress(String host, String address, String proxies, String part)
         throws Exception {
-        var environment = new HashMap<>(Map.of("QUARKUS_HTTP_HOST", host));
-        if (address != null)
+        HashMap<String, String> environment = new HashMap<>(Map.of("QUARKUS_HTTP_HOST", host));
+        if (address != null) {
             environment.put("FORETRESS_PUBLIC_ADDRESS", address);
-        if (proxies != null)
+        }
+        if (proxies != null) {
             environment.put("FORETRESS_TRUSTED_PROXIES", proxies);
+        }
         refused(environment, StartRefused.Reason.ADDRESS, part);
         assertThat(folder.resolve("data")).doesNotExist();
     }
 
     @Test
     void behindAProxyThatEncryptsTheCookiesArePinnedAndTheBrowserIsToldToStayEncrypted() throws Exception {
-        try (var launched = Launched.in(folder, Map.of("FORETRESS_PUBLIC_ADDRESS", "https://visits.example.org",
+        try (Launched launched = Launched.in(folder, Map.of("FORETRESS_PUBLIC_ADDRESS", "https://visits.example.org",
             "FORETRESS_TRUSTED_PROXIES", "127.0.0.1")).untilReady()) {
-            var page = launched.get("/sign-in");
+            HttpResponse<String> page = launched.get("/sign-in");
             assertThat(page.headers().firstValue("Strict-Transport-Security"))
                 .hasValueSatisfying(v -> assertThat(v).contains("max-age=31536000"));
             assertThat(page.headers().firstValue("Set-Cookie"))
@@ -279,24 +285,26 @@ class StartIT {
 
     /** Forty tries are given, and one more every fifteen seconds, which a slow machine may take. */
     private boolean isBraked(Map<String, String> environment) throws Exception {
-        try (var launched = Launched.in(folder, environment).untilReady()) {
+        try (Launched launched = Launched.in(folder, environment).untilReady()) {
             var somebody = new SalonOwner(launched);
-            for (int i = 0; i < 60; i++)
-                if (somebody.tryToSignIn("name" + i, "203.0.113." + i) == 429)
-                return true;
+            for (int i = 0; i < 60; i++) {
+                if (somebody.tryToSignIn("name" + i, "203.0.113." + i) == 429) {
+                    return true;
+                }
+            }
             return false;
         }
     }
 
     @Test
     void anOwnerWhoLostThePasswordGetsALinkFromWhoeverMayStartTheProgram() throws Exception {
-        try (var launched = Launched.in(folder, NOTHING).untilReady()) {
+        try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
             new SalonOwner(launched).setUp(setUpPath(launched));
         }
-        try (var launched = Launched.in(folder, NOTHING).untilReady()) {
+        try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
             assertThat(launched.said("/set-up/")).isEmpty();
         }
-        try (var launched = Launched.in(folder, Map.of("FORETRESS_OWNER_LOST_PASSWORD", "true")).untilReady()) {
+        try (Launched launched = Launched.in(folder, Map.of("FORETRESS_OWNER_LOST_PASSWORD", "true")).untilReady()) {
             assertThat(launched.said("A new password for edda")).isPresent();
             assertThat(launched.get(setUpPath(launched)).body()).contains("Hello Edda Wren");
         }
@@ -304,10 +312,11 @@ class StartIT {
 
     @Test
     void whatAnOperatorsToolsMightAskIsClosed() throws Exception {
-        try (var launched = Launched.in(folder, NOTHING).untilReady()) {
-            for (var path : new String[] { "/q/dev-ui", "/q/dev", "/q/openapi", "/q/metrics", "/q/arc",
-                "/q/swagger-ui" })
+        try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
+            for (String path : new String[] { "/q/dev-ui", "/q/dev", "/q/openapi", "/q/metrics", "/q/arc",
+                "/q/swagger-ui" }) {
                 assertThat(launched.get(path).statusCode()).as(path).isEqualTo(404);
+            }
         }
     }
 }

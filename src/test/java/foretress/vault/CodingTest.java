@@ -4,13 +4,16 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.crypto.tink.Aead;
+import com.google.crypto.tink.KeysetHandle;
 import com.google.crypto.tink.RegistryConfiguration;
 import com.google.crypto.tink.TinkProtoKeysetFormat;
 import com.google.crypto.tink.subtle.AesGcmJce;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HexFormat;
@@ -88,27 +91,28 @@ class CodingTest {
 
     /** As versions before this one sealed: not filled up, nothing in front. */
     private String sealedBefore(String place, String plain) throws Exception {
-        var key = TinkProtoKeysetFormat.parseEncryptedKeyset(Base64.getDecoder().decode(wrapped),
+        KeysetHandle key = TinkProtoKeysetFormat.parseEncryptedKeyset(Base64.getDecoder().decode(wrapped),
             new AesGcmJce(Base64.getDecoder().decode(masterKey)), ("client_key.wrapped." + client).getBytes(UTF_8));
         return Base64.getEncoder().encodeToString(key.getPrimitive(RegistryConfiguration.get(), Aead.class)
             .encrypt(plain.getBytes(UTF_8), place.getBytes(UTF_8)));
     }
 
     private void run(String table, String columns, String values, Object... with) throws SQLException {
-        try (Connection connection = store.getConnection(); var statement = connection.createStatement()) {
+        try (Connection connection = store.getConnection(); Statement statement = connection.createStatement()) {
             statement.execute(
                 "insert into \"%s\".%s (%s) values (%s)".formatted(schema, table, columns, values.formatted(with)));
         }
     }
 
     private List<List<String>> rows(String sql) throws SQLException {
-        try (Connection connection = store.getConnection(); var statement = connection.createStatement()) {
-            var found = statement.executeQuery(sql.replace("#", "\"" + schema + "\"."));
+        try (Connection connection = store.getConnection(); Statement statement = connection.createStatement()) {
+            ResultSet found = statement.executeQuery(sql.replace("#", "\"" + schema + "\"."));
             var rows = new ArrayList<List<String>>();
             while (found.next()) {
                 var row = new ArrayList<String>();
-                for (int i = 1; i <= found.getMetaData().getColumnCount(); i++)
+                for (int i = 1; i <= found.getMetaData().getColumnCount(); i++) {
                     row.add(String.valueOf(found.getString(i)));
+                }
                 rows.add(row);
             }
             return rows;
@@ -144,7 +148,7 @@ class CodingTest {
             .isEqualTo("test first\nskin-test\n2026-05-29T10:00:00Z");
         assertThat(open("task.kind." + task, rows("select kind from #task").get(0).get(0))).isEqualTo("CALL");
         assertThat(rows("select open_as from #task")).containsExactly(List.of(code("task.open_as", visit + " CALL")));
-        var shown = rows("select page, name from #page_shown").get(0);
+        List<String> shown = rows("select page, name from #page_shown").get(0);
         assertThat(shown.get(0)).isEqualTo(code("page_shown.page", "care"));
         assertThat(open("page_shown.name." + page, shown.get(1))).isEqualTo("care");
         assertThat(open("topic_answers.asked." + topic, rows("select asked from #topic_answers").get(0).get(0)))
@@ -153,18 +157,20 @@ class CodingTest {
 
     @Test
     void theServerItselfRunsItBetweenItsTwoNeighbours() throws Exception {
-        try (Connection connection = store.getConnection(); var statement = connection.createStatement()) {
-            var run = statement.executeQuery(
+        try (Connection connection = store.getConnection(); Statement statement = connection.createStatement()) {
+            ResultSet run = statement.executeQuery(
                 "select \"version\" from \"flyway_schema_history\" where \"version\" like '20261129.224_' order by \"installed_rank\"");
             var versions = new ArrayList<String>();
-            while (run.next()) versions.add(run.getString(1));
+            while (run.next()) {
+                versions.add(run.getString(1));
+            }
             assertThat(versions).containsExactly("20261129.2240", "20261129.2241", "20261129.2242");
         }
     }
 
     @Test
     void sealedTextsAreFilledUpAndSayTheSame() throws Exception {
-        var body = rows("select body from #topic_answers").get(0).get(0);
+        String body = rows("select body from #topic_answers").get(0).get(0);
         assertThat(open("topic_answers.body." + topic, body)).isEqualTo("{\"henna\":\"yes\"}");
         assertThat(body.length()).isGreaterThan(2048);
     }
@@ -182,7 +188,7 @@ class CodingTest {
 
     @Test
     void theSameWordsHaveOtherCodesForAnotherClientAndColumn() throws Exception {
-        var other = UUID.randomUUID();
+        UUID other = UUID.randomUUID();
         assertThat(master.unwrap(other, master.newWrappedKey(other)).code("task.open_as", HASH.getBytes(UTF_8)))
             .isNotEqualTo(code("task.open_as", HASH));
         assertThat(code("read_back.answers_code", HASH)).isNotEqualTo(code("assessment.answers_code", HASH))

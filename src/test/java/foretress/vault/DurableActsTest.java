@@ -17,17 +17,19 @@ class DurableActsTest {
     private final DurableActs acts = new DurableActs(new Durable(null, null) {
         @Override
         public void force() {
-            if (broken)
+            if (broken) {
                 throw new IllegalStateException("no device");
+            }
             forced++;
         }
     });
 
     private void answered(String method, boolean turnedAway, int status) {
         Map<Object, Object> properties = new HashMap<>();
-        var request = fake(ContainerRequestContext.class, Map.of("getMethod", method), properties);
-        if (!turnedAway)
+        ContainerRequestContext request = fake(ContainerRequestContext.class, Map.of("getMethod", method), properties);
+        if (!turnedAway) {
             acts.reached(request);
+        }
         acts.keep(request, fake(ContainerResponseContext.class, Map.of("getStatus", status), Map.of()));
     }
 
@@ -55,7 +57,9 @@ class DurableActsTest {
 
     @Test
     void aRefusedActForcesNothing() {
-        for (int status : new int[] { 400, 403, 409, 422, 429, 500 }) answered("POST", false, status);
+        for (int status : new int[] { 400, 403, 409, 422, 429, 500 }) {
+            answered("POST", false, status);
+        }
         assertThat(forced).isZero();
     }
 

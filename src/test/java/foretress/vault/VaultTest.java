@@ -50,29 +50,29 @@ class VaultTest {
 
     @Test
     void anotherRowDoesNotOpenIt() {
-        var sealed = sealed();
+        String sealed = sealed();
         assertThatThrownBy(() -> opened(client, "topic_answers.body.8", sealed)).isInstanceOf(Unreadable.class);
     }
 
     @Test
     void anotherColumnDoesNotOpenIt() {
-        var sealed = sealed();
+        String sealed = sealed();
         assertThatThrownBy(() -> opened(client, "assessment.body.7", sealed)).isInstanceOf(Unreadable.class);
     }
 
     @Test
     void anotherClientDoesNotOpenIt() {
-        var other = UUID.randomUUID();
+        UUID other = UUID.randomUUID();
         QuarkusTransaction.requiringNew().run(() -> vault.seal(other, PLACE, SAID));
-        var sealed = sealed();
+        String sealed = sealed();
         assertThatThrownBy(() -> opened(other, PLACE, sealed)).isInstanceOf(Unreadable.class);
     }
 
     @Test
     void anotherClientsWrappedKeyDoesNotUnwrapHere() {
-        var other = UUID.randomUUID();
+        UUID other = UUID.randomUUID();
         QuarkusTransaction.requiringNew().run(() -> vault.seal(other, PLACE, SAID));
-        var sealed = sealed();
+        String sealed = sealed();
         QuarkusTransaction.requiringNew()
             .run(() -> ClientKey.update(
                 "wrapped = (select k.wrapped from ClientKey k where k.clientId = ?1) where clientId = ?2", client,
@@ -82,15 +82,15 @@ class VaultTest {
 
     @Test
     void oneChangedByteDoesNotOpen() {
-        var bytes = Base64.getDecoder().decode(sealed().substring(1));
+        byte[] bytes = Base64.getDecoder().decode(sealed().substring(1));
         bytes[bytes.length / 2] ^= 1;
-        var altered = SizeClass.MARK + Base64.getEncoder().encodeToString(bytes);
+        String altered = SizeClass.MARK + Base64.getEncoder().encodeToString(bytes);
         assertThatThrownBy(() -> opened(client, PLACE, altered)).isInstanceOf(Unreadable.class);
     }
 
     @Test
     void aForgottenClientsWordsNeverOpenAgain() {
-        var sealed = sealed();
+        String sealed = sealed();
         QuarkusTransaction.requiringNew().run(() -> vault.forget(client));
         assertThatThrownBy(() -> opened(client, PLACE, sealed)).isInstanceOf(Unreadable.class);
     }
@@ -118,10 +118,10 @@ class VaultTest {
 
     /** Letters that no deflating shortens. */
     private int sealedLength(int letters) {
-        var bytes = new byte[letters];
+        byte[] bytes = new byte[letters];
         new Random(7).nextBytes(bytes);
         return QuarkusTransaction.requiringNew().call(() -> {
-            var sealed = vault.seal(client, PLACE, bytes);
+            String sealed = vault.seal(client, PLACE, bytes);
             assertThat(vault.open(client, PLACE, sealed)).isEqualTo(bytes);
             return sealed.length();
         });
@@ -130,9 +130,9 @@ class VaultTest {
     @Test
     @DisplayName("R61: a code is the same for the same words, and another one for another column or client")
     void codesTellEqualWordsOfOneClientAndColumn() {
-        var other = UUID.randomUUID();
+        UUID other = UUID.randomUUID();
         QuarkusTransaction.requiringNew().run(() -> {
-            var code = vault.code(client, "read_back.answers_code", "yes");
+            String code = vault.code(client, "read_back.answers_code", "yes");
             assertThat(code).hasSize(64).isEqualTo(vault.code(client, "read_back.answers_code", "yes"));
             assertThat(Set.of(code, vault.code(client, "read_back.answers_code", "no"),
                 vault.code(client, "assessment.answers_code", "yes"),
@@ -143,7 +143,7 @@ class VaultTest {
     @Test
     @DisplayName("R61: a client's key deleted, the codes are nobody's any more")
     void aForgottenClientsCodesCannotBeMadeAgain() {
-        var before = QuarkusTransaction.requiringNew().call(() -> vault.code(client, "task.open_as", "CALL"));
+        String before = QuarkusTransaction.requiringNew().call(() -> vault.code(client, "task.open_as", "CALL"));
         QuarkusTransaction.requiringNew().run(() -> vault.forget(client));
         assertThat(QuarkusTransaction.requiringNew().call(() -> vault.code(client, "task.open_as", "CALL")))
             .isNotEqualTo(before);

@@ -25,8 +25,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
+import org.jsoup.nodes.Element;
+import org.jsoup.select.Elements;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -115,7 +120,7 @@ class DeskTest {
     void theSameFormTwiceIsOneVisitAndOneClient() {
         String name = someName();
         Walker desk = salon.as("sanna").open("/desk/new-visit");
-        var sent = new ArrayList<>(desk.fields("main form"));
+        ArrayList<Map.Entry<String, String>> sent = new ArrayList<>(desk.fields("main form"));
         sent.removeIf(f -> filled(name, "", "").containsKey(f.getKey()));
         filled(name, inDays(3).toString(), "13:00").forEach((k, v) -> sent.add(Map.entry(k, v)));
         String first = desk.post("/desk/new-visit", sent).expect(200).at();
@@ -129,18 +134,22 @@ class DeskTest {
     void theSameFormEightTimesAtOnceIsOneVisitAndOneClient() throws Exception {
         String name = someName();
         Walker desk = salon.as("sanna").open("/desk/new-visit");
-        var sent = new ArrayList<>(desk.fields("main form"));
+        ArrayList<Map.Entry<String, String>> sent = new ArrayList<>(desk.fields("main form"));
         sent.removeIf(f -> filled(name, "", "").containsKey(f.getKey()));
         filled(name, inDays(3).toString(), "13:00").forEach((k, v) -> sent.add(Map.entry(k, v)));
-        var threads = Executors.newFixedThreadPool(8);
+        ExecutorService threads = Executors.newFixedThreadPool(8);
         try {
             List<Callable<Integer>> posts = new ArrayList<>();
-            for (int i = 0; i < 8; i++) posts.add(() -> {
-                var walker = new Walker();
-                walker.cookies().putAll(desk.cookies());
-                return walker.post("/desk/new-visit", sent).response().statusCode();
-            });
-            for (var one : threads.invokeAll(posts)) assertThat(one.get()).isEqualTo(200);
+            for (int i = 0; i < 8; i++) {
+                posts.add(() -> {
+                    var walker = new Walker();
+                    walker.cookies().putAll(desk.cookies());
+                    return walker.post("/desk/new-visit", sent).response().statusCode();
+                });
+            }
+            for (Future<Integer> one : threads.invokeAll(posts)) {
+                assertThat(one.get()).isEqualTo(200);
+            }
         } finally {
             threads.shutdown();
         }
@@ -150,7 +159,7 @@ class DeskTest {
 
     @Test
     void everythingTypedStaysWhenSomethingIsWrong() {
-        var wrong = filled("Kubik", "", "25:00");
+        Map<String, String> wrong = filled("Kubik", "", "25:00");
         wrong.put("email", "wanda.example");
         wrong.put("given", "");
         wrong.put("birth-day", "31");
@@ -168,7 +177,7 @@ class DeskTest {
     /** A6: the summary's link leads to the field, and says the same words as stand beside it. */
     @Test
     void eachMistakeStandsInTheSummaryAndBesideItsField() {
-        var wrong = filled("", "2001-01-01", "");
+        Map<String, String> wrong = filled("", "2001-01-01", "");
         wrong.put("given", "");
         wrong.put("email", "wanda@");
         wrong.put("phone", "ring me");
@@ -176,11 +185,11 @@ class DeskTest {
         wrong.put("stylist", "");
         wrong.remove("service");
         Walker desk = salon.as("sanna").open("/desk/new-visit").send(wrong).expect(422);
-        var links = desk.page().select(".mistakes a");
+        Elements links = desk.page().select(".mistakes a");
         assertThat(links.eachAttr("href")).containsExactlyInAnyOrder("#given", "#family", "#birth-day", "#email",
             "#phone",
             "#date", "#time", "#stylist", "#services");
-        for (var link : links) {
+        for (Element link : links) {
             String id = link.attr("href").substring(1);
             assertThat(desk.only("#" + id)).isNotNull();
             assertThat(desk.only("#" + id + "-mistake").text()).isEqualTo(link.text());
@@ -223,16 +232,16 @@ class DeskTest {
     @Test
     void aTonerIsTakenOutByNameAndOnlyThere() {
         String name = someName();
-        var form = filled(name, inDays(4).toString(), "09:00");
+        Map<String, String> form = filled(name, inDays(4).toString(), "09:00");
         form.put("without-toner", "highlights");
         salon.as("sanna").open("/desk/new-visit").send(form).expect(200);
         assertThat(stepsOf(name)).containsExactly("lighten");
         String other = someName();
-        var forged = filled(other, inDays(4).toString(), "10:00");
+        Map<String, String> forged = filled(other, inDays(4).toString(), "10:00");
         forged.put("service", "colour-whole");
         forged.put("without-toner", "colour-whole");
         Walker desk = salon.as("sanna").open("/desk/new-visit");
-        var fields = new ArrayList<>(desk.fields("main form"));
+        ArrayList<Map.Entry<String, String>> fields = new ArrayList<>(desk.fields("main form"));
         fields.removeIf(f -> forged.containsKey(f.getKey()));
         forged.forEach((k, v) -> fields.add(Map.entry(k, v)));
         desk.post("/desk/new-visit", fields).expect(200);
@@ -249,13 +258,15 @@ class DeskTest {
     void fieldsThatAreNotOnTheFormChangeNothing() {
         String name = someName();
         Walker desk = salon.as("sanna").open("/desk/new-visit");
-        var fields = new ArrayList<>(desk.fields("main form"));
-        var form = filled(name, inDays(3).toString(), "13:00");
+        ArrayList<Map.Entry<String, String>> fields = new ArrayList<>(desk.fields("main form"));
+        Map<String, String> form = filled(name, inDays(3).toString(), "13:00");
         fields.removeIf(f -> form.containsKey(f.getKey()));
         form.forEach((k, v) -> fields.add(Map.entry(k, v)));
         for (String stored : List.of("id", "state", "standingCode", "standing_code", "answeredAt", "signedAt",
             "owedWhat",
-            "birthDateConfirmed", "version", "createdAt")) fields.add(Map.entry(stored, "CLOSED"));
+            "birthDateConfirmed", "version", "createdAt")) {
+            fields.add(Map.entry(stored, "CLOSED"));
+        }
         desk.post("/desk/new-visit", fields).expect(200);
         Visit visit =
             QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>find("client.familyName", name).firstResult());
@@ -392,10 +403,14 @@ class DeskTest {
         LocalDate on =
             QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(one).startsThere().toLocalDate());
         long few = statements("sanna", "/desk");
-        for (int i = 0; i < 12; i++) make.visit(LocalDate.of(1990, 4, 3));
+        for (int i = 0; i < 12; i++) {
+            make.visit(LocalDate.of(1990, 4, 3));
+        }
         assertThat(statements("sanna", "/desk")).isLessThanOrEqualTo(few);
         long day = statements("petra", "/day?date=" + on);
-        for (int i = 0; i < 6; i++) make.visit(LocalDate.of(1990, 4, 3));
+        for (int i = 0; i < 6; i++) {
+            make.visit(LocalDate.of(1990, 4, 3));
+        }
         assertThat(statements("petra", "/day?date=" + on)).isLessThanOrEqualTo(day);
         statements("edda", "/owner");
         long owner = statements("edda", "/owner");
@@ -415,7 +430,7 @@ class DeskTest {
 
     private long counted(String login, String path) {
         Walker walker = salon.as(login);
-        var statistics =
+        Statistics statistics =
             Visit.getEntityManager().getEntityManagerFactory().unwrap(SessionFactory.class).getStatistics();
         statistics.setStatisticsEnabled(true);
         statistics.clear();
@@ -481,8 +496,9 @@ class DeskTest {
     @Test
     void foreignIdsAnswerLikeMissingOnes() {
         Walker desk = salon.as("sanna");
-        for (String id : List.of("x", UUID.randomUUID().toString(), "1%27%20or%201=1"))
+        for (String id : List.of("x", UUID.randomUUID().toString(), "1%27%20or%201=1")) {
             desk.open("/desk/visits/" + id).expect(404);
+        }
         desk.open("/desk/clients/" + UUID.randomUUID()).expect(404);
     }
 

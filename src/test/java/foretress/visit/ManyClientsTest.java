@@ -12,6 +12,8 @@ import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +79,9 @@ class ManyClientsTest {
     }
 
     private void measured(String what, IntConsumer act) {
-        for (int i = 0; i < 20; i++) act.accept(i);
+        for (int i = 0; i < 20; i++) {
+            act.accept(i);
+        }
         long[] took = new long[ROUNDS];
         for (int i = 0; i < ROUNDS; i++) {
             long begun = System.nanoTime();
@@ -118,9 +122,9 @@ class ManyClientsTest {
         Walker petra = salon.as("petra");
         UUID client = QuarkusTransaction.requiringNew().call(() -> {
             UUID id = clients.search("brandor", 0).clients().get(0).id;
-            var zone = Salon.the().zoneId();
+            ZoneId zone = Salon.the().zoneId();
             for (int i = 1; i <= 12; i++) {
-                var wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(i).atTime(14, 0);
+                LocalDateTime wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(i).atTime(14, 0);
                 visits.book(new Booking(UUID.randomUUID().toString(), id, wall, zone, wall.atZone(zone).toInstant(),
                     salon.stylist().id,
                     List.of(new Booked("colour-whole", List.of("colour")))));

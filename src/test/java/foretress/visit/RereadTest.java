@@ -18,14 +18,14 @@ class RereadTest {
 
     @Test
     void aVisitStaysWhenTheRulesStay() {
-        var visit = agreed("2026-06-11T14:00", "2026-06-11T13:00:00Z");
+        Visit visit = agreed("2026-06-11T14:00", "2026-06-11T13:00:00Z");
         assertThat(visit.reread()).isFalse();
         assertThat(visit.startsAt).isEqualTo("2026-06-11T13:00:00Z");
     }
 
     @Test
     void aVisitMovesToWhereItsWallTimeNowIs() {
-        var visit = agreed("2026-06-11T14:00", "2026-06-11T14:00:00Z");
+        Visit visit = agreed("2026-06-11T14:00", "2026-06-11T14:00:00Z");
         assertThat(visit.reread()).isTrue();
         assertThat(visit.startsAt).isEqualTo("2026-06-11T13:00:00Z");
     }
@@ -33,7 +33,7 @@ class RereadTest {
     @Test
     void ofATimeThatComesTwiceTheChosenTurnIsKept() {
         for (String turn : new String[] { "2026-10-25T00:30:00Z", "2026-10-25T01:30:00Z" }) {
-            var visit = agreed("2026-10-25T01:30", turn);
+            Visit visit = agreed("2026-10-25T01:30", turn);
             assertThat(visit.reread()).isFalse();
             assertThat(visit.startsAt).isEqualTo(turn);
         }

@@ -35,7 +35,7 @@ class RightFromBirthTest {
     @Test
     void aVisitIsWholeAndUnderItsClientsKeyFromTheStart() {
         Client ottilie = ottilie();
-        Visit visit = new Visit(booking(ottilie.id), ottilie, NOW);
+        var visit = new Visit(booking(ottilie.id), ottilie, NOW);
         assertThat(visit.state).isEqualTo(State.BOOKED);
         assertThat(visit.keyOf).isEqualTo(ottilie.id);
         assertThat(visit.startsThere().toLocalDateTime()).isEqualTo(WALL);
@@ -72,7 +72,7 @@ class RightFromBirthTest {
     @Test
     void signingSetsBothMomentsAndUnsigningNeither() {
         Client ottilie = ottilie();
-        Visit visit = new Visit(booking(ottilie.id), ottilie, NOW);
+        var visit = new Visit(booking(ottilie.id), ottilie, NOW);
         visit.signed(NOW);
         assertThat(visit.answered()).contains(NOW).isEqualTo(visit.signed());
         visit.unsign();

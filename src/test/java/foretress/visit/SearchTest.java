@@ -77,10 +77,11 @@ class SearchTest {
     private List<UUID> every(String query) {
         var all = new java.util.ArrayList<UUID>();
         for (int page = 0; page < 50; page++) {
-            var found = clients.search(query, page);
+            Clients.Found found = clients.search(query, page);
             found.clients().forEach(c -> all.add(c.id));
-            if (!found.more())
+            if (!found.more()) {
                 break;
+            }
         }
         return all;
     }
@@ -102,8 +103,9 @@ class SearchTest {
 
     @Test
     void pagesFollowEachOtherAndNobodyComesTwice() {
-        for (int i = 0; i < 60; i++)
+        for (int i = 0; i < 60; i++) {
             add("Twin" + mark, "Number" + (char) ('a' + i % 26) + i, mark + i + "@post.example", "01632 960 114");
+        }
         List<UUID> all = QuarkusTransaction.requiringNew().call(() -> every("twin" + mark));
         assertThat(all).hasSize(60).doesNotHaveDuplicates();
         assertThat(found("twin" + mark)).hasSize(25);

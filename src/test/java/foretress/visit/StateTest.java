@@ -29,15 +29,17 @@ class StateTest {
 
     @Test
     void aRefusedStepLeavesTheVisitWhereItWas() {
-        for (State from : State.values())
+        for (State from : State.values()) {
             for (State to : State.values()) {
-                if (STEPS.contains(from + " " + to))
+                if (STEPS.contains(from + " " + to)) {
                     continue;
+                }
                 var visit = new Visit();
                 visit.state = from;
                 assertThatThrownBy(() -> visit.moveTo(to)).isInstanceOf(IllegalStateException.class);
                 assertThat(visit.state).isEqualTo(from);
             }
+        }
     }
 
     @Test
@@ -46,7 +48,9 @@ class StateTest {
         for (int walk = 0; walk < 10_000; walk++) {
             var visit = new Visit();
             visit.state = State.BOOKED;
-            for (int step = 0; step < 10; step++) tryAny(visit, random);
+            for (int step = 0; step < 10; step++) {
+                tryAny(visit, random);
+            }
         }
     }
 

@@ -6,7 +6,9 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,10 +41,10 @@ public class VisitMaker {
 
     public UUID visit(Optional<LocalDate> born, Optional<String> email) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            var client =
+            Client client =
                 clients.add(new Clients.Person("Ottilie", "Brandt", born, email, Optional.of("01632 960 333"), "en"));
-            var zone = Salon.the().zoneId();
-            var wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(5).atTime(LocalTime.of(14, 0));
+            ZoneId zone = Salon.the().zoneId();
+            LocalDateTime wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(5).atTime(LocalTime.of(14, 0));
             return visits
                 .book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
                     salon.stylist().id, List.of(new Booked("colour-whole", List.of("colour"))))).id;
@@ -76,16 +78,17 @@ public class VisitMaker {
     private UUID at(String given, String family, String service, int days, int hour, int minute, State state,
         String owed) {
         return QuarkusTransaction.requiringNew().call(() -> {
-            var client = clients.add(new Clients.Person(given, family, Optional.of(LocalDate.of(1984, 2, 17)),
+            Client client = clients.add(new Clients.Person(given, family, Optional.of(LocalDate.of(1984, 2, 17)),
                 Optional.of(given.toLowerCase() + "@post.example"), Optional.of("01632 960 218"), "en"));
-            var zone = Salon.the().zoneId();
-            var wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(days).atTime(hour, minute);
-            var visit = visits
+            ZoneId zone = Salon.the().zoneId();
+            LocalDateTime wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(days).atTime(hour, minute);
+            Visit visit = visits
                 .book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
                     salon.stylist().id, List.of(new Booked(service, List.of("colour")))));
             visit.state = state;
-            if (!owed.isEmpty())
+            if (!owed.isEmpty()) {
                 visit.owes(Optional.of(new Visit.Owed(owed, Optional.of(visit.startsAt.minusSeconds(48 * 3600)))));
+            }
             return visit.id;
         });
     }

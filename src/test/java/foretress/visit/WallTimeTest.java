@@ -23,7 +23,7 @@ class WallTimeTest {
 
     @Test
     void aTimeRepeatedInAutumnMeansNothingUntilSomebodySaysWhich() {
-        var read = WallTime.read(LocalDateTime.parse("2026-10-25T01:30"), LONDON);
+        WallTime read = WallTime.read(LocalDateTime.parse("2026-10-25T01:30"), LONDON);
         assertThat(read.at(Optional.empty())).isEmpty();
         assertThat(read.at(Optional.of(WallTime.Turn.FIRST))).contains(Instant.parse("2026-10-25T00:30:00Z"));
         assertThat(read.at(Optional.of(WallTime.Turn.SECOND))).contains(Instant.parse("2026-10-25T01:30:00Z"));
@@ -31,22 +31,25 @@ class WallTimeTest {
 
     @Test
     void everyReadingInEveryZoneShowsTheSameWallTimeAgain() {
-        var from = Instant.parse("2016-01-01T00:00:00Z");
-        var until = Instant.parse("2036-01-01T00:00:00Z");
+        Instant from = Instant.parse("2016-01-01T00:00:00Z");
+        Instant until = Instant.parse("2036-01-01T00:00:00Z");
         for (String id : Zones.ids()) {
-            var zone = ZoneId.of(id);
-            for (var jump = zone.getRules().nextTransition(from); jump != null && jump.getInstant().isBefore(until);
-                jump = zone.getRules().nextTransition(jump.getInstant()))
+            ZoneId zone = ZoneId.of(id);
+            for (ZoneOffsetTransition jump = zone.getRules().nextTransition(from);
+                jump != null && jump.getInstant().isBefore(until);
+                jump = zone.getRules().nextTransition(jump.getInstant())) {
                 holdsAround(jump, zone);
+            }
         }
     }
 
     private static void holdsAround(ZoneOffsetTransition jump, ZoneId zone) {
         for (int minutes = -180; minutes <= 180; minutes += 15) {
-            var wall = jump.getDateTimeBefore().plusMinutes(minutes);
-            var read = WallTime.read(wall, zone);
-            if (read instanceof WallTime.Once once)
+            LocalDateTime wall = jump.getDateTimeBefore().plusMinutes(minutes);
+            WallTime read = WallTime.read(wall, zone);
+            if (read instanceof WallTime.Once once) {
                 assertThat(shown(once.at(), zone)).isEqualTo(wall);
+            }
             if (read instanceof WallTime.Twice twice) {
                 assertThat(shown(twice.first(), zone)).isEqualTo(wall).isEqualTo(shown(twice.second(), zone));
                 assertThat(twice.first()).isBefore(twice.second());

@@ -20,7 +20,9 @@ class BrakeTest {
 
     @Test
     void theFirstFewTriesAreFree() {
-        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) assertThat(taken("petra")).isZero();
+        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) {
+            assertThat(taken("petra")).isZero();
+        }
         assertThat(taken("petra")).isPositive();
         assertThat(taken("juno")).isZero();
     }
@@ -37,16 +39,22 @@ class BrakeTest {
 
     @Test
     void theRightOneStartsAfresh() {
-        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) taken("petra");
+        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) {
+            taken("petra");
+        }
         clock.move(Duration.ofSeconds(2));
         assertThat(taken("petra")).isZero();
         brake.passed("petra");
-        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) assertThat(taken("petra")).isZero();
+        for (int i = 0; i < RateLimiter.FREE_TRIES; i++) {
+            assertThat(taken("petra")).isZero();
+        }
     }
 
     @Test
     void oneNetworkHasSoManyTriesInTenMinutes() {
-        for (int i = 0; i < 40; i++) assertThat(brake.stranger(Door.SIGN_IN, "2001:db8::" + i)).isEmpty();
+        for (int i = 0; i < 40; i++) {
+            assertThat(brake.stranger(Door.SIGN_IN, "2001:db8::" + i)).isEmpty();
+        }
         assertThat(brake.stranger(Door.SIGN_IN, "2001:db8::99")).isPresent();
         assertThat(brake.stranger(Door.LINK, "2001:db8::99")).isEmpty();
         assertThat(brake.stranger(Door.SIGN_IN, "192.0.2.2")).isEmpty();
@@ -58,7 +66,9 @@ class BrakeTest {
     @DisplayName("R62: a hundred thousand knocks from five thousand addresses leave whoever holds a link alone")
     void aCrowdOfStrangersStandsInNobodysWay() {
         IntStream.range(0, 100_000).forEach(i -> brake.stranger(Door.LINK, "10.0." + i % 5_000 / 250 + "." + i % 250));
-        for (int i = 0; i < 40; i++) assertThat(brake.holder(Door.LINK, "link 7")).isEmpty();
+        for (int i = 0; i < 40; i++) {
+            assertThat(brake.holder(Door.LINK, "link 7")).isEmpty();
+        }
         assertThat(brake.holder(Door.LINK, "link 7")).isPresent();
         assertThat(brake.holder(Door.LINK, "link 8")).isEmpty();
         assertThat(brake.stranger(Door.LINK, "192.0.2.99")).isEmpty();
@@ -76,8 +86,10 @@ class BrakeTest {
     /** B10 bounds wrong tries in a row at a hundred before something else is asked; here they would take over a day. */
     @Test
     void aHundredWrongTriesTakeMoreThanHalfADay() {
-        var all = Duration.ZERO;
-        for (int i = 1; i <= 100; i++) all = all.plus(RateLimiter.wait(i));
+        Duration all = Duration.ZERO;
+        for (int i = 1; i <= 100; i++) {
+            all = all.plus(RateLimiter.wait(i));
+        }
         assertThat(all).isGreaterThan(Duration.ofHours(12));
     }
 

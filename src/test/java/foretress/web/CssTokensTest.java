@@ -29,10 +29,10 @@ class CssTokensTest {
         List.of("frame", "metal", "henna", "oxidative", "lightened", "washes-out", "perm", "unknown");
 
     static Stream<Arguments> themes() throws IOException {
-        var css = Files.readString(CSS.resolve("base.css"));
-        var dark = css.indexOf("@media (prefers-color-scheme: dark)");
-        var light = tokens(css.substring(0, dark));
-        var night = new LinkedHashMap<>(light);
+        String css = Files.readString(CSS.resolve("base.css"));
+        int dark = css.indexOf("@media (prefers-color-scheme: dark)");
+        Map<String, String> light = tokens(css.substring(0, dark));
+        LinkedHashMap<String, String> night = new LinkedHashMap<>(light);
         night.putAll(tokens(css.substring(dark, css.indexOf("box-sizing"))));
         return Stream.of(Arguments.of("light", light), Arguments.of("dark", night));
     }
@@ -41,10 +41,12 @@ class CssTokensTest {
     @MethodSource("themes")
     @DisplayName("A5: text stands out 4.5 : 1 on every ground (WCAG 2.2, 1.4.3)")
     void textStandsOut(String theme, Map<String, String> tokens) {
-        for (var ground : GROUNDS)
-            for (var text : TEXTS)
+        for (String ground : GROUNDS) {
+            for (String text : TEXTS) {
                 assertThat(contrast(tokens.get(text), tokens.get(ground))).as("%s: %s on %s", theme, text, ground)
                     .isGreaterThanOrEqualTo(4.5);
+            }
+        }
         assertThat(contrast(tokens.get("on-button"), tokens.get("button"))).as("%s: main button", theme)
             .isGreaterThanOrEqualTo(4.5);
     }
@@ -53,19 +55,21 @@ class CssTokensTest {
     @MethodSource("themes")
     @DisplayName("A5: frames, bands, focus and the button stand out 3 : 1 (WCAG 2.2, 1.4.11)")
     void shapesStandOut(String theme, Map<String, String> tokens) {
-        for (var ground : List.of("paper", "slip"))
-            for (var shape : SHAPES)
+        for (String ground : List.of("paper", "slip")) {
+            for (String shape : SHAPES) {
                 assertThat(contrast(tokens.get(shape), tokens.get(ground))).as("%s: %s on %s", theme, shape, ground)
                     .isGreaterThanOrEqualTo(3);
+            }
+        }
         assertThat(contrast(tokens.get("button-edge"), tokens.get("paper"))).as("%s: button's edge", theme)
             .isGreaterThanOrEqualTo(3);
     }
 
     @Test
     void everyLightTokenHasItsNight() throws IOException {
-        var both = themes().map(a -> (Map<?, ?>) a.get()[1]).toList();
-        var css = Files.readString(CSS.resolve("base.css"));
-        var dark = css.indexOf("@media (prefers-color-scheme: dark)");
+        List<? extends Map<?, ?>> both = themes().map(a -> (Map<?, ?>) a.get()[1]).toList();
+        String css = Files.readString(CSS.resolve("base.css"));
+        int dark = css.indexOf("@media (prefers-color-scheme: dark)");
         assertThat(tokens(css.substring(dark, css.indexOf("box-sizing"))).keySet()).containsExactlyInAnyOrderElementsOf(
             both.get(0).keySet().stream().map(Object::toString).toList());
     }
@@ -85,8 +89,8 @@ class CssTokensTest {
     }
 
     private static double contrast(String one, String other) {
-        var a = luminance(one);
-        var b = luminance(other);
+        double a = luminance(one);
+        double b = luminance(other);
         return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
     }
 
@@ -95,7 +99,7 @@ class CssTokensTest {
     }
 
     private static double part(String colour, int at) {
-        var value = Integer.parseInt(colour.substring(at, at + 2), 16) / 255.0;
+        double value = Integer.parseInt(colour.substring(at, at + 2), 16) / 255.0;
         return value <= 0.04045 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
     }
 }

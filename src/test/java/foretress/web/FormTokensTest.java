@@ -42,20 +42,22 @@ class FormTokensTest {
 
     @Test
     void everyPasswordFieldOfTheTemplatesIsKnownSoThatNoneIsCarriedAlong() throws IOException {
-        var name = Pattern.compile("name=\"([^\"]+)\"");
+        Pattern name = Pattern.compile("name=\"([^\"]+)\"");
         try (Stream<Path> files = Files.walk(Path.of("templates"))) {
-            for (var file : files.filter(f -> f.toString().endsWith(".html")).toList())
+            for (Path file : files.filter(f -> f.toString().endsWith(".html")).toList()) {
                 PASSWORD.matcher(Files.readString(file)).results().map(m -> name.matcher(m.group()))
                     .filter(m -> m.find())
                     .forEach(m -> assertThat(UnsentForm.SECRETS).as(file.toString()).contains(m.group(1)));
+            }
         }
     }
 
     @Test
     void noTemplateHasAPasswordFieldOfItsOwnMaking() throws IOException {
         try (Stream<Path> files = Files.walk(Path.of("templates"))) {
-            for (var file : files.filter(f -> f.toString().endsWith(".html")).toList())
+            for (Path file : files.filter(f -> f.toString().endsWith(".html")).toList()) {
                 assertThat(Files.readString(file)).as(file.toString()).doesNotContain("<input type=\"password\"");
+            }
         }
     }
 }

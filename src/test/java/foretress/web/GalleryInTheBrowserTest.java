@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ForcedColors;
 import foretress.Axe;
@@ -48,8 +49,9 @@ class GalleryInTheBrowserTest {
 
     @AfterAll
     static void closeBrowser() {
-        if (browser != null)
+        if (browser != null) {
             browser.close();
+        }
         GallerySalon.close();
     }
 
@@ -61,8 +63,8 @@ class GalleryInTheBrowserTest {
     @Test
     @DisplayName("the control: what is wrong by day, and what is wrong by night alone, is found")
     void faultsAreFound() {
-        try (var context = sized(390)) {
-            var page = context.newPage();
+        try (BrowserContext context = sized(390)) {
+            Page page = context.newPage();
             page.setContent("""
                 <!doctype html><html lang="en"><title>Faults</title><style>body{background:#fff;color:#000}
                 @media (prefers-color-scheme:dark){body{background:#000}p{color:#222}}</style>
@@ -76,9 +78,9 @@ class GalleryInTheBrowserTest {
     @MethodSource("foretress.web.GalleryPages#all")
     @DisplayName("A1: no machine-found failure, by day and by night")
     void nothingIsFoundByMachine(String name) {
-        try (var context = sized(390)) {
-            var page = open(context, name);
-            for (var scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+        try (BrowserContext context = sized(390)) {
+            Page page = open(context, name);
+            for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
                 page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
                 assertThat(Axe.byTags(page)).as("%s %s", name, scheme).isEmpty();
             }
@@ -89,17 +91,17 @@ class GalleryInTheBrowserTest {
     @MethodSource("foretress.web.GalleryPages#all")
     @DisplayName("A3, A4: nothing scrolls sideways at any width, with text twice as large, with spaced text, from right to left")
     void nothingScrollsSideways(String name) {
-        try (var context = sized(320)) {
-            var page = open(context, name);
-            for (var width : List.of(320, 390, 768, 1280)) {
+        try (BrowserContext context = sized(320)) {
+            Page page = open(context, name);
+            for (Integer width : List.of(320, 390, 768, 1280)) {
                 page.setViewportSize(width, 844);
-                for (var dir : List.of("rtl", "ltr")) {
+                for (String dir : List.of("rtl", "ltr")) {
                     page.evaluate("dir => { document.documentElement.dir = dir; }", dir);
                     fits(page, "%s at %d, %s".formatted(name, width, dir));
                 }
             }
             page.setViewportSize(640, 844);
-            for (var style : List.of("html { font-size: 200% }", SPACED)) {
+            for (String style : List.of("html { font-size: 200% }", SPACED)) {
                 page.evaluate(WITH_STYLE, style);
                 fits(page, name + " with " + style);
             }
@@ -110,9 +112,9 @@ class GalleryInTheBrowserTest {
     @MethodSource("foretress.web.GalleryPages#all")
     @DisplayName("A2: a client's target is at least 44 px, a staff member's 24")
     void targetsCanBeHit(String name) {
-        try (var context = sized(390)) {
-            var page = open(context, name);
-            var least = GalleryPages.CLIENT.contains(name) ? 44 : 24;
+        try (BrowserContext context = sized(390)) {
+            Page page = open(context, name);
+            int least = GalleryPages.CLIENT.contains(name) ? 44 : 24;
             assertThat((List<?>) page.evaluate(SMALL_TARGETS, least)).as("%s", name).isEmpty();
         }
     }
@@ -120,8 +122,8 @@ class GalleryInTheBrowserTest {
     @Test
     @DisplayName("A12: with reduced motion nothing moves")
     void nothingMovesWhenAskedNotTo() {
-        try (var context = sized(390)) {
-            var page = open(context, "question");
+        try (BrowserContext context = sized(390)) {
+            Page page = open(context, "question");
             page.emulateMedia(
                 new Page.EmulateMediaOptions().setReducedMotion(com.microsoft.playwright.options.ReducedMotion.REDUCE));
             assertThat(page.evaluate("() => document.getAnimations().length")).isEqualTo(0);
@@ -131,8 +133,8 @@ class GalleryInTheBrowserTest {
     @Test
     @DisplayName("A10: the whole slip shows the focus ring, and arrows choose without leaving the page (A17)")
     void theKeyboardChoosesASlip() {
-        try (var context = sized(390)) {
-            var page = open(context, "question");
+        try (BrowserContext context = sized(390)) {
+            Page page = open(context, "question");
             page.locator("input[value=past]").focus();
             page.keyboard().press("ArrowDown");
             assertThat(page.locator("input[value=no]").isChecked()).isTrue();
@@ -147,8 +149,8 @@ class GalleryInTheBrowserTest {
     @Test
     @DisplayName("A6: the summary of mistakes has the focus, so that the next stop is its first link")
     void theSummaryHasTheFocus() {
-        try (var context = sized(390)) {
-            var page = open(context, "error");
+        try (BrowserContext context = sized(390)) {
+            Page page = open(context, "error");
             page.waitForFunction("() => document.activeElement.classList.contains('mistakes')");
             page.keyboard().press("Tab");
             page.keyboard().press("Enter");
@@ -160,10 +162,10 @@ class GalleryInTheBrowserTest {
     @Test
     @DisplayName("forced colours: a chosen slip is still told from the others")
     void forcedColoursKeepTheChoice() {
-        try (var context = sized(390)) {
-            var page = open(context, "question");
+        try (BrowserContext context = sized(390)) {
+            Page page = open(context, "question");
             page.emulateMedia(new Page.EmulateMediaOptions().setForcedColors(ForcedColors.ACTIVE));
-            var border = "e => getComputedStyle(e).borderInlineStartWidth";
+            String border = "e => getComputedStyle(e).borderInlineStartWidth";
             assertThat(page.locator("input[value=past]").evaluate(border)).isEqualTo("9px");
             assertThat(page.locator("input[value=no]").evaluate(border)).isNotEqualTo("9px");
         }
@@ -173,13 +175,14 @@ class GalleryInTheBrowserTest {
     @ValueSource(booleans = { true, false })
     @DisplayName("A11: drawing is offered with script, typing always")
     void typingIsAlwaysThere(boolean scripts) {
-        try (var context = browser.phone(base.toString(), scripts)) {
-            var page = open(context, "sign");
+        try (BrowserContext context = browser.phone(base.toString(), scripts)) {
+            Page page = open(context, "sign");
             assertThat(page.locator("canvas").isVisible()).isEqualTo(scripts);
-            if (scripts)
+            if (scripts) {
                 page.locator("input[type=radio][value=typed]").check();
+            }
             assertThat(page.locator("input[name=typed]").isVisible()).isTrue();
-            var marks = page.evaluate("() => new FormData(document.forms[0]).getAll('mark')");
+            Object marks = page.evaluate("() => new FormData(document.forms[0]).getAll('mark')");
             assertThat(marks).isEqualTo(List.of("typed"));
         }
     }
@@ -187,17 +190,17 @@ class GalleryInTheBrowserTest {
     @Test
     @DisplayName("B21: a drawn mark is points between 0 and 1, without times; clear empties it")
     void aMarkIsPointsWithoutTimes() {
-        try (var context = sized(390)) {
-            var page = open(context, "sign");
-            var box = page.locator("canvas").boundingBox();
+        try (BrowserContext context = sized(390)) {
+            Page page = open(context, "sign");
+            BoundingBox box = page.locator("canvas").boundingBox();
             page.mouse().move(box.x + 20, box.y + 20);
             page.mouse().down();
             page.mouse().move(box.x + 120, box.y + 80, new com.microsoft.playwright.Mouse.MoveOptions().setSteps(12));
             page.mouse().move(box.x + 900, box.y + 40);
             page.mouse().up();
-            var strokes = page.evaluate("() => JSON.parse(document.querySelector('[name=strokes]').value)");
+            Object strokes = page.evaluate("() => JSON.parse(document.querySelector('[name=strokes]').value)");
             assertThat((List<?>) strokes).hasSize(1);
-            var points = new ArrayList<>((List<?>) ((List<?>) strokes).get(0));
+            ArrayList<?> points = new ArrayList<>((List<?>) ((List<?>) strokes).get(0));
             assertThat(points).hasSizeGreaterThan(8).allSatisfy(point -> assertThat((List<?>) point).hasSize(2)
                 .allSatisfy(share -> assertThat(((Number) share).doubleValue()).isBetween(0.0, 1.0)));
             page.locator("[data-sign-clear]").click();
@@ -208,8 +211,8 @@ class GalleryInTheBrowserTest {
     @Test
     @DisplayName("A27: without a connection the page stays and says so; with it the form can be sent")
     void withoutAConnectionThePageStays() {
-        try (var context = sized(390)) {
-            var page = open(context, "question");
+        try (BrowserContext context = sized(390)) {
+            Page page = open(context, "question");
             context.setOffline(true);
             page.locator("button.main").click();
             assertThat(page.locator("[role=status]").textContent()).contains("still on this page");
@@ -218,8 +221,9 @@ class GalleryInTheBrowserTest {
             page.waitForFunction("() => document.querySelector('[role=status]').textContent === ''");
             var sent = new ArrayList<String>();
             page.route("**/*", route -> {
-                if (route.request().method().equals("POST"))
+                if (route.request().method().equals("POST")) {
                     sent.add(route.request().url());
+                }
                 route.abort();
             });
             page.locator("button.main").click();
@@ -231,8 +235,8 @@ class GalleryInTheBrowserTest {
     @Test
     @DisplayName("F7: a double tap sends once")
     void aDoubleTapSendsOnce() {
-        try (var context = sized(390)) {
-            var page = open(context, "question");
+        try (BrowserContext context = sized(390)) {
+            Page page = open(context, "question");
             page.evaluate(
                 "() => { window.sent = 0; document.forms[0].addEventListener('submit', e => { if (!e.defaultPrevented) window.sent++; e.preventDefault(); }) }");
             page.locator("button.main").dblclick();
@@ -241,7 +245,7 @@ class GalleryInTheBrowserTest {
     }
 
     private Page open(BrowserContext context, String name) {
-        var page = context.newPage();
+        Page page = context.newPage();
         page.navigate("/gallery/" + name);
         return page;
     }

@@ -9,7 +9,9 @@ import foretress.hair.StrandWords;
 import foretress.hair.Treatment;
 import foretress.hair.Zone;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Words;
 import io.quarkus.arc.Arc;
+import io.quarkus.arc.ManagedContext;
 import io.quarkus.qute.Engine;
 import io.quarkus.qute.RawString;
 import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
@@ -54,12 +56,13 @@ public class GalleryPages {
     }
 
     private void show(RoutingContext request) {
-        var scope = Arc.container().requestContext();
+        ManagedContext scope = Arc.container().requestContext();
         scope.activate();
         try {
             Arc.container().instance(CurrentVertxRequest.class).get().setCurrent(request);
-            if (COMPRESSED.contains(request.pathParam("page")))
+            if (COMPRESSED.contains(request.pathParam("page"))) {
                 request.response().headers().remove("Content-Encoding");
+            }
             request.response().putHeader("Content-Type", "text/html; charset=utf-8")
                 .end(page(request.pathParam("page")));
         } finally {
@@ -69,8 +72,8 @@ public class GalleryPages {
 
     /** Two summers after a darkening lotion, with a box dye, highlights and a wash-out colour since. */
     private static String map() {
-        var today = LocalDate.of(2026, 6, 11);
-        var history = HairHistory.of(HairLength.measured(42), List.of(
+        LocalDate today = LocalDate.of(2026, 6, 11);
+        HairHistory history = HairHistory.of(HairLength.measured(42), List.of(
             Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE,
                 "Darkening lotion").said("summer 2024"),
             Treatment.once(Residue.OXIDATIVE, LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 28), Zone.REGROWTH,
@@ -79,7 +82,7 @@ public class GalleryPages {
                 "Highlights").said("autumn 2023"),
             Treatment.once(Residue.WASHES_OUT, LocalDate.of(2026, 5, 4), LocalDate.of(2026, 5, 4), Zone.WHOLE,
                 "Wash-out colour").said("4 May 2026")));
-        var words = Knowledge.load().words("en");
+        Words words = Knowledge.load().words("en");
         return StrandSvg.figure(StrandMap.of(history, today),
             new StrandWords(Locale.ENGLISH, key -> words.text("strand.texts." + key)), "map");
     }

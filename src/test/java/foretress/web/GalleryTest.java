@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -36,7 +39,7 @@ class GalleryTest {
     @ParameterizedTest
     @MethodSource("foretress.web.GalleryPages#all")
     void everyKindOfPageCanBeMadeOfTheTags(String name) throws IOException {
-        var html = html(name);
+        String html = html(name);
         Files.createDirectories(Path.of("target/gallery"));
         Files.writeString(Path.of("target/gallery", name + ".html"), html);
     }
@@ -45,20 +48,23 @@ class GalleryTest {
     @MethodSource("foretress.web.GalleryPages#all")
     @DisplayName("A6, A18: one h1, a title, labelled inputs, ids once, whatever is pointed at is there")
     void pagesAreWellFormed(String name) throws IOException {
-        var page = Jsoup.parse(html(name));
+        Document page = Jsoup.parse(html(name));
         assertThat(page.select("h1")).hasSize(1);
         assertThat(page.title()).isNotBlank();
         assertThat(page.select("main")).hasSize(1);
         assertThat(page.selectFirst("html").attr("lang")).isEqualTo("en");
         idsAreUnique(page);
         pointersLead(page);
-        for (var input : page.select("input:not([type=hidden]), select, textarea"))
+        for (Element input : page.select("input:not([type=hidden]), select, textarea")) {
             assertThat(input.closest("label") != null || page.selectFirst("label[for=" + input.id() + "]") != null)
                 .as("label of %s", input).isTrue();
-        for (var choice : page.select("input[type=radio], input[type=checkbox]"))
+        }
+        for (Element choice : page.select("input[type=radio], input[type=checkbox]")) {
             assertThat(choice.closest("fieldset").selectFirst("legend")).as("legend over %s", choice).isNotNull();
-        for (var form : page.select("form"))
+        }
+        for (Element form : page.select("form")) {
             assertThat(form.select("input[name=csrf-token]")).as("token of %s", form).hasSize(1);
+        }
     }
 
     @Test
@@ -75,7 +81,7 @@ class GalleryTest {
     }
 
     private static String html(String name) {
-        var response = given().get("/gallery/" + name);
+        Response response = given().get("/gallery/" + name);
         assertThat(response.statusCode()).as(response.asString()).isEqualTo(200);
         return response.asString();
     }
@@ -85,16 +91,19 @@ class GalleryTest {
     }
 
     private static void idsAreUnique(Document page) {
-        var ids = page.select("[id]").eachAttr("id");
+        List<String> ids = page.select("[id]").eachAttr("id");
         assertThat(ids).doesNotHaveDuplicates();
     }
 
     private static void pointersLead(Document page) {
-        var ids = page.select("[id]").eachAttr("id");
+        List<String> ids = page.select("[id]").eachAttr("id");
         Stream.of("for", "aria-describedby", "aria-labelledby").forEach(attribute -> {
-            for (var element : page.select("[" + attribute + "]"))
+            for (Element element : page.select("[" + attribute + "]")) {
                 assertThat(ids).as("%s", element).contains(element.attr(attribute).split(" "));
+            }
         });
-        for (var link : page.select(".mistakes a")) assertThat(ids).contains(link.attr("href").substring(1));
+        for (Element link : page.select(".mistakes a")) {
+            assertThat(ids).contains(link.attr("href").substring(1));
+        }
     }
 }

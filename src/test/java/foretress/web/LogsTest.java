@@ -8,7 +8,9 @@ import foretress.running.LoggableFailure;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
 import jakarta.inject.Inject;
+import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -42,9 +44,9 @@ class LogsTest {
 
     @Test
     void aDatabasesComplaintIsLoggedWithoutTheValue() throws SQLException {
-        try (var connection = store.getConnection(); var statement = connection.createStatement()) {
+        try (Connection connection = store.getConnection(); Statement statement = connection.createStatement()) {
             statement.execute("insert into mark (name, said) values ('" + CANARY + "', '')");
-            var failure =
+            SQLException failure =
                 complaint(() -> statement.execute("insert into mark (name, said) values ('" + CANARY + "', '')"));
             statement.execute("delete from mark where name = '" + CANARY + "'");
             assertThat(failure.getMessage()).contains(CANARY);
@@ -76,14 +78,14 @@ class LogsTest {
 
     @Test
     void theAccessLogMasksWhatOpensSomething() {
-        var log = Logger.getLogger("foretress.access");
-        var before = log.getLevel();
+        Logger log = Logger.getLogger("foretress.access");
+        Level before = log.getLevel();
         log.setLevel(Level.FINE);
         try (var listening = new Listening()) {
             RestAssured.get("/i/" + CANARY);
             RestAssured.get("/set-up/" + CANARY);
             RestAssured.get("/sign-in?to=" + CANARY);
-            var lines = new String[] { "GET /set-up/... 404", "GET /i/...", "GET /sign-in 200" };
+            String[] lines = new String[] { "GET /set-up/... 404", "GET /i/...", "GET /sign-in 200" };
             assertThat(listening.until(lines)).contains(lines).doesNotContain(CANARY);
         } finally {
             log.setLevel(before);

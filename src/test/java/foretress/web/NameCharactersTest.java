@@ -20,7 +20,8 @@ class NameCharactersTest {
     @Test
     void namesOfAnyScriptAreNames() {
         for (String name : new String[] { "Ottilie O'Brandt-Łącka", "\u05E9\u05DC\u05D5\u05DD",
-            "\u0645\u0631\u06CC\u0645", "\u0646\u06CC\u200C\u06A9\u06CC", "\uD83C\uDF3F", "e\u0301" })
+            "\u0645\u0631\u06CC\u0645", "\u0646\u06CC\u200C\u06A9\u06CC", "\uD83C\uDF3F", "e\u0301" }) {
             assertThat(NameCharacters.plain(name)).as(name).isTrue();
+        }
     }
 }

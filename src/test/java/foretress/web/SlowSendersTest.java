@@ -10,10 +10,12 @@ import io.vertx.core.Vertx;
 import io.vertx.core.http.HttpClient;
 import io.vertx.core.http.HttpClientOptions;
 import io.vertx.core.http.HttpClientRequest;
+import io.vertx.core.http.HttpClientResponse;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpVersion;
 import jakarta.inject.Inject;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.net.Socket;
 import java.net.SocketTimeoutException;
 import java.net.URI;
@@ -65,17 +67,26 @@ class SlowSendersTest {
     void pagesAndFormsGoOnWhileTwoHundredSendAndThenTheyAreAnsweredToo() throws IOException {
         List<Socket> sockets = new ArrayList<>();
         try {
-            for (int i = 0; i < SENDERS; i++)
+            for (int i = 0; i < SENDERS; i++) {
                 sockets.add(slow(i % 2 == 0 ? "application/x-www-form-urlencoded" : "multipart/form-data; boundary=x"));
-            for (int i = 0; i < 40; i++) assertThat(RestAssured.get("/sign-in").statusCode()).isEqualTo(200);
-            for (int i = 0; i < 10; i++)
+            }
+            for (int i = 0; i < 40; i++) {
+                assertThat(RestAssured.get("/sign-in").statusCode()).isEqualTo(200);
+            }
+            for (int i = 0; i < 10; i++) {
                 assertThat(RestAssured.given().formParam("login", "nobody").post("/sign-in").statusCode())
                     .isEqualTo(400);
-            for (var socket : sockets)
+            }
+            for (Socket socket : sockets) {
                 assertThat(isStillWaiting(socket)).as("nobody was cut off to make room").isTrue();
-            for (var socket : sockets) assertThat(finish(socket)).startsWith("HTTP/1.1 4");
+            }
+            for (Socket socket : sockets) {
+                assertThat(finish(socket)).startsWith("HTTP/1.1 4");
+            }
         } finally {
-            for (var socket : sockets) socket.close();
+            for (Socket socket : sockets) {
+                socket.close();
+            }
         }
     }
 
@@ -91,7 +102,7 @@ class SlowSendersTest {
 
     /** A form whose end does not come yet; its length is not told, as HTTP/2 allows. */
     private HttpClientRequest begun(HttpClient client, String type) throws Exception {
-        var request = done(client.request(HttpMethod.POST, base.getPort(), "127.0.0.1", "/sign-in"));
+        HttpClientRequest request = done(client.request(HttpMethod.POST, base.getPort(), "127.0.0.1", "/sign-in"));
         request.setChunked(true).putHeader("Content-Type", type);
         done(request.write(BODY.substring(0, 20)));
         return request;
@@ -100,35 +111,47 @@ class SlowSendersTest {
     @Test
     @DisplayName("R65: eighty slow forms on each of two connections of HTTP/2 hold no worker either, and are answered when they are whole")
     void manyStreamsOfOneConnectionHoldNoWorkerEither() throws Exception {
-        var clients = List.of(overHttp2(), overHttp2());
+        List<HttpClient> clients = List.of(overHttp2(), overHttp2());
         List<HttpClientRequest> requests = new ArrayList<>();
         try {
-            for (int i = 0; i < 2 * STREAMS; i++)
+            for (int i = 0; i < 2 * STREAMS; i++) {
                 requests.add(begun(clients.get(i % 2),
                     i % 4 < 2 ? "application/x-www-form-urlencoded" : "multipart/form-data; boundary=x"));
+            }
             assertThat(requests).allMatch(request -> request.version() == HttpVersion.HTTP_2);
-            for (int i = 0; i < 40; i++) assertThat(RestAssured.get("/sign-in").statusCode()).isEqualTo(200);
-            for (int i = 0; i < 10; i++)
+            for (int i = 0; i < 40; i++) {
+                assertThat(RestAssured.get("/sign-in").statusCode()).isEqualTo(200);
+            }
+            for (int i = 0; i < 10; i++) {
                 assertThat(RestAssured.given().formParam("login", "nobody").post("/sign-in").statusCode())
                     .isEqualTo(400);
+            }
             assertThat(requests).as("nobody was cut off to make room")
                 .noneMatch(request -> request.response().isComplete());
-            for (var request : requests) request.end(BODY.substring(20));
-            for (var request : requests) assertThat(done(request.response()).statusCode()).isBetween(400, 499);
+            for (HttpClientRequest request : requests) {
+                request.end(BODY.substring(20));
+            }
+            for (HttpClientRequest request : requests) {
+                assertThat(done(request.response()).statusCode()).isBetween(400, 499);
+            }
         } finally {
-            for (var client : clients) done(client.close());
+            for (HttpClient client : clients) {
+                done(client.close());
+            }
         }
     }
 
     @Test
     @DisplayName("R65: over HTTP/2 too a body longer than any is refused on its way, in an answer that HTTP/2 allows")
     void aStreamLongerThanAnyIsRefusedOnItsWay() throws Exception {
-        var client = overHttp2();
+        HttpClient client = overHttp2();
         try {
-            var request = begun(client, "application/x-www-form-urlencoded");
-            var other = begun(client, "application/x-www-form-urlencoded");
-            for (int i = 0; i < 13; i++) request.write("x".repeat(1 << 20));
-            var answer = done(request.response());
+            HttpClientRequest request = begun(client, "application/x-www-form-urlencoded");
+            HttpClientRequest other = begun(client, "application/x-www-form-urlencoded");
+            for (int i = 0; i < 13; i++) {
+                request.write("x".repeat(1 << 20));
+            }
+            HttpClientResponse answer = done(request.response());
             assertThat(answer.statusCode()).isEqualTo(413);
             assertThat(answer.headers().contains("Connection"))
                 .as("RFC 9113, 8.2.2: no header that speaks of the connection").isFalse();
@@ -164,13 +187,15 @@ class SlowSendersTest {
     void aBodyInChunksLongerThanAnyIsRefusedOnItsWay() throws IOException {
         try (var socket = new Socket("127.0.0.1", base.getPort())) {
             socket.setSoTimeout(30_000);
-            var out = socket.getOutputStream();
+            OutputStream out = socket.getOutputStream();
             out.write(("POST /sign-in HTTP/1.1\r\nHost: 127.0.0.1:" + base.getPort()
                 + "\r\nContent-Type: application/x-www-form-urlencoded\r\n"
                 + "Transfer-Encoding: chunked\r\n\r\n").getBytes(StandardCharsets.ISO_8859_1));
-            var chunk = ("100000\r\n" + "x".repeat(1 << 20) + "\r\n").getBytes(StandardCharsets.ISO_8859_1);
+            byte[] chunk = ("100000\r\n" + "x".repeat(1 << 20) + "\r\n").getBytes(StandardCharsets.ISO_8859_1);
             try {
-                for (int i = 0; i < 13; i++) out.write(chunk);
+                for (int i = 0; i < 13; i++) {
+                    out.write(chunk);
+                }
             } catch (IOException cutOff) {
                 // the answer came before the rest was sent
             }

@@ -20,7 +20,7 @@ class StrandProgressTest {
 
     @Test
     void everyTopicHasATickAndThePassedOnesAreDark() {
-        var ticks = StrandProgress.grown(3, 8).ticks();
+        List<StrandProgress.Tick> ticks = StrandProgress.grown(3, 8).ticks();
         assertThat(ticks).hasSize(8);
         assertThat(ticks.stream().map(StrandProgress.Tick::passed).toList())
             .isEqualTo(List.of(true, true, false, false, false, false, false, false));
@@ -28,8 +28,9 @@ class StrandProgressTest {
 
     @Test
     void theHairHangsWithinFivePxOfItsLineAndLeavesTheRootStraight() {
-        var xs = POINT.matcher(StrandProgress.grown(8, 8).hair()).results().map(m -> Double.parseDouble(m.group(1)))
-            .toList();
+        List<Double> xs =
+            POINT.matcher(StrandProgress.grown(8, 8).hair()).results().map(m -> Double.parseDouble(m.group(1)))
+                .toList();
         assertThat(xs).allSatisfy(x -> assertThat(x).isBetween(20 - 5 - 1.8, 20 + 5 + 1.8));
         assertThat(xs.get(0)).isEqualTo(18.2);
         assertThat(xs.get(xs.size() - 1)).isEqualTo(21.8);
@@ -37,12 +38,13 @@ class StrandProgressTest {
 
     @Test
     void theHairTapers() {
-        var points = POINT.matcher(StrandProgress.grown(5, 8).hair()).results().map(m -> Double.parseDouble(m.group(1)))
-            .toList();
-        var pairs = points.size() / 2;
-        for (var i = 1; i < pairs; i++) {
-            var here = points.get(points.size() - 1 - i) - points.get(i);
-            var before = points.get(points.size() - i) - points.get(i - 1);
+        List<Double> points =
+            POINT.matcher(StrandProgress.grown(5, 8).hair()).results().map(m -> Double.parseDouble(m.group(1)))
+                .toList();
+        int pairs = points.size() / 2;
+        for (int i = 1; i < pairs; i++) {
+            double here = points.get(points.size() - 1 - i) - points.get(i);
+            double before = points.get(points.size() - i) - points.get(i - 1);
             assertThat(here).isLessThanOrEqualTo(before + 0.11); // a tenth of a px is what rounding gives away
         }
     }

@@ -44,7 +44,7 @@ class TemplateLintTest {
     @MethodSource("templates")
     @DisplayName("B17: nothing inline, nothing from elsewhere")
     void nothingRunsOrStylesInline(Path template) throws IOException {
-        var text = stripped(template);
+        String text = stripped(template);
         assertThat(INLINE.matcher(text).results().map(m -> m.group()).toList()).as("%s", template).isEmpty();
         assertThat(ELSEWHERE.matcher(text).results().map(m -> m.group()).toList()).as("%s", template).isEmpty();
     }
@@ -60,7 +60,7 @@ class TemplateLintTest {
     @MethodSource("sheets")
     @DisplayName("A28: style sheets know start and end, never left and right")
     void sheetsAreLogical(Path sheet) throws IOException {
-        var css = Files.readString(sheet).replaceAll("(?s)/\\*.*?\\*/", "");
+        String css = Files.readString(sheet).replaceAll("(?s)/\\*.*?\\*/", "");
         assertThat(PHYSICAL.matcher(css).results().map(m -> m.group().strip()).toList()).as("%s", sheet).isEmpty();
         assertThat(css).doesNotContain("data:").doesNotContain("//").doesNotContain("@import");
     }
@@ -88,7 +88,7 @@ class TemplateLintTest {
     @Test
     void scriptsAreSmallAndKeepNothing() {
         files(ASSETS.resolve("js"), ".js").forEach(script -> {
-            var text = read(script);
+            String text = read(script);
             assertThat(text.lines().count()).as("%s", script).isLessThan(170);
             assertThat(text).as("%s", script).doesNotContain("localStorage").doesNotContain("sessionStorage")
                 .doesNotContain("indexedDB")
@@ -98,8 +98,9 @@ class TemplateLintTest {
     }
 
     private static List<String> hardCoded(String template) {
-        var attributes = SPOKEN.matcher(template).results().map(m -> QUTE.matcher(m.group(1)).replaceAll(" "));
-        var text = TAG.matcher(QUTE.matcher(template).replaceAll(" ")).replaceAll(" ").replaceAll("&[a-z]+;", " ");
+        Stream<String> attributes =
+            SPOKEN.matcher(template).results().map(m -> QUTE.matcher(m.group(1)).replaceAll(" "));
+        String text = TAG.matcher(QUTE.matcher(template).replaceAll(" ")).replaceAll(" ").replaceAll("&[a-z]+;", " ");
         return Stream.concat(attributes, Stream.of(text)).flatMap(t -> WORD.matcher(t).results().map(m -> m.group()))
             .toList();
     }
@@ -109,7 +110,7 @@ class TemplateLintTest {
     }
 
     private static Stream<Path> files(Path root, String ending) {
-        try (var found = Files.walk(root)) {
+        try (Stream<Path> found = Files.walk(root)) {
             return found.filter(p -> p.toString().endsWith(ending)).sorted().toList().stream();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.jsoup.parser.Parser;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -18,9 +19,9 @@ class WeightShapeTest {
     @ParameterizedTest
     @EnumSource(Weight.class)
     void everyWeightHasItsShapeAndItsColour(Weight weight) throws IOException {
-        var shape = WeightShape.shape(weight);
+        String shape = WeightShape.shape(weight);
         assertThat(WeightShape.shape(weight.code())).isEqualTo(shape);
-        var sprite = Jsoup.parse(Files.readString(RESOURCES.resolve("img/weights.svg")), "", Parser.xmlParser());
+        Document sprite = Jsoup.parse(Files.readString(RESOURCES.resolve("img/weights.svg")), "", Parser.xmlParser());
         assertThat(sprite.select("symbol#" + shape + " path")).as("shape of %s", weight).isNotEmpty();
         assertThat(Files.readString(RESOURCES.resolve("css/base.css")))
             .contains("[data-weight=\"" + shape + "\"] { color: var(--");

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 
 /** Bytes as they travel from the running server to a browser with an empty cache, headers included. */
 public final class Wire {
@@ -18,23 +19,26 @@ public final class Wire {
 
     /** A page and all it names: style sheets, scripts, letters and drawings. */
     public static int bytes(URI base, String path, String html) throws IOException, InterruptedException {
-        var sum = sent(base, path);
-        for (var named : named(Jsoup.parse(html))) sum += sent(base, named);
+        int sum = sent(base, path);
+        for (String named : named(Jsoup.parse(html))) {
+            sum += sent(base, named);
+        }
         return sum;
     }
 
     private static Set<String> named(Document page) {
         var paths = new LinkedHashSet<String>();
-        for (var element : page.select("link[href], script[src], use[href], img[src]"))
+        for (Element element : page.select("link[href], script[src], use[href], img[src]")) {
             paths.add((element.hasAttr("src") ? element.attr("src") : element.attr("href")).replaceAll("#.*", ""));
+        }
         return paths;
     }
 
     private static int sent(URI base, String path) throws IOException, InterruptedException {
-        var request = HttpRequest.newBuilder(base.resolve(path)).header("Accept-Encoding", "gzip").build();
-        var answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
+        HttpRequest request = HttpRequest.newBuilder(base.resolve(path)).header("Accept-Encoding", "gzip").build();
+        HttpResponse<byte[]> answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
         assertThat(answer.statusCode()).as(path).isEqualTo(200);
-        var headers = answer.headers().map().entrySet().stream()
+        int headers = answer.headers().map().entrySet().stream()
             .mapToInt(h -> h.getValue().stream()
                 .mapToInt(value -> h.getKey().length() + value.length() + ": \r\n".length()).sum())
             .sum();
