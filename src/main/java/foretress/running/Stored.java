@@ -37,10 +37,22 @@ public abstract class Stored extends PanacheEntityBase {
         return sealed;
     }
 
+    /** @throws IllegalArgumentException naming it when it is missing, or a text and blank */
+    public static <T> T named(String what, T value) {
+        if (isMissing(value)) {
+            throw new IllegalArgumentException("missing or blank: " + what);
+        }
+        return value;
+    }
+
+    private static boolean isMissing(Object value) {
+        return value == null || value instanceof String text && text.isBlank();
+    }
+
     /** @throws IllegalArgumentException when one of them is missing, or a text is blank */
     public static void needed(Object... all) {
         for (int i = 0; i < all.length; i++) {
-            if (all[i] == null || all[i] instanceof String text && text.isBlank()) {
+            if (isMissing(all[i])) {
                 throw new IllegalArgumentException(
                     "missing: number %d of what a row cannot be without".formatted(i + 1));
             }

@@ -17,7 +17,7 @@ class MenuName extends Stored {
     protected MenuName() {}
 
     MenuName(String serviceId, String language, String name) {
-        super(serviceId, language, name);
+        super(serviceId, language, named("name", name));
         this.serviceId = serviceId;
         this.language = language;
         this.name = name;

@@ -110,7 +110,8 @@ public class ProductLine extends Stored {
         Site site, int leaveOnMinutes,
         Optional<LocalDate> leafletDate, ParaGroup paraGroup, String otherDyes, String shades) {
         public Described {
-            needed(name, kind, validity, mixing, site, leafletDate, paraGroup);
+            named("name", name);
+            needed(kind, validity, mixing, site, leafletDate, paraGroup);
             Stream.of(otherDyes, shades).forEach(Objects::requireNonNull);
             if (waitHours < 0 || leaveOnMinutes < 0 || validityCount < 0) {
                 throw new IllegalArgumentException(

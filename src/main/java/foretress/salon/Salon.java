@@ -60,7 +60,8 @@ public class Salon extends Stored {
      */
     public record Contact(String name, String address, String town, String phone, String email, String urgentNumber) {
         public Contact {
-            needed(name, urgentNumber);
+            named("name", name);
+            named("number for emergencies", urgentNumber);
             Stream.of(address, town, phone, email).forEach(Objects::requireNonNull);
         }
     }
@@ -74,7 +75,8 @@ public class Salon extends Stored {
     public record Custom(ZoneId zone, String jurisdiction, PaperSize paperSize, List<String> languages, Week week,
         ClosedDays closed) {
         public Custom {
-            needed(zone, jurisdiction, paperSize, week, closed);
+            named("law that holds", jurisdiction);
+            needed(zone, paperSize, week, closed);
             languages = List.copyOf(languages);
             if (languages.isEmpty()) {
                 throw new IllegalArgumentException("A salon speaks at least one language.");

@@ -32,7 +32,7 @@ public class Staff extends Stored {
     protected Staff() {}
 
     public Staff(String name, String login, Role role, Instant createdAt) {
-        super(name, login, role, createdAt);
+        super(named("name", name), named("login", login), role, createdAt);
         this.name = name;
         this.login = login;
         this.loginFolded = Fold.fold(login);

@@ -97,7 +97,7 @@ public class Client extends Stored {
 
     /** The client reads this language, a BCP 47 tag. */
     public void reads(String tag) {
-        needed(tag);
+        named("language", tag);
         language = tag;
     }
 
@@ -127,7 +127,7 @@ public class Client extends Stored {
 
     /** Takes over what the desk knows; a date from the desk is confirmed, none leaves none. */
     void is(Clients.Person person) {
-        needed(person.givenName().concat(person.familyName()));
+        named("name", person.givenName().concat(person.familyName()));
         reads(person.language());
         givenName = person.givenName();
         familyName = person.familyName();

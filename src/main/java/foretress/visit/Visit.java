@@ -56,7 +56,7 @@ public class Visit extends Stored {
     protected Visit() {}
 
     private Visit(Client client, LocalDateTime wallTime, ZoneId zone, Instant startsAt, List<Booked> booked) {
-        super(client, wallTime, zone, startsAt);
+        super(named("client", client), wallTime, zone, startsAt);
         if (booked.isEmpty()) {
             throw new IllegalArgumentException("A visit needs a service.");
         }

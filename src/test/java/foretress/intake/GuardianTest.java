@@ -71,7 +71,8 @@ class GuardianTest {
         assertThat(page.only("#guardian-name").val()).as("named at the notice").isEqualTo("Solveig Brandt");
         assertThat(page.only("input[name=guardian-relation][checked]").val()).isEqualTo("parent");
         List<String> ids = page.page().select("input[name=agree]").eachAttr("value");
-        child.send(Map.of("agree", ids, "mark", List.of("typed"), "typed", List.of("Ottilie Brandt")));
+        child.send(Map.of("agree", ids, "mark", List.of("typed"), "typed", List.of("Ottilie Brandt"), "guardian-mark",
+            List.of("typed"), "guardian-typed", List.of("")));
         page.expect(422);
         assertThat(page.only(".mistakes a").attr("href")).isEqualTo("#guardian-mark");
         assertThat(page.only("input[name=typed]").val()).isEqualTo("Ottilie Brandt");
