@@ -6,6 +6,8 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
@@ -33,6 +35,11 @@ class Wish extends SealedRow {
 
     static Optional<Wish> newest(UUID visitId) {
         return find("visitId = ?1 order by saidAt desc", visitId).firstResultOptional();
+    }
+
+    /** What was ever said at these visits, the newest last. */
+    static List<Wish> of(Collection<UUID> visits) {
+        return visits.isEmpty() ? List.of() : list("visitId in ?1 order by saidAt", visits);
     }
 
     UUID visitId() {

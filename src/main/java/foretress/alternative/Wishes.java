@@ -9,6 +9,9 @@ import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -28,6 +31,15 @@ public class Wishes implements ServiceWish {
     @Override
     public Optional<String> of(Visit visit) {
         return Wish.newest(visit.id).map(this::open).filter(id -> !id.equals(Wish.NONE));
+    }
+
+    @Override
+    public Map<UUID, String> of(Collection<Visit> visits) {
+        Map<UUID, String> newest = new HashMap<>();
+        Wish.of(visits.stream().map(visit -> visit.id).toList())
+            .forEach(said -> newest.put(said.visitId(), open(said)));
+        newest.values().removeIf(Wish.NONE::equals);
+        return newest;
     }
 
     /** Keeps what the client said last; the same said twice is kept once. */

@@ -42,8 +42,9 @@ class DayText {
     public record Promise(String id, String client, String clientId, String who, String until, Optional<String> phone,
         String dial) {}
 
-    /** What was looked up for the page: why visits stand where they do, who must be spoken to, who is who. */
-    record Looked(Map<UUID, String> reasons, Map<UUID, Task> speak, Map<UUID, String> staff, boolean mail) {}
+    /** What was looked up for the page: why visits stand where they do, which other service was asked for, who must be spoken to, who is who. */
+    record Looked(Map<UUID, String> reasons, Map<UUID, String> wishes, Map<UUID, Task> speak, Map<UUID, String> staff,
+        boolean mail) {}
 
     private final DayReasons reasons;
     private final ServiceWish wish;
@@ -75,8 +76,9 @@ class DayText {
     }
 
     Looked look(List<Visit> onDay, List<Task> open) {
-        return new Looked(reasons.of(onDay), open.stream().filter(t -> t.kind() == Task.Kind.SPEAK_AT_ONCE)
-            .collect(Collectors.toMap(t -> t.visit.id, t -> t, (one, other) -> one)),
+        return new Looked(reasons.of(onDay), wish.of(onDay),
+            open.stream().filter(t -> t.kind() == Task.Kind.SPEAK_AT_ONCE)
+                .collect(Collectors.toMap(t -> t.visit.id, t -> t, (one, other) -> one)),
             Staff.all().stream().collect(Collectors.toMap(s -> s.id, s -> s.name)), post.canSend());
     }
 
@@ -158,7 +160,8 @@ class DayText {
     }
 
     private String because(Visit visit, Looked looked) {
-        return wish.of(visit).map(id -> instead.asked(service(id))).or(() -> visit.owed().map(this::test))
+        return Optional.ofNullable(looked.wishes().get(visit.id)).map(id -> instead.asked(service(id)))
+            .or(() -> visit.owed().map(this::test))
             .orElseGet(() -> looked.reasons().getOrDefault(visit.id, ""));
     }
 

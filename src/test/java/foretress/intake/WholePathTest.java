@@ -236,6 +236,9 @@ class WholePathTest {
             .as("sealed").isZero();
         assertThat(salon.as("sanna").open("/desk/visits/" + visit).expect(200).text())
             .contains("The client asks for another service: " + name);
+        LocalDate on =
+            QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).startsThere().toLocalDate());
+        assertThat(salon.as("petra").open("/day?date=" + on).expect(200).text()).contains(name);
         Walker petra = salon.as("petra").open("/visits/" + visit + "?instead=open").expect(200);
         assertThat(petra.text()).contains("The client asks for: " + name, "gentlest first", "Other aims");
         assertThat(petra.page().select(".ways a[href*=plan]")).isNotEmpty();
