@@ -15,6 +15,9 @@ import org.jsoup.nodes.Element;
 
 /** Bytes as they travel from the running server to a browser with an empty cache, headers included. */
 public final class Wire {
+    /** What is counted is HTTP/1.1, so it is asked for in that: the client's own try at an upgrade once found no answer for two minutes. */
+    private static final HttpClient CLIENT = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+
     private Wire() {}
 
     /** A page and all it names: style sheets, scripts, letters and drawings. */
@@ -36,7 +39,7 @@ public final class Wire {
 
     private static int sent(URI base, String path) throws IOException, InterruptedException {
         HttpRequest request = HttpRequest.newBuilder(base.resolve(path)).header("Accept-Encoding", "gzip").build();
-        HttpResponse<byte[]> answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
+        HttpResponse<byte[]> answer = CLIENT.send(request, HttpResponse.BodyHandlers.ofByteArray());
         assertThat(answer.statusCode()).as(path).isEqualTo(200);
         int headers = answer.headers().map().entrySet().stream()
             .mapToInt(h -> h.getValue().stream()
