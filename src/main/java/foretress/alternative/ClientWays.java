@@ -21,6 +21,7 @@ import foretress.web.Language;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -78,27 +79,28 @@ class ClientWays {
         Assessment assessment = assessments.of(visit, said);
         List<Service> off = off(visit);
         List<String> booked = chemistry.services(visit).stream().map(Service::id).toList();
+        Set<String> refused = refusals.of(visit);
         Stream<Service> same = off.stream().flatMap(service -> open
             .gentler(open.order(visit, service, assessment), service).stream());
         Stream<Service> care = assessments.looked(visit).stream().filter(service -> service.aims().contains(CARE));
         return Stream.concat(same, care).distinct()
-            .filter(service -> !booked.contains(service.id()) && mayBe(visit, assessment, service))
-            .limit(MOST).map(service -> offered(visit, said, service)).toList();
+            .filter(service -> !booked.contains(service.id())
+                && weight(assessment, service).compareTo(Weight.COULD_NOT_BE_ASSESSED) < 0)
+            .map(service -> new Planned(service, plans.instead(visit, said, List.of(service))))
+            .filter(one -> one.plan().tests().stream().noneMatch(refused::contains))
+            .limit(MOST).map(one -> offered(visit, one)).toList();
     }
 
-    /** It is open as far as is known, and owes no test that the client has just refused. */
-    private boolean mayBe(Visit visit, Assessment assessment, Service service) {
-        return weight(assessment, service).compareTo(Weight.COULD_NOT_BE_ASSESSED) < 0
-            && plans.instead(visit, intake.said(visit), List.of(service)).tests().stream()
-                .noneMatch(refusals.of(visit)::contains);
-    }
+    /** A service with what it owes, which is worked out once. */
+    private record Planned(Service service, TestPlan plan) {}
 
     private static Weight weight(Assessment assessment, Service service) {
         return assessment.standing(service.id()).map(Standing::weight).orElse(Weight.COULD_NOT_BE_ASSESSED);
     }
 
-    private Offered offered(Visit visit, Answers said, Service service) {
-        TestPlan plan = plans.instead(visit, said, List.of(service));
+    private Offered offered(Visit visit, Planned one) {
+        Service service = one.service();
+        TestPlan plan = one.plan();
         Optional<Ways.Does> does = Optional.ofNullable(knowledge.ways().does().get(service.id()));
         return new Offered(service.id(), name(service.id()),
             does.map(d -> words().text("ways.client." + service.id())).orElse(""),
