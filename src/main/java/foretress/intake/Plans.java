@@ -65,8 +65,7 @@ public class Plans implements Foresight {
 
     /** The same for services that could be booked in place of those that are. */
     public TestPlan instead(Visit visit, Answers said, List<Service> planned) {
-        Set<String> begun = running(visit).stream().map(ChairRecord.Running::test).collect(Collectors.toSet());
-        return whole(visit, assessments.owing(visit, said, planned)).without(begun);
+        return still(visit, assessments.owing(visit, said, planned), running(visit));
     }
 
     @Override
