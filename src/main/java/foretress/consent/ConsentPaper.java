@@ -12,12 +12,16 @@ import java.util.Map;
  * the {@link ConsentText} and, around them, only the salon's name, the mark and how it was signed.
  */
 public final class ConsentPaper {
-    private static final float TEXT = 11;
-    private static final float TEXT_LEADING = 15.5f;
-    private static final float STATEMENT = 13;
-    private static final float STATEMENT_LEADING = 17.4f;
+    private static final float TEXT = 10.5f;
+    private static final float TEXT_LEADING = 14.3f;
+    private static final float STATEMENT = 12.5f;
+    private static final float STATEMENT_LEADING = 16.4f;
+    private static final float ANSWER = 10;
+    private static final float ANSWER_LEADING = 13.5f;
+    private static final float TOPIC = 104; // the first column of the answers
     private static final float SMALL = 8.5f;
-    private static final float STRAND_LEADING = 13;
+    private static final float STRAND = 9.5f; // the list under the drawing, and how it was signed
+    private static final float STRAND_LEADING = 12.5f;
 
     private final ConsentInput input;
     private final ConsentText text;
@@ -111,20 +115,20 @@ public final class ConsentPaper {
             urgent(section);
             return;
         }
-        heading(section.heading(), section.part() == Part.STRAND ? strandHeight() : 50);
+        heading(section.heading(), section.part() == Part.STRAND ? strandHeight() : 30);
         switch (section.part()) {
             case STATEMENTS -> section.lines().forEach(line -> statement((Line.Statement) line));
             case FOUND -> table(() -> section.lines().forEach(line -> finding((Line.Finding) line)));
             case STRAND -> strand(section.lines());
             case TESTS -> section.lines().forEach(line -> limits((Line.Pair) line));
-            case ANSWERED -> table(() -> section.lines().forEach(this::answer));
+            case ANSWERED -> table(() -> topics(section.lines()));
             default -> section.lines().forEach(line -> paragraph(line.plain()));
         }
     }
 
     private void heading(String heading, float withWhatFollows) {
         sheet.need(withWhatFollows + 40);
-        sheet.gap(15);
+        sheet.gap(11);
         sheet.row(Cell.of(0, sheet.width, FontFace.HEADING, 15.5f, 19, heading));
         sheet.down(5);
     }
@@ -190,7 +194,7 @@ public final class ConsentPaper {
     private void strand(List<Line> words) {
         input.strand().ifPresent(strand -> StrandPainter.draw(sheet, strand.drawing()));
         sheet.down(6);
-        words.forEach(line -> sheet.row(Cell.of(0, sheet.width, FontFace.TEXT, 9.5f, STRAND_LEADING, line.plain())));
+        words.forEach(line -> sheet.row(small(line.plain())));
     }
 
     private void ruled(Cell[] cells, Runnable beside) {
@@ -210,21 +214,42 @@ public final class ConsentPaper {
         sheet.down(5);
     }
 
-    private void answer(Line line) {
-        if (line instanceof Line.Topic topic) {
-            sheet.need(52);
-            sheet.rule();
-            sheet.down(7);
-            sheet.row(Cell.of(0, sheet.width, FontFace.LABEL, 12, TEXT_LEADING, topic.text()));
-            sheet.down(3);
-        } else if (line instanceof Line.Pair pair) {
-            float split = sheet.width * 0.55f;
-            ruled(new Cell[] {
-                Cell.of(0, split - 12, FontFace.TEXT, TEXT, TEXT_LEADING, pair.label()),
-                Cell.of(split, sheet.width - split, FontFace.STRONG, TEXT, TEXT_LEADING, pair.value()) }, () -> {});
-        } else {
-            paragraph(line.plain());
+    /** What was answered, a block for each topic: its name in the first column, question and answer in the other two. */
+    private void topics(List<Line> lines) {
+        int from = 0;
+        for (int i = 1; i <= lines.size(); i++) {
+            if (i == lines.size() || lines.get(i) instanceof Line.Topic) {
+                topic((Line.Topic) lines.get(from), lines.subList(from + 1, i));
+                from = i;
+            }
         }
+    }
+
+    private void topic(Line.Topic topic, List<Line> answers) {
+        Cell name = Cell.of(0, TOPIC - 10, FontFace.LABEL, 11, ANSWER_LEADING, topic.text());
+        List<Cell[]> rows = answers.stream().map(this::answer).toList();
+        float height = Math.max(sheet.height(name), (float) rows.stream().mapToDouble(sheet::height).sum()) + 9;
+        sheet.need(height < sheet.tallest() ? height : 52);
+        sheet.rule();
+        sheet.down(4);
+        float top = sheet.cursor();
+        sheet.at(top, name);
+        rows.forEach(sheet::row);
+        if (sheet.cursor() <= top) {
+            sheet.moveTo(Math.min(sheet.cursor(), top - sheet.height(name)));
+        }
+        sheet.down(5);
+    }
+
+    private Cell[] answer(Line line) {
+        if (line instanceof Line.Pair pair) {
+            float split = TOPIC + (sheet.width - TOPIC) * 0.51f;
+            return new Cell[] {
+                Cell.of(TOPIC, split - TOPIC - 8, FontFace.TEXT, ANSWER, ANSWER_LEADING, pair.label()),
+                Cell.of(split, sheet.width - split, FontFace.STRONG, ANSWER, ANSWER_LEADING, pair.value()) };
+        }
+        return new Cell[] {
+            Cell.of(TOPIC, sheet.width - TOPIC, FontFace.TEXT, ANSWER, ANSWER_LEADING, line.plain()) };
     }
 
     private void paragraph(String paragraph) {
@@ -240,16 +265,16 @@ public final class ConsentPaper {
             .toList();
         Cell heading = Cell.of(inset, sheet.width - 2 * inset, FontFace.HEADING, 15.5f, 19, section.heading());
         float height =
-            (float) cells.stream().mapToDouble(cell -> sheet.height(cell) + 3).sum() + sheet.height(heading) + 22;
-        sheet.need(height + 20);
-        sheet.gap(16);
+            (float) cells.stream().mapToDouble(cell -> sheet.height(cell) + 2).sum() + sheet.height(heading) + 18;
+        sheet.need(height + 14);
+        sheet.gap(11);
         sheet.frame(height, 1.4f);
-        sheet.down(9);
+        sheet.down(8);
         sheet.row(heading);
-        sheet.down(5);
+        sheet.down(4);
         for (Cell cell : cells) {
             sheet.row(cell);
-            sheet.down(3);
+            sheet.down(2);
         }
     }
 
@@ -283,12 +308,15 @@ public final class ConsentPaper {
         sheet.row(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, words.caption(guardian)));
     }
 
+    private Cell small(String words) {
+        return Cell.of(0, sheet.width, FontFace.TEXT, STRAND, STRAND_LEADING, words);
+    }
+
     private void howSigned() {
         String story = words.story(mark);
-        heading(words.say("how.heading"),
-            sheet.height(Cell.of(0, sheet.width, FontFace.TEXT, TEXT, TEXT_LEADING, story)) + 66);
-        paragraph(story);
-        sheet.down(2);
+        heading(words.say("how.heading"), sheet.height(small(story)) + 66);
+        sheet.row(small(story));
+        sheet.down(5);
         for (Map.Entry<String, String> print : words.prints()) {
             sheet.row(
                 Cell.of(0, 72, FontFace.LABEL, 10, 12, print.getKey()),

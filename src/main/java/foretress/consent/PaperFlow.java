@@ -18,7 +18,7 @@ import java.util.function.BiConsumer;
 final class PaperFlow {
     static final float START_MARGIN = 76.5f; // 27 mm, room for the punch
     static final float END_MARGIN = 56.7f; // 20 mm
-    static final float BOTTOM = 74;
+    static final float BOTTOM = 66;
     private static final float ASCENT = 0.76f; // of the leading: where the first base line stands
 
     final PaperSize size;
