@@ -12,8 +12,10 @@ import foretress.assessment.Truth;
 import foretress.assessment.Weight;
 import foretress.knowledge.Knowledge;
 import jakarta.inject.Singleton;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Whom a salon must not test: who has reacted, who is too young, whose skin is not whole today. The rules say so themselves:
@@ -34,7 +36,8 @@ class TestExclusion {
         List<Finding> prevents =
             assessment.findings().stream().filter(finding -> !finding.onlyIfUnknown() && prevents(finding)).toList();
         return !prevents.isEmpty() || !leftOut(assessment.facts()) ? prevents
-            : assessment.findings().stream().filter(finding -> !finding.onlyIfUnknown()).filter(this::calls).toList();
+            : assessment.findings().stream().filter(finding -> !finding.onlyIfUnknown())
+                .filter(finding -> calls(finding) || leavesOut(finding)).toList();
     }
 
     boolean mustNot(Assessment assessment) {
@@ -42,8 +45,20 @@ class TestExclusion {
     }
 
     private boolean prevents(Finding finding) {
+        return onDye(finding).atLeast(Weight.PREVENTS);
+    }
+
+    private Weight onDye(Finding finding) {
         Map<String, Weight> weights = rules().rule(finding.ruleId()).map(Rule::weights).orElse(Map.of());
-        return knowledge.chemistries().needingSkinTest().stream().anyMatch(dye -> weights.get(dye) == Weight.PREVENTS);
+        return Weight.heaviest(knowledge.chemistries().needingSkinTest().stream()
+            .map(dye -> weights.getOrDefault(dye, Weight.NOTHING_FOUND)).toList());
+    }
+
+    /** It keeps a dye waiting over the very thing for which no skin test is asked of this client. */
+    private boolean leavesOut(Finding finding) {
+        Set<String> read = rules().rule(finding.ruleId()).map(rule -> rule.when().reads()).orElse(Set.of());
+        return onDye(finding).atLeast(Weight.TEST_FIRST)
+            && asking().stream().anyMatch(rule -> !Collections.disjoint(rule.when().reads(), read));
     }
 
     private boolean calls(Finding finding) {
@@ -54,9 +69,12 @@ class TestExclusion {
     private boolean leftOut(Facts facts) {
         FactDef test = rules().fact(TestFact.SKIN_TEST).orElseThrow();
         Facts undone = facts.with(FactValue.known(test, ANSWER, List.of()));
-        List<Rule> asking = rules().rules().stream().filter(rule -> rule.demands().contains(TestFact.SKIN_TEST))
+        return asking().stream().allMatch(rule -> rule.when().of(undone) == Truth.FALSE);
+    }
+
+    private List<Rule> asking() {
+        return rules().rules().stream().filter(rule -> rule.demands().contains(TestFact.SKIN_TEST))
             .filter(rule -> rule.when().reads().contains(TestFact.SKIN_TEST)).toList();
-        return asking.stream().allMatch(rule -> rule.when().of(undone) == Truth.FALSE);
     }
 
     private RuleSet rules() {

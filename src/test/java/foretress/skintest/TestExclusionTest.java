@@ -1,0 +1,86 @@
+package foretress.skintest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foretress.assessment.Assessment;
+import foretress.assessment.Assessor;
+import foretress.assessment.FactDef;
+import foretress.assessment.FactValue;
+import foretress.assessment.Facts;
+import foretress.assessment.Finding;
+import foretress.assessment.Situation;
+import foretress.knowledge.Knowledge;
+import foretress.questionnaire.Answers;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@DisplayName("Whom a salon must not test")
+class TestExclusionTest {
+    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final TestExclusion MAY_TEST = new TestExclusion(KNOWLEDGE);
+    private static final Set<String> COLOUR = Set.of("oxidative-dye", "peroxide", "alkali");
+    private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
+    private static final Facts WELL = KNOWLEDGE.factFinder().find(new Situation(TODAY,
+        Optional.of(LocalDate.of(1990, 1, 1)), COLOUR, KNOWLEDGE.questionnaire(),
+        KNOWLEDGE.answeredWell(Answers.NONE, COLOUR), KNOWLEDGE.policy("uk"), List.of()));
+
+    private static Assessment assessed(Facts facts) {
+        return Assessor.assess(KNOWLEDGE.ruleSet(), facts, KNOWLEDGE.ruleSet().services());
+    }
+
+    private static FactDef fact(String id) {
+        return KNOWLEDGE.ruleSet().fact(id).orElseThrow();
+    }
+
+    private static Facts but(String fact, String is) {
+        return WELL.with(FactValue.known(fact(fact), is, List.of()));
+    }
+
+    @Test
+    void aClientWithNothingAgainstHerMayBeTestedHoweverTheTestCameOutBefore() {
+        for (String earlier : List.of("not-done", "negative")) {
+            Assessment well = assessed(but("skin-test", earlier));
+            assertThat(MAY_TEST.mustNot(well)).as(earlier).isFalse();
+            assertThat(MAY_TEST.against(well)).as(earlier).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({ "colour-reaction, delayed", "colour-reaction, immediate", "tattoo, reacted",
+        "dye-allergy, confirmed", "age, below-salon-age", "skin-test, positive", "bleach-reaction, delayed" })
+    void whoReactedIsKnownToBeAllergicOrTooYoungIsNotTestedAndIsToldWhy(String fact, String is) {
+        Assessment against = assessed(but(fact, is));
+        assertThat(MAY_TEST.mustNot(against)).isTrue();
+        assertThat(MAY_TEST.against(against)).isNotEmpty().noneMatch(Finding::onlyIfUnknown);
+    }
+
+    @Test
+    void afterADoctorsYesWhoReactedToLightenerIsTestedAsEverybodyIs() {
+        Facts advised =
+            but("bleach-reaction", "delayed").with(FactValue.known(fact("lightener-advice"), "with-care", List.of()));
+        assertThat(MAY_TEST.mustNot(assessed(advised))).isFalse();
+        assertThat(MAY_TEST.against(assessed(advised))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({ "colour-reaction", "tattoo", "dye-allergy", "bleach-reaction" })
+    void whatMayBeAndIsNotKnownToBeForbidsNoTest(String fact) {
+        Assessment unknown = assessed(WELL.with(FactValue.unknown(fact(fact), List.of())));
+        assertThat(unknown.findings()).as("it is found").anyMatch(Finding::onlyIfUnknown);
+        assertThat(MAY_TEST.mustNot(unknown)).isFalse();
+        assertThat(MAY_TEST.against(unknown)).isEmpty();
+    }
+
+    @Test
+    void whatHasNothingToDoWithADyeForbidsNoTest() {
+        Assessment metal = assessed(but("metal", fact("metal").classes().get(fact("metal").worst())));
+        assertThat(metal.findings()).isNotEmpty();
+        assertThat(MAY_TEST.mustNot(metal)).isFalse();
+    }
+}
