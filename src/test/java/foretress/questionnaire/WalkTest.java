@@ -86,4 +86,13 @@ class WalkTest {
         assertThat(walk(Map.of()).openers(COLOUR, LIST)).containsExactly(COLOURED);
         assertThat(walk(Map.of()).openers(COLOUR, FADED)).isEmpty();
     }
+
+    @Test
+    void afterATopicComesTheNextInOrderAndWhatWasPassedOverOnlyAtTheEnd() {
+        var middle = new Topic("middle", List.of(asked("middle", Map.of(), false)));
+        var all = new Questionnaire(List.of(COLOUR, middle, LAST));
+        var walk = new Walk(all, Set.of(), Answers.NONE, Set.of("middle"));
+        assertThat(walk.after(middle).map(Walk.Step::topic)).contains(LAST);
+        assertThat(walk.after(LAST).map(Walk.Step::topic)).as("the end: back to what still waits").contains(COLOUR);
+    }
 }
