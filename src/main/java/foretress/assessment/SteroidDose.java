@@ -23,10 +23,13 @@ final class SteroidDose {
     private static final Pattern WORD = Pattern.compile("[\\p{L}]+|[&+]");
     /** Words that multiply an amount or add another to it: the amount of a day is then not known. */
     private static final Set<String> MORE =
-        Set.of("twice", "thrice", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "couple", "times",
+        Set.of("twice", "thrice", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "couple",
+            "times",
             "double", "bd", "bid", "tds", "tid", "qds", "qid", "each", "every", "and", "dos", "tres", "cuatro", "cinco",
-            "seis", "siete", "ocho", "nueve", "diez", "veces", "doble", "cada", "y", "zwei", "zweimal", "drei", "dreimal",
-            "vier", "viermal", "fünf", "sechs", "sieben", "acht", "neun", "zehn", "mal", "und", "deux", "trois", "quatre",
+            "seis", "siete", "ocho", "nueve", "diez", "veces", "doble", "cada", "y", "zwei", "zweimal", "drei",
+            "dreimal",
+            "vier", "viermal", "fünf", "sechs", "sieben", "acht", "neun", "zehn", "mal", "und", "deux", "trois",
+            "quatre",
             "cinq", "sept", "huit", "neuf", "dix", "fois", "et", "dwa", "dwie", "trzy", "cztery", "pięć", "sześć",
             "siedem", "osiem", "dziewięć", "dziesięć", "razy", "i", "x", "&", "+");
 

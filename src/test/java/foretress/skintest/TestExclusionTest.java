@@ -83,4 +83,37 @@ class TestExclusionTest {
         assertThat(metal.findings()).isNotEmpty();
         assertThat(MAY_TEST.mustNot(metal)).isFalse();
     }
+
+    private static List<String> against(Facts facts) {
+        return MAY_TEST.against(assessed(facts)).stream().map(Finding::ruleId).toList();
+    }
+
+    private static Facts and(Facts facts, String fact, String is) {
+        return facts.with(FactValue.known(fact(fact), is, List.of()));
+    }
+
+    @Test
+    void nothingIsNamedButWhatKeepsADyeWaitingOverTheSameThingAndWhatIsTelephonedAbout() {
+        assertThat(against(but("bleach-reaction", "delayed"))).containsExactly("reacted-late-to-lightener");
+        assertThat(against(but("bleach-reaction", "immediate"))).contains("reacted-to-lightener-at-once",
+            "no-skin-test-after-lightener-reaction");
+        Facts more = and(and(and(but("bleach-reaction", "delayed"), "metal", "suspected"), "asthma", "marker"),
+            "steroid-tablets", "masking");
+        assertThat(against(more)).as("metal, asthma and a steroid have nothing to do with it")
+            .containsExactly("reacted-late-to-lightener");
+        assertThat(against(and(but("bleach-reaction", "delayed"), "perm-reaction", "immediate")))
+            .as("what is telephoned about is named").contains("reacted-to-perm-at-once");
+    }
+
+    @Test
+    void ofWhoIsLeftOutNothingThatOnlyMayBeIsNamed() {
+        Facts unsure = but("bleach-reaction", "delayed").with(FactValue.unknown(fact("tattoo"), List.of()));
+        assertThat(against(unsure)).containsExactly("reacted-late-to-lightener");
+    }
+
+    @Test
+    void whatPreventsADyeIsNamedAlone() {
+        assertThat(against(and(but("age", "below-salon-age"), "bleach-reaction", "delayed"))).isNotEmpty()
+            .doesNotContain("reacted-late-to-lightener");
+    }
 }
