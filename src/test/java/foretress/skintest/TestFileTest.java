@@ -122,7 +122,7 @@ class TestFileTest {
 
     @Test
     void aConsentServesOneTest() {
-        var consent = UUID.randomUUID();
+        UUID consent = UUID.randomUUID();
         var agreed = new TestAgreement(consent, VISIT.id, UUID.randomUUID(), "4-0");
         assertThat(agreed.use(UUID.randomUUID())).isEqualTo(consent);
         assertThatThrownBy(() -> agreed.use(UUID.randomUUID())).isInstanceOf(IllegalStateException.class);
