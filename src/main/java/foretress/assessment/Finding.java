@@ -56,7 +56,10 @@ public record Finding(String ruleId, Weight weight, Map<String, Weight> byStep, 
 
     /** What it weighs on a service: the heaviest over its steps. */
     public Weight on(Service service) {
-        return Weight
-            .heaviest(service.stepIds().stream().map(s -> byStep.getOrDefault(s, Weight.NOTHING_FOUND)).toList());
+        Weight heaviest = Weight.NOTHING_FOUND;
+        for (Step step : service.steps()) {
+            heaviest = heaviest.heavier(byStep.getOrDefault(step.id(), Weight.NOTHING_FOUND));
+        }
+        return heaviest;
     }
 }

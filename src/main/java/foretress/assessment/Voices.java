@@ -21,7 +21,10 @@ import java.util.Set;
 final class Voices {
     private final RuleSet rules;
     private final Facts facts;
-    private final Map<Finding, List<String>> silentOn = new HashMap<>();
+    /** By rule, for the findings whose words are not surely true: the facts they are about. */
+    private final Map<String, Set<String>> about = new HashMap<>();
+    /** By rule; a rule has one finding. */
+    private final Map<String, List<String>> silentOn = new HashMap<>();
 
     private Voices(RuleSet rules, Facts facts) {
         this.rules = rules;
@@ -35,21 +38,26 @@ final class Voices {
         if (untrue.isEmpty()) {
             return findings;
         }
+        untrue.forEach(finding -> voices.about.put(finding.ruleId(), voices.about(finding)));
         Set<String> steps = new LinkedHashSet<>();
         untrue.forEach(finding -> steps.addAll(finding.byStep().keySet()));
         steps.forEach(step -> voices.hear(step, findings, untrue));
-        return findings.stream().map(f -> voices.silentOn.containsKey(f) ? f.silentOn(voices.silentOn.get(f)) : f)
-            .toList();
+        return findings.stream().map(voices::told).toList();
+    }
+
+    private Finding told(Finding finding) {
+        List<String> silent = silentOn.get(finding.ruleId());
+        return silent == null ? finding : finding.silentOn(silent);
     }
 
     private void hear(String step, List<Finding> findings, List<Finding> untrue) {
-        List<Finding> speaking = new ArrayList<>(
-            findings.stream().filter(f -> f.byStep().containsKey(step) && !untrue.contains(f)).toList());
+        List<Finding> speaking = new ArrayList<>(findings.stream()
+            .filter(f -> f.byStep().containsKey(step) && !about.containsKey(f.ruleId())).toList());
         List<Finding> asked = untrue.stream().filter(f -> f.byStep().containsKey(step))
             .sorted(Comparator.comparing((Finding f) -> weight(f, step)).reversed()).toList();
         for (Finding finding : asked) {
             if (speaking.stream().anyMatch(other -> speaksFor(other, finding, step))) {
-                silentOn.computeIfAbsent(finding, f -> new ArrayList<>()).add(step);
+                silentOn.computeIfAbsent(finding.ruleId(), rule -> new ArrayList<>()).add(step);
             } else {
                 speaking.add(finding);
             }
@@ -83,9 +91,13 @@ final class Voices {
     }
 
     private boolean onTheSame(Finding speaking, Finding finding) {
-        Set<String> about = new HashSet<>(finding.facts());
-        words(finding).ifPresent(words -> about.addAll(words.reads()));
-        return !Collections.disjoint(speaking.facts(), about);
+        return !Collections.disjoint(speaking.facts(), about.get(finding.ruleId()));
+    }
+
+    private Set<String> about(Finding finding) {
+        Set<String> facts = new HashSet<>(finding.facts());
+        words(finding).ifPresent(words -> facts.addAll(words.reads()));
+        return facts;
     }
 
     /** What must hold for its words to be true; a rule that could not be assessed speaks of that alone. */

@@ -31,6 +31,7 @@ public final class Knowledge {
     private final Map<String, Policy> policies;
     private final Map<String, Words> words;
     private final KnownWords lexicon;
+    private final FactFinder factFinder;
 
     Knowledge(Questionnaire questionnaire, List<Contradiction> contradictions, RuleSet ruleSet, Chemistries chemistries,
         List<String> aims, Ways ways,
@@ -45,6 +46,7 @@ public final class Knowledge {
         this.policies = Collections.unmodifiableMap(new LinkedHashMap<>(policies));
         this.words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
         this.lexicon = lexicon;
+        this.factFinder = new FactFinder(ruleSet, lexicon);
     }
 
     /**
@@ -92,7 +94,7 @@ public final class Knowledge {
 
     /** Finds the facts these rules read. */
     public FactFinder factFinder() {
-        return new FactFinder(ruleSet, lexicon);
+        return factFinder;
     }
 
     /** Says what makes a negative skin test worthless. */
