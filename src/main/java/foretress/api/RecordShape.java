@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -22,6 +21,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.StreamSupport;
 
@@ -37,6 +37,8 @@ final class RecordShape {
         Map.of(LocalDate.class, Times.day(), LocalTime.class, Times.time(), ZoneId.class, Times.zone());
     private static final Map<Class<?>, Function<String, Object>> READ = Map.of(LocalDate.class, LocalDate::parse,
         LocalTime.class, LocalTime::parse, ZoneId.class, ZoneId::of, Instant.class, Times::instant);
+
+    private static final Map<Enum<?>, String> CODES = new ConcurrentHashMap<>();
 
     /** What only knowledge can give, by the names in {@link Json#as}. */
     private final Map<String, Shape> known;
@@ -64,20 +66,16 @@ final class RecordShape {
         return said.says().isEmpty() ? shape : shape.saying(said.says());
     }
 
-    private static boolean flat(RecordComponent part) {
-        return Optional.ofNullable(part.getAnnotation(Json.class)).filter(Json::flat).isPresent();
-    }
-
     private Shape.Fields fields(Class<?> type) {
         Shape.Fields fields = Shape.object();
-        for (RecordComponent part : type.getRecordComponents()) {
-            if (flat(part)) {
-                fields = fields.and(fields(part.getType()));
+        for (RecordPart part : RecordPart.of(type)) {
+            if (part.flat()) {
+                fields = fields.and(fields(part.raw()));
                 continue;
             }
-            boolean may = part.getType() == Optional.class;
-            Shape shape = shape(may ? inside(part.getGenericType(), 0) : part.getGenericType(), part);
-            fields = may ? fields.may(name(part), shape) : fields.need(name(part), shape);
+            boolean may = part.raw() == Optional.class;
+            Shape shape = shape(may ? inside(part.type(), 0) : part.type(), part);
+            fields = may ? fields.may(part.name(), shape) : fields.need(part.name(), shape);
         }
         return fields;
     }
@@ -91,16 +89,11 @@ final class RecordShape {
     }
 
     private static String first(Class<?> way) {
-        return name(way.getRecordComponents()[0]);
+        return RecordPart.of(way).get(0).name();
     }
 
-    private static String name(RecordComponent part) {
-        Json said = part.getAnnotation(Json.class);
-        return said == null || said.name().isEmpty() ? part.getName() : said.name();
-    }
-
-    private Shape shape(Type type, RecordComponent part) {
-        Optional<Json> said = Optional.ofNullable(part.getAnnotation(Json.class));
+    private Shape shape(Type type, RecordPart part) {
+        Optional<Json> said = part.said();
         Shape shape = said.filter(s -> s.most() < Double.POSITIVE_INFINITY).map(s -> limited(type, s))
             .or(() -> said.map(Json::as).map(known::get)).orElseGet(() -> any(type));
         return said.map(s -> saying(shape, s)).orElse(shape);
@@ -177,6 +170,10 @@ final class RecordShape {
 
     /** As data files write it where the enum says so itself, else its name in small letters. */
     static String code(Enum<?> constant) {
+        return CODES.computeIfAbsent(constant, RecordShape::reflected);
+    }
+
+    private static String reflected(Enum<?> constant) {
         try {
             return (String) constant.getDeclaringClass().getMethod("code").invoke(constant);
         } catch (NoSuchMethodException e) {
@@ -191,24 +188,15 @@ final class RecordShape {
     /** The record as JSON, in the order of its components. */
     static ObjectNode write(Record record) {
         ObjectNode node = NODE.objectNode();
-        for (RecordComponent part : record.getClass().getRecordComponents()) {
-            Object value = value(part, record);
-            if (flat(part)) {
+        for (RecordPart part : RecordPart.of(record.getClass())) {
+            Object value = part.in(record);
+            if (part.flat()) {
                 node.setAll(write((Record) value));
             } else if (!Optional.empty().equals(value)) {
-                node.set(name(part), node(value instanceof Optional<?> there ? there.orElseThrow() : value));
+                node.set(part.name(), node(value instanceof Optional<?> there ? there.orElseThrow() : value));
             }
         }
         return node;
-    }
-
-    private static Object value(RecordComponent part, Record record) {
-        try {
-            part.getAccessor().setAccessible(true);
-            return part.getAccessor().invoke(record);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     private static JsonNode node(Object value) {
@@ -240,13 +228,12 @@ final class RecordShape {
     static <R> R read(JsonNode body, Class<R> type) {
         Class<?> way = type.isSealed() ? Arrays.stream(type.getPermittedSubclasses())
             .filter(one -> body.has(first(one))).findFirst().orElseThrow() : type;
-        RecordComponent[] parts = way.getRecordComponents();
-        Object[] values =
-            Arrays.stream(parts).map(part -> flat(part) ? read(body, part.getType())
-                : read(body.get(name(part)), part.getGenericType())).toArray();
+        List<RecordPart> parts = RecordPart.of(way);
+        Object[] values = parts.stream().map(part -> part.flat() ? read(body, part.raw())
+            : read(body.get(part.name()), part.type())).toArray();
         try {
             Constructor<?> made = way.getDeclaredConstructor(
-                Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new));
+                parts.stream().map(RecordPart::raw).toArray(Class<?>[]::new));
             made.setAccessible(true);
             return type.cast(made.newInstance(values));
         } catch (ReflectiveOperationException e) {
