@@ -21,11 +21,23 @@ record PasswordHash(int memoryKiB, int rounds, int lanes, byte[] salt, byte[] ha
     private static final int MEMORY_KIB = 19 * 1024;
     private static final int ROUNDS = 2;
     private static final int LANES = 1;
+    private static final int HASH_BYTES = 32;
 
     static PasswordHash of(String password) {
-        byte[] salt = new byte[16];
-        RANDOM.nextBytes(salt);
-        return new PasswordHash(MEMORY_KIB, ROUNDS, LANES, salt, hash(password, MEMORY_KIB, ROUNDS, LANES, salt, 32));
+        byte[] salt = random(16);
+        return new PasswordHash(MEMORY_KIB, ROUNDS, LANES, salt,
+            hash(password, MEMORY_KIB, ROUNDS, LANES, salt, HASH_BYTES));
+    }
+
+    /** One that no password has, as slow to check as any other; made without hashing. */
+    static PasswordHash ofNobody() {
+        return new PasswordHash(MEMORY_KIB, ROUNDS, LANES, random(16), random(HASH_BYTES));
+    }
+
+    private static byte[] random(int bytes) {
+        byte[] random = new byte[bytes];
+        RANDOM.nextBytes(random);
+        return random;
     }
 
     /** @throws IllegalArgumentException when it is not such a hash */

@@ -14,7 +14,7 @@ class Passwords {
 
     private final Semaphore hands = new Semaphore(AT_ONCE, true);
     /** Checked when there is nobody to check, so that a known and an unknown login take the same time. */
-    private final PasswordHash nobody = PasswordHash.of("nobody has this password");
+    private final PasswordHash nobody = PasswordHash.ofNobody();
 
     PasswordHash hash(String password) {
         return inTurn(() -> PasswordHash.of(password));

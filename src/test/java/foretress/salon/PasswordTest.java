@@ -36,6 +36,15 @@ class PasswordTest {
         assertThat(PasswordHash.of("kettle orbit walnut 7").isOutdated()).isFalse();
     }
 
+    @Test
+    void nobodysHashAsksTheSameEffortAndIsNeverTheSameTwice() {
+        PasswordHash nobody = PasswordHash.ofNobody();
+        assertThat(nobody.toString()).startsWith("$argon2id$v=19$m=19456,t=2,p=1$")
+            .hasSameSizeAs(PasswordHash.of("kettle orbit walnut 7").toString())
+            .isNotEqualTo(PasswordHash.ofNobody().toString());
+        assertThat(nobody.matches("")).isFalse();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = { "m=19455,t=2", "m=19456,t=1", "m=8192,t=1" })
     void lessEffortIsOutdated(String effort) {
