@@ -21,19 +21,21 @@ public final class Browser implements AutoCloseable {
         List.of("--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
             "--disable-background-networking", "--disable-component-update", "--disable-sync");
 
-    private final Playwright playwright;
+    /** Started by the first class that looks at pages, and gone with the machine that runs the tests. */
+    private static Browser one;
+
     private final com.microsoft.playwright.Browser chromium;
 
     private Browser(Path executable) {
         Map<String, String> env = new HashMap<>(System.getenv());
         env.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
-        playwright = Playwright.create(new Playwright.CreateOptions().setEnv(env));
+        Playwright playwright = Playwright.create(new Playwright.CreateOptions().setEnv(env));
         chromium =
             playwright.chromium().launch(new BrowserType.LaunchOptions().setExecutablePath(executable).setArgs(QUIET));
     }
 
-    /** Opens Chromium, or skips the calling test with a sentence that says why. */
-    public static Browser open() {
+    /** The one Chromium of these tests, in which each opens contexts of its own; or skips the calling test with a sentence that says why. */
+    public static synchronized Browser open() {
         Optional<Path> executable = Stream
             .of(System.getProperty("chromium"), System.getenv("CHROMIUM"), "/usr/bin/chromium",
                 "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
@@ -44,7 +46,10 @@ public final class Browser implements AutoCloseable {
         }
         Assumptions.assumeTrue(executable.isPresent(),
             "SKIPPED: no Chromium on this machine (install chromium, or -Dchromium=/path)");
-        return new Browser(executable.get());
+        if (one == null || !one.chromium.isConnected()) {
+            one = new Browser(executable.get());
+        }
+        return one;
     }
 
     /** A phone of 390×844 CSS px with touch. */
@@ -69,9 +74,9 @@ public final class Browser implements AutoCloseable {
         return chromium;
     }
 
+    /** Closes what the class has left open; Chromium itself stays for the next one. */
     @Override
     public void close() {
-        chromium.close();
-        playwright.close();
+        List.copyOf(chromium.contexts()).forEach(BrowserContext::close);
     }
 }

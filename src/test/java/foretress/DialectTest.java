@@ -31,9 +31,12 @@ import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** What the formatter cannot lay out: where braces stand and where a type is left out. Each complaint names file and line. */
 @DisplayName("The dialect: braces round every body; var where the line itself names the type")
+@Execution(ExecutionMode.CONCURRENT)
 class DialectTest {
     private static final List<String> COMPLAINTS = complaints();
 

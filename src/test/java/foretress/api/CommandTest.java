@@ -15,10 +15,13 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The command line, in this process. */
+@Execution(ExecutionMode.CONCURRENT)
 class CommandTest {
     private static final String EXAMPLES = "src/main/resources/foretress/api/examples/";
     private static final String HOLDS = """

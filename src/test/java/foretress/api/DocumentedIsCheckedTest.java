@@ -13,10 +13,13 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 @DisplayName("What is documented is what is checked, field by field")
+@Execution(ExecutionMode.CONCURRENT)
 class DocumentedIsCheckedTest {
     private static final JsonNodeFactory NODE = JsonNodeFactory.instance;
     private static final ObjectNode DOCUMENT = new OpenApi(OperationsTest.OPERATIONS).document();

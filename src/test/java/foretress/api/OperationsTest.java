@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Loaded;
 import foretress.questionnaire.Question;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -18,13 +19,16 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The operations themselves, without a server. */
+@Execution(ExecutionMode.CONCURRENT)
 class OperationsTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     static final Operations OPERATIONS = new Operations(KNOWLEDGE);
     private static final ObjectNode DOCUMENT = new OpenApi(OPERATIONS).document();
     private static final Schemas SCHEMAS = new Schemas(DOCUMENT);

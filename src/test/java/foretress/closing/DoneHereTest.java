@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foretress.assessment.RuleSet;
 import foretress.assessment.Service;
 import foretress.closing.Closing.Zones;
-import foretress.knowledge.Knowledge;
+import foretress.knowledge.Loaded;
 import foretress.visit.Booked;
 import java.time.LocalDate;
 import java.util.List;
@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("What was done here is found in the history of the hair, and where")
 class DoneHereTest {
-    private static final RuleSet RULES = Knowledge.load().ruleSet();
+    private static final RuleSet RULES = Loaded.KNOWLEDGE.ruleSet();
     private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
 
     private static String found(Booked done) {

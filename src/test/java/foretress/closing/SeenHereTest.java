@@ -9,6 +9,7 @@ import foretress.assessment.Step;
 import foretress.assessment.Weight;
 import foretress.closing.Closing.Wrong;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Loaded;
 import foretress.questionnaire.Answers;
 import foretress.visit.Booked;
 import java.time.LocalDate;
@@ -23,7 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("R47: what staff saw go wrong weighs at the next visit as if the client had told it")
 class SeenHereTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
 
     private final SeenHere seen = new SeenHere(KNOWLEDGE.questionnaire(), KNOWLEDGE.ruleSet());

@@ -13,8 +13,11 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** PDF/A-2b as veraPDF reads ISO 19005-2; the documents differ in all that a client or salon can put into them. */
+@Execution(ExecutionMode.CONCURRENT)
 class ArchiveTest {
     /** As many documents as standards for the signed page ask for; fewer with -Dpapers=50 while working on it. */
     private static final int PAPERS = Integer.getInteger("papers", 500);

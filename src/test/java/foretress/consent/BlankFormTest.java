@@ -4,15 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.consent.BlankForm.Asked;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Loaded;
 import java.time.Instant;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Execution(ExecutionMode.CONCURRENT)
 class BlankFormTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
 
     private static Asked asked(String language, String... chemistries) {
         Notice notice = Notice.of(language, Consenting.SALON, new Notice.Terms(6, 21, "uk"), ConsentWords.in(language));

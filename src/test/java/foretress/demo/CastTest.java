@@ -3,6 +3,7 @@ package foretress.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Loaded;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Contradiction;
 import foretress.questionnaire.Question;
@@ -17,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class CastTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
 
     @ParameterizedTest
     @MethodSource

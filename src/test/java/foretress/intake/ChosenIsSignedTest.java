@@ -9,6 +9,7 @@ import foretress.consent.ConsentWords;
 import foretress.intake.Choices.Choice;
 import foretress.knowledge.AnswerWords;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Loaded;
 import foretress.knowledge.Words;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReader;
@@ -30,7 +31,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every slip of every question is chosen through the one door of all answers, and looked for in the text that is signed. */
 class ChosenIsSignedTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
     private static final Map<String, String> TREATED = Map.of("what", "bleach", "when.precision", "years-ago",
         "when.ago", "1-2", "zone", "ends",

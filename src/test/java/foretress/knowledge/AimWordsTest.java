@@ -15,13 +15,16 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a client reads speaks of what she booked. The reviewed words stand in {@code src/test/reviewed/words-of-aims.txt}. */
+@Execution(ExecutionMode.CONCURRENT)
 class AimWordsTest {
     private static final Path REVIEWED = Path.of("src/test/reviewed/words-of-aims.txt");
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final List<Planned> WORDS = new ArrayList<>();
     private static final List<Told> TOLD = new ArrayList<>();
 

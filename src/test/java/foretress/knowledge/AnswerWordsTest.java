@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class AnswerWordsTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final SaidTreatment LOTION =
         new SaidTreatment("restorer", new InSeason(Season.SUMMER, Year.of(2024)), "whole", "home", "dont-know");
 

@@ -16,13 +16,16 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** The cases beside the rules: each says what one client's answers must come to. */
+@Execution(ExecutionMode.CONCURRENT)
 class CasesTest {
     private static final Path FOLDER = Path.of("src/test/cases");
     private static final int CASES_A_RULE = 3;
 
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final Complaints COMPLAINTS = new Complaints();
     private static final List<Case> CASES = cases();
 

@@ -25,14 +25,17 @@ import java.util.Random;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Our walker against the runtime of the condition language, on everything known; and against every reading, on ranges. */
+@Execution(ExecutionMode.CONCURRENT)
 class ConditionTest {
     private static final int FACT_SETS = 100_000;
     private static final Pattern COMPARISON = Pattern.compile("(\\w+)\\s*(==|!=|<=|>=|<|>)\\s*(\\w+)");
     private static final String[] SIGNS = { "==", "!=", "<", "<=", ">", ">=" };
 
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private final Map<String, FactDef> facts = KNOWLEDGE.ruleSet().facts().stream()
         .collect(
             Collectors.toMap(def -> ConditionReader.written(def.id()), def -> def, (a, b) -> a, LinkedHashMap::new));

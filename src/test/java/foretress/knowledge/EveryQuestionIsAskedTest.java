@@ -19,7 +19,7 @@ import net.jqwik.api.Property;
 
 /** Random clients go through the shipped questionnaire page by page, as the client's pages lead them; some go back and say it differently. */
 class EveryQuestionIsAskedTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final Questionnaire QUESTIONS = KNOWLEDGE.questionnaire();
     private static final int MOST_PAGES = 300;
 

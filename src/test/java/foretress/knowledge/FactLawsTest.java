@@ -24,16 +24,19 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * From answers to classes: whatever a client could have said to a question, not knowing and not answering are never better.
  * Every combination of answers to the questions a fact reads is tried, those that open them included; where there are more
  * than {@value #MOST}, so many at random.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class FactLawsTest {
     static final int MOST = 1_500;
     private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final Set<String> EVERYTHING = everything();
 
     private static Set<String> everything() {

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the client reads of a finding: short sentences and everyday words, to the measures the questionnaire keeps to. */
 class FindingWordsTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     /** House limits: the whole like the questionnaire, a single finding like a consent. */
     private static final int GRADE_OF_ALL = 6;
     private static final int GRADE_OF_ONE = 8;

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whoever passes a gate with "no" is asked nothing more, so the gate itself must name all that a reaction can be. */
 class GatesTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final Map<String, List<String>> SIGNS =
         Map.of("en", List.of("skin", "wheeze", "sick", "faint"), "es",
             List.of("piel", "respiraci", "náuseas", "mareo"));

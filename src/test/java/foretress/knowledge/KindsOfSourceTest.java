@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("R17: law, maker, trade rule and house rule are told apart, and every limit names the one that really sets it")
 class KindsOfSourceTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
 
     /** Who sets what, from the texts named in sources.yaml; where nobody was found to set a figure it is a house rule. */
     @ParameterizedTest

@@ -15,7 +15,7 @@ class KnowledgeReferenceTest {
     private static final Path FOLDER = Path.of("docs/reference");
 
     static Stream<Arguments> pages() {
-        Knowledge knowledge = Knowledge.load();
+        Knowledge knowledge = Loaded.KNOWLEDGE;
         return Stream.of(arguments("services.md", new ServicesReference(knowledge).write()),
             arguments("policies.md", new PoliciesReference(knowledge).write()),
             arguments("sources.md", new SourcesReference(knowledge).write()),

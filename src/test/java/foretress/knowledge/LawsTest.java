@@ -22,6 +22,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * The laws of findings, tried over every range of every fact a rule reads, none left out.
@@ -30,8 +32,9 @@ import org.junit.jupiter.api.TestFactory;
  * rules that read no other facts than it does. Where each of these groups keeps the law, their maximum does, and with it the
  * whole rule set over the whole space of facts.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class LawsTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final List<Step> STEPS = KNOWLEDGE.ruleSet().steps();
     private static final AtomicLong TRIED = new AtomicLong();
     private static final AtomicLong COMPARED = new AtomicLong();

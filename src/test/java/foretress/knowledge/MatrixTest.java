@@ -95,7 +95,7 @@ class MatrixTest {
             "gmtg", List.of("perm-acid", "neutralise"), "relax", List.of("relax"), "remove", List.of("remove-colour"),
             "correct", List.of("remove-colour", "colour"));
 
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final List<String> HEADS = cells(TABLE.lines().findFirst().orElseThrow());
 
     @TestFactory

@@ -27,8 +27,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 @DisplayName("A new treatment, a new chemistry and a new service are knowledge alone")
+@Execution(ExecutionMode.CONCURRENT)
 class NewKnowledgeNeedsNoJavaTest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
 
@@ -139,7 +142,7 @@ class NewKnowledgeNeedsNoJavaTest {
     @Test
     void theyAreReadWithoutAFaultAndNoWordIsMissing() {
         assertThat(WordsCheck.missing(known())).isEmpty();
-        assertThat(known().ruleSet().hash()).isNotEqualTo(Knowledge.load().ruleSet().hash());
+        assertThat(known().ruleSet().hash()).isNotEqualTo(Loaded.KNOWLEDGE.ruleSet().hash());
     }
 
     @Test

@@ -41,7 +41,7 @@ class NothingIsDeadTest {
             "root-elasticity: not-done and caution");
     /** The policies at hand set no age of their own; one that does is tried with the policy's figures. */
     private static final Set<String> ONLY_BY_A_STRICTER_POLICY = Set.of("age = below-salon-age");
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final List<Rule> RULES = KNOWLEDGE.ruleSet().rules();
 
     @Test

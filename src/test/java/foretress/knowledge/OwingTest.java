@@ -20,10 +20,13 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 @DisplayName("Which tests are owed: only those that can change something")
+@Execution(ExecutionMode.CONCURRENT)
 class OwingTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final FactFinder FACTS = KNOWLEDGE.factFinder();
     private static final List<Case> CASES = cases();
 

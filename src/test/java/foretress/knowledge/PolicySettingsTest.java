@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Each figure a policy sets is honoured: on one side of it the client stands one way, on the other side more strictly. */
 class PolicySettingsTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final BaseClient BASE = new BaseClient(KNOWLEDGE);
     private static final TestFact NEGATIVE =
         TestFact.sound("skin-test", "negative", TODAY.minusDays(3), TODAY.minusDays(1));

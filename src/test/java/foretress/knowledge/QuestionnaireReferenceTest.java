@@ -12,7 +12,7 @@ class QuestionnaireReferenceTest {
 
     @Test
     void theReferenceSaysWhatTheKnowledgeSays() throws IOException {
-        String made = new QuestionnaireReference(Knowledge.load()).write();
+        String made = new QuestionnaireReference(Loaded.KNOWLEDGE).write();
         if (Boolean.getBoolean("reference.rewrite")) {
             Files.createDirectories(PAGE.getParent());
             Files.writeString(PAGE, made);

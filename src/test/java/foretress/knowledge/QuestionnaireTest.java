@@ -23,13 +23,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Holds every question to what is promised of all of them. */
+@Execution(ExecutionMode.CONCURRENT)
 class QuestionnaireTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final Questionnaire QUESTIONNAIRE = KNOWLEDGE.questionnaire();
     private static final int MOST_ON_A_PAGE = 5;
     private static final int LONGEST_SENTENCE_WORDS = 20;

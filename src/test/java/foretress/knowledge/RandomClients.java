@@ -21,7 +21,7 @@ final class RandomClients {
     private static final long SEED = 20261124L;
     private static final List<String> TYPED =
         List.of("prednisolone", "cetirizine", "methotrexate", "isotretinoin", "sulfamethoxazole", "nothing I know");
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
 
     private final Random random;
 

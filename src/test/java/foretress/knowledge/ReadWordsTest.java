@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("R18: what was read stands beside what was typed")
 class ReadWordsTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final Words ENGLISH = KNOWLEDGE.words("en");
     private static final Words SPANISH = KNOWLEDGE.words("es");
     /** As the application reads what it keeps. */

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** A service that is restricted goes ahead with a change: which one, both the stylist and the client read, for every step. */
 class RestrictionsTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
 
     /** Words that tell a change. A question alone ("tell us if…", "ask about…") is none. */
     private static final Map<String, Pattern> FOR_THE_CLIENT = Map.of(

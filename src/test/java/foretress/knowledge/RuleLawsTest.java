@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Laws that hold across rules. Each names its few facts and tries every range of them; the rest of the client is at its best. */
 class RuleLawsTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final Set<String> METAL_MEETS =
         Set.of("peroxide", "persulfate", "thio", "gmtg", "hydroxide", "remover");
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);

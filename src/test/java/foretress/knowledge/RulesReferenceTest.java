@@ -12,7 +12,7 @@ class RulesReferenceTest {
 
     @Test
     void theReferenceSaysWhatTheKnowledgeSays() throws IOException {
-        String made = new RulesReference(Knowledge.load()).write();
+        String made = new RulesReference(Loaded.KNOWLEDGE).write();
         if (Boolean.getBoolean("reference.rewrite")) {
             Files.createDirectories(PAGE.getParent());
             Files.writeString(PAGE, made);

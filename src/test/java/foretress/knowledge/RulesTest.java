@@ -19,13 +19,16 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What every rule and its words must keep to, whatever it is about. */
+@Execution(ExecutionMode.CONCURRENT)
 class RulesTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final List<String> LANGUAGES = List.of("en", "es");
     /** We call nothing safe, and never speak of stopping, pausing or changing a medicine. */
     private static final Map<String, Pattern> NEVER_SAID = Map.of(

@@ -29,7 +29,7 @@ class SkinTestDoubtsTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
     private static final LocalDate STARTED = LocalDate.of(2026, 6, 7);
     private static final Set<String> COLOUR = Set.of("oxidative-dye", "peroxide", "alkali");
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final SkinTestDoubts DOUBTS = KNOWLEDGE.skinTestDoubts();
     private static final Answers WELL = new BaseClient(KNOWLEDGE).complete(Answers.NONE, COLOUR, Set.of());
 

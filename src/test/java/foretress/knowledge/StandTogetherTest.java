@@ -13,15 +13,18 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * What is read together must not contradict itself. The list of all findings that can stand beside each other on a common fact was
  * read by a person, both sentences for stylist and client, in every language; whoever adds a line has read them too.
  * {@code target/stand-together.md} holds the sentences.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class StandTogetherTest {
     private static final Path REVIEWED = Path.of("src/test/cases-read/stand-together.txt");
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final StandTogether TOGETHER = new StandTogether(KNOWLEDGE.ruleSet());
 
     @Test

@@ -29,6 +29,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * Facts × acts that a person can record. An act moves one fact: a test that is made and comes out well, a doctor who says yes, a name
@@ -38,8 +40,9 @@ import org.junit.jupiter.api.Test;
  * <p>Every rule is tried in every state of the facts it reads, none left out; whole clients by lot, with a fixed seed.
  */
 @DisplayName("R36, R37, R39: no state of a client is without a next act, unless its rule is final and says so")
+@Execution(ExecutionMode.CONCURRENT)
 class WayOutTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final Path REVIEWED = Path.of("src/test/reviewed/no-way-out.txt");
     private static final int CLIENTS = 4000;
     /** The tests of the salon, by the computation that reads them: the test that a finding must ask for. */

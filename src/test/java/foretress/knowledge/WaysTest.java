@@ -26,7 +26,7 @@ import org.junit.jupiter.api.TestFactory;
  * of results and services, and the substitutions taught with porosity. A service marked with an asterisk needs a test or a change first.
  */
 class WaysTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
 
     /** What is found, what was booked, and the gentler ways that are then open, in the order in which they are offered. */
     private static final String TABLE = """

@@ -32,11 +32,14 @@ import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * Laws that hold for every client, tried on random whole ones: from answers over facts to standings. The laws of each rule are
  * tried exhaustively elsewhere; this is whether it all fits together. {@code -Dclients=1000000} tries more.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class WholeClientsTest {
     private static final int CLIENTS = Integer.getInteger("clients", 5_000);
     private static final LocalDate TODAY = RandomClients.TODAY;
@@ -44,7 +47,7 @@ class WholeClientsTest {
     private static final TestFact POSITIVE =
         TestFact.sound("incompatibility-test", "positive", TODAY.minusDays(3), TODAY.minusDays(2));
 
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final FactFinder FACTS =
         new FactFinder(KNOWLEDGE.ruleSet(), new Remembering(new KnownWords(KNOWLEDGE.labels(), KNOWLEDGE.medicines())));
     private static final BaseClient BASE = new BaseClient(KNOWLEDGE);

@@ -15,6 +15,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 
@@ -23,6 +25,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * Since then the reader has been tuned on them, kind by kind, so they are blind no longer: fresh lists are to be tried. The floors
  * hold what is reached.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class BlindLabelsTest {
     private static final Path FOLDER = Path.of("src/test/resources/labels/blind");
     private static final double RECALL = 0.995, PRECISION = 0.995;

@@ -11,11 +11,14 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Lists as a machine reads them from a crumpled box. */
+@Execution(ExecutionMode.CONCURRENT)
 class DamagedLabelsTest {
 
     private static LabelReading read(String text) {

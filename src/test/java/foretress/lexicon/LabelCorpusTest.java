@@ -13,8 +13,11 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** The corpus of invented products, clean and damaged: how much is found, and how much of that is right. */
+@Execution(ExecutionMode.CONCURRENT)
 class LabelCorpusTest {
     private static final List<ListedLabel> LABELS = ListedLabel.all();
     private static final long[] SEEDS = { 1, 2, 3, 4, 5 };

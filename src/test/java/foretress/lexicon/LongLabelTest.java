@@ -6,10 +6,13 @@ import foretress.knowledge.ShippedLexicon;
 import java.util.List;
 import java.util.concurrent.atomic.LongAdder;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Long and hostile texts: the work grows with the text, nothing is thrown, nothing is lost. Comparisons are counted, not seconds. */
+@Execution(ExecutionMode.CONCURRENT)
 class LongLabelTest {
     private static final int LONG = 10_000;
 

@@ -9,10 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Two substances are never made one because their names are close. */
+@Execution(ExecutionMode.CONCURRENT)
 class NearSubstancesTest {
     private static final int NEAR = 3 * LookAlikes.SLIP;
     private static final Map<String, Substance> KEYS = keys();

@@ -20,12 +20,15 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * Several people save at once, the process is killed without a farewell, and is started again: what a page had acknowledged is there,
  * once, with its entry in the audit chain. {@code -Dkills=50} for a longer look; three rounds say little about rare losses.
  */
 @DisplayName("F1: what was acknowledged outlives a killed process")
+@Execution(ExecutionMode.CONCURRENT)
 class KillIT {
     private static final int ROUNDS = Integer.getInteger("kills", 3);
     private static final int HANDS = 2;

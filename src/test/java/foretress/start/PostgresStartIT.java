@@ -14,8 +14,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 @DisplayName("B29, F19: the program built for PostgreSQL starts, or says why not")
+@Execution(ExecutionMode.CONCURRENT)
 class PostgresStartIT {
     private static EmbeddedPostgres postgres;
 

@@ -22,10 +22,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("B13, B29, F19: the packaged program starts by itself, or says in one sentence why not")
+@Execution(ExecutionMode.CONCURRENT)
 class StartIT {
     private static final Map<String, String> NOTHING = Map.of();
 

@@ -42,9 +42,11 @@ public class GalleryPages {
     public record Mistake(String field, String text) {}
 
     private final Engine engine;
+    private final Knowledge knowledge;
 
-    GalleryPages(Engine engine) {
+    GalleryPages(Engine engine, Knowledge knowledge) {
         this.engine = engine;
+        this.knowledge = knowledge;
     }
 
     static Stream<String> all() {
@@ -71,7 +73,7 @@ public class GalleryPages {
     }
 
     /** Two summers after a darkening lotion, with a box dye, highlights and a wash-out colour since. */
-    private static String map() {
+    private String map() {
         LocalDate today = LocalDate.of(2026, 6, 11);
         HairHistory history = HairHistory.of(HairLength.measured(42), List.of(
             Treatment.once(Residue.METAL, LocalDate.of(2024, 6, 1), LocalDate.of(2024, 8, 31), Zone.WHOLE,
@@ -82,7 +84,7 @@ public class GalleryPages {
                 "Highlights").said("autumn 2023"),
             Treatment.once(Residue.WASHES_OUT, LocalDate.of(2026, 5, 4), LocalDate.of(2026, 5, 4), Zone.WHOLE,
                 "Wash-out colour").said("4 May 2026")));
-        Words words = Knowledge.load().words("en");
+        Words words = knowledge.words("en");
         return StrandSvg.figure(StrandMap.of(history, today),
             new StrandWords(Locale.ENGLISH, key -> words.text("strand.texts." + key)), "map");
     }
