@@ -35,7 +35,7 @@ final class BenchCuts {
         double free = Math.min(CONTROL_CM,
             map.lanes().stream().filter(BenchCuts::left).mapToDouble(Lane::nearCm).min().orElse(CONTROL_CM));
         boolean possible = free >= SHORTEST_CM && free <= map.lengthCm();
-        cuts.add(new BenchCut(letter(cuts), Tuft.Kind.CONTROL, "", 0, possible ? round(free) : 1, possible));
+        cuts.add(new BenchCut(letter(cuts), Tuft.Kind.CONTROL, "", 0, possible ? down(free) : 1, possible));
         return List.copyOf(cuts);
     }
 
@@ -82,6 +82,11 @@ final class BenchCuts {
         int at = cuts.size() % LETTERS.length();
         int round = cuts.size() / LETTERS.length();
         return LETTERS.charAt(at) + (round == 0 ? "" : Integer.toString(round + 1));
+    }
+
+    /** To half a centimetre, and never beyond: a control that reaches into treated hair is none. */
+    private static double down(double cm) {
+        return Math.floor(cm * 2) / 2;
     }
 
     /** To half a centimetre. */

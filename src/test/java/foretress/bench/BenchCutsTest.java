@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class BenchCutsTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
@@ -108,5 +110,67 @@ class BenchCutsTest {
         Treatment[] many = IntStream.range(0, 60).mapToObj(i -> ago(Residue.METAL, 4 + 3 * i, "Lotion " + i))
             .toArray(Treatment[]::new);
         assertThat(cuts(120, many)).extracting(BenchCut::letter).doesNotHaveDuplicates();
+    }
+
+    /** Where nearly as much of it is to be found as at the likeliest place, nearest to the head; worked out on the growth of single hairs. */
+    @ParameterizedTest
+    @CsvSource({ "2, 2.5", "6, 7.5", "12, 15", "18, 22.5", "24, 30", "30, 33", "48, 34", "60, 34" })
+    void aTuftIsCutWhereItIsNearlyLikeliest(int months, double from) {
+        assertThat(cuts(40, ago(Residue.METAL, months, "Lotion")).get(0))
+            .isEqualTo(new BenchCut("A", Tuft.Kind.SUSPECT, "Lotion", from, from + 6, true));
+    }
+
+    @Test
+    void twoLotionsFarApartHaveATuftEach() {
+        assertThat(cuts(60, ago(Residue.METAL, 20, "First"), ago(Residue.METAL, 40, "Second"))).startsWith(
+            new BenchCut("A", Tuft.Kind.SUSPECT, "First", 25, 31, true),
+            new BenchCut("B", Tuft.Kind.SUSPECT, "Second", 50, 56, true));
+    }
+
+    @Test
+    void theControlNeverReachesFurtherThanTheNewGrowthThatIsCertain() {
+        for (int months = 5; months < 12; months++) {
+            Treatment dye = ago(Residue.OXIDATIVE, months, "Box dye");
+            double free =
+                StrandMap.of(HairHistory.of(HairLength.measured(40), List.of(dye)), TODAY).lanes().get(0).nearCm();
+            BenchCut control = of(cuts(40, dye), Tuft.Kind.CONTROL);
+            assertThat(control.possible()).as("%d months, %s cm", months, free).isEqualTo(free >= 0.5);
+            if (control.possible()) {
+                assertThat(control.toCm()).as("%d months", months).isLessThanOrEqualTo(Math.min(free, 2))
+                    .isGreaterThan(Math.min(free, 2) - 0.5);
+            }
+        }
+    }
+
+    @Test
+    void hairShorterThanTheControlHasNone() {
+        assertThat(of(cuts(2), Tuft.Kind.CONTROL).possible()).isTrue();
+        assertThat(of(cuts(1.9), Tuft.Kind.CONTROL).possible()).isFalse();
+    }
+
+    @Test
+    void whatHasGrownOutIsNeitherSuspectNorInTheControlsWay() {
+        assertThat(cuts(40, ago(Residue.METAL, 110, "Lotion"))).extracting(BenchCut::kind)
+            .containsExactly(Tuft.Kind.OLDEST_ENDS, Tuft.Kind.CONTROL);
+        List<BenchCut> cuts = cuts(4, ago(Residue.OXIDATIVE, 110, "Box dye"));
+        assertThat(of(cuts, Tuft.Kind.CONTROL).toCm()).isEqualTo(2);
+    }
+
+    @Test
+    void whatCanHoldNoMetalIsSuspectOnlyWhereNothingElseIs() {
+        Treatment one = ago(Residue.UNKNOWN, 12, "Something");
+        var clean = new Treatment(one.id(), one.residue(), one.earliest(), one.latest(), one.zone(), one.repeated(),
+            one.sure(), false, one.label(), one.said());
+        assertThat(cuts(40, clean).get(0).kind()).isEqualTo(Tuft.Kind.SUSPECT);
+        assertThat(cuts(40, clean, ago(Residue.METAL, 24, "Lotion"))).filteredOn(c -> c.kind() == Tuft.Kind.SUSPECT)
+            .extracting(BenchCut::stretch).containsExactly("Lotion");
+    }
+
+    @Test
+    void afterZComesASecondA() {
+        Treatment[] many = IntStream.range(0, 60).mapToObj(i -> ago(Residue.METAL, 4 + 3 * i, "Lotion " + i))
+            .toArray(Treatment[]::new);
+        assertThat(cuts(200, many)).extracting(BenchCut::letter).contains("A", "Z", "A2", "B2")
+            .doesNotContain("A1", "A26").doesNotHaveDuplicates();
     }
 }
