@@ -116,7 +116,8 @@ public class Decisions {
         throw new Refusal.Refused(why);
     }
 
-    private static void follow(Visit visit, List<ServiceDecision> services) {
+    /** A visit is put off when none of it goes ahead, until the last day anything of it waits for. */
+    static void follow(Visit visit, List<ServiceDecision> services) {
         if (visit.state != State.DECIDED) {
             visit.moveTo(State.DECIDED);
         }

@@ -1,11 +1,14 @@
 package foretress.decision;
 
+import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.assessment.Rule;
+import foretress.assessment.RuleSet;
 import foretress.assessment.Service;
 import foretress.assessment.Weight;
 import foretress.intake.BookedChemistry;
 import foretress.intake.EarlierFindings;
+import foretress.intake.EarlierFindings.Earlier;
 import foretress.intake.Intake;
 import foretress.intake.Refusals;
 import foretress.intake.ShelfLife;
@@ -98,12 +101,18 @@ public class Gate {
 
     /** Every finding that speaks on this service, the heaviest first: today's and those of earlier visits that still stand. */
     public List<Weighing> on(Visit visit, CurrentAssessment.Now now, Service service) {
-        Set<String> refused = refusals.of(visit);
+        return weighed(now.assessment(), earlier.of(visit, now.assessment()), service, refusals.of(visit),
+            knowledge.ruleSet());
+    }
+
+    /** @param refused ids of the tests the client does not want */
+    static List<Weighing> weighed(Assessment now, List<Earlier> earlier, Service service, Set<String> refused,
+        RuleSet rules) {
         Stream<Weighing> today =
-            now.assessment().findings().stream().filter(f -> f.speaksOn(List.of(service)) || asksFor(f, refused))
-                .map(f -> refused(weighing(f, service, Optional.empty()), refused));
-        Stream<Weighing> before = earlier.of(visit, now.assessment()).stream()
-            .map(e -> weighing(e.finding(), service, Optional.of(e.visit().startsThere().toLocalDate())));
+            now.findings().stream().filter(f -> f.speaksOn(List.of(service)) || asksFor(f, refused))
+                .map(f -> refused(weighing(f, service, Optional.empty(), rules), refused));
+        Stream<Weighing> before = earlier.stream().map(
+            e -> weighing(e.finding(), service, Optional.of(e.visit().startsThere().toLocalDate()), rules));
         return Stream.concat(today, before).filter(w -> w.weight() != Weight.NOTHING_FOUND)
             .sorted(Comparator.comparing(Weighing::weight).reversed()).toList();
     }
@@ -118,10 +127,10 @@ public class Gate {
         return finding.demands().stream().anyMatch(tests::contains);
     }
 
-    private Weighing weighing(Finding finding, Service service, Optional<LocalDate> foundOn) {
+    private static Weighing weighing(Finding finding, Service service, Optional<LocalDate> foundOn, RuleSet rules) {
         Weight weight = finding.on(service);
         // A rule that knowledge no longer has cannot be asked; the safe side is that it lasts.
-        boolean lasting = knowledge.ruleSet().rule(finding.ruleId()).map(Rule::lasting).orElse(true);
+        boolean lasting = rules.rule(finding.ruleId()).map(Rule::lasting).orElse(true);
         return new Weighing(finding, weight, lasting && weight.compareTo(Weight.TEST_FIRST) >= 0, foundOn);
     }
 

@@ -72,12 +72,20 @@ public class Signature {
             changed.add(Changed.SERVICE);
         }
         Optional<Assessment> then = KeptAssessment.madeAt(visit.id, signed.signedAt()).map(assessments::read);
-        List<Service> planned = chemistry.services(visit);
-        if (then.isEmpty() || !Difference.between(then.get(), now.assessment(), planned).none()) {
+        changed.addAll(changed(then, now.assessment(), chemistry.services(visit)));
+        if (refusals.changedSince(visit, signed.signedAt())) {
+            changed.add(Changed.TESTS);
+        }
+        return changed;
+    }
+
+    /** @param then as it was found when the client signed; where nobody kept that, everything may have changed */
+    static Set<Changed> changed(Optional<Assessment> then, Assessment now, List<Service> planned) {
+        Set<Changed> changed = EnumSet.noneOf(Changed.class);
+        if (then.isEmpty() || !Difference.between(then.get(), now, planned).none()) {
             changed.add(Changed.FINDINGS);
         }
-        if (refusals.changedSince(visit, signed.signedAt()) || then.isEmpty()
-            || !demands(then.get(), planned).equals(demands(now.assessment(), planned))) {
+        if (then.isEmpty() || !demands(then.get(), planned).equals(demands(now, planned))) {
             changed.add(Changed.TESTS);
         }
         return changed;

@@ -84,7 +84,7 @@ class LookRecording {
     }
 
     private UUID fresh(UUID submission, TestApplied test, SkinLook look, Optional<UUID> staff) {
-        if (staff.isPresent() && look.nothing() && clock.instant().isBefore(test.readableFrom())) {
+        if (provesNothing(test, look, staff, clock.instant())) {
             throw new TooEarly(test.readableFrom());
         }
         var entry = new SkinTestEntry(submission, test, staff, clock.instant(),
@@ -94,6 +94,11 @@ class LookRecording {
             staff.isPresent() ? "skin test read" : "skin test reported on", test.id().toString());
         follow(test, look, staff);
         return entry.id();
+    }
+
+    /** Staff see nothing before the wait is over. */
+    static boolean provesNothing(TestApplied test, SkinLook look, Optional<UUID> staff, Instant now) {
+        return staff.isPresent() && look.nothing() && now.isBefore(test.readableFrom());
     }
 
     private void follow(TestApplied test, SkinLook look, Optional<UUID> staff) {

@@ -121,6 +121,18 @@ class TestFileTest {
     }
 
     @Test
+    void whatStaffSeeIsKeptAtAnyHourButNothingSeenOnlyFromTheEndOfTheWaitOn() {
+        SkinLook nothing = read(WAITED, SkinSign.NONE).look();
+        Instant early = WAITED.minusMillis(1);
+        assertThat(LookRecording.provesNothing(APPLIED, nothing, Optional.of(STAFF), early)).isTrue();
+        assertThat(LookRecording.provesNothing(APPLIED, nothing, Optional.of(STAFF), WAITED)).isFalse();
+        assertThat(LookRecording.provesNothing(APPLIED, nothing, Optional.empty(), early)).as("a client tells")
+            .isFalse();
+        assertThat(LookRecording.provesNothing(APPLIED, read(early, SkinSign.FAINT).look(), Optional.of(STAFF), early))
+            .as("a reaction is one at any hour").isFalse();
+    }
+
+    @Test
     void aConsentServesOneTest() {
         UUID consent = UUID.randomUUID();
         var agreed = new TestAgreement(consent, VISIT.id, UUID.randomUUID(), "4-0");
