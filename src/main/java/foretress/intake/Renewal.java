@@ -1,5 +1,6 @@
 package foretress.intake;
 
+import foretress.ledger.Ledger;
 import foretress.questionnaire.Answers;
 import foretress.running.LoggableFailure;
 import foretress.salon.RulesChanged;
@@ -21,8 +22,10 @@ public class Renewal {
     private final Intake intake;
     private final Assessments assessments;
     private final Plans plans;
+    private final Ledger ledger;
 
-    Renewal(Visits visits, Intake intake, Assessments assessments, Plans plans) {
+    Renewal(Visits visits, Intake intake, Assessments assessments, Plans plans, Ledger ledger) {
+        this.ledger = ledger;
         this.visits = visits;
         this.intake = intake;
         this.assessments = assessments;
@@ -56,7 +59,7 @@ public class Renewal {
         visits.aheadFrom(changed.today(), changed.zone()).forEach(this::againIfItCan);
     }
 
-    /** A visit that nobody can read any more keeps what was kept, and holds up neither the owner nor the others. */
+    /** A visit that nobody can read any more keeps what was kept, and holds up neither the owner nor the others; the owner's trail names it. */
     private void againIfItCan(UUID visitId) {
         try {
             again(visitId);
@@ -65,6 +68,7 @@ public class Renewal {
             Visit.getEntityManager().clear();
         } catch (RuntimeException unreadable) {
             LOG.errorf(LoggableFailure.of(unreadable), "visit %s keeps what it owed under the rules before", visitId);
+            ledger.note("server", "visit not assessed anew, it keeps what it owed before", visitId.toString());
         }
     }
 

@@ -118,6 +118,8 @@ class RenewalTest {
             change("/policy", Map.of("skin-test-wait-hours", "120"));
             assertThat(latest(signed)).isNotEqualTo(before);
             assertThat(latest(lost)).isEqualTo(kept);
+            assertThat(salon.as("edda").open("/owner").expect(200).text()).as("the owner is told")
+                .contains("visit not assessed anew, it keeps what it owed before");
         } finally {
             booked(lost, booked);
         }
