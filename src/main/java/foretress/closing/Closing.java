@@ -3,6 +3,7 @@ package foretress.closing;
 import foretress.visit.Booked;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What happened at a visit, as a person said it.
@@ -84,10 +85,7 @@ public record Closing(List<Booked> done, Map<String, String> courses, List<Used>
     public record Wrong(String said, List<String> kinds, String when, String words, String helped) {
         public static final Wrong NOT_ASKED = new Wrong("", List.of(), "", "", "");
         public static final Wrong NOTHING = new Wrong("no", List.of(), "", "", "");
-        /** The first nine are the skin's and the body's. */
-        public static final List<String> KINDS =
-            List.of("sting", "sore", "itch", "swelling", "blisters", "hives", "breathing", "unwell", "skin",
-                "breakage", "heat", "colour", "other");
+        public static final List<String> KINDS = Mishap.codes();
         public static final List<String> WHEN = List.of("while-on", "two-hours", "two-days", "later");
 
         public Wrong {
@@ -96,6 +94,10 @@ public record Closing(List<Booked> done, Map<String, String> courses, List<Used>
 
         public boolean happened() {
             return said.equals("yes");
+        }
+
+        Stream<Mishap> mishaps() {
+            return kinds.stream().flatMap(kind -> Mishap.of(kind).stream());
         }
     }
 }

@@ -13,7 +13,6 @@ import foretress.visit.Booked;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -23,9 +22,6 @@ import java.util.stream.Stream;
  * has to be written twice. Where it could be one product or another, it is both.
  */
 final class SeenHere {
-    private static final Map<String, String> SKIN =
-        Map.of("sting", "sting-rinsed", "sore", "sore", "itch", "itch-after", "swelling", "swelling",
-            "blisters", "blisters", "hives", "hives", "breathing", "breathing", "unwell", "faint", "skin", "other");
     private final Questionnaire questionnaire;
     private final RuleSet rules;
 
@@ -40,14 +36,14 @@ final class SeenHere {
      * @return one for each reaction as it could be told
      */
     List<Answers> reactions(Closing closing, LocalDate day, LocalDate today) {
-        List<String> signs = closing.wrong().kinds().stream().filter(SKIN::containsKey).map(SKIN::get).toList();
+        List<String> signs = closing.wrong().mishaps().flatMap(mishap -> mishap.asTold().stream()).toList();
         return signs.isEmpty() ? List.of()
             : told(closing).map(how -> told(how, signs, closing.wrong(), day, today)).distinct().toList();
     }
 
     /** Hair that broke, as it is told of hair that breaks. It stays so until somebody has looked again: the visit after decides. */
     static Optional<Answers> breakage(Closing closing) {
-        return closing.wrong().kinds().contains("breakage")
+        return happened(closing, Mishap.BREAKAGE)
             ? Optional.of(Answers.NONE.with("hair-state", Answer.Chosen.of("breaks"))) : Optional.empty();
     }
 
@@ -55,8 +51,12 @@ final class SeenHere {
     static Optional<Answers> heat(Closing closing, LocalDate day) {
         var unknown = new SaidTreatment(SaidTreatment.DONT_KNOW, new SaidDate.OnDay(day), "whole",
             SaidTreatment.DONT_KNOW, SaidTreatment.ONCE);
-        return closing.wrong().kinds().contains("heat")
+        return happened(closing, Mishap.HEAT)
             ? Optional.of(Answers.NONE.with("treatments", new Answer.Treatments(List.of(unknown)))) : Optional.empty();
+    }
+
+    private static boolean happened(Closing closing, Mishap what) {
+        return closing.wrong().mishaps().anyMatch(what::equals);
     }
 
     private Stream<Reaction> told(Closing closing) {

@@ -1,0 +1,37 @@
+package foretress.closing;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What can go wrong at a service, in the order in which it is asked; the first nine are the skin's and the body's. */
+enum Mishap {
+    STING("sting-rinsed"), SORE("sore"), ITCH("itch-after"), SWELLING("swelling"), BLISTERS("blisters"),
+    HIVES("hives"), BREATHING("breathing"), UNWELL("faint"), SKIN("other"),
+    BREAKAGE(""), HEAT(""), COLOUR(""), OTHER("");
+
+    private final String told;
+
+    Mishap(String told) {
+        this.told = told;
+    }
+
+    /** As posted and stored. */
+    String code() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The answer by which a client would tell it of a reaction; empty for what is none. */
+    Optional<String> asTold() {
+        return Optional.of(told).filter(code -> !code.isEmpty());
+    }
+
+    static List<String> codes() {
+        return Arrays.stream(values()).map(Mishap::code).toList();
+    }
+
+    static Optional<Mishap> of(String code) {
+        return Arrays.stream(values()).filter(mishap -> mishap.code().equals(code)).findFirst();
+    }
+}
