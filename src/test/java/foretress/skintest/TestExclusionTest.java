@@ -10,6 +10,7 @@ import foretress.assessment.Facts;
 import foretress.assessment.Finding;
 import foretress.assessment.Situation;
 import foretress.knowledge.Knowledge;
+import foretress.knowledge.Loaded;
 import foretress.questionnaire.Answers;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,7 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("Whom a salon must not test")
 class TestExclusionTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final TestExclusion MAY_TEST = new TestExclusion(KNOWLEDGE);
     private static final Set<String> COLOUR = Set.of("oxidative-dye", "peroxide", "alkali");
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
