@@ -5,6 +5,7 @@ import foretress.knowledge.Sha256;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What the client reads before the first question: who holds the health answers, why, how long, and the client's rights.
@@ -13,8 +14,10 @@ import java.util.Map;
  * @param agree the sentence beside the one unticked box
  * @param refuse what happens when the client would rather not
  */
-public record Notice(String language, String version, String heading, List<Element> elements, String agree,
-    String refuse) {
+public record Notice(String language, String version, String heading, List<Element> brief, List<Element> elements,
+    String agree, String refuse) {
+    /** What everybody reads: four lines, each said in full further down. */
+    static final List<String> BRIEF = List.of("controller", "purposes", "recipients", "how-long");
 
     /** The elements in reading order. A missing one fails the test that lists them. */
     static final List<String> ELEMENTS = List.of(
@@ -23,6 +26,7 @@ public record Notice(String language, String version, String heading, List<Eleme
         "must-i-answer", "who-decides");
 
     public Notice {
+        brief = List.copyOf(brief);
         elements = List.copyOf(elements);
     }
 
@@ -56,11 +60,18 @@ public record Notice(String language, String version, String heading, List<Eleme
             "salon", salon.name(), "address", salon.address() + ", " + salon.town(), "phone", salon.phone(),
             "email", salon.email(), "years", String.valueOf(terms.keepYears()), "age", String.valueOf(terms.minorAge()),
             "authority", words.say("notice.authorities." + terms.authority()));
-        List<Element> elements = ELEMENTS.stream().map(id -> new Element(id,
-            Canonical.line(words.say("notice." + id + ".heading", places)),
-            Canonical.line(words.say(text(id, terms, words), places)))).toList();
-        return new Notice(language, words.say("version"), words.say("notice.heading", places), elements,
+        List<Element> brief = BRIEF.stream()
+            .map(id -> element(id, "notice.brief." + id, "notice.brief." + id + ".text", words, places)).toList();
+        List<Element> elements = ELEMENTS.stream()
+            .map(id -> element(id, "notice." + id, text(id, terms, words), words, places)).toList();
+        return new Notice(language, words.say("version"), words.say("notice.heading", places), brief, elements,
             words.say("notice.agree", places), words.say("notice.refuse", places));
+    }
+
+    private static Element element(String id, String heading, String text, ConsentSentences words,
+        Map<String, String> places) {
+        return new Element(id, Canonical.line(words.say(heading + ".heading", places)),
+            Canonical.line(words.say(text, places)));
     }
 
     /** What the law of the place settles is said per place; the rest is the same everywhere. */
@@ -71,9 +82,8 @@ public record Notice(String language, String version, String heading, List<Eleme
 
     public String canonical() {
         ArrayList<String> lines = new ArrayList<>(List.of(language + '\t' + version, heading));
-        for (Element element : elements) {
-            lines.add(element.heading() + '\t' + element.text());
-        }
+        Stream.concat(brief.stream(), elements.stream())
+            .forEach(element -> lines.add(element.heading() + '\t' + element.text()));
         lines.add(agree);
         lines.add(refuse);
         return Canonical.text(String.join("\n", lines) + "\n");

@@ -39,7 +39,7 @@ public class SignPages {
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record SignPage(Progress progress, ConsentText text, String heading, List<Ticked> statements, boolean mayRefuse,
-        List<ConsentPart> rest, ConsentPart answered, String name,
+        ConsentPart found, List<ConsentPart> rest, String name,
         String typed, String kind, Optional<Guardians.Asked> guardian, List<Mistake> mistakes, String markMistake,
         String agreeMistake, String submission)
         implements TemplateInstance {}
@@ -143,11 +143,11 @@ public class SignPages {
         List<Ticked> statements =
             text.statements().stream().map(s -> new Ticked(s, form.all("agree").contains(s.id()))).toList();
         List<ConsentPart> rest =
-            text.sections().stream().filter(s -> s.part() != Part.STATEMENTS && s.part() != Part.ANSWERED)
+            text.sections().stream().filter(s -> s.part() != Part.STATEMENTS && s.part() != Part.FOUND)
                 .map(ConsentPart::of).toList();
         String heading = part(text, Part.STATEMENTS).heading();
-        return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, mayRefuse(visit, input), rest,
-            ConsentPart.of(part(text, Part.ANSWERED)), input.client().name(), form.one("typed"), kind.code(),
+        return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, mayRefuse(visit, input),
+            ConsentPart.of(part(text, Part.FOUND)), rest, input.client().name(), form.one("typed"), kind.code(),
             guardians.asked(visit, form, mistakes), mistakes, at(mistakes, "mark"), at(mistakes, "statements"),
             submission);
     }

@@ -203,11 +203,11 @@ public interface ClientWords {
     @Message
     String notice_given();
     @Message
+    String notice_all();
+    @Message
     String notice_go_on();
     @Message
     String notice_must_tick();
-    @Message
-    String notice_refuse();
     @Message
     String paper_changed_mind();
     @Message
@@ -218,8 +218,6 @@ public interface ClientWords {
     String paper_words(String day);
     @Message
     String read_back_changed();
-    @Message
-    String read_back_differently();
     @Message
     String read_back_lead();
     @Message
@@ -235,7 +233,7 @@ public interface ClientWords {
     @Message
     String sign_agree_all();
     @Message
-    String sign_answers();
+    String sign_details();
     @Message
     String sign_box();
     @Message

@@ -32,6 +32,19 @@ class NoticeTest {
         });
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = { "en", "es" })
+    @DisplayName("four lines are read first; each is said in full further down, and what is hashed holds both")
+    void theFirstLayerIsShortAndHashed(String language) {
+        Notice notice = notice(language, "uk");
+        assertThat(notice.brief()).hasSize(4).allSatisfy(line -> {
+            assertThat(line.text()).isNotBlank().doesNotContain("{");
+            assertThat(line.text().split(" ")).hasSizeLessThanOrEqualTo(22);
+            assertThat(notice.elements()).extracting(Notice.Element::id).contains(line.id());
+            assertThat(notice.canonical()).contains(line.heading() + '\t' + line.text());
+        });
+    }
+
     @Test
     @DisplayName("C1, C4: who holds the answers, on what ground, how long, whom to complain to")
     void theNoticeNamesNamesAndNumbers() {

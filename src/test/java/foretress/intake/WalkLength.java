@@ -1,0 +1,36 @@
+package foretress.intake;
+
+import foretress.Walker;
+import java.util.ArrayList;
+import java.util.List;
+import org.jsoup.nodes.Document;
+
+/** Counts the words a client sees on each page without opening anything: closed folds, lists of a select what only
+ * a screen reader says, and the fields that a browser shows only after a choice are not seen. */
+final class WalkLength {
+    private static final String UNSEEN = "script, style, template, svg, .skip, .unseen, [hidden], head,"
+        + " .again, .when > .parts, details:not([open]) > :not(summary), option:not([selected]):not(:first-child)";
+    private final List<String> lines = new ArrayList<>();
+    private int words;
+
+    void read(Walker walker) {
+        Document page = walker.page().clone();
+        page.select(UNSEEN).remove();
+        int seen = page.body().text().split("\\s+").length;
+        lines.add("%4d %s".formatted(seen, walker.at()));
+        words += seen;
+    }
+
+    int pages() {
+        return lines.size();
+    }
+
+    int words() {
+        return words;
+    }
+
+    @Override
+    public String toString() {
+        return String.join("\n", lines) + "\n%4d words on %d pages".formatted(words, pages());
+    }
+}
