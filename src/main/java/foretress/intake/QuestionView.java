@@ -55,8 +55,11 @@ public record QuestionView(Question question, boolean alone, String ask, String 
         return question.kind() == Kind.SEVERAL_OF ? "checkbox" : "radio";
     }
 
-    /** How the slips lie: short answers in a row where several questions share a page, else below each other. */
+    /** How the slips lie: rows to tick; short answers in a row where several questions share a page; else below each other. */
     public String look() {
+        if (question.kind() == Kind.SEVERAL_OF) {
+            return "ticks";
+        }
         boolean brief = slips.size() <= 3 && slips.stream().allMatch(s -> s.label().length() <= SHORT_LETTERS);
         return brief && !alone ? "pairs" : slips.size() > 5 ? "lists" : "";
     }
