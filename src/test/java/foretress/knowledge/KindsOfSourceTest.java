@@ -38,7 +38,7 @@ class KindsOfSourceTest {
     @Test
     void theDyeLabelsAgeForbidsNothingButDye() {
         assertThat(KNOWLEDGE.ruleSet().rule("under-the-label-age").orElseThrow().weights().keySet())
-            .containsExactlyInAnyOrder("oxidative-dye", "direct-dye");
+            .containsExactlyInAnyOrder("oxidative-dye", "direct-dye", "lash-dye");
         assertThat(KNOWLEDGE.ruleSet().rule("under-the-salon-age").orElseThrow().sources())
             .allMatch(source -> kind(source) == Kind.HOUSE_RULE);
     }

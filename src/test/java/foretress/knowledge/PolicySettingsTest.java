@@ -131,7 +131,7 @@ class PolicySettingsTest {
         assertThat(standing("colour-whole", Answers.NONE, uk().with("minimum-age", 36)))
             .isEqualTo(Weight.NOTHING_FOUND);
         assertThat(standing("colour-whole", Answers.NONE, uk().with("minimum-age", 37))).isEqualTo(Weight.PREVENTS);
-        assertThat(standing("lash-brow-tint", Answers.NONE, uk())).isEqualTo(Weight.NOTHING_FOUND);
+        assertThat(standing("lash-brow-tint", Answers.NONE, uk())).isEqualTo(Weight.RESTRICTS);
         assertThat(standing("lash-brow-tint", Answers.NONE, uk().with("lash-tint-allowed", 0)))
             .isEqualTo(Weight.PREVENTS);
     }

@@ -74,6 +74,8 @@ class RestrictionsTest {
         assertThat(client("relaxed-lately", "colour")).doesNotContain("next relaxer");
         assertThat(client("relaxed-lately", "relax-regrowth")).contains("next relaxer");
         assertThat(client("pregnancy", "relax")).doesNotContain("hair colour").contains("Little is known");
+        assertThat(client("after-birth", "relax")).doesNotContain("hair colour", "pregnan").contains("birth");
+        assertThat(client("after-birth", "colour")).contains("hair colour", "birth").doesNotContain("pregnan");
         assertThat(client("rash-on-face", "perm-alkaline")).doesNotContain("colour has to wait");
         assertThat(client("permed-lately", "colour-direct")).contains("We keep the time short");
     }
