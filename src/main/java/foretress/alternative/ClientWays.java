@@ -108,7 +108,7 @@ class ClientWays {
     }
 
     private String tests(TestPlan plan) {
-        String tests = Stream.concat(plan.tests().stream(), plan.waiting().stream()).distinct().map(words()::test)
+        String tests = Stream.concat(plan.tests().stream(), plan.waiting().stream()).distinct().map(words()::plainTest)
             .collect(Collectors.joining(", "));
         return tests.isEmpty() ? say.client_tests_none() : tests;
     }

@@ -106,7 +106,7 @@ public class ConsentDraft {
 
     /** The plan's own tests and no other: nobody agrees to one that could change nothing. */
     private List<ConsentInput.Test> tests(List<String> owed) {
-        return owed.stream().map(id -> new ConsentInput.Test(id, speech.words().test(id))).toList();
+        return owed.stream().map(id -> new ConsentInput.Test(id, speech.words().plainTest(id))).toList();
     }
 
     private List<Answered> answered(Visit visit, Answers said) {

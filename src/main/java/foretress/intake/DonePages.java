@@ -92,8 +92,9 @@ public class DonePages {
         Set<String> refused = refusals.of(visit);
         return plans.of(visit, intake.said(visit)).owed().stream()
             .filter(o -> !refused.contains(o.test())).map(o -> o.lastOpenStart()
-                .map(last -> say.done_test(speech.words().test(o.test()), speech.dayAndTime(last.atZone(visit.zone()))))
-                .orElseGet(() -> say.done_test_late(speech.words().test(o.test()))))
+                .map(last -> say.done_test(speech.words().plainTest(o.test()),
+                    speech.dayAndTime(last.atZone(visit.zone()))))
+                .orElseGet(() -> say.done_test_late(speech.words().plainTest(o.test()))))
             .toList();
     }
 }

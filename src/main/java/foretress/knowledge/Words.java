@@ -127,8 +127,14 @@ public final class Words {
         return name("facts." + id);
     }
 
+    /** The trade's own name of a test, for staff. */
     public String test(String id) {
         return name("tests." + id);
+    }
+
+    /** The name under which a client reads of a test. */
+    public String plainTest(String id) {
+        return find("tests." + id + ".plain").orElseGet(() -> test(id));
     }
 
     /** The sentence at a path, for example {@code consent.statements.heading}. */
