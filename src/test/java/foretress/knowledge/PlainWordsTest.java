@@ -53,9 +53,20 @@ class PlainWordsTest {
     @DisplayName("a test has a name of the trade for staff and a plain one for the client")
     void everyTestHasItsPlainName(String language) throws IOException {
         Words words = KNOWLEDGE.words(language);
-        assertThat(KNOWLEDGE.ruleSet().tests()).allSatisfy(test -> assertThat(words.find("tests." + test + ".plain")).isPresent());
+        assertThat(KNOWLEDGE.ruleSet().tests())
+            .allSatisfy(test -> assertThat(words.find("tests." + test + ".plain")).isPresent());
         assertThat(words.plainTest("incompatibility-test")).isNotEqualTo(words.test("incompatibility-test"));
         assertThat(words.plainTest("test-cutting")).isNotEqualTo(words.test("test-cutting"));
+    }
+
+    @Test
+    @DisplayName("R60: who has said no, and takes a medicine nobody knows, is not told that she need not say")
+    void whoHasSaidNoIsNotToldThatSheNeedNotSay() {
+        for (String rule : List.of("chemotherapy-now-or-lately", "radiotherapy-now-or-lately")) {
+            String unsure = "findings." + rule + ".unsure.client";
+            assertThat(KNOWLEDGE.words("en").text(unsure)).doesNotContain("need not");
+            assertThat(KNOWLEDGE.words("es").text(unsure)).doesNotContain("No tiene que");
+        }
     }
 
     @Test
