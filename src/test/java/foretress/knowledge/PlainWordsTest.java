@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What a client reads is in plain words; the words of the trade that are replaced stand, with their plain ones, in a list a language. */
 @DisplayName("R60: a client reads no word of the trade")
 class PlainWordsTest {
-    private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final Path MESSAGES = Path.of("src/main/resources/messages");
     /** Names of services are what the salon sells, and the law's own sentences stay as they are; both are left out. */
     private static final Pattern FOR_CLIENTS =
