@@ -126,7 +126,7 @@ class RuleLawsTest {
     @MethodSource("services")
     void noToEverythingOwesAtMostASkinTest(Service service) {
         Answers answers = new BaseClient(KNOWLEDGE).complete(Answers.NONE, service.chemistries(), Set.of());
-        boolean dyes = service.chemistries().contains("oxidative-dye") || service.chemistries().contains("direct-dye");
+        boolean dyes = KNOWLEDGE.chemistries().needSkinTest(service.chemistries());
         assertThat(standing(service, answers)).as(service.id())
             .isEqualTo(dyes ? Weight.TEST_FIRST : Weight.NOTHING_FOUND);
     }
