@@ -158,6 +158,7 @@ class StartIT {
 
     @Test
     void aDatabaseInUse() throws Exception {
+        startedOnce();
         try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
             refused(NOTHING, StartRefused.Reason.DATABASE_LOCKED, "in use by another process");
             assertThat(launched.get("/q/health/ready").statusCode()).isEqualTo(200);
@@ -241,6 +242,7 @@ class StartIT {
 
     @Test
     void behindAProxyThatEncryptsTheCookiesArePinnedAndTheBrowserIsToldToStayEncrypted() throws Exception {
+        startedOnce();
         try (Launched launched = Launched.in(folder, Map.of("FORETRESS_PUBLIC_ADDRESS", "https://visits.example.org",
             "FORETRESS_TRUSTED_PROXIES", "127.0.0.1")).untilReady()) {
             HttpResponse<String> page = launched.get("/sign-in");
@@ -281,6 +283,7 @@ class StartIT {
     /** B28: else every try could claim to come from somewhere else, and the brake would never bite. */
     @Test
     void whereARequestSaysItComesFromIsBelievedOfNamedProxiesOnly() throws Exception {
+        startedOnce();
         assertThat(isBraked(NOTHING)).isTrue();
         assertThat(isBraked(Map.of("FORETRESS_TRUSTED_PROXIES", "192.0.2.1"))).isTrue();
         assertThat(isBraked(Map.of("FORETRESS_TRUSTED_PROXIES", "127.0.0.1"))).isFalse();
@@ -301,6 +304,7 @@ class StartIT {
 
     @Test
     void anOwnerWhoLostThePasswordGetsALinkFromWhoeverMayStartTheProgram() throws Exception {
+        startedOnce();
         try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
             new SalonOwner(launched).setUp(setUpPath(launched));
         }
@@ -315,6 +319,7 @@ class StartIT {
 
     @Test
     void whatAnOperatorsToolsMightAskIsClosed() throws Exception {
+        startedOnce();
         try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
             for (String path : new String[] { "/q/dev-ui", "/q/dev", "/q/openapi", "/q/metrics", "/q/arc",
                 "/q/swagger-ui" }) {
