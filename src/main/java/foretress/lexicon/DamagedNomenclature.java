@@ -18,6 +18,9 @@ final class DamagedNomenclature {
     private static final int SHORTEST_SOUND = 6;
     private static final int MOST_WORDS = 5;
     private static final int ENDING = 4;
+    private static final List<String> SALT_ENDINGS =
+        List.of("uro", "ure", "ate", "ato", "ite", "ito", "ide", "ido", "ium",
+            "io", "at", "it", "id", "an", "yn", "ek");
     private static final int ONE_SLIP = LookAlikes.SLIP + 1;
     /** Another one so little farther off, and it could be either. */
     private static final int MARGIN = 2;
@@ -104,10 +107,14 @@ final class DamagedNomenclature {
             : nearest(near, least);
     }
 
-    /** A chlorate is no damaged chlorite: what a salt ends in tells which it is, and only look-alikes are forgiven there. */
+    /** A chlorate is no damaged chlorite: what a salt ends in tells which it is. */
     private static boolean another(String word, String known, int distance) {
-        return distance > 2
-            && (!sameEnd(word, known, ENDING) || Neighbours.of(known, false).contains(word));
+        return distance > 2 && (!saltEnding(word).equals(saltEnding(known)) && !saltEnding(word).isEmpty()
+            || Neighbours.of(known, false).contains(word));
+    }
+
+    private static String saltEnding(String word) {
+        return SALT_ENDINGS.stream().filter(word::endsWith).findFirst().orElse("");
     }
 
     private static boolean sameEnd(String word, String known, int letters) {

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 final class DamagedNumbers {
     private static final String D = "[0-9OolISsBbZzGg]";
     static final Pattern SHAPE = Pattern.compile(
-        "(?<![\\p{L}0-9-])" + D + "{1,8}(?:-" + D + "{1,3}-" + D + "{1,2}|-" + D + "{3,4})(?![\\p{L}0-9-])");
+        "(?<![\\p{L}0-9-])" + D + "{1,8}(?:-" + D + "{1,3}-(?:" + D + "{0,2}|\\p{L})|-" + D + "{1,4})(?![\\p{L}0-9-])");
     /** Of a number with both its hyphens, or else. */
     private static final int FEWEST_DIGITS = 4;
     private static final int FEWEST_WITHOUT_HYPHEN = 5;

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,12 +34,17 @@ final class LabelIndex {
     private final Map<String, Substance> byNomenclature = new HashMap<>();
     /** Spellings that come of a broken line and are no measure for damaged ones. */
     private final Set<String> exactOnly = new java.util.HashSet<>();
+    /** Spellings whose first letter is a word of its own, a place in the molecule: without it they are another name. */
+    private final Set<String> placeApart = new java.util.HashSet<>();
     private final Set<String> ambiguous = new java.util.HashSet<>();
     private final List<SameLength> byLength = new ArrayList<>();
     /** By spelling, of those that damaged words were held against: made when first asked for. */
     private final Map<String, List<Letterprint>> neighbours = new ConcurrentHashMap<>();
     private final DamagedNumbers damagedNumbers = new DamagedNumbers(byCas.keySet());
     private final DamagedNomenclature damagedNomenclature;
+    private final ColourIndex colourIndex = new ColourIndex(byKey);
+    /** Plants by their everyday names, whatever part of them is meant. */
+    private final Map<String, Substance> byPlant = new HashMap<>();
     private final KeyTree forwards;
     private final KeyTree backwards;
     private final Runnable compared;
@@ -101,12 +105,18 @@ final class LabelIndex {
 
     /** A spelling already taken by another substance goes to the one of the heavier risk. */
     private void add(String name, Substance substance) {
-        List<String> tokens = LabelToken.of(name).stream().map(LabelToken::folded).toList();
+        List<String> tokens = words(name);
         if (tokens.isEmpty()) {
             return;
         }
         addNomenclature(Nomenclature.key(tokens), substance);
+        if (substance.kind().equals("plant-dye") || PlantParts.namesAPart(words(substance.name()))) {
+            byPlant.merge(PlantParts.learnt(tokens), substance, LabelIndex::graver);
+        }
         List<String> bare = withoutNumberSign(tokens);
+        if (tokens.get(0).length() == 1) {
+            placeApart.addAll(List.of(String.join("", bare), String.join("", tokens)));
+        }
         put(String.join("", bare), tokens.size(), substance);
         put(String.join("", tokens), tokens.size(), substance);
         put(String.join("", tokens.stream().map(LabelIndex::inFull).toList()), tokens.size(), substance);
@@ -116,6 +126,10 @@ final class LabelIndex {
             put(String.join("", tokens.stream().map(t -> isNumberSign(t) ? "nr" : t).toList()), tokens.size(),
                 substance);
         }
+    }
+
+    private static List<String> words(String name) {
+        return LabelToken.of(name).stream().map(LabelToken::folded).toList();
     }
 
     private static List<String> spellings(Substance substance) {
@@ -130,9 +144,14 @@ final class LabelIndex {
         }
     }
 
-    /** The substance these words name in one of the tongues of {@link Nomenclature}. */
+    private static Substance graver(Substance one, Substance other) {
+        return one.risk().compareTo(other.risk()) >= 0 ? one : other;
+    }
+
+    /** The substance these words name in one of the tongues of {@link Nomenclature}, or as a part of a plant. */
     Optional<Substance> inAnyTongue(List<String> words) {
-        return Optional.ofNullable(byNomenclature.get(Nomenclature.key(words)));
+        return Optional.ofNullable(byNomenclature.get(Nomenclature.key(words)))
+            .or(() -> Optional.ofNullable(byPlant.get(PlantParts.plant(words))));
     }
 
     /** The same with a slip in one of the words. */
@@ -166,6 +185,7 @@ final class LabelIndex {
             case "p" -> "para";
             case "m" -> "meta";
             case "o" -> "ortho";
+            case "a" -> "alpha";
             default -> token;
         };
     }
@@ -260,9 +280,9 @@ final class LabelIndex {
      * @param alone whether it stands between separators; short names are looked for only there
      */
     Likeness alike(String key, boolean alone) {
-        Optional<Substance> number = colourNumber(key);
-        if (number.isPresent()) {
-            return new Likeness(number, 1, List.of(number.get()));
+        Set<Substance> numbers = colourIndex.near(key);
+        if (!numbers.isEmpty()) {
+            return new Likeness(numbers.stream().filter(s -> numbers.size() == 1).findFirst(), 1, List.copyOf(numbers));
         }
         int most =
             key.length() < (alone ? SHORTEST_DAMAGED : SHORT) ? 0 : Math.max(LookAlikes.SLIP, most(key.length()));
@@ -294,7 +314,7 @@ final class LabelIndex {
         }
     }
 
-    private static void compare(String key, boolean alone, Spelling known, Map<String, Near> nearest) {
+    private void compare(String key, boolean alone, Spelling known, Map<String, Near> nearest) {
         int letters = Math.min(key.length(), known.key.length());
         int most = most(letters, known);
         boolean little = letters < SHORT || known.onlyAlone;
@@ -310,47 +330,22 @@ final class LabelIndex {
         }
     }
 
-    /** "Zarfum", "aPrfum": of a harmless base the first letter may be the slip, if nothing else is. */
-    private static boolean startsWithASlip(String key, Spelling known) {
-        return known.base && key.length() >= LONG_ENOUGH_FOR_A_FIRST_SLIP
-            && key.substring(2).equals(known.key.substring(2));
+    /** "arfum", "Iinalool", "ooumarin": the first letter may be the slip, if nothing else is. */
+    private boolean startsWithASlip(String key, Spelling known) {
+        if (placeApart.contains(known.key)) {
+            return false;
+        }
+        int length = known.key.length();
+        boolean lost = key.equals(known.key.substring(1)) || key.substring(1).equals(known.key);
+        boolean another = key.length() == length && key.substring(2).equals(known.key.substring(2));
+        boolean alike = LookAlikes.shape(key.charAt(0)) == LookAlikes.shape(known.key.charAt(0));
+        int enough = known.base ? LONG_ENOUGH_FOR_A_FIRST_SLIP : LONG_ENOUGH_FOR_A_FIRST_SLIP + 1;
+        return alike || length >= LONG_ENOUGH_FOR_A_FIRST_SLIP && lost || length >= enough && another;
     }
 
     /** "Parabenfree" is no misspelt paraben. */
     private static boolean saidFree(String key, String known) {
         return LabelWords.FREE_DAMAGED.stream().anyMatch(free -> key.endsWith(free) && !known.endsWith(free));
-    }
-
-    /** A Colour Index number has five digits; one of six that has a digit twice, or one of four, is the known one it alone may be. */
-    private Optional<Substance> colourNumber(String key) {
-        String digits = key.startsWith("ci") ? key.substring(2) : key;
-        int missing = COLOUR_INDEX_DIGITS - digits.length();
-        if (Math.abs(missing) != 1 || !LabelToken.isNumber(digits) || missing > 0 && !key.startsWith("ci")) {
-            return Optional.empty();
-        }
-        Set<Substance> all = new LinkedHashSet<>();
-        (missing > 0 ? withADigit(digits) : withoutADouble(digits)).forEach(ci -> named("ci" + ci).ifPresent(all::add));
-        return all.size() == 1 ? all.stream().findFirst() : Optional.empty();
-    }
-
-    private static Set<String> withoutADouble(String digits) {
-        Set<String> all = new LinkedHashSet<>();
-        for (int i = 1; i < digits.length(); i++) {
-            if (digits.charAt(i) == digits.charAt(i - 1)) {
-                all.add(digits.substring(0, i) + digits.substring(i + 1));
-            }
-        }
-        return all;
-    }
-
-    private static Set<String> withADigit(String digits) {
-        Set<String> all = new LinkedHashSet<>();
-        for (int i = 0; i <= digits.length(); i++) {
-            for (char c = '0'; c <= '9'; c++) {
-                all.add(digits.substring(0, i) + c + digits.substring(i));
-            }
-        }
-        return all;
     }
 
     /** @param likely not a short name with another first letter: that one only makes others doubtful */

@@ -24,6 +24,8 @@ final class LabelReader {
     private static final String HENNA_OF_SOME_KIND = "hennakindnotstated";
     private static final int NO_LIST = 2;
     private static final int DIGITS_OF_A_NUMBER = 5;
+    private static final int SHORTEST_ITEM = 3;
+    private static final Set<String> SEPARATORS = Set.of(";", "/", "•", "|", "·");
 
     private final String text;
     private final LabelIndex index;
@@ -237,7 +239,8 @@ final class LabelReader {
         int at = 0;
         while (at < run.size()) {
             int token = run.get(at).fromToken();
-            if (absent.get(token) || used.get(token) || pieces.saysNothing(token) && !begins(run, at, pieces)) {
+            if (absent.get(token) || used.get(token)
+                || pieces.saysNothing(token) && !begins(run, at, pieces) && !itemThatSaysNothing(token)) {
                 passed(token, token + 1, absent.get(token) || used.get(token) ? Reason.CLAIM
                     : amount(token) ? Reason.AMOUNT : Reason.CONNECTING);
                 at++;
@@ -252,6 +255,16 @@ final class LabelReader {
             at = end;
         }
         run.clear();
+    }
+
+    /** A connecting word as a whole item of the list: a short name that has lost a letter ("MI", "neel"). */
+    private boolean itemThatSaysNothing(int at) {
+        String word = tokens.get(at).folded();
+        boolean shortOrListed = word.length() <= SHORTEST_ITEM
+            || at + 1 < tokens.size() && tokens.get(at + 1).before() == Gap.COMMA
+                && !LabelWords.HEADINGS.contains(word);
+        return isWholeItem(at)
+            && (LabelToken.isNumber(word) ? additive(word).isPresent() : shortOrListed);
     }
 
     /** The number of an unknown name ("2-ethyl…") belongs to it; a percentage does not. */
@@ -273,13 +286,42 @@ final class LabelReader {
             tokens.subList(from, to).stream().allMatch(t -> LabelToken.isNumber(t.folded()) || t.folded().length() < 2);
         Set<Substance> near = new LinkedHashSet<>(pieces.near(from, to));
         traces(from, to).ifPresent(near::add);
-        if (onlyNumbers && near.isEmpty() && !looksLikeANumber(from, to)) {
+        near.addAll(numbersWithoutTheirSign(from, to));
+        boolean letter = to == from + 1 && isWholeItem(from) && !LabelToken.isNumber(tokens.get(from).folded());
+        if (onlyNumbers && near.isEmpty() && !letter && !looksLikeANumber(from, to)) {
             passed(from, to, Reason.AMOUNT);
         } else {
             int start = tokens.get(from).from();
             int end = tokens.get(to - 1).to();
             unknown.add(new Unknown(start, end, written(start, end), List.copyOf(new LinkedHashSet<>(near))));
         }
+    }
+
+    /** "C 77499", or "174" as a whole item: the number of a colour or an additive that has lost its letters. */
+    private Set<Substance> numbersWithoutTheirSign(int from, int to) {
+        Set<Substance> all = new LinkedHashSet<>();
+        for (int i = from; i < to; i++) {
+            String number = tokens.get(i).folded();
+            if (LabelToken.isNumber(number) && number.length() >= DIGITS_OF_A_NUMBER) {
+                index.named("ci" + number).ifPresent(all::add);
+            } else if (LabelToken.isNumber(number) && isWholeItem(i)) {
+                additive(number).ifPresent(all::add);
+            }
+        }
+        return all;
+    }
+
+    /** Its E lost, or read as a digit. */
+    private Optional<Substance> additive(String number) {
+        return index.named("e" + number)
+            .or(() -> number.length() > 3 ? index.named("e" + number.substring(1)) : Optional.empty());
+    }
+
+    private boolean isWholeItem(int at) {
+        boolean opened = at == 0 || tokens.get(at).before() == Gap.COMMA || tokens.get(at).before() == Gap.LINE
+            || SEPARATORS.contains(tokens.get(at).between().strip());
+        return opened && !tokens.get(at).percent()
+            && (at + 1 == tokens.size() || tokens.get(at + 1).before() != Gap.INSIDE);
     }
 
     /** So many digits with hyphens among them are no amount: a number of a substance, and damaged. */
@@ -331,7 +373,13 @@ final class LabelReader {
     /** "Black henna hair powder" over a list, or in a warning below it; as an item of the list it counts. */
     private boolean hennaOfATitle(Found found, List<Found> all) {
         boolean henna = found.substance().name().equals("HENNA KIND NOT STATED");
-        return henna && all.size() > NO_LIST && !isItem(found);
+        return henna && all.size() > NO_LIST && (!isItem(found) || listFollows(found));
+    }
+
+    /** "*Black Henna* … Composition: …": what stands before the list says of the whole what the list says of its parts. */
+    private boolean listFollows(Found found) {
+        return tokens.stream()
+            .anyMatch(token -> token.from() > found.to() && LabelWords.HEADINGS.contains(token.folded()));
     }
 
     /** Between separators on both sides, and no head of a line with a colon. */

@@ -124,6 +124,16 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
         return stop || dash || between.indexOf('/') >= 0;
     }
 
+    /** Whether this is the rest of a word that a line broke off; a number or a single letter stands by itself. */
+    boolean brokenFrom(String before) {
+        return brokenLine(between) && before.length() > 1 && folded.length() > 1 && !isNumber(before)
+            && !isNumber(folded);
+    }
+
+    private static boolean brokenLine(String between) {
+        return between.equals("-\n") || between.equals("-\r\n") || between.equals("\u00ad\n");
+    }
+
     boolean colonBefore() {
         return between.strip().equals(":");
     }
@@ -165,7 +175,7 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
     }
 
     private static Gap gap(String between, String before, String after) {
-        if (between.equals("-\n") || between.equals("-\r\n") || between.equals("\u00ad\n")) {
+        if (brokenLine(between)) {
             return Gap.INSIDE;
         }
         boolean locants = shortPart(before) && shortPart(after);

@@ -64,7 +64,8 @@ final class MedicineKey {
         }
         String even = lettersAndDigits(word).replace("ae", "e").replace("oe", "e").replace("ph", "f").replace("qu", "k")
             .replace("ch", "k");
-        String sound = SOFT_C.matcher(even).replaceAll("s").replace('c', 'k').replace('y', 'i').replace('j', 'i')
+        String sound = SOFT_C.matcher(even).replaceAll("s").replace('c', 'k').replace('y', 'i').replace("ji", "gi")
+            .replace('j', 'i')
             .replace('z', 's').replace('w', 'v').replace("h", "").replace("x", "s").replace("ks", "s");
         return SPANISH_BEFORE_S.matcher(onceEach(sound)).replaceFirst("s");
     }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** All names of medicines by their sound, abbreviations by their letters; and what a damaged sound may be. */
 final class MedicineNames {
@@ -21,7 +22,10 @@ final class MedicineNames {
         Pattern.compile("(.{5,}?)(hydrogensulfat|hydrochlorid|hydrobromid|dihydrochlorid"
             + "|succinat|tartrat|besilat|besylat|mesilat|maleat|fumarat|hemifumarat|citrat|carbonat|phosphat|sulfat|acetat"
             + "|propionat|dipropionat|valerat|furoat|natrium|kalium|calcium|magnesium|dihydrat|monohydrat|trihydrat|bromid|chlorid"
-            + "|nitrat|embonat|decanoat|orotat|gluconat)");
+            + "|nitrat|embonat|decanoat|orotat|gluconat|cilexetil|medoxomil|axetil|proxetil|etexilat|mofetil|pivoxil)");
+    /** And the metal before it: Natriumvalproat. */
+    private static final Pattern METAL_STUCK_ON =
+        Pattern.compile("(?:natrium|kalium|calcium|magnesium|lithium)(.{7,})");
     private static final int SHORTEST_JOINED = 6;
     /** Another name of another class so little farther off makes a slip doubtful. */
     private static final int MARGIN = 1;
@@ -96,8 +100,9 @@ final class MedicineNames {
     }
 
     private List<MedicineRow> withoutSalt(TypedWord word) {
-        Matcher salt = SALT_STUCK_ON.matcher(word.folded());
-        return salt.matches() ? heard(key(salt.group(1))) : List.of();
+        return Stream.of(SALT_STUCK_ON, METAL_STUCK_ON).map(stuck -> stuck.matcher(word.folded()))
+            .filter(Matcher::matches)
+            .map(salt -> heard(key(salt.group(1)))).filter(rows -> !rows.isEmpty()).findFirst().orElse(List.of());
     }
 
     /** "Hydroxy chloroquine" with nothing but a blank in it. */

@@ -15,8 +15,8 @@ import java.util.regex.Pattern;
  */
 final class Nomenclature {
     private static final Map<String, String> CATIONS = table("""
-        sodium sodio sodico sodica sodique sodu sodowy sodowa natrium
-        potassium potasio potassio potasico potassico potassique potasu potasowy kalium
+        sodium sodio sodico sodica sodique sodu sodowy sodowa natrium soude sosa soda
+        potassium potasio potassio potasico potassico potassique potasu potasowy kalium potasse potasa potassa
         ammonium amonio ammonio amonico ammonico amonu amonowy
         calcium calcio calcico calcique wapnia kalzium
         magnesium magnesio magnezu
@@ -51,7 +51,7 @@ final class Nomenclature {
         persulfate persulfato persolfato nadsiarczan persulfat peroxodisulfat
         bisulfite bisulfito bisolfito wodorosiarczyn bisulfit hydrogensulfit
         metabisulfite metabisulfito metabisolfito pirosiarczyn disiarczyn metabisulfit disulfit disulfito
-        thiosulfate tiosulfato tiosolfato tiosiarczan thiosulfat
+        thiosulfate tiosulfato tiosolfato tiosiarczan thiosulfat hyposulfite hiposulfito iposolfito
         dithionite ditionito hidrosulfito idrosolfito hydrosulfite podsiarczyn dithionit hydrosulfit
         chloride cloruro chlorure chlorek chlorid
         hcl clorhidrato chlorhydrate chlorowodorek dichlorowodorek cloridrato dicloridrato hydrochlorid dihydrochlorid hydrochloride
@@ -94,17 +94,26 @@ final class Nomenclature {
         violet violeta violett viola fioletowy
         black negro noir schwarz nero czarny
         brown marron braun brun bruno brazowy
-        basic basico basique basisch zasadowy
-        disperse disperso dyspersyjny
+        basic basico basica basique basisch basische basischer zasadowy zasadowa zasadowe
+        disperse dispers disperso dispersi dispersa dispersas dispersos dispersion dyspersyjny dyspersyjna dyspersyjne
         oil aceite huile ol oel olio olej
         alcohol alkohol alcool
         protein proteina proteine protein bialko""");
 
+    /** They stand before the colour in one tongue and after it in another: "Basic Red 2", "rosso basico 2". */
+    private static final Set<String> FAMILIES = Set.of("basic", "disperse");
+    /** Polish and Spanish put a vowel between the groups: "metyloizotiazolinon". */
+    private static final Pattern GROUP_JOINT = Pattern.compile("(?<=met|et|prop|but|fen)ilo(?=[a-z]{4})");
     private static final Set<String> ACID =
         Set.of("acid", "acido", "acide", "saure", "kwas", "acidum", "kwasu", "acidi");
     private static final Map<String, String> MEANINGS = meanings();
     private static final Set<String> LINKS = Set.of("de", "d", "di", "du", "des", "del", "della", "von", "l");
     private static final Set<String> NUMBER_SIGNS = Set.of("no", "nr", "num", "numero");
+    /** That it is dissolved makes no other substance of it. */
+    private static final Set<String> SOLUTION =
+        Set.of("solution", "losung", "solucion", "soluzione", "roztwor", "aqueous",
+            "wassrig", "wassrige", "wodny", "aqueuse", "acuosa", "acquosa");
+    private static final String GERMAN_SOLUTION = "losung";
     private static final Set<String> VALENCES = Set.of("i", "ii", "iii", "iv");
     private static final Map<String, String> VALENT =
         Map.of("ironii", "ferrous", "ironiii", "ferric", "copperi", "cuprous", "mercuryi", "mercurous");
@@ -166,7 +175,8 @@ final class Nomenclature {
     }
 
     /** Of the folded words of one name; empty where they are too few letters to be told by their sound. */
-    static String key(List<String> tokens) {
+    static String key(List<String> words) {
+        List<String> tokens = undissolved(words);
         var name = new Nomenclature();
         for (int i = 0; i < tokens.size(); i++) {
             boolean numberNext = i + 1 < tokens.size() && LabelToken.isNumber(tokens.get(i + 1));
@@ -182,6 +192,14 @@ final class Nomenclature {
             }
         }
         return name.key();
+    }
+
+    private static List<String> undissolved(List<String> words) {
+        boolean dissolved = words.stream().anyMatch(word -> word.endsWith(GERMAN_SOLUTION) || SOLUTION.contains(word));
+        return !dissolved ? words : words.stream().filter(word -> !SOLUTION.contains(word))
+            .map(word -> word.endsWith(GERMAN_SOLUTION) ? word.substring(0, word.length() - GERMAN_SOLUTION.length())
+                : word)
+            .toList();
     }
 
     /** "Iron(II)" is ferrous, "copper(I)" cuprous; of the other metals one state alone is met with. */
@@ -233,7 +251,8 @@ final class Nomenclature {
         if (!anion.isEmpty()) {
             anions.append(ANIONS.get(anion));
         }
-        others.add(token.substring(0, token.length() - anion.length()));
+        others.add(FAMILIES.contains(WORDS.getOrDefault(token, "")) ? 0 : others.size(),
+            token.substring(0, token.length() - anion.length()));
     }
 
     private static String anionAtTheEnd(String token) {
@@ -310,7 +329,7 @@ final class Nomenclature {
                 sound.append(said);
             }
         }
-        return ended(JOINT.matcher(sound).replaceAll("en"));
+        return ended(JOINT.matcher(GROUP_JOINT.matcher(sound).replaceAll("il")).replaceAll("en"));
     }
 
     private String ended(String sound) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * One stretch of a label between two separators, cut into names. Where the plain names leave words unread, all ways to cut it are
@@ -27,6 +28,7 @@ final class Pieces {
     private static final int EITHER = 4;
     private static final int SOME_COMPOUND = 31;
     private static final int SHORTEST_WITHOUT_SEPARATOR = 4;
+    private static final Pattern ADDITIVE = Pattern.compile("e[0-9]+");
     private static final int MOST_WORDS = 9;
     private static final int MOST_WORDS_IN_BRACKETS = 4;
     /** A peptide or an amide is no salt. */
@@ -126,6 +128,9 @@ final class Pieces {
     /** "N,N-bis(hydroxyethyl)-p-…", "PEG-75 lanolin": what is joined to an unread word before it is not by itself in the product. */
     private boolean partOfALongerName(Piece piece) {
         int at = piece.fromToken();
+        if (amongNumbers(piece)) {
+            return true;
+        }
         if (at == from || read.get(at - 1) || piece.free() || !wholeWords(piece)) {
             return false;
         }
@@ -136,6 +141,18 @@ final class Pieces {
             && LabelWords.ETHOXYLATED.contains(tokens.get(at - 2).folded()) && between.equals(" ");
         return ethoxylated || joined && tokens.get(at - 1).folded().length() > 1
             && !LabelToken.isNumber(tokens.get(at - 1).folded());
+    }
+
+    /** "1185-e57-5": the number of an additive with numbers joined to it is a piece of another number. */
+    private boolean amongNumbers(Piece piece) {
+        int at = piece.fromToken();
+        int end = piece.toToken();
+        return ADDITIVE.matcher(letters(at, end)).matches() && (joinedNumbers(at) || end < to && joinedNumbers(end));
+    }
+
+    private boolean joinedNumbers(int at) {
+        return at > from && tokens.get(at).between().equals("-")
+            && (LabelToken.isNumber(tokens.get(at).folded()) || LabelToken.isNumber(tokens.get(at - 1).folded()));
     }
 
     private boolean wholeWords(Piece piece) {
@@ -230,8 +247,19 @@ final class Pieces {
         return false;
     }
 
+    /** The words from one token to another, each whole where a line broke it ("dis-/odique"). */
     private List<String> folded(int at, int end) {
-        return tokens.subList(at, end).stream().map(LabelToken::folded).toList();
+        List<String> words = new ArrayList<>();
+        for (int i = at; i < end; i++) {
+            String word = tokens.get(i).folded();
+            int last = words.size() - 1;
+            if (i > at && tokens.get(i).brokenFrom(words.get(last))) {
+                words.set(last, words.get(last) + word);
+            } else {
+                words.add(word);
+            }
+        }
+        return words;
     }
 
     private Optional<Piece> saidFree(int at) {

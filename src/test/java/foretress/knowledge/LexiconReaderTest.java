@@ -3,8 +3,10 @@ package foretress.knowledge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.assessment.Lexicon;
+import foretress.lexicon.Substance;
 import java.nio.file.Path;
 import java.util.TreeMap;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 class LexiconReaderTest {
@@ -66,5 +68,17 @@ class LexiconReaderTest {
         assertThat(lexicon.label("aqua, bismuth citrate").risks()).contains("metal-residue");
         assertThat(lexicon.label("aqua, glycerin").unknownWords()).isFalse();
         assertThat(lexicon.label("aqua, zzyzxol").unknownWords()).isTrue();
+    }
+
+    @Test
+    @DisplayName("R51: each row says what verified it, and a number from memory that its check digit holds")
+    void eachRowSaysWhatVerifiedIt() {
+        for (Substance substance : ShippedLexicon.SUBSTANCES) {
+            boolean memory = substance.confidence().equals("memory");
+            assertThat(substance.source()).as(substance.name()).isNotBlank();
+            assertThat(!memory || substance.cas().isEmpty() || substance.source().contains("check digit holds"))
+                .as("%s: %s", substance.name(), substance.source()).isTrue();
+            assertThat(memory || !substance.source().equals("from memory")).as(substance.name()).isTrue();
+        }
     }
 }

@@ -139,4 +139,34 @@ class DamagedLabelsTest {
     void nothingIsInvented(String text, String invented) {
         assertThat(names(text)).as(text).doesNotContain(invented);
     }
+
+    @ParameterizedTest
+    @DisplayName("R48: a colour number one digit off, or with damaged letters before it, is the one known number it can be")
+    @CsvSource({ "CI 73288, CHROMIUM OXIDE GREENS", "CI 77097, ULTRAMARINES", "Cy 19140, ACID YELLOW 23",
+        "IC 16035, CURRY RED" })
+    void aDamagedColourNumberIsMended(String written, String meant) {
+        assertThat(names("Aqua, " + written + ", Parfum")).contains(meant);
+        assertThat(read("Aqua, " + written + ", Parfum").allSure()).isFalse();
+    }
+
+    @ParameterizedTest
+    @DisplayName("R48: a colour number that is another colorant's is never mended into a known one")
+    @ValueSource(strings = { "CI 77489", "CI 15865", "CI 42080" })
+    void aSoundColourNumberIsNotMended(String written) {
+        assertThat(read("Aqua, " + written).found()).noneMatch(f -> f.sureness() == Sureness.SPELLING_SLIP);
+    }
+
+    @ParameterizedTest
+    @DisplayName("R48: a number without its letters, half a number, or a connecting word as an item is unknown, not an amount")
+    @ValueSource(strings = { "C 77499", "I 77288", "174", "62-44-", "83-72-w", "1185-e57-5", "nel", "M" })
+    void whatIsLeftOfANumberIsUnknown(String written) {
+        assertThat(read("Aqua, " + written + ", Parfum").allSure()).as(written).isFalse();
+    }
+
+    @ParameterizedTest
+    @DisplayName("R48: the first letter of a name may be the slip, unless it is a place in the molecule")
+    @CsvSource({ "eraniol, GERANIOL", "Iinalool, LINALOOL", "ooumarin, COUMARIN", "arfum, PARFUM" })
+    void theFirstLetterMayBeTheSlip(String written, String meant) {
+        assertThat(names("Aqua, " + written + ", Glycerin")).contains(meant);
+    }
 }
