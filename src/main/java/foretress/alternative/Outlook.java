@@ -76,7 +76,9 @@ record Outlook(Optional<CutTo> cut, boolean heals, boolean recovers, boolean wor
 
         private Optional<CutTo> cut(List<Finding> inTheWay) {
             int length = (int) Math.ceil(
-                HairTold.of(now, knowledge.ruleSet().treatments()).length().cm().orElse(0)) - 1;
+                HairTold.of(now, knowledge.ruleSet().treatments(), knowledge.lexicon(now.lookedUp())).length().cm()
+                    .orElse(0))
+                - 1;
             Set<String> most = ids(inTheWay);
             if (length < 1 || ids(inTheWay(cutTo(1))).containsAll(most)) {
                 return Optional.empty();

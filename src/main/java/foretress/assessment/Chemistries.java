@@ -3,6 +3,7 @@ package foretress.assessment;
 import foretress.assessment.Chemistry.SkinTest;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** The chemistries there are, in the order of screens, and what is asked of several at once. One nobody knows is never dry. */
@@ -34,6 +35,18 @@ public record Chemistries(List<Chemistry> all) {
     /** Those a salon may have product lines of. */
     public List<String> ofProductLines() {
         return ids(Chemistry::productLine);
+    }
+
+    /** Some step of it uses a chemistry whose kind a product tells. */
+    public boolean leavesAKindOpen(Service service) {
+        return all.stream().flatMap(chemistry -> chemistry.kindOf().stream()).anyMatch(service.chemistries()::contains);
+    }
+
+    /** The service made with a product of this chemistry: in every step it takes the place of what it is a kind of. */
+    public Service madeWith(Service service, String product) {
+        Optional<String> open =
+            all.stream().filter(chemistry -> chemistry.id().equals(product)).findFirst().flatMap(Chemistry::kindOf);
+        return open.map(general -> service.using(general, product)).orElse(service);
     }
 
     private List<String> ids(Predicate<Chemistry> which) {

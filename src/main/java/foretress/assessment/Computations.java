@@ -17,6 +17,8 @@ public final class Computations {
         Map.entry("hair-length", List.of("measured by staff", "said, drawn straight", "not known")),
         Map.entry("metal", List.of("never any", "below one per cent, surely", "suspected")),
         Map.entry("left", List.of("none", "some may be left", "(done within recent-weeks)")),
+        Map.entry("left-by-age", List.of("none", "some may be left, done old-years ago or longer", "some may be left",
+            "(done within recent-weeks)")),
         Map.entry("kind-left", List.of("none", "the first of the kinds", "the second", "(the third)")),
         Map.entry("medicine", List.of("none", "taken", "(a class that only rows give)")),
         Map.entry("steroid-tablets", List.of("none", "a low dose", "may mask a skin test")),

@@ -11,6 +11,7 @@ import java.util.Set;
  * or      = and { "||" and }
  * and     = not { "&amp;&amp;" not }
  * not     = "!" not | compare | "(" or ")"
+ * whole   = "true" | or        (true: whatever the facts are)
  * compare = fact op class          op: == != &lt; &lt;= &gt; &gt;=   (a class further to the worse end is greater)
  * </pre>
  */
@@ -92,6 +93,34 @@ public sealed interface Condition {
 
         private static String name(String id) {
             return id.replace('-', '_');
+        }
+    }
+
+    /** Holds whatever the facts are: what speaks is the service itself. */
+    record Always() implements Condition {
+        @Override
+        public Truth of(Facts facts) {
+            return Truth.TRUE;
+        }
+
+        @Override
+        public Set<String> deciding(Facts facts) {
+            return Set.of();
+        }
+
+        @Override
+        public Set<String> reads() {
+            return Set.of();
+        }
+
+        @Override
+        public List<Compare> compares() {
+            return List.of();
+        }
+
+        @Override
+        public String toString() {
+            return "true";
         }
     }
 

@@ -48,13 +48,14 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
      * @param name of the computation
      * @param of what it looks for: treatment codes, medicine classes, label risks; empty where it needs none
      * @param recentWeeks a treatment so few weeks before the service is recent
+     * @param oldYears a treatment so many years before the service, or more, is old
      * @param pastMonths a medicine ended longer ago no longer counts
      * @param overtakenBy what may have happened since a test and voids it
      * @param names it looks for beside the classes
      * @param lighter names among what it looks for that count as less, or only perhaps
      */
-    public record Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths,
-        List<Event> overtakenBy, List<String> names, List<String> lighter) {
+    public record Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> oldYears,
+        Optional<Figure> pastMonths, List<Event> overtakenBy, List<String> names, List<String> lighter) {
         public Computation {
             of = List.copyOf(of);
             names = List.copyOf(names);
@@ -64,7 +65,7 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
 
         /** Nothing overtakes it. */
         public Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths) {
-            this(name, of, recentWeeks, pastMonths, List.of(), List.of(), List.of());
+            this(name, of, recentWeeks, Optional.empty(), pastMonths, List.of(), List.of(), List.of());
         }
     }
 

@@ -43,9 +43,9 @@ public final class FactFinder {
             asking = new Asking(situation);
             rows = new RowFacts(asking);
             age = new AgeFact(situation);
-            hair = new HairFacts(situation, asking, new HairTold(situation, asking, rules.treatments()));
-            medicines = new MedicineFacts(asking, lexicon.with(situation.lookedUp()));
             labels = new LabelFacts(asking, lexicon);
+            hair = new HairFacts(situation, asking, new HairTold(situation, asking, rules.treatments(), labels));
+            medicines = new MedicineFacts(asking, lexicon.with(situation.lookedUp()));
             tests = new TestFacts(situation, asking);
         }
 
@@ -79,6 +79,7 @@ public final class FactFinder {
                 case "hair-length" -> hair.length(def);
                 case "metal" -> hair.metal(def, how);
                 case "left" -> hair.left(def, how);
+                case "left-by-age" -> hair.leftByAge(def, how);
                 case "kind-left" -> hair.kindLeft(def, how);
                 case "policy-allows" -> policyAllows(def, how);
                 case "letter-or-test" -> tests.letterOr(def, value(rules.fact(how.of().get(0)).orElseThrow()));

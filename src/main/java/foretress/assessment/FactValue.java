@@ -71,6 +71,12 @@ public record FactValue(String fact, List<String> classes, int best, int worst, 
             notAsked, unanswered, read, fault);
     }
 
+    /** From here to the worst of another, which more questions decided. */
+    FactValue atWorst(FactValue other, List<String> causes) {
+        return new FactValue(fact, classes, best, other.worst, other.worstAsked, joined(other.causes, causes),
+            other.notAsked, other.unanswered, other.read, fault);
+    }
+
     /** The same, made so by these words. */
     FactValue reading(List<ReadAs> words) {
         return words.isEmpty() ? this

@@ -22,6 +22,7 @@ final class HairFacts {
     private static final int NONE = 0;
     private static final int LEFT = 1;
     private static final int RECENT = 2;
+    private static final int OLD = 1;
     private static final int TRACE = 1;
     private static final int SUSPECTED = 2;
     private static final int OVER = 1;
@@ -33,7 +34,8 @@ final class HairFacts {
     /** Many possible treatments share one span of days, and no more than that matters here. */
     private final Map<Days, SafeSide> seen = new HashMap<>();
 
-    private record Days(LocalDate earliest, LocalDate latest, boolean sure, boolean metalPossible) {}
+    private record Days(LocalDate earliest, LocalDate latest, boolean sure, boolean metalPossible,
+        boolean slow) {}
 
     HairFacts(Situation situation, Asking asking, HairTold told) {
         this.situation = situation;
@@ -65,13 +67,33 @@ final class HairFacts {
         return recent ? RECENT : LEFT;
     }
 
+    /** What was done long ago comes before the two classes of {@link #left}; the last day it can have been counts. */
+    FactValue leftByAge(FactDef def, FactDef.Computation how) {
+        return value(def, how, done -> {
+            int left = leftClass(done, how);
+            return left == NONE ? NONE : isOld(done, how) ? OLD : OLD + left;
+        });
+    }
+
+    private boolean isOld(Done done, FactDef.Computation how) {
+        return how.oldYears().filter(years -> !done.treatment().latest().plusYears(years.in(situation.policy()))
+            .isAfter(situation.serviceDay())).isPresent();
+    }
+
     /** The first kind named is the first class after "none", and so on. */
     FactValue kindLeft(FactDef def, FactDef.Computation how) {
         return value(def, how, done -> isLeft(done) ? how.of().indexOf(done.what()) + 1 : NONE);
     }
 
     FactValue metal(FactDef def, FactDef.Computation how) {
-        return value(def, how, done -> safe(done).metalSuspected() ? SUSPECTED : TRACE);
+        FactValue surely = metal(def, how, told.slow() == Truth.TRUE);
+        FactValue perhaps = metal(def, how, told.slow() != Truth.FALSE);
+        return perhaps.worst() == SUSPECTED && told.slow() != Truth.FALSE
+            ? surely.atWorst(perhaps, told.askedOfGrowth()) : surely;
+    }
+
+    private FactValue metal(FactDef def, FactDef.Computation how, boolean slow) {
+        return value(def, how, done -> safe(done, slow).metalSuspected() ? SUSPECTED : TRACE);
     }
 
     /** Where the policy asks for so many cm of new hair after chemotherapy, hair that is shorter is still in its window. */
@@ -82,13 +104,14 @@ final class HairFacts {
     }
 
     private boolean isLeft(Done done) {
-        return safe(done).chance() >= Lane.SUSPECTED_FROM;
+        return safe(done, false).chance() >= Lane.SUSPECTED_FROM;
     }
 
-    private SafeSide safe(Done done) {
+    /** @param slow hair that grows more slowly than others' */
+    private SafeSide safe(Done done, boolean slow) {
         Treatment t = done.treatment();
-        return seen.computeIfAbsent(new Days(t.earliest(), t.latest(), t.sure(), t.metalPossible()),
-            days -> SafeSide.of(t, told.length(), situation.cuts(), situation.today()));
+        return seen.computeIfAbsent(new Days(t.earliest(), t.latest(), t.sure(), t.metalPossible(), slow),
+            days -> SafeSide.of(t, told.length(), situation.cuts(), situation.today(), slow));
     }
 
     private FactValue value(FactDef def, FactDef.Computation how, ToIntFunction<Done> classOf) {

@@ -36,6 +36,7 @@ public final class HairTold {
     private final Situation situation;
     private final Asking asking;
     private final KnownTreatments kinds;
+    private final LabelFacts labels;
     private final List<Done> done = new ArrayList<>();
 
     /** How sure it is that a treatment happened. */
@@ -49,17 +50,20 @@ public final class HairTold {
      */
     record Done(String what, Treatment treatment, Sureness sureness, List<String> causes) {}
 
-    HairTold(Situation situation, Asking asking, KnownTreatments kinds) {
+    HairTold(Situation situation, Asking asking, KnownTreatments kinds, LabelFacts labels) {
         this.situation = situation;
         this.asking = asking;
         this.kinds = kinds;
+        this.labels = labels;
         situation.known().forEach(this::known);
         asking.ofKind(Kind.TREATMENTS).forEach(this::listed);
         kinds.cues().forEach(this::betrayed);
     }
 
-    public static HairTold of(Situation situation, KnownTreatments kinds) {
-        return new HairTold(situation, new Asking(situation), kinds);
+    /** @param lexicon reads the lists of ingredients that bear out what was said */
+    public static HairTold of(Situation situation, KnownTreatments kinds, Lexicon lexicon) {
+        Asking asking = new Asking(situation);
+        return new HairTold(situation, asking, kinds, new LabelFacts(asking, lexicon));
     }
 
     List<Cue> cues() {
@@ -73,7 +77,21 @@ public final class HairTold {
     /** The treatments that certainly happened, for drawing; their labels are codes. */
     public HairHistory history() {
         List<Treatment> sure = done.stream().filter(d -> d.sureness() == Sureness.SURE).map(Done::treatment).toList();
-        return new HairHistory(length(), sure, situation.cuts(), situation.growth());
+        return new HairHistory(length(), sure, situation.cuts(), situation.growth(), slow() != Truth.FALSE);
+    }
+
+    /** Hair loss, or what else slows growth, is said or not ruled out; where it was not asked nobody suspects it. */
+    Truth slow() {
+        Truth slow = Truth.FALSE;
+        for (Map<String, List<String>> when : kinds.slowing()) {
+            slow = slow.or(asking.holds(when, true));
+        }
+        return slow;
+    }
+
+    /** The questions that tell of it. */
+    List<String> askedOfGrowth() {
+        return kinds.slowing().stream().flatMap(when -> when.keySet().stream()).toList();
     }
 
     /** A measurement by staff outranks what the client said; a length not drawn straight is not known. */
@@ -111,7 +129,8 @@ public final class HairTold {
     }
 
     private void said(foretress.questionnaire.SaidTreatment t, Question question) {
-        done.add(new Done(t.what(), treatment(t, t.what()), Sureness.SURE, List.of(question.id())));
+        String what = counted(t.what());
+        done.add(new Done(what, treatment(t, what), Sureness.SURE, List.of(question.id())));
         if (t.what().equals(Question.DONT_KNOW)) {
             question.options().stream().filter(code -> !code.equals(Question.DONT_KNOW))
                 .forEach(
@@ -130,7 +149,13 @@ public final class HairTold {
         }
         boolean onlyNotAsked = asking.holds(cue.when(), cue.atLeast(), true) == Truth.FALSE;
         Sureness sureness = truth == Truth.TRUE ? Sureness.SURE : onlyNotAsked ? Sureness.NOT_ASKED : Sureness.PERHAPS;
-        add(cue.what(), sureness, cue.when().keySet().toArray(String[]::new));
+        add(counted(cue.what()), sureness, cue.when().keySet().toArray(String[]::new));
+    }
+
+    /** Somebody's word that it held nothing else counts only with the list. */
+    private String counted(String what) {
+        return kinds.kind(what).flatMap(TreatmentKind::proof).filter(proof -> !labels.prove(proof.dyes()))
+            .map(TreatmentKind.Proof::without).orElse(what);
     }
 
     private Set<String> surelyListed() {

@@ -14,8 +14,15 @@ public final class KnownTreatments {
     private final List<TreatmentKind> all;
     private final Map<String, TreatmentKind> kinds;
     private final List<Cue> cues;
+    private final List<Map<String, List<String>>> slowing;
 
     public KnownTreatments(List<TreatmentKind> kinds, List<Cue> cues) {
+        this(kinds, cues, List.of());
+    }
+
+    /** @param slowing answers, by question, that mean the hair may grow more slowly than any published bound */
+    public KnownTreatments(List<TreatmentKind> kinds, List<Cue> cues, List<Map<String, List<String>>> slowing) {
+        this.slowing = List.copyOf(slowing);
         this.all = List.copyOf(kinds);
         this.kinds = kinds.stream().collect(Collectors.toUnmodifiableMap(TreatmentKind::id, Function.identity()));
         this.cues = List.copyOf(cues);
@@ -27,6 +34,10 @@ public final class KnownTreatments {
 
     public List<Cue> cues() {
         return cues;
+    }
+
+    List<Map<String, List<String>>> slowing() {
+        return slowing;
     }
 
     /** Empty for a code nobody knows. */

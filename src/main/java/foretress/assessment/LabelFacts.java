@@ -24,6 +24,24 @@ final class LabelFacts {
         this.lexicon = lexicon;
     }
 
+    /** One of the lists that were given names dyes of this class, no others, no metal, and nothing that is not recognised. */
+    boolean prove(String dyes) {
+        return asking.ofKind(Kind.INGREDIENTS).stream().filter(question -> !asking.closed(question))
+            .flatMap(question -> asking.answer(question).stream()).filter(Answer.Text.class::isInstance)
+            .map(answer -> ((Answer.Text) answer).text()).filter(text -> !text.isBlank()).map(this::label)
+            .anyMatch(label -> proves(label, dyes));
+    }
+
+    private static boolean proves(Lexicon.Label label, String dyes) {
+        boolean nothingElse = label.classes().stream().filter(c -> c.contains("dye")).allMatch(dyes::equals);
+        return label.classes().contains(dyes) && nothingElse && metal(label.risks()) == 0
+            && dye(label.risks(), label.classes()) < 2 && !label.unknownWords();
+    }
+
+    private Lexicon.Label label(String text) {
+        return labels.computeIfAbsent(text, lexicon::label);
+    }
+
     FactValue metal(FactDef def) {
         return value(def, label -> metal(label.risks()), word -> metal(word.risks()));
     }
@@ -58,7 +76,7 @@ final class LabelFacts {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Text text && !text.text().isBlank()) {
-            Lexicon.Label label = labels.computeIfAbsent(text.text(), lexicon::label);
+            Lexicon.Label label = label(text.text());
             int means = meaning.applyAsInt(label);
             return FactValue.known(def, means, cause).reading(means == 0 ? List.of() : label.words().stream()
                 .filter(word -> ofWord.applyAsInt(word) == means).map(Lexicon.Word::read).distinct().toList());

@@ -40,6 +40,11 @@ public record Service(String id, List<Step> steps, Placing placing, List<String>
         return keeping(steps.stream().filter(step -> !removable().equals(Optional.of(step))).map(Step::id).toList());
     }
 
+    /** The same service with one chemistry in the place of another, wherever a step uses that. */
+    Service using(String general, String kind) {
+        return new Service(id, steps.stream().map(step -> step.using(general, kind)).toList(), placing, aims);
+    }
+
     /**
      * The same service with only these of its steps: what a stylist took out by name is gone. Where nothing would be left, or a
      * step is none of its own, the booking was made under other knowledge, and nothing counts as taken out.

@@ -11,7 +11,7 @@ import java.util.List;
  * <p>Nobody is asked their origin, so the rate is drawn from the published groups in equal shares, each a normal
  * distribution, cut off at the two bounds: Loussouarn 2005 (280 ± 50, 367 ± 56 and 411 ± 53 µm a day) and, so that the slowest
  * group counts twice, Loussouarn 2001 (256 ± 44). Their mean is 1.00 cm a month, the figure of the forensic hair-testing
- * sheet (1.0, range 0.6 to 1.4), whose upper end is our fast bound. The slow bound 0.5 lies below its 0.6, because 5 to 9 %
+ * sheet (1.0, range 0.6 to 1.4), whose upper end is our fast bound; cut off at the bounds it is 0.97. The slow bound 0.5 lies below its 0.6, because 5 to 9 %
  * of the slowest group grow more slowly than that.
  *
  * <p>Safety figures never use this distribution: they hold at the slow bound, for everybody.

@@ -23,6 +23,10 @@ public final class Lane {
     private final double farCm;
     private final double chanceLeft;
     private final SafeSide safe;
+    private final boolean slowed;
+    private final double measuredCmAMonth;
+    private final LocalDate latest;
+    private final LocalDate today;
     private final LocalDate grownOut;
     private final Reach reach;
     private final Optional<Range> starts;
@@ -38,7 +42,11 @@ public final class Lane {
         this.lengthCm = lengthCm;
         this.nearCm = Growth.safeNearEdge(Growth.monthsBetween(latest, today));
         this.farCm = far(treatment, today, touchUpMonths);
-        this.safe = SafeSide.of(treatment, history.length(), history.cuts(), today);
+        this.safe = SafeSide.of(treatment, history.length(), history.cuts(), today, history.slowed());
+        this.slowed = history.slowed();
+        this.measuredCmAMonth = history.growth().lowest();
+        this.latest = latest;
+        this.today = today;
         this.chanceLeft = lengthKnown ? Math.min(safe.chance(), reach.chanceAnyLeft()) : 1;
         this.grownOut = latest.plusDays((long) Math.ceil(Growth.lookBackMonths(lengthCm) * Growth.DAYS_A_MONTH));
         this.starts = chanceLeft > 0 || reach.chanceAt(lengthCm) > 0 ? Optional.of(startsIn()) : Optional.empty();
@@ -139,10 +147,34 @@ public final class Lane {
         return farCm;
     }
 
-    /** Cut to this length, in cm, and none is left, with more than 95 % confidence; empty where no hair would be left. */
+    /**
+     * Cut to this length, in cm, and none is left, with more than 95 % confidence; empty where no hair would be left, and for metal
+     * in hair whose growth has no bound.
+     */
     public Optional<Integer> cutToCm() {
         int whole = (int) Math.floor(nearCm);
-        return whole >= 1 && nearCm < lengthCm ? Optional.of(whole) : Optional.empty();
+        boolean bound = !slowed || !metalSuspected();
+        return bound && whole >= 1 && nearCm < lengthCm ? Optional.of(whole) : Optional.empty();
+    }
+
+    /** Nothing but a test or the scissors tells of metal here: the hair may grow more slowly than anybody measured. */
+    boolean slowed() {
+        return slowed;
+    }
+
+    /** Cut to this length by the slowest growth measured on this client; empty where none was, or where it says no more. */
+    public Optional<Integer> measuredCutToCm() {
+        double near = measuredCmAMonth * Math.max(0, Growth.monthsBetween(latest, today) - Growth.REST_MONTHS);
+        int whole = (int) Math.floor(near);
+        return near < lengthCm && whole > (int) Math.floor(nearCm) ? Optional.of(whole) : Optional.empty();
+    }
+
+    /** The month by which it has grown out by the slowest growth measured on this client; empty where none was. */
+    public Optional<YearMonth> measuredGrownOut() {
+        double months = Growth.tipAge(measuredCmAMonth, lengthCm) + Growth.REST_MONTHS;
+        return measuredCmAMonth > Growth.SLOW
+            ? Optional.of(YearMonth.from(latest.plusDays((long) Math.ceil(months * Growth.DAYS_A_MONTH))))
+            : Optional.empty();
     }
 
     /** The month by which it has grown out, at the slow rate, if the hair is kept at today's length. */

@@ -10,15 +10,17 @@ import java.util.List;
  * published bound, because one measured season does not speak for the years before it.
  *
  * @param chance 1 or 0; 1 when the length is not known
- * @param metalSuspected metal is possible and not ruled out: for that the client must be sure of the last use and staff have
- *     measured
+ * @param metalSuspected metal is possible and not ruled out: for that the client must be sure of the last use, staff have
+ *     measured, and nothing speak for growth slower than published
  */
 public record SafeSide(double chance, boolean metalSuspected) {
 
-    public static SafeSide of(Treatment treatment, HairLength length, List<Cut> cuts, LocalDate today) {
+    /** @param slowed the hair may grow more slowly than the bound this reckons with */
+    public static SafeSide of(Treatment treatment, HairLength length, List<Cut> cuts, LocalDate today,
+        boolean slowed) {
         LocalDate latest = treatment.latest().isAfter(today) ? today : treatment.latest();
         double chance = length.cm().isEmpty() || left(latest, length.cm().getAsDouble(), cuts, today) ? 1 : 0;
-        boolean ruledOut = treatment.sure() && length.measured() && chance < Lane.SUSPECTED_FROM;
+        boolean ruledOut = !slowed && treatment.sure() && length.measured() && chance < Lane.SUSPECTED_FROM;
         return new SafeSide(chance, treatment.metalPossible() && !ruledOut);
     }
 

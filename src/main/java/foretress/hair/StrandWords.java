@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
@@ -23,7 +24,8 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
             "strand-never-quite", "strand-cut-metal",
             "strand-no-treatment", "strand-length", "strand-length-measured", "strand-length-assumed",
             "strand-lies-to-ends",
-            "strand-lies-between", "strand-list");
+            "strand-lies-between", "strand-lies-to-ends-if", "strand-lies-between-if", "strand-slow-growth",
+            "strand-measured-cut", "strand-measured-grown-out", "strand-list");
 
     private static final List<String> RIGHT_TO_LEFT = List.of("ar", "fa", "he", "iw", "ur");
     private static final int SHORTEST_CUT_WORTH_SAYING_CM = 3;
@@ -82,7 +84,8 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
             return say("strand-counts");
         }
         if (unsure(lane)) {
-            return say(map.lengthMeasured() ? "strand-until-sure" : "strand-until-measured");
+            return say(lane.slowed() ? "strand-slow-growth"
+                : map.lengthMeasured() ? "strand-until-sure" : "strand-until-measured");
         }
         if (lane.safetyChance() == 0) {
             return "";
@@ -95,9 +98,19 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
             .orElseGet(() -> say("strand-grown-out", month(lane.grownOut())));
     }
 
-    /** Grown out by the figures, yet metal stays suspected because one of the figures is not to be relied on. */
+    /** What a growth measured on this client says beside it; the safe figure decides. Empty where it says no more. */
+    public String measured(StrandMap map, Lane lane) {
+        boolean asked = map.lengthKnown() && lane.safetyChance() > 0 && !lane.slowed()
+            && lane.treatment().residue() != Residue.WASHES_OUT;
+        Optional<String> cut = lane.measuredCutToCm().filter(cm -> cm >= SHORTEST_CUT_WORTH_SAYING_CM)
+            .map(cm -> say("strand-measured-cut", number(cm)));
+        return !asked ? "" : cut.or(() -> lane.measuredGrownOut()
+            .map(month -> say("strand-measured-grown-out", month(month)))).orElse("");
+    }
+
+    /** Metal stays suspected although the figures say it has grown out, because one of them is not to be relied on. */
     private static boolean unsure(Lane lane) {
-        return lane.safetyChance() == 0 && lane.metalSuspected();
+        return lane.metalSuspected() && (lane.slowed() || lane.safetyChance() == 0);
     }
 
     private String month(YearMonth month) {
@@ -133,6 +146,7 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
         parts.add(say("strand-chance") + ": " + chance(map, lane));
         lane.starts().ifPresent(starts -> parts.add(lies(map, lane, starts)));
         parts.add(end(map, lane));
+        parts.add(measured(map, lane));
         return String.join("; ", parts.stream().filter(p -> !p.isEmpty()).toList());
     }
 
@@ -141,10 +155,13 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
     }
 
     private String lies(StrandMap map, Lane lane, Range starts) {
+        // Where some may be gone already the places are those of what would be left.
+        String kind = lane.chanceLeft() >= 0.9995 ? "" : "-if";
         if (lane.farCm() >= map.lengthCm()) {
-            return say("strand-lies-to-ends").replace("#1", whole(starts.fromCm())).replace("#2", whole(starts.toCm()));
+            return say("strand-lies-to-ends" + kind).replace("#1", whole(starts.fromCm())).replace("#2",
+                whole(starts.toCm()));
         }
         double far = lane.reaches().map(Range::toCm).orElse(lane.farCm());
-        return say("strand-lies-between").replace("#1", whole(starts.fromCm())).replace("#2", whole(far));
+        return say("strand-lies-between" + kind).replace("#1", whole(starts.fromCm())).replace("#2", whole(far));
     }
 }

@@ -35,7 +35,8 @@ public class StrandMaps {
 
     /** The map on the day of the service. */
     public static StrandMap map(Situation situation, Knowledge knowledge, Words words) {
-        HairHistory history = HairTold.of(situation, knowledge.ruleSet().treatments()).history();
+        HairHistory history =
+            HairTold.of(situation, knowledge.ruleSet().treatments(), knowledge.lexicon(situation.lookedUp())).history();
         List<foretress.questionnaire.SaidTreatment> listed = new ArrayList<>(situation.known());
         listed.addAll(listed(situation.answers()));
         List<Treatment> drawn = new ArrayList<>();

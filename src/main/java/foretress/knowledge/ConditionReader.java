@@ -3,6 +3,7 @@ package foretress.knowledge;
 import dev.cel.common.CelAbstractSyntaxTree;
 import dev.cel.common.CelIssue;
 import dev.cel.common.CelValidationException;
+import dev.cel.common.ast.CelConstant;
 import dev.cel.common.ast.CelExpr;
 import dev.cel.common.ast.CelExpr.ExprKind.Kind;
 import dev.cel.common.types.SimpleType;
@@ -10,6 +11,7 @@ import dev.cel.compiler.CelCompiler;
 import dev.cel.compiler.CelCompilerBuilder;
 import dev.cel.compiler.CelCompilerFactory;
 import foretress.assessment.Condition;
+import foretress.assessment.Condition.Always;
 import foretress.assessment.Condition.And;
 import foretress.assessment.Condition.Compare;
 import foretress.assessment.Condition.Not;
@@ -64,7 +66,7 @@ final class ConditionReader {
             var reading = new Reading(yaml, parsed);
             reading.namesAreKnown(parsed.getExpr());
             compiler.check(parsed).getAst();
-            Condition condition = reading.condition(parsed.getExpr());
+            Condition condition = reading.whole(parsed.getExpr());
             if (condition.reads().size() > MOST_FACTS) {
                 throw yaml.refuse("a condition reads at most %d facts; split the rule".formatted(MOST_FACTS));
             }
@@ -108,6 +110,14 @@ final class ConditionReader {
                     Stream.concat(expr.call().target().stream(), expr.call().args().stream()).flatMap(this::names);
                 default -> Stream.empty();
             };
+        }
+
+        /** "true" by itself holds for everybody; as a part of anything else it would say nothing. */
+        Condition whole(CelExpr expr) {
+            boolean always =
+                expr.getKind() == Kind.CONSTANT && expr.constant().getKind() == CelConstant.Kind.BOOLEAN_VALUE
+                    && expr.constant().booleanValue();
+            return always ? new Always() : condition(expr);
         }
 
         Condition condition(CelExpr expr) {

@@ -26,9 +26,9 @@ final class FactsReader {
         Set.of("as", "break", "const", "continue", "else", "false", "for", "function", "if",
             "import", "in", "let", "loop", "namespace", "null", "package", "return", "true", "var", "void", "while");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
-    private static final Set<String> FROM_TREATMENTS = Set.of("left", "kind-left", "metal");
+    private static final Set<String> FROM_TREATMENTS = Set.of("left", "left-by-age", "kind-left", "metal");
     private static final Set<String> NEEDS_OF =
-        Set.of("left", "kind-left", "metal", "medicine", "immune-medicine", "retinoid", "scalp-medicine",
+        Set.of("left", "left-by-age", "kind-left", "metal", "medicine", "immune-medicine", "retinoid", "scalp-medicine",
             "policy-allows",
             "letter-or-test", "medical-advice");
     private static final Set<String> FROM_FACTS = Set.of("skin-test", "letter-or-test", "medical-advice");
@@ -38,6 +38,7 @@ final class FactsReader {
     private final Set<String> read = new LinkedHashSet<>();
     private final Map<String, FactDef> facts = new LinkedHashMap<>();
     private final List<Cue> cues = new ArrayList<>();
+    private final List<Map<String, List<String>>> slowing = new ArrayList<>();
     /** Facts that a computation reads; held against the facts once all are read. */
     private final List<Yaml> named = new ArrayList<>();
 
@@ -57,7 +58,15 @@ final class FactsReader {
     }
 
     void readCues(Yaml file) {
-        cues.addAll(file.each(this::cue));
+        file.trying(whole -> whole.list().forEach(entry -> entry.trying(this::cueOrSlowing)));
+    }
+
+    private void cueOrSlowing(Yaml entry) {
+        if (entry.maybe("slows-growth").isEmpty()) {
+            cues.add(cue(entry));
+        } else if (entry.only("slows-growth", "when").yes("slows-growth")) {
+            slowing.add(when(entry.at("when")));
+        }
     }
 
     private Cue cue(Yaml entry) {
@@ -70,7 +79,8 @@ final class FactsReader {
     }
 
     private FactDef fact(Yaml entry) {
-        entry.only("id", "classes", "rows", "computed", "of", "recent-weeks", "past-months", "overtaken-by", "names",
+        entry.only("id", "classes", "rows", "computed", "of", "recent-weeks", "old-years", "past-months",
+            "overtaken-by", "names",
             "lighter");
         String id = name(entry.at("id"));
         List<String> classes = classes(entry.at("classes"));
@@ -142,11 +152,14 @@ final class FactsReader {
         if (name.text().equals("left") && (classes.size() == 3) != entry.maybe("recent-weeks").isPresent()) {
             entry.at("classes").complain("'left' has a third class exactly where 'recent-weeks' says what is recent");
         }
+        if (name.text().equals("left-by-age") == entry.maybe("old-years").isEmpty()) {
+            entry.at("classes").complain("'left-by-age', and nothing else, says with 'old-years' what is old");
+        }
         if (NEEDS_OF.contains(name.text()) && entry.maybe("of").isEmpty()) {
             throw name.refuse("say what to look for: 'of: [...]'");
         }
         return new Computation(name.text(), of(entry, name), figure(entry, "recent-weeks"),
-            figure(entry, "past-months"),
+            figure(entry, "old-years"), figure(entry, "past-months"),
             entry.maybe("overtaken-by").map(list -> list.each(this::event)).orElse(List.of()),
             texts(entry, "names"), texts(entry, "lighter"));
     }
@@ -190,6 +203,10 @@ final class FactsReader {
 
     Map<String, FactDef> facts() {
         return facts;
+    }
+
+    List<Map<String, List<String>>> slowing() {
+        return slowing;
     }
 
     List<Cue> cues() {

@@ -49,7 +49,8 @@ final class KnowledgeReader {
         rules.checkVoices();
         services.checkSkinTests(rules.rules());
         var ruleSet =
-            new RuleSet(List.copyOf(facts.facts().values()), new KnownTreatments(treatments.kinds(), facts.cues()),
+            new RuleSet(List.copyOf(facts.facts().values()),
+                new KnownTreatments(treatments.kinds(), facts.cues(), facts.slowing()),
                 rules.rules(), List.copyOf(services.steps().values()),
                 services.services(), List.copyOf(services.tests()), sources, files.hash());
         AtomicReference<Ways> ways = new AtomicReference<>(Ways.NONE);

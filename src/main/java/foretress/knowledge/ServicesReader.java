@@ -66,11 +66,14 @@ final class ServicesReader {
 
     /** A bare id, or an id with what is particular about it. */
     private Chemistry chemistry(Yaml entry) {
-        Yaml name = entry.isText() ? entry : entry.only("id", "needs-skin-test", "dry", "product-line").at("id");
-        Chemistry chemistry = entry.isText() ? new Chemistry(IdSyntax.read(name), SkinTest.NO, false, false)
-            : new Chemistry(IdSyntax.read(name),
-                entry.maybe("needs-skin-test").map(said -> said.oneOf(SKIN_TESTS, "skin test")).orElse(SkinTest.NO),
-                entry.yes("dry"), entry.yes("product-line"));
+        Yaml name =
+            entry.isText() ? entry : entry.only("id", "needs-skin-test", "dry", "product-line", "kind-of").at("id");
+        Chemistry chemistry =
+            entry.isText() ? new Chemistry(IdSyntax.read(name), SkinTest.NO, false, false)
+                : new Chemistry(IdSyntax.read(name),
+                    entry.maybe("needs-skin-test").map(said -> said.oneOf(SKIN_TESTS, "skin test")).orElse(SkinTest.NO),
+                    entry.yes("dry"), entry.yes("product-line"),
+                    entry.maybe("kind-of").map(general -> general.oneOf(chemistries.keySet(), "chemistry")));
         if (chemistries.putIfAbsent(chemistry.id(), chemistry) != null) {
             name.complain("two chemistries are called '%s'".formatted(chemistry.id()));
         }

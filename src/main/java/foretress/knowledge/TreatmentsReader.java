@@ -1,6 +1,7 @@
 package foretress.knowledge;
 
 import foretress.assessment.TreatmentKind;
+import foretress.assessment.TreatmentKind.Proof;
 import foretress.hair.Residue;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
@@ -11,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -46,15 +48,20 @@ final class TreatmentsReader {
     }
 
     private TreatmentKind kind(Yaml entry) {
-        entry.only("id", "leaves", "may-hold-metal");
+        entry.only("id", "leaves", "may-hold-metal", "proved-by", "without-proof");
         String id = entry.at("id").oneOf(offered.keySet(), "treatment");
         named.add(id);
         Residue leaves = entry.at("leaves").oneOf(RESIDUES, "residue");
-        var kind = new TreatmentKind(id, leaves, METAL.contains(leaves) || entry.yes("may-hold-metal"));
+        var kind = new TreatmentKind(id, leaves, METAL.contains(leaves) || entry.yes("may-hold-metal"), proof(entry));
         if (kinds.putIfAbsent(id, kind) != null) {
             entry.at("id").complain("what '%s' leaves is said twice".formatted(id));
         }
         return kind;
+    }
+
+    private Optional<Proof> proof(Yaml entry) {
+        return entry.maybe("proved-by").map(by -> new Proof(IdSyntax.read(by),
+            entry.at("without-proof").oneOf(offered.keySet(), "treatment")));
     }
 
     /** One that was left out would be drawn and weighed as nobody meant it. */

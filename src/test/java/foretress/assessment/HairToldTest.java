@@ -42,7 +42,7 @@ class HairToldTest {
     }
 
     private static HairHistory history(Situation situation) {
-        return HairTold.of(situation, TREATED).history();
+        return HairTold.of(situation, TREATED, Lexicon.KNOWS_NOTHING).history();
     }
 
     private static Optional<Series> series(String often, String every, SaidDate since) {
@@ -113,6 +113,7 @@ class HairToldTest {
 
     private static boolean suspected(Situation situation) {
         HairHistory history = history(situation);
-        return SafeSide.of(history.treatments().get(0), history.length(), history.cuts(), TODAY).metalSuspected();
+        return SafeSide.of(history.treatments().get(0), history.length(), history.cuts(), TODAY, history.slowed())
+            .metalSuspected();
     }
 }

@@ -35,7 +35,8 @@ class KnowledgeTest {
     void everyTreatmentIsLookedForAndEveryOneThatMayHoldMetalAsMetal() {
         RuleSet rules = Knowledge.load().ruleSet();
         assertThat(rules.treatments().kinds()).isNotEmpty()
-            .allSatisfy(kind -> assertThat(lookedFor(rules, "left", "kind-left", "metal")).contains(kind.id()));
+            .allSatisfy(
+                kind -> assertThat(lookedFor(rules, "left", "left-by-age", "kind-left", "metal")).contains(kind.id()));
         assertThat(lookedFor(rules, "metal")).containsExactlyInAnyOrderElementsOf(
             rules.treatments().kinds().stream().filter(TreatmentKind::mayHoldMetal).map(TreatmentKind::id).toList());
     }

@@ -186,8 +186,7 @@ class OwingTest {
     @DisplayName("R4: every service that touches the skin with a dye owes its skin test before anybody has answered")
     void everyDyeOwesItsSkinTestAtLeast() {
         for (Service service : KNOWLEDGE.ruleSet().services()) {
-            boolean dye =
-                service.chemistries().contains("oxidative-dye") || service.chemistries().contains("direct-dye");
+            boolean dye = KNOWLEDGE.chemistries().needSkinTest(service.chemistries());
             var client = new WholeClient(service, Answers.NONE, List.of(), false, Optional.empty());
             Owing least =
                 owing(situation(client, KNOWLEDGE.answeredWell(Answers.NONE, service.chemistries())), service);

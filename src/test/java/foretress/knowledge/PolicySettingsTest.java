@@ -81,7 +81,7 @@ class PolicySettingsTest {
     @CsvSource({
         "perm, permed-hair-weeks, 5, 6, perm-acid, restricts, prevents",
         "relaxer, relaxer-weeks, 5, 6, relaxer-roots, restricts, prevents",
-        "keratin, keratin-weeks, 5, 6, straighten-keratin, note, note" })
+        "keratin, keratin-weeks, 5, 6, smooth-other, note, note" })
     void weeksSinceATreatmentAreThePolicys(String what, String figure, int over, int within, String service,
         String then, String lately) {
         var treatment =

@@ -58,7 +58,8 @@ final class StandTogether {
     StandTogether(RuleSet rules) {
         this.rules = rules;
         this.everything = new Service("everything", rules.steps());
-        rules.rules().forEach(rule -> neverHeard.add(rule.id()));
+        // What reads no fact shares none with another: it is heard wherever it weighs.
+        rules.rules().stream().filter(rule -> !about(rule).isEmpty()).forEach(rule -> neverHeard.add(rule.id()));
         for (Rule one : rules.rules()) {
             rules.rules().stream()
                 .filter(other -> one.id().compareTo(other.id()) <= 0 && !Collections.disjoint(about(one), about(other)))

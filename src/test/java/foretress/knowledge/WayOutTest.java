@@ -57,7 +57,8 @@ class WayOutTest {
         Set.of("test-cutting", "elasticity", "root-elasticity", "porosity", "root-porosity", "resistant-hair");
     /** What the calendar, scissors and growth change. */
     private static final Set<String> IN_TIME =
-        Set.of("age", "metal", "left", "kind-left", "hair-length", "chemotherapy", "label-metal", "label-dye-group",
+        Set.of("age", "metal", "left", "left-by-age", "kind-left", "hair-length", "chemotherapy", "label-metal",
+            "label-dye-group",
             "label-unknown");
 
     /** What an act can come to at its best. */

@@ -44,7 +44,7 @@ class WaysTest {
         elasticity=fail root-elasticity=pass | colour-whole  | colour-wash-out colour-direct colour-roots* colour-demi* plant-colour
         relaxed-left=present                 | colour-whole  | colour-wash-out colour-direct colour-roots* colour-demi* plant-colour
         lightened-left=present               | perm-alkaline | heat-styling perm-acid*
-        lightened-left=present               | relaxer       | heat-styling straighten-keratin*
+        lightened-left=present               | relaxer       | heat-styling smooth-other* straighten-keratin*
         porosity=porous                      | colour-whole  | colour-wash-out* colour-direct* colour-roots colour-demi* plant-colour*
         porosity=porous                      | lighten-whole | high-lift-tint* highlights-regrowth* highlights-no-toner* freehand-lights* highlights* lighten-roots*
         porosity=porous                      | perm-alkaline | heat-styling perm-acid*

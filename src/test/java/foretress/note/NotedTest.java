@@ -279,22 +279,44 @@ class NotedTest {
         UUID first = visit;
         send("word", word("g6pd", "with-care", "doctor")).expect(200);
         again(first);
-        assertThat(standing("plant-colour")).isEqualTo(Weight.TEST_FIRST);
+        assertThat(found()).contains("plant-colour-and-g6pd");
         assertThat(salon.as("petra").open(at).text()).contains("Given for another visit");
         send("word", word("g6pd", "with-care", "doctor")).expect(200);
+        assertThat(found()).contains("plant-colour-with-g6pd").doesNotContain("plant-colour-and-g6pd");
         assertThat(standing("plant-colour")).isEqualTo(Weight.RESTRICTS);
     }
 
+    @Test
+    @DisplayName("R22: the product named for a smoothing visit tells what it works with; unnamed, any of it may be in there")
+    void theProductOfASmoothingVisitTellsItsKind() {
+        comes(Map.of());
+        UUID first = visit;
+        again(first, new Booked("straighten-keratin", List.of("straighten-keratin")));
+        assertThat(standing("straighten-keratin")).isEqualTo(Weight.RESTRICTS);
+        plan(line("Fernpool Sleek", "smoothing-glyoxylic", ParaGroup.NO), "one");
+        assertThat(standing("straighten-keratin")).isEqualTo(Weight.PREVENTS);
+        plan(line("Fernpool Calm", "smoothing-other", ParaGroup.NO), "one");
+        assertThat(standing("straighten-keratin")).isLessThan(Weight.RESTRICTS);
+        plan(line("Fernpool Bonus", "keratin", ParaGroup.NO), "one");
+        assertThat(standing("straighten-keratin")).isEqualTo(Weight.RESTRICTS);
+    }
+
     private void again(UUID first) {
+        again(first, new Booked("plant-colour", List.of("plant-colour")));
+    }
+
+    private void again(UUID first, Booked service) {
         visit = QuarkusTransaction.requiringNew().call(() -> {
             Visit earlier = Visit.findById(first);
             LocalDateTime wall = today().plusDays(40).atTime(LocalTime.of(10, 0));
             return visits.book(new Booking(UUID.randomUUID().toString(), earlier.client.id, wall, earlier.zone(),
                 wall.atZone(earlier.zone()).toInstant(),
-                salon.stylist().id, List.of(new Booked("plant-colour", List.of("plant-colour"))))).id;
+                salon.stylist().id, List.of(service))).id;
         });
         at = "/visits/" + visit + "/noted";
-        knocking.come(visit, Map.of("g6pd", List.of("yes"))).agree().all().readBack().sign("Ottilie Brandt");
+        Map<String, List<String>> told =
+            service.serviceId().equals("plant-colour") ? Map.of("g6pd", List.of("yes")) : Map.of();
+        knocking.come(visit, told).agree().all().readBack().sign("Ottilie Brandt");
     }
 
     @Test
