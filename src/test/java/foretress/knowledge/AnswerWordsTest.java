@@ -106,7 +106,7 @@ class AnswerWordsTest {
     void emptyListsAreSaidAsNone() {
         assertThat(say("treatments", new Treatments(List.of()), "en"))
             .isEqualTo("Nothing was done to the hair I have now");
-        assertThat(say("medicines", new Medicines(List.of()), "es")).isEqualTo("No tomo medicamentos");
+        assertThat(say("medicines", new Medicines(List.of()), "es")).isEqualTo("No tomo medicinas");
     }
 
     @Test
