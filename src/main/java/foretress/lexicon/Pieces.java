@@ -139,8 +139,17 @@ final class Pieces {
             || between.equals("(") || between.equals(")-") || between.equals("]-");
         boolean ethoxylated = LabelToken.isNumber(tokens.get(at - 1).folded()) && at - 1 > from
             && LabelWords.ETHOXYLATED.contains(tokens.get(at - 2).folded()) && between.equals(" ");
-        return ethoxylated || joined && tokens.get(at - 1).folded().length() > 1
+        return ethoxylated || lostItsLetters(piece) || joined && tokens.get(at - 1).folded().length() > 1
             && !LabelToken.isNumber(tokens.get(at - 1).folded());
+    }
+
+    /** "C Blue No. 1": one letter is left of those before a dye's name, and they may have been of another family. */
+    private boolean lostItsLetters(Piece piece) {
+        int before = piece.fromToken() - 1;
+        String letter = tokens.get(before).folded();
+        return before == from && letter.length() == 1 && !LabelToken.isNumber(letter)
+            && !LabelWords.CONNECTING.contains(letter) && tokens.get(piece.fromToken()).between().equals(" ")
+            && piece.substance().filter(substance -> substance.kind().equals("direct-dye")).isPresent();
     }
 
     /** "1185-e57-5": the number of an additive with numbers joined to it is a piece of another number. */
