@@ -3,7 +3,6 @@ package foretress.alternative;
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
 import foretress.assessment.Finding;
-import foretress.assessment.HairTold;
 import foretress.assessment.Rule;
 import foretress.assessment.RuleSet;
 import foretress.assessment.Service;
@@ -75,10 +74,7 @@ record Outlook(Optional<CutTo> cut, boolean heals, boolean recovers, boolean wor
         }
 
         private Optional<CutTo> cut(List<Finding> inTheWay) {
-            int length = (int) Math.ceil(
-                HairTold.of(now, knowledge.ruleSet().treatments(), knowledge.lexicon(now.lookedUp())).length().cm()
-                    .orElse(0))
-                - 1;
+            int length = (int) Math.ceil(knowledge.told(now).length().cm().orElse(0)) - 1;
             Set<String> most = ids(inTheWay);
             if (length < 1 || ids(inTheWay(cutTo(1))).containsAll(most)) {
                 return Optional.empty();

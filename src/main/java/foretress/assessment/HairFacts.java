@@ -86,10 +86,13 @@ final class HairFacts {
     }
 
     FactValue metal(FactDef def, FactDef.Computation how) {
-        FactValue surely = metal(def, how, told.slow() == Truth.TRUE);
-        FactValue perhaps = metal(def, how, told.slow() != Truth.FALSE);
-        return perhaps.worst() == SUSPECTED && told.slow() != Truth.FALSE
-            ? surely.atWorst(perhaps, told.askedOfGrowth()) : surely;
+        Truth slow = told.slow();
+        FactValue surely = metal(def, how, slow == Truth.TRUE);
+        if (slow == Truth.FALSE) {
+            return surely;
+        }
+        FactValue perhaps = slow == Truth.TRUE ? surely : metal(def, how, true);
+        return perhaps.worst() == SUSPECTED ? surely.atWorst(perhaps, told.askedOfGrowth()) : surely;
     }
 
     private FactValue metal(FactDef def, FactDef.Computation how, boolean slow) {

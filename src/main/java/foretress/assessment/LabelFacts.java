@@ -27,9 +27,7 @@ final class LabelFacts {
     /** One of the lists that were given names dyes of this class, no others, no metal, and nothing that is not recognised. */
     boolean prove(String dyes) {
         return asking.ofKind(Kind.INGREDIENTS).stream().filter(question -> !asking.closed(question))
-            .flatMap(question -> asking.answer(question).stream()).filter(Answer.Text.class::isInstance)
-            .map(answer -> ((Answer.Text) answer).text()).filter(text -> !text.isBlank()).map(this::label)
-            .anyMatch(label -> proves(label, dyes));
+            .flatMap(question -> given(question).stream()).anyMatch(label -> proves(label, dyes));
     }
 
     private static boolean proves(Lexicon.Label label, String dyes) {
@@ -38,8 +36,10 @@ final class LabelFacts {
             && dye(label.risks(), label.classes()) < 2 && !label.unknownWords();
     }
 
-    private Lexicon.Label label(String text) {
-        return labels.computeIfAbsent(text, lexicon::label);
+    private Optional<Lexicon.Label> given(Question question) {
+        return asking.answer(question).filter(Answer.Text.class::isInstance)
+            .map(answer -> ((Answer.Text) answer).text())
+            .filter(text -> !text.isBlank()).map(text -> labels.computeIfAbsent(text, lexicon::label));
     }
 
     FactValue metal(FactDef def) {
@@ -73,14 +73,14 @@ final class LabelFacts {
 
     private FactValue said(FactDef def, Question question, ToIntFunction<Lexicon.Label> meaning,
         ToIntFunction<Lexicon.Word> ofWord) {
-        Optional<Answer> answer = asking.answer(question);
-        List<String> cause = List.of(question.id());
-        if (answer.isPresent() && answer.get() instanceof Answer.Text text && !text.text().isBlank()) {
-            Lexicon.Label label = label(text.text());
-            int means = meaning.applyAsInt(label);
-            return FactValue.known(def, means, cause).reading(means == 0 ? List.of() : label.words().stream()
-                .filter(word -> ofWord.applyAsInt(word) == means).map(Lexicon.Word::read).distinct().toList());
+        Optional<Lexicon.Label> given = given(question);
+        if (given.isPresent()) {
+            int means = meaning.applyAsInt(given.get());
+            return FactValue.known(def, means, List.of(question.id()))
+                .reading(means == 0 ? List.of() : given.get().words().stream()
+                    .filter(word -> ofWord.applyAsInt(word) == means).map(Lexicon.Word::read).distinct().toList());
         }
+        Optional<Answer> answer = asking.answer(question);
         boolean mayBeLeftOut = !question.required() && answer.isEmpty();
         boolean empty = answer.isPresent() && answer.get() instanceof Answer.Text;
         return mayBeLeftOut || empty || asking.closed(question) ? FactValue.known(def, 0, List.of())

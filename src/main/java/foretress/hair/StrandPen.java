@@ -69,9 +69,7 @@ final class StrandPen {
         int most = layout.equals(StrandLayout.PAPER) && map.lanes().size() > FULL_PAPER_LANES ? 1 : MOST_LINES;
         List<String> first = TextWidth.wrapped(said, room, room, most, SMALL);
         List<String> second = new ArrayList<>(TextWidth.wrapped(end, endRoom, endRoom, most, SMALL));
-        String measured = most > 1 ? words.measured(map, lane) : "";
-        second.addAll(measured.isEmpty() ? List.of()
-            : TextWidth.wrapped(measured, endRoom, endRoom, most - second.size(), SMALL));
+        second.addAll(TextWidth.wrapped(words.measured(map, lane), endRoom, endRoom, most - second.size(), SMALL));
         double height = laneHeight + Math.max(0, Math.max(first.size(), second.size()) - 1) * LINE;
         return new Placed(lane, first, second, y, height, y + height / 2);
     }

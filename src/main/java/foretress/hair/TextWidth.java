@@ -27,7 +27,7 @@ final class TextWidth {
     static List<String> wrapped(String text, double firstWidth, double width, int mostLines, double size) {
         List<String> lines = new ArrayList<>();
         String rest = text.strip();
-        while (!rest.isEmpty()) {
+        while (!rest.isEmpty() && lines.size() < mostLines) {
             double room = lines.isEmpty() ? firstWidth : width;
             int end = lines.size() == mostLines - 1 ? rest.length() : lineEnd(rest, room, size);
             lines.add(fitted(rest.substring(0, end).stripTrailing(), room, size, false));

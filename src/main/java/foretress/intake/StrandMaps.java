@@ -1,6 +1,5 @@
 package foretress.intake;
 
-import foretress.assessment.HairTold;
 import foretress.assessment.Situation;
 import foretress.hair.HairHistory;
 import foretress.hair.StrandMap;
@@ -35,8 +34,7 @@ public class StrandMaps {
 
     /** The map on the day of the service. */
     public static StrandMap map(Situation situation, Knowledge knowledge, Words words) {
-        HairHistory history =
-            HairTold.of(situation, knowledge.ruleSet().treatments(), knowledge.lexicon(situation.lookedUp())).history();
+        HairHistory history = knowledge.told(situation).history();
         List<foretress.questionnaire.SaidTreatment> listed = new ArrayList<>(situation.known());
         listed.addAll(listed(situation.answers()));
         List<Treatment> drawn = new ArrayList<>();

@@ -2,10 +2,12 @@ package foretress.knowledge;
 
 import foretress.assessment.Chemistries;
 import foretress.assessment.FactFinder;
+import foretress.assessment.HairTold;
 import foretress.assessment.Lexicon;
 import foretress.assessment.LookedUp;
 import foretress.assessment.Policy;
 import foretress.assessment.RuleSet;
+import foretress.assessment.Situation;
 import foretress.assessment.SkinTestDoubts;
 import foretress.assessment.Ways;
 import foretress.lexicon.LabelLexicon;
@@ -95,6 +97,11 @@ public final class Knowledge {
     /** Finds the facts these rules read. */
     public FactFinder factFinder() {
         return factFinder;
+    }
+
+    /** The hair's history as the client and staff told it. */
+    public HairTold told(Situation situation) {
+        return HairTold.of(situation, ruleSet.treatments(), lexicon);
     }
 
     /** Says what makes a negative skin test worthless. */

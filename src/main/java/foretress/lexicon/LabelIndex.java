@@ -24,7 +24,6 @@ final class LabelIndex {
     private static final int MOST_WORDS = 9;
     private static final int SHORTEST_DAMAGED = 3;
     private static final int LONG_ENOUGH_FOR_A_FIRST_SLIP = 6;
-    private static final int COLOUR_INDEX_DIGITS = 5;
     /** Another substance as near as this, in look-alikes, and it may be either. */
     private static final int MARGIN = 3;
 
@@ -192,7 +191,7 @@ final class LabelIndex {
 
     /** "Meta" broken off at the end of a line is read as a place on the ring. */
     private static String metaApart(String token) {
-        return token.startsWith("meta") && token.length() > COLOUR_INDEX_DIGITS ? "m" + token.substring(4) : token;
+        return token.startsWith("meta") && token.length() > "metal".length() ? "m" + token.substring(4) : token;
     }
 
     private void put(String key, int tokens, Substance substance) {

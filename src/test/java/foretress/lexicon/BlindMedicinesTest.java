@@ -1,5 +1,6 @@
 package foretress.lexicon;
 
+import static foretress.knowledge.ShippedLexicon.kinds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.knowledge.ShippedLexicon;
@@ -51,12 +52,6 @@ class BlindMedicinesTest {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static Set<String> kinds(String typed) {
-        Set<String> kinds = new TreeSet<>();
-        ShippedLexicon.MEDICINES.read(typed).names().forEach(name -> kinds.addAll(name.kinds()));
-        return kinds;
     }
 
     private static boolean asks(String typed) {

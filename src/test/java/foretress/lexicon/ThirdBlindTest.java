@@ -116,14 +116,9 @@ class ThirdBlindTest {
             .reduce(new Tally(0, 0, 0, 0), Tally::plus);
     }
 
-    private static Set<String> kinds(String typed) {
-        Set<String> kinds = new TreeSet<>();
-        ShippedLexicon.MEDICINES.read(typed).names().forEach(name -> kinds.addAll(name.kinds()));
-        return kinds;
-    }
-
     private static Set<String> kinds(Stream<String> names) {
-        return names.flatMap(name -> kinds(name).stream()).collect(Collectors.toCollection(TreeSet::new));
+        return names.flatMap(name -> ShippedLexicon.kinds(name).stream())
+            .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @Test
@@ -162,11 +157,13 @@ class ThirdBlindTest {
     /** Of "blood pressure" without a name no class can be told: it goes to a person to look up. */
     @Test
     void medicinesAreReadAndNoneIsReadAsAnother() {
-        Score taken = LINES.stream().map(line -> Score.of(kinds(line.taken().stream()), kinds(line.typed())))
-            .reduce(Score.NONE, Score::plus);
+        Score taken =
+            LINES.stream().map(line -> Score.of(kinds(line.taken().stream()), ShippedLexicon.kinds(line.typed())))
+                .reduce(Score.NONE, Score::plus);
         List<String> others = new ArrayList<>();
         for (Line line : LINES) {
-            if (!kinds(Stream.concat(line.taken().stream(), line.named().stream())).containsAll(kinds(line.typed()))) {
+            if (!kinds(Stream.concat(line.taken().stream(), line.named().stream()))
+                .containsAll(ShippedLexicon.kinds(line.typed()))) {
                 others.add(line.typed());
             }
         }

@@ -1,5 +1,6 @@
 package foretress.lexicon;
 
+import static foretress.knowledge.ShippedLexicon.kinds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.knowledge.ShippedLexicon;
@@ -30,10 +31,6 @@ class TypedMedicinesTest {
     private static Set<String> names(String typed) {
         return read(typed).stream().flatMap(n -> n.rows().stream()).map(MedicineRow::name)
             .collect(Collectors.toCollection(TreeSet::new));
-    }
-
-    private static Set<String> kinds(String typed) {
-        return read(typed).stream().flatMap(n -> n.kinds().stream()).collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static List<String> shippedNames() throws IOException {
