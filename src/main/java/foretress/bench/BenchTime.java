@@ -33,6 +33,7 @@ public class BenchTime implements AtStart {
     private long from;
     private BenchLook last;
     private long keptAt;
+    private final Object keeping = new Object();
     /** Between the start's first writing and the end: outside it a beat would write over what the last start kept. */
     private volatile boolean beating;
 
@@ -74,15 +75,31 @@ public class BenchTime implements AtStart {
 
     /** Writes the counter down, and a sleep since it was last looked at, in a transaction of its own; what it says then. */
     Run keep() {
-        Optional<BenchLook.Sleep> slept = look();
-        Run now = reading();
-        QuarkusTransaction.requiringNew().run(() -> {
-            slept.filter(any -> !BenchRecord.running().isEmpty())
-                .ifPresent(sleep -> BenchGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
+        return kept(true);
+    }
+
+    /** One at a time: a sleep that one has seen is written down before another can end the test it fell into. */
+    private Run kept(boolean always) {
+        synchronized (keeping) {
+            Optional<BenchLook.Sleep> slept = look();
+            Run now = reading();
+            if (QuarkusTransaction.requiringNew().call(() -> written(now, slept, always))) {
+                keptAt = nanos.read();
+            }
+            return now;
+        }
+    }
+
+    private boolean written(Run now, Optional<BenchLook.Sleep> slept, boolean always) {
+        boolean running = !BenchRecord.running().isEmpty();
+        boolean due = always || running || nanos.read() - keptAt > SELDOM_NANOS;
+        if (running) {
+            slept.ifPresent(sleep -> BenchGap.keep(sleep.ranMillis(), sleep.from(), sleep.to(), true));
+        }
+        if (due) {
             BenchClock.keep(now, clock.instant());
-        });
-        keptAt = nanos.read();
-        return now;
+        }
+        return due;
     }
 
     /** It moves neither counter: a machine that slept looks like a clock put forward, which must shorten nothing. */
@@ -99,14 +116,8 @@ public class BenchTime implements AtStart {
     }
 
     void beat() {
-        if (!beating) {
-            return;
-        }
-        boolean running = QuarkusTransaction.requiringNew().call(() -> !BenchRecord.running().isEmpty());
-        if (running || nanos.read() - keptAt > SELDOM_NANOS) {
-            keep();
-        } else {
-            look();
+        if (beating) {
+            kept(false);
         }
     }
 
