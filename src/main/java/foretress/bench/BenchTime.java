@@ -31,7 +31,7 @@ public class BenchTime implements AtStart {
     private final Clockwork clockwork;
     private Run base = Run.NONE;
     private long from;
-    private BenchLook last;
+    private volatile BenchLook last;
     private long keptAt;
     private final Object keeping = new Object();
     /** Between the start's first writing and the end: outside it a beat would write over what the last start kept. */
@@ -81,8 +81,9 @@ public class BenchTime implements AtStart {
     /** One at a time: a sleep that one has seen is written down before another can end the test it fell into. */
     private Run kept(boolean always) {
         synchronized (keeping) {
-            Optional<BenchLook.Sleep> slept = look();
-            Run now = reading();
+            BenchLook before = last;
+            Run now = look();
+            Optional<BenchLook.Sleep> slept = last.sleptSince(before);
             if (QuarkusTransaction.requiringNew().call(() -> written(now, slept, always))) {
                 keptAt = nanos.read();
             }
@@ -102,12 +103,14 @@ public class BenchTime implements AtStart {
         return due;
     }
 
-    /** It moves neither counter: a machine that slept looks like a clock put forward, which must shorten nothing. */
-    private synchronized Optional<BenchLook.Sleep> look() {
-        BenchLook before = last;
+    /**
+     * What has run by now; whoever starts a watch with it has every later sleep in that watch, for the counter was read once. It moves
+     * neither counter: a machine that slept looks like a clock put forward, which must shorten nothing.
+     */
+    private synchronized Run look() {
         long counted = nanos.read();
         last = new BenchLook(clock.instant(), counted, base.on(counted - from));
-        return last.sleptSince(before);
+        return last.run();
     }
 
     @Scheduled(every = "${foretress.bench.every:5s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)

@@ -39,6 +39,7 @@ class BenchTimeTest {
     @AfterEach
     void putTheClockBack() {
         clock.reset();
+        nanos.step(Duration.ZERO);
     }
 
     private BenchRecord running(BenchKind kind, int minutes) {
@@ -154,6 +155,16 @@ class BenchTimeTest {
         time.beat();
         List<BenchGap> gaps = QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)));
         assertThat(gaps).singleElement().matches(gap -> Duration.between(gap.from(), gap.to()).toMinutes() == 20);
+    }
+
+    @Test
+    @DisplayName("R58: a machine that falls asleep right after a test began sleeps in that test, however long the start took to write down")
+    void aSleepRightAfterTheStartIsSaid() {
+        nanos.step(Duration.ofMillis(3));
+        BenchRecord test = running(BenchKind.CUTTING, 30);
+        clock.move(Duration.ofMinutes(7));
+        tests.end(found(test), salon.stylist().id);
+        assertThat(QuarkusTransaction.requiringNew().call(() -> tests.gaps(found(test)))).hasSize(1);
     }
 
     @Test
