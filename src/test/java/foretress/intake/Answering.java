@@ -50,14 +50,19 @@ public final class Answering {
     /** Answers page after page until it is all read back. */
     public Answering all() {
         for (int i = 0; i < 60 && !walker.at().equals("/answers/read-back"); i++) {
-            if (walker.at().equals("/answers/care")) {
-                walker.open(walker.only("a.main").attr("href"));
-            } else {
-                page();
-            }
+            step();
         }
         assertThat(walker.at()).isEqualTo("/answers/read-back");
         return this;
+    }
+
+    /** Answers the page that is open, or goes on from one that asks nothing. */
+    Answering step() {
+        if (walker.at().equals("/answers/care")) {
+            walker.open(walker.only("a.main").attr("href"));
+            return this;
+        }
+        return page();
     }
 
     /** Answers the page that is open. */
@@ -124,6 +129,10 @@ public final class Answering {
 
     private void length(Element question, Map<String, List<String>> filled) {
         String id = question.selectFirst("input[name$=.cm]").attr("name").replace(".cm", "");
+        if (told.getOrDefault(id, List.of()).contains("dont-know")) {
+            filled.put(id, told.get(id));
+            return;
+        }
         filled.put(id + ".cm", told.getOrDefault(id, List.of("40")));
         filled.put(id + ".straight", List.of("yes"));
     }

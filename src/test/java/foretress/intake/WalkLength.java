@@ -1,11 +1,10 @@
 package foretress.intake;
 
-import foretress.Walker;
 import java.util.ArrayList;
 import java.util.List;
 import org.jsoup.nodes.Document;
 
-/** Counts the words a client sees on each page without opening anything: closed folds, lists of a select what only
+/** Counts taps, and the words a client sees on each page without opening anything: closed folds, lists of a select what only
  * a screen reader says, and the fields that a browser shows only after a choice are not seen. */
 final class WalkLength {
     private static final String UNSEEN = "script, style, template, svg, .skip, .unseen, [hidden], head,"
@@ -13,12 +12,21 @@ final class WalkLength {
     private final List<String> lines = new ArrayList<>();
     private int words;
 
-    void read(Walker walker) {
+    private int before;
+    private int taps;
+
+    void read(TappingWalker walker) {
         Document page = walker.page().clone();
         page.select(UNSEEN).remove();
         int seen = page.body().text().split("\\s+").length;
-        lines.add("%4d %s".formatted(seen, walker.at()));
+        before = lines.isEmpty() ? walker.taps() : before;
+        lines.add("%4d words, %2d taps to get here: %s".formatted(seen, walker.taps() - before - taps, walker.at()));
+        taps = walker.taps() - before;
         words += seen;
+    }
+
+    int taps() {
+        return taps;
     }
 
     int pages() {
@@ -31,6 +39,6 @@ final class WalkLength {
 
     @Override
     public String toString() {
-        return String.join("\n", lines) + "\n%4d words on %d pages".formatted(words, pages());
+        return String.join("\n", lines) + "\n%4d words, %d taps, %d pages".formatted(words, taps, pages());
     }
 }

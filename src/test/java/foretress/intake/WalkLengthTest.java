@@ -2,17 +2,24 @@ package foretress.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import foretress.Walker;
+import com.lowagie.text.pdf.PdfReader;
+import foretress.MovedClock;
 import foretress.salon.OpenSalon;
 import foretress.visit.VisitMaker;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.io.IOException;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,20 +27,30 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** How long the conversation is, from the door to "signed": pages, taps and the words that stand on them without a tap. */
 @QuarkusTest
 class WalkLengthTest {
+    private static final String RETURNING = "returning after six weeks, nothing new";
+    private static final double LONGER_IN_SPANISH = 1.25;
     @Inject OpenSalon salon;
     @Inject VisitMaker make;
     @Inject Knocking knocking;
+    @Inject MovedClock clock;
 
     @BeforeEach
     void aSalon() {
         salon.open();
     }
 
+    @AfterEach
+    void theClock() {
+        clock.reset();
+    }
+
+    /** Each with its most pages, taps and words. */
     static Stream<Arguments> clients() {
         return Stream.of(
-            Arguments.of("a first colour, nothing to tell", Map.of(), 17, 2_250),
-            Arguments.of("box dye, henna and lotion, three times uncertain", boxDyeHennaAndLotion(), 20, 2_650),
-            Arguments.of("a black henna reaction", blackHenna(), 21, 2_800));
+            Arguments.of("a first colour, nothing to tell", Map.of(), 17, 53, 2_230),
+            Arguments.of("box dye, henna and lotion, three times uncertain", boxDyeHennaAndLotion(), 20, 59, 2_650),
+            Arguments.of("a black henna reaction", blackHenna(), 21, 62, 2_780),
+            Arguments.of(RETURNING, Map.of(), 17, 53, 2_230));
     }
 
     private static Map<String, List<String>> boxDyeHennaAndLotion() {
@@ -49,25 +66,67 @@ class WalkLengthTest {
             "medicines.route", List.of("mouth"), "medicines.last", List.of("now"));
     }
 
-    @ParameterizedTest(name = "{0}")
-    @MethodSource("clients")
-    @DisplayName("R52: the conversation grows no longer: pages and words have a ceiling")
-    void theConversationIsNoLonger(String client, Map<String, List<String>> told, int pages, int words) {
-        WalkLength length = walked(told);
-        assertThat(length.pages()).as("pages%n%s", length).isLessThanOrEqualTo(pages);
-        assertThat(length.words()).as("words%n%s", length).isLessThanOrEqualTo(words);
+    private Map<String, List<String>> nothingKnown() {
+        Map<String, List<String>> all = new HashMap<>(knocking.knowsNothing());
+        all.put("hair-length", List.of("dont-know"));
+        return all;
     }
 
-    private WalkLength walked(Map<String, List<String>> told) {
-        Walker walker = new Walker().open(knocking.link(make.visit(LocalDate.of(1965, 3, 4))));
-        var length = new WalkLength();
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("clients")
+    @DisplayName("R52: the conversation grows no longer: pages, taps and words have a ceiling")
+    void theConversationIsNoLonger(String client, Map<String, List<String>> told, int pages, int taps, int words) {
+        isNoLonger(told, client.equals(RETURNING), pages, taps, words);
+    }
+
+    @Test
+    @DisplayName("R52: whoever knows nothing of all that is asked has a ceiling too, and a paper of at most so many pages")
+    void notKnowingIsNoLonger() throws IOException {
+        byte[] paper = isNoLonger(nothingKnown(), false, 28, 87, 4_110).open("/answers/copy").response().asByteArray();
+        try (PdfReader read = new PdfReader(paper)) {
+            assertThat(read.getNumberOfPages()).isLessThanOrEqualTo(4);
+        }
+    }
+
+    private TappingWalker isNoLonger(Map<String, List<String>> told, boolean returning, int pages, int taps,
+        int words) {
+        var english = new WalkLength();
+        TappingWalker client = walked(english, told, "en", returning);
+        assertThat(english.pages()).as("pages%n%s", english).isLessThanOrEqualTo(pages);
+        assertThat(english.taps()).as("taps%n%s", english).isLessThanOrEqualTo(taps);
+        assertThat(english.words()).as("words%n%s", english).isLessThanOrEqualTo(words);
+        var spanish = new WalkLength();
+        walked(spanish, told, "es", returning);
+        assertThat((double) spanish.words()).as("words in Spanish%n%s%nin English%n%s", spanish, english)
+            .isLessThanOrEqualTo(english.words() * LONGER_IN_SPANISH);
+        return client;
+    }
+
+    private TappingWalker walked(WalkLength length, Map<String, List<String>> told, String language,
+        boolean returning) {
+        UUID visit = make.visit(LocalDate.of(1965, 3, 4));
+        var walker = new TappingWalker();
+        if (returning) {
+            walk(new WalkLength(), walker, visit, told, language);
+            clock.move(Duration.ofDays(42));
+            visit = make.again(visit);
+        }
+        walk(length, walker, visit, told, language);
+        return walker;
+    }
+
+    private void walk(WalkLength length, TappingWalker walker, UUID visit, Map<String, List<String>> told,
+        String language) {
+        walker.open(knocking.link(visit));
         length.read(walker);
-        length.read(walker.send(Map.of("language", "en")));
-        length.read(walker.send(Map.of("day", "4", "month", "3", "year", "1965")));
+        walker.send(Map.of("language", language));
+        length.read(walker);
+        walker.send(Map.of("day", "4", "month", "3", "year", "1965"));
+        length.read(walker);
         Answering client = Answering.on(walker, told).agree();
         for (length.read(walker); !walker.at().equals("/answers/read-back"); length.read(walker)) {
             if (walker.at().equals("/answers/care")) {
-                walker.open(walker.only("a.main").attr("href"));
+                walker.press("a.main");
             } else {
                 client.page();
             }
@@ -76,6 +135,5 @@ class WalkLengthTest {
         length.read(walker);
         client.sign("Ottilie Brandt");
         length.read(walker);
-        return length;
     }
 }

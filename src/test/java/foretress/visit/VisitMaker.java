@@ -40,15 +40,21 @@ public class VisitMaker {
     }
 
     public UUID visit(Optional<LocalDate> born, Optional<String> email) {
-        return QuarkusTransaction.requiringNew().call(() -> {
-            Client client =
-                clients.add(new Clients.Person("Ottilie", "Brandt", born, email, Optional.of("01632 960 333"), "en"));
-            ZoneId zone = Salon.the().zoneId();
-            LocalDateTime wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(5).atTime(LocalTime.of(14, 0));
-            return visits
-                .book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
-                    salon.stylist().id, List.of(new Booked("colour-whole", List.of("colour"))))).id;
-        });
+        return QuarkusTransaction.requiringNew().call(() -> booked(
+            clients.add(new Clients.Person("Ottilie", "Brandt", born, email, Optional.of("01632 960 333"), "en"))));
+    }
+
+    /** The same client comes again, in five days from now, for the same. */
+    public UUID again(UUID visit) {
+        return QuarkusTransaction.requiringNew().call(() -> booked(Visit.<Visit>findById(visit).client));
+    }
+
+    private UUID booked(Client client) {
+        ZoneId zone = Salon.the().zoneId();
+        LocalDateTime wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(5).atTime(LocalTime.of(14, 0));
+        return visits
+            .book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
+                salon.stylist().id, List.of(new Booked("colour-whole", List.of("colour"))))).id;
     }
 
     /** A day with a bit of everything on it, today, under the invented names of the demo salon. */
