@@ -10,6 +10,7 @@ import foretress.closing.Closing;
 import foretress.closing.ClosingSaid;
 import foretress.closing.ClosingWords;
 import foretress.closing.Closings;
+import foretress.closing.Course;
 import foretress.closing.HairPhotos;
 import foretress.closing.KeptClosing;
 import foretress.consent.Consents;
@@ -106,7 +107,7 @@ class CardVisits {
     private DoneView done(KeptClosing kept) {
         Closing closing = closings.read(kept);
         return new DoneView(services(closing), closing.used().stream().map(this::product).toList(),
-            closing.strandTest().isEmpty() ? "" : said.strandTest(closing.strandTest()), wrong(closing.wrong()),
+            closing.strandTest().map(said::strandTest).orElse(""), wrong(closing.wrong()),
             closing.wrong().happened(), closing.condition(), closing.notes(),
             closing.correction(), say.done_by(text.staff(kept.closedBy())) + ", " + text.moment(kept.closedAt()));
     }
@@ -117,23 +118,24 @@ class CardVisits {
             .forEach(id -> services.add(text.service(id) + ": " + said.course(closing.courses().get(id))));
         closing.done().stream().filter(done -> !closing.courses().containsKey(done.serviceId()))
             .forEach(done -> services.add(text.service(done.serviceId())));
-        return services.isEmpty() ? List.of(said.course(Closing.NOT_DONE)) : services;
+        return services.isEmpty() ? List.of(said.course(Course.NOT_DONE)) : services;
     }
 
     private List<String> wrong(Closing.Wrong wrong) {
         if (!wrong.happened()) {
-            return wrong.said().isEmpty() ? List.of() : List.of(closing.wrong_nothing());
+            return wrong.said() == Closing.Wrong.Said.NOT_ASKED ? List.of() : List.of(closing.wrong_nothing());
         }
         String kinds = wrong.kinds().stream().map(said::kind).collect(Collectors.joining(", "));
         return Stream
-            .of(closing.wrong_text(kinds) + ". " + said.when(wrong.when()) + ".", wrong.words(), wrong.helped())
+            .of(closing.wrong_text(kinds) + "." + wrong.when().map(when -> " " + said.when(when) + ".").orElse(""),
+                wrong.words(), wrong.helped())
             .filter(line -> !line.isBlank()).toList();
     }
 
     private String product(Closing.Used used) {
         Closing.Planned plan = used.planned();
         Stream<String> parts =
-            Stream.of(said.zone(used.zone()), used.product() + planned(used.product(), plan.product()),
+            Stream.of(used.zone().map(said::zone).orElse(""), used.product() + planned(used.product(), plan.product()),
                 used.shade().isBlank() ? "" : say.shade(used.shade()) + planned(used.shade(), plan.shade()),
                 used.batch().isBlank() ? "" : say.batch(used.batch()),
                 used.ratio(), used.grams().isBlank() ? "" : used.grams() + " g",

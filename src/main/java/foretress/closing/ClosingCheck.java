@@ -3,12 +3,12 @@ package foretress.closing;
 import foretress.bench.BenchNumber;
 import foretress.closing.Closing.Used;
 import foretress.closing.Closing.Wrong;
-import foretress.closing.Closing.Zones;
 import foretress.knowledge.Knowledge;
 import foretress.visit.Booked;
 import foretress.web.Mistakes;
 import jakarta.inject.Singleton;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Nothing closes before a person has said what was done, and how. */
@@ -35,7 +35,7 @@ class ClosingCheck {
         }
         if (form.anythingDone()) {
             mistakes.expect(!form.products().isEmpty() || dry(form, ahead), "product-0", say.products_missing());
-            mistakes.expect(Closing.STRAND_TESTS.contains(form.strandTest()), "strand", say.strand_missing());
+            mistakes.expect(form.strandTest().isPresent(), "strand", say.strand_missing());
         }
         wrong(form.wrong(), mistakes);
         mistakes.expect(!form.anythingDone() || !form.condition().isEmpty(), "condition", say.condition_missing());
@@ -50,10 +50,11 @@ class ClosingCheck {
 
     private void courses(ClosingForm form, List<Booked> ahead, Mistakes mistakes) {
         if (ahead.isEmpty()) {
-            mistakes.expect(form.courses().get(0).equals(Closing.NOT_DONE), "course-0", say.course_none_missing());
+            mistakes.expect(form.courses().get(0).equals(Optional.of(Course.NOT_DONE)), "course-0",
+                say.course_none_missing());
         }
         for (int i = 0; i < ahead.size(); i++) {
-            mistakes.expect(Closing.COURSES.contains(form.courses().get(i)), "course-" + i, say.course_missing());
+            mistakes.expect(form.courses().get(i).isPresent(), "course-" + i, say.course_missing());
         }
     }
 
@@ -68,7 +69,7 @@ class ClosingCheck {
             return;
         }
         mistakes.expect(!one.product().isEmpty(), "product-" + i, say.product_missing());
-        mistakes.expect(Zones.CODES.contains(one.zone()), "zone-" + i, say.zone_missing());
+        mistakes.expect(one.zone().isPresent(), "zone-" + i, say.zone_missing());
         mistakes.expect(one.minutes().isEmpty() || minutes(one.minutes()), "minutes-" + i,
             say.minutes_wrong(one.minutes()));
         mistakes.expect(one.grams().isEmpty() || BenchNumber.read(one.grams()).isPresent(), "grams-" + i,
@@ -83,13 +84,13 @@ class ClosingCheck {
     }
 
     private void wrong(Wrong wrong, Mistakes mistakes) {
-        if (!mistakes.expect(wrong.said().equals("no") || wrong.happened(), "wrong", say.wrong_missing())
+        if (!mistakes.expect(wrong.said() != Wrong.Said.NOT_ASKED, "wrong", say.wrong_missing())
             || !wrong.happened()) {
             return;
         }
-        mistakes.expect(!wrong.kinds().isEmpty() && Wrong.KINDS.containsAll(wrong.kinds()), "wrong-kind",
+        mistakes.expect(!wrong.kinds().isEmpty(), "wrong-kind",
             say.wrong_kind_missing());
-        mistakes.expect(Wrong.WHEN.contains(wrong.when()), "wrong-when", say.wrong_when_missing());
+        mistakes.expect(wrong.when().isPresent(), "wrong-when", say.wrong_when_missing());
         mistakes.expect(!wrong.helped().isEmpty(), "wrong-helped", say.wrong_helped_missing());
         mistakes.expect(wrong.words().length() <= LONGEST_NOTE && wrong.helped().length() <= LONGEST_NOTE,
             "wrong-helped", say.too_long(LONGEST_NOTE));

@@ -8,6 +8,7 @@ import foretress.web.Form;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -17,19 +18,22 @@ import java.util.stream.IntStream;
  * @param version the closing it was filled in from; 0 where there was none
  * @param courses how each service went, in the order of the services; blank where nothing was chosen
  */
-public record ClosingForm(String submission, int version, List<String> courses, List<Used> used, String strandTest,
+public record ClosingForm(String submission, int version, List<Optional<Course>> courses, List<Used> used,
+    Optional<StrandTrial> strandTest,
     Wrong wrong, String condition,
     String notes, String why) {
     static final int MOST_PRODUCTS = 12;
 
     static ClosingForm blank(String submission, int services, List<Used> planned) {
-        return new ClosingForm(submission, 0, Collections.nCopies(services, ""), planned, "", Wrong.NOT_ASKED, "", "",
+        return new ClosingForm(submission, 0, Collections.nCopies(services, Optional.empty()), planned,
+            Optional.empty(), Wrong.NOT_ASKED, "", "",
             "");
     }
 
     /** As it is kept, to be put right. */
     static ClosingForm of(Closing kept, int version, String submission, List<Booked> services) {
-        List<String> courses = services.stream().map(one -> kept.courses().getOrDefault(one.serviceId(), "")).toList();
+        List<Optional<Course>> courses =
+            services.stream().map(one -> Optional.ofNullable(kept.courses().get(one.serviceId()))).toList();
         List<Used> used = kept.used().isEmpty() ? List.of(Used.blankLine()) : kept.used();
         return new ClosingForm(submission, version, courses, used, kept.strandTest(), kept.wrong(), kept.condition(),
             kept.notes(), "");
@@ -40,11 +44,12 @@ public record ClosingForm(String submission, int version, List<String> courses, 
         int lines = Math.min(MOST_PRODUCTS, number(form.one("lines")) + (form.ticked("more") ? 1 : 0));
         List<Used> used = IntStream.range(0, lines)
             .mapToObj(i -> used(form, i, i < plan.size() ? plan.get(i) : Planned.NOTHING)).toList();
-        var wrong = new Wrong(form.one("wrong"), form.all("wrong-kind"), form.one("wrong-when"),
-            form.one("wrong-words"), form.one("wrong-helped"));
+        var wrong = new Wrong(Wrong.Said.of(form.one("wrong")),
+            form.all("wrong-kind").stream().flatMap(code -> Mishap.of(code).stream()).toList(),
+            Showed.of(form.one("wrong-when")), form.one("wrong-words"), form.one("wrong-helped"));
         return new ClosingForm(form.one("submission"), number(form.one("version")),
-            IntStream.range(0, Math.max(1, services)).mapToObj(i -> form.one("course-" + i)).toList(),
-            used, form.one("strand"), wrong, form.one("condition"), form.one("notes"), form.one("why"));
+            IntStream.range(0, Math.max(1, services)).mapToObj(i -> Course.of(form.one("course-" + i))).toList(),
+            used, StrandTrial.of(form.one("strand")), wrong, form.one("condition"), form.one("notes"), form.one("why"));
     }
 
     private static int number(String typed) {
@@ -52,7 +57,8 @@ public record ClosingForm(String submission, int version, List<String> courses, 
     }
 
     private static Used used(Form form, int i, Planned planned) {
-        return new Used(form.one("zone-" + i), form.one("product-" + i), form.one("batch-" + i), form.one("shade-" + i),
+        return new Used(AppliedTo.of(form.one("zone-" + i)), form.one("product-" + i), form.one("batch-" + i),
+            form.one("shade-" + i),
             form.one("ratio-" + i),
             form.one("grams-" + i), form.one("strength-" + i), form.one("minutes-" + i), planned);
     }
@@ -62,7 +68,7 @@ public record ClosingForm(String submission, int version, List<String> courses, 
     }
 
     boolean anythingDone() {
-        return courses.stream().anyMatch(course -> !course.isEmpty() && !course.equals(Closing.NOT_DONE));
+        return courses.stream().flatMap(Optional::stream).anyMatch(course -> course != Course.NOT_DONE);
     }
 
     List<Used> products() {
@@ -70,24 +76,24 @@ public record ClosingForm(String submission, int version, List<String> courses, 
     }
 
     Closing closing(List<Booked> planned) {
-        Map<String, String> went = IntStream.range(0, planned.size()).boxed()
-            .collect(Collectors.toMap(i -> planned.get(i).serviceId(), courses::get, (a, b) -> a));
+        Map<String, Course> went = IntStream.range(0, planned.size()).boxed()
+            .collect(Collectors.toMap(i -> planned.get(i).serviceId(), i -> courses.get(i).orElseThrow(), (a, b) -> a));
         List<Booked> done =
-            planned.stream().filter(one -> !went.get(one.serviceId()).equals(Closing.NOT_DONE)).toList();
+            planned.stream().filter(one -> went.get(one.serviceId()) != Course.NOT_DONE).toList();
         Wrong what = wrong.happened() ? wrong : Wrong.NOTHING;
-        return new Closing(done, went, done.isEmpty() ? List.of() : products(), done.isEmpty() ? "" : strandTest, what,
+        return new Closing(done, went, done.isEmpty() ? List.of() : products(),
+            done.isEmpty() ? Optional.empty() : strandTest, what,
             condition, notes, why);
     }
 
     /** One line of the form: its cells in the order in which they are read. */
-    public record Row(int place, String zone, List<Zone> zones, String zoneLabel, Cell product, Cell batch,
+    public record Row(int place, String zone, List<ClosingView.Option> zones, String zoneLabel, Cell product,
+        Cell batch,
         List<Cell> cells) {
         public String getZoneName() {
             return "zone-" + place;
         }
     }
-
-    public record Zone(String code, String label, boolean chosen) {}
 
     /**
      * One value of a line.

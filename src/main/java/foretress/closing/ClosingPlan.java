@@ -32,7 +32,7 @@ class ClosingPlan {
     /** Where a plan says nothing there is one empty line. */
     List<Used> lines(Visit visit, List<Booked> services) {
         Planned planned = planned(visit);
-        return List.of(new Used(planned.product().isEmpty() ? "" : zone(services), planned.product(), "",
+        return List.of(new Used(planned.product().isEmpty() ? Optional.empty() : zone(services), planned.product(), "",
             planned.shade(), "", "", planned.strength(), planned.minutes(), planned));
     }
 
@@ -53,9 +53,8 @@ class ClosingPlan {
     }
 
     /** Where the service goes; several places are several lines. */
-    private String zone(List<Booked> services) {
+    private Optional<AppliedTo> zone(List<Booked> services) {
         return services.stream().findFirst().flatMap(first -> knowledge.ruleSet().service(first.serviceId()))
-            .map(service -> service.placing().appliedTo())
-            .orElse(Placing.WHOLE);
+            .map(service -> service.placing().appliedTo()).or(() -> Optional.of(Placing.WHOLE)).flatMap(AppliedTo::of);
     }
 }

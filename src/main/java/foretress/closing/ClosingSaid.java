@@ -16,60 +16,59 @@ public class ClosingSaid {
         return !planned.isEmpty() && !planned.equals(used);
     }
 
-    public String course(String code) {
-        return switch (code) {
-            case "as-planned" -> say.course_as_planned();
-            case "changed" -> say.course_changed();
-            case "stopped" -> say.course_stopped();
-            default -> say.course_not_done();
+    public String course(Course course) {
+        return switch (course) {
+            case AS_PLANNED -> say.course_as_planned();
+            case CHANGED -> say.course_changed();
+            case STOPPED -> say.course_stopped();
+            case NOT_DONE -> say.course_not_done();
         };
     }
 
-    public String strandTest(String code) {
-        return switch (code) {
-            case "good" -> say.strand_good();
-            case "poor" -> say.strand_poor();
-            case "stopped" -> say.strand_stopped();
-            default -> say.strand_not_done();
+    public String strandTest(StrandTrial result) {
+        return switch (result) {
+            case GOOD -> say.strand_good();
+            case POOR -> say.strand_poor();
+            case STOPPED -> say.strand_stopped();
+            case NOT_DONE -> say.strand_not_done();
         };
     }
 
-    public String zone(String code) {
-        return switch (code) {
-            case "regrowth" -> say.zone_regrowth();
-            case "lengths-ends" -> say.zone_lengths_ends();
-            case "ends" -> say.zone_ends();
-            case "whole" -> say.zone_whole();
-            case "strands" -> say.zone_strands();
-            case "brows-lashes" -> say.zone_brows_lashes();
-            default -> "";
+    public String zone(AppliedTo zone) {
+        return switch (zone) {
+            case REGROWTH -> say.zone_regrowth();
+            case LENGTHS_ENDS -> say.zone_lengths_ends();
+            case ENDS -> say.zone_ends();
+            case WHOLE -> say.zone_whole();
+            case STRANDS -> say.zone_strands();
+            case BROWS_LASHES -> say.zone_brows_lashes();
         };
     }
 
-    public String kind(String code) {
-        return switch (code) {
-            case "sting" -> say.kind_sting();
-            case "sore" -> say.kind_sore();
-            case "itch" -> say.kind_itch();
-            case "swelling" -> say.kind_swelling();
-            case "blisters" -> say.kind_blisters();
-            case "hives" -> say.kind_hives();
-            case "breathing" -> say.kind_breathing();
-            case "unwell" -> say.kind_unwell();
-            case "skin" -> say.kind_skin();
-            case "breakage" -> say.kind_breakage();
-            case "heat" -> say.kind_heat();
-            case "colour" -> say.kind_colour();
-            default -> say.kind_other();
+    public String kind(Mishap kind) {
+        return switch (kind) {
+            case STING -> say.kind_sting();
+            case SORE -> say.kind_sore();
+            case ITCH -> say.kind_itch();
+            case SWELLING -> say.kind_swelling();
+            case BLISTERS -> say.kind_blisters();
+            case HIVES -> say.kind_hives();
+            case BREATHING -> say.kind_breathing();
+            case UNWELL -> say.kind_unwell();
+            case SKIN -> say.kind_skin();
+            case BREAKAGE -> say.kind_breakage();
+            case HEAT -> say.kind_heat();
+            case COLOUR -> say.kind_colour();
+            case OTHER -> say.kind_other();
         };
     }
 
-    public String when(String code) {
-        return switch (code) {
-            case "while-on" -> say.when_while_on();
-            case "two-hours" -> say.when_two_hours();
-            case "two-days" -> say.when_two_days();
-            default -> say.when_later();
+    public String when(Showed when) {
+        return switch (when) {
+            case WHILE_ON -> say.when_while_on();
+            case TWO_HOURS -> say.when_two_hours();
+            case TWO_DAYS -> say.when_two_days();
+            case LATER -> say.when_later();
         };
     }
 

@@ -3,7 +3,6 @@ package foretress.closing;
 import foretress.closing.Closing.Planned;
 import foretress.closing.Closing.Used;
 import foretress.closing.Closing.Wrong;
-import foretress.closing.Closing.Zones;
 import foretress.decision.DecisionText;
 import foretress.salon.ProductLines;
 import foretress.salon.Staff;
@@ -16,7 +15,9 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -57,32 +58,43 @@ public class ClosingView {
     TemplateInstance page(Visit visit, List<Booked> ahead, ClosingForm form, String over, Mistakes mistakes) {
         boolean closed = visit.state == State.CLOSED;
         var strand = new Ask("strand", say.strand(), say.strand_aside(),
-            options(Closing.STRAND_TESTS, said::strandTest, form.strandTest()::equals));
+            options(StrandTrial.values(), StrandTrial::code, said::strandTest, chosen(form.strandTest())));
         var wrong = new Ask("wrong", say.wrong(), say.wrong_aside(),
-            List.of(new Option("no", say.wrong_no(), form.wrong().said().equals("no")),
+            List.of(new Option("no", say.wrong_no(), form.wrong().said() == Wrong.Said.NO),
                 new Option("yes", say.wrong_yes(), form.wrong().happened())));
         var when =
-            new Ask("wrong-when", say.wrong_when(), "", options(Wrong.WHEN, said::when, form.wrong().when()::equals));
+            new Ask("wrong-when", say.wrong_when(), "",
+                options(Showed.values(), Showed::code, said::when, chosen(form.wrong().when())));
         return new ClosingPage(text.head(visit), closed, over, courses(ahead, form), rows(form),
             form.used().size() < ClosingForm.MOST_PRODUCTS,
             lines.inUse().stream().map(line -> line.name).toList(), strand, wrong,
-            options(Wrong.KINDS, said::kind, form.wrong().kinds()::contains), when, form,
+            options(Mishap.values(), Mishap::code, said::kind, form.wrong().kinds()::contains), when, form,
             closed ? say.into_correction() : say.into(), shown(visit), mistakes);
     }
 
     private List<Ask> courses(List<Booked> ahead, ClosingForm form) {
         if (ahead.isEmpty()) {
             return List.of(new Ask("course-0", say.course(), say.course_none(),
-                options(List.of(Closing.NOT_DONE), said::course, form.courses().get(0)::equals)));
+                courses(form, 0, Course.NOT_DONE)));
         }
         return IntStream.range(0, ahead.size())
             .mapToObj(i -> new Ask("course-" + i, say.course(), text.service(ahead.get(i).serviceId()),
-                options(Closing.COURSES, said::course, form.courses().get(i)::equals)))
+                courses(form, i, Course.values())))
             .toList();
     }
 
-    private static List<Option> options(List<String> codes, Function<String, String> words, Predicate<String> chosen) {
-        return codes.stream().map(code -> new Option(code, words.apply(code), chosen.test(code))).toList();
+    private List<Option> courses(ClosingForm form, int place, Course... offered) {
+        return options(offered, Course::code, said::course, chosen(form.courses().get(place)));
+    }
+
+    private static <T> Predicate<T> chosen(Optional<T> one) {
+        return other -> one.filter(other::equals).isPresent();
+    }
+
+    private static <T> List<Option> options(T[] offered, Function<T, String> code, Function<T, String> words,
+        Predicate<T> chosen) {
+        return Arrays.stream(offered).map(one -> new Option(code.apply(one), words.apply(one), chosen.test(one)))
+            .toList();
     }
 
     private List<ClosingForm.Row> rows(ClosingForm form) {
@@ -90,9 +102,8 @@ public class ClosingView {
         for (int i = 0; i < form.used().size(); i++) {
             Used one = form.used().get(i);
             Planned plan = one.planned();
-            rows.add(new ClosingForm.Row(i, one.zone(),
-                Zones.CODES.stream().map(code -> new ClosingForm.Zone(code, said.zone(code), code.equals(one.zone())))
-                    .toList(),
+            rows.add(new ClosingForm.Row(i, one.zone().map(AppliedTo::code).orElse(""),
+                options(AppliedTo.values(), AppliedTo::code, said::zone, chosen(one.zone())),
                 say.zone(), cell("product", i, say.product(), one.product(), "", plan.product(), false),
                 cell("batch", i, say.batch(), one.batch(), "", "", false),
                 List.of(cell("shade", i, say.shade(), one.shade(), "", plan.shade(), false),

@@ -1,12 +1,12 @@
 package foretress.closing;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** What can go wrong at a service, in the order in which it is asked; the first nine are the skin's and the body's. */
-enum Mishap {
+public enum Mishap {
     STING("sting-rinsed"), SORE("sore"), ITCH("itch-after"), SWELLING("swelling"), BLISTERS("blisters"),
     HIVES("hives"), BREATHING("breathing"), UNWELL("faint"), SKIN("other"),
     BREAKAGE(""), HEAT(""), COLOUR(""), OTHER("");
@@ -18,7 +18,8 @@ enum Mishap {
     }
 
     /** As posted and stored. */
-    String code() {
+    @JsonValue
+    public String code() {
         return name().toLowerCase(Locale.ROOT);
     }
 
@@ -27,10 +28,7 @@ enum Mishap {
         return Optional.of(told).filter(code -> !code.isEmpty());
     }
 
-    static List<String> codes() {
-        return Arrays.stream(values()).map(Mishap::code).toList();
-    }
-
+    /** Empty for every other code, and for none. */
     static Optional<Mishap> of(String code) {
         return Arrays.stream(values()).filter(mishap -> mishap.code().equals(code)).findFirst();
     }

@@ -36,7 +36,7 @@ final class SeenHere {
      * @return one for each reaction as it could be told
      */
     List<Answers> reactions(Closing closing, LocalDate day, LocalDate today) {
-        List<String> signs = closing.wrong().mishaps().flatMap(mishap -> mishap.asTold().stream()).toList();
+        List<String> signs = closing.wrong().kinds().stream().flatMap(mishap -> mishap.asTold().stream()).toList();
         return signs.isEmpty() ? List.of()
             : told(closing).map(how -> told(how, signs, closing.wrong(), day, today)).distinct().toList();
     }
@@ -56,7 +56,7 @@ final class SeenHere {
     }
 
     private static boolean happened(Closing closing, Mishap what) {
-        return closing.wrong().mishaps().anyMatch(what::equals);
+        return closing.wrong().kinds().stream().anyMatch(what::equals);
     }
 
     private Stream<Reaction> told(Closing closing) {
@@ -69,7 +69,7 @@ final class SeenHere {
         Answers told = Answers.NONE.with(gate, Answer.Chosen.of("yes"))
             .with(gate + "-what", new Answer.Chosen(offered(gate + "-what", signs)))
             .with(gate + "-soon",
-                Wrong.WHEN.contains(wrong.when()) ? Answer.Chosen.of(wrong.when()) : Answer.DONT_KNOW);
+                wrong.when().<Answer>map(when -> Answer.Chosen.of(when.code())).orElse(Answer.DONT_KNOW));
         Answers which = how.which().map(answer -> told.with(gate + "-which", Answer.Chosen.of(answer))).orElse(told);
         String ago =
             today.isAfter(day.plusMonths(3)) ? today.isAfter(day.plusYears(1)) ? "longer" : "year" : "three-months";

@@ -1,6 +1,7 @@
 package foretress.closing;
 
 import foretress.assessment.Assessment;
+import foretress.assessment.ComputedAs;
 import foretress.assessment.Finding;
 import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
@@ -75,6 +76,7 @@ class WentWrong implements ChairRecord {
     }
 
     private boolean ofMetal(Finding finding) {
-        return finding.facts().contains("metal");
+        return finding.facts().stream().flatMap(id -> knowledge.ruleSet().fact(id).stream())
+            .anyMatch(def -> def.isComputedAs(ComputedAs.METAL));
     }
 }

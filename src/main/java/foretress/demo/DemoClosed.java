@@ -1,10 +1,13 @@
 package foretress.demo;
 
+import foretress.closing.AppliedTo;
 import foretress.closing.Closing;
 import foretress.closing.Closing.Planned;
 import foretress.closing.Closing.Used;
 import foretress.closing.Closing.Wrong;
 import foretress.closing.Closings;
+import foretress.closing.Course;
+import foretress.closing.StrandTrial;
 import foretress.decision.CurrentAssessment;
 import foretress.decision.Decisions;
 import foretress.decision.Decisions.Choice;
@@ -51,10 +54,12 @@ public class DemoClosed {
             new Wanted(UUID.randomUUID(), assessment, 0, List.of(choice), Optional.empty()));
         List<Booked> planned = QuarkusTransaction.requiringNew().call(() -> Decisions.planned(Visit.findById(visitId)));
         var used =
-            new Used("whole", "Fernholm plant colour", "P-204", "chestnut", "1 : 3", "", "", "45", Planned.NOTHING);
+            new Used(Optional.of(AppliedTo.WHOLE), "Fernholm plant colour", "P-204", "chestnut", "1 : 3", "", "", "45",
+                Planned.NOTHING);
         closings.keep(visitId, petra, UUID.randomUUID(), 0,
-            new Closing(planned, planned.stream().collect(Collectors.toMap(Booked::serviceId, one -> "as-planned")),
-                List.of(used), "good", Wrong.NOTHING, "Even, warm, no itch.",
+            new Closing(planned,
+                planned.stream().collect(Collectors.toMap(Booked::serviceId, one -> Course.AS_PLANNED)),
+                List.of(used), Optional.of(StrandTrial.GOOD), Wrong.NOTHING, "Even, warm, no itch.",
                 "Liked it; wants it lighter before summer.", ""));
     }
 

@@ -7,6 +7,7 @@ import foretress.assessment.Weight;
 import foretress.closing.Closing;
 import foretress.closing.Closings;
 import foretress.closing.KeptClosing;
+import foretress.closing.StrandTrial;
 import foretress.consent.Consents;
 import foretress.decision.Decisions;
 import foretress.decision.KeptDecision;
@@ -35,7 +36,6 @@ import java.util.stream.Stream;
 @Singleton
 public class Oversight {
     private static final String STRAND_TEST = "strand-test";
-    private static final String NOT_DONE = "not-done";
 
     /**
      * A visit that was closed.
@@ -112,7 +112,7 @@ public class Oversight {
         Set<String> tests =
             assessment.findings().stream().filter(f -> weighs(f, booked)).flatMap(f -> f.demands().stream())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
-        if (!closing.strandTest().equals(NOT_DONE)) {
+        if (closing.strandTest().filter(result -> result != StrandTrial.NOT_DONE).isPresent()) {
             tests.remove(STRAND_TEST);
         }
         return List.copyOf(tests);

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.assessment.RuleSet;
 import foretress.assessment.Service;
-import foretress.closing.Closing.Zones;
 import foretress.knowledge.Loaded;
 import foretress.visit.Booked;
 import java.time.LocalDate;
@@ -53,7 +52,8 @@ class DoneHereTest {
     void ofEachService(String id, String found, String appliedTo) {
         Service service = RULES.service(id).orElseThrow();
         assertThat(found(new Booked(id, service.stepIds()))).isEqualTo(found);
-        assertThat(service.placing().appliedTo()).isEqualTo(appliedTo).isIn(Zones.CODES);
+        assertThat(service.placing().appliedTo()).isEqualTo(appliedTo);
+        assertThat(AppliedTo.of(appliedTo)).isPresent();
     }
 
     @Test

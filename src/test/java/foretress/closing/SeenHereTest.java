@@ -35,8 +35,11 @@ class SeenHereTest {
 
     private static Closing closing(String service, String when, String... kinds) {
         List<String> steps = service(service).steps().stream().map(Step::id).toList();
-        return new Closing(List.of(new Booked(service, steps)), Map.of(service, "as-planned"), List.of(), "good",
-            new Wrong("yes", List.of(kinds), when, "", "Rinsed at once."), "", "", "");
+        return new Closing(List.of(new Booked(service, steps)), Map.of(service, Course.AS_PLANNED), List.of(),
+            Optional.of(StrandTrial.GOOD),
+            new Wrong(Wrong.Said.YES, Stream.of(kinds).map(kind -> Mishap.of(kind).orElseThrow()).toList(),
+                Showed.of(when), "", "Rinsed at once."),
+            "", "", "");
     }
 
     private static Weight next(Answers told, String service) {
