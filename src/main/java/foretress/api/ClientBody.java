@@ -1,6 +1,7 @@
 package foretress.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import foretress.assessment.ComputedAs;
 import foretress.assessment.Leaflet;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
@@ -157,7 +158,7 @@ final class ClientBody {
     /** What a doctor can be asked about: the facts that the rules ask a word about. */
     private List<String> askedAbout() {
         return knowledge.ruleSet().facts().stream()
-            .flatMap(def -> def.computation().filter(how -> how.name().equals(TestFact.ADVICE)).stream())
+            .flatMap(def -> def.computation().filter(how -> how.as() == ComputedAs.MEDICAL_ADVICE).stream())
             .flatMap(how -> how.of().stream()).toList();
     }
 

@@ -45,27 +45,65 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
     /**
      * A fact found by a computation of ours.
      *
-     * @param name of the computation
-     * @param of what it looks for: treatment codes, medicine classes, label risks; empty where it needs none
+     * @param of what it looks for: treatment codes, medicine classes, tests; empty where it needs none
      * @param recentWeeks a treatment so few weeks before the service is recent
      * @param oldYears a treatment so many years before the service, or more, is old
      * @param pastMonths a medicine ended longer ago no longer counts
      * @param overtakenBy what may have happened since a test and voids it
-     * @param names it looks for beside the classes
-     * @param lighter names among what it looks for that count as less, or only perhaps
+     * @param outcomes of a test at the chair
      */
-    public record Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> oldYears,
-        Optional<Figure> pastMonths, List<Event> overtakenBy, List<String> names, List<String> lighter) {
+    public record Computation(ComputedAs as, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> oldYears,
+        Optional<Figure> pastMonths, List<Event> overtakenBy, Medicines medicines, Optional<Outcomes> outcomes) {
         public Computation {
             of = List.copyOf(of);
-            names = List.copyOf(names);
-            lighter = List.copyOf(lighter);
             overtakenBy = List.copyOf(overtakenBy);
         }
 
         /** Nothing overtakes it. */
-        public Computation(String name, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths) {
-            this(name, of, recentWeeks, Optional.empty(), pastMonths, List.of(), List.of(), List.of());
+        public Computation(ComputedAs as, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths) {
+            this(as, of, recentWeeks, Optional.empty(), pastMonths, List.of(), Medicines.BY_CLASS, Optional.empty());
+        }
+
+        /** Of tests at the chair. */
+        public static Computation ofChairTests(List<String> tests, Outcomes outcomes) {
+            return new Computation(ComputedAs.CHAIR_TEST, tests, Optional.empty(), Optional.empty(), Optional.empty(),
+                List.of(), Medicines.BY_CLASS, Optional.of(outcomes));
+        }
+
+        int notDone() {
+            return outcomes.map(Outcomes::notDone).orElse(as.notDone());
+        }
+    }
+
+    /**
+     * What is looked for among medicines beside the classes.
+     *
+     * @param names medicines that count whatever their class
+     * @param lighter names among what is looked for that count as less, or only perhaps
+     * @param alsoOnSkin classes that count where they are put on the skin
+     * @param notOnSkin classes that do not count where they are put on the skin
+     */
+    public record Medicines(List<String> names, List<String> lighter, List<String> alsoOnSkin,
+        List<String> notOnSkin) {
+        public static final Medicines BY_CLASS = new Medicines(List.of(), List.of(), List.of(), List.of());
+
+        public Medicines {
+            names = List.copyOf(names);
+            lighter = List.copyOf(lighter);
+            alsoOnSkin = List.copyOf(alsoOnSkin);
+            notOnSkin = List.copyOf(notOnSkin);
+        }
+    }
+
+    /**
+     * What the outcomes of a test at the chair come to.
+     *
+     * @param ordinals by outcome: the class, counted from the best
+     * @param notDone the class that means nobody tested
+     */
+    public record Outcomes(Map<String, Integer> ordinals, int notDone) {
+        public Outcomes {
+            ordinals = Map.copyOf(ordinals);
         }
     }
 
@@ -79,6 +117,19 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
         public Event {
             when = Collections.unmodifiableMap(new LinkedHashMap<>(when));
         }
+    }
+
+    public boolean isComputedAs(ComputedAs as) {
+        return computation.filter(how -> how.as() == as).isPresent();
+    }
+
+    public boolean isAlwaysKnown() {
+        return computation.filter(how -> how.as().isAlwaysKnown()).isPresent();
+    }
+
+    /** The class that means nobody tested or wrote it down, counted from the best; the best for what is no such thing. */
+    public int notDone() {
+        return computation.map(Computation::notDone).orElse(0);
     }
 
     public int worst() {

@@ -45,7 +45,7 @@ public final class FactFinder {
             age = new AgeFact(situation);
             labels = new LabelFacts(asking, lexicon);
             hair = new HairFacts(situation, asking, new HairTold(situation, asking, rules.treatments(), labels));
-            medicines = new MedicineFacts(asking, lexicon.with(situation.lookedUp()));
+            medicines = new MedicineFacts(asking, lexicon.with(situation.lookedUp()), putOnSkin());
             tests = new TestFacts(situation, asking);
         }
 
@@ -74,45 +74,45 @@ public final class FactFinder {
         }
 
         private FactValue computed(FactDef def, Computation how) {
-            return switch (how.name()) {
-                case "age" -> age.find(def);
-                case "hair-length" -> hair.length(def);
-                case "metal" -> hair.metal(def, how);
-                case "left" -> hair.left(def, how);
-                case "left-by-age" -> hair.leftByAge(def, how);
-                case "kind-left" -> hair.kindLeft(def, how);
-                case "policy-allows" -> policyAllows(def, how);
-                case "letter-or-test" -> tests.letterOr(def, value(rules.fact(how.of().get(0)).orElseThrow()));
-                case "medicine" -> medicines.taken(def, how);
-                case "steroid-tablets" -> medicines.steroidTablets(def);
-                case "skin-steroid" -> medicines.skinSteroid(def);
-                case "chemotherapy" ->
+            return switch (how.as()) {
+                case AGE -> age.find(def);
+                case HAIR_LENGTH -> hair.length(def);
+                case METAL -> hair.metal(def, how);
+                case LEFT -> hair.left(def, how);
+                case LEFT_BY_AGE -> hair.leftByAge(def, how);
+                case KIND_LEFT -> hair.kindLeft(def, how);
+                case POLICY_ALLOWS -> policyAllows(def, how);
+                case LETTER_OR_TEST -> tests.letterOr(def, value(rules.fact(how.of().get(0)).orElseThrow()));
+                case MEDICINE -> medicines.taken(def, how);
+                case STEROID_TABLETS -> medicines.steroidTablets(def, how);
+                case SKIN_STEROID -> medicines.skinSteroid(def, how);
+                case CHEMOTHERAPY ->
                     hair.notRegrown(def, medicines.chemotherapy(def, how).heavier(rows.find(def, read.get(def.id()))));
-                case "unknown-medicine" -> medicines.notRecognised(def);
-                case "looked-up-medicine" -> medicines.lookedUp(def, how);
-                case "immune-medicine" -> medicines.immune(def, how);
-                case "retinoid" -> medicines.retinoid(def, how);
-                case "scalp-medicine" -> medicines.onScalp(def, how);
-                case "label-metal" -> labels.metal(def);
-                case "label-dye-group" -> labels.dyeGroup(def);
-                case "label-unknown" -> labels.notRecognised(def);
-                case "skin-test" ->
+                case UNKNOWN_MEDICINE -> medicines.notRecognised(def);
+                case LOOKED_UP_MEDICINE -> medicines.lookedUp(def, how);
+                case IMMUNE_MEDICINE -> medicines.immune(def, how);
+                case RETINOID -> medicines.retinoid(def, how);
+                case SCALP_MEDICINE -> medicines.onScalp(def, how);
+                case LABEL_METAL -> labels.metal(def);
+                case LABEL_DYE_GROUP -> labels.dyeGroup(def);
+                case LABEL_UNKNOWN -> labels.notRecognised(def);
+                case SKIN_TEST ->
                     tests.skinTest(def, how, maskingNow(how)).leavingOpen(asking.unanswered(dates(how)));
-                case "medical-advice" -> tests.medicalAdvice(def, how.of());
-                case "metal-test" -> tests.metalTest(def);
-                case "test-cutting" -> tests.testCutting(def);
-                case "elasticity" -> tests.elasticity(def, "elasticity-test");
-                case "root-elasticity" -> tests.elasticity(def, "elasticity-of-roots");
-                case "porosity" -> tests.porosity(def, "porosity-test");
-                case "root-porosity" -> tests.porosity(def, "porosity-of-roots");
-                case "resistant-hair" -> tests.resistant(def);
-                default -> throw new IllegalArgumentException("there is no computation " + how.name());
+                case MEDICAL_ADVICE -> tests.medicalAdvice(def, how.of());
+                case METAL_TEST -> tests.metalTest(def);
+                case CHAIR_TEST -> tests.chairTest(def, how);
             };
         }
 
         /** When something happened since a test is asked of nobody else's account: left open, it is missing here. */
         private List<Question> dates(Computation how) {
             return how.overtakenBy().stream().flatMap(event -> event.dated().stream()).map(asking::question).toList();
+        }
+
+        /** Classes of medicines that work where they are put on the skin, and not through the body. */
+        private List<String> putOnSkin() {
+            return rules.facts().stream().flatMap(def -> def.computation().stream())
+                .filter(how -> how.as() == ComputedAs.SKIN_STEROID).flatMap(how -> how.of().stream()).toList();
         }
 
         private FactValue policyAllows(FactDef def, Computation how) {

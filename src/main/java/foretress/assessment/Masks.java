@@ -8,15 +8,13 @@ import java.util.function.Function;
  * about one of them and said yes, with care, takes it away; the test is then made and read as that doctor said.
  */
 record Masks(RuleSet rules, FactDef.Computation skinTest) {
-    private static final String ADVICE = "medical-advice";
-
     List<String> now(Function<String, FactValue> found) {
         return skinTest.of().stream().filter(id -> found.apply(id).mayBeWorst() && !spokenFor(id, found)).toList();
     }
 
     private boolean spokenFor(String id, Function<String, FactValue> found) {
         return rules.facts().stream().filter(def -> def.computation()
-            .filter(how -> how.name().equals(ADVICE) && how.of().equals(List.of(id))).isPresent())
+            .filter(how -> how.as() == ComputedAs.MEDICAL_ADVICE && how.of().equals(List.of(id))).isPresent())
             .anyMatch(def -> found.apply(def.id()).worst() == 0);
     }
 }

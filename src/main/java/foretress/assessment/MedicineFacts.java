@@ -25,17 +25,14 @@ final class MedicineFacts {
     private static final Set<String> NOT_THROUGH_THE_BODY = Set.of("skin", "scalp", AWAY, "inhaled", "eye-nose");
     private static final Set<String> OVER_A_WEEK_AGO = Set.of("month", "longer");
     private static final Set<String> NOT_ON_SKIN = Set.of("inhaled", "eye-nose", "mouth", "injection");
-    private static final String SCALP_TREATMENT = "topical-scalp-treatment";
-    private static final String STEROID = "systemic-corticosteroid";
-    private static final String CYTOTOXIC = "cytotoxic-chemotherapy";
-    private static final String STEROID_CREAM = "topical-corticosteroid";
-    private static final Set<String> SKIN_CLASSES = Set.of(STEROID_CREAM, "topical-calcineurin-or-jak");
 
     /** What a client who says "a low dose" has been told it means, in mg of prednisone a day. */
     private static final int LOW_DOSE_MG = 10;
 
     private final Asking asking;
     private final Lexicon lexicon;
+    /** Classes that work where they are put on the skin, and not through the body. */
+    private final List<String> putOnSkin;
     /** What the lexicon says is asked once a line: many facts look at the same medicines. */
     private final Map<Answer.Medicines, List<Taken>> single = new IdentityHashMap<>();
     private final Map<String, Lexicon.Line> lines = new HashMap<>();
@@ -52,7 +49,7 @@ final class MedicineFacts {
         }
 
         boolean isOneOf(FactDef.Computation how) {
-            return isOneOf(how.of()) || read.as().stream().anyMatch(how.names()::contains);
+            return isOneOf(how.of()) || read.as().stream().anyMatch(how.medicines().names()::contains);
         }
 
         /** All it may have been read as is named there. */
@@ -91,9 +88,10 @@ final class MedicineFacts {
         }
     }
 
-    MedicineFacts(Asking asking, Lexicon lexicon) {
+    MedicineFacts(Asking asking, Lexicon lexicon, List<String> putOnSkin) {
         this.asking = asking;
         this.lexicon = lexicon;
+        this.putOnSkin = putOnSkin;
     }
 
     FactValue taken(FactDef def, FactDef.Computation how) {
@@ -105,17 +103,17 @@ final class MedicineFacts {
 
     /** Tacrolimus on the skin works there and not through the body: it counts among the creams, not here. */
     private boolean ointment(Taken medicine, FactDef.Computation how) {
-        return ON_SKIN.contains(medicine.route()) && medicine.isOneOf(SKIN_CLASSES)
-            && !medicine.isOneOf(SKIN_CLASSES.stream().filter(how.of()::contains).toList());
+        return ON_SKIN.contains(medicine.route()) && medicine.isOneOf(putOnSkin)
+            && !medicine.isOneOf(putOnSkin.stream().filter(how.of()::contains).toList());
     }
 
     /**
      * A low dose is at most 10 mg of prednisone a day, or as much of another (Levian 2021); a policy may call less than that low. An
      * amount that was typed counts beside the band that was chosen, and the heavier of the two wins.
      */
-    FactValue steroidTablets(FactDef def) {
+    FactValue steroidTablets(FactDef def, FactDef.Computation how) {
         return value(def, medicine -> {
-            boolean through = medicine.isOneOf(List.of(STEROID))
+            boolean through = medicine.isOneOf(how.of())
                 && !NOT_THROUGH_THE_BODY.contains(medicine.route());
             return through ? throughTheBody(medicine).ifLongAgo(medicine) : Span.NONE;
         });
@@ -131,10 +129,10 @@ final class MedicineFacts {
     }
 
     /** A test site must have been free of it for seven days (instructions of patch-test clinics). */
-    FactValue skinSteroid(FactDef def) {
+    FactValue skinSteroid(FactDef def, FactDef.Computation how) {
         return value(def, medicine -> {
-            boolean cream = medicine.isOneOf(SKIN_CLASSES) && !NOT_ON_SKIN.contains(medicine.route());
-            boolean onSkin = medicine.isOneOf(List.of(STEROID)) && ON_SKIN.contains(medicine.route());
+            boolean cream = medicine.isOneOf(how.of()) && !NOT_ON_SKIN.contains(medicine.route());
+            boolean onSkin = medicine.isOneOf(how.medicines().alsoOnSkin()) && ON_SKIN.contains(medicine.route());
             return cream || onSkin
                 ? Span.exactly(OVER_A_WEEK_AGO.contains(medicine.lastTaken()) || medicine.route().equals(AWAY) ? 1 : 2)
                 : Span.NONE;
@@ -144,7 +142,7 @@ final class MedicineFacts {
     /** Some of these are also taken, in small amounts, for other illnesses: then it may be chemotherapy and may not. */
     FactValue chemotherapy(FactDef def, FactDef.Computation how) {
         return value(def, medicine -> {
-            if (!medicine.classes().contains(CYTOTOXIC) || rubbedIn(medicine)) {
+            if (!medicine.isOneOf(how.of()) || rubbedIn(medicine, how)) {
                 return Span.NONE;
             }
             Span span = switch (medicine.lastTaken()) {
@@ -152,13 +150,14 @@ final class MedicineFacts {
                 case "longer" -> new Span(1, 2);
                 default -> Span.exactly(3);
             };
-            return medicine.classes().size() > 1 || medicine.isAmong(how.lighter()) ? new Span(0, span.worst()) : span;
+            return medicine.classes().size() > 1 || medicine.isAmong(how.medicines().lighter())
+                ? new Span(0, span.worst()) : span;
         });
     }
 
     /** A cream against rough patches of skin, used where it is put. */
-    private static boolean rubbedIn(Taken medicine) {
-        return ON_SKIN.contains(medicine.route()) && medicine.classes().contains(SCALP_TREATMENT);
+    private static boolean rubbedIn(Taken medicine, FactDef.Computation how) {
+        return ON_SKIN.contains(medicine.route()) && medicine.isOneOf(how.medicines().notOnSkin());
     }
 
     /**
@@ -170,7 +169,7 @@ final class MedicineFacts {
             if (!medicine.isOneOf(how.of()) || ointment(medicine, how)) {
                 return Span.NONE;
             }
-            return Span.exactly(medicine.isAmong(how.lighter()) ? 1 : 2).ifLongAgo(medicine);
+            return Span.exactly(medicine.isAmong(how.medicines().lighter()) ? 1 : 2).ifLongAgo(medicine);
         });
     }
 
@@ -210,13 +209,15 @@ final class MedicineFacts {
 
     /** The class of medicine by which a looked-up name counts towards a fact; none where no medicine makes that fact. */
     static Optional<String> classOf(FactDef def) {
-        return def.computation().flatMap(how -> switch (how.name()) {
-            case "medicine", "immune-medicine", "scalp-medicine", "retinoid" -> Optional.of(how.of().get(0));
-            case "steroid-tablets" -> Optional.of(STEROID);
-            case "skin-steroid" -> Optional.of(STEROID_CREAM);
-            case "chemotherapy" -> Optional.of(CYTOTOXIC);
-            default -> Optional.empty();
-        });
+        return def.computation().filter(how -> ofMedicines(how.as())).map(how -> how.of().get(0));
+    }
+
+    private static boolean ofMedicines(ComputedAs as) {
+        return switch (as) {
+            case MEDICINE, IMMUNE_MEDICINE, SCALP_MEDICINE, RETINOID, STEROID_TABLETS, SKIN_STEROID, CHEMOTHERAPY ->
+                true;
+            default -> false;
+        };
     }
 
     /** Asked of the whole line, for what is said around a name ("stopped", "not on") is something to ask about too. */

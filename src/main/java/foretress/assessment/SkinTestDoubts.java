@@ -26,7 +26,7 @@ public final class SkinTestDoubts {
     public SkinTestDoubts(RuleSet rules, Lexicon lexicon) {
         finder = new FactFinder(rules, lexicon);
         skinTest = rules.facts().stream().flatMap(def -> def.computation().stream())
-            .filter(how -> how.name().equals(TestFact.SKIN_TEST))
+            .filter(how -> how.as() == ComputedAs.SKIN_TEST)
             .findFirst().orElseThrow(() -> new IllegalArgumentException("no fact is computed as a skin test"));
         masks = new Masks(rules, skinTest);
     }

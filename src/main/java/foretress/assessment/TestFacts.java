@@ -1,5 +1,6 @@
 package foretress.assessment;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -13,11 +14,8 @@ final class TestFacts {
     private static final int NOTHING_HAPPENED = 2;
     private static final int METAL_POSITIVE = 3;
     private static final int ADVISED_AGAINST = 2;
-    /** "even" is what results before the four classes said. */
-    private static final Map<String, Integer> POROSITY =
-        Map.of("even", 0, "average", 0, "resistant", 0, "porous", 2, "over-porous", 3);
-    private static final Map<String, Integer> RESISTANT =
-        Map.of("even", 0, "average", 0, "resistant", 2, "porous", 0, "over-porous", 0);
+    /** What results of porosity said before there were four classes. */
+    private static final Map<String, String> EARLIER = Map.of("even", "average");
 
     private final Situation situation;
     private final Asking asking;
@@ -74,23 +72,12 @@ final class TestFacts {
         };
     }
 
-    FactValue testCutting(FactDef def) {
-        return newest(def, "test-cutting", Map.of("good", 0, "poor", 2));
-    }
-
-    FactValue elasticity(FactDef def, String test) {
-        return newest(def, test, Map.of("pass", 0, "caution", 2, "fail", 3));
-    }
-
-    FactValue porosity(FactDef def, String test) {
-        return newest(def, test, POROSITY);
-    }
-
-    /** Slow to take: all of the hair, or its roots. */
-    FactValue resistant(FactDef def) {
-        boolean any =
-            Stream.of("porosity-test", "porosity-of-roots").anyMatch(id -> newest(def, id, RESISTANT).worst() == 2);
-        return any ? FactValue.known(def, 2, List.of()) : newest(def, "porosity-test", RESISTANT);
+    /** The first of the tests must be made; another one can only make it worse. */
+    FactValue chairTest(FactDef def, FactDef.Computation how) {
+        FactDef.Outcomes outcomes = how.outcomes().orElseThrow();
+        List<Integer> newest = how.of().stream().map(test -> newest(test, outcomes)).toList();
+        int worst = Collections.max(newest);
+        return FactValue.known(def, worst > outcomes.notDone() ? worst : newest.get(0), List.of());
     }
 
     /**
@@ -116,19 +103,18 @@ final class TestFacts {
     }
 
     /** The newest result; the worse of two made on one day. A good one that was overtaken is owed again. */
-    private FactValue newest(FactDef def, String id, Map<String, Integer> ordinals) {
+    private int newest(String id, FactDef.Outcomes outcomes) {
         Comparator<TestFact> byDayThenClass =
-            Comparator.comparing(TestFact::started).thenComparing(t -> ordinal(t, ordinals));
-        int ordinal = made(id).max(byDayThenClass).map(t -> ordinal(t, ordinals)).orElse(NOT_DONE);
-        return FactValue.known(def, ordinal, List.of());
+            Comparator.comparing(TestFact::started).thenComparing(t -> ordinal(t, outcomes));
+        return made(id).max(byDayThenClass).map(t -> ordinal(t, outcomes)).orElse(outcomes.notDone());
     }
 
-    private static int ordinal(TestFact test, Map<String, Integer> ordinals) {
-        Integer ordinal = ordinals.get(test.outcome());
+    private static int ordinal(TestFact test, FactDef.Outcomes outcomes) {
+        Integer ordinal = outcomes.ordinals().get(EARLIER.getOrDefault(test.outcome(), test.outcome()));
         if (ordinal == null) {
             throw new IllegalArgumentException("'%s' is no outcome of %s".formatted(test.outcome(), test.test()));
         }
-        return ordinal == CLEAR && (test.overtaken() || test.read().isEmpty()) ? NOT_DONE : ordinal;
+        return ordinal == CLEAR && (test.overtaken() || test.read().isEmpty()) ? outcomes.notDone() : ordinal;
     }
 
     private Stream<TestFact> made(String id) {

@@ -1,7 +1,6 @@
 package foretress.intake;
 
 import foretress.assessment.Assessment;
-import foretress.assessment.Computations;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactValue;
 import foretress.assessment.Facts;
@@ -98,7 +97,7 @@ public class EarlierFindings {
         Facts undone = facts;
         for (String id : reads) {
             FactDef def = knowledge.ruleSet().fact(id).orElseThrow();
-            int notDone = def.computation().map(how -> Computations.notDone(how.name())).orElse(0);
+            int notDone = def.notDone();
             undone = facts.get(id).worst() < notDone ? undone.with(FactValue.known(def, notDone, List.of())) : undone;
         }
         return undone;

@@ -1,16 +1,20 @@
 package foretress.knowledge;
 
-import foretress.assessment.Computations;
+import foretress.assessment.ComputedAs;
 import foretress.assessment.Cue;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactDef.Computation;
 import foretress.assessment.FactDef.Event;
+import foretress.assessment.FactDef.Medicines;
+import foretress.assessment.FactDef.Outcomes;
 import foretress.assessment.FactDef.Row;
 import foretress.assessment.Figure;
+import foretress.assessment.TestFact;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Questionnaire;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,6 +22,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads the facts: what the answers mean, as classes from better to worse. */
 final class FactsReader {
@@ -26,12 +32,13 @@ final class FactsReader {
         Set.of("as", "break", "const", "continue", "else", "false", "for", "function", "if",
             "import", "in", "let", "loop", "namespace", "null", "package", "return", "true", "var", "void", "while");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
-    private static final Set<String> FROM_TREATMENTS = Set.of("left", "left-by-age", "kind-left", "metal");
-    private static final Set<String> NEEDS_OF =
-        Set.of("left", "left-by-age", "kind-left", "metal", "medicine", "immune-medicine", "retinoid", "scalp-medicine",
-            "policy-allows",
-            "letter-or-test", "medical-advice");
-    private static final Set<String> FROM_FACTS = Set.of("skin-test", "letter-or-test", "medical-advice");
+    private static final Set<ComputedAs> FROM_TREATMENTS =
+        EnumSet.of(ComputedAs.LEFT, ComputedAs.LEFT_BY_AGE, ComputedAs.KIND_LEFT, ComputedAs.METAL);
+    private static final Set<ComputedAs> NEEDS_NO_OF = EnumSet.of(ComputedAs.AGE, ComputedAs.HAIR_LENGTH,
+        ComputedAs.UNKNOWN_MEDICINE, ComputedAs.LOOKED_UP_MEDICINE, ComputedAs.LABEL_METAL,
+        ComputedAs.LABEL_DYE_GROUP, ComputedAs.LABEL_UNKNOWN, ComputedAs.SKIN_TEST, ComputedAs.METAL_TEST);
+    private static final Set<ComputedAs> FROM_FACTS =
+        EnumSet.of(ComputedAs.SKIN_TEST, ComputedAs.LETTER_OR_TEST, ComputedAs.MEDICAL_ADVICE);
 
     private final Map<String, Question> questions = new LinkedHashMap<>();
     private final Set<String> treatments = new LinkedHashSet<>();
@@ -81,7 +88,7 @@ final class FactsReader {
     private FactDef fact(Yaml entry) {
         entry.only("id", "classes", "rows", "computed", "of", "recent-weeks", "old-years", "past-months",
             "overtaken-by", "names",
-            "lighter");
+            "lighter", "also-on-skin", "not-on-skin", "outcomes", "not-done");
         String id = name(entry.at("id"));
         List<String> classes = classes(entry.at("classes"));
         if (entry.maybe("rows").isEmpty() && entry.maybe("computed").isEmpty()) {
@@ -121,7 +128,7 @@ final class FactsReader {
 
     private Row row(Yaml entry, List<String> classes) {
         entry.only("class", "when", "policy");
-        int ordinal = classes.indexOf(entry.at("class").oneOf(classes, "class of this fact called"));
+        int ordinal = ordinal(entry.at("class"), classes);
         if (ordinal == 0) {
             entry.at("class").complain("the best class needs no row: it is what is left when no other row holds");
         }
@@ -144,24 +151,48 @@ final class FactsReader {
     }
 
     private Computation computation(Yaml entry, Yaml name, List<String> classes) {
-        List<String> told = Computations.MEANINGS.get(name.oneOf(Computations.MEANINGS.keySet(), "computation"));
-        if (!Computations.fits(name.text(), classes.size())) {
+        ComputedAs as = ComputedAs.of(name.oneOf(ComputedAs.codes(), "computation"));
+        if (!as.fits(classes.size())) {
             entry.at("classes")
-                .complain("'%s' tells these classes apart: %s".formatted(name.text(), String.join(" < ", told)));
+                .complain("'%s' tells these classes apart: %s".formatted(as.code(), String.join(" < ", as.meanings())));
         }
-        if (name.text().equals("left") && (classes.size() == 3) != entry.maybe("recent-weeks").isPresent()) {
+        if (as == ComputedAs.LEFT && (classes.size() == 3) != entry.maybe("recent-weeks").isPresent()) {
             entry.at("classes").complain("'left' has a third class exactly where 'recent-weeks' says what is recent");
         }
-        if (name.text().equals("left-by-age") == entry.maybe("old-years").isEmpty()) {
+        if ((as == ComputedAs.LEFT_BY_AGE) == entry.maybe("old-years").isEmpty()) {
             entry.at("classes").complain("'left-by-age', and nothing else, says with 'old-years' what is old");
         }
-        if (NEEDS_OF.contains(name.text()) && entry.maybe("of").isEmpty()) {
+        if (!NEEDS_NO_OF.contains(as) && entry.maybe("of").isEmpty()) {
             throw name.refuse("say what to look for: 'of: [...]'");
         }
-        return new Computation(name.text(), of(entry, name), figure(entry, "recent-weeks"),
+        return new Computation(as, of(entry, as), figure(entry, "recent-weeks"),
             figure(entry, "old-years"), figure(entry, "past-months"),
             entry.maybe("overtaken-by").map(list -> list.each(this::event)).orElse(List.of()),
-            texts(entry, "names"), texts(entry, "lighter"));
+            new Medicines(texts(entry, "names"), texts(entry, "lighter"), texts(entry, "also-on-skin"),
+                texts(entry, "not-on-skin")),
+            outcomes(entry, as, classes));
+    }
+
+    /** Every outcome of the tests has its class, and one class means that nobody tested. */
+    private static Optional<Outcomes> outcomes(Yaml entry, ComputedAs as, List<String> classes) {
+        if (as != ComputedAs.CHAIR_TEST) {
+            Stream.of("outcomes", "not-done").flatMap(field -> entry.maybe(field).stream())
+                .forEach(field -> field.complain("only a fact that is 'computed: chair-test' says this"));
+            return Optional.empty();
+        }
+        Set<String> known = entry.at("of").texts().stream()
+            .flatMap(test -> TestFact.OUTCOMES.getOrDefault(test, List.of()).stream())
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+        Map<String, Integer> ordinals = new LinkedHashMap<>();
+        entry.at("outcomes").pairs().forEach(pair -> pair.getKey().trying(outcome -> ordinals
+            .put(outcome.oneOf(known, "outcome of these tests called"), ordinal(pair.getValue(), classes))));
+        known.stream().filter(outcome -> !ordinals.containsKey(outcome)).findFirst().ifPresent(outcome -> entry
+            .at("outcomes").complain("'%s' can come out too: say which class it is".formatted(outcome)));
+        return Optional.of(new Outcomes(ordinals, ordinal(entry.at("not-done"), classes)));
+    }
+
+    private static int ordinal(Yaml className, List<String> classes) {
+        return classes.indexOf(className.oneOf(classes, "class of this fact called"));
     }
 
     private static List<String> texts(Yaml entry, String field) {
@@ -182,15 +213,18 @@ final class FactsReader {
         return id;
     }
 
-    private List<String> of(Yaml entry, Yaml name) {
+    private List<String> of(Yaml entry, ComputedAs as) {
         Optional<Yaml> list = entry.maybe("of");
-        if (list.isPresent() && FROM_TREATMENTS.contains(name.text())) {
+        if (list.isPresent() && FROM_TREATMENTS.contains(as)) {
             return list.get().each(code -> code.oneOf(treatments, "treatment"));
         }
-        if (list.isPresent() && name.text().equals("policy-allows")) {
+        if (list.isPresent() && as == ComputedAs.POLICY_ALLOWS) {
             return list.get().each(figure -> figure.oneOf(PolicyReader.FIGURES, "figure of a policy called"));
         }
-        if (list.isPresent() && FROM_FACTS.contains(name.text())) {
+        if (list.isPresent() && as == ComputedAs.CHAIR_TEST) {
+            return list.get().each(test -> test.oneOf(TestFact.OUTCOMES.keySet(), "test"));
+        }
+        if (list.isPresent() && FROM_FACTS.contains(as)) {
             named.add(list.get());
         }
         return list.map(l -> l.each(IdSyntax::read)).orElse(List.of());

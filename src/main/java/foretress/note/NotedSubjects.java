@@ -1,6 +1,7 @@
 package foretress.note;
 
 import foretress.assessment.Assessment;
+import foretress.assessment.ComputedAs;
 import foretress.assessment.FactDef;
 import foretress.assessment.Finding;
 import foretress.assessment.Rule;
@@ -76,7 +77,7 @@ class NotedSubjects {
     }
 
     private static boolean isAdvice(FactDef def) {
-        return def.computation().filter(how -> how.name().equals(TestFact.ADVICE)).isPresent();
+        return def.isComputedAs(ComputedAs.MEDICAL_ADVICE);
     }
 
     private static Stream<String> of(FactDef def) {

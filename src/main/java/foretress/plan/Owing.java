@@ -4,6 +4,7 @@ import static foretress.assessment.TestFact.ADVICE;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
+import foretress.assessment.ComputedAs;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactFinder;
 import foretress.assessment.Finding;
@@ -127,7 +128,7 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
     /** What a doctor can be asked about. */
     private static List<String> about(RuleSet rules) {
         return rules.facts().stream().flatMap((FactDef def) -> def.computation().stream())
-            .filter(how -> how.name().equals(ADVICE))
+            .filter(how -> how.as() == ComputedAs.MEDICAL_ADVICE)
             .flatMap(how -> how.of().stream()).distinct().toList();
     }
 

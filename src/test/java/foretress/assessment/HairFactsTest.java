@@ -23,8 +23,9 @@ class HairFactsTest {
     private static final FactDef HENNA =
         computed("henna", "kind-left", List.of("henna-pure", "henna-unknown"), "none", "pure", "unknown");
     private static final FactDef PERMED = new FactDef("permed", List.of("none", "present", "recent"), List.of(),
-        Optional.of(new FactDef.Computation("left", List.of("perm"), Optional.of(Figure.ofPolicy("permed-hair-weeks")),
-            Optional.empty())));
+        Optional.of(
+            new FactDef.Computation(ComputedAs.LEFT, List.of("perm"), Optional.of(Figure.ofPolicy("permed-hair-weeks")),
+                Optional.empty())));
     private static final FactDef LENGTH = computed("length", "hair-length", List.of(), "measured", "said", "not-known");
 
     private static final SaidDate SUMMER_2024 = new InSeason(Season.SUMMER, Year.of(2024));

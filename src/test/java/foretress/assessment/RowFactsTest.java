@@ -78,7 +78,8 @@ class RowFactsTest {
     void rowsAndAComputationTogetherGiveTheHeavier() {
         var both = new FactDef("restorer", List.of("none", "left", "said"),
             List.of(new Row(2, Map.of("smell", List.of("eggs")))),
-            Optional.of(new FactDef.Computation("left", List.of("restorer"), Optional.empty(), Optional.empty())));
+            Optional
+                .of(new FactDef.Computation(ComputedAs.LEFT, List.of("restorer"), Optional.empty(), Optional.empty())));
         assertThat(aClient().neverTreated().measured(40).said("lotion", "no").fact(both))
             .hasToString("restorer = none");
         assertThat(aClient().neverTreated().measured(40).said("lotion", "yes").said("smell", "sweet").fact(both))

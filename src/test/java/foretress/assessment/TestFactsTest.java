@@ -2,6 +2,7 @@ package foretress.assessment;
 
 import static foretress.assessment.Told.aClient;
 import static foretress.assessment.Told.computed;
+import static foretress.assessment.Told.tested;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.questionnaire.Answer;
@@ -17,13 +18,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TestFactsTest {
     private static final FactDef SKIN =
         computed("skin-test", "skin-test", List.of("steroid"), "negative", "not-done", "positive");
-    private static final FactDef STEROID = computed("steroid", "steroid-tablets", List.of(), "none", "low", "masking");
+    private static final FactDef STEROID =
+        computed("steroid", "steroid-tablets", List.of("systemic-corticosteroid"), "none", "low", "masking");
     private static final FactDef METAL =
         computed("metal-test", "metal-test", List.of(), "negative", "not-done", "nothing", "positive");
     private static final FactDef CUTTING =
-        computed("test-cutting", "test-cutting", List.of(), "good", "not-done", "poor");
+        tested("test-cutting", "test-cutting", "good", "poor");
     private static final FactDef ELASTICITY =
-        computed("elasticity", "elasticity", List.of(), "pass", "not-done", "caution", "fail");
+        tested("elasticity", "elasticity-test", "pass", "caution", "fail");
     private static final FactDef AGE =
         computed("age", "age", List.of(), "of-age", "below-salon-age", "below-label-age");
 

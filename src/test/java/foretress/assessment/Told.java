@@ -14,10 +14,12 @@ import foretress.questionnaire.Topic;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** A client before a visit, built in words, over a questionnaire of a few questions. */
 final class Told {
@@ -143,8 +145,18 @@ final class Told {
         return new FactFinder(rules, lexicon).find(situation).byId().get(def.id());
     }
 
+    /** Of a test at the chair: the outcomes in the order of the classes but "not-done", which stands second. */
+    static FactDef tested(String id, String test, String... outcomes) {
+        List<String> classes = new ArrayList<>(List.of(outcomes));
+        classes.add(1, "not-done");
+        Map<String, Integer> ordinals = new LinkedHashMap<>();
+        Stream.of(outcomes).forEach(outcome -> ordinals.put(outcome, classes.indexOf(outcome)));
+        return new FactDef(id, classes, List.of(), Optional
+            .of(FactDef.Computation.ofChairTests(List.of(test), new FactDef.Outcomes(ordinals, 1))));
+    }
+
     static FactDef computed(String id, String computation, List<String> of, String... classes) {
         return new FactDef(id, List.of(classes), List.of(),
-            Optional.of(new FactDef.Computation(computation, of, Optional.empty(), Optional.empty())));
+            Optional.of(new FactDef.Computation(ComputedAs.of(computation), of, Optional.empty(), Optional.empty())));
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.assessment.Chemistry;
 import foretress.assessment.Chemistry.SkinTest;
+import foretress.assessment.ComputedAs;
+import foretress.assessment.FactDef;
 import foretress.assessment.Rule;
 import foretress.assessment.RuleSet;
 import foretress.assessment.TreatmentKind;
@@ -12,6 +14,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** Reads the real knowledge: anything wrong in it fails the build, with its place. */
@@ -36,15 +39,26 @@ class KnowledgeTest {
         RuleSet rules = Knowledge.load().ruleSet();
         assertThat(rules.treatments().kinds()).isNotEmpty()
             .allSatisfy(
-                kind -> assertThat(lookedFor(rules, "left", "left-by-age", "kind-left", "metal")).contains(kind.id()));
-        assertThat(lookedFor(rules, "metal")).containsExactlyInAnyOrderElementsOf(
+                kind -> assertThat(lookedFor(rules, ComputedAs.LEFT, ComputedAs.LEFT_BY_AGE, ComputedAs.KIND_LEFT,
+                    ComputedAs.METAL)).contains(kind.id()));
+        assertThat(lookedFor(rules, ComputedAs.METAL)).containsExactlyInAnyOrderElementsOf(
             rules.treatments().kinds().stream().filter(TreatmentKind::mayHoldMetal).map(TreatmentKind::id).toList());
     }
 
-    private static Set<String> lookedFor(RuleSet rules, String... computations) {
+    private static Set<String> lookedFor(RuleSet rules, ComputedAs... computations) {
         return rules.facts().stream().flatMap(def -> def.computation().stream())
-            .filter(how -> List.of(computations).contains(how.name()))
+            .filter(how -> List.of(computations).contains(how.as()))
             .flatMap(how -> how.of().stream()).collect(Collectors.toSet());
+    }
+
+    @Test
+    @DisplayName("every fact that only staff's tests and a doctor's word can better says which class means that nobody did")
+    void whatNobodyTestedOrWroteDownHasItsClass() {
+        List<FactDef> told = Knowledge.load().ruleSet().facts().stream().filter(def -> def.isAlwaysKnown()
+            && !def.isComputedAs(ComputedAs.HAIR_LENGTH) && !def.isComputedAs(ComputedAs.POLICY_ALLOWS)
+            && !def.isComputedAs(ComputedAs.LOOKED_UP_MEDICINE)).toList();
+        assertThat(told).hasSizeGreaterThan(20).allSatisfy(
+            def -> assertThat(def.classes().get(def.notDone())).as(def.id()).isIn("not-done", "not-asked", "not-yet"));
     }
 
     @Test

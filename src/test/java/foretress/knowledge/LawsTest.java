@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import foretress.assessment.Computations;
+import foretress.assessment.ComputedAs;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactValue;
 import foretress.assessment.Facts;
@@ -94,7 +94,7 @@ class LawsTest {
             Set<String> reads = rule.when().reads();
             Set<String> all = new LinkedHashSet<>(reads);
             for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
-                List<String> about = def.computation().filter(how -> how.name().equals("medical-advice"))
+                List<String> about = def.computation().filter(how -> how.as() == ComputedAs.MEDICAL_ADVICE)
                     .map(how -> how.of()).orElse(List.of());
                 if (reads.contains(def.id())
                     || about.stream().anyMatch(reads::contains) && mayCover(def.id(), rule, among)) {
@@ -113,7 +113,7 @@ class LawsTest {
 
         private static boolean alwaysKnown(FactDef def) {
             return def.rows().isEmpty()
-                && def.computation().filter(how -> Computations.ALWAYS_KNOWN.contains(how.name())).isPresent();
+                && def.isAlwaysKnown();
         }
 
         private static List<Range> rangesOf(FactDef def) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
+import foretress.assessment.ComputedAs;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactValue;
 import foretress.assessment.Facts;
@@ -157,7 +158,7 @@ class MatrixTest {
     private static Assessment assess(Map<String, String> row, Service service, boolean cuttingGood) {
         List<FactValue> values = new ArrayList<>();
         for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
-            boolean advice = def.computation().filter(how -> how.name().equals("medical-advice")).isPresent();
+            boolean advice = def.computation().filter(how -> how.as() == ComputedAs.MEDICAL_ADVICE).isPresent();
             String untested =
                 advice || List
                     .of("metal-test", "elasticity", "root-elasticity", "porosity", "root-porosity", "resistant-hair",

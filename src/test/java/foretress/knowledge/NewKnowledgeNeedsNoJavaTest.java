@@ -216,6 +216,31 @@ class NewKnowledgeNeedsNoJavaTest {
     }
 
     @Test
+    @DisplayName("a fact of a test at the chair: its outcomes, and what stands while nobody tested, are knowledge alone")
+    void aFactOfATestAtTheChair() throws IOException {
+        put("facts.yaml", "- id: test-cutting\n", """
+            - id: swollen-roots
+              classes: [no, unfelt, maybe, yes]
+              computed: chair-test
+              of: [porosity-of-roots]
+              outcomes: { average: no, resistant: no, porous: maybe, over-porous: yes }
+              not-done: unfelt
+            - id: test-cutting
+            """);
+        files = KnowledgeFiles.ofFolder(folder);
+        assertThat(swollen("")).isEqualTo("unfelt");
+        assertThat(swollen("{ test: porosity-of-roots, outcome: resistant }")).isEqualTo("no");
+        assertThat(swollen("{ test: porosity-of-roots, outcome: porous }")).isEqualTo("maybe");
+        assertThat(known().ruleSet().fact("swollen-roots").orElseThrow().notDone()).isEqualTo(1);
+    }
+
+    private String swollen(String test) {
+        Knowledge knowledge = known();
+        Case one = given(knowledge, "{ service: colour-roots, tests: [" + test + "] }");
+        return knowledge.factFinder().find(one.situation()).get("swollen-roots").worstClass();
+    }
+
+    @Test
     void aServiceSaysWhatItLeavesWhereAndWhatCanBeTakenOut() {
         Knowledge knowledge = known();
         Service both = service(knowledge, "mould-and-glaze");

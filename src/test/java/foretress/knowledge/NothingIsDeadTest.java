@@ -116,7 +116,7 @@ class NothingIsDeadTest {
     }
 
     private static Stream<Question> computedFrom(FactDef def) {
-        String name = def.computation().map(how -> how.name()).orElse("");
+        String name = def.computation().map(how -> how.as().code()).orElse("");
         Stream<Question> cues = name.equals("metal") || name.startsWith("left") || name.equals("kind-left")
             ? KNOWLEDGE.ruleSet().cues().stream()
                 .filter(cue -> def.computation().orElseThrow().of().contains(cue.what()))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
+import foretress.assessment.ComputedAs;
 import foretress.assessment.FactFinder;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
@@ -150,7 +151,7 @@ class OwingTest {
         for (String test : tests) {
             if (test.equals("medical-advice")) {
                 KNOWLEDGE.ruleSet().facts().stream().flatMap(def -> def.computation().stream())
-                    .filter(how -> how.name().equals(test))
+                    .filter(how -> how.as() == ComputedAs.MEDICAL_ADVICE)
                     .flatMap(how -> how.of().stream()).forEach(
                         about -> made.add(TestFact.advice(about, "with-care", known.today().plusDays(1), true, false)));
             } else if (TestFact.OUTCOMES.containsKey(test)) {

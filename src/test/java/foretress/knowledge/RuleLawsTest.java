@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.fail;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
+import foretress.assessment.ComputedAs;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactValue;
 import foretress.assessment.Facts;
@@ -84,7 +85,7 @@ class RuleLawsTest {
     }
 
     private static boolean isAdvice(String fact) {
-        return fact(fact).computation().filter(how -> how.name().equals("medical-advice")).isPresent();
+        return fact(fact).computation().filter(how -> how.as() == ComputedAs.MEDICAL_ADVICE).isPresent();
     }
 
     @Test

@@ -2,7 +2,6 @@ package foretress.knowledge;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
-import foretress.assessment.Computations;
 import foretress.assessment.Condition.Op;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactValue;
@@ -121,7 +120,7 @@ final class StandTogether {
     private static List<FactValue> ranges(FactDef def, List<Rule> two, boolean coarse) {
         List<Integer> classes = List.copyOf(toldApart(def, two));
         boolean known = def.rows().isEmpty()
-            && def.computation().filter(how -> Computations.ALWAYS_KNOWN.contains(how.name())).isPresent();
+            && def.isAlwaysKnown();
         List<FactValue> ranges = new ArrayList<>();
         for (int best = 0; best < classes.size(); best++) {
             for (int worst = best; worst < (known ? best + 1 : classes.size()); worst++) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
+import foretress.assessment.ComputedAs;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactValue;
 import foretress.assessment.Facts;
@@ -127,7 +128,7 @@ class WaysTest {
         List<String> said = row.equals("nothing") ? List.of() : List.of(row.split(" "));
         List<FactValue> values = new ArrayList<>();
         for (FactDef def : KNOWLEDGE.ruleSet().facts()) {
-            boolean advice = def.computation().filter(how -> how.name().equals("medical-advice")).isPresent();
+            boolean advice = def.computation().filter(how -> how.as() == ComputedAs.MEDICAL_ADVICE).isPresent();
             boolean untested = advice || List.of("metal-test", "test-cutting", "direct-dye-cleared").contains(def.id());
             String usual = def.id().equals("direct-dye-cleared") ? "by-test" : def.classes().get(untested ? 1 : 0);
             String is = said.stream().filter(part -> part.startsWith(def.id() + "=")).findFirst()

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
-import foretress.assessment.Computations;
 import foretress.assessment.FactDef;
 import foretress.assessment.FactFinder;
 import foretress.assessment.FactValue;
@@ -232,7 +231,7 @@ class WholeClientsTest {
     /** The laws are proved for single classes of these, so a range must never come out. */
     private static boolean alwaysKnown(FactDef def) {
         return def.rows().isEmpty()
-            && def.computation().filter(how -> Computations.ALWAYS_KNOWN.contains(how.name())).isPresent();
+            && def.isAlwaysKnown();
     }
 
     private static boolean surely(Assessment assessment, String fact, String atLeast) {
