@@ -6,6 +6,7 @@ import foretress.salon.Hiring;
 import foretress.salon.Role;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
+import foretress.web.Supported;
 import jakarta.inject.Singleton;
 import jakarta.transaction.Transactional;
 import java.time.ZoneId;
@@ -43,7 +44,7 @@ class DemoSalon {
         return new Salon(
             new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114",
                 "hello@alderandwren.example", "999"),
-            new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"),
+            new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, Supported.TAGS,
                 Week.parse("MONDAY 10:00-17:00; TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; "
                     + "THURSDAY 09:00-20:00; FRIDAY 09:00-18:00; SATURDAY 09:00-17:00"),
                 ClosedDays.parse("")));

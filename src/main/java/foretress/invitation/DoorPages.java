@@ -8,7 +8,7 @@ import foretress.web.Mistakes;
 import foretress.web.Offered;
 import foretress.web.PublicAddress;
 import foretress.web.RateLimiter;
-import foretress.web.Supported;
+import foretress.web.SpokenLanguages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.vertx.http.Compressed;
@@ -51,17 +51,20 @@ public class DoorPages {
     private final RateLimiter brake;
     private final Caller caller;
     private final Language language;
+    private final SpokenLanguages spoken;
     private final PublicAddress address;
     private final DoorWords words;
     private final Clock clock;
 
     DoorPages(Invitations invitations, ClientSessions doors, RateLimiter brake, Caller caller, Language language,
+        SpokenLanguages spoken,
         PublicAddress address, DoorWords words, Clock clock) {
         this.invitations = invitations;
         this.doors = doors;
         this.brake = brake;
         this.caller = caller;
         this.language = language;
+        this.spoken = spoken;
         this.address = address;
         this.words = words;
         this.clock = clock;
@@ -71,7 +74,7 @@ public class DoorPages {
     @Compressed
     public Response welcome(@RestPath String token, @Context HttpHeaders browser) {
         return invitations.behind(token)
-            .map(found -> isIn(found, browser) ? goOn() : page(200, new Welcome(Offered.all(language.getTag()))))
+            .map(found -> isIn(found, browser) ? goOn() : page(200, new Welcome(spoken.offered(language.getTag()))))
             .orElseGet(this::unknown);
     }
 
@@ -94,7 +97,7 @@ public class DoorPages {
             return unknown();
         }
         slowDown(found.get());
-        String chosen = Supported.match(new Form(posted).one("language")).orElse(language.getTag());
+        String chosen = spoken.match(new Form(posted).one("language")).orElse(language.getTag());
         return Response.seeOther(URI.create("/i/" + token + "/birth-date")).cookie(spoken(chosen)).build();
     }
 

@@ -10,6 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -17,6 +20,9 @@ import java.util.stream.Stream;
  * English lacks is a mistake in the program or the knowledge.
  */
 public final class Words {
+    private static final Pattern FOR_STAFF = Pattern.compile("findings\\..*\\.(title|do)|facts\\..*|steps\\..*"
+        + "|tests\\.[^.]+(\\.name)?|services\\.chemistries\\..*|ways\\.(can|cannot)\\..*");
+
     private final String language;
     private final Map<String, String> sentences;
     private final Set<String> own;
@@ -145,6 +151,16 @@ public final class Words {
 
     public Optional<String> find(String path) {
         return Optional.ofNullable(sentences.get(path));
+    }
+
+    /** What a client may read in this language, by path: all but what the findings, services and tests say to staff alone. */
+    public Map<String, String> forClients() {
+        return sentences.entrySet().stream().filter(one -> own.contains(one.getKey()) && isForClients(one.getKey()))
+            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (one, same) -> one, TreeMap::new));
+    }
+
+    static boolean isForClients(String path) {
+        return !FOR_STAFF.matcher(path).matches();
     }
 
     /** The paths this language has words of its own for. */

@@ -3,11 +3,65 @@ package foretress.salon;
 import io.quarkus.qute.i18n.Message;
 import io.quarkus.qute.i18n.MessageBundle;
 
-/** The words on the owner's pages of products, services and policy; they stand in messages/settings.properties. */
+/** The words on the owner's pages of products, services, policy and languages; they stand in messages/settings.properties. */
 @MessageBundle("settings")
 public interface SettingsWords {
     @Message
+    String languages_again();
+    @Message
+    String languages_changed(int count);
+    @Message
+    String languages_english();
+    @Message
+    String languages_is_shown();
+    @Message
+    String languages_language();
+    @Message
+    String languages_lead();
+    @Message
+    String languages_let();
+    @Message
+    String languages_missing(int count);
+    @Message
+    String languages_none();
+    @Message
+    String languages_not_chosen();
+    @Message
+    String languages_not_shown();
+    @Message
+    String languages_off();
+    @Message
+    String languages_read();
+    @Message
+    String languages_read_by(String reader, String day);
+    @Message
+    String languages_reader();
+    @Message
+    String languages_reader_hint();
+    @Message
+    String languages_reader_missing();
+    @Message
+    String languages_sheet(String name);
+    @Message
+    String languages_sheet_lead();
+    @Message
+    String languages_shown();
+    @Message
+    String languages_stand();
+    @Message
+    String languages_stands();
+    @Message
+    String languages_stands_legend();
+    @Message
+    String languages_stands_missing();
+    @Message
+    String languages_title();
+    @Message
+    String languages_unread();
+    @Message
     String owner_links();
+    @Message
+    String owner_languages();
     @Message
     String owner_policy();
     @Message

@@ -5,6 +5,7 @@ import foretress.salon.Who;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
+import foretress.web.SpokenLanguages;
 import foretress.web.StaffWords;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -44,8 +45,11 @@ public class ClientPages {
     private final Ledger ledger;
     private final StaffWords say;
     private final Who who;
+    private final SpokenLanguages spoken;
 
-    ClientPages(Clients clients, ClientReader reader, DeskList list, Ledger ledger, StaffWords say, Who who) {
+    ClientPages(Clients clients, ClientReader reader, DeskList list, Ledger ledger, StaffWords say, Who who,
+        SpokenLanguages spoken) {
+        this.spoken = spoken;
         this.clients = clients;
         this.reader = reader;
         this.list = list;
@@ -98,7 +102,7 @@ public class ClientPages {
 
     private TemplateInstance page(Client client, ClientForm typed, int version, boolean kept, Mistakes mistakes) {
         return new ClientCard(client, typed, version, MonthChoice.all(typed.birthMonth()),
-            TongueChoice.all(typed.language()),
+            TongueChoice.of(spoken, typed.language()),
             list.of(client.id), kept, mistakes);
     }
 

@@ -10,6 +10,7 @@ import foretress.salon.Staff;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
+import foretress.web.SpokenLanguages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.persistence.PersistenceException;
@@ -48,10 +49,12 @@ public class NewVisitPages {
     private final Menu menu;
     private final WalkIn walkIn;
     private final Foreseen foreseen;
+    private final SpokenLanguages spoken;
 
     NewVisitPages(BookingReader reader, Bookings bookings, Clients clients, Visits visits, Knowledge knowledge,
         House house,
-        Menu menu, WalkIn walkIn, Foreseen foreseen) {
+        Menu menu, WalkIn walkIn, Foreseen foreseen, SpokenLanguages spoken) {
+        this.spoken = spoken;
         this.reader = reader;
         this.bookings = bookings;
         this.clients = clients;
@@ -117,7 +120,7 @@ public class NewVisitPages {
         Mistakes mistakes) {
         Optional<Client> client = BookingReader.id(form.clientId()).flatMap(clients::find);
         return new NewVisit(form, client, offers(form), Staff.stylists(), MonthChoice.all(form.person().birthMonth()),
-            TongueChoice.all(form.person().language()), twice, foreseen, mistakes);
+            TongueChoice.of(spoken, form.person().language()), twice, foreseen, mistakes);
     }
 
     private List<Offer> offers(BookingForm form) {

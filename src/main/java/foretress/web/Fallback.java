@@ -20,9 +20,11 @@ class Fallback {
     private static final int AFTER_ALL_OTHERS = 1_000_000;
 
     private final ProblemPages pages;
+    private final SpokenLanguages spoken;
 
-    Fallback(ProblemPages pages) {
+    Fallback(ProblemPages pages, SpokenLanguages spoken) {
         this.pages = pages;
+        this.spoken = spoken;
     }
 
     void register(@Observes Router router) {
@@ -74,11 +76,11 @@ class Fallback {
         context.response().putHeader(HttpHeaders.CONTENT_TYPE, type).end(body);
     }
 
-    private static Locale locale(RoutingContext context) {
+    private Locale locale(RoutingContext context) {
         Cookie cookie = context.request().getCookie(Language.COOKIE);
         Optional<String> asked = context.acceptableLanguages().stream().map(l -> l.tag())
-            .flatMap(tag -> Supported.match(tag).stream()).findFirst();
-        Optional<String> tag = cookie == null ? asked : Supported.match(cookie.getValue()).or(() -> asked);
-        return Locale.forLanguageTag(tag.orElse(Supported.TAGS.get(0)));
+            .flatMap(tag -> spoken.match(tag).stream()).findFirst();
+        Optional<String> tag = cookie == null ? asked : spoken.match(cookie.getValue()).or(() -> asked);
+        return Locale.forLanguageTag(tag.orElse(Supported.ORIGINAL));
     }
 }

@@ -11,7 +11,7 @@ public class Language {
     /** The cookie that keeps what the client chose. */
     public static final String COOKIE = "language";
 
-    private String tag = Supported.TAGS.get(0);
+    private String tag = Supported.ORIGINAL;
     private String here = "/answers";
 
     public String getTag() {
@@ -41,6 +41,6 @@ public class Language {
 
     /** Which way the script runs, for the html element. */
     public String getDir() {
-        return "ltr";
+        return tag.equals("ar") ? "rtl" : "ltr";
     }
 }

@@ -13,22 +13,24 @@ import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 /** Settles the page's language: the cookie, else what the browser asks for, else English; and tells every template. */
 public class LanguageFilter {
     private final Language language;
+    private final SpokenLanguages spoken;
 
-    LanguageFilter(Language language) {
+    LanguageFilter(Language language, SpokenLanguages spoken) {
         this.language = language;
+        this.spoken = spoken;
     }
 
     @ServerRequestFilter(preMatching = true, priority = 100)
     public void settle(HttpHeaders headers, UriInfo address) {
         language.here(address.getRequestUri().getPath());
         Optional<String> chosen =
-            Optional.ofNullable(headers.getCookies().get(Language.COOKIE)).flatMap(c -> Supported.match(c.getValue()));
+            Optional.ofNullable(headers.getCookies().get(Language.COOKIE)).flatMap(c -> spoken.match(c.getValue()));
         chosen.or(() -> asked(headers)).ifPresent(language::use);
     }
 
-    private static Optional<String> asked(HttpHeaders headers) {
+    private Optional<String> asked(HttpHeaders headers) {
         return headers.getAcceptableLanguages().stream().map(Locale::toLanguageTag)
-            .flatMap(tag -> Supported.match(tag).stream()).findFirst();
+            .flatMap(tag -> spoken.match(tag).stream()).findFirst();
     }
 
     void tellTemplates(@Observes EngineBuilder engine) {

@@ -26,23 +26,25 @@ public class LanguagePages {
 
     private static final int A_YEAR = (int) Duration.ofDays(365).toSeconds();
     private final Language language;
+    private final SpokenLanguages spoken;
     private final PublicAddress address;
 
-    LanguagePages(Language language, PublicAddress address) {
+    LanguagePages(Language language, SpokenLanguages spoken, PublicAddress address) {
         this.language = language;
+        this.spoken = spoken;
         this.address = address;
     }
 
     @GET
     public TemplateInstance offer(@RestQuery String to) {
-        return new LanguagePage(Offered.all(language.getTag()), LocalPath.of(to).orElse("/answers"));
+        return new LanguagePage(spoken.offered(language.getTag()), LocalPath.of(to).orElse("/answers"));
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response choose(MultivaluedMap<String, String> fields) {
         var form = new Form(fields);
-        Optional<String> chosen = Supported.match(form.one("language"));
+        Optional<String> chosen = spoken.match(form.one("language"));
         Response.ResponseBuilder back = Response.seeOther(URI.create(LocalPath.of(form.one("to")).orElse("/answers")));
         chosen.ifPresent(tag -> back.cookie(cookie(tag)));
         return back.build();

@@ -7,7 +7,11 @@ import java.util.Locale;
 public record Offered(String tag, String name, boolean current) {
     /** Every language there is, one of them the current one. */
     public static List<Offered> all(String current) {
-        return Supported.TAGS.stream()
+        return of(Supported.TAGS, current);
+    }
+
+    static List<Offered> of(List<String> tags, String current) {
+        return tags.stream()
             .map(tag -> new Offered(tag, name(Locale.forLanguageTag(tag)), tag.equals(current))).toList();
     }
 

@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The languages the client's pages speak, English first. */
+/** The languages there are words in for a client, English first: the others were drafted from it by machine. */
 public final class Supported {
-    public static final List<String> TAGS = List.of("en", "es");
+    public static final String ORIGINAL = "en";
+    public static final List<String> TAGS = List.of(ORIGINAL, "es");
 
     private Supported() {}
 

@@ -3,12 +3,13 @@ package foretress.salon;
 import foretress.Walker;
 import foretress.plan.ClosedDays;
 import foretress.plan.Week;
+import foretress.web.SpokenLanguages;
+import foretress.web.Supported;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.core.NewCookie;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.List;
 
 /** The salon of the tests, open: Alder & Wren with a stylist, somebody at the desk and the owner. */
 @Singleton
@@ -19,10 +20,14 @@ public class OpenSalon {
     private static final String HASHED = PasswordHash.of(PASSWORD).toString();
 
     private final Sessions sessions;
+    private final LanguageReviews reviews;
+    private final SpokenLanguages spoken;
     private final Clock clock;
 
-    OpenSalon(Sessions sessions, Clock clock) {
+    OpenSalon(Sessions sessions, LanguageReviews reviews, SpokenLanguages spoken, Clock clock) {
         this.sessions = sessions;
+        this.reviews = reviews;
+        this.spoken = spoken;
         this.clock = clock;
     }
 
@@ -36,6 +41,8 @@ public class OpenSalon {
             hire("Sanna Reed", "sanna", Role.DESK);
             hire("Edda Wren", "edda", Role.OWNER);
         });
+        Supported.TAGS.stream().filter(tag -> !spoken.tags().contains(tag))
+            .forEach(tag -> reviews.read(tag, "Ines Vidal", staff("edda").id));
     }
 
     private void hire(String name, String login, Role role) {
@@ -51,7 +58,7 @@ public class OpenSalon {
         return new Salon(
             new Salon.Contact("Alder & Wren", "3 Millrace Lane", "Tarnbeck", "01632 960 114",
                 "hello@alderandwren.example", "999"),
-            new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, List.of("en", "es"),
+            new Salon.Custom(ZoneId.of("Europe/London"), "uk", Salon.PaperSize.A4, Supported.TAGS,
                 Week.parse("TUESDAY 09:00-18:00; WEDNESDAY 09:00-18:00; "
                     + "THURSDAY 09:00-20:00; FRIDAY 09:00-18:00; SATURDAY 09:00-17:00"),
                 ClosedDays.parse("")));
