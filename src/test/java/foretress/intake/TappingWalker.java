@@ -51,7 +51,7 @@ final class TappingWalker extends Walker {
 
     private static List<Map.Entry<String, String>> without(List<Map.Entry<String, String>> all,
         List<Map.Entry<String, String>> those) {
-        var left = new ArrayList<>(all);
+        List<Map.Entry<String, String>> left = new ArrayList<>(all);
         those.forEach(left::remove);
         return left;
     }

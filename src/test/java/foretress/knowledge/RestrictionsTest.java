@@ -52,7 +52,7 @@ class RestrictionsTest {
     void everyRestrictionNamesTheChange() {
         Set<String> silent = new TreeSet<>();
         for (Finding finding : restrictions()) {
-            for (String language : KNOWLEDGE.languages()) {
+            for (String language : FOR_THE_CLIENT.keySet()) {
                 for (Words.FindingWords said : said(language, finding)) {
                     if (!FOR_THE_CLIENT.get(language).matcher(said.client()).find()) {
                         silent.add("%s %s%s, client: %s".formatted(language, finding.ruleId(),

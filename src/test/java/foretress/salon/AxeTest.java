@@ -314,7 +314,7 @@ class AxeTest {
             for (String route : pages(Right.Kind.STAFF)) {
                 look(page,
                     route.replace("{id}", route.contains("/skin-test") ? tested.toString() : id(route, ahead))
-                        .replace("{key}", key).replace("{test}", test)
+                        .replace("{key}", key).replace("{test}", test).replace("{tag}", "es")
                         .replace("{kind}", route.contains("/noted/") ? "letter" : "test-cutting"));
             }
         }
