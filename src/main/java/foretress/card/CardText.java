@@ -20,6 +20,7 @@ import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.skintest.SkinTestHistory;
 import foretress.skintest.SkinWords;
+import foretress.visit.Moments;
 import foretress.visit.State;
 import foretress.visit.When;
 import foretress.web.DateWords;
@@ -27,7 +28,6 @@ import foretress.web.Language;
 import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
-import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -47,10 +47,11 @@ class CardText {
     private final SkinWords skin;
     private final CardWords say;
     private final ClosingSaid closing;
-    private final Clock clock;
+    private final Moments moments;
 
     CardText(Knowledge knowledge, Menu menu, Language language, StylistWords stylist, SkinWords skin, CardWords say,
-        ClosingSaid closing, Clock clock) {
+        ClosingSaid closing, Moments moments) {
+        this.moments = moments;
         this.knowledge = knowledge;
         this.menu = menu;
         this.language = language;
@@ -58,7 +59,6 @@ class CardText {
         this.skin = skin;
         this.say = say;
         this.closing = closing;
-        this.clock = clock;
     }
 
     Words words() {
@@ -66,7 +66,7 @@ class CardText {
     }
 
     When when() {
-        return When.at(clock.instant(), Salon.the().zoneId());
+        return moments.in(Salon.the().zoneId());
     }
 
     LocalDate today() {

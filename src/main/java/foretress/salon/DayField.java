@@ -9,8 +9,9 @@ import java.util.Locale;
 
 /** One day's opening hours as a field of a form. */
 record DayField(String field, String name, String value) {
-    static List<DayField> all(Form form) {
-        return Arrays.stream(DayOfWeek.values()).map(day -> new DayField(field(day), name(day), form.one(field(day))))
+    static List<DayField> all(Form form, Locale locale) {
+        return Arrays.stream(DayOfWeek.values())
+            .map(day -> new DayField(field(day), name(day, locale), form.one(field(day))))
             .toList();
     }
 
@@ -18,7 +19,7 @@ record DayField(String field, String name, String value) {
         return "hours-" + day.name().toLowerCase(Locale.ROOT);
     }
 
-    static String name(DayOfWeek day) {
-        return day.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    static String name(DayOfWeek day, Locale locale) {
+        return day.getDisplayName(TextStyle.FULL_STANDALONE, locale);
     }
 }

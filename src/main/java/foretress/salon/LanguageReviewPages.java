@@ -4,6 +4,7 @@ import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.NameCharacters;
+import foretress.web.StaffLanguage;
 import foretress.web.Supported;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -54,8 +55,10 @@ public class LanguageReviewPages {
     private final LanguageReviews reviews;
     private final SettingsWords words;
     private final Who who;
+    private final StaffLanguage staff;
 
-    LanguageReviewPages(LanguageReviews reviews, SettingsWords words, Who who) {
+    LanguageReviewPages(LanguageReviews reviews, SettingsWords words, Who who, StaffLanguage staff) {
+        this.staff = staff;
         this.reviews = reviews;
         this.words = words;
         this.who = who;
@@ -71,15 +74,16 @@ public class LanguageReviewPages {
         return Supported.TAGS.stream().filter(tag -> !tag.equals(Supported.ORIGINAL));
     }
 
-    private static Draft draft(String tag, ClientSentences sentences) {
+    private Draft draft(String tag, ClientSentences sentences) {
         Locale locale = Locale.forLanguageTag(tag);
-        return new Draft(tag, locale.getDisplayLanguage(Locale.ENGLISH), locale.getDisplayLanguage(locale),
+        return new Draft(tag, locale.getDisplayLanguage(staff.locale()), locale.getDisplayLanguage(locale),
             tag.equals("ar") ? "rtl" : "ltr", Salon.the().languageTags().contains(tag),
             LanguageReview.of(tag).map(review -> read(review, sentences)), sentences.missing().size());
     }
 
-    private static Read read(LanguageReview review, ClientSentences sentences) {
-        return new Read(review.reader(), Salon.the().dates("en").full(review.madeAt().atZone(Salon.the().zoneId())),
+    private Read read(LanguageReview review, ClientSentences sentences) {
+        return new Read(review.reader(),
+            Salon.the().dates(staff.tag()).full(review.madeAt().atZone(Salon.the().zoneId())),
             sentences.changedSince(review.marks()).size());
     }
 

@@ -6,6 +6,7 @@ import foretress.web.Form;
 import foretress.web.Mistakes;
 import foretress.web.NameCharacters;
 import foretress.web.Offered;
+import foretress.web.StaffLanguage;
 import foretress.web.StaffWords;
 import foretress.web.Supported;
 import foretress.web.Zones;
@@ -29,8 +30,10 @@ class Particulars {
     private static final int LONGEST = 200;
 
     private final StaffWords words;
+    private final StaffLanguage staff;
 
-    Particulars(StaffWords words) {
+    Particulars(StaffWords words, StaffLanguage staff) {
+        this.staff = staff;
         this.words = words;
     }
 
@@ -72,7 +75,7 @@ class Particulars {
             new Week(new EnumMap<>(Map.of(day, Week.spans(form.one(DayField.field(day))))));
         } catch (IllegalArgumentException e) {
             mistakes.add(DayField.field(day),
-                words.set_up_hours_wrong(DayField.name(day), form.one(DayField.field(day))));
+                words.set_up_hours_wrong(DayField.name(day, staff.locale()), form.one(DayField.field(day))));
         }
     }
 
@@ -91,6 +94,10 @@ class Particulars {
         return new Salon.Custom(ZoneId.of(form.one("zone")), form.one("jurisdiction"),
             Salon.PaperSize.valueOf(form.one("paper-size")), languages(form),
             hours(form), ClosedDays.parse(form.one("closed-days")));
+    }
+
+    List<DayField> days(Form form) {
+        return DayField.all(form, staff.locale());
     }
 
     /** A field's value as the form's own words say it. */

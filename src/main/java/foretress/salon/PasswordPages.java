@@ -4,7 +4,9 @@ import foretress.running.AuditEvent;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
+import foretress.web.Offered;
 import foretress.web.RateLimiter;
+import foretress.web.StaffLanguage;
 import foretress.web.StaffWords;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
@@ -27,7 +29,7 @@ import java.util.stream.Stream;
 @Produces(MediaType.TEXT_HTML)
 public class PasswordPages {
     @CheckedTemplate(basePath = "salon", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record PasswordPage(int shortest, Mistakes mistakes) implements TemplateInstance {}
+    record PasswordPage(int shortest, List<Offered> languages, Mistakes mistakes) implements TemplateInstance {}
 
     private final Who who;
     private final ProveAgain proveAgain;
@@ -48,7 +50,7 @@ public class PasswordPages {
 
     @GET
     public TemplateInstance show() {
-        return new PasswordPage(PasswordRule.SHORTEST, new Mistakes());
+        return page(new Mistakes());
     }
 
     @POST
@@ -57,10 +59,14 @@ public class PasswordPages {
         var form = new Form(fields);
         Mistakes mistakes = check(form);
         if (!mistakes.isEmpty()) {
-            return FormAgain.with(new PasswordPage(PasswordRule.SHORTEST, mistakes));
+            return FormAgain.with(page(mistakes));
         }
         Staff staff = QuarkusTransaction.requiringNew().call(() -> give(form));
         return Response.seeOther(URI.create("/password")).cookie(sessions.begin(staff)).build();
+    }
+
+    private TemplateInstance page(Mistakes mistakes) {
+        return new PasswordPage(PasswordRule.SHORTEST, Offered.of(StaffLanguage.TAGS, who.staff().language), mistakes);
     }
 
     private Mistakes check(Form form) {

@@ -3,6 +3,7 @@ package foretress.salon;
 import foretress.knowledge.Knowledge;
 import foretress.web.Form;
 import foretress.web.Mistakes;
+import foretress.web.StaffLanguage;
 import jakarta.inject.Singleton;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import java.time.LocalDate;
@@ -22,8 +23,10 @@ class ProductForm {
 
     private final SettingsWords words;
     private final Knowledge knowledge;
+    private final StaffLanguage staff;
 
-    ProductForm(SettingsWords words, Knowledge knowledge) {
+    ProductForm(SettingsWords words, Knowledge knowledge, StaffLanguage staff) {
+        this.staff = staff;
         this.words = words;
         this.knowledge = knowledge;
     }
@@ -123,7 +126,7 @@ class ProductForm {
     /** A field's value as the form's own words say it. */
     String said(String field, String value) {
         return switch (field) {
-            case "kind" -> knowledge.words("en").text("services.chemistries." + value);
+            case "kind" -> knowledge.words(staff.tag()).text("services.chemistries." + value);
             case "mixing" -> ProductLine.Mixing.valueOf(value) == ProductLine.Mixing.MIXED ? words.products_mixed()
                 : words.products_neat();
             case "site" -> site(ProductLine.Site.valueOf(value));

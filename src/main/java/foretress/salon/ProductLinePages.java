@@ -5,6 +5,7 @@ import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Meanwhile;
 import foretress.web.Mistakes;
+import foretress.web.StaffLanguage;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.persistence.PersistenceException;
@@ -44,9 +45,11 @@ public class ProductLinePages {
     private final Knowledge knowledge;
     private final SettingsWords words;
     private final Who who;
+    private final StaffLanguage staff;
 
     ProductLinePages(ProductLines lines, ProductForm products, Meanwhile meanwhile, Knowledge knowledge,
-        SettingsWords words, Who who) {
+        SettingsWords words, Who who, StaffLanguage staff) {
+        this.staff = staff;
         this.lines = lines;
         this.products = products;
         this.meanwhile = meanwhile;
@@ -152,6 +155,6 @@ public class ProductLinePages {
     }
 
     private String kind(String id) {
-        return knowledge.words("en").text("services.chemistries." + id);
+        return knowledge.words(staff.tag()).text("services.chemistries." + id);
     }
 }

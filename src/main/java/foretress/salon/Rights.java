@@ -168,6 +168,7 @@ public final class Rights {
         anybody("GET /set-up/{code}"),
         anybody("POST /set-up/{code}"),
         staff("POST /sign-out", STYLIST, DESK, OWNER),
+        staff("POST /my-language", STYLIST, DESK, OWNER),
         staff("GET /password", STYLIST, DESK, OWNER),
         staff("POST /password", STYLIST, DESK, OWNER),
         staff("GET /languages", OWNER),

@@ -1,6 +1,7 @@
 package foretress.salon;
 
 import foretress.web.Language;
+import foretress.web.Supported;
 import jakarta.enterprise.inject.Instance;
 import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.ForbiddenException;
@@ -122,7 +123,7 @@ public class RightsFilter {
     }
 
     private Optional<Response> staff(ContainerRequestContext request, Right right) {
-        language.use("en");
+        language.use(who.isSignedIn() ? who.staff().language : Supported.ORIGINAL);
         if (!who.isSignedIn()) {
             return Optional.of(askToSignIn(request));
         }

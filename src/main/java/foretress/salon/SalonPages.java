@@ -81,7 +81,7 @@ public class SalonPages {
         return form;
     }
 
-    private static TemplateInstance page(Form form, boolean kept, Mistakes mistakes) {
-        return new SalonPage(form, Particulars.zones(), Offered.all("en"), DayField.all(form), kept, mistakes);
+    private TemplateInstance page(Form form, boolean kept, Mistakes mistakes) {
+        return new SalonPage(form, Particulars.zones(), Offered.all("en"), particulars.days(form), kept, mistakes);
     }
 }

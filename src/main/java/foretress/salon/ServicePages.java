@@ -6,6 +6,7 @@ import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.Offered;
+import foretress.web.StaffLanguage;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -47,8 +48,10 @@ public class ServicePages {
     private final Knowledge knowledge;
     private final SettingsWords say;
     private final Who who;
+    private final StaffLanguage staff;
 
-    ServicePages(Menu menu, Knowledge knowledge, SettingsWords say, Who who) {
+    ServicePages(Menu menu, Knowledge knowledge, SettingsWords say, Who who, StaffLanguage staff) {
+        this.staff = staff;
         this.menu = menu;
         this.knowledge = knowledge;
         this.say = say;
@@ -113,7 +116,7 @@ public class ServicePages {
     }
 
     private TemplateInstance page(Form form, Mistakes mistakes) {
-        Words words = knowledge.words("en");
+        Words words = knowledge.words(staff.tag());
         List<Row> rows = menu.all().stream()
             .map(line -> new Row(line.service().id(), menu.name(line.service().id(), words),
                 line.service().stepIds().stream().map(words::step).collect(Collectors.joining(", ")), line.own(),

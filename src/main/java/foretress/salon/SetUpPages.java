@@ -125,10 +125,10 @@ public class SetUpPages {
         return owner;
     }
 
-    private static TemplateInstance page(SetUpCode found, Form form, Mistakes mistakes) {
+    private TemplateInstance page(SetUpCode found, Form form, Mistakes mistakes) {
         return found.staff()
             .<TemplateInstance>map(staff -> new FirstPasswordPage(staff, PasswordRule.SHORTEST, mistakes))
-            .orElseGet(() -> new SetUpPage(form, Particulars.zones(), Offered.all("en"), DayField.all(form),
+            .orElseGet(() -> new SetUpPage(form, Particulars.zones(), Offered.all("en"), particulars.days(form),
                 PasswordRule.SHORTEST, mistakes));
     }
 }

@@ -61,6 +61,10 @@ public interface SettingsWords {
     @Message
     String owner_links();
     @Message
+    String my_language();
+    @Message
+    String my_language_keep();
+    @Message
     String owner_languages();
     @Message
     String owner_policy();

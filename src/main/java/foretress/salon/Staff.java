@@ -2,6 +2,8 @@ package foretress.salon;
 
 import foretress.running.Stored;
 import foretress.web.Fold;
+import foretress.web.StaffLanguage;
+import foretress.web.Supported;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -25,6 +27,8 @@ public class Staff extends Stored {
     @Column(length = 16) public Role role;
     /** Argon2id with its parameters; absent until the person has chosen a password. */
     @Column(name = "password_hash", columnDefinition = "text") String passwordHash;
+    /** In which her screens are. */
+    @Column(length = 8) public String language = Supported.ORIGINAL;
     public boolean active;
     @Column(name = "created_at") private Instant createdAt;
     @Version private int version;
@@ -75,6 +79,14 @@ public class Staff extends Stored {
     /** Nobody signs in as this person until a new password is chosen. */
     void forgetPassword() {
         passwordHash = null;
+    }
+
+    /** @throws IllegalArgumentException when there are no words for staff in it */
+    void reads(String tag) {
+        if (!StaffLanguage.TAGS.contains(tag)) {
+            throw new IllegalArgumentException("no words for staff in " + tag);
+        }
+        language = tag;
     }
 
     /** No longer works here. */

@@ -1,6 +1,7 @@
 package foretress.skintest;
 
 import foretress.knowledge.Knowledge;
+import foretress.web.StaffLanguage;
 import jakarta.inject.Singleton;
 import java.util.List;
 
@@ -8,12 +9,14 @@ import java.util.List;
 @Singleton
 class MaskingWords {
     private final Knowledge knowledge;
+    private final StaffLanguage staff;
 
-    MaskingWords(Knowledge knowledge) {
+    MaskingWords(Knowledge knowledge, StaffLanguage staff) {
+        this.staff = staff;
         this.knowledge = knowledge;
     }
 
     List<String> of(List<String> facts) {
-        return facts.stream().map(fact -> knowledge.words("en").fact(fact)).toList();
+        return facts.stream().map(fact -> knowledge.words(staff.tag()).fact(fact)).toList();
     }
 }

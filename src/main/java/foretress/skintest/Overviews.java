@@ -12,10 +12,10 @@ import foretress.salon.Salon;
 import foretress.salon.SettingsWords;
 import foretress.salon.Staff;
 import foretress.vault.Vault;
+import foretress.visit.Moments;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
-import foretress.visit.When;
-import foretress.web.DateWords;
+import foretress.web.StaffLanguage;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.Duration;
@@ -45,11 +45,15 @@ class Overviews {
     private final SettingsWords settings;
     private final TestVisits shortVisits;
     private final Clock clock;
+    private final StaffLanguage staff;
+    private final Moments moments;
 
     Overviews(TestStore tests, SkinTestGate gate, SkinTestRecord record, SkinTestHistory kept, TestConsent consent,
         PlannedProducts planned,
         ProductLines lines, Vault vault, Knowledge knowledge, SkinWords say, SettingsWords settings,
-        TestVisits shortVisits, Clock clock) {
+        TestVisits shortVisits, Clock clock, StaffLanguage staff, Moments moments) {
+        this.moments = moments;
+        this.staff = staff;
         this.tests = tests;
         this.gate = gate;
         this.record = record;
@@ -159,8 +163,8 @@ class Overviews {
         return told.result().isPresent() ? say.test_read_not_enough() : say.test_not_read();
     }
 
-    private static String date(LocalDate last) {
-        return DateWords.ENGLISH.date(last);
+    private String date(LocalDate last) {
+        return staff.dates().date(last);
     }
 
     /** Read after the wait, and a finding asks for one more reading later. */
@@ -230,7 +234,7 @@ class Overviews {
     }
 
     private String moment(Instant at, Visit visit) {
-        return When.at(clock.instant(), visit.zone()).moment(at);
+        return moments.in(visit.zone()).moment(at);
     }
 
     private static String name(UUID staff) {
@@ -238,6 +242,6 @@ class Overviews {
     }
 
     private Words words() {
-        return knowledge.words("en");
+        return knowledge.words(staff.tag());
     }
 }

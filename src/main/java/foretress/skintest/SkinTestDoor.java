@@ -2,15 +2,14 @@ package foretress.skintest;
 
 import foretress.salon.Who;
 import foretress.visit.Clients;
+import foretress.visit.Moments;
 import foretress.visit.PlannedProducts;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
-import foretress.visit.When;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
-import java.time.Clock;
 import java.time.Instant;
 import java.util.UUID;
 
@@ -22,15 +21,15 @@ class SkinTestDoor {
     private final PlannedProducts planned;
     private final TestStore tests;
     private final Who who;
-    private final Clock clock;
+    private final Moments moments;
 
-    SkinTestDoor(Visits visits, Clients clients, PlannedProducts planned, TestStore tests, Who who, Clock clock) {
+    SkinTestDoor(Visits visits, Clients clients, PlannedProducts planned, TestStore tests, Who who, Moments moments) {
+        this.moments = moments;
         this.visits = visits;
         this.clients = clients;
         this.planned = planned;
         this.tests = tests;
         this.who = who;
-        this.clock = clock;
     }
 
     Visit visit(UUID id) {
@@ -53,7 +52,7 @@ class SkinTestDoor {
     }
 
     String moment(Instant at, Visit visit) {
-        return When.at(clock.instant(), visit.zone()).moment(at);
+        return moments.in(visit.zone()).moment(at);
     }
 
     UUID staff() {

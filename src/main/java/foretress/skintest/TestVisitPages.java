@@ -3,6 +3,7 @@ package foretress.skintest;
 import foretress.plan.Offers;
 import foretress.plan.Owed;
 import foretress.salon.Who;
+import foretress.visit.Moments;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.visit.When;
@@ -20,7 +21,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
-import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -46,15 +46,15 @@ public class TestVisitPages {
     private final TestVisits testVisits;
     private final SkinWords say;
     private final Who who;
-    private final Clock clock;
+    private final Moments moments;
 
-    TestVisitPages(Visits visits, TestMails letters, TestVisits testVisits, SkinWords say, Who who, Clock clock) {
+    TestVisitPages(Visits visits, TestMails letters, TestVisits testVisits, SkinWords say, Who who, Moments moments) {
+        this.moments = moments;
         this.letters = letters;
         this.visits = visits;
         this.testVisits = testVisits;
         this.say = say;
         this.who = who;
-        this.clock = clock;
     }
 
     @GET
@@ -87,7 +87,7 @@ public class TestVisitPages {
     }
 
     private TemplateInstance page(Visit visit, String said, Mistakes mistakes) {
-        When when = When.at(clock.instant(), visit.zone());
+        When when = moments.in(visit.zone());
         TestVisits.Offered offered = testVisits.offered(visit);
         Optional<Instant> booked = TestVisit.standing(visit.id).map(one -> one.startsAt());
         String conflict = offered.conflict().map(found -> conflict(found, when)).orElse("");

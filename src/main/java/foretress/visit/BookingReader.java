@@ -4,8 +4,8 @@ import foretress.assessment.Service;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
-import foretress.web.DateWords;
 import foretress.web.Mistakes;
+import foretress.web.StaffLanguage;
 import foretress.web.StaffWords;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -28,8 +28,10 @@ public class BookingReader {
     private final ClientReader reader;
     private final StaffWords say;
     private final Clock clock;
+    private final StaffLanguage staff;
 
-    BookingReader(Menu menu, Clients clients, ClientReader reader, StaffWords say, Clock clock) {
+    BookingReader(Menu menu, Clients clients, ClientReader reader, StaffWords say, Clock clock, StaffLanguage staff) {
+        this.staff = staff;
         this.menu = menu;
         this.clients = clients;
         this.reader = reader;
@@ -94,22 +96,22 @@ public class BookingReader {
 
     private void inReach(LocalDate date, Mistakes mistakes) {
         LocalDate today = today();
-        if (mistakes.expect(!date.isBefore(today), "date", say.visit_date_over(DateWords.ENGLISH.date(date)))) {
+        if (mistakes.expect(!date.isBefore(today), "date", say.visit_date_over(staff.dates().date(date)))) {
             mistakes.expect(!date.isAfter(today.plusYears(YEARS_AHEAD)), "date",
-                say.visit_date_far(DateWords.ENGLISH.date(date), YEARS_AHEAD));
+                say.visit_date_far(staff.dates().date(date), YEARS_AHEAD));
         }
     }
 
     private Optional<Instant> meant(WallTime time, BookingForm form, LocalDateTime wall, Mistakes mistakes) {
         if (time instanceof WallTime.Skipped gap) {
             mistakes.add("time",
-                say.visit_time_skipped(DateWords.ENGLISH.date(wall), DateWords.ENGLISH.hour(gap.last()),
-                    DateWords.ENGLISH.hour(gap.next()),
-                    DateWords.ENGLISH.hour(wall)));
+                say.visit_time_skipped(staff.dates().date(wall), staff.dates().hour(gap.last()),
+                    staff.dates().hour(gap.next()),
+                    staff.dates().hour(wall)));
         }
         Optional<Instant> at = time.at(turn(form.turn()));
         if (time instanceof WallTime.Twice && at.isEmpty()) {
-            mistakes.add("turn", say.visit_time_twice(DateWords.ENGLISH.hour(wall)));
+            mistakes.add("turn", say.visit_time_twice(staff.dates().hour(wall)));
         }
         return at;
     }

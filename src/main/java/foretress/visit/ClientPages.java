@@ -6,6 +6,7 @@ import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.SpokenLanguages;
+import foretress.web.StaffLanguage;
 import foretress.web.StaffWords;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -46,9 +47,11 @@ public class ClientPages {
     private final StaffWords say;
     private final Who who;
     private final SpokenLanguages spoken;
+    private final StaffLanguage staff;
 
     ClientPages(Clients clients, ClientReader reader, DeskList list, Ledger ledger, StaffWords say, Who who,
-        SpokenLanguages spoken) {
+        SpokenLanguages spoken, StaffLanguage staff) {
+        this.staff = staff;
         this.spoken = spoken;
         this.clients = clients;
         this.reader = reader;
@@ -101,8 +104,8 @@ public class ClientPages {
     }
 
     private TemplateInstance page(Client client, ClientForm typed, int version, boolean kept, Mistakes mistakes) {
-        return new ClientCard(client, typed, version, MonthChoice.all(typed.birthMonth()),
-            TongueChoice.of(spoken, typed.language()),
+        return new ClientCard(client, typed, version, MonthChoice.all(typed.birthMonth(), staff.locale()),
+            TongueChoice.of(spoken, typed.language(), staff.locale()),
             list.of(client.id), kept, mistakes);
     }
 

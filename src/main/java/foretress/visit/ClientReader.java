@@ -1,9 +1,9 @@
 package foretress.visit;
 
 import foretress.salon.Salon;
-import foretress.web.DateWords;
 import foretress.web.Mistakes;
 import foretress.web.NameCharacters;
+import foretress.web.StaffLanguage;
 import foretress.web.StaffWords;
 import foretress.web.Supported;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -25,8 +25,10 @@ public class ClientReader {
 
     private final StaffWords say;
     private final Clock clock;
+    private final StaffLanguage staff;
 
-    ClientReader(StaffWords say, Clock clock) {
+    ClientReader(StaffWords say, Clock clock, StaffLanguage staff) {
+        this.staff = staff;
         this.say = say;
         this.clock = clock;
     }
@@ -59,7 +61,7 @@ public class ClientReader {
             LocalDate date = LocalDate.of(number(form.birthYear()), number(form.birthMonth()), number(form.birthDay()));
             LocalDate today = LocalDate.ofInstant(clock.instant(), Salon.the().zoneId());
             mistakes.expect(!date.isAfter(today) && date.isAfter(today.minusYears(OLDEST_YEARS)), "birth-day",
-                say.visit_birth_range(DateWords.ENGLISH.date(date)));
+                say.visit_birth_range(staff.dates().date(date)));
             return Optional.of(date);
         } catch (DateTimeException | NumberFormatException notADate) {
             mistakes.add("birth-day", say.visit_birth_wrong());

@@ -6,6 +6,7 @@ import foretress.post.Post;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
+import foretress.web.StaffLanguage;
 import foretress.web.StaffWords;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -89,8 +90,13 @@ public class DeskList {
     private final Post post;
     private final StaffWords say;
     private final Clock clock;
+    private final StaffLanguage staff;
+    private final Moments moments;
 
-    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Post post, StaffWords say, Clock clock) {
+    DeskList(Visits visits, Tasks tasks, Knowledge knowledge, Menu menu, Post post, StaffWords say, Clock clock,
+        StaffLanguage staff, Moments moments) {
+        this.moments = moments;
+        this.staff = staff;
         this.visits = visits;
         this.tasks = tasks;
         this.knowledge = knowledge;
@@ -172,12 +178,12 @@ public class DeskList {
 
     /** A service by name. */
     public String service(String id) {
-        return menu.name(id, knowledge.words("en"));
+        return menu.name(id, knowledge.words(staff.tag()));
     }
 
     /** The services by name. */
     public String services(Visit visit) {
-        Words words = knowledge.words("en");
+        Words words = knowledge.words(staff.tag());
         return visit.services.stream().map(booked -> menu.name(booked.serviceId, words))
             .collect(Collectors.joining(", "));
     }
@@ -205,7 +211,7 @@ public class DeskList {
     }
 
     public When when() {
-        return When.at(clock.instant(), Salon.the().zoneId());
+        return moments.in(Salon.the().zoneId());
     }
 
     static Map<UUID, String> names() {

@@ -5,9 +5,9 @@ import foretress.knowledge.Words;
 import foretress.plan.Offers;
 import foretress.plan.Owed;
 import foretress.plan.TestPlan;
+import foretress.web.StaffLanguage;
 import foretress.web.StaffWords;
 import jakarta.inject.Singleton;
-import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -38,19 +38,21 @@ public class Foreseen {
     private final Foresight foresight;
     private final Knowledge knowledge;
     private final StaffWords say;
-    private final Clock clock;
+    private final StaffLanguage staff;
+    private final Moments moments;
 
-    Foreseen(Foresight foresight, Knowledge knowledge, StaffWords say, Clock clock) {
+    Foreseen(Foresight foresight, Knowledge knowledge, StaffWords say, StaffLanguage staff, Moments moments) {
+        this.moments = moments;
+        this.staff = staff;
         this.foresight = foresight;
         this.knowledge = knowledge;
         this.say = say;
-        this.clock = clock;
     }
 
     /** Empty once somebody has begun to answer: from then on the plan itself says what is owed. */
     public Optional<Told> of(Visit visit) {
         boolean silent = visit.state == State.BOOKED || visit.state == State.INVITED;
-        return silent ? Optional.of(told(foresight.plan(visit), When.at(clock.instant(), visit.zone())))
+        return silent ? Optional.of(told(foresight.plan(visit), moments.in(visit.zone())))
             : Optional.empty();
     }
 
@@ -96,7 +98,7 @@ public class Foreseen {
     }
 
     private String name(Owed owed) {
-        Words words = knowledge.words("en");
+        Words words = knowledge.words(staff.tag());
         return words.test(owed.test());
     }
 }

@@ -13,8 +13,4 @@ public record MonthChoice(String number, String name, boolean chosen) {
         return Stream.of(Month.values()).map(month -> new MonthChoice("" + month.getValue(),
             month.getDisplayName(TextStyle.FULL_STANDALONE, locale), typed.equals("" + month.getValue()))).toList();
     }
-
-    static List<MonthChoice> all(String typed) {
-        return all(typed, Locale.ENGLISH);
-    }
 }

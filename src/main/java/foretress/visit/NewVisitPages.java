@@ -11,6 +11,7 @@ import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.SpokenLanguages;
+import foretress.web.StaffLanguage;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.persistence.PersistenceException;
@@ -50,10 +51,12 @@ public class NewVisitPages {
     private final WalkIn walkIn;
     private final Foreseen foreseen;
     private final SpokenLanguages spoken;
+    private final StaffLanguage staff;
 
     NewVisitPages(BookingReader reader, Bookings bookings, Clients clients, Visits visits, Knowledge knowledge,
         House house,
-        Menu menu, WalkIn walkIn, Foreseen foreseen, SpokenLanguages spoken) {
+        Menu menu, WalkIn walkIn, Foreseen foreseen, SpokenLanguages spoken, StaffLanguage staff) {
+        this.staff = staff;
         this.spoken = spoken;
         this.reader = reader;
         this.bookings = bookings;
@@ -119,12 +122,13 @@ public class NewVisitPages {
     private TemplateInstance page(BookingForm form, boolean twice, Optional<Foreseen.Told> foreseen,
         Mistakes mistakes) {
         Optional<Client> client = BookingReader.id(form.clientId()).flatMap(clients::find);
-        return new NewVisit(form, client, offers(form), Staff.stylists(), MonthChoice.all(form.person().birthMonth()),
-            TongueChoice.of(spoken, form.person().language()), twice, foreseen, mistakes);
+        return new NewVisit(form, client, offers(form), Staff.stylists(),
+            MonthChoice.all(form.person().birthMonth(), staff.locale()),
+            TongueChoice.of(spoken, form.person().language(), staff.locale()), twice, foreseen, mistakes);
     }
 
     private List<Offer> offers(BookingForm form) {
-        Words words = knowledge.words("en");
+        Words words = knowledge.words(staff.tag());
         return menu.offered().stream().map(service -> offer(service, words, form)).toList();
     }
 

@@ -7,42 +7,39 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 
 /** Moments as the staff's screens say them, on the salon's clock. */
-public record When(ZoneId zone, LocalDate today) {
-    private static final DateWords SAY = DateWords.ENGLISH;
-
-    public static When at(Instant now, ZoneId zone) {
-        return new When(zone, LocalDate.ofInstant(now, zone));
-    }
+public record When(ZoneId zone, LocalDate today, DateWords say, Near words) {
+    /** The days that have a name of their own beside today. */
+    record Near(String today, String tomorrow, String yesterday) {}
 
     public String hour(Instant at) {
-        return SAY.hour(at.atZone(zone));
+        return say.hour(at.atZone(zone));
     }
 
     /** The day by its name, with the year when it is another one. */
     public String day(LocalDate day) {
-        return SAY.weekday(day) + (day.getYear() == today.getYear() ? "" : " " + day.getYear());
+        return say.weekday(day) + (day.getYear() == today.getYear() ? "" : " " + day.getYear());
     }
 
     public String date(LocalDate day) {
-        return SAY.date(day);
+        return say.date(day);
     }
 
     /** The nearer the plainer: "today, 14:00", "yesterday, 14:00", "Sat 13 Jun, 17:30". */
     public String moment(Instant at) {
         ZonedDateTime there = at.atZone(zone);
-        return near(there.toLocalDate()) + ", " + SAY.hour(there);
+        return near(there.toLocalDate()) + ", " + say.hour(there);
     }
 
     private String near(LocalDate day) {
         if (day.equals(today)) {
-            return "today";
+            return words.today();
         }
         if (day.equals(today.plusDays(1))) {
-            return "tomorrow";
+            return words.tomorrow();
         }
         if (day.equals(today.minusDays(1))) {
-            return "yesterday";
+            return words.yesterday();
         }
-        return SAY.shortWeekday(day) + (day.getYear() == today.getYear() ? "" : " " + day.getYear());
+        return say.shortWeekday(day) + (day.getYear() == today.getYear() ? "" : " " + day.getYear());
     }
 }

@@ -10,7 +10,7 @@ public record Offered(String tag, String name, boolean current) {
         return of(Supported.TAGS, current);
     }
 
-    static List<Offered> of(List<String> tags, String current) {
+    public static List<Offered> of(List<String> tags, String current) {
         return tags.stream()
             .map(tag -> new Offered(tag, name(Locale.forLanguageTag(tag)), tag.equals(current))).toList();
     }

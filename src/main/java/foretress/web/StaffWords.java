@@ -594,4 +594,10 @@ public interface StaffWords {
     String page_skip();
     @Message
     String page_tabs();
+    @Message
+    String when_today();
+    @Message
+    String when_tomorrow();
+    @Message
+    String when_yesterday();
 }

@@ -1,0 +1,138 @@
+package foretress.start;
+
+import foretress.api.ProgramWords;
+import foretress.bench.BenchWords;
+import foretress.bench.HowWords;
+import foretress.card.CardWords;
+import foretress.closing.ClosingWords;
+import foretress.decision.DecisionWords;
+import foretress.note.NoteWords;
+import foretress.owner.OwnerWords;
+import foretress.salon.SettingsWords;
+import foretress.skintest.SkinWords;
+import foretress.web.StaffLanguage;
+import foretress.web.StaffWords;
+import foretress.web.StylistWords;
+import foretress.web.Supported;
+import foretress.web.TypedWords;
+import io.quarkus.qute.Resolver;
+import io.quarkus.qute.i18n.Localized;
+import io.quarkus.qute.i18n.MessageBundles;
+import jakarta.annotation.Priority;
+import jakarta.enterprise.inject.Alternative;
+import jakarta.enterprise.inject.Produces;
+import jakarta.inject.Singleton;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Proxy;
+
+/**
+ * The words for staff as code says them: an injected bundle of Qute speaks the default language only, so each is stood in for by one that
+ * asks, at every sentence, which language the page is made in. Templates need none of this.
+ */
+@Singleton
+@Alternative
+@Priority(1)
+class StaffBundles {
+    private final StaffLanguage language;
+
+    StaffBundles(StaffLanguage language) {
+        this.language = language;
+    }
+
+    /** The engine takes the default bundle for its own resolver, so the stand-in is one too; a template names its language by itself. */
+    private <T> T spoken(Class<T> bundle) {
+        return bundle.cast(
+            Proxy.newProxyInstance(bundle.getClassLoader(), new Class<?>[] { bundle, Resolver.class },
+                (proxy, sentence, places) -> {
+                    String tag = sentence.getDeclaringClass().equals(bundle) ? language.tag() : Supported.ORIGINAL;
+                    return say(MessageBundles.get(bundle, Localized.Literal.of(tag)), sentence, places);
+                }));
+    }
+
+    private static Object say(Object bundle, Method sentence, Object[] places) throws Throwable {
+        try {
+            return sentence.invoke(bundle, places);
+        } catch (InvocationTargetException failed) {
+            throw failed.getCause();
+        }
+    }
+
+    @Produces
+    @Singleton
+    ProgramWords programWords() {
+        return spoken(ProgramWords.class);
+    }
+
+    @Produces
+    @Singleton
+    BenchWords benchWords() {
+        return spoken(BenchWords.class);
+    }
+
+    @Produces
+    @Singleton
+    HowWords howWords() {
+        return spoken(HowWords.class);
+    }
+
+    @Produces
+    @Singleton
+    CardWords cardWords() {
+        return spoken(CardWords.class);
+    }
+
+    @Produces
+    @Singleton
+    ClosingWords closingWords() {
+        return spoken(ClosingWords.class);
+    }
+
+    @Produces
+    @Singleton
+    DecisionWords decisionWords() {
+        return spoken(DecisionWords.class);
+    }
+
+    @Produces
+    @Singleton
+    NoteWords noteWords() {
+        return spoken(NoteWords.class);
+    }
+
+    @Produces
+    @Singleton
+    OwnerWords ownerWords() {
+        return spoken(OwnerWords.class);
+    }
+
+    @Produces
+    @Singleton
+    SettingsWords settingsWords() {
+        return spoken(SettingsWords.class);
+    }
+
+    @Produces
+    @Singleton
+    SkinWords skinWords() {
+        return spoken(SkinWords.class);
+    }
+
+    @Produces
+    @Singleton
+    StaffWords staffWords() {
+        return spoken(StaffWords.class);
+    }
+
+    @Produces
+    @Singleton
+    StylistWords stylistWords() {
+        return spoken(StylistWords.class);
+    }
+
+    @Produces
+    @Singleton
+    TypedWords typedWords() {
+        return spoken(TypedWords.class);
+    }
+}
