@@ -22,6 +22,8 @@ final class AskQuestionnaire {
         this.knowledge = knowledge;
     }
 
+    record Asked(@Json(as = "languages") Optional<String> language) {}
+
     @Json(name = "Questionnaire")
     record Everything(String ruleSet, String language, @Json(most = MOST) List<OneTopic> topics,
         @Json(most = MOST) List<OneService> services) {}
@@ -40,11 +42,11 @@ final class AskQuestionnaire {
     record OneStep(String step, String name, @Json(most = MOST) List<String> uses) {}
 
     Operation operation() {
-        return new Operation("questionnaire", "questionnaire", Optional.empty(), "What can be asked, with every code",
+        return Operation.ofQuery(Map.of("languages", ClientBody.languages(knowledge)), "questionnaire",
+            "What can be asked, with every code",
             "Topics and questions in the order they are asked. A question is put when its 'askedFor' names a chemistry of the booked steps (none named: always) "
                 + "and every question in its 'when' has one of the named answers; one that waits for an unanswered question stays open.",
-            Optional.empty(), RecordShape.of(Everything.class), List.of(),
-            body -> RecordShape.write(everything(knowledge.words(body.path("language").asText("en")))));
+            Asked.class, Everything.class, asked -> everything(knowledge.words(asked.language().orElse("en"))));
     }
 
     private Everything everything(Words words) {

@@ -22,6 +22,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -137,15 +138,19 @@ final class ClientBody {
     /** What only knowledge can give of these records and of those of the strand map. */
     Map<String, Shape> known() {
         List<String> steps = knowledge.ruleSet().steps().stream().map(Step::id).toList();
-        return Map.of("moment", Times.instant(), "answers", answers.shape(), "treatments", answers.treatments(),
-            "jurisdictions",
+        Map<String, Shape> known = new HashMap<>(answers.ofTreatments());
+        known.putAll(Map.of("moment", Times.instant(), "answers", answers.shape(), "jurisdictions",
             Shape.code(knowledge.policies().keySet()).saying("Whose rules hold: waits, ages, warnings."),
-            "languages",
-            Shape.code(knowledge.languages()).saying("Of the words in the answer; English when left out."),
+            "languages", languages(knowledge),
             "services", Shape.code(knowledge.ruleSet().services().stream().map(Service::id).toList()),
             "steps", Shape.set(Shape.code(steps), 0, steps.size()),
             "tests", Shape.code(TestFact.OUTCOMES.keySet().stream().sorted().toList()), "outcomes", outcomes(),
-            "asked about", Shape.code(askedAbout()));
+            "asked about", Shape.code(askedAbout())));
+        return known;
+    }
+
+    static Shape languages(Knowledge knowledge) {
+        return Shape.code(knowledge.languages()).saying("Of the words in the answer; English when left out.");
     }
 
     private static Shape outcomes() {
@@ -181,7 +186,7 @@ final class ClientBody {
         Answers said = answers.read(body.answers(), "/answers", today, faults);
         Situation situation = body.hair().known(new Situation(today, day, body.born(), chemistries,
             knowledge.questionnaire(), said, knowledge.policy(body.salon().jurisdiction()), tests, Optional.empty()),
-            answers, faults);
+            faults);
         faults.orThrow();
         return new Read(situation, booked, body.asked(), body.visit(),
             Stricter.of(situation.policy(), body.leaflet().map(Sheet::leaflet)), hours, words(body.language()));

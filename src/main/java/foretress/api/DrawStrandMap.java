@@ -103,7 +103,7 @@ final class DrawStrandMap {
         Situation situation =
             body.hair().known(new Situation(body.today(), body.today(), Optional.empty(), all,
                 knowledge.questionnaire(), said, knowledge.policy(body.jurisdiction()), List.of(), Optional.empty()),
-                answers, faults);
+                faults);
         faults.orThrow();
         Words words = client.words(body.language());
         return new Drawn(StrandMaps.map(situation, knowledge, words), words);

@@ -2,6 +2,7 @@ package foretress.api;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -26,7 +27,8 @@ final class OpenApi {
         Map.of(400, "The body is no JSON.", 401, "No token, or one that is not known, expired or revoked.",
             403, "The token was made for something else.", 405, "Another method.", 406,
             "Nothing that is accepted can be answered.", 413, "The body is too large.",
-            415, "The body is not sent as JSON.", 422, "The body is not what the operation takes: 'errors' says where.",
+            415, "The body is not sent as JSON.", 422,
+            "What was sent is not what the operation takes: 'errors' says where.",
             429, "Too many requests: wait as long as Retry-After says.",
             500, "Something went wrong here."));
     private static final JsonNodeFactory NODE = JsonNodeFactory.instance;
@@ -84,11 +86,7 @@ final class OpenApi {
             ObjectNode examples = content.putObject("examples");
             operation.examples().forEach(name -> examples.putObject(name).set("value", example(name)));
         });
-        if (operation.request().isEmpty()) {
-            node.putArray("parameters").addObject().put("name", "language").put("in", "query")
-                .put("description", "Of the words; English when left out.")
-                .putObject("schema").put("type", "string");
-        }
+        operation.query().ifPresent(fields -> parameters(fields, node.putArray("parameters")));
         ObjectNode responses = node.putObject("responses");
         ObjectNode content = responses.putObject("200").put("description", "The answer.").putObject("content");
         ObjectNode json = content.putObject("application/json");
@@ -101,13 +99,22 @@ final class OpenApi {
         if (operation.id().equals("strand-map")) {
             content.putObject("image/svg+xml").putObject("schema").put("type", "string");
         }
-        problems(responses, operation.request().isPresent());
+        problems(responses, operation.request().isPresent(), operation.query().isPresent());
         return node;
     }
 
-    private static void problems(ObjectNode responses, boolean body) {
+    private void parameters(Shape.Fields fields, ArrayNode parameters) {
+        fields.shapes().forEach((name, shape) -> {
+            ObjectNode schema = shape.describe(schemas);
+            ObjectNode parameter = parameters.addObject().put("name", name).put("in", "query");
+            Optional.ofNullable(schema.remove("description")).ifPresent(words -> parameter.set("description", words));
+            parameter.put("required", fields.needed().contains(name)).set("schema", schema);
+        });
+    }
+
+    private static void problems(ObjectNode responses, boolean body, boolean asked) {
         PROBLEMS.forEach((status, words) -> {
-            if (body || status != 413 && status != 415 && status != 422) {
+            if (body || status == 422 && asked || status != 413 && status != 415 && status != 422) {
                 responses.putObject(String.valueOf(status)).put("description", words).putObject("content")
                     .putObject("application/problem+json").putObject("schema")
                     .put("$ref", "#/components/schemas/" + PROBLEM);
@@ -122,7 +129,7 @@ final class OpenApi {
         ObjectNode content = responses.putObject("200").put("description", "The document.").putObject("content");
         content.putObject("application/json").putObject("schema").put("type", "object");
         content.putObject("application/yaml").putObject("schema").put("type", "string");
-        problems(responses, false);
+        problems(responses, false, false);
         return node;
     }
 

@@ -15,13 +15,14 @@ import java.util.function.Function;
  * @param summary one line
  * @param description what it does, what it does not, and what to be careful with
  * @param request what the body must look like; none for one without a body
+ * @param query what may stand behind the question mark instead of a body
  * @param response what the answer looks like
  * @param examples names of the worked examples, files under {@code api/examples}
  * @param work from a body that has its shape to the answer; may still refuse it
  */
 record Operation(String id, String path, Optional<Scope> scope, String summary, String description,
-    Optional<Shape> request, Shape response,
-    List<String> examples, Function<JsonNode, JsonNode> work) {
+    Optional<Shape> request, Optional<Shape.Fields> query, Shape response, List<String> examples,
+    Function<JsonNode, JsonNode> work) {
 
     /** One whose request and answer are records: what is documented, checked, read and answered is derived from them. */
     static <Q extends Record> Operation of(String id, String path, Scope scope, String summary, String description,
@@ -34,9 +35,16 @@ record Operation(String id, String path, Optional<Scope> scope, String summary, 
         String summary, String description, Class<Q> request, Class<? extends Record> response, List<String> examples,
         Function<Q, Record> work) {
         return new Operation(id, path, Optional.of(scope), summary, description,
-            Optional.of(new RecordShape(known).shape(request)),
-            RecordShape.of(response), examples,
+            Optional.of(new RecordShape(known).shape(request)), Optional.empty(), RecordShape.of(response), examples,
             body -> RecordShape.write(work.apply(RecordShape.read(body, request))));
+    }
+
+    /** One that any token may ask, by an address alone. */
+    static <Q extends Record> Operation ofQuery(Map<String, Shape> known, String id, String summary,
+        String description, Class<Q> query, Class<? extends Record> response, Function<Q, Record> work) {
+        return new Operation(id, id, Optional.empty(), summary, description, Optional.empty(),
+            Optional.of(new RecordShape(known).fields(query)), RecordShape.of(response), List.of(),
+            asked -> RecordShape.write(work.apply(RecordShape.read(asked, query))));
     }
 
     /**
@@ -52,6 +60,7 @@ record Operation(String id, String path, Optional<Scope> scope, String summary, 
     void check(JsonNode body) {
         var faults = new Faults();
         request.ifPresent(shape -> shape.check(body, "", faults));
+        query.ifPresent(fields -> fields.check(body, "", faults));
         faults.orThrow();
     }
 }

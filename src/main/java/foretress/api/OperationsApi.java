@@ -99,7 +99,7 @@ public class OperationsApi {
     @Path("questionnaire")
     public Response questionnaire(@RestQuery Optional<String> language) {
         ObjectNode asked = JsonNodeFactory.instance.objectNode();
-        language.flatMap(Supported::match).ifPresent(tag -> asked.put("language", tag));
+        language.ifPresent(tag -> asked.put("language", Supported.match(tag).orElse(tag)));
         return answer("questionnaire", asked);
     }
 

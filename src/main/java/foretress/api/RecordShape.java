@@ -10,6 +10,7 @@ import java.lang.reflect.Type;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.YearMonth;
 import java.time.ZoneId;
 import java.time.temporal.Temporal;
 import java.util.Arrays;
@@ -34,9 +35,11 @@ final class RecordShape {
     private static final int MOST_ENTRIES = 10_000;
 
     private static final Map<Class<?>, Shape> TIMES =
-        Map.of(LocalDate.class, Times.day(), LocalTime.class, Times.time(), ZoneId.class, Times.zone());
+        Map.of(LocalDate.class, Times.day(), LocalTime.class, Times.time(), ZoneId.class, Times.zone(),
+            YearMonth.class, Times.month());
     private static final Map<Class<?>, Function<String, Object>> READ = Map.of(LocalDate.class, LocalDate::parse,
-        LocalTime.class, LocalTime::parse, ZoneId.class, ZoneId::of, Instant.class, Times::instant);
+        LocalTime.class, LocalTime::parse, ZoneId.class, ZoneId::of, Instant.class, Times::instant,
+        YearMonth.class, YearMonth::parse);
 
     private static final Map<Enum<?>, String> CODES = new ConcurrentHashMap<>();
 
@@ -66,7 +69,7 @@ final class RecordShape {
         return said.says().isEmpty() ? shape : shape.saying(said.says());
     }
 
-    private Shape.Fields fields(Class<?> type) {
+    Shape.Fields fields(Class<?> type) {
         Shape.Fields fields = Shape.object();
         for (RecordPart part : RecordPart.of(type)) {
             if (part.flat()) {
@@ -81,8 +84,13 @@ final class RecordShape {
     }
 
     private Shape either(Class<?> type) {
+        return either(List.of(type.getPermittedSubclasses()));
+    }
+
+    /** One of these records, told apart by the first field. */
+    Shape either(List<? extends Class<?>> ways) {
         Shape.Either either = Shape.either();
-        for (Class<?> way : type.getPermittedSubclasses()) {
+        for (Class<?> way : ways) {
             either = either.or(first(way), fields(way));
         }
         return either;

@@ -1,6 +1,5 @@
 package foretress.api;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import foretress.assessment.Situation;
 import foretress.hair.Cut;
 import foretress.hair.Growth;
@@ -17,8 +16,8 @@ record StaffsHair(
         says = "Cuts to a length that staff recorded. What a client remembers of one shortens nothing.") Optional<List<CutTo>> cuts,
     @Json(
         says = "The band of new growth under a colour whose day is known, as staff measured it; under eight weeks it tells nothing.") Optional<Band> growth,
-    @Json(as = "treatments",
-        says = "Treatments the salon did itself, in the form of a client's, whatever the client lists.") Optional<JsonNode> doneHere) {
+    @Json(most = CodedAnswers.MOST_ENTRIES,
+        says = "Treatments the salon did itself, in the form of a client's, whatever the client lists.") Optional<List<CodedTreatment>> doneHere) {
     private static final int LONGEST_CM = 200;
 
     @Json(name = "Cut")
@@ -27,13 +26,14 @@ record StaffsHair(
     @Json(name = "MeasuredGrowth")
     record Band(@Json(most = LONGEST_CM) double newGrowthCm, LocalDate coloured, LocalDate read) {}
 
-    Situation known(Situation said, CodedAnswers answers, Faults faults) {
+    Situation known(Situation said, Faults faults) {
         LocalDate today = said.today();
         List<SaidTreatment> done =
-            doneHere.map(list -> answers.treatments(list, "/doneHere", today, faults)).orElse(List.of());
+            doneHere.map(list -> CodedAnswers.treatments(list, "/doneHere", today, faults)).orElse(List.of());
         return new Situation(today, said.serviceDay(), said.birthDate(), said.bookedChemistries(), said.questionnaire(),
-            said.answers(), said.policy(), said.tests(), measuredLengthCm, cuts(today, faults),
-            growth.map(band -> growth(band, today, faults)).orElse(Growth.PUBLISHED), done);
+            said.answers(), said.policy(), said.tests(), new Situation.OnFile(measuredLengthCm, cuts(today, faults),
+                growth.map(band -> growth(band, today, faults)).orElse(Growth.PUBLISHED), done),
+            List.of());
     }
 
     private List<Cut> cuts(LocalDate today, Faults faults) {
