@@ -124,11 +124,7 @@ final class Assess {
     record OneOwed(String test, String name,
         @Json(
             says = "On the physical clock, from its start to the last reading that lies before the visit.") long takesHours,
-        @Json(says = "Before this it would be too old on the day, or it is past.") Instant earliestStart,
-        @Json(
-            says = "The last open moment from which it can be read before the visit; past, where there is a conflict.") Instant latestStart,
-        @Json(
-            says = "The last open moment for the last reading: as the visit begins, where the salon is open then.") Instant latestRead,
+        @Json(flat = true) Bounds bounds,
         @Json(least = 1, most = 10,
             says = "Every reading, in hours since the start; one that falls when the "
                 + "salon is shut is made at the next open moment.") List<Long> readingsAfterHours,
@@ -138,6 +134,14 @@ final class Assess {
         @Json(
             says = "Begun at lastOpenStart, what is left between the end of its wait and latestRead: below 15 nothing may go wrong.") Optional<Long> slackMinutes,
         List<Begin> windows, Optional<Conflict> conflict) {}
+
+    /** Between which moments it is begun and read. */
+    record Bounds(
+        @Json(says = "Before this it would be too old on the day, or it is past.") Instant earliestStart,
+        @Json(
+            says = "The last open moment from which it can be read before the visit; past, where there is a conflict.") Instant latestStart,
+        @Json(
+            says = "The last open moment for the last reading: as the visit begins, where the salon is open then.") Instant latestRead) {}
 
     @Json(says = "Moments at which it can begin, both included: it takes 15 minutes and ends before closing.")
     record Begin(Instant from, Instant to) {}
@@ -198,8 +202,9 @@ final class Assess {
     }
 
     private static OneOwed owed(Owed owed, Words words) {
-        return new OneOwed(owed.test(), words.test(owed.test()), owed.takes().toHours(), owed.earliestStart(),
-            owed.latestStart(), owed.latestRead(), owed.readings().stream().map(Duration::toHours).toList(),
+        return new OneOwed(owed.test(), words.test(owed.test()), owed.takes().toHours(),
+            new Bounds(owed.earliestStart(), owed.latestStart(), owed.latestRead()),
+            owed.readings().stream().map(Duration::toHours).toList(),
             owed.visitFrom(), owed.firstOpenStart(), owed.lastOpenStart(),
             owed.lastOpenStart().map(last -> owed.slack(last).toMinutes()),
             owed.windows().stream().map(w -> new Begin(w.first(), w.last())).toList(),

@@ -32,14 +32,20 @@ public class BenchElasticityPages {
         Mistakes mistakes) implements TemplateInstance {}
 
     /**
+     * The next hair to pull.
+     *
+     * @param mark where to stop, for the rest length typed
+     */
+    public record NextHair(String mark, List<Choice> parts, List<Choice> endings, boolean wet, String rest,
+        String stretched) {}
+
+    /**
      * @param weight of the result so far
      * @param result in words; empty while no hair was pulled
      * @param missing what a pass still needs
-     * @param mark where to stop, for the rest length typed
      */
-    public record Sheet(String action, List<Hair> hairs, Weight weight, String result, String missing, String mark,
-        List<Choice> parts,
-        List<Choice> endings, boolean wet, String rest, String stretched, String submission, boolean open) {
+    public record Sheet(String action, List<Hair> hairs, Weight weight, String result, String missing, NextHair next,
+        String submission, boolean open) {
         /** The worst counts, so nothing that is pulled from now on changes it. */
         public boolean enough() {
             return open && (weight == Weight.RESTRICTS || weight == Weight.PREVENTS);
@@ -181,9 +187,10 @@ public class BenchElasticityPages {
         boolean open = head.ahead() && test.filter(BenchRecord::struck).isEmpty() && hairs.pulls().size() < MOST_HAIRS;
         var sheet = new Sheet(test.map(BenchDoor::at).orElse(head.begins(BenchKind.ELASTICITY)),
             hairs.pulls().stream().map(this::hair).toList(),
-            hairs.worst().map(BenchSay::weight).orElse(Weight.NOTE), result(hairs), missing(hairs), mark(typed),
-            parts(typed, hairs), endings(typed), typed.wet(),
-            typed.rest(), typed.stretched(), submission, open);
+            hairs.worst().map(BenchSay::weight).orElse(Weight.NOTE), result(hairs), missing(hairs),
+            new NextHair(mark(typed), parts(typed, hairs), endings(typed), typed.wet(), typed.rest(),
+                typed.stretched()),
+            submission, open);
         return new BenchElasticity(head, sheet,
             test.isPresent() ? List.of() : outcomes.ahead(visit, BenchKind.ELASTICITY),
             test.map(t -> changes.of(visit, t)).orElse(List.of()),

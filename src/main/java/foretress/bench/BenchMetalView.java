@@ -9,25 +9,13 @@ import java.util.Optional;
  * An incompatibility test as its page shows it.
  *
  * @param step 2 mix, 3 watch, 4 look again
- * @param bath what to take, a line each; empty until it is worked out
- * @param bathNote what the recipe leaves open
- * @param unwatched times in which the server was away, a sentence each
- * @param alarm what to do now that something reacted; empty while nothing did
- * @param canEnd it has run its time and every tuft is read, or something reacted
  */
-public record BenchMetalView(BenchHead head, String action, int step, List<String> bath, String bathNote, Mix mix,
-    List<Tuft> tufts, List<Sight> sights, Optional<BenchTimer> clock,
-    BenchStrand strand, List<String> unwatched, List<String> warmth, String alarm, String toRead, boolean canEnd,
-    List<BenchOutcome> outcomes, Result result,
-    NextDay nextDay, List<BenchChange> changes, BenchTail tail, boolean open, String submission, String version,
-    String news,
-    Mistakes mistakes) {
+public record BenchMetalView(BenchHead head, Sheet form, int step, Glass glass, List<Tuft> tufts, List<Sight> sights,
+    Watch watch, Reading reading, BenchAfter after, BenchNews news, Mistakes mistakes) {
     /** With the reason that somebody typed beside the thing seen that has a mistake. */
     BenchMetalView typed(String why) {
         List<Sight> kept = sights.stream().map(sight -> sight.isMeant(mistakes) ? sight.typed(why) : sight).toList();
-        return new BenchMetalView(head, action, step, bath, bathNote, mix, tufts, kept, clock, strand, unwatched,
-            warmth, alarm, toRead, canEnd, outcomes, result,
-            nextDay, changes, tail, open, submission, version, news, mistakes);
+        return new BenchMetalView(head, form, step, glass, tufts, kept, watch, reading, after, news, mistakes);
     }
 
     /** What covers a tuft in a small glass (common practice, no source). */
@@ -38,7 +26,7 @@ public record BenchMetalView(BenchHead head, String action, int step, List<Strin
     }
 
     public String live() {
-        return action + "/live";
+        return form.action() + "/live";
     }
 
     /**
@@ -63,6 +51,35 @@ public record BenchMetalView(BenchHead head, String action, int step, List<Strin
             return "password-" + id;
         }
     }
+
+    /**
+     * Where its forms go.
+     *
+     * @param open something can still be written down
+     */
+    public record Sheet(String action, boolean open, String submission) {}
+
+    /**
+     * What goes into the glass.
+     *
+     * @param lines what to take, a line each; empty until it is worked out
+     * @param note what the recipe leaves open
+     * @param typed about the bottle
+     */
+    public record Glass(List<String> lines, String note, Mix typed) {}
+
+    /**
+     * The glass being watched.
+     *
+     * @param unwatched times in which the server was away, a sentence each
+     * @param alarm what to do now that something reacted; empty while nothing did
+     * @param canEnd it has run its time and every tuft is read, or something reacted
+     */
+    public record Watch(Optional<BenchTimer> clock, BenchStrand strand, List<String> unwatched, List<String> warmth,
+        String alarm, String toRead, boolean canEnd) {}
+
+    /** What it can come to, and what it came to. */
+    public record Reading(List<BenchOutcome> outcomes, Result result, NextDay nextDay) {}
 
     /** What was typed about the bottle. */
     public record Mix(String recipe, String strength, String unit, String ml) {}

@@ -1,6 +1,10 @@
 package foretress.bench;
 
 import foretress.assessment.Weight;
+import foretress.bench.BenchMetalView.Glass;
+import foretress.bench.BenchMetalView.Reading;
+import foretress.bench.BenchMetalView.Sheet;
+import foretress.bench.BenchMetalView.Watch;
 import foretress.knowledge.Knowledge;
 import foretress.salon.Salon;
 import foretress.visit.Visit;
@@ -23,7 +27,7 @@ class BenchMetalViews {
     private final BenchChanges changes;
     private final BenchTails tails;
     private final BenchOutcomes outcomes;
-    private final BenchOverviews overviews;
+    private final BenchTimers timers;
     private final BenchDoor door;
     private final BenchSay words;
     private final BenchWords say;
@@ -32,14 +36,14 @@ class BenchMetalViews {
     private final Clock clock;
 
     BenchMetalViews(BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOutcomes outcomes,
-        BenchOverviews overviews,
+        BenchTimers timers,
         BenchDoor door, BenchSay words, BenchWords say, ChairTime time,
         Knowledge knowledge, Clock clock) {
         this.tests = tests;
         this.changes = changes;
         this.tails = tails;
         this.outcomes = outcomes;
-        this.overviews = overviews;
+        this.timers = timers;
         this.door = door;
         this.words = words;
         this.say = say;
@@ -53,24 +57,36 @@ class BenchMetalViews {
         BenchMetalBody body = tests.body(test, BenchMetalBody.class);
         MetalCheck metal = tests.metal(test);
         BenchHead head = BenchHead.of(visit, time);
-        boolean running = test.state() == BenchRecord.State.RUNNING && !test.struck();
         BenchTail tail = tails.of(visit, test);
         List<BenchMetalView.Tuft> tufts = metal.tufts().stream().map(t -> tuft(body, metal, t)).toList();
-        boolean alarmed = metal.stopsNow();
-        return new BenchMetalView(head, BenchDoor.at(test), step(test),
-            body.mix().map(m -> bath(m.bath())).orElse(List.of()),
+        return new BenchMetalView(head,
+            new Sheet(BenchDoor.at(test), head.ahead() && !test.struck(), UUID.randomUUID().toString()), step(test),
+            glass(body, typed), tufts, tests.sights(test).stream().map(s -> sight(test, s)).toList(),
+            watch(visit, test, body, metal), reading(visit, test, body, metal),
+            new BenchAfter(changes.of(visit, test), tail),
+            new BenchNews(version(test, metal, tail) + "-" + tests.gaps(test).size(), news(metal)), mistakes);
+    }
+
+    private Glass glass(BenchMetalBody body, Optional<BenchMetalView.Mix> typed) {
+        return new Glass(body.mix().map(m -> bath(m.bath())).orElse(List.of()),
             body.mix().filter(m -> !m.recipe().ammoniaStrengthStated()).map(m -> say.bath_unstated()).orElse(""),
-            typed.orElseGet(() -> mix(body)), tufts, tests.sights(test).stream().map(s -> sight(test, s)).toList(),
-            running ? Optional.of(overviews.timer(test)) : Optional.empty(),
+            typed.orElseGet(() -> mix(body)));
+    }
+
+    private Watch watch(Visit visit, BenchRecord test, BenchMetalBody body, MetalCheck metal) {
+        boolean running = test.state() == BenchRecord.State.RUNNING && !test.struck();
+        boolean alarmed = metal.stopsNow();
+        return new Watch(running ? Optional.of(timers.of(test)) : Optional.empty(),
             BenchStrand.of(metal.ranSeconds(), MetalCheck.FULL_SECONDS,
                 metal.seen().stream().map(s -> new BenchStrand.Seen(s.second(), s.tuft())).toList()),
-            overviews.unwatched(visit, test), warmth(body), alarmed && !test.struck() ? alarm(metal) : "",
-            toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty(),
+            timers.unwatched(visit, test), warmth(body), alarmed && !test.struck() ? alarm(metal) : "",
+            toRead(metal), alarmed || metal.fullTime() && metal.toRead().isEmpty());
+    }
+
+    private Reading reading(Visit visit, BenchRecord test, BenchMetalBody body, MetalCheck metal) {
+        return new Reading(
             test.state() == BenchRecord.State.ENDED || test.struck() ? List.of() : outcomes(visit, metal),
-            result(visit, test, metal), nextDay(visit, test, body, metal), changes.of(visit, test), tail,
-            head.ahead() && !test.struck(),
-            UUID.randomUUID().toString(), version(test, metal, tail) + "-" + tests.gaps(test).size(), news(metal),
-            mistakes);
+            result(visit, test, metal), nextDay(visit, test, body, metal));
     }
 
     private BenchMetalView.Sight sight(BenchRecord test, BenchSight sight) {

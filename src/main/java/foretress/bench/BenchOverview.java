@@ -8,13 +8,11 @@ import java.util.List;
  * The bench of one visit: what comes first, what runs, everything that can be tried, and what came of it.
  *
  * @param begun the client has answered something, so that there is a standing
- * @param version changes whenever anything here does, the clocks apart
- * @param news the newest thing, for people who cannot see the page change
  */
 public record BenchOverview(BenchHead head, boolean begun, Weight standing, String standingWord, String service,
     List<Owed> owed,
     List<BenchTimer> timers, List<Kind> kinds, String length, List<Alternative> instead, List<Past> past,
-    String version, String news) {
+    BenchNews news) {
     /** A test the plan asks for, and where it begins; no link for one that is not made at the bench. */
     public record Owed(String name, String why, String latest, boolean late, String href) {}
 

@@ -44,39 +44,46 @@ public class BenchTrialPages {
     /** The kind in words; what a cutting and a test on the head have different. */
     public record Kind(String name, String what, String action, boolean cutting) {}
 
-    /**
-     * @param clock empty once it is ended
-     * @param read it was judged
-     */
-    public record Running(BenchHead head, Kind kind, String mixed, Optional<BenchTimer> clock, String started,
-        List<String> unwatched, boolean early, List<Choice> colours,
-        List<Choice> conditions, List<Choice> bounces, boolean open, boolean read, Weight weight, String result,
-        List<String> lines,
-        List<BenchChange> changes, BenchTail tail, String version, String news, Mistakes mistakes) {
+    public record Running(BenchHead head, Kind kind, String mixed, Watch watch, Judging judging, Judged judged,
+        BenchAfter after, BenchNews news, Mistakes mistakes) {
         public String live() {
             return kind.action() + "/live";
         }
     }
+
+    /**
+     * The clock that runs.
+     *
+     * @param clock empty once it is ended
+     * @param early its time is not over
+     */
+    public record Watch(Optional<BenchTimer> clock, String started, List<String> unwatched, boolean early) {}
+
+    /** What is asked of it once it is rinsed; {@code open} while nobody has said. */
+    public record Judging(boolean open, List<Choice> colours, List<Choice> conditions, List<Choice> bounces) {}
+
+    /** @param read it was judged */
+    public record Judged(boolean read, Weight weight, String result, List<String> lines) {}
 
     private final BenchDoor door;
     private final BenchRecords tests;
     private final BenchChanges changes;
     private final BenchTails tails;
     private final BenchOutcomes outcomes;
-    private final BenchOverviews overviews;
+    private final BenchTimers timers;
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
 
     BenchTrialPages(BenchDoor door, BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOutcomes outcomes,
-        BenchOverviews overviews, BenchSay words, BenchWords say,
+        BenchTimers timers, BenchSay words, BenchWords say,
         ChairTime time) {
         this.door = door;
         this.tests = tests;
         this.changes = changes;
         this.tails = tails;
         this.outcomes = outcomes;
-        this.overviews = overviews;
+        this.timers = timers;
         this.words = words;
         this.say = say;
         this.time = time;
@@ -193,20 +200,21 @@ public class BenchTrialPages {
         boolean running = test.state() == BenchRecord.State.RUNNING && !test.struck();
         Optional<String> outcome = tests.outcome(test);
         BenchTail tail = tails.of(visit, test);
-        Optional<BenchTimer> clock = running ? Optional.of(overviews.timer(test)) : Optional.empty();
+        Optional<BenchTimer> clock = running ? Optional.of(timers.of(test)) : Optional.empty();
         String result =
             outcome.map(words::outcome).orElseGet(() -> body.trial().isPresent() ? say.state_says_nothing() : "");
         String version = test.version() + "-" + clock.map(c -> c.left() == 0).orElse(false) + "-" + tail.photos().size()
             + "-" + tests.gaps(test).size();
-        return new Running(head, kind(test.kind(), BenchDoor.at(test)), mixed(body), clock, started(visit, test),
-            overviews.unwatched(visit, test), clock.filter(c -> c.left() > 0).isPresent(),
+        var watch = new Watch(clock, started(visit, test), timers.unwatched(visit, test),
+            clock.filter(c -> c.left() > 0).isPresent());
+        var judging = new Judging(head.ahead() && body.trial().isEmpty() && !test.struck(),
             choices(Trial.Colour.class, this::colour, form.one("colour")),
             choices(Trial.Condition.class, this::condition, form.one("condition")),
-            choices(Trial.Bounce.class, this::bounce, form.one("bounce")),
-            head.ahead() && body.trial().isEmpty() && !test.struck(), body.trial().isPresent(),
-            outcome.map(BenchSay::weight).orElse(Weight.NOTE), result, body.trial().map(this::lines).orElse(List.of()),
-            changes.of(visit, test), tail, version,
-            result, mistakes);
+            choices(Trial.Bounce.class, this::bounce, form.one("bounce")));
+        var judged = new Judged(body.trial().isPresent(), outcome.map(BenchSay::weight).orElse(Weight.NOTE), result,
+            body.trial().map(this::lines).orElse(List.of()));
+        return new Running(head, kind(test.kind(), BenchDoor.at(test)), mixed(body), watch, judging, judged,
+            new BenchAfter(changes.of(visit, test), tail), new BenchNews(version, result), mistakes);
     }
 
     private String started(Visit visit, BenchRecord test) {

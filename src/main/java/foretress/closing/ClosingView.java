@@ -27,9 +27,18 @@ import java.util.stream.IntStream;
 public class ClosingView {
     @CheckedTemplate(basePath = "closing", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record ClosingPage(DecisionText.Head head, boolean closed, String over, List<Ask> courses,
-        List<ClosingForm.Row> rows, boolean mayAdd, List<String> lines,
-        Ask strand, Ask wrong, List<Option> kinds, Ask when, ClosingForm form, String into, List<Shown> photos,
+        Products products, Outcome outcome, ClosingForm form, String into, List<Shown> photos,
         Mistakes mistakes) implements TemplateInstance {}
+
+    /**
+     * What was used.
+     *
+     * @param lines names of product lines to choose from
+     */
+    public record Products(List<ClosingForm.Row> rows, boolean mayAdd, List<String> lines) {}
+
+    /** How the strand test came out, and what went wrong: whether, what and when. */
+    public record Outcome(Ask strand, Ask wrong, List<Option> kinds, Ask when) {}
 
     /** One question with its choices beside it. */
     public record Ask(String name, String label, String aside, List<Option> options) {}
@@ -65,10 +74,11 @@ public class ClosingView {
         var when =
             new Ask("wrong-when", say.wrong_when(), "",
                 options(Showed.values(), Showed::code, said::when, chosen(form.wrong().when())));
-        return new ClosingPage(text.head(visit), closed, over, courses(ahead, form), rows(form),
-            form.used().size() < ClosingForm.MOST_PRODUCTS,
-            lines.inUse().stream().map(line -> line.name).toList(), strand, wrong,
-            options(Mishap.values(), Mishap::code, said::kind, form.wrong().kinds()::contains), when, form,
+        var products = new Products(rows(form), form.used().size() < ClosingForm.MOST_PRODUCTS,
+            lines.inUse().stream().map(line -> line.name).toList());
+        var outcome = new Outcome(strand, wrong,
+            options(Mishap.values(), Mishap::code, said::kind, form.wrong().kinds()::contains), when);
+        return new ClosingPage(text.head(visit), closed, over, courses(ahead, form), products, outcome, form,
             closed ? say.into_correction() : say.into(), shown(visit), mistakes);
     }
 

@@ -17,19 +17,33 @@ import java.util.stream.Collectors;
  *
  * @param language BCP 47 tag of the language the client reads
  * @param standing the heaviest weight on the booked services
- * @param tests the tests the client is asked to agree to, in the order they are done
  * @param found what was found, heaviest first
  * @param answered every answer given, in the order the questions were asked
  * @param warnings what the law has printed on the label of what will be used, as sentences in order
- * @param refused the tests owed that the client does not want
  * @param salt see {@link Consents#salt}; empty in examples
  * @param strand where earlier treatments lie on the hair; empty when there is nothing to draw
  */
 public record ConsentInput(
     String language, Salon salon, Client client, Visit visit, Weight standing,
-    List<Test> tests, List<Found> found, List<Answered> answered, List<String> warnings, Optional<Strand> strand,
-    Purpose purpose,
-    List<Test> refused, String salt) {
+    Asked asked, List<Found> found, List<Answered> answered, List<String> warnings, Optional<Strand> strand,
+    Purpose purpose, String salt) {
+
+    /**
+     * The tests that are owed.
+     *
+     * @param agreed those the client is asked to agree to, in the order they are done
+     * @param refused those the client does not want
+     */
+    public record Asked(List<Test> agreed, List<Test> refused) {
+        public Asked {
+            agreed = List.copyOf(agreed);
+            refused = List.copyOf(refused);
+        }
+
+        public static Asked of(List<Test> tests) {
+            return new Asked(tests, List.of());
+        }
+    }
 
     /** What is agreed to. */
     public enum Purpose {
@@ -50,27 +64,26 @@ public record ConsentInput(
     /** A consent before a service. */
     public ConsentInput(String language, Salon salon, Client client, Visit visit, Weight standing, List<Test> tests,
         List<Found> found, List<Answered> answered, Optional<Strand> strand) {
-        this(language, salon, client, visit, standing, tests, found, answered, List.of(), strand, Purpose.SERVICE,
-            List.of(), "");
+        this(language, salon, client, visit, standing, Asked.of(tests), found, answered, List.of(), strand,
+            Purpose.SERVICE, "");
     }
 
     /** A consent before a skin test: the product and the place on the skin stand in the test's name. */
     public static ConsentInput ofSkinTest(String language, Salon salon, Client client, Visit visit, Test test) {
-        return new ConsentInput(language, salon, client, visit, Weight.TEST_FIRST, List.of(test), List.of(), List.of(),
-            List.of(),
-            Optional.empty(), Purpose.SKIN_TEST, List.of(), "");
+        return new ConsentInput(language, salon, client, visit, Weight.TEST_FIRST, Asked.of(List.of(test)), List.of(),
+            List.of(), List.of(), Optional.empty(), Purpose.SKIN_TEST, "");
     }
 
     /** The same with what stands on the label. */
     public ConsentInput warning(List<String> sentences) {
-        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, sentences, strand,
-            purpose, refused, salt);
+        return new ConsentInput(language, salon, client, visit, standing, asked, found, answered, sentences, strand,
+            purpose, salt);
     }
 
     /** The same with its visit's salt in it. */
     public ConsentInput salted(String visits) {
-        return new ConsentInput(language, salon, client, visit, standing, tests, found, answered, warnings, strand,
-            purpose, refused, visits);
+        return new ConsentInput(language, salon, client, visit, standing, asked, found, answered, warnings, strand,
+            purpose, visits);
     }
 
     /** A consent without a strand map. */
@@ -80,25 +93,30 @@ public record ConsentInput(
     }
 
     public ConsentInput {
-        tests = List.copyOf(tests);
         found = List.copyOf(found);
         answered = List.copyOf(answered);
         warnings = List.copyOf(warnings);
-        refused = List.copyOf(refused);
+    }
+
+    public List<Test> tests() {
+        return asked.agreed();
+    }
+
+    public List<Test> refused() {
+        return asked.refused();
     }
 
     /** The same with those of its tests the client does not want set apart. */
     public ConsentInput refusing(Set<String> ids) {
         Map<Boolean, List<Test>> parted =
-            tests.stream().collect(Collectors.partitioningBy(test -> ids.contains(test.id())));
-        return new ConsentInput(language, salon, client, visit, standing, parted.get(false), found, answered, warnings,
-            strand, purpose,
-            parted.get(true), salt);
+            tests().stream().collect(Collectors.partitioningBy(test -> ids.contains(test.id())));
+        return new ConsentInput(language, salon, client, visit, standing,
+            new Asked(parted.get(false), parted.get(true)), found, answered, warnings, strand, purpose, salt);
     }
 
     /** Whether the answers, or a test refused, rule the booked service out: then they are signed, and no consent to it. */
     public boolean prevented() {
-        return purpose == Purpose.SERVICE && (standing == Weight.PREVENTS || !refused.isEmpty());
+        return purpose == Purpose.SERVICE && (standing == Weight.PREVENTS || !refused().isEmpty());
     }
 
     /**

@@ -117,7 +117,7 @@ public class Consents {
 
     private static ConsentText checked(ConsentInput input, Evidence evidence) {
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
-        if (!text.sha256().equals(evidence.textSha256())) {
+        if (!text.sha256().equals(evidence.text().textSha256())) {
             throw new TextChanged();
         }
         List<String> asked = text.statements().stream().map(ConsentText.Line.Statement::id).toList();

@@ -1,9 +1,11 @@
 package foretress.consent;
 
 import com.fasterxml.jackson.annotation.JsonAlias;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.zone.ZoneRulesProvider;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -13,33 +15,20 @@ import java.util.UUID;
  * because a server always knows them.
  *
  * @param submissionId made with the form, so that pressing Sign twice signs once
- * @param textSha256 hash of the text that was on the page when the client pressed Sign
- * @param answersCode names the answers that text was made from, under the client's key
- * @param ruleSet hash of the rules that the findings come from
- * @param pages every page of the answers, with when it was first and last shown
  * @param agreed ids of the statements agreed to, each by an act of its own
  * @param typed who typed the answers in from paper; empty when the client answered on a screen
- * @param zone the salon's zone, for showing {@code signedAt}
- * @param zoneRules version of the time-zone data, e.g. 2025a
- * @param clock what is known of the server clock, e.g. "system clock, not checked against another"
  */
 public record Evidence(
     UUID submissionId, Invited invited, BirthDateCheck birthDate, HealthConsent healthConsent,
-    String language, String textSha256, @JsonAlias("answersSha256") String answersCode, String ruleSet,
-    List<PageShown> pages, Instant readBackAt, Instant textShownAt, List<String> agreed,
-    Instant signedAt, ZoneId zone, String zoneRules, String clock,
+    @JsonUnwrapped Text text, @JsonUnwrapped Seen seen, List<String> agreed, @JsonUnwrapped Moment moment,
     Optional<Device> device, Optional<Guardian> guardian, Optional<Typed> typed) {
 
     /** Evidence of answers that nobody typed for the client. */
     public Evidence(UUID submissionId, Invited invited, BirthDateCheck birthDate, HealthConsent healthConsent,
-        String language, String textSha256,
-        String answersSha256, String ruleSet, List<PageShown> pages, Instant readBackAt, Instant textShownAt,
-        List<String> agreed,
-        Instant signedAt, ZoneId zone, String zoneRules, String clock, Optional<Device> device,
+        Text text, Seen seen, List<String> agreed, Moment moment, Optional<Device> device,
         Optional<Guardian> guardian) {
-        this(submissionId, invited, birthDate, healthConsent, language, textSha256, answersSha256, ruleSet, pages,
-            readBackAt, textShownAt, agreed,
-            signedAt, zone, zoneRules, clock, device, guardian, Optional.empty());
+        this(submissionId, invited, birthDate, healthConsent, text, seen, agreed, moment, device, guardian,
+            Optional.empty());
     }
 
     public Evidence {
@@ -47,28 +36,80 @@ public record Evidence(
         Missing.check("the invitation", invited);
         Missing.check("the birth date check", birthDate);
         Missing.check("the consent to holding health answers", healthConsent);
-        Missing.check("the language", language);
-        Missing.check("the hash of the text", textSha256);
-        Missing.check("the name of the answers", answersCode);
-        Missing.check("the rule set", ruleSet);
-        Missing.check("the pages shown", pages);
-        Missing.check("the moment the answers were read back", readBackAt);
-        Missing.check("the moment the text was shown", textShownAt);
+        Missing.check("the text", text);
+        Missing.check("what was shown", seen);
         Missing.check("the statements agreed to", agreed);
-        Missing.check("the moment of signing", signedAt);
-        Missing.check("the salon's time zone", zone);
-        Missing.check("the version of the time zones", zoneRules);
-        Missing.check("the state of the clock", clock);
+        Missing.check("the moment", moment);
         Missing.check("the device (empty when unknown)", device);
         Missing.check("the guardian (empty when there is none)", guardian);
         Missing.check("who typed the answers in (empty when nobody did)", typed);
-        pages = List.copyOf(pages);
         agreed = List.copyOf(agreed);
-        if (textShownAt.isAfter(signedAt)) {
+        if (seen.textShownAt().isAfter(moment.signedAt())) {
             throw new Missing("the text was shown after it was signed");
         }
-        if (healthConsent.givenAt().isAfter(signedAt)) {
+        if (healthConsent.givenAt().isAfter(moment.signedAt())) {
             throw new Missing("the consent to holding health answers was given after the signing");
+        }
+    }
+
+    public Instant signedAt() {
+        return moment.signedAt();
+    }
+
+    public ZoneId zone() {
+        return moment.zone();
+    }
+
+    /**
+     * What was signed, and what it was made from.
+     *
+     * @param textSha256 hash of the text that was on the page when the client pressed Sign
+     * @param answersCode names the answers that text was made from, under the client's key
+     * @param ruleSet hash of the rules that the findings come from
+     */
+    public record Text(String language, String textSha256, @JsonAlias("answersSha256") String answersCode,
+        String ruleSet) {
+        public Text {
+            Missing.check("the language", language);
+            Missing.check("the hash of the text", textSha256);
+            Missing.check("the name of the answers", answersCode);
+            Missing.check("the rule set", ruleSet);
+        }
+    }
+
+    /**
+     * What was before the client's eyes, and when.
+     *
+     * @param pages every page of the answers, with when it was first and last shown
+     */
+    public record Seen(List<PageShown> pages, Instant readBackAt, Instant textShownAt) {
+        public Seen {
+            Missing.check("the pages shown", pages);
+            Missing.check("the moment the answers were read back", readBackAt);
+            Missing.check("the moment the text was shown", textShownAt);
+            pages = List.copyOf(pages);
+        }
+    }
+
+    /**
+     * When it was signed, and by which clock.
+     *
+     * @param zone the salon's zone, for showing {@code signedAt}
+     * @param zoneRules version of the time-zone data, e.g. 2025a
+     * @param clock what is known of the server clock, e.g. "system clock, not checked against another"
+     */
+    public record Moment(Instant signedAt, ZoneId zone, String zoneRules, String clock) {
+        public Moment {
+            Missing.check("the moment of signing", signedAt);
+            Missing.check("the salon's time zone", zone);
+            Missing.check("the version of the time zones", zoneRules);
+            Missing.check("the state of the clock", clock);
+        }
+
+        /** Now, by a clock that nobody has checked. */
+        public static Moment of(Instant now, ZoneId zone) {
+            return new Moment(now, zone, ZoneRulesProvider.getVersions(zone.getId()).lastKey(),
+                "the server's own clock, not compared with another");
         }
     }
 

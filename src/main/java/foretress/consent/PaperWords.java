@@ -110,12 +110,12 @@ final class PaperWords {
         Evidence evidence = how.evidence();
         var prints = new ArrayList<Map.Entry<String, String>>();
         prints.add(Map.entry(say("how.document"), how.document().toString()));
-        prints.add(Map.entry(say("how.text"), print(evidence.textSha256(), text.version())));
+        prints.add(Map.entry(say("how.text"), print(evidence.text().textSha256(), text.version())));
         if (!text.salt().isEmpty()) {
             prints.add(Map.entry(say("how.salt"), text.salt()));
         }
         prints.add(Map.entry(say("how.notice-print"), print(evidence.healthConsent().noticeSha256())));
-        prints.add(Map.entry(say("how.rules"), print(evidence.ruleSet())));
+        prints.add(Map.entry(say("how.rules"), print(evidence.text().ruleSet())));
         return prints;
     }
 
@@ -150,8 +150,8 @@ final class PaperWords {
         told.put("sent", evidence.invited().sentAt());
         told.put("opened", evidence.invited().openedAt());
         told.put("noticeAt", evidence.healthConsent().givenAt());
-        told.put("readBack", evidence.readBackAt());
-        told.put("shown", evidence.textShownAt());
+        told.put("readBack", evidence.seen().readBackAt());
+        told.put("shown", evidence.seen().textShownAt());
         told.put("signed", evidence.signedAt());
         var moments = new HashMap<String, String>();
         var before = new AtomicReference<LocalDate>();

@@ -57,8 +57,8 @@ public class SignedConsent extends Stored {
         this.submission = told.submissionId();
         this.language = text.language();
         this.textVersion = text.version();
-        this.answersCode = told.answersCode();
-        this.ruleSet = told.ruleSet();
+        this.answersCode = told.text().answersCode();
+        this.ruleSet = told.text().ruleSet();
         this.markKind = mark.kind();
         this.signedAt = told.signedAt();
         this.fileName = ConsentPaper.fileName(input, how);

@@ -1,7 +1,7 @@
 package foretress.consultation;
 
 import foretress.bench.BenchOverview;
-import foretress.bench.BenchOverviews;
+import foretress.bench.BenchTried;
 import foretress.consent.Consents;
 import foretress.consent.SignedConsent;
 import foretress.ledger.Ledger;
@@ -30,12 +30,12 @@ public class ConsultationPages {
 
     private final Visits visits;
     private final VisitViews readings;
-    private final BenchOverviews bench;
+    private final BenchTried bench;
     private final Consents consents;
     private final Ledger ledger;
     private final Who who;
 
-    ConsultationPages(Visits visits, VisitViews readings, BenchOverviews bench, Consents consents, Ledger ledger,
+    ConsultationPages(Visits visits, VisitViews readings, BenchTried bench, Consents consents, Ledger ledger,
         Who who) {
         this.visits = visits;
         this.readings = readings;

@@ -93,9 +93,8 @@ class DayText {
         Optional<Weight> standing = standing(visit);
         return new DayRow(visit.id.toString(), time.hour(visit.startsThere()), visit.client.fullName(), services(visit),
             over, halt, unsaid(visit),
-            over || visit.signed().isPresent() ? "" : left(visit), standing,
-            standing.map(w -> WeightSaid.of(w, say)).orElse(""),
-            over ? say.day_closed() : because(visit, looked), over ? "" : by(visit),
+            over || visit.signed().isPresent() ? "" : left(visit),
+            stand(standing, over ? say.day_closed() : because(visit, looked), over ? "" : by(visit)),
             over ? Optional.empty() : act(visit, standing, looked));
     }
 
@@ -103,7 +102,11 @@ class DayText {
         Optional<Weight> standing = standing(visit);
         return new DayRow(visit.id.toString(), time.dayAndTime(visit.startsThere()), visit.client.fullName(),
             services(visit), false, halt(visit, looked),
-            unsaid(visit), "", standing, standing.map(w -> WeightSaid.of(w, say)).orElse(""), "", "", Optional.empty());
+            unsaid(visit), "", stand(standing, "", ""), Optional.empty());
+    }
+
+    private DayRow.Stand stand(Optional<Weight> weight, String because, String by) {
+        return new DayRow.Stand(weight, weight.map(w -> WeightSaid.of(w, say)).orElse(""), because, by);
     }
 
     MustCome mustCome(Visit visit) {

@@ -33,11 +33,19 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Path("/visits/{id}/decision")
 public class DecisionPages {
     @CheckedTemplate(basePath = "decision", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record DecisionPage(DecisionText.Head head, boolean open, String notYet, List<OwedLine> owed, boolean recorded,
-        boolean closable, List<DecisionShown.Made> made,
+    record DecisionPage(DecisionText.Head head, Stage stage, List<DecisionShown.Made> made,
         DecisionShown.Before before, List<DecisionShown.Planned> planned, List<DecisionShown.Offer> offered,
         DecisionForm form,
         boolean owner, boolean against, String plan, Mistakes mistakes) implements TemplateInstance {}
+
+    /**
+     * How far the visit is.
+     *
+     * @param open a decision can be made
+     * @param owed at least, while it is not
+     * @param recorded it was just made
+     */
+    record Stage(boolean open, String notYet, List<OwedLine> owed, boolean recorded, boolean closable) {}
 
     @CheckedTemplate(basePath = "decision", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record DecisionOutdated(DecisionText.Head head, List<DecisionText.Changed> changes, DecisionForm form)
@@ -160,9 +168,11 @@ public class DecisionPages {
         boolean recorded, String plan) {
         List<DecisionShown.Planned> planned = shown.planned(visit, now, form, who.isOwner());
         boolean against = planned.stream().anyMatch(DecisionShown.Planned::mayBeGoneAgainst);
-        return new DecisionPage(text.head(visit), shown.open(visit), shown.notYet(visit), shown.owedAtLeast(visit),
-            recorded, visit.state == State.DECIDED, shown.made(visit), shown.before(visit, now),
-            planned, shown.offered(), form, who.isOwner(), against, plan, mistakes);
+        return new DecisionPage(text.head(visit),
+            new Stage(shown.open(visit), shown.notYet(visit), shown.owedAtLeast(visit), recorded,
+                visit.state == State.DECIDED),
+            shown.made(visit), shown.before(visit, now), planned, shown.offered(), form, who.isOwner(), against, plan,
+            mistakes);
     }
 
     private Visit found(UUID id) {

@@ -171,10 +171,13 @@ public class Assessments {
         return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
             visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said,
             policies.effective(), records.stream().flatMap(r -> r.tests(visit).stream()).toList(),
-            records.stream().flatMap(r -> r.measuredLengthCm(visit).stream()).findFirst(),
+            hair(visit), lookedUp());
+    }
+
+    private Situation.OnFile hair(Visit visit) {
+        return new Situation.OnFile(records.stream().flatMap(r -> r.measuredLengthCm(visit).stream()).findFirst(),
             records.stream().flatMap(r -> r.cuts(visit).stream()).toList(),
-            records.stream().flatMap(r -> r.growth(visit).stream()).findFirst().orElse(Growth.PUBLISHED), done(visit),
-            lookedUp());
+            records.stream().flatMap(r -> r.growth(visit).stream()).findFirst().orElse(Growth.PUBLISHED), done(visit));
     }
 
     /** An assessment as it was made, with the facts and findings of its day. */

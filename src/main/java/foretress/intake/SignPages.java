@@ -34,14 +34,10 @@ import java.util.UUID;
 /** The consent built for this visit and these answers: read, agreed to line by line, and signed by drawing or typing. */
 @Path("/answers/sign")
 public class SignPages {
-    /** A statement with its own box to tick. */
-    public record Ticked(Statement statement, boolean ticked) {}
-
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record SignPage(Progress progress, ConsentText text, String heading, List<Ticked> statements, boolean mayRefuse,
-        ConsentPart found, List<ConsentPart> rest, String name,
-        String typed, String kind, Optional<Guardians.Asked> guardian, List<Mistake> mistakes, String markMistake,
-        String agreeMistake, String submission)
+    record SignPage(Progress progress, ConsentText text, Statements statements, boolean mayRefuse, ConsentPart found,
+        List<ConsentPart> rest, MarkShown mark, Optional<Guardians.Asked> guardian, List<Mistake> mistakes,
+        String submission)
         implements TemplateInstance {}
 
     private final Guest guest;
@@ -140,15 +136,12 @@ public class SignPages {
         String submission) {
         ConsentInput input = draft.of(visit, said);
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
-        List<Ticked> statements =
-            text.statements().stream().map(s -> new Ticked(s, form.all("agree").contains(s.id()))).toList();
         List<ConsentPart> rest =
             text.sections().stream().filter(s -> s.part() != Part.STATEMENTS && s.part() != Part.FOUND)
                 .map(ConsentPart::of).toList();
-        String heading = part(text, Part.STATEMENTS).heading();
-        return new SignPage(way.progress(visit, said, "sign"), text, heading, statements, mayRefuse(visit, input),
-            ConsentPart.of(part(text, Part.FOUND)), rest, input.client().name(), form.one("typed"), kind.code(),
-            guardians.asked(visit, form, mistakes), mistakes, at(mistakes, "mark"), at(mistakes, "statements"),
+        return new SignPage(way.progress(visit, said, "sign"), text, Statements.of(text, form, mistakes),
+            mayRefuse(visit, input), ConsentPart.of(part(text, Part.FOUND)), rest,
+            MarkShown.of(input.client().name(), form, kind, mistakes), guardians.asked(visit, form, mistakes), mistakes,
             submission);
     }
 
@@ -160,10 +153,6 @@ public class SignPages {
     private static Section part(ConsentText text, Part part) {
         return text.sections().stream().filter(s -> s.part() == part).findFirst()
             .orElse(new Section(part, "", List.of()));
-    }
-
-    private static String at(List<Mistake> mistakes, String field) {
-        return mistakes.stream().filter(m -> m.field().equals(field)).map(Mistake::text).findFirst().orElse("");
     }
 
     private static Optional<UUID> uuid(String text) {

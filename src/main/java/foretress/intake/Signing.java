@@ -17,7 +17,6 @@ import foretress.visit.Visit;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.zone.ZoneRulesProvider;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -25,7 +24,6 @@ import java.util.UUID;
 /** Gathers the evidence, signs, and moves the visit on, all of it or nothing. */
 @RequestScoped
 public class Signing {
-    private static final String CLOCK = "the server's own clock, not compared with another";
 
     private final Consents consents;
     private final Assessments assessments;
@@ -92,12 +90,13 @@ public class Signing {
                 entrance.sentAt(), entrance.openedAt()),
             new Evidence.BirthDateCheck(asked(entrance), entrance.tries(), entrance.openedAt()),
             new Evidence.HealthConsent(consent.noticeVersion(), consent.noticeSha256(), consent.saidAt()),
-            input.language(), act.textSha256(), intake.code(visit, SignedConsent.ANSWERS, said),
-            knowledge.ruleSet().hash(), shown.pages(visit),
-            ReadBack.of(visit.id, intake.code(visit, ReadBack.ANSWERS, said)).orElseThrow().confirmedAt(),
-            shown.last(visit, "sign"), act.agreed(), now, visit.zone(),
-            ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK,
-            act.device(), act.guardian(), PaperForm.of(visit.id).map(Signing::typed));
+            new Evidence.Text(input.language(), act.textSha256(), intake.code(visit, SignedConsent.ANSWERS, said),
+                knowledge.ruleSet().hash()),
+            new Evidence.Seen(shown.pages(visit),
+                ReadBack.of(visit.id, intake.code(visit, ReadBack.ANSWERS, said)).orElseThrow().confirmedAt(),
+                shown.last(visit, "sign")),
+            act.agreed(), Evidence.Moment.of(now, visit.zone()), act.device(), act.guardian(),
+            PaperForm.of(visit.id).map(Signing::typed));
     }
 
     private static Evidence.Typed typed(PaperForm paper) {

@@ -32,9 +32,12 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Path("/desk/visits/{id}")
 public class VisitPages {
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record VisitDesk(Visit visit, String starts, String services, String stylist, DeskList.Answered answered, When when,
+    record VisitDesk(Visit visit, Booking booking, DeskList.Answered answered, When when,
         Link link, May may, Optional<Foreseen.Told> foreseen, Optional<PlannedProducts.Planned> product,
         String birthWords, String saidWords, String postponed, Optional<String> wish) implements TemplateInstance {}
+
+    /** When, what and with whom. */
+    record Booking(String starts, String services, String stylist) {}
 
     /** What can still be done: anything about the visit, call it off, confirm the birth date the client gave. */
     record May(boolean act, boolean answer, boolean callOff, boolean confirm) {
@@ -87,8 +90,9 @@ public class VisitPages {
     public TemplateInstance show(@RestPath String id, @RestQuery Optional<String> said) {
         Visit visit = found(id);
         When when = list.when();
-        return new VisitDesk(visit, when.day(visit.startsThere().toLocalDate()) + ", " + when.hour(visit.startsAt),
-            list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse(""),
+        return new VisitDesk(visit,
+            new Booking(when.day(visit.startsThere().toLocalDate()) + ", " + when.hour(visit.startsAt),
+                list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse("")),
             DeskList.answered(visit, tasks.stopped()), when,
             link(visit, when), May.with(visit), foreseen.of(visit), planned.of(visit.id),
             words.birthDate(visit.client, when), words.said(said.orElse("")), list.postponed(visit, when),

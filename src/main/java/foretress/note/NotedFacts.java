@@ -127,7 +127,8 @@ public class NotedFacts implements ChairRecord {
         }
         return new Situation(with.today(), with.serviceDay(), with.birthDate(), with.bookedChemistries(),
             with.questionnaire(), with.answers(),
-            with.policy(), tests, with.measuredLengthCm(), cuts, growthWithout(visit, note), with.known(),
+            with.policy(), tests, new Situation.OnFile(with.measuredLengthCm(), cuts, growthWithout(visit, note),
+                with.known()),
             with.lookedUp());
     }
 

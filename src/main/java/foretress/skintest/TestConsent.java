@@ -19,7 +19,6 @@ import foretress.visit.Visit;
 import jakarta.inject.Singleton;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.zone.ZoneRulesProvider;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -28,7 +27,6 @@ import java.util.UUID;
 @Singleton
 class TestConsent {
     private static final String PAGE = "skin-test";
-    private static final String CLOCK = "the server's own clock, not compared with another";
 
     private final Consents consents;
     private final Intake intake;
@@ -94,11 +92,11 @@ class TestConsent {
         return new Evidence(act.submission(),
             new Evidence.Invited(known.invited().invitationId(), Evidence.Way.TABLET, act.staff().name, act.shown(),
                 act.shown()),
-            known.birthDate(), known.healthConsent(), visit.client.language, act.textSha256(),
-            intake.code(visit, SignedConsent.ANSWERS, intake.said(visit)),
-            knowledge.ruleSet().hash(), List.of(new Evidence.PageShown(PAGE, act.shown(), now)), known.readBackAt(),
-            act.shown(), act.agreed(), now,
-            visit.zone(), ZoneRulesProvider.getVersions(visit.zone().getId()).lastKey(), CLOCK, act.device(),
-            act.guardian());
+            known.birthDate(), known.healthConsent(),
+            new Evidence.Text(visit.client.language, act.textSha256(),
+                intake.code(visit, SignedConsent.ANSWERS, intake.said(visit)), knowledge.ruleSet().hash()),
+            new Evidence.Seen(List.of(new Evidence.PageShown(PAGE, act.shown(), now)), known.seen().readBackAt(),
+                act.shown()),
+            act.agreed(), Evidence.Moment.of(now, visit.zone()), act.device(), act.guardian());
     }
 }

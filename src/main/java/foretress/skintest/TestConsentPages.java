@@ -11,6 +11,8 @@ import foretress.consent.SignatureMark;
 import foretress.intake.ConsentPart;
 import foretress.intake.Guardians;
 import foretress.intake.MarkField;
+import foretress.intake.MarkShown;
+import foretress.intake.Statements;
 import foretress.invitation.Guest;
 import foretress.salon.Staff;
 import foretress.visit.PlannedProducts;
@@ -51,13 +53,9 @@ import java.util.UUID;
 public class TestConsentPages {
     private static final Duration LONGEST_READING = Duration.ofHours(12);
 
-    public record Ticked(Statement statement, boolean ticked) {}
-
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ConsentPage(ConsentText text, String heading, List<Ticked> statements, List<ConsentPart> rest, String name,
-        String typed,
-        String kind, Optional<Guardians.Asked> guardian, List<Mistake> mistakes, String markMistake,
-        String agreeMistake, String submission, String shown)
+    record ConsentPage(ConsentText text, Statements statements, List<ConsentPart> rest, MarkShown mark,
+        Optional<Guardians.Asked> guardian, List<Mistake> mistakes, String submission, String shown)
         implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "skintest", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -167,19 +165,11 @@ public class TestConsentPages {
         List<Mistake> mistakes, String submission, Instant shown) {
         language.use(visit.client.language);
         ConsentText text = text(visit);
-        List<Ticked> statements =
-            text.statements().stream().map(one -> new Ticked(one, form.all("agree").contains(one.id()))).toList();
         List<ConsentPart> rest =
             text.sections().stream().filter(part -> part.part() != Part.STATEMENTS).map(ConsentPart::of).toList();
-        String heading =
-            text.sections().stream().filter(part -> part.part() == Part.STATEMENTS).findFirst().orElseThrow().heading();
-        return new ConsentPage(text, heading, statements, rest, visit.client.fullName(), form.one("typed"), kind.code(),
-            guardians.asked(visit, form, mistakes), mistakes,
-            at(mistakes, "mark"), at(mistakes, "statements"), submission, shown.toString());
-    }
-
-    private static String at(List<Mistake> mistakes, String field) {
-        return mistakes.stream().filter(one -> one.field().equals(field)).map(Mistake::text).findFirst().orElse("");
+        return new ConsentPage(text, Statements.of(text, form, mistakes), rest,
+            MarkShown.of(visit.client.fullName(), form, kind, mistakes), guardians.asked(visit, form, mistakes),
+            mistakes, submission, shown.toString());
     }
 
     private ConsentText text(Visit visit) {

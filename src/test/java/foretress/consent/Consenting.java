@@ -188,11 +188,12 @@ final class Consenting {
                 Instant.parse("2026-06-02T10:00:00Z"), opened),
             new Evidence.BirthDateCheck(Evidence.BirthDateResult.CONFIRMED, 1, opened.plusSeconds(60)),
             new Evidence.HealthConsent("2026-11-24", "ab".repeat(32), opened.plusSeconds(108)),
-            text.language(), text.sha256(), "cd".repeat(32), "ef".repeat(32),
-            List.of(new Evidence.PageShown("reactions", opened.plusSeconds(120), opened.plusSeconds(300))),
-            opened.plusSeconds(600), opened.plusSeconds(660),
+            new Evidence.Text(text.language(), text.sha256(), "cd".repeat(32), "ef".repeat(32)),
+            new Evidence.Seen(
+                List.of(new Evidence.PageShown("reactions", opened.plusSeconds(120), opened.plusSeconds(300))),
+                opened.plusSeconds(600), opened.plusSeconds(660)),
             text.statements().stream().map(ConsentText.Line.Statement::id).toList(),
-            SIGNED, LONDON, "2025a", "system clock, not checked against another",
+            new Evidence.Moment(SIGNED, LONDON, "2025a", "system clock, not checked against another"),
             Optional.of(new Evidence.Device("198.51.100.7", "a phone")), Optional.empty());
     }
 }

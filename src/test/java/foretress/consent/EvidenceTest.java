@@ -23,7 +23,9 @@ class EvidenceTest {
     }
 
     static Stream<Record> parts() {
-        return Stream.of(WHOLE.invited(), WHOLE.birthDate(), WHOLE.healthConsent(), WHOLE.pages().get(0),
+        return Stream.of(WHOLE.invited(), WHOLE.birthDate(), WHOLE.healthConsent(), WHOLE.text(), WHOLE.seen(),
+            WHOLE.moment(),
+            WHOLE.seen().pages().get(0),
             new Evidence.Guardian("Edda Brandt", "mother", new SignatureMark.Typed("Edda Brandt")));
     }
 
@@ -49,15 +51,16 @@ class EvidenceTest {
 
     @Test
     void anEmptyFieldIsAMissingOne() {
-        assertThatThrownBy(() -> Evidences.with(WHOLE, "ruleSet", " ")).isInstanceOf(Evidence.Missing.class);
-        assertThatThrownBy(() -> Evidences.with(WHOLE, "pages", List.of())).isInstanceOf(Evidence.Missing.class);
+        assertThatThrownBy(() -> Evidences.with(WHOLE.text(), "ruleSet", " ")).isInstanceOf(Evidence.Missing.class);
+        assertThatThrownBy(() -> Evidences.with(WHOLE.seen(), "pages", List.of())).isInstanceOf(Evidence.Missing.class);
         assertThatThrownBy(() -> Evidences.with(WHOLE, "agreed", List.of())).isInstanceOf(Evidence.Missing.class);
         assertThatThrownBy(() -> Evidences.with(WHOLE.birthDate(), "tries", 0)).isInstanceOf(Evidence.Missing.class);
     }
 
     @Test
     void nobodySignsATextBeforeItIsShownOrBeforeConsenting() {
-        assertThatThrownBy(() -> Evidences.with(WHOLE, "textShownAt", WHOLE.signedAt().plusSeconds(1)))
+        Evidence.Seen after = Evidences.with(WHOLE.seen(), "textShownAt", WHOLE.signedAt().plusSeconds(1));
+        assertThatThrownBy(() -> Evidences.with(WHOLE, "seen", after))
             .isInstanceOf(Evidence.Missing.class);
         Evidence.HealthConsent late = Evidences.with(WHOLE.healthConsent(), "givenAt", WHOLE.signedAt().plusSeconds(1));
         assertThatThrownBy(() -> Evidences.with(WHOLE, "healthConsent", late)).isInstanceOf(Evidence.Missing.class);
@@ -74,5 +77,19 @@ class EvidenceTest {
         var kept = new KeptEvidence(new HowSigned(Consenting.DOCUMENT, 1, java.util.Optional.empty(), WHOLE),
             new SignatureMark.Typed("Ottilie Brandt"), "ab".repeat(32));
         assertThat(KeptEvidence.read(kept.bytes())).isEqualTo(kept);
+    }
+
+    @Test
+    @DisplayName("its JSON has one level of fields as ever, so that what was kept years ago is still read")
+    void theWrittenFormStaysFlat() {
+        var kept = new KeptEvidence(new HowSigned(Consenting.DOCUMENT, 1, java.util.Optional.empty(), WHOLE),
+            new SignatureMark.Typed("Ottilie Brandt"), "ab".repeat(32));
+        String json = new String(kept.bytes(), java.nio.charset.StandardCharsets.UTF_8);
+        assertThat(json).containsSubsequence("\"healthConsent\":{", "},\"language\":\"", "\"textSha256\":",
+            "\"answersCode\":", "\"ruleSet\":", "\"pages\":[", "\"readBackAt\":", "\"textShownAt\":",
+            "\"agreed\":[", "\"signedAt\":", "\"zone\":", "\"zoneRules\":", "\"clock\":", "\"device\":")
+            .doesNotContain("\"text\":{", "\"seen\":{", "\"moment\":{");
+        String old = json.replace("\"answersCode\"", "\"answersSha256\"");
+        assertThat(KeptEvidence.read(old.getBytes(java.nio.charset.StandardCharsets.UTF_8))).isEqualTo(kept);
     }
 }

@@ -1,0 +1,30 @@
+package foretress.intake;
+
+import foretress.consent.ConsentText;
+import foretress.consent.ConsentText.Line.Statement;
+import foretress.consent.ConsentText.Part;
+import foretress.consent.ConsentText.Section;
+import foretress.web.Form;
+import foretress.web.Mistake;
+import java.util.List;
+
+/**
+ * The statements of a consent, each with its own tick.
+ *
+ * @param mistake why they are not all agreed to; empty while nobody tried
+ */
+public record Statements(String heading, List<Ticked> list, String mistake) {
+    public record Ticked(Statement statement, boolean ticked) {}
+
+    public static Statements of(ConsentText text, Form form, List<Mistake> mistakes) {
+        String heading = text.sections().stream().filter(part -> part.part() == Part.STATEMENTS).findFirst()
+            .map(Section::heading).orElse("");
+        return new Statements(heading,
+            text.statements().stream().map(one -> new Ticked(one, form.all("agree").contains(one.id()))).toList(),
+            at(mistakes, "statements"));
+    }
+
+    static String at(List<Mistake> mistakes, String field) {
+        return mistakes.stream().filter(one -> one.field().equals(field)).map(Mistake::text).findFirst().orElse("");
+    }
+}
