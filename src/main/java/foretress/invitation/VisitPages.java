@@ -51,14 +51,10 @@ public class VisitPages {
     record Link(String words, String mailedWords, boolean live, boolean locked, boolean canSend,
         Optional<String> mailTo) {}
 
-    @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ReadOut(Visit visit, String code, long minutes) implements TemplateInstance {}
-
     private final Visits visits;
     private final Invitations invitations;
     private final Clients clients;
     private final Tasks tasks;
-    private final Codes codes;
     private final DeskList list;
     private final Foreseen foreseen;
     private final PlannedProducts planned;
@@ -68,14 +64,13 @@ public class VisitPages {
     private final Ledger ledger;
     private final Who who;
 
-    VisitPages(Visits visits, Invitations invitations, Clients clients, Tasks tasks, Codes codes, DeskList list,
+    VisitPages(Visits visits, Invitations invitations, Clients clients, Tasks tasks, DeskList list,
         Foreseen foreseen,
         PlannedProducts planned, Post post, LinkWords words, ServiceWish wish, Ledger ledger, Who who) {
         this.visits = visits;
         this.invitations = invitations;
         this.clients = clients;
         this.tasks = tasks;
-        this.codes = codes;
         this.list = list;
         this.foreseen = foreseen;
         this.planned = planned;
@@ -133,15 +128,6 @@ public class VisitPages {
         tasks.kept(visit.id, Task.Kind.CONFIRM_BIRTH_DATE, staff());
         ledger.note(staff().toString(), "birth date confirmed", visit.client.id.toString());
         return back(visit, "confirmed");
-    }
-
-    /** The one answer that is not a redirect after a good form: the code is shown here once and kept nowhere. */
-    @POST
-    @Path("/code")
-    public TemplateInstance readOut(@RestPath String id) {
-        Visit visit = found(id);
-        String code = codes.readOut(visit.id, staff().toString());
-        return new ReadOut(visit, CodeLetters.grouped(code), DoorCode.LIFE.toMinutes());
     }
 
     @POST

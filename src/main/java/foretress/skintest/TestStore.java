@@ -1,6 +1,7 @@
 package foretress.skintest;
 
 import foretress.vault.SealedJson;
+import foretress.vault.Vault;
 import jakarta.inject.Singleton;
 import java.util.List;
 import java.util.Optional;
@@ -10,9 +11,11 @@ import java.util.UUID;
 @Singleton
 class TestStore {
     private final SealedJson sealed;
+    private final Vault vault;
 
-    TestStore(SealedJson sealed) {
+    TestStore(SealedJson sealed, Vault vault) {
         this.sealed = sealed;
+        this.vault = vault;
     }
 
     /** The newest first. */
@@ -31,5 +34,10 @@ class TestStore {
     TestFile told(TestApplied test) {
         return new TestFile(test, sealed.open(test, TestMethod.class), SkinTestEntry.ofTest(test.id()).stream()
             .map(entry -> new TestFile.Seen(entry, sealed.open(entry, SkinLook.class))).toList());
+    }
+
+    /** Why a look was marked as entered in error. */
+    String errorReason(SkinTestEntry entry) {
+        return vault.openWord(entry.clientId(), entry.place("error_reason"), entry.errorReason());
     }
 }
