@@ -25,6 +25,8 @@ import jakarta.inject.Singleton;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Proxy;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The words for staff as code says them: an injected bundle of Qute speaks the default language only, so each is stood in for by one that
@@ -42,11 +44,14 @@ class StaffBundles {
 
     /** The engine takes the default bundle for its own resolver, so the stand-in is one too; a template names its language by itself. */
     private <T> T spoken(Class<T> bundle) {
+        Map<String, T> said = new ConcurrentHashMap<>();
         return bundle.cast(
             Proxy.newProxyInstance(bundle.getClassLoader(), new Class<?>[] { bundle, Resolver.class },
                 (proxy, sentence, places) -> {
                     String tag = sentence.getDeclaringClass().equals(bundle) ? language.tag() : Supported.ORIGINAL;
-                    return say(MessageBundles.get(bundle, Localized.Literal.of(tag)), sentence, places);
+                    return say(said.computeIfAbsent(tag, one -> MessageBundles.get(bundle, Localized.Literal.of(one))),
+                        sentence,
+                        places);
                 }));
     }
 
