@@ -27,6 +27,14 @@ public record Chemistries(List<Chemistry> all) {
         return ids(chemistry -> chemistry.skinTest() == SkinTest.YES);
     }
 
+    /** What a skin test is made for where these are used: those with a test of their own when nothing else here needs one. */
+    public List<String> testedAmong(Collection<String> used) {
+        List<String> own = ids(chemistry -> chemistry.skinTest() == SkinTest.OF_ITS_OWN);
+        List<String> needing =
+            ids(chemistry -> chemistry.skinTest() != SkinTest.NO).stream().filter(used::contains).toList();
+        return !needing.isEmpty() && own.containsAll(needing) ? needing : needingSkinTest();
+    }
+
     /** A dermatologist's letter that names the product can stand for the test. */
     public boolean openedByLetter(String id) {
         return ids(chemistry -> chemistry.skinTest() == SkinTest.OR_LETTER).contains(id);

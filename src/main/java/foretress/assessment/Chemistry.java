@@ -10,9 +10,11 @@ import java.util.Optional;
  * @param kindOf the chemistry that stands for it until the product is known; empty when it is no kind of another
  */
 public record Chemistry(String id, SkinTest skinTest, boolean dry, boolean productLine, Optional<String> kindOf) {
-    /** Whether a skin test comes before it, and whether a dermatologist's letter can stand for the test. */
+    /** Whether a skin test comes before it, whether a dermatologist's letter can stand for the test, and whether it is of the PPD group. */
     public enum SkinTest {
-        NO, YES, OR_LETTER
+        NO, YES, OR_LETTER,
+        /** A test of its own: it is no dye of the group, and the rules about the group do not weigh on it. */
+        OF_ITS_OWN
     }
 
     /** One that is no kind of another. */

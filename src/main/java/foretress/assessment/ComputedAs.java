@@ -10,6 +10,7 @@ import java.util.Optional;
  * choice; their number and order are not. A last meaning in brackets may be left out.
  */
 public enum ComputedAs {
+    ANY_OF("none of them", "one of them is so heavy"),
     AGE("of age", "below the salon's age", "below the label's age"),
     METAL("never any", "below one per cent, surely", "suspected"),
     LEFT("none", "some may be left", "(done within recent-weeks)"),

@@ -51,23 +51,33 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
      * @param pastMonths a medicine ended longer ago no longer counts
      * @param overtakenBy what may have happened since a test and voids it
      * @param outcomes of a test at the chair
+     * @param from of a sum of other facts: from which class of each on it counts
      */
     public record Computation(ComputedAs as, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> oldYears,
-        Optional<Figure> pastMonths, List<Event> overtakenBy, Medicines medicines, Optional<Outcomes> outcomes) {
+        Optional<Figure> pastMonths, List<Event> overtakenBy, Medicines medicines, Optional<Outcomes> outcomes,
+        Map<String, String> from) {
         public Computation {
             of = List.copyOf(of);
             overtakenBy = List.copyOf(overtakenBy);
+            from = Collections.unmodifiableMap(new LinkedHashMap<>(from));
         }
 
         /** Nothing overtakes it. */
         public Computation(ComputedAs as, List<String> of, Optional<Figure> recentWeeks, Optional<Figure> pastMonths) {
-            this(as, of, recentWeeks, Optional.empty(), pastMonths, List.of(), Medicines.BY_CLASS, Optional.empty());
+            this(as, of, recentWeeks, Optional.empty(), pastMonths, List.of(), Medicines.BY_CLASS, Optional.empty(),
+                Map.of());
         }
 
         /** Of tests at the chair. */
         public static Computation ofChairTests(List<String> tests, Outcomes outcomes) {
             return new Computation(ComputedAs.CHAIR_TEST, tests, Optional.empty(), Optional.empty(), Optional.empty(),
-                List.of(), Medicines.BY_CLASS, Optional.of(outcomes));
+                List.of(), Medicines.BY_CLASS, Optional.of(outcomes), Map.of());
+        }
+
+        /** Of other facts: it has its worse class as soon as one of them has the class named for it, or a worse one. */
+        public static Computation anyOf(Map<String, String> from) {
+            return new Computation(ComputedAs.ANY_OF, List.copyOf(from.keySet()), Optional.empty(), Optional.empty(),
+                Optional.empty(), List.of(), Medicines.BY_CLASS, Optional.empty(), from);
         }
 
         int notDone() {
@@ -130,6 +140,11 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
     /** The class that means nobody tested or wrote it down, counted from the best; the best for what is no such thing. */
     public int notDone() {
         return computation.map(Computation::notDone).orElse(0);
+    }
+
+    /** The facts whose classes decide this one, each from which class on; empty for one that is no sum of others. */
+    public Map<String, String> sumOf() {
+        return computation.map(Computation::from).orElse(Map.of());
     }
 
     public int worst() {

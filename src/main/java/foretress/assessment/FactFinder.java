@@ -75,6 +75,7 @@ public final class FactFinder {
 
         private FactValue computed(FactDef def, Computation how) {
             return switch (how.as()) {
+                case ANY_OF -> AnyOf.find(def, id -> rules.fact(id).orElseThrow(), this::value);
                 case AGE -> age.find(def);
                 case HAIR_LENGTH -> hair.length(def);
                 case METAL -> hair.metal(def, how);

@@ -88,7 +88,8 @@ final class FactsReader {
     private FactDef fact(Yaml entry) {
         entry.only("id", "classes", "rows", "computed", "of", "recent-weeks", "old-years", "past-months",
             "overtaken-by", "names",
-            "lighter", "also-on-skin", "not-on-skin", "outcomes", "not-done");
+            "lighter", "also-on-skin", "not-on-skin", "outcomes", "not-done",
+            "from");
         String id = name(entry.at("id"));
         List<String> classes = classes(entry.at("classes"));
         if (entry.maybe("rows").isEmpty() && entry.maybe("computed").isEmpty()) {
@@ -162,6 +163,13 @@ final class FactsReader {
         if ((as == ComputedAs.LEFT_BY_AGE) == entry.maybe("old-years").isEmpty()) {
             entry.at("classes").complain("'left-by-age', and nothing else, says with 'old-years' what is old");
         }
+        if ((as == ComputedAs.ANY_OF) == entry.maybe("from").isEmpty()) {
+            throw name
+                .refuse("'any-of', and nothing else, says with 'from:' which facts count, each from which class on");
+        }
+        if (as == ComputedAs.ANY_OF) {
+            return Computation.anyOf(from(entry.at("from")));
+        }
         if (!NEEDS_NO_OF.contains(as) && entry.maybe("of").isEmpty()) {
             throw name.refuse("say what to look for: 'of: [...]'");
         }
@@ -170,7 +178,7 @@ final class FactsReader {
             entry.maybe("overtaken-by").map(list -> list.each(this::event)).orElse(List.of()),
             new Medicines(texts(entry, "names"), texts(entry, "lighter"), texts(entry, "also-on-skin"),
                 texts(entry, "not-on-skin")),
-            outcomes(entry, as, classes));
+            outcomes(entry, as, classes), Map.of());
     }
 
     /** Every outcome of the tests has its class, and one class means that nobody tested. */
@@ -228,6 +236,16 @@ final class FactsReader {
             named.add(list.get());
         }
         return list.map(l -> l.each(IdSyntax::read)).orElse(List.of());
+    }
+
+    /** Facts read before this one, and a class of each. */
+    private Map<String, String> from(Yaml parts) {
+        Map<String, String> from = new LinkedHashMap<>();
+        parts.pairs().forEach(pair -> pair.getKey().trying(id -> {
+            FactDef part = facts.get(id.oneOf(facts.keySet(), "fact written before this one called"));
+            from.put(part.id(), pair.getValue().oneOf(part.classes(), "class of this fact called"));
+        }));
+        return from;
     }
 
     private static Optional<Figure> figure(Yaml entry, String field) {

@@ -23,7 +23,8 @@ import java.util.Set;
 /** Reads what can be done: chemistries and their groups, tests, steps, services. */
 final class ServicesReader {
     private static final Map<String, SkinTest> SKIN_TESTS =
-        Map.of("no", SkinTest.NO, "yes", SkinTest.YES, "or a letter", SkinTest.OR_LETTER);
+        Map.of("no", SkinTest.NO, "yes", SkinTest.YES, "or a letter", SkinTest.OR_LETTER, "of its own",
+            SkinTest.OF_ITS_OWN);
     /** Where a step leaves nothing, or nothing on the skin, that is said, so that it cannot be forgotten. */
     private static final String NOTHING = "none";
     private static final Set<String> ZONES = zones();

@@ -127,13 +127,20 @@ public class Notes {
         return !then.equals(told(about, said));
     }
 
-    /** What was answered to the questions behind a fact; behind one that is computed, every medicine. */
+    /** What was answered to the questions behind a fact. */
     private List<String> told(String about, Answers said) {
+        return questions(about).distinct().sorted().map(question -> question + " " + said.to(question)).toList();
+    }
+
+    /** Behind a fact that sums up others, theirs; behind one that is computed, every medicine too. */
+    private Stream<String> questions(String about) {
         FactDef fact = knowledge.ruleSet().fact(about).orElseThrow();
+        if (!fact.sumOf().isEmpty()) {
+            return fact.sumOf().keySet().stream().flatMap(this::questions);
+        }
         Stream<String> medicines = fact.computation().isEmpty() ? Stream.of()
             : knowledge.questionnaire().questions().stream().filter(q -> q.kind() == Question.Kind.MEDICINES)
                 .map(Question::id);
-        return Stream.concat(fact.rows().stream().flatMap(row -> row.when().keySet().stream()), medicines).distinct()
-            .sorted().map(question -> question + " " + said.to(question)).toList();
+        return Stream.concat(fact.rows().stream().flatMap(row -> row.when().keySet().stream()), medicines);
     }
 }

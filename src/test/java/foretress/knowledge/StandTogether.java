@@ -24,6 +24,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -79,7 +80,8 @@ final class StandTogether {
     private static Set<String> about(Rule rule) {
         Set<String> facts = new LinkedHashSet<>(rule.when().reads());
         rule.speaks().ifPresent(words -> facts.addAll(words.reads()));
-        return facts;
+        return facts.stream().flatMap(Sums::parts).map(FactDef::id)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private static Set<String> both(Rule one, Rule other) {
@@ -96,7 +98,8 @@ final class StandTogether {
             ranges = ranges(facts, List.of(one, other), true);
         }
         Set<List<Truth>> seen = new HashSet<>();
-        each(NOTHING, ranges, 0, tried -> {
+        each(NOTHING, ranges, 0, parts -> {
+            Facts tried = Sums.settled(parts);
             List<Truth> truths = List.of(one.when().of(tried), other.when().of(tried));
             if (!truths.contains(Truth.FALSE) && !seen.contains(truths)
                 && note(one, other, Assessor.assess(onThese, tried, List.of(everything)))) {
@@ -135,6 +138,8 @@ final class StandTogether {
     /** The first class of each stretch that all conditions of the two treat alike, and the worst class of all. */
     private static TreeSet<Integer> toldApart(FactDef def, List<Rule> two) {
         TreeSet<Integer> cuts = new TreeSet<>(Set.of(0, def.worst()));
+        two.stream().flatMap(rule -> rule.when().reads().stream()).flatMap(id -> Sums.from(id, def).stream())
+            .forEach(cuts::add);
         two.stream()
             .flatMap(rule -> Stream.concat(rule.when().compares().stream(),
                 rule.speaks().stream().flatMap(words -> words.compares().stream())))

@@ -168,8 +168,9 @@ class WayOutTest {
         var lot = new Random(36);
         Set<String> left = new TreeSet<>();
         for (int n = 0; n < CLIENTS; n++) {
-            Facts drawn = Facts.of(KNOWLEDGE.ruleSet().facts().stream().map(def -> drawn(def, lot)).toList());
-            left.addAll(left(after(drawn)));
+            Facts drawn =
+                Sums.settled(Facts.of(KNOWLEDGE.ruleSet().facts().stream().map(def -> drawn(def, lot)).toList()));
+            left.addAll(left(Sums.settled(after(drawn))));
         }
         assertThat(left).isSubsetOf(reviewed());
     }

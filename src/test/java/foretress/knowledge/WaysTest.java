@@ -38,7 +38,7 @@ class WaysTest {
         colour-reaction=delayed              | colour-whole  | plant-colour*
         colour-reaction=delayed              | highlights    | highlights-no-toner*
         tattoo=reacted                       | colour-whole  | plant-colour*
-        skin-test=positive direct-dye-cleared=refused | colour-whole | plant-colour*
+        skin-test=positive direct-dye-cleared=refused | colour-whole |
         bleach-reaction=immediate            | highlights    | high-lift-tint*
         scalp=broken                         | colour-whole  |
         elasticity=fail                      | perm-alkaline | heat-styling*
@@ -54,7 +54,7 @@ class WaysTest {
         resistant-hair=yes                   | perm-acid     | heat-styling perm-alkaline
         resistant-hair=yes                   | perm-alkaline | heat-styling
         perm-reaction=reacted                | perm-alkaline | heat-styling
-        age=below-label-age                  | colour-whole  | plant-colour*
+        age=below-label-age                  | colour-whole  |
         """;
 
     @TestFactory
@@ -135,6 +135,6 @@ class WaysTest {
                 .map(part -> part.substring(def.id().length() + 1)).orElse(usual);
             values.add(FactValue.known(def, is, List.of()));
         }
-        return Facts.of(values);
+        return Sums.settled(Facts.of(values));
     }
 }

@@ -2,6 +2,7 @@ package foretress.skintest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foretress.assessment.AnyOf;
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
 import foretress.assessment.FactDef;
@@ -40,15 +41,19 @@ class TestExclusionTest {
     }
 
     private static Facts but(String fact, String is) {
-        return WELL.with(FactValue.known(fact(fact), is, List.of()));
+        return settled(WELL.with(FactValue.known(fact(fact), is, List.of())));
+    }
+
+    private static Facts settled(Facts facts) {
+        return facts.with(AnyOf.find(fact("reactor"), TestExclusionTest::fact, part -> facts.get(part.id())));
     }
 
     @Test
     void aClientWithNothingAgainstHerMayBeTestedHoweverTheTestCameOutBefore() {
         for (String earlier : List.of("not-done", "negative")) {
             Assessment well = assessed(but("skin-test", earlier));
-            assertThat(MAY_TEST.mustNot(well)).as(earlier).isFalse();
-            assertThat(MAY_TEST.against(well)).as(earlier).isEmpty();
+            assertThat(MAY_TEST.mustNot(well, COLOUR)).as(earlier).isFalse();
+            assertThat(MAY_TEST.against(well, COLOUR)).as(earlier).isEmpty();
         }
     }
 
@@ -57,40 +62,54 @@ class TestExclusionTest {
         "dye-allergy, confirmed", "age, below-salon-age", "skin-test, positive", "bleach-reaction, delayed" })
     void whoReactedIsKnownToBeAllergicOrTooYoungIsNotTestedAndIsToldWhy(String fact, String is) {
         Assessment against = assessed(but(fact, is));
-        assertThat(MAY_TEST.mustNot(against)).isTrue();
-        assertThat(MAY_TEST.against(against)).isNotEmpty().noneMatch(Finding::onlyIfUnknown);
+        assertThat(MAY_TEST.mustNot(against, COLOUR)).isTrue();
+        assertThat(MAY_TEST.against(against, COLOUR)).isNotEmpty().noneMatch(Finding::onlyIfUnknown);
     }
 
     @Test
     void afterADoctorsYesWhoReactedToLightenerIsTestedAsEverybodyIs() {
         Facts advised =
             but("bleach-reaction", "delayed").with(FactValue.known(fact("lightener-advice"), "with-care", List.of()));
-        assertThat(MAY_TEST.mustNot(assessed(advised))).isFalse();
-        assertThat(MAY_TEST.against(assessed(advised))).isEmpty();
+        assertThat(MAY_TEST.mustNot(assessed(advised), COLOUR)).isFalse();
+        assertThat(MAY_TEST.against(assessed(advised), COLOUR)).isEmpty();
     }
 
     @ParameterizedTest
     @CsvSource({ "colour-reaction", "tattoo", "dye-allergy", "bleach-reaction" })
     void whatMayBeAndIsNotKnownToBeForbidsNoTest(String fact) {
-        Assessment unknown = assessed(WELL.with(FactValue.unknown(fact(fact), List.of())));
+        Assessment unknown = assessed(settled(WELL.with(FactValue.unknown(fact(fact), List.of()))));
         assertThat(unknown.findings()).as("it is found").anyMatch(Finding::onlyIfUnknown);
-        assertThat(MAY_TEST.mustNot(unknown)).isFalse();
-        assertThat(MAY_TEST.against(unknown)).isEmpty();
+        assertThat(MAY_TEST.mustNot(unknown, COLOUR)).isFalse();
+        assertThat(MAY_TEST.against(unknown, COLOUR)).isEmpty();
+    }
+
+    @Test
+    @DisplayName("R28: after a dermatologist's yes a plant powder may be tested on who reacted to dye, and no dye may")
+    void afterADoctorsYesAPlantMayBeTestedAndNoDye() {
+        Facts reacted = but("colour-reaction", "immediate");
+        Set<String> plant = Set.of("plant-dye");
+        assertThat(MAY_TEST.mustNot(assessed(reacted), plant)).isTrue();
+        assertThat(MAY_TEST.against(assessed(reacted), plant)).extracting(Finding::ruleId)
+            .contains("plant-colour-after-a-reaction");
+        Assessment yes = assessed(and(reacted, "reactor-advice", "with-care"));
+        assertThat(MAY_TEST.mustNot(yes, plant)).isFalse();
+        assertThat(MAY_TEST.mustNot(yes, Set.of("plant-dye", "oxidative-dye"))).isTrue();
+        assertThat(MAY_TEST.mustNot(yes, COLOUR)).isTrue();
     }
 
     @Test
     void whatHasNothingToDoWithADyeForbidsNoTest() {
         Assessment metal = assessed(but("metal", fact("metal").classes().get(fact("metal").worst())));
         assertThat(metal.findings()).isNotEmpty();
-        assertThat(MAY_TEST.mustNot(metal)).isFalse();
+        assertThat(MAY_TEST.mustNot(metal, COLOUR)).isFalse();
     }
 
     private static List<String> against(Facts facts) {
-        return MAY_TEST.against(assessed(facts)).stream().map(Finding::ruleId).toList();
+        return MAY_TEST.against(assessed(facts), COLOUR).stream().map(Finding::ruleId).toList();
     }
 
     private static Facts and(Facts facts, String fact, String is) {
-        return facts.with(FactValue.known(fact(fact), is, List.of()));
+        return settled(facts.with(FactValue.known(fact(fact), is, List.of())));
     }
 
     @Test
