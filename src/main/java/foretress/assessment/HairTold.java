@@ -131,6 +131,9 @@ public final class HairTold {
     private void said(foretress.questionnaire.SaidTreatment t, Question question) {
         String what = counted(t.what());
         done.add(new Done(what, treatment(t, what), Sureness.SURE, List.of(question.id())));
+        if (!what.equals(t.what())) {
+            done.add(new Done(t.what(), treatment(t, t.what()), Sureness.PERHAPS, List.of(question.id())));
+        }
         if (t.what().equals(Question.DONT_KNOW)) {
             question.options().stream().filter(code -> !code.equals(Question.DONT_KNOW))
                 .forEach(
@@ -149,10 +152,15 @@ public final class HairTold {
         }
         boolean onlyNotAsked = asking.holds(cue.when(), cue.atLeast(), true) == Truth.FALSE;
         Sureness sureness = truth == Truth.TRUE ? Sureness.SURE : onlyNotAsked ? Sureness.NOT_ASKED : Sureness.PERHAPS;
-        add(counted(cue.what()), sureness, cue.when().keySet().toArray(String[]::new));
+        String[] asked = cue.when().keySet().toArray(String[]::new);
+        String what = counted(cue.what());
+        add(what, sureness, asked);
+        if (!what.equals(cue.what())) {
+            add(cue.what(), sureness == Sureness.SURE ? Sureness.PERHAPS : sureness, asked);
+        }
     }
 
-    /** Somebody's word that it held nothing else counts only with the list. */
+    /** Somebody's word that it held nothing else counts only with the list; without one it is the worse thing, and may be what was said. */
     private String counted(String what) {
         return kinds.kind(what).flatMap(TreatmentKind::proof).filter(proof -> !labels.prove(proof.dyes()))
             .map(TreatmentKind.Proof::without).orElse(what);
