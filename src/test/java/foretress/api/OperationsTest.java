@@ -186,6 +186,9 @@ class OperationsTest {
         JsonNode body = changed("a-doctors-word", "/tests/0/about", "'" + about + "'");
         ((ObjectNode) body.at("/tests/0")).put("outcome", outcome).put("thisVisit", thisVisit);
         ((ObjectNode) body).set("answers", ((ObjectNode) noToEverything()).set("g6pd", json("{'chosen':['yes']}")));
+        // Plant colour owes a skin test of its own, whatever a doctor said.
+        ((ArrayNode) body.at("/tests")).add(json("{'test':'skin-test','outcome':'negative','started':'2026-06-06',"
+            + "'read':'2026-06-08','waitKept':true,'thisProduct':true,'thisVisit':true,'masked':false,'overtaken':false}"));
         JsonNode finding = OPERATIONS.operation("assess").answer(body);
         assertThat(finding.at("/findings").findValuesAsText("rule")).contains(switch (weight) {
             case "restricts" -> "plant-colour-with-g6pd";

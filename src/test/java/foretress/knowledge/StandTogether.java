@@ -62,7 +62,8 @@ final class StandTogether {
         rules.rules().stream().filter(rule -> !about(rule).isEmpty()).forEach(rule -> neverHeard.add(rule.id()));
         for (Rule one : rules.rules()) {
             rules.rules().stream()
-                .filter(other -> one.id().compareTo(other.id()) <= 0 && !Collections.disjoint(about(one), about(other)))
+                .filter(other -> one.id().compareTo(other.id()) <= 0
+                    && !Collections.disjoint(parts(about(one)), parts(about(other))))
                 .forEach(other -> walk(one, other));
         }
     }
@@ -80,14 +81,22 @@ final class StandTogether {
     private static Set<String> about(Rule rule) {
         Set<String> facts = new LinkedHashSet<>(rule.when().reads());
         rule.speaks().ifPresent(words -> facts.addAll(words.reads()));
+        return facts;
+    }
+
+    private static Set<String> parts(Set<String> facts) {
         return facts.stream().flatMap(Sums::parts).map(FactDef::id)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
+    /** A sum stands by its parts only where one of the two reads such a part itself. */
     private static Set<String> both(Rule one, Rule other) {
         Set<String> facts = about(one);
         facts.addAll(about(other));
-        return facts;
+        return facts.stream()
+            .flatMap(id -> Sums.parts(id).map(FactDef::id).anyMatch(facts::contains) ? Sums.parts(id).map(FactDef::id)
+                : Stream.of(id))
+            .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private void walk(Rule one, Rule other) {
@@ -111,7 +120,9 @@ final class StandTogether {
     /** All rules that read no other facts: one of them may speak for either of the two. */
     private RuleSet rulesOn(Set<String> facts) {
         return new RuleSet(rules.facts(), KnownTreatments.NONE,
-            rules.rules().stream().filter(rule -> facts.containsAll(about(rule))).toList(), rules.steps(),
+            rules.rules().stream().filter(rule -> about(rule).stream()
+                .allMatch(id -> facts.contains(id) || facts.containsAll(parts(Set.of(id))))).toList(),
+            rules.steps(),
             List.of(), rules.tests(), rules.sources(), "");
     }
 

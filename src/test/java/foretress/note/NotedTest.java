@@ -283,7 +283,9 @@ class NotedTest {
         assertThat(salon.as("petra").open(at).text()).contains("Given for another visit");
         send("word", word("g6pd", "with-care", "doctor")).expect(200);
         assertThat(found()).contains("plant-colour-with-g6pd").doesNotContain("plant-colour-and-g6pd");
-        assertThat(standing("plant-colour")).isEqualTo(Weight.RESTRICTS);
+        assertThat(standing("plant-colour")).as("R28: the skin test of its own is still to come")
+            .isEqualTo(Weight.TEST_FIRST);
+        assertThat(found()).contains("plant-colour-owes-a-skin-test");
     }
 
     @Test
