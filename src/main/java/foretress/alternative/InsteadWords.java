@@ -23,6 +23,8 @@ public interface InsteadWords {
     @Message
     String client_asked(String service);
     @Message
+    String client_asked_this();
+    @Message
     String client_earliest();
     @Message
     String client_earliest_ask();

@@ -230,6 +230,10 @@ class WholePathTest {
         client.send(Map.of("wish", wish)).expect(200);
         assertThat(client.at()).isEqualTo("/answers/instead");
         assertThat(client.text()).contains("We have told the salon that you would like: " + name);
+        assertThat(client.page().select("ol.instead li").first().text()).as("said where the button was")
+            .contains("You asked for this.");
+        assertThat(client.page().select("ol.instead li").first().select("button")).isEmpty();
+        assertThat(client.page().select("ol.instead button")).as("another may still be asked for").isNotEmpty();
         assertThat(rows("select count(*) from service_wish where visit_id = ?1")).as("tapped twice, kept once")
             .isEqualTo(1);
         assertThat(rows("select count(*) from service_wish where visit_id = ?1 and body like '%" + wish + "%'"))
