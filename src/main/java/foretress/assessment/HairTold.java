@@ -28,7 +28,8 @@ public final class HairTold {
     /** The longest pause each saying allows, in months; one not known is the longest of all. */
     private static final Map<String, Double> MONTHS_APART =
         Map.of("weekly", weeks(1), "4-weeks", weeks(5), "6-weeks", weeks(7),
-            "8-weeks", weeks(10), "12-weeks", weeks(16), "few-a-year", 6.0, "yearly", 18.0);
+            "8-weeks", weeks(10), "12-weeks", weeks(16), "4-months", 5.0, "6-months", 8.0, "few-a-year", 6.0, "yearly",
+            18.0);
     private static final double LONGEST_APART = 18;
     /** The shortest length the hair model takes; a shaved head is no more than that. */
     private static final double SHORTEST_CM = 0.5;

@@ -147,6 +147,9 @@ public final class AnswerJson {
         if (date instanceof SaidDate.InYear y) {
             return node.put("year", y.year().getValue());
         }
+        if (date instanceof SaidDate.LatelyAgo a) {
+            return node.put("from", a.from()).put("to", a.to()).put("unit", a.unit().name());
+        }
         if (date instanceof SaidDate.YearsAgo a) {
             return node.put("from", a.from()).put("to", a.to());
         }
@@ -168,6 +171,10 @@ public final class AnswerJson {
         }
         if (n.has("year")) {
             return new SaidDate.InYear(Year.of(n.get("year").asInt()));
+        }
+        if (n.has("unit")) {
+            return new SaidDate.LatelyAgo(n.get("from").asInt(), n.get("to").asInt(),
+                SaidDate.LatelyAgo.Unit.valueOf(n.get("unit").asText()));
         }
         if (n.has("from")) {
             return new SaidDate.YearsAgo(n.get("from").asInt(), n.get("to").asInt());

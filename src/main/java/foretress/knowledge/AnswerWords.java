@@ -14,6 +14,7 @@ import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
+import foretress.questionnaire.SaidDate.LatelyAgo;
 import foretress.questionnaire.SaidDate.LongerThan;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.YearsAgo;
@@ -138,6 +139,11 @@ public final class AnswerWords {
     }
 
     private static String ago(SaidDate date, Words words) {
+        if (date instanceof LatelyAgo ago) {
+            return words.find("answers.years-ago." + ago.code())
+                .orElseGet(() -> text("lately-ago", ago.unit().code(), words)
+                    .replace("{from}", ago.from() + "").replace("{to}", ago.to() + ""));
+        }
         if (date instanceof YearsAgo ago) {
             return words.find("answers.years-ago.%d-%d".formatted(ago.from(), ago.to()))
                 .orElseGet(() -> text("years-ago", "other", words)

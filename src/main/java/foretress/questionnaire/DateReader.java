@@ -3,6 +3,8 @@ package foretress.questionnaire;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
+import foretress.questionnaire.SaidDate.LatelyAgo;
+import foretress.questionnaire.SaidDate.LatelyAgo.Unit;
 import foretress.questionnaire.SaidDate.LongerThan;
 import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.OnDay;
@@ -11,11 +13,14 @@ import foretress.questionnaire.SaidDate.YearsAgo;
 import java.time.LocalDate;
 import java.time.Year;
 import java.time.YearMonth;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * Reads a date as precise as it is said, from the fields {@code .precision}, {@code .day}, {@code .month}, {@code .season},
@@ -26,10 +31,19 @@ final class DateReader {
     static final int FIRST_YEAR = 1900;
     static final List<String> PRECISIONS =
         List.of("day", "month", "season", "year", "years-ago", "longer", Question.DONT_KNOW);
-    static final Map<String, SaidDate> AGO =
-        Map.of("0-1", new YearsAgo(0, 1), "1-2", new YearsAgo(1, 2), "2-3", new YearsAgo(2, 3),
-            "3-5", new YearsAgo(3, 5), "5-plus", new LongerThan(5));
+    static final Map<String, SaidDate> AGO = ago();
     private static final List<String> SEASONS = List.of("spring", "summer", "autumn", "winter");
+
+    private static Map<String, SaidDate> ago() {
+        Map<String, SaidDate> ago = new LinkedHashMap<>();
+        Stream.of(new LatelyAgo(0, 2, Unit.WEEKS), new LatelyAgo(2, 4, Unit.WEEKS), new LatelyAgo(1, 2, Unit.MONTHS),
+            new LatelyAgo(2, 3, Unit.MONTHS), new LatelyAgo(3, 6, Unit.MONTHS), new LatelyAgo(6, 12, Unit.MONTHS))
+            .forEach(date -> ago.put(date.code(), date));
+        Stream.of(new YearsAgo(0, 1), new YearsAgo(1, 2), new YearsAgo(2, 3), new YearsAgo(3, 5))
+            .forEach(date -> ago.put(date.from() + "-" + date.to(), date));
+        ago.put("5-plus", new LongerThan(5));
+        return Collections.unmodifiableMap(ago);
+    }
 
     private final AnswerForm form;
     private final String name;

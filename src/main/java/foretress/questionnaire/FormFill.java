@@ -3,6 +3,7 @@ package foretress.questionnaire;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
+import foretress.questionnaire.SaidDate.LatelyAgo;
 import foretress.questionnaire.SaidDate.LongerThan;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.YearsAgo;
@@ -53,6 +54,8 @@ public final class FormFill {
             put(fields, id, "year", "year", y.year().getValue());
         } else if (date instanceof YearsAgo a) {
             put(fields, id, "years-ago", "ago", a.from() + "-" + a.to());
+        } else if (date instanceof LatelyAgo a) {
+            put(fields, id, "years-ago", "ago", a.code());
         } else if (date instanceof LongerThan l) {
             put(fields, id, "longer", "ago", l.years() + "-plus");
         } else {

@@ -5,6 +5,7 @@ import java.time.Month;
 import java.time.Year;
 import java.time.YearMonth;
 import java.util.Arrays;
+import java.util.Locale;
 
 /** A date as precise as one can say it: a day, a month, a season, a year, some years ago, longer ago, or not known. */
 public sealed interface SaidDate {
@@ -88,6 +89,38 @@ public sealed interface SaidDate {
         @Override
         public Span span(LocalDate today, Hemisphere hemisphere) {
             return new Span(today.minusYears(to), today.minusYears(from));
+        }
+    }
+
+    /** "Three to six months ago", "two to four weeks ago": at least {@code from}, at most {@code to} of the unit. */
+    record LatelyAgo(int from, int to, Unit unit) implements SaidDate {
+        /** Named in small letters wherever it is kept or worded. */
+        public enum Unit {
+            WEEKS, MONTHS;
+
+            LocalDate before(LocalDate today, int many) {
+                return this == WEEKS ? today.minusWeeks(many) : today.minusMonths(many);
+            }
+
+            public String code() {
+                return name().toLowerCase(Locale.ROOT);
+            }
+        }
+
+        public LatelyAgo {
+            if (from < 0 || to < from) {
+                throw new IllegalArgumentException("not a span of %s: %d to %d".formatted(unit, from, to));
+            }
+        }
+
+        /** As a form and its words name it. */
+        public String code() {
+            return "%d-%d-%s".formatted(from, to, unit.code());
+        }
+
+        @Override
+        public Span span(LocalDate today, Hemisphere hemisphere) {
+            return new Span(unit.before(today, to), unit.before(today, from));
         }
     }
 

@@ -21,7 +21,8 @@ public record SaidTreatment(String what, SaidDate when, String zone, String by, 
     public static final List<String> BY = List.of("home", "salon", DONT_KNOW);
     public static final List<String> OFTEN = List.of(ONCE, "several", "regularly", DONT_KNOW);
     public static final List<String> EVERY =
-        List.of("weekly", "4-weeks", "6-weeks", "8-weeks", "12-weeks", "few-a-year", "yearly", DONT_KNOW);
+        List.of("weekly", "4-weeks", "6-weeks", "8-weeks", "12-weeks", "4-months", "6-months", "few-a-year", "yearly",
+            DONT_KNOW);
 
     /** How far apart and since when were not said. */
     public SaidTreatment(String what, SaidDate when, String zone, String by, String often) {

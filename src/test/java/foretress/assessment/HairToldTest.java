@@ -81,7 +81,8 @@ class HairToldTest {
     }
 
     @ParameterizedTest
-    @CsvSource({ "weekly, 0.3", "4-weeks, 1.2", "6-weeks, 1.7", "8-weeks, 2.3", "12-weeks, 3.7", "few-a-year, 6",
+    @CsvSource({ "weekly, 0.3", "4-weeks, 1.2", "6-weeks, 1.7", "8-weeks, 2.3", "12-weeks, 3.7", "4-months, 5",
+        "6-months, 8", "few-a-year, 6",
         "yearly, 18", "dont-know, 18", "as-before, 18" })
     void howFarApartIsReadAsTheLongestItCanMean(String every, double months) {
         assertThat(series("regularly", every, new YearsAgo(2, 3)).orElseThrow().monthsApart()).isCloseTo(months,

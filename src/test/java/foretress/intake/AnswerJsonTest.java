@@ -6,6 +6,7 @@ import foretress.questionnaire.Answer.Treatments;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InYear;
+import foretress.questionnaire.SaidDate.LatelyAgo;
 import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.YearsAgo;
 import foretress.questionnaire.SaidTreatment;
@@ -28,6 +29,13 @@ class AnswerJsonTest {
     void aRepeatedTreatmentIsReadAsItWasWritten() {
         Answers said = with(new SaidTreatment("box-dye", new InMonth(YearMonth.of(2026, 3)), "regrowth", "home",
             "regularly", "6-weeks", new YearsAgo(2, 3)));
+        assertThat(AnswerJson.read(AnswerJson.write(said))).isEqualTo(said);
+    }
+
+    @Test
+    void whatWasSaidInWeeksOrMonthsIsReadAsItWasWritten() {
+        Answers said = with(new SaidTreatment("box-dye", new LatelyAgo(3, 6, LatelyAgo.Unit.MONTHS), "regrowth", "home",
+            "regularly", "6-months", new LatelyAgo(2, 4, LatelyAgo.Unit.WEEKS)));
         assertThat(AnswerJson.read(AnswerJson.write(said))).isEqualTo(said);
     }
 

@@ -15,6 +15,7 @@ import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
+import foretress.questionnaire.SaidDate.LatelyAgo;
 import foretress.questionnaire.SaidDate.LongerThan;
 import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.OnDay;
@@ -53,6 +54,9 @@ class AnswerWordsTest {
             Arguments.of(new InSeason(Season.AUTUMN, Year.of(2023)), "autumn 2023", "otoño de 2023"),
             Arguments.of(new InYear(Year.of(2021)), "2021", "2021"),
             Arguments.of(new YearsAgo(0, 1), "less than a year ago", "hace menos de un año"),
+            Arguments.of(new LatelyAgo(3, 6, LatelyAgo.Unit.MONTHS), "three to six months ago",
+                "hace entre tres y seis meses"),
+            Arguments.of(new LatelyAgo(5, 7, LatelyAgo.Unit.WEEKS), "5 to 7 weeks ago", "hace entre 5 y 7 semanas"),
             Arguments.of(new YearsAgo(2, 3), "two to three years ago", "hace entre dos y tres años"),
             Arguments.of(new YearsAgo(6, 8), "6 to 8 years ago", "hace entre 6 y 8 años"),
             Arguments.of(new LongerThan(5), "longer than five years ago", "hace más de cinco años"),
@@ -169,7 +173,8 @@ class AnswerWordsTest {
             assertAll(words, "route", asked(Medicine.ROUTES));
             assertAll(words, "last", asked(Medicine.LAST_TAKEN));
             assertAll(words, "season", List.of("spring", "summer", "autumn", "winter"));
-            assertAll(words, "years-ago", List.of("0-1", "1-2", "2-3", "3-5", "5-plus"));
+            assertAll(words, "years-ago", List.of("0-2-weeks", "2-4-weeks", "1-2-months", "2-3-months",
+                "3-6-months", "6-12-months", "0-1", "1-2", "2-3", "3-5", "5-plus"));
             assertAll(words, "precision",
                 List.of("day", "month", "season", "year", "years-ago", "longer", "dont-know"));
         }

@@ -13,6 +13,7 @@ import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
+import foretress.questionnaire.SaidDate.LatelyAgo;
 import foretress.questionnaire.SaidDate.LongerThan;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.Season;
@@ -52,6 +53,14 @@ class DateReaderTest {
     @CsvSource({ "0-1, 0, 1", "1-2, 1, 2", "2-3, 2, 3", "3-5, 3, 5" })
     void yearsAgoAreBands(String code, int from, int to) {
         assertSays(date(".precision", "years-ago", ".ago", code), new Said(new YearsAgo(from, to)));
+    }
+
+    @ParameterizedTest
+    @DisplayName("The strand map: stopped five months ago, or three weeks ago, is said as it is known")
+    @CsvSource({ "0-2-weeks, 0, 2, WEEKS", "2-4-weeks, 2, 4, WEEKS", "1-2-months, 1, 2, MONTHS",
+        "2-3-months, 2, 3, MONTHS", "3-6-months, 3, 6, MONTHS", "6-12-months, 6, 12, MONTHS" })
+    void whatIsNotLongAgoIsSaidInWeeksOrMonths(String code, int from, int to, LatelyAgo.Unit unit) {
+        assertSays(date(".precision", "years-ago", ".ago", code), new Said(new LatelyAgo(from, to, unit)));
     }
 
     @Test

@@ -11,6 +11,7 @@ import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
+import foretress.questionnaire.SaidDate.LatelyAgo;
 import foretress.questionnaire.SaidDate.LongerThan;
 import foretress.questionnaire.SaidDate.OnDay;
 import foretress.questionnaire.SaidDate.Season;
@@ -38,6 +39,7 @@ class FormFillTest {
             Arguments.of(Kind.SAID_DATE, new Said(new InSeason(Season.AUTUMN, Year.of(2023)))),
             Arguments.of(Kind.SAID_DATE, new Said(new InYear(Year.of(1999)))),
             Arguments.of(Kind.SAID_DATE, new Said(new YearsAgo(2, 3))),
+            Arguments.of(Kind.SAID_DATE, new Said(new LatelyAgo(3, 6, LatelyAgo.Unit.MONTHS))),
             Arguments.of(Kind.SAID_DATE, new Said(new LongerThan(5))),
             Arguments.of(Kind.SAID_DATE, Answer.DONT_KNOW),
             Arguments.of(Kind.SAID_DATE, Answer.RATHER_NOT_SAY),

@@ -8,6 +8,7 @@ import foretress.questionnaire.SaidDate.Hemisphere;
 import foretress.questionnaire.SaidDate.InMonth;
 import foretress.questionnaire.SaidDate.InSeason;
 import foretress.questionnaire.SaidDate.InYear;
+import foretress.questionnaire.SaidDate.LatelyAgo;
 import foretress.questionnaire.SaidDate.LongerThan;
 import foretress.questionnaire.SaidDate.NotKnown;
 import foretress.questionnaire.SaidDate.OnDay;
@@ -59,6 +60,16 @@ class SaidDateTest {
             .isEqualTo(span("2024-02-01", "2024-02-29"));
         assertThat(in(new InYear(Year.of(2026)), Hemisphere.NORTH)).isEqualTo(span("2026-01-01", "2026-06-10"));
         assertThat(in(new OnDay(TODAY.plusDays(1)), Hemisphere.NORTH)).isEqualTo(span("2026-06-10", "2026-06-10"));
+    }
+
+    @Test
+    void weeksAndMonthsAgoAreCountedBackFromToday() {
+        assertThat(in(new LatelyAgo(3, 6, LatelyAgo.Unit.MONTHS), Hemisphere.NORTH))
+            .isEqualTo(span("2025-12-10", "2026-03-10"));
+        assertThat(in(new LatelyAgo(0, 2, LatelyAgo.Unit.WEEKS), Hemisphere.SOUTH))
+            .isEqualTo(span("2026-05-27", "2026-06-10"));
+        assertThatThrownBy(() -> new LatelyAgo(3, 2, LatelyAgo.Unit.WEEKS))
+            .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
