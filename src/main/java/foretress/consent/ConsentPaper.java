@@ -117,7 +117,7 @@ public final class ConsentPaper {
         }
         heading(section.heading(), section.part() == Part.STRAND ? strandHeight() : 30);
         switch (section.part()) {
-            case STATEMENTS -> section.lines().forEach(line -> statement((Line.Statement) line));
+            case STATEMENTS -> section.lines().forEach(this::statement);
             case FOUND -> table(() -> section.lines().forEach(line -> finding((Line.Finding) line)));
             case STRAND -> strand(section.lines());
             case TESTS -> section.lines().forEach(line -> limits((Line.Pair) line));
@@ -164,7 +164,16 @@ public final class ConsentPaper {
         sheet.moveTo(start == 0 ? sheet.cursor() : Math.min(lowest, sheet.cursor()));
     }
 
-    private void statement(Line.Statement statement) {
+    private void statement(Line line) {
+        if (line instanceof Line.Statement statement) {
+            numbered(statement);
+        } else {
+            sheet.row(Cell.of(21, sheet.width - 21, FontFace.STATEMENT, STATEMENT, STATEMENT_LEADING, line.plain()));
+            sheet.down(4);
+        }
+    }
+
+    private void numbered(Line.Statement statement) {
         sheet.row(
             Cell.of(0, 20, FontFace.STRONG, 11.5f, STATEMENT_LEADING, String.valueOf(statement.number())),
             Cell.of(21, sheet.width - 21, FontFace.STATEMENT, STATEMENT, STATEMENT_LEADING, statement.text()));

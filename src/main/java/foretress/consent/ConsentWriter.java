@@ -87,8 +87,9 @@ final class ConsentWriter {
         return new Line.Pair(say("particulars." + label), value);
     }
 
+    /** Each act agreed to by a tick of its own; what the signature itself says stands under them. */
     private List<Line> statements() {
-        ArrayList<String> ids = new ArrayList<>(List.of("true-answers"));
+        var ids = new ArrayList<String>();
         if (!tests.isEmpty()) {
             ids.add("tests");
         }
@@ -99,8 +100,9 @@ final class ConsentWriter {
             ids.add("tests-refused");
         }
         ids.add(serviceStatement());
-        ids.add(input.prevented() ? "take-back-prevented" : "take-back");
-        return numbered("statements", ids);
+        List<Line> lines = new ArrayList<>(numbered("statements", ids));
+        lines.add(new Line.Paragraph(say(input.prevented() ? "statements.truth-prevented" : "statements.truth")));
+        return lines;
     }
 
     /** Nobody is asked to agree to a service that their own answers rule out. */

@@ -65,7 +65,7 @@ public class Signature {
 
     private Set<Changed> changed(Visit visit, SignedConsent signed, CurrentAssessment.Now now) {
         Set<Changed> changed = EnumSet.noneOf(Changed.class);
-        if (!signed.answersCode().equals(intake.code(visit, SignedConsent.ANSWERS, now.said()))) {
+        if (!intake.isCodeOf(visit, SignedConsent.ANSWERS, signed.answersCode(), now.said())) {
             changed.add(Changed.ANSWERS);
         }
         if (AdaptedService.anySince(visit.id, signed.signedAt())) {

@@ -7,14 +7,16 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
 
-/** The way in: on to the notice, to the first open question, to reading back, or to what was signed. */
+/** The way in: on to the notice, to the first open question, to reading back, to what was signed; first to what was said last time. */
 @Path("/answers")
 public class AnswersPages {
     private final Guest guest;
     private final Intake intake;
     private final Way way;
+    private final LastTime lastTime;
 
-    AnswersPages(Guest guest, Intake intake, Way way) {
+    AnswersPages(Guest guest, Intake intake, Way way, LastTime lastTime) {
+        this.lastTime = lastTime;
         this.guest = guest;
         this.intake = intake;
         this.way = way;
@@ -24,7 +26,11 @@ public class AnswersPages {
     @Transactional
     public Response next() {
         Visit visit = guest.visit();
-        if (!HealthConsent.given(visit.id)) {
+        boolean given = HealthConsent.given(visit.id);
+        if (lastTime.of(visit).isPresent() && (given || guest.seesEarlierVisits())) {
+            return Response.seeOther(Way.LAST_TIME).build();
+        }
+        if (!given) {
             return Response.seeOther(Way.NOTICE).build();
         }
         if (visit.signed().isPresent() && !visit.state.takesAnswers()) {

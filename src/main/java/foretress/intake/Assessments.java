@@ -10,6 +10,7 @@ import foretress.hair.Growth;
 import foretress.knowledge.Knowledge;
 import foretress.plan.Owing;
 import foretress.questionnaire.Answers;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.SaidTreatment;
 import foretress.salon.Menu;
 import foretress.salon.Policies;
@@ -19,6 +20,7 @@ import foretress.visit.Visit;
 import io.quarkus.arc.All;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -134,6 +136,17 @@ public class Assessments {
         return assessment;
     }
 
+    /** Whether what was said in the last days, if anything, lets the same be found as no would. */
+    boolean nothingInTheLastDays(Visit visit, Answers said) {
+        List<Question> near = near(visit, said);
+        if (near.stream().allMatch(question -> said.to(question.id()).isEmpty())) {
+            return true;
+        }
+        Assessment without = of(visit, LastDays.answeredNo(near, LastDays.without(near, said)));
+        Assessment now = of(visit, said);
+        return without.findings().equals(now.findings()) && without.standings().equals(now.standings());
+    }
+
     private String answers(Visit visit, Answers said) {
         return vault.code(visit.keyOf, KeptAssessment.ANSWERS, Intake.hash(said));
     }
@@ -144,10 +157,23 @@ public class Assessments {
     }
 
     /** What the answers alone tell, with doctors' words but without tests and measurements: for those who keep these. */
-    public Situation told(Visit visit, Answers said) {
+    public Situation told(Visit visit, Answers answers) {
+        Answers said = assumed(visit, answers);
         return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
             visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said, policies.effective(),
             records.stream().flatMap(r -> r.words(visit).stream()).toList(), Optional.empty()).lookingUp(lookedUp());
+    }
+
+    private Answers assumed(Visit visit, Answers said) {
+        LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
+        return said.byQuestion().isEmpty() ? said : LastDays.assumed(visit, today, near(visit, said), said);
+    }
+
+    /** What the last days ask for what is booked. */
+    private List<Question> near(Visit visit, Answers said) {
+        Set<String> booked = chemistry.of(visit);
+        return knowledge.questionnaire().questions().stream().filter(Question::onlyNear)
+            .filter(q -> knowledge.questionnaire().status(q, booked, said) == Question.Status.ASKED).toList();
     }
 
     private List<LookedUp> lookedUp() {
@@ -167,7 +193,8 @@ public class Assessments {
     }
 
     /** All that is known about the client before this visit. */
-    public Situation situation(Visit visit, Answers said) {
+    public Situation situation(Visit visit, Answers answers) {
+        Answers said = assumed(visit, answers);
         return new Situation(clock.instant().atZone(visit.zone()).toLocalDate(), visit.startsThere().toLocalDate(),
             visit.client.birthDate(), chemistry.of(visit), knowledge.questionnaire(), said,
             policies.effective(), records.stream().flatMap(r -> r.tests(visit).stream()).toList(),

@@ -4,6 +4,7 @@ import foretress.assessment.Weight;
 import foretress.consent.Consents;
 import foretress.consent.SignedConsent;
 import foretress.invitation.Guest;
+import foretress.questionnaire.Answers;
 import foretress.salon.Salon;
 import foretress.visit.Visit;
 import foretress.web.ClientWords;
@@ -13,6 +14,7 @@ import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
+import java.net.URI;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,8 +24,17 @@ import java.util.Set;
 public class DonePages {
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record DonePage(String lead, boolean consented, String signedAt, String visitAt, String signAgain, String call,
-        List<NextStep.Step> steps, List<String> tests, boolean mayChange, String postponed, boolean handBack)
+        List<NextStep.Step> steps, List<String> tests, LastDaysAsked lastDays, boolean mayChange, String postponed,
+        boolean handBack)
         implements TemplateInstance {}
+
+    /**
+     * What is asked about the scalp shortly before the visit.
+     *
+     * @param from the first day it is; empty when nothing is left to ask
+     * @param address where it is asked now; empty before that day
+     */
+    public record LastDaysAsked(String from, String address) {}
 
     private final Guest guest;
     private final Consents consents;
@@ -62,8 +73,18 @@ public class DonePages {
             !prevented(visit),
             speech.dayAndTime(signed.get().signedAt().atZone(visit.zone())), speech.dayAndTime(visit.startsThere()),
             signAgain(visit), care.promise(visit).map(speech::call).orElse(""),
-            next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), visit.state.takesAnswers(),
+            next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), lastDays(visit),
+            visit.state.takesAnswers(),
             postponed(visit), guest.isOnHandedTablet())).build();
+    }
+
+    private LastDaysAsked lastDays(Visit visit) {
+        Answers said = intake.said(visit);
+        boolean left = visit.state.takesAnswers() && intake.topics(visit, said).stream()
+            .flatMap(topic -> intake.put(visit, topic, said).stream())
+            .anyMatch(q -> q.onlyNear() && said.to(q.id()).isEmpty());
+        return new LastDaysAsked(left ? speech.day(LastDays.from(visit).atStartOfDay(visit.zone())) : "",
+            way.lastDays(visit, said).map(URI::toString).orElse(""));
     }
 
     /** Whether answers or a refused test rule the service out: then answers were signed, and no consent to it. */

@@ -41,6 +41,29 @@ class HealthConsent extends Stored {
         this.noticeSha256 = notice.sha256();
     }
 
+    /** The same yes, for another visit of the same client. */
+    HealthConsent forVisit(Visit visit) {
+        if (!visit.client.id.equals(clientId) || !isGiven()) {
+            throw new IllegalArgumentException("nobody agrees for another client");
+        }
+        return new HealthConsent(visit, this);
+    }
+
+    private HealthConsent(Visit visit, HealthConsent earlier) {
+        super(visit, earlier);
+        this.visitId = visit.id;
+        this.clientId = earlier.clientId;
+        this.said = earlier.said;
+        this.saidAt = earlier.saidAt;
+        this.language = earlier.language;
+        this.noticeVersion = earlier.noticeVersion;
+        this.noticeSha256 = earlier.noticeSha256;
+    }
+
+    static Optional<HealthConsent> newestOf(UUID clientId) {
+        return find("clientId = ?1 order by saidAt desc", clientId).firstResultOptional();
+    }
+
     /** Who agreed beside the client, sealed for its place here. */
     void agreedBy(UnaryOperator<String> seal) {
         this.guardian = sealed("guardian", seal);
@@ -66,7 +89,7 @@ class HealthConsent extends Stored {
         return newest(visitId).filter(HealthConsent::isGiven).isPresent();
     }
 
-    private boolean isGiven() {
+    boolean isGiven() {
         return said.equals(GIVEN);
     }
 

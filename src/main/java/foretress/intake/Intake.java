@@ -82,13 +82,15 @@ public class Intake {
         return questionnaire().put(topic, chemistry.of(visit), said);
     }
 
+    /** Required questions put and not answered, without those of the last days: these are due by the day itself ({@link ShelfLife}). */
     public List<Question> missing(Visit visit, Answers said) {
-        return questionnaire().missing(chemistry.of(visit), said);
+        return questionnaire().missing(chemistry.of(visit), said).stream().filter(q -> !q.onlyNear()).toList();
     }
 
     /** The way from here to reading back. */
     public Walk walk(Visit visit, Answers said) {
-        return new Walk(questionnaire(), chemistry.of(visit), said, everPut(visit));
+        return new Walk(questionnaire(), chemistry.of(visit), said, everPut(visit),
+            LastDays.begun(visit, today(visit)));
     }
 
     /** The questions that stood on a page which was sent, whether or not they were answered. */
@@ -180,6 +182,14 @@ public class Intake {
             ofTopic(topic, answers));
     }
 
+    /** What was said before an earlier visit is still so; these questions count as put. */
+    @Transactional
+    void confirm(UUID visitId, Topic topic, List<Question> put, Answers answers, String language) {
+        Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+        store(visit, topic, new Telling(language, UUID.randomUUID().toString(), put, Optional.empty()),
+            ofTopic(topic, answers));
+    }
+
     /** The client has read exactly these answers back. */
     @Transactional
     public void readBack(Visit visit, Answers said) {
@@ -206,11 +216,26 @@ public class Intake {
             vault.sealing(visit.client.id, AnswerJson.write(own))).persist();
         Answers now = said(visit);
         // What was signed stays signed for what it said; other answers want a signature of their own.
-        if (visit.state == State.SIGNED && !hash(before).equals(hash(now))) {
+        if (visit.state == State.SIGNED && !stillSigned(visit, before, now)) {
             visit.moveTo(State.ANSWERING);
             visit.unsign();
         }
         care.watch(visit, assessments.passing(visit, now));
+    }
+
+    /** What the last days add leaves a signature as it is, unless something is found in it. */
+    private boolean stillSigned(Visit visit, Answers before, Answers now) {
+        List<Question> all = questionnaire().questions();
+        return hash(before).equals(hash(now))
+            || hash(LastDays.without(all, before)).equals(hash(LastDays.without(all, now)))
+                && assessments.nothingInTheLastDays(visit, now);
+    }
+
+    /** Whether these answers are those that have this name, as they are or with no more than a no of the last days besides. */
+    public boolean isCodeOf(Visit visit, String column, String code, Answers said) {
+        return code.equals(code(visit, column, said))
+            || code.equals(code(visit, column, LastDays.without(questionnaire().questions(), said)))
+                && assessments.nothingInTheLastDays(visit, said);
     }
 
     private Answers open(KeptTopic kept) {

@@ -60,6 +60,22 @@ public class NoticeConsent {
         }
     }
 
+    /**
+     * The client's yes before an earlier visit, where it was said to the very notice that stands now, in this language, and not taken
+     * back since. A child's is asked for again.
+     */
+    Optional<HealthConsent> standing(Visit visit, String language) {
+        return guardians.needed(visit) ? Optional.empty()
+            : HealthConsent.newestOf(visit.client.id).filter(HealthConsent::isGiven)
+                .filter(consent -> consent.noticeSha256().equals(of(language).sha256()));
+    }
+
+    /** It holds for this visit too; it was said when it was said. */
+    void stillGiven(UUID visitId, HealthConsent earlier) {
+        earlier.forVisit(Visit.findById(visitId)).persist();
+        ledger.note("client", "consent to hold health answers still stands", visitId.toString());
+    }
+
     /** A refusal is noted without a word about health: the desk hands out the paper form. */
     @Transactional
     void refuse(UUID visitId, String language) {
@@ -67,6 +83,12 @@ public class NoticeConsent {
             keep(visitId, language, false, Optional.empty());
             ledger.note("client", "consent to hold health answers refused", visitId.toString());
         }
+    }
+
+    /** The yes is taken back: from now on it stands for no other visit either. */
+    @Transactional
+    void takeBack(UUID visitId, String language) {
+        keep(visitId, language, false, Optional.empty());
     }
 
     private void keep(UUID visitId, String language, boolean given, Optional<Guardians.Named> guardian) {

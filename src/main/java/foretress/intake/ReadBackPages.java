@@ -1,9 +1,5 @@
 package foretress.intake;
 
-import static java.util.stream.Collectors.groupingBy;
-import static java.util.stream.Collectors.joining;
-import static java.util.stream.Collectors.toList;
-
 import foretress.invitation.Guest;
 import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
@@ -15,34 +11,20 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Response;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jboss.resteasy.reactive.RestForm;
 
 /** Everything that was said, once more, each with a way to say it differently. Nothing is signed that was not read back. */
 @Path("/answers/read-back")
 public class ReadBackPages {
     /** What was said in one topic. */
-    public record Chapter(String topic, String title, List<Line> lines) {
-        /** A line for each answer: questions that were answered alike share one, which leads to the first of them. */
-        Chapter gathered() {
-            Map<String, List<Line>> alike =
-                lines.stream().collect(groupingBy(Line::answer, LinkedHashMap::new, toList()));
-            return new Chapter(topic, title, alike.values().stream().map(Line::gathered).toList());
-        }
-    }
+    public record Chapter(String topic, String title, List<Line> lines) {}
 
-    public record Line(String question, String label, String answer) {
-        private static Line gathered(List<Line> alike) {
-            return new Line(alike.get(0).question, alike.stream().map(Line::label).collect(joining(" · ")),
-                alike.get(0).answer);
-        }
-    }
+    /** @param quiet it says no: read again only by who looks for it */
+    public record Line(String question, String label, String answer, boolean quiet) {}
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ReadBackPage(Progress progress, String unsure, List<Chapter> chapters, String answers, boolean changed,
-        String back)
+    record ReadBackPage(Progress progress, List<ReadRow> rows, String answers, boolean changed, String back)
         implements TemplateInstance {}
 
     private final Guest guest;
@@ -91,8 +73,9 @@ public class ReadBackPages {
     }
 
     private ReadBackPage page(Visit visit, Answers said, boolean changed) {
-        return new ReadBackPage(way.progress(visit, said, "read-back"), views.unsure(visit, said),
-            views.chapters(visit, said).stream().map(Chapter::gathered).toList(), shownAs(visit, said), changed,
+        return new ReadBackPage(way.progress(visit, said, "read-back"),
+            views.chapters(visit, said).stream().flatMap(chapter -> ReadRow.of(chapter).stream()).toList(),
+            shownAs(visit, said), changed,
             way.before(visit, said, "read-back").map(Object::toString).orElse(""));
     }
 }

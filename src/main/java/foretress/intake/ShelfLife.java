@@ -36,7 +36,7 @@ public class ShelfLife {
     /** Whether an answer of this day is still good on that one; both in the salon's zone. */
     static boolean isGood(Question.Keeps keeps, LocalDate answered, LocalDate visit) {
         return switch (keeps) {
-            case THE_DAY -> !answered.isBefore(visit);
+            case THE_DAY, THE_DAY_ONLY -> !answered.isBefore(visit);
             case THREE_MONTHS -> !answered.plusMonths(3).isBefore(visit);
             case SIX_MONTHS -> !answered.plusMonths(6).isBefore(visit);
             case TWELVE_MONTHS -> !answered.plusMonths(12).isBefore(visit);

@@ -134,21 +134,17 @@ public class Views {
 
     /** Everything said, topic by topic, in the client's words. */
     List<Chapter> chapters(Visit visit, Answers said) {
-        Words words = speech.words();
-        return intake.topics(visit, said).stream().map(topic -> new Chapter(topic.id(), title(topic),
-            intake.put(visit, topic, said).stream().filter(q -> said.to(q.id()).isPresent())
-                .map(q -> new Line(q.id(), words.question(q.id()).short_(),
-                    AnswerWords.say(q, said.to(q.id()).orElseThrow(), words)))
-                .toList()))
+        return intake.topics(visit, said).stream()
+            .map(topic -> new Chapter(topic.id(), title(topic), lines(intake.put(visit, topic, said), said)))
             .filter(c -> !c.lines().isEmpty()).toList();
     }
 
-    /** The topics with something the client did not know, in one sentence; empty where there is none. */
-    String unsure(Visit visit, Answers said) {
-        String topics = intake.topics(visit, said).stream()
-            .filter(
-                t -> t.questions().stream().anyMatch(q -> said.to(q.id()).filter(Answer.DONT_KNOW::equals).isPresent()))
-            .map(this::title).collect(Collectors.joining(", "));
-        return topics.isEmpty() ? "" : speech.say().read_back_unsure(topics);
+    /** What was said to these questions, where something was. */
+    List<Line> lines(List<Question> questions, Answers said) {
+        Words words = speech.words();
+        return questions.stream().filter(q -> said.to(q.id()).isPresent())
+            .map(q -> new Line(q.id(), words.question(q.id()).short_(),
+                AnswerWords.say(q, said.to(q.id()).orElseThrow(), words), said.to(q.id()).orElseThrow().saysNo()))
+            .toList();
     }
 }

@@ -18,6 +18,7 @@ import java.util.UUID;
 class Way {
     static final URI START = URI.create("/answers");
     static final URI NOTICE = URI.create("/answers/notice");
+    static final URI LAST_TIME = URI.create("/answers/last-time");
     static final URI CARE = URI.create("/answers/care");
     static final URI READ_BACK = URI.create("/answers/read-back");
     static final URI SIGN = URI.create("/answers/sign");
@@ -73,6 +74,13 @@ class Way {
         return visit.state == State.SIGNED ? DONE : next(visit, said);
     }
 
+    /** The page that asks what only the last days ask; empty before them, and once it is answered. */
+    Optional<URI> lastDays(Visit visit, Answers said) {
+        Walk walk = intake.walk(visit, said);
+        return LastDays.waiting(walk).isEmpty() || !visit.state.takesAnswers() ? Optional.empty()
+            : walk.next().map(step -> page(step, true));
+    }
+
     /** After a saved page: the same one while a list grows, else what an answer opened in its topic, else onwards. */
     @Transactional
     URI after(UUID visitId, Topic topic, MultivaluedMap<String, String> form) {
@@ -86,8 +94,9 @@ class Way {
             return page(new Walk.Step(topic, List.of(), false), again);
         }
         Walk walk = intake.walk(visit, said);
-        return (again ? walk.opened(topic).or(walk::next) : walk.after(topic)).map(step -> page(step, again))
-            .orElse(READ_BACK);
+        return (again ? walk.opened(topic).or(walk::next) : walk.after(topic))
+            .filter(step -> visit.state != State.SIGNED || !walk.waiting().isEmpty()).map(step -> page(step, again))
+            .orElse(visit.state == State.SIGNED ? DONE : READ_BACK);
     }
 
     /** Back from a page of questions: from what was opened to the rest of its topic, from a second look to reading back. */
@@ -99,13 +108,13 @@ class Way {
     }
 
     Optional<URI> before(Visit visit, Answers said, String page) {
-        List<String> ids = intake.topics(visit, said).stream().map(Topic::id).toList();
+        List<String> ids = intake.walk(visit, said).topics().stream().map(Topic::id).toList();
         int at = page.equals("read-back") ? ids.size() : ids.indexOf(page);
         return at > 0 ? Optional.of(topic(ids.get(at - 1))) : Optional.empty();
     }
 
     Progress progress(Visit visit, Answers said, String page) {
-        List<String> ids = intake.topics(visit, said).stream().map(Topic::id).toList();
+        List<String> ids = intake.walk(visit, said).topics().stream().map(Topic::id).toList();
         int of = ids.size() + AFTER_TOPICS;
         return switch (page) {
             case "read-back" -> new Progress(of - 1, of);

@@ -9,6 +9,7 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.UUID;
 
 /** One browser let in by birth date. Its cookie names it; only the hash of the cookie is kept. */
 @Entity
@@ -25,7 +26,7 @@ public class ClientSession extends Stored {
     int tries;
     /** Whether the first answers came through this door. */
     private boolean began;
-    /** A code was shown; whoever was handed the salon's tablet needs none. */
+    /** A code was shown. Whoever was handed the salon's tablet needs none, nor does a browser the client answered from before. */
     @Column(name = "proved_by_code") boolean provedByCode;
     @Column(name = "closed_at") private Instant closedAt;
 
@@ -40,6 +41,16 @@ public class ClientSession extends Stored {
         this.tries = (int) counted(tries);
         this.openedAt = now;
         this.provedByCode = invitation.handed;
+    }
+
+    /** This very browser answered for the same client before, and was not made to forget. */
+    void known() {
+        provedByCode = true;
+    }
+
+    /** Whether answers of this client came through this door, and nobody closed it. */
+    boolean answeredFor(UUID client) {
+        return !invitation.handed && closedAt == null && (began || provedByCode) && visit.client.id.equals(client);
     }
 
     /** The first answers come through this door. */

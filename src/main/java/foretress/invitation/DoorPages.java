@@ -17,6 +17,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.Cookie;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
@@ -24,9 +25,9 @@ import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
@@ -34,17 +35,23 @@ import org.jboss.resteasy.reactive.RestPath;
 /** The door behind a link: blank until the birth date was given. Looking at it changes nothing. */
 @Path("/i/{token}")
 public class DoorPages {
+    /**
+     * @param token the link's own, which stands in the address already
+     * @param minutes how long the questions take about
+     * @param others the languages this page is not in
+     */
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record Welcome(List<Offered> offered) implements TemplateInstance {}
-
-    @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record BirthDate(BirthDateField typed, List<MonthChoice> months, Mistakes mistakes) implements TemplateInstance {}
+    record Welcome(String token, int minutes, List<Offered> others, BirthDateField typed, List<MonthChoice> months,
+        Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record Locked() implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record NoSuchLink() implements TemplateInstance {}
+
+    /** The door itself shuts with the link; after that its cookie only tells that this browser answered before. */
+    private static final int REMEMBERED = (int) Duration.ofDays(400).toSeconds();
 
     private final Invitations invitations;
     private final ClientSessions doors;
@@ -54,11 +61,12 @@ public class DoorPages {
     private final SpokenLanguages spoken;
     private final PublicAddress address;
     private final DoorWords words;
+    private final HowLong howLong;
     private final Clock clock;
 
     DoorPages(Invitations invitations, ClientSessions doors, RateLimiter brake, Caller caller, Language language,
         SpokenLanguages spoken,
-        PublicAddress address, DoorWords words, Clock clock) {
+        PublicAddress address, DoorWords words, HowLong howLong, Clock clock) {
         this.invitations = invitations;
         this.doors = doors;
         this.brake = brake;
@@ -67,6 +75,7 @@ public class DoorPages {
         this.spoken = spoken;
         this.address = address;
         this.words = words;
+        this.howLong = howLong;
         this.clock = clock;
     }
 
@@ -74,21 +83,25 @@ public class DoorPages {
     @Compressed
     public Response welcome(@RestPath String token, @Context HttpHeaders browser) {
         return invitations.behind(token)
-            .map(found -> isIn(found, browser) ? goOn() : page(200, new Welcome(spoken.offered(language.getTag()))))
-            .orElseGet(this::unknown);
+            .map(found -> isIn(found, browser) ? goOn() : fresh(token)).orElseGet(this::unknown);
     }
 
     /** A browser that was let in to this very visit and not forgotten since is not asked again; a tablet changes hands, and always is. */
     private boolean isIn(Invitation found, HttpHeaders browser) {
-        return !found.handed && Optional.ofNullable(browser.getCookies().get(address.cookieName(GuestFilter.COOKIE)))
-            .flatMap(cookie -> doors.openedBy(cookie.getValue())).filter(door -> door.leadsTo(found)).isPresent();
+        return !found.handed
+            && cookie(browser).flatMap(doors::openedBy).filter(door -> door.leadsTo(found)).isPresent();
+    }
+
+    private Optional<String> cookie(HttpHeaders browser) {
+        return Optional.ofNullable(browser.getCookies().get(address.cookieName(GuestFilter.COOKIE)))
+            .map(Cookie::getValue);
     }
 
     private static Response goOn() {
         return Response.seeOther(URI.create("/answers")).build();
     }
 
-    /** Keeps the language and goes on; the link is good for as long as before. */
+    /** Keeps the language and shows the door in it; the link is good for as long as before. */
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response start(@RestPath String token, MultivaluedMap<String, String> posted) {
@@ -98,21 +111,21 @@ public class DoorPages {
         }
         slowDown(found.get());
         String chosen = spoken.match(new Form(posted).one("language")).orElse(language.getTag());
-        return Response.seeOther(URI.create("/i/" + token + "/birth-date")).cookie(spoken(chosen)).build();
+        return Response.seeOther(URI.create("/i/" + token)).cookie(spoken(chosen)).build();
     }
 
+    /** Where a birth date was sent to is the door again for whoever reloads it. */
     @GET
     @Path("/birth-date")
-    public Response birthDate(@RestPath String token, @Context HttpHeaders browser) {
-        return invitations.behind(token)
-            .map(found -> isIn(found, browser) ? goOn() : ask(200, BirthDateField.blank(), new Mistakes()))
-            .orElseGet(this::unknown);
+    public Response again(@RestPath String token, @Context HttpHeaders browser) {
+        return welcome(token, browser);
     }
 
     @POST
     @Path("/birth-date")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-    public Response knock(@RestPath String token, MultivaluedMap<String, String> posted) {
+    public Response knock(@RestPath String token, @Context HttpHeaders browser,
+        MultivaluedMap<String, String> posted) {
         Optional<Invitation> found = invitations.behind(token);
         if (found.isEmpty()) {
             return unknown();
@@ -122,16 +135,17 @@ public class DoorPages {
         var typed = new BirthDateField(form.one("day"), form.one("month"), form.one("year"));
         // The latest day anywhere on earth, so that nobody born today is told that today is ahead.
         BirthDateField.Read read = typed.read(LocalDate.ofInstant(clock.instant(), ZoneOffset.MAX));
-        return read.date().map(date -> answer(typed, invitations.knock(token, date, language.getTag())))
-            .orElseGet(() -> again(typed, read.mistake().orElseThrow()));
+        return read.date()
+            .map(date -> answer(token, typed, invitations.knock(token, date, language.getTag(), cookie(browser))))
+            .orElseGet(() -> again(token, typed, read.mistake().orElseThrow()));
     }
 
-    private Response answer(BirthDateField typed, Invitations.Knock knock) {
+    private Response answer(String token, BirthDateField typed, Invitations.Knock knock) {
         if (knock instanceof Invitations.Knock.LetIn in) {
             return Response.seeOther(URI.create("/answers")).cookie(door(in), spoken(language.getTag())).build();
         }
         if (knock instanceof Invitations.Knock.Wrong) {
-            return ask(422, typed, new Mistakes().add("day", words.noMatch()));
+            return ask(422, token, typed, new Mistakes().add("day", words.noMatch()));
         }
         if (knock instanceof Invitations.Knock.Locked) {
             return page(423, new Locked());
@@ -139,12 +153,18 @@ public class DoorPages {
         return nothing();
     }
 
-    private Response again(BirthDateField typed, BirthDateField.Mistake mistake) {
-        return ask(422, typed, new Mistakes().add(mistake.field(), words.of(mistake)));
+    private Response again(String token, BirthDateField typed, BirthDateField.Mistake mistake) {
+        return ask(422, token, typed, new Mistakes().add(mistake.field(), words.of(mistake)));
     }
 
-    private Response ask(int status, BirthDateField typed, Mistakes mistakes) {
-        return page(status, new BirthDate(typed, MonthChoice.all(typed.month(), language.locale()), mistakes));
+    private Response fresh(String token) {
+        return ask(200, token, BirthDateField.blank(), new Mistakes());
+    }
+
+    private Response ask(int status, String token, BirthDateField typed, Mistakes mistakes) {
+        List<Offered> others = spoken.offered(language.getTag()).stream().filter(one -> !one.current()).toList();
+        return page(status, new Welcome(token, howLong.minutes(language.getTag()), others, typed,
+            MonthChoice.all(typed.month(), language.locale()), mistakes));
     }
 
     /** A link that is known is counted by itself: no crowd of strangers stands before its door. */
@@ -161,8 +181,7 @@ public class DoorPages {
     }
 
     private NewCookie door(Invitations.Knock.LetIn in) {
-        long seconds = clock.instant().until(in.until(), ChronoUnit.SECONDS);
-        return cookie(address.cookieName(GuestFilter.COOKIE), in.cookie().reveal(), (int) seconds);
+        return cookie(address.cookieName(GuestFilter.COOKIE), in.cookie().reveal(), REMEMBERED);
     }
 
     private NewCookie spoken(String tag) {

@@ -113,7 +113,7 @@ public class Invitations {
     Knock.LetIn handOverInside(UUID visitId, HandOverPurpose what, String actor) {
         Invitation given = handed(visitId, what, Token.fresh(), actor);
         given.vouch();
-        return enter(given, given.visit.client.language);
+        return enter(given, given.visit.client.language, Optional.empty());
     }
 
     private Invitation handed(UUID visitId, HandOverPurpose what, Token token, String actor) {
@@ -206,8 +206,14 @@ public class Invitations {
      */
     @Transactional
     public Knock knock(String token, LocalDate birthDate, String language) {
+        return knock(token, birthDate, language, Optional.empty());
+    }
+
+    /** @param before what the browser was let in with last time, whatever became of that */
+    @Transactional
+    public Knock knock(String token, LocalDate birthDate, String language, Optional<String> before) {
         return held("tokenHash", Token.hash(token))
-            .map(invitation -> judge(invitation, birthDate, language))
+            .map(invitation -> judge(invitation, birthDate, language, before))
             .orElseGet(Knock.NoSuchLink::new);
     }
 
@@ -217,12 +223,12 @@ public class Invitations {
             .filter(invitation -> invitation.isLive(clock.instant()));
     }
 
-    private Knock judge(Invitation invitation, LocalDate birthDate, String language) {
+    private Knock judge(Invitation invitation, LocalDate birthDate, String language, Optional<String> before) {
         if (invitation.isLocked()) {
             return new Knock.Locked();
         }
         if (isRight(invitation.visit, birthDate)) {
-            return letIn(invitation, language);
+            return letIn(invitation, language, before);
         }
         ledger.note("client", "birth date refused", invitation.visit.id.toString());
         if (!invitation.countWrong(clock.instant())) {
@@ -240,19 +246,29 @@ public class Invitations {
         return visit.client.birthDate().filter(birthDate::equals).isPresent();
     }
 
-    private Knock letIn(Invitation invitation, String language) {
+    private Knock letIn(Invitation invitation, String language, Optional<String> before) {
         invitation.visit.client.reads(language);
-        Knock.LetIn in = enter(invitation, language);
+        Knock.LetIn in = enter(invitation, language, before);
         ledger.note("client", "let in by birth date", invitation.visit.id.toString());
         return in;
     }
 
-    private Knock.LetIn enter(Invitation invitation, String language) {
+    private Knock.LetIn enter(Invitation invitation, String language, Optional<String> before) {
         int tries = invitation.wrongTries + 1;
         invitation.unlock();
         Token cookie = Token.fresh();
-        new ClientSession(invitation, cookie, language, tries, clock.instant()).persist();
+        var session = new ClientSession(invitation, cookie, language, tries, clock.instant());
+        if (!invitation.handed && before.filter(then -> answered(then, invitation.visit)).isPresent()) {
+            session.known();
+        }
+        session.persist();
         return new Knock.LetIn(cookie, invitation.expiresAt);
+    }
+
+    /** Whether a browser with this cookie answered for the same client before. */
+    private static boolean answered(String cookie, Visit visit) {
+        return ClientSession.<ClientSession>find("cookieHash", Token.hash(cookie)).firstResultOptional()
+            .filter(then -> then.answeredFor(visit.client.id)).isPresent();
     }
 
     /** The desk has spoken to the client: the link takes birth dates again. */

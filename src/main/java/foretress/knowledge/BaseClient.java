@@ -23,8 +23,6 @@ import java.util.Set;
  */
 final class BaseClient {
     static final int LENGTH_CM = 40;
-    private static final List<String> NOES = List.of("no", "never", "none");
-
     private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
 
     private final Knowledge knowledge;
@@ -59,7 +57,7 @@ final class BaseClient {
     }
 
     private String bestOption(Question question, Answers answers, Set<String> chemistries) {
-        return question.options().stream().filter(NOES::contains).findFirst()
+        return question.options().stream().filter(Question.NOES::contains).findFirst()
             .or(() -> question.options().stream().min(Comparator.comparingInt(
                 code -> heaviness(answers.with(question.id(), Answer.Chosen.of(code)), chemistries))))
             .orElseThrow();

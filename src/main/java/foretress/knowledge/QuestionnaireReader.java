@@ -19,7 +19,8 @@ final class QuestionnaireReader {
         "said-date", Kind.SAID_DATE, "hair-length", Kind.HAIR_LENGTH, "treatments", Kind.TREATMENTS, "medicines",
         Kind.MEDICINES,
         "ingredients", Kind.INGREDIENTS, "note", Kind.NOTE);
-    private static final Map<String, Keeps> KEEPS = Map.of("the day", Keeps.THE_DAY, "3 months", Keeps.THREE_MONTHS,
+    private static final Map<String, Keeps> KEEPS = Map.of("the day only",
+        Keeps.THE_DAY_ONLY, "the day", Keeps.THE_DAY, "3 months", Keeps.THREE_MONTHS,
         "6 months", Keeps.SIX_MONTHS, "12 months", Keeps.TWELVE_MONTHS, "for good", Keeps.FOR_GOOD);
     private static final Set<Kind> WITH_OPTIONS = Set.of(Kind.ONE_OF, Kind.SEVERAL_OF);
 

@@ -76,6 +76,13 @@ public sealed interface Answer {
         return List.of();
     }
 
+    /** Whether there is nothing to tell: no, never, none of all that was offered, an empty list. */
+    default boolean saysNo() {
+        return this instanceof Chosen chosen && Question.NOES.containsAll(chosen.codes())
+            || this instanceof Treatments treatments && treatments.list().isEmpty()
+            || this instanceof Medicines medicines && medicines.list().isEmpty();
+    }
+
     /** Whether the client could or would not say. */
     default boolean unknown() {
         return this instanceof DontKnow || this instanceof RatherNotSay;

@@ -23,12 +23,15 @@ public record Question(String id, Kind kind, List<String> options, boolean unsur
     public static final String RATHER_NOT_SAY = "rather-not-say";
     /** In a several-of question this option excludes all others. */
     public static final String NONE = "none";
+    /** The options that say no. */
+    public static final List<String> NOES = List.of("no", "never", NONE);
 
     public enum Kind { ONE_OF, SEVERAL_OF, SAID_DATE, HAIR_LENGTH, TREATMENTS, MEDICINES, INGREDIENTS, NOTE }
 
     /** How long an answer stays good before it is asked again. */
     public enum Keeps {
-        THE_DAY, THREE_MONTHS, SIX_MONTHS, TWELVE_MONTHS, FOR_GOOD
+        /** As {@link #THE_DAY}, and too soon to ask before the last days. */
+        THE_DAY_ONLY, THE_DAY, THREE_MONTHS, SIX_MONTHS, TWELVE_MONTHS, FOR_GOOD
     }
 
     /** Whether a question is put, and if not, why not. The difference matters: only a closed question reads as its best class. */
@@ -39,6 +42,11 @@ public record Question(String id, Kind kind, List<String> options, boolean unsur
     /** Everything this question accepts as a code, the ways of not saying included. */
     public boolean offers(String code) {
         return options.contains(code) || unsure && DONT_KNOW.equals(code) || personal && RATHER_NOT_SAY.equals(code);
+    }
+
+    /** Asked only once the visit is near: what is so now says nothing of then. */
+    public boolean onlyNear() {
+        return keeps == Keeps.THE_DAY_ONLY;
     }
 
     boolean forSome(Set<String> chemistries) {

@@ -11,8 +11,14 @@ import java.util.Set;
  * @param chemistries of what is booked
  * @param said the answers so far, without those that a later answer closed
  * @param put ids of questions that stood on a page which the client sent, answered or left empty
+ * @param near whether the visit is so near that what is asked only then is put; else it stands on no page
  */
-public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers said, Set<String> put) {
+public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers said, Set<String> put, boolean near) {
+    /** Everything asked near the visit is put too. */
+    public Walk(Questionnaire questionnaire, Set<String> chemistries, Answers said, Set<String> put) {
+        this(questionnaire, chemistries, said, put, true);
+    }
+
     /**
      * One page to come.
      *
@@ -27,12 +33,12 @@ public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers
 
     /** The topics that have something to ask, in order. */
     public List<Topic> topics() {
-        return questionnaire.relevant(chemistries, said);
+        return questionnaire.topics().stream().filter(t -> !open(t).isEmpty()).toList();
     }
 
     /** Everything a topic asks now. */
     public List<Question> open(Topic topic) {
-        return questionnaire.put(topic, chemistries, said);
+        return questionnaire.put(topic, chemistries, said).stream().filter(q -> near || !q.onlyNear()).toList();
     }
 
     /** What is still to be put before the answers are read back. */

@@ -62,6 +62,19 @@ public class Visits {
         });
     }
 
+    /**
+     * The client takes back what was agreed to: nothing happens at this visit any more, and what was planned around it ends too.
+     *
+     * @throws IllegalStateException when nothing was agreed to yet, or it is over already
+     */
+    @Transactional
+    public void withdraw(UUID id) {
+        find(id).ifPresent(visit -> {
+            visit.moveTo(State.WITHDRAWN);
+            calledOff.fire(new CalledOff(id));
+        });
+    }
+
     public Optional<Visit> bySubmission(String submission) {
         return Visit.find("submission", submission).firstResultOptional();
     }

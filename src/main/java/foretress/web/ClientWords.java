@@ -73,6 +73,10 @@ public interface ClientWords {
     @Message
     String done_again();
     @Message
+    String done_calendar();
+    @Message
+    String done_calendar_summary(String salon);
+    @Message
     String done_changed_go();
     @Message
     String done_changed_lead();
@@ -85,6 +89,10 @@ public interface ClientWords {
     @Message
     String done_hand_back_text();
     @Message
+    String done_last_days(String day);
+    @Message
+    String done_last_days_now();
+    @Message
     String done_postponed();
     @Message
     String done_postponed_until(String day);
@@ -92,8 +100,6 @@ public interface ClientWords {
     String done_lead(String salon);
     @Message
     String done_lead_prevented(String salon);
-    @Message
-    String done_signed(String when);
     @Message
     String done_signed_before(String when);
     @Message
@@ -199,6 +205,24 @@ public interface ClientWords {
     @Message
     String mistakes_words();
     @Message
+    String last_time_agreed(String day);
+    @Message
+    String last_time_anew();
+    @Message
+    String last_time_code();
+    @Message
+    String last_time_here();
+    @Message
+    String last_time_lead(String day);
+    @Message
+    String last_time_same();
+    @Message
+    String last_time_title();
+    @Message
+    String last_time_to_code();
+    @Message
+    String last_time_unknown();
+    @Message
     String notice_changed();
     @Message
     String notice_given();
@@ -221,13 +245,11 @@ public interface ClientWords {
     @Message
     String read_back_lead();
     @Message
+    String read_back_nothing();
+    @Message
     String read_back_right();
     @Message
     String read_back_title();
-    @Message
-    String read_back_unsure(String topics);
-    @Message
-    String read_back_where();
     @Message
     String sign_again();
     @Message
@@ -238,8 +260,6 @@ public interface ClientWords {
     String sign_box();
     @Message
     String sign_clear();
-    @Message
-    String sign_copy();
     @Message
     String sign_draw();
     @Message
@@ -259,8 +279,6 @@ public interface ClientWords {
     @Message
     String sign_typed();
     @Message
-    String sign_where();
-    @Message
     String tests_go();
     @Message
     String tests_lead();
@@ -270,6 +288,22 @@ public interface ClientWords {
     String tests_then();
     @Message
     String tests_title();
+    @Message
+    String take_back_do();
+    @Message
+    String take_back_keep();
+    @Message
+    String take_back_lead(String when);
+    @Message
+    String take_back_then();
+    @Message
+    String take_back_title();
+    @Message
+    String taken_back_lead(String when);
+    @Message
+    String taken_back_then(String salon);
+    @Message
+    String taken_back_title();
     @Message
     String topic_back();
     @Message
@@ -321,8 +355,6 @@ public interface ClientWords {
     @Message
     String birth_ahead();
     @Message
-    String birth_continue();
-    @Message
     String birth_day();
     @Message
     String birth_day_missing();
@@ -369,21 +401,13 @@ public interface ClientWords {
     @Message
     String code_wrong();
     @Message
-    String door_languages();
-    @Message
     String door_lead();
-    @Message
-    String door_next();
-    @Message
-    String door_seen();
-    @Message
-    String door_seen_text();
     @Message
     String door_start();
     @Message
     String door_time();
     @Message
-    String door_time_text();
+    String door_time_text(int minutes);
     @Message
     String door_title();
     @Message

@@ -90,7 +90,7 @@ class CardTest {
             .send(Map.of("roots", "AVERAGE", "mid-lengths", "AVERAGE", "ends", "AVERAGE"))
             .expect(200);
         walker.open("/visits/" + visit + "/decision").send("form[action$=/hand-over]", Map.of());
-        walker.send(Map.of("language", "en")).send(Map.of("day", "4", "month", "3", "year", "1965"));
+        walker.send(Map.of("day", "4", "month", "3", "year", "1965"));
         Answering.on(walker, Map.of()).readBack().sign("Ottilie Brandt");
         walker.send("form[action$=give-back]", Map.of()).send("main form",
             Map.of("login", "petra", "password", OpenSalon.PASSWORD));

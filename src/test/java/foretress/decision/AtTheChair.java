@@ -33,7 +33,6 @@ public final class AtTheChair {
     /** From the decision the tablet goes to the client, who says when she was born, reads what she said, and signs. */
     public static void handedOver(Page page, String name, LocalDate born) {
         page.waitForNavigation(() -> page.locator("form[action$='/hand-over'] button").click());
-        press(page);
         page.fill("#day", "" + born.getDayOfMonth());
         page.selectOption("#month", "" + born.getMonthValue());
         page.fill("#year", "" + born.getYear());

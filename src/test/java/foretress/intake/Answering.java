@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Element;
 
 /** A client who goes through the real pages and says "no" to everything, except where the test says otherwise. */
@@ -33,7 +34,11 @@ public final class Answering {
     public Answering agree() {
         walker.expect(200);
         assertThat(walker.at()).isEqualTo("/answers/notice");
-        return send(beside(Map.of("agree", List.of("yes"), "act", List.of("agree")), Map.of()));
+        send(beside(Map.of("agree", List.of("yes"), "act", List.of("agree")), Map.of()));
+        if (walker.at().equals("/answers/last-time")) {
+            walker.open(walker.only(".links a[href!=/answers/stop]").attr("href"));
+        }
+        return this;
     }
 
     /** With a parent's word beside the client's, where the page asks for one. */
@@ -137,18 +142,22 @@ public final class Answering {
         filled.put(id + ".straight", List.of("yes"));
     }
 
+    /** Adds what is told of it, one entry a page: of a field with as many values as there are entries, each its own. */
     private void list(Element question, Map<String, List<String>> filled) {
         String id = question.selectFirst("button[name$=.act]").attr("name").replace(".act", "");
-        Map<String, List<String>> entry = told.entrySet().stream().filter(e -> e.getKey().startsWith(id + "."))
+        Map<String, List<String>> told = this.told.entrySet().stream().filter(e -> e.getKey().startsWith(id + "."))
             .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-        boolean added = !question.select("button[name$=.drop]").isEmpty();
-        if (!added && entry.isEmpty()) {
-            filled.put(id, told.getOrDefault(id, List.of("none")));
+        int added = question.select("button[name$=.drop]").size();
+        int entries = Stream.of(".name", ".what").flatMap(field -> Stream.ofNullable(told.get(id + field)))
+            .mapToInt(List::size).findFirst().orElse(told.isEmpty() ? 0 : 1);
+        if (added == 0 && entries == 0) {
+            filled.put(id, this.told.getOrDefault(id, List.of("none")));
         }
-        if (!added) {
-            filled.putAll(entry);
+        if (added < entries) {
+            told.forEach((field, values) -> filled.put(field,
+                entries > 1 && values.size() == entries ? List.of(values.get(added)) : values));
         }
-        filled.put(id + ".act", List.of(added || entry.isEmpty() ? "done" : "add"));
+        filled.put(id + ".act", List.of(added < entries ? "add" : "done"));
     }
 
     private void words(Element question, Map<String, List<String>> filled) {

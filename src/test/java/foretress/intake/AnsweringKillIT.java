@@ -106,7 +106,7 @@ class AnsweringKillIT {
         String line = server.said(name).orElseThrow();
         String[] born = line.replaceAll(".*born (\\d+)-(\\d+)-(\\d+).*", "$1 $2 $3").split(" ");
         String link = line.replaceAll(".*https?://[^/]+(/i/\\S+).*", "$1");
-        Walker walker = new Walker().open(link).send(Map.of("language", "en"))
+        Walker walker = new Walker().open(link)
             .send(Map.of("day", born[2], "month", born[1], "year", born[0]));
         return new Answering(walker, Map.of());
     }

@@ -59,6 +59,19 @@ class BadInputTest {
         return decent(client.walker());
     }
 
+    /** The last page filled in, with these words on it. */
+    private static Map<String, List<String>> note(String words) {
+        return Map.of("illness-lately", List.of("none"), "skin-today", List.of("none"), "anything-else",
+            List.of(words));
+    }
+
+    private ArrayList<Map.Entry<String, String>> nothingLately() {
+        ArrayList<Map.Entry<String, String>> fields = new ArrayList<>(client.walker().fields("main form"));
+        fields.add(Map.entry("illness-lately", "none"));
+        fields.add(Map.entry("skin-today", "none"));
+        return fields;
+    }
+
     private static Walker decent(Walker walker) {
         assertThat(walker.response().statusCode()).as(walker.at()).isLessThan(500);
         assertThat(walker.response().asString()).doesNotContain("Exception", "\tat ", "java.");
@@ -105,7 +118,7 @@ class BadInputTest {
     @CsvSource({ "31, 2, 1965", "29, 2, 1965", "0, 3, 1965", "4, 13, 1965", "4, 3, 65", "4, 3, 2999", "four, 3, 1965",
         "'', '', ''" })
     void anImpossibleBirthDateOpensNothing(String day, String month, String year) {
-        Walker walker = new Walker().open(knocking.link(visit)).send(Map.of("language", "en"));
+        Walker walker = new Walker().open(knocking.link(visit));
         decent(walker.send(Map.of("day", day, "month", month, "year", year))).expect(422);
         assertThat(walker.page().select(".mistake")).isNotEmpty();
         assertThat(walker.cookies()).doesNotContainKey("door");
@@ -114,7 +127,7 @@ class BadInputTest {
     @Test
     void tenThousandCharactersAreTooManyAndStayOnThePage() {
         open("/answers/anything-else");
-        Walker page = send(Map.of("anything-else", List.of("x".repeat(10_000)))).expect(422);
+        Walker page = send(note("x".repeat(10_000))).expect(422);
         assertThat(page.only(".mistakes li").text()).contains("1000", "10000");
         assertThat(page.only("textarea").val()).hasSize(10_000);
         assertThat(kept("anything-else")).isZero();
@@ -203,7 +216,7 @@ class BadInputTest {
     @DisplayName("F7: the same page sent twice at once is kept once")
     void aPageSentTwiceAtOnceIsKeptOnce() {
         open("/answers/anything-else");
-        atOnce(client.walker().fields("main form"), "/answers/anything-else");
+        atOnce(nothingLately(), "/answers/anything-else");
         assertThat(kept("anything-else")).isEqualTo(1);
     }
 
@@ -363,9 +376,9 @@ class BadInputTest {
     @DisplayName("F7: a page overtaken in a second window keeps its words, says so, and can be sent again")
     void twoWindowsDoNotOverwriteEachOther() {
         open("/answers/anything-else");
-        ArrayList<Map.Entry<String, String>> first = new ArrayList<>(client.walker().fields("main form"));
+        ArrayList<Map.Entry<String, String>> first = nothingLately();
         open("/answers/anything-else");
-        send(Map.of("anything-else", List.of("from the second window"))).expect(200);
+        send(note("from the second window")).expect(200);
         first.removeIf(f -> f.getKey().equals("anything-else"));
         first.add(Map.entry("anything-else", "from the first window"));
         Walker page = decent(client.walker().post("/answers/anything-else", first)).expect(422);
@@ -379,8 +392,8 @@ class BadInputTest {
     @DisplayName("F7: going back to a page and saying something else on it is not taken for the same page sent again")
     void otherWordsFromTheSamePageAreNotLost() {
         open("/answers/anything-else");
-        ArrayList<Map.Entry<String, String>> page = new ArrayList<>(client.walker().fields("main form"));
-        send(Map.of("anything-else", List.of("at first"))).expect(200);
+        ArrayList<Map.Entry<String, String>> page = nothingLately();
+        send(note("at first")).expect(200);
         page.removeIf(f -> f.getKey().equals("anything-else"));
         page.add(Map.entry("anything-else", "on second thoughts"));
         decent(client.walker().post("/answers/anything-else", page)).expect(422);

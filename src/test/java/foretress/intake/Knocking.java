@@ -44,7 +44,7 @@ public class Knocking {
 
     public Answering come(UUID visit, LocalDate born, Map<String, List<String>> told) {
         Walker walker =
-            new Walker().open(link(visit)).send(Map.of("language", "en")).send(Map.of("day", "" + born.getDayOfMonth(),
+            new Walker().open(link(visit)).send(Map.of("day", "" + born.getDayOfMonth(),
                 "month", "" + born.getMonthValue(), "year", "" + born.getYear()));
         return new Answering(walker, told);
     }

@@ -78,5 +78,6 @@ class PageTextTest {
         for (int i = 0; i < labels.size(); i++) {
             lines.add(i + 1 + " " + oneSpace(labels.get(i)));
         }
+        lines.add(oneSpace(fieldset.selectFirst(".truth").text()));
     }
 }

@@ -34,7 +34,6 @@ final class Tapping {
 
     Tapping enter(String link, String day, String month, String year) {
         page.navigate(link);
-        send();
         page.locator("#day").fill(day);
         page.locator("#month").selectOption(month);
         page.locator("#year").fill(year);

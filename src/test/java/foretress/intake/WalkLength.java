@@ -5,10 +5,11 @@ import java.util.List;
 import org.jsoup.nodes.Document;
 
 /** Counts taps, and the words a client sees on each page without opening anything: closed folds, lists of a select what only
- * a screen reader says, and the fields that a browser shows only after a choice are not seen. */
+ * a screen reader says, the fields that a browser
+ * shows only after a choice and what only a wide screen shows are not seen. */
 final class WalkLength {
     private static final String UNSEEN = "script, style, template, svg, .skip, .unseen, [hidden], head,"
-        + " .again, .when > .parts, details:not([open]) > :not(summary), option:not([selected]):not(:first-child)";
+        + " .wide, .again, .when > .parts, details:not([open]) > :not(summary), option:not([selected]):not(:first-child)";
     private final List<String> lines = new ArrayList<>();
     private int words;
 

@@ -12,8 +12,8 @@ import foretress.Pictures;
 import foretress.consent.Consents;
 import foretress.consent.SignedConsent;
 import foretress.knowledge.Knowledge;
-import foretress.questionnaire.Answers;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.Walk;
 import foretress.salon.OpenSalon;
 import foretress.visit.State;
 import foretress.visit.Visit;
@@ -168,9 +168,8 @@ class WholePathBrowserTest {
     private List<String> openNow() {
         return QuarkusTransaction.requiringNew().call(() -> {
             Visit now = Visit.findById(visit);
-            Answers said = intake.said(now);
-            return intake.topics(now, said).stream().flatMap(t -> intake.put(now, t, said).stream()).map(Question::id)
-                .toList();
+            Walk walk = intake.walk(now, intake.said(now));
+            return walk.topics().stream().flatMap(t -> walk.open(t).stream()).map(Question::id).toList();
         });
     }
 

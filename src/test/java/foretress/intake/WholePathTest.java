@@ -18,6 +18,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -59,7 +60,7 @@ class WholePathTest {
 
     private Answering client(Map<String, List<String>> told) {
         String link = invitations.issueLink(visit, "server").replaceAll("^https?://[^/]+", "");
-        Walker walker = new Walker().open(link).send(Map.of("language", "en"))
+        Walker walker = new Walker().open(link)
             .send(Map.of("day", "4", "month", "3", "year", "1965"));
         return new Answering(walker, told);
     }
@@ -287,11 +288,151 @@ class WholePathTest {
         assertThat(page.text()).contains("Signed. Thank you");
     }
 
+    private Answering signed(Map<String, List<String>> told) {
+        return client(told).agree().all().readBack().sign("Ottilie Brandt");
+    }
+
+    private String state() {
+        return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).state.name());
+    }
+
+    @Test
+    @DisplayName("R52: how the scalp is, is asked in the last two days, by the same link, and leaves signed what was signed")
+    void whatOnlyTheLastDaysAskIsAskedThen() {
+        Answering client = signed(Map.of());
+        assertThat(client.pages()).doesNotContain("/answers/today");
+        assertThat(client.walker().text()).contains("this link also asks how your scalp is");
+        assertThat(client.walker().page().select("a[href^=/answers/today]")).isEmpty();
+        clock.move(Duration.ofDays(3));
+        Walker phone = client.walker().open("/answers/done").expect(200);
+        phone.open(phone.only("a[href^=/answers/today]").attr("href"));
+        assertThat(phone.page().select("[name=scalp-today]")).isNotEmpty();
+        assertThat(client.page().walker().at()).isEqualTo("/answers/done");
+        assertThat(phone.text()).contains("Signed. Thank you").doesNotContain("your scalp");
+        assertThat(state()).isEqualTo("SIGNED");
+    }
+
+    @Test
+    @DisplayName("R52: something found in the last two days wants a signature of its own")
+    void whatIsFoundInTheLastDaysIsSignedAnew() {
+        Map<String, List<String>> told = new HashMap<>();
+        Answering client = signed(told);
+        clock.move(Duration.ofDays(3));
+        told.put("scalp-today", List.of("broken"));
+        client.walker().open("/answers/today?again=yes");
+        assertThat(client.page().walker().at()).isEqualTo("/answers/read-back");
+        assertThat(state()).isEqualTo("ANSWERING");
+    }
+
+    @Test
+    @DisplayName("R52: on the day itself what nobody asked about the scalp is not taken for a no")
+    void onTheDayWhatWasNotAskedIsUnknown() {
+        signed(Map.of());
+        String before = standing();
+        clock.move(Duration.ofDays(5));
+        assertThat(standing()).isNotEqualTo(before);
+    }
+
+    private String standing() {
+        return QuarkusTransaction.requiringNew().call(() -> {
+            Visit one = Visit.findById(visit);
+            return assessments.of(one, intake.said(one)).findings().toString();
+        });
+    }
+
+    @Test
+    @DisplayName("R16: consent is taken back on the client's own link, in two presses: kept, the visit stopped, the salon told")
+    void consentIsTakenBackAsEasilyAsGiven() {
+        Walker phone = signed(Map.of()).walker();
+        phone.open(phone.only("a[href=/answers/take-back]").attr("href")).expect(200);
+        assertThat(state()).isEqualTo("SIGNED");
+        assertThat(phone.send(Map.of()).expect(200).text()).contains("You took your consent back",
+            "Alder & Wren knows");
+        assertThat(state()).isEqualTo("WITHDRAWN");
+        assertThat(consents.latest(visit)).isPresent();
+        phone.open("/answers/done").expect(403);
+        Walker desk = salon.as("sanna").open("/desk");
+        assertThat(desk.page().select("li:has(a[href=/desk/visits/" + visit + "])").text()).contains("Ottilie Brandt");
+        visit = make.again(visit);
+        phone.open(knocking.link(visit)).send(Map.of("day", "4", "month", "3", "year", "1965"));
+        assertThat(phone.at()).as("neither answers nor the yes to the notice outlive it").isEqualTo("/answers/notice");
+    }
+
+    @Test
+    @DisplayName("R52: the visit goes into a calendar: where and when, never what for")
+    void theVisitGoesIntoACalendar() {
+        Walker phone = signed(Map.of()).walker();
+        String file = phone.open("/answers/visit.ics").expect(200).response().asString();
+        assertThat(phone.response().contentType()).startsWith("text/calendar");
+        assertThat(file).startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n").endsWith("END:VCALENDAR\r\n")
+            .contains("LOCATION:3 Millrace Lane\\, Tarnbeck").containsPattern("DTSTART:\\d{8}T\\d{6}Z")
+            .doesNotContainIgnoringCase("colour");
+        assertThat(file.lines()).allMatch(line -> line.length() <= 75);
+    }
+
+    private Answering comesAgain(Answering before, Map<String, List<String>> told) {
+        clock.move(Duration.ofDays(42));
+        visit = make.again(visit);
+        before.walker().open(invitations.issueLink(visit, "server").replaceAll("^https?://[^/]+", ""))
+            .send(Map.of("day", "4", "month", "3", "year", "1965"));
+        return new Answering(before.walker(), told);
+    }
+
+    @Test
+    @DisplayName("R52: a client who comes again confirms what was said last time; only what changed is asked")
+    void lastTimesAnswersAreConfirmed() {
+        Map<String, List<String>> told = new HashMap<>();
+        Answering again = comesAgain(signed(told), told);
+        assertThat(again.walker().at()).isEqualTo("/answers/last-time");
+        assertThat(QuarkusTransaction.requiringNew().call(() -> KeptTopic.sent(visit))).isEmpty();
+        told.put("henna", List.of("yes"));
+        again.send(Map.of("changed", List.of("home-colour")));
+        assertThat(again.walker().at()).isEqualTo("/answers/home-colour");
+        again.all().readBack().sign("Ottilie Brandt");
+        assertThat(again.walker().at()).isEqualTo("/answers/done");
+        assertThat(again.pages()).contains("/answers/home-colour").doesNotContain("/answers/reactions");
+    }
+
+    @Test
+    @DisplayName("R52: what was not known last time, and what has passed its time, is asked again")
+    void whatWasNotKnownIsAskedAgain() {
+        Map<String, List<String>> told = new HashMap<>(Map.of("henna", List.of("dont-know"), "henna-powder",
+            List.of("dont-know")));
+        Answering again = comesAgain(signed(told), told);
+        told.clear();
+        again.readBack();
+        assertThat(again.walker().at()).startsWith("/answers/home-colour");
+        assertThat(again.walker().page().select("[name=henna]")).isNotEmpty();
+        assertThat(again.walker().page().select("[name=home-colour]")).isEmpty();
+    }
+
+    @Test
+    @DisplayName("R52: a browser that never answered for the client shows nothing of last time")
+    void anotherBrowserShowsNothingOfLastTime() {
+        signed(Map.of("henna", List.of("yes"), "henna-powder", List.of("indigo")));
+        Answering other = comesAgain(new Answering(new Walker(), Map.of()), Map.of());
+        assertThat(other.walker().at()).isEqualTo("/answers/notice");
+        other.send(Map.of("agree", List.of("yes"), "act", List.of("agree")));
+        assertThat(other.walker().at()).isEqualTo("/answers/last-time");
+        assertThat(other.walker().text()).doesNotContain("Henna", "indigo");
+        other.walker().post("/answers/last-time", List.of());
+        assertThat(QuarkusTransaction.requiringNew().call(() -> KeptTopic.sent(visit))).isEmpty();
+    }
+
+    @Test
+    @DisplayName("R52: a borrowed phone that was made to forget shows nothing of last time")
+    void aBrowserThatForgotShowsNothingOfLastTime() {
+        Answering borrowed = signed(Map.of());
+        borrowed.walker().open("/answers/stop").send("form[action$=forget]", Map.of());
+        assertThat(comesAgain(borrowed, Map.of()).walker().at()).isEqualTo("/answers/notice");
+    }
+
     @Test
     @DisplayName("R35: whoever knows nothing reads a few lines by topic, not one finding after the other")
     void whatIsNotKnownIsGatheredByTopic() {
         Answering client = client(knocking.knowsNothing()).agree().all();
-        assertThat(client.walker().text()).contains("You were not sure about");
+        assertThat(client.walker().page().select(".read summary").eachText())
+            .contains("Past reactions Don't know");
         client.readBack();
         assertThat(client.walker().text()).contains("You were not sure about: Past reactions, ");
         assertThat(client.walker().page().select("p.found")).hasSizeLessThan(8);

@@ -63,16 +63,14 @@ class DeskScreensTest {
             Page page = phone.newPage();
             page.navigate(link);
             checked(page, "door");
-            page.click("button[type=submit]");
-            checked(page, "birth-date");
             page.fill("#day", "31");
             page.selectOption("#month", "4");
             page.fill("#year", "90");
-            page.click("button[type=submit]");
+            page.click(".button.main");
             checked(page, "birth-date-wrong");
             page.fill("#day", "3");
             page.fill("#year", "1990");
-            page.click("button[type=submit]");
+            page.click(".button.main");
             page.navigate("/answers/stop");
             checked(page, "stop");
             make.is(visit, State.ANSWERING);

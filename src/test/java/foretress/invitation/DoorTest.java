@@ -61,7 +61,7 @@ class DoorTest {
     }
 
     private Walker atTheDoor() {
-        return new Walker().open(link).expect(200).send(Map.of("language", "en")).expect(200);
+        return new Walker().open(link).expect(200);
     }
 
     private static Response comes(String from, String path) {
@@ -236,7 +236,7 @@ class DoorTest {
     void withoutADateOnFileTheClientGivesItAndTheDeskConfirms() {
         UUID unknown = make.visitOfSomebodyWithoutBirthDate();
         String door = "/i/" + invitations.issue(unknown, Invitation.Way.SHOWN, "server").reveal();
-        Walker client = new Walker().open(door).send(Map.of()).send(born("7", "2", "1981"));
+        Walker client = new Walker().open(door).send(born("7", "2", "1981"));
         assertThat(client.cookies()).containsKey("door");
         Walker desk = salon.as("sanna").open("/desk/visits/" + unknown);
         assertThat(desk.text()).contains("The client gave 7 February 1981");
@@ -245,8 +245,8 @@ class DoorTest {
     }
 
     @Test
-    void spanishIsSpokenFromTheSecondPageOnAndKeptForTheMails() {
-        Walker walker = new Walker().open(link).send(Map.of("language", "es"));
+    void spanishIsSpokenFromTheFirstTapOnAndKeptForTheMails() {
+        Walker walker = new Walker().open(link).send("form.tongues", Map.of("language", "es"));
         assertThat(walker.page().selectFirst("html").attr("lang")).isEqualTo("es");
         assertThat(walker.text()).contains("¿Cuándo nació?", "abril");
         walker.send(born("3", "4", "1990"));

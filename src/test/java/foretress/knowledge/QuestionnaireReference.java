@@ -22,7 +22,8 @@ final class QuestionnaireReference {
         "a list of earlier treatments",
         Kind.MEDICINES, "a list of medicines", Kind.INGREDIENTS, "a copied ingredient list", Kind.NOTE, "free words");
     private static final Map<Keeps, String> KEEPS =
-        Map.of(Keeps.THE_DAY, "for the day", Keeps.THREE_MONTHS, "3 months", Keeps.SIX_MONTHS, "6 months",
+        Map.of(Keeps.THE_DAY_ONLY, "for the day, and is asked in the last two days before it", Keeps.THE_DAY,
+            "for the day", Keeps.THREE_MONTHS, "3 months", Keeps.SIX_MONTHS, "6 months",
             Keeps.TWELVE_MONTHS, "12 months", Keeps.FOR_GOOD, "for good");
 
     private final Knowledge knowledge;

@@ -388,7 +388,7 @@ class SkinTestLoopTest {
     @DisplayName("R9: a client's own phone never signs the consent to a skin test")
     void onlyTheSalonsTabletSignsATest() {
         UUID visit = chair.planned(Map.of());
-        Walker phone = new Walker().open(knocking.link(visit)).send(Map.of("language", "en"))
+        Walker phone = new Walker().open(knocking.link(visit))
             .send(Map.of("day", "4", "month", "3", "year", "1965"));
         assertThat(phone.open("/answers/skin-test").at()).as("another browser shows a code first").isEqualTo("/code");
         assertThat(phone.page().select("input[name=agree]")).isEmpty();
