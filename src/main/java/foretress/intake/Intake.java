@@ -8,6 +8,7 @@ import foretress.questionnaire.FormReader;
 import foretress.questionnaire.FormReading;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
+import foretress.questionnaire.TickList;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
 import foretress.vault.Vault;
@@ -64,7 +65,10 @@ public class Intake {
     /** The answers as they stood at that moment. */
     public Answers saidBy(Visit visit, Instant moment) {
         Map<String, Answers> byTopic = new LinkedHashMap<>();
-        KeptTopic.savedBy(visit.id, moment).forEach(kept -> byTopic.put(kept.topic(), open(kept)));
+        KeptTopic.savedBy(visit.id, moment).forEach(kept -> {
+            byTopic.remove(kept.topic()); // the topic saved last speaks last: a question may have moved from one to another
+            byTopic.put(kept.topic(), open(kept));
+        });
         Answers all = Answers.NONE;
         for (Answers own : byTopic.values()) {
             all = all.and(own);
@@ -111,7 +115,8 @@ public class Intake {
         if (KeptTopic.submitted(visit.id, pressing(visit, page)).isPresent()) {
             return Kept.again();
         }
-        FormReading reading = new FormReader(today(visit)).read(put, page.fields(), before);
+        FormReading reading =
+            new FormReader(today(visit)).read(put, TickList.apart(topic.together(put), page.fields()), before);
         if (!reading.clean()) {
             return Kept.mistaken(reading);
         }

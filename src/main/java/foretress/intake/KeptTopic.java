@@ -58,7 +58,8 @@ class KeptTopic extends SealedRow {
 
     static List<KeptTopic> newest(UUID visitId) {
         return list("from KeptTopic t where t.visitId = ?1 and t.version ="
-            + " (select max(k.version) from KeptTopic k where k.visitId = t.visitId and k.topic = t.topic)", visitId);
+            + " (select max(k.version) from KeptTopic k where k.visitId = t.visitId and k.topic = t.topic)"
+            + " order by t.savedAt, t.version", visitId);
     }
 
     /** One page that was sent: its topic and the questions on it, without what was said. */
@@ -84,7 +85,7 @@ class KeptTopic extends SealedRow {
 
     /** Every version of every topic saved by then, the oldest first. */
     static List<KeptTopic> savedBy(UUID visitId, Instant moment) {
-        return list("visitId = ?1 and savedAt <= ?2 order by topic, version", visitId, moment);
+        return list("visitId = ?1 and savedAt <= ?2 order by savedAt, version", visitId, moment);
     }
 
     Optional<UUID> askedBy() {

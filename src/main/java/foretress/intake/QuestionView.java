@@ -3,15 +3,18 @@ package foretress.intake;
 import foretress.questionnaire.FormReader;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
+import foretress.questionnaire.TickList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * One question as a page shows it: its words, what was said or typed before, and what needs a second look. What is absent is
  * an empty text, which a template reads as nothing.
  *
  * @param alone it is the only one on the page, so that its words are the page's heading
+ * @param among it stands among others on a client's page, under one question that holds for all: its words are a short row
  * @param brief its short name, the label of a field
  * @param none on the slip that leaves a list empty
  * @param slips what one can choose, the ways of not saying at the end
@@ -19,7 +22,8 @@ import java.util.Set;
  * @param entries treatments or medicines added so far, in words
  * @param mistakes sentences by field name
  */
-public record QuestionView(Question question, boolean alone, String ask, String hint, String why, String brief,
+public record QuestionView(Question question, boolean alone, boolean among, String ask, String hint, String why,
+    String brief,
     String none, List<Slip> slips,
     Map<String, List<String>> fields, List<String> entries, Map<String, String> mistakes, Choices choices) {
 
@@ -33,14 +37,21 @@ public record QuestionView(Question question, boolean alone, String ask, String 
 
     /** Where a page grows a list: the name its main button bears, which says that the list is whole; else empty. */
     public static String listed(List<QuestionView> asked) {
-        return asked.stream().filter(a -> LISTS.contains(a.question().kind())).map(a -> a.name("act")).findFirst()
+        return asked.stream().filter(a -> !a.among && LISTS.contains(a.question().kind())).map(a -> a.name("act"))
+            .findFirst()
             .orElse("");
     }
 
     /** The same on a page that has a heading of its own. */
     public QuestionView underAHeading() {
-        return new QuestionView(question, false, ask, hint, why, brief, none, slips, fields, entries, mistakes,
+        return new QuestionView(question, false, false, ask, hint, why, brief, none, slips, fields, entries, mistakes,
             choices);
+    }
+
+    /** The same as a row of a page; how it is to be answered stands with why it is asked. */
+    QuestionView inARow(String row) {
+        return new QuestionView(question, false, true, row, "", (hint + " " + why).strip(), brief, none, slips, fields,
+            entries, mistakes, choices);
     }
 
     public String id() {
@@ -48,7 +59,29 @@ public record QuestionView(Question question, boolean alone, String ask, String 
     }
 
     public String kind() {
-        return question.kind().name();
+        return among && question.kind() == Kind.MEDICINES ? "SOME" : question.kind().name();
+    }
+
+    /** Whether something is on the list, or is about to be. */
+    public boolean someSaid() {
+        return !entries.isEmpty() || fields.getOrDefault(id(), List.of()).contains(Question.SOME);
+    }
+
+    /** Every code of the question as a row to tick, but the one that says no. */
+    List<Slip> rows() {
+        String no = TickList.no(question);
+        return offered().stream().filter(s -> !s.code().equals(no)).toList();
+    }
+
+    /** The same with these words on what one can tick. */
+    QuestionView labelled(UnaryOperator<String> words) {
+        List<Slip> said = slips.stream().map(s -> new Slip(s.code(), words.apply(s.code()), s.chosen())).toList();
+        return new QuestionView(question, alone, among, ask, hint, why, brief, none, said, fields, entries, mistakes,
+            choices);
+    }
+
+    boolean saysNo() {
+        return fields.getOrDefault(id(), List.of()).contains(TickList.no(question));
     }
 
     public String inputKind() {

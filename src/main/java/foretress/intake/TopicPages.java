@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 
@@ -37,8 +38,8 @@ public class TopicPages {
     private static final String VERSION = "version";
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TopicPage(Progress progress, String where, String topic, String title, String because,
-        List<QuestionView> asked, List<Mistake> mistakes,
+    record TopicPage(Progress progress, String where, String topic, String title, String lead, String because,
+        List<Block> blocks, List<Mistake> mistakes,
         Sent sent, String back, boolean list, String doneName) implements TemplateInstance {
         /** What the page's form carries unseen; {@code asked} names the questions on it. */
         record Sent(String to, String submission, int version, String asked, boolean again) {}
@@ -114,12 +115,21 @@ public class TopicPages {
         Topic topic = step.topic();
         List<QuestionView> asked = views.asked(step.questions(), said, reading);
         Progress progress = way.progress(visit, said, topic.id());
+        List<Block> blocks = views.blocks(step, asked);
         String back = way.before(visit, said, step, again).map(URI::toString).orElse("");
         return new TopicPage(progress, views.where(progress, topic, asked.size() > 1 && !step.opened()), topic.id(),
-            views.heading(step),
-            step.opened() ? views.because(walk, step) : "", asked, views.mistakes(asked, extra),
+            views.heading(step), views.lead(step),
+            step.opened() ? views.because(walk, step) : "", blocks, mistakes(blocks, extra),
             sent(visit, step, page, again), back,
-            !QuestionView.listed(asked).isEmpty(), QuestionView.listed(asked));
+            !listed(blocks).isEmpty(), listed(blocks));
+    }
+
+    private static String listed(List<Block> blocks) {
+        return QuestionView.listed(blocks.stream().flatMap(b -> b.questions().stream()).toList());
+    }
+
+    private static List<Mistake> mistakes(List<Block> blocks, Optional<Mistake> first) {
+        return Stream.concat(first.stream(), blocks.stream().flatMap(b -> b.mistakes().stream())).toList();
     }
 
     private TopicPage.Sent sent(Visit visit, Walk.Step step, Page page, boolean again) {

@@ -46,9 +46,41 @@ public class Views {
         return speech.words().topic(topic.id());
     }
 
-    /** Over several questions: the topic's name, or that there is more to say about it. */
+    /** Over several questions: the one that holds for all of them, or that there is more to say. */
     String heading(Walk.Step step) {
-        return step.opened() && step.questions().size() > 1 ? speech.say().topic_more() : title(step.topic());
+        return step.opened() && step.questions().size() > 1 ? speech.say().topic_more()
+            : speech.words().opening(step.topic().id());
+    }
+
+    /** How the questions of a whole page are meant. */
+    String lead(Walk.Step step) {
+        return step.opened() ? "" : speech.words().openingHint(step.topic().id());
+    }
+
+    /** A client's page: what can be ticked together is one list, and on a page of several each question is a short row. */
+    List<Block> blocks(Walk.Step step, List<QuestionView> asked) {
+        if (asked.size() == 1) {
+            return List.of(new Block("", asked, true));
+        }
+        List<Question> together = step.topic().together(step.questions());
+        List<Block> blocks = new ArrayList<>();
+        for (QuestionView q : asked) {
+            QuestionView row = q.inARow(speech.words().question(q.id()).row());
+            if (together.size() < 2 || !together.contains(q.question())) {
+                blocks.add(new Block("", List.of(row), false));
+            } else if (q.question().equals(together.get(0))) {
+                blocks.add(list(step.topic(), asked.stream().filter(a -> together.contains(a.question())).toList(),
+                    together.size() == asked.size()));
+            }
+        }
+        return blocks;
+    }
+
+    private Block list(Topic topic, List<QuestionView> ticked, boolean alone) {
+        Words words = speech.words();
+        return new Block(words.list(topic.id()), ticked.stream()
+            .map(q -> q.inARow(words.question(q.id()).short_()).labelled(code -> words.tick(q.id(), code))).toList(),
+            alone);
     }
 
     /** Why a page asks more: what was said on the page before it. Empty where something else than an answer brought it up. */
@@ -78,7 +110,7 @@ public class Views {
         Words words = speech.words();
         Map<String, List<String>> fields = posted.map(FormReading::said)
             .orElseGet(() -> said.map(a -> FormFill.fields(question, a)).orElse(Map.of()));
-        return new QuestionView(question, alone, words.question(question.id()).ask(),
+        return new QuestionView(question, alone, false, words.question(question.id()).ask(),
             words.question(question.id()).hint(),
             words.question(question.id()).why(), words.question(question.id()).short_(),
             AnswerWords.none(question, words), slips(question, words, fields), fields,

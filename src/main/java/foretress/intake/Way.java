@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.questionnaire.Answers;
+import foretress.questionnaire.Question;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
 import foretress.visit.State;
@@ -90,10 +91,10 @@ class Way {
             return CARE;
         }
         boolean again = form.containsKey(AGAIN);
-        if (stays(form)) {
-            return page(new Walk.Step(topic, List.of(), false), again);
-        }
         Walk walk = intake.walk(visit, said);
+        if (stays(topic, form)) {
+            return page(new Walk.Step(topic, List.of(), alone(topic, form, walk.open(topic))), again);
+        }
         return (again ? walk.opened(topic).or(walk::next) : walk.after(topic))
             .filter(step -> visit.state != State.SIGNED || !walk.waiting().isEmpty()).map(step -> page(step, again))
             .orElse(visit.state == State.SIGNED ? DONE : READ_BACK);
@@ -123,8 +124,19 @@ class Way {
         };
     }
 
-    private static boolean stays(MultivaluedMap<String, String> form) {
-        return form.keySet().stream().anyMatch(name -> name.endsWith(".drop"))
+    /** The list being made is on a page of its own: what is on it now, or it alone of several questions was sent. */
+    private static boolean alone(Topic topic, MultivaluedMap<String, String> form, List<Question> open) {
+        String asked = Optional.ofNullable(form.getFirst("asked")).orElse("");
+        return makes(topic, form) || !asked.isEmpty() && asked.split(" ").length < open.size();
+    }
+
+    private static boolean makes(Topic topic, MultivaluedMap<String, String> form) {
+        return topic.questions().stream().filter(q -> q.kind() == Question.Kind.MEDICINES)
+            .anyMatch(q -> List.of(Question.SOME).equals(form.get(q.id())));
+    }
+
+    private static boolean stays(Topic topic, MultivaluedMap<String, String> form) {
+        return makes(topic, form) || form.keySet().stream().anyMatch(name -> name.endsWith(".drop"))
             || form.entrySet().stream().anyMatch(e -> e.getKey().endsWith(".act") && e.getValue().contains("add"));
     }
 }

@@ -4,6 +4,7 @@ import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Keeps;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Questionnaire;
+import foretress.questionnaire.TickList;
 import foretress.questionnaire.Topic;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -41,7 +42,8 @@ final class QuestionnaireReader {
         openings.forEach((id, when) -> refuseCircle(id, when));
         // Duplicates and circles are complained about; what is left of them must not end the reading with a second message.
         return new Questionnaire(read.stream()
-            .map(t -> new Topic(t.id(), t.questions().stream().filter(q -> questions.get(q.id()) == q).toList()))
+            .map(t -> new Topic(t.id(), t.questions().stream().filter(q -> questions.get(q.id()) == q).toList(),
+                t.list()))
             .toList());
     }
 
@@ -51,12 +53,22 @@ final class QuestionnaireReader {
     }
 
     private Topic topic(Yaml file) {
-        file.only("topic", "questions");
+        file.only("topic", "list", "questions");
         String id = IdSyntax.read(file.at("topic"));
         if (!topics.add(id)) {
             file.at("topic").complain("two topics are called '%s'".formatted(id));
         }
-        return new Topic(id, file.at("questions").each(this::question));
+        List<Question> own = file.at("questions").each(this::question);
+        return new Topic(id, own, list(file, own));
+    }
+
+    /** Only what can be ticked stands in a list. */
+    private static List<String> list(Yaml file, List<Question> own) {
+        Map<String, String> tickable = new LinkedHashMap<>();
+        own.stream().filter(q -> WITH_OPTIONS.contains(q.kind()) && q.options().contains(TickList.no(q)))
+            .forEach(q -> tickable.put(q.id(), q.id()));
+        return file.maybe("list").map(list -> list.list().stream()
+            .map(id -> id.oneOf(tickable, "question of this topic that can be ticked")).toList()).orElse(List.of());
     }
 
     private Question question(Yaml entry) {

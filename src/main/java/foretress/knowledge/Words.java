@@ -37,7 +37,10 @@ public final class Words {
         this.sentences = Collections.unmodifiableMap(new LinkedHashMap<>(sentences));
     }
 
-    public record QuestionWords(String ask, String hint, String why, String short_) {}
+    /**
+     * @param row what it is called under the page's own question; where there is no such name, the question itself
+     */
+    public record QuestionWords(String ask, String hint, String why, String short_, String row) {}
 
     /**
      * @param title what it is, for the stylist
@@ -57,7 +60,28 @@ public final class Words {
     /** A question without a hint has an empty one. */
     public QuestionWords question(String id) {
         String at = "questions." + id + ".";
-        return new QuestionWords(text(at + "ask"), find(at + "hint").orElse(""), text(at + "why"), text(at + "short"));
+        return new QuestionWords(text(at + "ask"), find(at + "hint").orElse(""), text(at + "why"), text(at + "short"),
+            find(at + "row").orElseGet(() -> text(at + "ask")));
+    }
+
+    /** The one question over several of a topic's; its title where it has none. */
+    public String opening(String topic) {
+        return find("topics." + topic + ".ask").orElseGet(() -> topic(topic));
+    }
+
+    /** How several questions of a topic are meant; empty where nobody would mistake them. */
+    public String openingHint(String topic) {
+        return find("topics." + topic + ".hint").orElse("");
+    }
+
+    /** The one question over a topic's list to tick. */
+    public String list(String topic) {
+        return text("topics." + topic + ".list");
+    }
+
+    /** A code as a row of a list to tick, where "yes" alone would not say what to. */
+    public String tick(String question, String code) {
+        return find("questions." + question + ".ticks." + code).orElseGet(() -> option(question, code));
     }
 
     /** The words of a code, "don't know" and "rather not say" included. */

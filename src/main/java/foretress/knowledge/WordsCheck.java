@@ -61,6 +61,8 @@ final class WordsCheck {
     private static Set<String> paths(Knowledge knowledge) {
         Set<String> paths = new LinkedHashSet<>();
         knowledge.questionnaire().topics().forEach(topic -> paths.add("topics." + topic.id() + ".title"));
+        knowledge.questionnaire().topics().stream().filter(topic -> !topic.list().isEmpty())
+            .forEach(topic -> paths.add("topics." + topic.id() + ".list"));
         knowledge.questionnaire().questions().forEach(question -> question(question, paths));
         for (Rule rule : knowledge.ruleSet().rules()) {
             List.of("title", "do", "client").forEach(part -> paths.add("findings." + rule.id() + "." + part));

@@ -164,6 +164,9 @@ public final class FormReader {
     }
 
     private static Taken list(Question question, AnswerForm form, ListReader<?> reader) {
+        if (form.all(question.id()).equals(List.of(Question.SOME))) {
+            return new Taken(reader.read(), true); // what it is, is asked on the next page
+        }
         boolean none = form.all(question.id()).equals(List.of(Question.NONE));
         Optional<Optional<Answer>> unsaid = none ? Optional.empty() : notSaying(question, form, reader.nothingListed());
         return unsaid.map(FormReader::just).orElseGet(() -> {

@@ -26,6 +26,9 @@ public record Question(String id, Kind kind, List<String> options, boolean unsur
     /** The options that say no. */
     public static final List<String> NOES = List.of("no", "never", NONE);
 
+    /** There is something for a list, which is made on the next page. */
+    public static final String SOME = "some";
+
     public enum Kind { ONE_OF, SEVERAL_OF, SAID_DATE, HAIR_LENGTH, TREATMENTS, MEDICINES, INGREDIENTS, NOTE }
 
     /** How long an answer stays good before it is asked again. */

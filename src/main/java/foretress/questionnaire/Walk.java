@@ -75,8 +75,13 @@ public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers
     }
 
     private Optional<Step> followUps(Topic topic) {
-        List<Question> opened = open(topic).stream().filter(q -> !openers(topic, q).isEmpty()).toList();
+        List<Question> opened = open(topic).stream().filter(q -> !openers(topic, q).isEmpty() || listed(q)).toList();
         return opened.isEmpty() ? Optional.empty() : Optional.of(new Step(topic, opened, true));
+    }
+
+    /** A list that was begun stands on a page of its own too, beside others it is only asked whether there is something for it. */
+    private boolean listed(Question question) {
+        return said.to(question.id()).filter(Answer.Medicines.class::isInstance).isPresent();
     }
 
     private Step whole(Topic topic) {

@@ -125,8 +125,6 @@ public interface ClientWords {
     @Message
     String length_straight();
     @Message
-    String length_straight_hint();
-    @Message
     String length_unit();
     @Message
     String list_add();
@@ -134,6 +132,10 @@ public interface ClientWords {
     String list_another();
     @Message
     String list_drop();
+    @Message
+    String list_no();
+    @Message
+    String list_yes();
     @Message
     String medicines_dose();
     @Message
@@ -342,8 +344,6 @@ public interface ClientWords {
     String when_ago();
     @Message
     String when_choose();
-    @Message
-    String when_hint();
     @Message
     String when_month();
     @Message

@@ -111,6 +111,8 @@ public final class Answering {
         for (Element question : walker.page().select("[data-kind]")) {
             switch (question.attr("data-kind")) {
                 case "ONE_OF", "SEVERAL_OF" -> choose(question, filled);
+                case "TOGETHER" -> tick(question, filled);
+                case "SOME" -> some(question, filled);
                 case "SAID_DATE" -> date(question, filled);
                 case "HAIR_LENGTH" -> length(question, filled);
                 case "TREATMENTS", "MEDICINES" -> list(question, filled);
@@ -125,6 +127,23 @@ public final class Answering {
         List<String> offered = question.select("input").eachAttr("value");
         filled.put(id, told.getOrDefault(id,
             List.of(offered.stream().filter(AS_GOOD_AS_NO::contains).findFirst().orElse(offered.get(0)))));
+    }
+
+    /** One list of several questions: what is told is ticked, and where nothing is, none of these. */
+    private void tick(Element list, Map<String, List<String>> filled) {
+        List<String> questions =
+            List.of(list.selectFirst("input[name=together]").attr("value").split(" "));
+        questions.forEach(id -> filled.put(id, told.getOrDefault(id, List.of()).stream()
+            .filter(code -> !AS_GOOD_AS_NO.contains(code)).toList()));
+        boolean none = questions.stream().allMatch(id -> filled.get(id).isEmpty());
+        filled.put("whole-list", told.getOrDefault("whole-list", none ? List.of("none") : List.of()));
+    }
+
+    /** Whether there is something for a list that is made on the next page. */
+    private void some(Element question, Map<String, List<String>> filled) {
+        String id = question.selectFirst("input").attr("name");
+        boolean some = told.keySet().stream().anyMatch(name -> name.startsWith(id + "."));
+        filled.put(id, some ? List.of("some") : told.getOrDefault(id, List.of("none")));
     }
 
     private void date(Element question, Map<String, List<String>> filled) {

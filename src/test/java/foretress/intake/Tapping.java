@@ -86,6 +86,8 @@ final class Tapping {
     private boolean answer(Locator question) {
         switch (question.getAttribute("data-kind")) {
             case "ONE_OF", "SEVERAL_OF" -> choose(question);
+            case "TOGETHER" -> tick(question);
+            case "SOME" -> some(question);
             case "SAID_DATE" -> question.locator("input[name$='.precision'][value=dont-know]").check();
             case "HAIR_LENGTH" -> length(question);
             case "TREATMENTS", "MEDICINES" -> {
@@ -103,6 +105,29 @@ final class Tapping {
         List<String> offered = question.locator("input").all().stream().map(i -> i.getAttribute("value")).toList();
         String no = offered.stream().filter(AS_GOOD_AS_NO::contains).findFirst().orElse(offered.get(0));
         told.getOrDefault(id, List.of(no)).forEach(code -> slip(question, id, code));
+    }
+
+    private void tick(Locator list) {
+        List<String> ids = List.of(list.locator("input[name=together]").getAttribute("value").split(" "));
+        boolean any = false;
+        for (String id : ids) {
+            for (String code : told.getOrDefault(id, List.of())) {
+                boolean yes = !AS_GOOD_AS_NO.contains(code);
+                any |= yes;
+                if (yes) {
+                    slip(list, id, code);
+                }
+            }
+        }
+        if (!any) {
+            slip(list, "whole-list", "none");
+        }
+    }
+
+    private void some(Locator question) {
+        String id = question.locator("input").first().getAttribute("name");
+        boolean some = told.keySet().stream().anyMatch(name -> name.startsWith(id + "."));
+        slip(question, id, some ? "some" : told.getOrDefault(id, List.of("none")).get(0));
     }
 
     private static void slip(Locator question, String name, String code) {

@@ -7,7 +7,7 @@
       if (target.type !== "checkbox" || !target.checked) return;
       for (const box of group.querySelectorAll("input[type=checkbox]")) {
         const clash = alone.includes(target.value) || alone.includes(box.value);
-        if (box !== target && box.name === target.name && clash) box.checked = false;
+        if (box !== target && clash) box.checked = false;
       }
     });
   }
