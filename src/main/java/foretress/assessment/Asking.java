@@ -43,9 +43,26 @@ final class Asking {
             this.answer = situation.answers().to(question.id());
             this.codes = answer.map(Answer::codes).orElse(List.of());
             this.unknown = answer.filter(Answer::unknown).isPresent();
-            this.opened = holds(question.when(), false);
-            this.openedIfWell = holds(question.when(), true);
-            this.put = forSome(question) && question.when().keySet().stream().allMatch(opener -> asked(opener).put);
+            this.opened = opened(false);
+            this.openedIfWell = opened(true);
+            this.put = forSome(question) && (allPut(question.when())
+                || question.orWhen().keySet().stream().anyMatch(opener -> asked(opener).put));
+        }
+
+        /** What is no longer put and was not answered is told of by other questions: it reads as closed. */
+        private Truth opened(boolean notPutIsWell) {
+            if (question.retired() && answer.isEmpty()) {
+                return Truth.FALSE;
+            }
+            Truth opened = holds(question.when(), notPutIsWell);
+            for (Map.Entry<String, List<String>> other : question.orWhen().entrySet()) {
+                opened = opened.or(holds(Map.of(other.getKey(), other.getValue()), notPutIsWell));
+            }
+            return opened;
+        }
+
+        private boolean allPut(Map<String, List<String>> openings) {
+            return openings.keySet().stream().allMatch(opener -> asked(opener).put);
         }
 
         private boolean forSome(Question question) {

@@ -107,7 +107,7 @@ public final class BlankForm {
     }
 
     private void topic(Topic topic) {
-        List<Question> questions = topic.questions().stream()
+        List<Question> questions = topic.questions().stream().filter(question -> !question.retired())
             .filter(question -> question.askedFor().isEmpty()
                 || question.askedFor().stream().anyMatch(asked.chemistries()::contains))
             .toList();

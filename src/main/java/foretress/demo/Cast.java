@@ -32,8 +32,6 @@ final class Cast {
                 .withHair(38, treatment("bleach", new InMonth(month.minusMonths(7)), "lengths-ends", "salon")),
             client("Ottilie", "Brandt", "1965-03-04", "colour-whole", "restorer lotion two years ago on long hair")
                 .in(3, 14)
-                .says("darkening-lotion", "some-time-ago").says("home-colour", "some-time-ago")
-                .says("last-colour-by", "self")
                 .withHair(42,
                     treatment("restorer", new InSeason(Season.SUMMER, Year.of(today.getYear() - 2)), "whole", "home"),
                     treatment("box-dye", new InMonth(month.minusMonths(16)), "regrowth", "home"),
@@ -46,7 +44,6 @@ final class Cast {
             client("Linh", "Tran", "1999-12-12", "perm-alkaline", "half answered").in(0, 17).has(Told.HALF),
             client("Marta", "Oyelaran", "1991-04-17", "colour-whole", "a first colour owes a skin test").in(5, 10),
             client("Teodor", "Wisk", "1984-02-08", "highlights", "henna of a kind not known").in(4, 9).with("juno")
-                .says("henna", "some-time-ago").says("henna-powder", "came-dark")
                 .withHair(55, treatment("henna-unknown", new InSeason(Season.SPRING, lastYear), "whole", "home")),
             client("Hana", "Sorley", "2001-08-05", "colour-whole", "reacted to a black tattoo").in(2, 12)
                 .says("black-tattoo", "yes").says("black-tattoo-reaction", "yes").says("black-tattoo-what", "blisters")
@@ -55,7 +52,6 @@ final class Cast {
                 .in(6, 11)
                 .takes(new Medicine("prednisolone 20 mg", "high", "mouth", "now"),
                     new Medicine("Velquorin", Medicine.NOT_ASKED, "mouth", "now"))
-                .says("last-colour-by", "salon")
                 .withHair(36,
                     again(treatment("salon-colour", new InMonth(month.minusMonths(2)), "regrowth", "salon"), "6-weeks",
                         new YearsAgo(3, 5))),
@@ -69,8 +65,7 @@ final class Cast {
                 .speaking("es").has(Told.NOTHING),
             client("Carmen", "Ibarra", "1983-07-14", "colour-whole", "signed in Spanish, one thing not known").in(6, 14)
                 .speaking("es")
-                .says("black-tattoo", Answer.DONT_KNOW).says("home-colour", "some-time-ago")
-                .says("last-colour-by", "self")
+                .says("black-tattoo", Answer.DONT_KNOW)
                 .withHair(60, treatment("box-dye", new YearsAgo(1, 2), "lengths-ends", "home"),
                     treatment("dont-know", new NotKnown(), "dont-know", "dont-know")));
     }

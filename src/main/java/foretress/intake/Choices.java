@@ -13,7 +13,7 @@ import java.util.Locale;
 public record Choices(List<Choice> precisions, List<Choice> months, List<Choice> seasons, List<Choice> agos,
     List<Choice> zones,
     List<Choice> by, List<Choice> often, List<Choice> every, List<Choice> doses, List<Choice> routes, List<Choice> last,
-    List<Choice> straight) {
+    List<Choice> straight, String unsure) {
 
     public record Choice(String code, String label) {}
 
@@ -36,7 +36,8 @@ public record Choices(List<Choice> precisions, List<Choice> months, List<Choice>
                 Question.DONT_KNOW),
             of(words, "last", "now", "week", "month", "longer", Question.DONT_KNOW),
             List.of(new Choice("yes", AnswerWords.slip("length", "straight-yes", words)),
-                new Choice("no", AnswerWords.slip("length", "straight-no", words))));
+                new Choice("no", AnswerWords.slip("length", "straight-no", words))),
+            words.text("answers.dont-know"));
     }
 
     private static List<Choice> of(Words words, String group, String... codes) {

@@ -53,8 +53,13 @@ public class Intake {
         this.clock = clock;
     }
 
-    /** The newest version of every answer; answers that a later "no" closed are left out, though they stay on file. */
+    /** What was told, and what follows from not knowing: see {@link Questionnaire#implied}. */
     public Answers said(Visit visit) {
+        return questionnaire().implied(chemistry.of(visit), told(visit));
+    }
+
+    /** The newest version of every answer; answers that a later "no" closed are left out, though they stay on file. */
+    private Answers told(Visit visit) {
         Answers all = Answers.NONE;
         for (KeptTopic kept : KeptTopic.newest(visit.id)) {
             all = all.and(open(kept));
@@ -73,7 +78,7 @@ public class Intake {
         for (Answers own : byTopic.values()) {
             all = all.and(own);
         }
-        return stillOpen(visit, all);
+        return questionnaire().implied(chemistry.of(visit), stillOpen(visit, all));
     }
 
     /** The topics that have something to ask for this visit, in order. */
@@ -110,7 +115,7 @@ public class Intake {
     @Transactional
     public Kept keep(UUID visitId, Topic topic, Page page) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        Answers before = said(visit);
+        Answers before = told(visit);
         List<Question> put = put(visit, topic, before).stream().filter(page::asks).toList();
         if (KeptTopic.submitted(visit.id, pressing(visit, page)).isPresent()) {
             return Kept.again();
@@ -134,7 +139,7 @@ public class Intake {
     @Transactional
     public Kept askAgain(UUID visitId, Topic topic, Page page, List<Question> due, List<String> same, UUID staffId) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-        Answers before = said(visit);
+        Answers before = told(visit);
         if (KeptTopic.submitted(visit.id, pressing(visit, page)).isPresent()) {
             return Kept.again();
         }

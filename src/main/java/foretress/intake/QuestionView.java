@@ -14,7 +14,7 @@ import java.util.function.UnaryOperator;
  * an empty text, which a template reads as nothing.
  *
  * @param alone it is the only one on the page, so that its words are the page's heading
- * @param among it stands among others on a client's page, under one question that holds for all: its words are a short row
+ * @param details the one treatment a page is about; none on other pages
  * @param brief its short name, the label of a field
  * @param none on the slip that leaves a list empty
  * @param slips what one can choose, the ways of not saying at the end
@@ -22,10 +22,25 @@ import java.util.function.UnaryOperator;
  * @param entries treatments or medicines added so far, in words
  * @param mistakes sentences by field name
  */
-public record QuestionView(Question question, boolean alone, boolean among, String ask, String hint, String why,
+public record QuestionView(Question question, boolean alone, Manner manner, List<Detail> details, String ask,
+    String hint, String why,
     String brief,
     String none, List<Slip> slips,
     Map<String, List<String>> fields, List<String> entries, Map<String, String> mistakes, Choices choices) {
+
+    /** How it is put: in full; among others on a client's page, as a short row; as a list to tick; about one thing ticked. */
+    public enum Manner {
+        FULL, AMONG, TICKS, DETAIL
+    }
+
+    /**
+     * One treatment that a page is about.
+     *
+     * @param at its place in the list, from 0
+     * @param kinds what it can have been; none where its row says it
+     * @param byToo whether to ask who did it
+     */
+    public record Detail(int at, String title, List<Slip> kinds, boolean byToo) {}
 
     /** One thing to choose: its code, the words on it, and whether it is chosen. */
     public record Slip(String code, String label, boolean chosen) {}
@@ -37,21 +52,28 @@ public record QuestionView(Question question, boolean alone, boolean among, Stri
 
     /** Where a page grows a list: the name its main button bears, which says that the list is whole; else empty. */
     public static String listed(List<QuestionView> asked) {
-        return asked.stream().filter(a -> !a.among && LISTS.contains(a.question().kind())).map(a -> a.name("act"))
+        return asked.stream().filter(QuestionView::growing).map(a -> a.name("act"))
             .findFirst()
             .orElse("");
     }
 
     /** The same on a page that has a heading of its own. */
     public QuestionView underAHeading() {
-        return new QuestionView(question, false, false, ask, hint, why, brief, none, slips, fields, entries, mistakes,
+        return new QuestionView(question, false, Manner.FULL, details, ask, hint, why, brief, none, slips, fields,
+            entries, mistakes,
             choices);
     }
 
     /** The same as a row of a page; how it is to be answered stands with why it is asked. */
     QuestionView inARow(String row) {
-        return new QuestionView(question, false, true, row, "", (hint + " " + why).strip(), brief, none, slips, fields,
+        return new QuestionView(question, false, Manner.AMONG, details, row, "", (hint + " " + why).strip(), brief,
+            none, slips, fields,
             entries, mistakes, choices);
+    }
+
+    /** Whether the page adds to a list one by one. */
+    private boolean growing() {
+        return LISTS.contains(question.kind()) && manner == Manner.FULL;
     }
 
     public String id() {
@@ -59,7 +81,27 @@ public record QuestionView(Question question, boolean alone, boolean among, Stri
     }
 
     public String kind() {
-        return among && question.kind() == Kind.MEDICINES ? "SOME" : question.kind().name();
+        return switch (manner) {
+            case TICKS, DETAIL -> manner.name();
+            case AMONG -> question.kind() == Kind.MEDICINES ? "SOME" : question.kind().name();
+            case FULL -> question.kind().name();
+        };
+    }
+
+    public boolean among() {
+        return manner == Manner.AMONG;
+    }
+
+    /** The same as a list to tick: each row with its words, ticked where something under it is on the list. */
+    QuestionView toTick(List<Slip> rows) {
+        return new QuestionView(question, alone, Manner.TICKS, details, ask, hint, why, brief, none, rows, fields,
+            entries, mistakes, choices);
+    }
+
+    /** The same about one treatment, with what its fields hold. */
+    QuestionView about(Detail detail, Map<String, List<String>> hold) {
+        return new QuestionView(question, alone, Manner.DETAIL, List.of(detail), ask, hint, why, brief, none, slips,
+            hold, entries, mistakes, choices);
     }
 
     /** Whether something is on the list, or is about to be. */
@@ -76,7 +118,8 @@ public record QuestionView(Question question, boolean alone, boolean among, Stri
     /** The same with these words on what one can tick. */
     QuestionView labelled(UnaryOperator<String> words) {
         List<Slip> said = slips.stream().map(s -> new Slip(s.code(), words.apply(s.code()), s.chosen())).toList();
-        return new QuestionView(question, alone, among, ask, hint, why, brief, none, said, fields, entries, mistakes,
+        return new QuestionView(question, alone, manner, details, ask, hint, why, brief, none, said, fields, entries,
+            mistakes,
             choices);
     }
 
@@ -153,6 +196,15 @@ public record QuestionView(Question question, boolean alone, boolean among, Stri
     /** Kinds of treatment to choose from, the not known one among them. */
     public List<Slip> choosable() {
         return slips.stream().filter(s -> question.options().contains(s.code())).toList();
+    }
+
+    /** The words for not knowing of the whole. */
+    public String unsureWords() {
+        return choices.unsure();
+    }
+
+    public boolean unsureSaid() {
+        return fields.getOrDefault(id(), List.of()).contains(Question.DONT_KNOW);
     }
 
     public boolean noneSaid() {

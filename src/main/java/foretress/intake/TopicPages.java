@@ -24,6 +24,7 @@ import java.net.URI;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -61,7 +62,8 @@ public class TopicPages {
 
     @GET
     @Transactional
-    public Response show(@RestPath String topic, @RestQuery String opened, @RestQuery String again) {
+    public Response show(@RestPath String topic, @RestQuery String opened, @RestQuery String again,
+        @RestQuery String entry) {
         Visit visit = guest.visit();
         Topic known = views.topic(topic).orElseThrow(NotFoundException::new);
         if (!HealthConsent.given(visit.id)) {
@@ -75,7 +77,7 @@ public class TopicPages {
         shown.page(visit.id, topic);
         var fresh = new Page(Map.of(), UUID.randomUUID().toString(), 0, guest.language());
         return Response.ok(page(visit, said, walk, walk.page(known, opened != null), fresh, again != null,
-            Optional.empty(), Optional.empty())).build();
+            Optional.empty(), Optional.empty(), entry(entry))).build();
     }
 
     @POST
@@ -98,7 +100,8 @@ public class TopicPages {
         Answers said = intake.said(visit);
         Walk walk = intake.walk(visit, said);
         var step = new Walk.Step(topic, walk.open(topic).stream().filter(posted::asks).toList(), opened);
-        return FormAgain.with(page(visit, said, walk, step, posted, again, kept.reading(), overtaken(kept)));
+        return FormAgain.with(page(visit, said, walk, step, posted, again, kept.reading(), overtaken(kept),
+            entry(posted.fields().getOrDefault(topic.questions().get(0).id() + ".of", List.of("")).get(0))));
     }
 
     private Optional<Mistake> overtaken(Kept kept) {
@@ -111,11 +114,11 @@ public class TopicPages {
 
     private TopicPage page(Visit visit, Answers said, Walk walk, Walk.Step step, Page page, boolean again,
         Optional<FormReading> reading,
-        Optional<Mistake> extra) {
+        Optional<Mistake> extra, OptionalInt entry) {
         Topic topic = step.topic();
         List<QuestionView> asked = views.asked(step.questions(), said, reading);
         Progress progress = way.progress(visit, said, topic.id());
-        List<Block> blocks = views.blocks(step, asked);
+        List<Block> blocks = views.blocks(step, asked, said, entry, reading);
         String back = way.before(visit, said, step, again).map(URI::toString).orElse("");
         return new TopicPage(progress, views.where(progress, topic, asked.size() > 1 && !step.opened()), topic.id(),
             views.heading(step), views.lead(step),
@@ -136,6 +139,12 @@ public class TopicPages {
         String asked = step.questions().stream().map(Question::id).collect(Collectors.joining(" "));
         return new TopicPage.Sent(Way.kept(step).toString(), page.submission(), intake.version(visit, step.topic()),
             asked, again);
+    }
+
+    /** The place of one treatment in its list; nonsense is none. */
+    private static OptionalInt entry(String typed) {
+        return typed != null && typed.matches("[0-9]{1,3}") ? OptionalInt.of(Integer.parseInt(typed))
+            : OptionalInt.empty();
     }
 
     private static String one(MultivaluedMap<String, String> form, String name) {

@@ -1,5 +1,7 @@
 package foretress.intake;
 
+import foretress.intake.QuestionView.Detail;
+import foretress.intake.QuestionView.Manner;
 import foretress.intake.QuestionView.Slip;
 import foretress.intake.ReadBackPages.Chapter;
 import foretress.intake.ReadBackPages.Line;
@@ -11,6 +13,7 @@ import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormFill;
 import foretress.questionnaire.FormReading;
 import foretress.questionnaire.Question;
+import foretress.questionnaire.SaidTreatment;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
 import foretress.visit.Visit;
@@ -21,7 +24,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Questions and answers in the client's words, ready for a page. */
 @RequestScoped
@@ -58,7 +63,11 @@ public class Views {
     }
 
     /** A client's page: what can be ticked together is one list, and on a page of several each question is a short row. */
-    List<Block> blocks(Walk.Step step, List<QuestionView> asked) {
+    List<Block> blocks(Walk.Step step, List<QuestionView> asked, Answers said, OptionalInt entry,
+        Optional<FormReading> posted) {
+        if (asked.size() == 1 && asked.get(0).question().kind() == Question.Kind.TREATMENTS) {
+            return List.of(new Block("", List.of(treatments(step, asked.get(0), said, entry, posted)), true));
+        }
         if (asked.size() == 1) {
             return List.of(new Block("", asked, true));
         }
@@ -74,6 +83,36 @@ public class Views {
             }
         }
         return blocks;
+    }
+
+    /** First what there was, to tick; then a page about each that was only ticked, or about the one that is to be changed. */
+    private QuestionView treatments(Walk.Step step, QuestionView q, Answers said, OptionalInt entry,
+        Optional<FormReading> posted) {
+        List<SaidTreatment> list = said.to(q.id()).filter(Answer.Treatments.class::isInstance)
+            .map(a -> ((Answer.Treatments) a).list()).orElse(List.of());
+        int at = entry.orElseGet(() -> IntStream.range(0, list.size()).filter(i -> list.get(i).onlyTicked()).findFirst()
+            .orElse(list.size()));
+        return step.opened() && at < list.size() ? about(q, list.get(at), at, posted) : ticks(q, list, posted);
+    }
+
+    private QuestionView ticks(QuestionView q, List<SaidTreatment> list, Optional<FormReading> posted) {
+        List<Slip> rows = new ArrayList<>();
+        for (Question.Row row : q.question().rows()) {
+            boolean listed = list.stream().anyMatch(t -> row.kinds().contains(t.what()));
+            rows.add(new Slip(row.head(), speech.words().tick(q.id(), row.head()),
+                posted.map(p -> p.ticked(q.name("tick"), row.head())).orElse(listed)));
+        }
+        return q.toTick(rows);
+    }
+
+    private QuestionView about(QuestionView q, SaidTreatment told, int at, Optional<FormReading> posted) {
+        Map<String, List<String>> fields = posted.map(FormReading::said)
+            .orElseGet(() -> told.onlyTicked() ? Map.of() : FormFill.entry(q.id(), told));
+        Question.Row row = q.question().row(told.what()).orElse(Question.Row.of(told.what()));
+        List<String> chosen = fields.getOrDefault(q.name("what"), List.of());
+        List<Slip> kinds = row.kinds().size() < 2 ? List.of() : row.kinds().stream()
+            .map(k -> new Slip(k, speech.words().option(q.id(), k), chosen.contains(k))).toList();
+        return q.about(new Detail(at, speech.words().tick(q.id(), row.head()), kinds, row.by().isEmpty()), fields);
     }
 
     private Block list(Topic topic, List<QuestionView> ticked, boolean alone) {
@@ -110,7 +149,7 @@ public class Views {
         Words words = speech.words();
         Map<String, List<String>> fields = posted.map(FormReading::said)
             .orElseGet(() -> said.map(a -> FormFill.fields(question, a)).orElse(Map.of()));
-        return new QuestionView(question, alone, false, words.question(question.id()).ask(),
+        return new QuestionView(question, alone, Manner.FULL, List.of(), words.question(question.id()).ask(),
             words.question(question.id()).hint(),
             words.question(question.id()).why(), words.question(question.id()).short_(),
             AnswerWords.none(question, words), slips(question, words, fields), fields,

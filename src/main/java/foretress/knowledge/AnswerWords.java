@@ -96,7 +96,8 @@ public final class AnswerWords {
     }
 
     private static Optional<String> known(String group, String code, Words words) {
-        return SaidTreatment.DONT_KNOW.equals(code) ? Optional.empty() : Optional.of(text(group, code, words));
+        return SaidTreatment.DONT_KNOW.equals(code) || SaidTreatment.NOT_ASKED.equals(code) ? Optional.empty()
+            : Optional.of(text(group, code, words));
     }
 
     /** Where on the hair and when, for the line beside a band: "the new growth, every 6 weeks, summer 2024 to March 2026". */

@@ -28,6 +28,7 @@ final class QuestionnaireReader {
     private final ServicesReader services;
     private final Map<String, Question> questions = new LinkedHashMap<>();
     private final Map<String, Yaml> openings = new LinkedHashMap<>();
+    private final Map<String, Yaml> alternatives = new LinkedHashMap<>();
     private final Map<String, Yaml> places = new LinkedHashMap<>();
     private final Set<String> topics = new HashSet<>();
 
@@ -39,6 +40,7 @@ final class QuestionnaireReader {
         List<Topic> read = new ArrayList<>();
         files.forEach(file -> file.trying(f -> read.add(topic(f))));
         openings.forEach((id, when) -> when.trying(w -> Whens.check(w, questions)));
+        alternatives.forEach((id, when) -> when.trying(w -> Whens.check(w, questions)));
         openings.forEach((id, when) -> refuseCircle(id, when));
         // Duplicates and circles are complained about; what is left of them must not end the reading with a second message.
         return new Questionnaire(read.stream()
@@ -72,18 +74,20 @@ final class QuestionnaireReader {
     }
 
     private Question question(Yaml entry) {
-        entry.only("id", "kind", "options", "what", "unsure", "private", "asked-for", "when", "required", "keeps",
-            "record");
+        entry.only("id", "kind", "options", "what", "unsure", "private", "asked-for", "when", "or-when", "required",
+            "keeps", "record", "rows", "if-unsure", "retired");
         Kind kind = entry.at("kind").oneOf(KINDS, "kind of question");
         var question = new Question(IdSyntax.read(entry.at("id")), kind, options(entry, kind), entry.yes("unsure"),
             entry.yes("private"),
-            askedFor(entry), when(entry), entry.yes("required"), entry.at("keeps").oneOf(KEEPS, "shelf life"),
-            entry.yes("record"));
+            askedFor(entry), when(entry, "when"), entry.yes("required"), entry.at("keeps").oneOf(KEEPS, "shelf life"),
+            entry.yes("record"), when(entry, "or-when"), rows(entry, kind), entry.maybe("if-unsure").map(Yaml::text),
+            entry.yes("retired"));
         if (questions.putIfAbsent(question.id(), question) != null) {
             entry.at("id").complain("two questions are called '%s'".formatted(question.id()));
         }
         places.putIfAbsent(question.id(), entry.at("id"));
         entry.maybe("when").ifPresent(when -> openings.putIfAbsent(question.id(), when));
+        entry.maybe("or-when").ifPresent(when -> alternatives.putIfAbsent(question.id(), when));
         return question;
     }
 
@@ -117,8 +121,29 @@ final class QuestionnaireReader {
         return asked;
     }
 
-    private static Map<String, List<String>> when(Yaml entry) {
-        return entry.maybe("when").map(Whens::read).orElse(Map.of());
+    /** What one ticks of a list of treatments; without rows of its own, each kind is one. */
+    private static List<Question.Row> rows(Yaml entry, Kind kind) {
+        if (kind != Kind.TREATMENTS) {
+            return List.of();
+        }
+        Map<String, String> kinds = new LinkedHashMap<>();
+        entry.at("what").list().forEach(code -> kinds.put(code.text(), code.text()));
+        return entry.maybe("rows").map(rows -> rows.each(row -> row(row, kinds)))
+            .orElseGet(() -> kinds.keySet().stream().map(Question.Row::of).toList());
+    }
+
+    private static Question.Row row(Yaml row, Map<String, String> kinds) {
+        row.only("row", "kinds", "by");
+        String head = row.at("row").oneOf(kinds, "kind of treatment");
+        Map<String, String> by = Map.of("home", "home", "salon", "salon");
+        return new Question.Row(head,
+            row.maybe("kinds").map(list -> list.list().stream().map(k -> k.oneOf(kinds, "kind of treatment")).toList())
+                .orElse(List.of(head)),
+            row.maybe("by").map(who -> who.oneOf(by, "maker")));
+    }
+
+    private static Map<String, List<String>> when(Yaml entry, String field) {
+        return entry.maybe(field).map(Whens::read).orElse(Map.of());
     }
 
     private void refuseCircle(String id, Yaml when) {
@@ -151,6 +176,7 @@ final class QuestionnaireReader {
     private static Question withoutOpening(Question q) {
         return new Question(q.id(), q.kind(), q.options(), q.unsure(), q.personal(), q.askedFor(), Map.of(),
             q.required(), q.keeps(),
-            q.recordOnly());
+            q.recordOnly(), q.orWhen(), q.rows(), q.ifUnsure(),
+            q.retired());
     }
 }

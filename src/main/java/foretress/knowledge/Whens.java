@@ -1,7 +1,6 @@
 package foretress.knowledge;
 
 import foretress.questionnaire.Question;
-import foretress.questionnaire.Question.Kind;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,7 +28,7 @@ final class Whens {
     }
 
     private static void codes(Question question, Yaml codes) {
-        if (question.kind() != Kind.ONE_OF && question.kind() != Kind.SEVERAL_OF) {
+        if (question.options().isEmpty()) {
             throw codes.refuse("'%s' has no codes to look for: it is no choice".formatted(question.id()));
         }
         List<String> offered = new ArrayList<>(question.options());

@@ -62,10 +62,14 @@ public sealed interface Answer {
     Answer DONT_KNOW = new DontKnow();
     Answer RATHER_NOT_SAY = new RatherNotSay();
 
-    /** The codes a condition can look for; kinds without codes have none but the two ways of not saying. */
+    /** The codes a condition can look for; of treatments those that stand on the list. Kinds without codes have none
+     * but the two ways of not saying. */
     default List<String> codes() {
         if (this instanceof Chosen chosen) {
             return chosen.codes();
+        }
+        if (this instanceof Treatments treatments) {
+            return treatments.list().stream().map(SaidTreatment::what).distinct().toList();
         }
         if (this instanceof DontKnow) {
             return List.of(Question.DONT_KNOW);

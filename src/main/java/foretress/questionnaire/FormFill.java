@@ -20,6 +20,9 @@ public final class FormFill {
     public static Map<String, List<String>> fields(Question question, Answer answer) {
         Map<String, List<String>> fields = new LinkedHashMap<>();
         String id = question.id();
+        if (answer instanceof Answer.Treatments treatments && !treatments.list().isEmpty()) {
+            return fields;
+        }
         if (!answer.codes().isEmpty()) {
             fields.put(question.kind() == Question.Kind.SAID_DATE ? id + ".precision" : id, answer.codes());
         } else if (isNone(answer)) {
@@ -33,6 +36,19 @@ public final class FormFill {
         } else if (answer instanceof Answer.Said said) {
             date(id, said.date(), fields);
         }
+        return fields;
+    }
+
+    /** What the fields of the page about one treatment hold. */
+    public static Map<String, List<String>> entry(String id, SaidTreatment t) {
+        Map<String, List<String>> fields = new LinkedHashMap<>();
+        fields.put(id + ".what", List.of(t.what()));
+        fields.put(id + ".zone", List.of(t.zone()));
+        fields.put(id + ".by", List.of(t.by()));
+        fields.put(id + ".often", List.of(t.often()));
+        fields.put(id + ".every", List.of(t.every()));
+        date(id + ".when", t.when(), fields);
+        date(id + ".since", t.since(), fields);
         return fields;
     }
 

@@ -21,7 +21,8 @@ import java.util.stream.Collectors;
  * <tr><td>one of, several of</td><td>{@code id}</td></tr>
  * <tr><td>date</td><td>{@code id.precision .day .month .season .year .ago}, see {@link DateReader}</td></tr>
  * <tr><td>length</td><td>{@code id.cm .unit .straight}, see {@link LengthReader}</td></tr>
- * <tr><td>treatments</td><td>{@code id.what .when.* .zone .by .often .every .since.* .act .drop}, see {@link ListReader}</td></tr>
+ * <tr><td>treatments</td><td>{@code id.what .when.* .zone .by .often .every .since.* .act .drop}, see {@link ListReader}; {@code .ticks .tick .of}, see
+ * {@link TreatmentReader}</td></tr>
  * <tr><td>medicines</td><td>{@code id.name .dose .route .last .act .drop}</td></tr>
  * <tr><td>ingredients, note</td><td>{@code id}</td></tr>
  * <tr><td>all but free text</td><td>{@code id} = dont-know or rather-not-say where that is offered</td></tr>
@@ -99,11 +100,20 @@ public final class FormReader {
                 var length = new LengthReader(form, question.id());
                 yield just(notSaying(question, form, length.blank()).orElseGet(length::read));
             }
-            case TREATMENTS -> list(question, form, ListReader.treatments(form, question, earlier, today));
+            case TREATMENTS -> treatments(question, form, earlier);
             case MEDICINES -> list(question, form, ListReader.medicines(form, question, earlier));
             case INGREDIENTS -> just(form.words(question.id(), LONGEST_INGREDIENTS).map(Text::new));
             case NOTE -> just(form.words(question.id(), LONGEST_NOTE).map(Text::new));
         };
+    }
+
+    private Taken treatments(Question question, AnswerForm form, Optional<Answer> earlier) {
+        var reader = new TreatmentReader(form, question, earlier);
+        ListReader<SaidTreatment> list = ListReader.treatments(form, question, earlier, today);
+        if (reader.ticks()) {
+            return just(reader.ticked());
+        }
+        return reader.about() ? just(reader.told(list)) : list(question, form, list);
     }
 
     private static Taken just(Optional<Answer> answer) {

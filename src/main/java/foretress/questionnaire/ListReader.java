@@ -52,7 +52,8 @@ final class ListReader<T> {
             name + ".what",
             () -> when.blank() && since.blank()
                 && form.blank(name + ".what", name + ".zone", name + ".by", name + ".often", name + ".every"),
-            () -> treatment(form, question, when, since), Treatments::new);
+            () -> treatment(form, question, when, since, TreatmentReader.onlyKind(form, question, earlier)),
+            Treatments::new);
     }
 
     static ListReader<Medicine> medicines(AnswerForm form, Question question, Optional<Answer> earlier) {
@@ -64,12 +65,14 @@ final class ListReader<T> {
     }
 
     private static Optional<SaidTreatment> treatment(AnswerForm form, Question question, DateReader reader,
-        DateReader first) {
+        DateReader first, Optional<String> known) {
         String name = question.id();
-        Optional<String> what = needed(form, name + ".what", form.code(name + ".what", question.options()));
+        Optional<String> what =
+            known.or(() -> needed(form, name + ".what", form.code(name + ".what", question.options())));
         Optional<SaidDate> when = reader.blank() ? form.wrong(name + ".when.precision", "required") : reader.read();
         Optional<String> zone = needed(form, name + ".zone", form.code(name + ".zone", SaidTreatment.ZONES));
-        Optional<String> by = orElse(form, name + ".by", SaidTreatment.BY, SaidTreatment.DONT_KNOW);
+        Optional<String> by = orElse(form, name + ".by", SaidTreatment.BY,
+            known.flatMap(question::row).flatMap(Question.Row::by).orElse(SaidTreatment.DONT_KNOW));
         Optional<String> often = orElse(form, name + ".often", SaidTreatment.OFTEN, SaidTreatment.DONT_KNOW);
         boolean whole = what.isPresent() && when.isPresent() && zone.isPresent() && by.isPresent() && often.isPresent();
         return whole
@@ -108,6 +111,11 @@ final class ListReader<T> {
     private static Optional<String> orElse(AnswerForm form, String field, List<String> offered, String blank) {
         Optional<String> said = form.code(field, offered);
         return said.isPresent() || !form.blank(field) ? said : Optional.of(blank);
+    }
+
+    /** The entry of a page that is about one thing; a mistake is noted for each part that is missing. */
+    Optional<T> oneEntry() {
+        return entry.get();
     }
 
     /** Whether an entry was added or dropped, so that the list is shown again. */

@@ -2,6 +2,7 @@ package foretress.questionnaire;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -15,10 +16,17 @@ import java.util.Set;
  * @param required must be answered ("don't know" is an answer) before the answers can be signed
  * @param keeps how long the answer stays good
  * @param recordOnly read by the record alone; no fact is made of it
+ * @param orWhen earlier answers of which each alone opens it as well; empty where nothing else does
+ * @param rows of {@link Kind#TREATMENTS}: what one ticks before anything is said about it
+ * @param ifUnsure what it reads as, unasked, where its opener is not known: the answer to this question, or {@link #NOT_KNOWN};
+ *     empty where it is asked all the same
+ * @param retired no longer put to anybody; what was answered before still counts and can still be changed
  */
 public record Question(String id, Kind kind, List<String> options, boolean unsure, boolean personal,
     Set<String> askedFor,
-    Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly) {
+    Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly,
+    Map<String, List<String>> orWhen, List<Row> rows, Optional<String> ifUnsure,
+    boolean retired) {
     public static final String DONT_KNOW = "dont-know";
     public static final String RATHER_NOT_SAY = "rather-not-say";
     /** In a several-of question this option excludes all others. */
@@ -26,8 +34,40 @@ public record Question(String id, Kind kind, List<String> options, boolean unsur
     /** The options that say no. */
     public static final List<String> NOES = List.of("no", "never", NONE);
 
+    /** In place of a question's id: nobody is asked, it is not known. */
+    public static final String NOT_KNOWN = "not-known";
+
     /** There is something for a list, which is made on the next page. */
     public static final String SOME = "some";
+
+    /**
+     * One row of a list of treatments to tick.
+     *
+     * @param head the kind it counts as until more is said: of several, the one that weighs most
+     * @param kinds what it can turn out to be, the head among them
+     * @param by who did it, where the row itself says so
+     */
+    public record Row(String head, List<String> kinds, Optional<String> by) {
+        public Row {
+            kinds = List.copyOf(kinds);
+        }
+
+        public static Row of(String kind) {
+            return new Row(kind, List.of(kind), Optional.empty());
+        }
+    }
+
+    /** Put as ever, opened in one way; of treatments each kind is a row. */
+    public Question(String id, Kind kind, List<String> options, boolean unsure, boolean personal, Set<String> askedFor,
+        Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly) {
+        this(id, kind, options, unsure, personal, askedFor, when, required, keeps, recordOnly, Map.of(),
+            kind == Kind.TREATMENTS ? options.stream().map(Row::of).toList() : List.of(), Optional.empty(), false);
+    }
+
+    /** The row a treatment of this kind stands under. */
+    public Optional<Row> row(String kind) {
+        return rows.stream().filter(r -> r.kinds().contains(kind)).findFirst();
+    }
 
     public enum Kind { ONE_OF, SEVERAL_OF, SAID_DATE, HAIR_LENGTH, TREATMENTS, MEDICINES, INGREDIENTS, NOTE }
 

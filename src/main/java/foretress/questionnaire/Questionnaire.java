@@ -51,7 +51,51 @@ public final class Questionnaire {
         if (!question.forSome(chemistries)) {
             return Status.NOT_FOR_SERVICE;
         }
-        for (Map.Entry<String, List<String>> opening : question.when().entrySet()) {
+        if (question.retired()) {
+            return answers.to(question.id()).isPresent() ? Status.ASKED : Status.CLOSED;
+        }
+        Status opened = opened(question.when(), chemistries, answers);
+        boolean otherwise = question.orWhen().entrySet().stream()
+            .anyMatch(e -> opened(Map.of(e.getKey(), e.getValue()), chemistries, answers) == Status.ASKED);
+        return otherwise ? Status.ASKED : opened;
+    }
+
+    /**
+     * These answers, and those that follow from not knowing: where an opener is not known, a question that would only ask about it
+     * reads as not known as well, or as the one question put about everything that is not known.
+     */
+    public Answers implied(Set<String> chemistries, Answers answers) {
+        Answers all = answers;
+        for (Question question : byId.values()) {
+            if (all.to(question.id()).isEmpty() && question.ifUnsure().isPresent() && unsure(question, all)
+                && status(question, chemistries, all) == Status.ASKED) {
+                Optional<Answer> implied = implied(question, question.ifUnsure().get(), chemistries, all);
+                all = implied.isPresent() ? all.with(question.id(), implied.get()) : all;
+            }
+        }
+        return all;
+    }
+
+    private static boolean unsure(Question question, Answers answers) {
+        return question.when().keySet().stream().anyMatch(id -> answers.to(id).filter(Answer::unknown).isPresent());
+    }
+
+    private Optional<Answer> implied(Question question, String source, Set<String> chemistries, Answers answers) {
+        if (source.equals(Question.NOT_KNOWN)) {
+            return Optional.of(Answer.DONT_KNOW);
+        }
+        return statusOf(source, chemistries, answers) == Status.ASKED
+            ? Optional.of(answers.to(source).map(said -> within(question, said)).orElse(Answer.DONT_KNOW))
+            : Optional.empty();
+    }
+
+    private static Answer within(Question question, Answer said) {
+        List<String> codes = said.codes().stream().filter(question.options()::contains).toList();
+        return codes.isEmpty() ? Answer.DONT_KNOW : new Answer.Chosen(codes);
+    }
+
+    private Status opened(Map<String, List<String>> openings, Set<String> chemistries, Answers answers) {
+        for (Map.Entry<String, List<String>> opening : openings.entrySet()) {
             Status earlier = statusOf(opening.getKey(), chemistries, answers);
             if (earlier != Status.ASKED) {
                 return earlier;
@@ -102,6 +146,13 @@ public final class Questionnaire {
     }
 
     private static boolean opened(Question question, Answers answers) {
-        return question.when().keySet().stream().allMatch(id -> answers.to(id).isPresent());
+        return question.when().keySet().stream().allMatch(id -> answers.to(id).isPresent())
+            && says(question.when(), answers)
+            || question.orWhen().entrySet().stream().anyMatch(e -> says(Map.of(e.getKey(), e.getValue()), answers));
+    }
+
+    private static boolean says(Map<String, List<String>> openings, Answers answers) {
+        return openings.entrySet().stream().allMatch(
+            e -> answers.to(e.getKey()).filter(a -> a.codes().stream().anyMatch(e.getValue()::contains)).isPresent());
     }
 }

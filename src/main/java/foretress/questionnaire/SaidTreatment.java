@@ -24,6 +24,18 @@ public record SaidTreatment(String what, SaidDate when, String zone, String by, 
         List.of("weekly", "4-weeks", "6-weeks", "8-weeks", "12-weeks", "4-months", "6-months", "few-a-year", "yearly",
             DONT_KNOW);
 
+    /** In place of how often: only ticked, and nothing was said about it yet. It reads as a treatment of which nothing is known. */
+    public static final String NOT_ASKED = "not-asked";
+
+    static SaidTreatment ticked(String what) {
+        return new SaidTreatment(what, new SaidDate.NotKnown(), DONT_KNOW, DONT_KNOW, NOT_ASKED);
+    }
+
+    /** Ticked, and nothing said about it yet. */
+    public boolean onlyTicked() {
+        return often.equals(NOT_ASKED);
+    }
+
     /** How far apart and since when were not said. */
     public SaidTreatment(String what, SaidDate when, String zone, String by, String often) {
         this(what, when, zone, by, often, DONT_KNOW, new SaidDate.NotKnown());

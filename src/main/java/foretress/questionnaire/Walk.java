@@ -60,6 +60,11 @@ public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers
     /** What came up in a topic since it was sent, alone. */
     public Optional<Step> opened(Topic topic) {
         List<Question> waiting = waiting(topic);
+        List<Question> ticked =
+            waiting.stream().filter(q -> said.to(q.id()).filter(Walk::onlyTicked).isPresent()).toList();
+        if (!ticked.isEmpty()) {
+            return Optional.of(new Step(topic, ticked.subList(0, 1), true));
+        }
         return waiting.isEmpty() || waiting.size() == open(topic).size() ? Optional.empty()
             : Optional.of(new Step(topic, waiting, true));
     }
@@ -71,7 +76,8 @@ public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers
 
     /** Questions of the same page that opened this one. */
     public List<Question> openers(Topic topic, Question question) {
-        return topic.questions().stream().filter(q -> question.when().containsKey(q.id())).toList();
+        return topic.questions().stream().filter(q -> question.when().containsKey(q.id())
+            || question.orWhen().containsKey(q.id())).toList();
     }
 
     private Optional<Step> followUps(Topic topic) {
@@ -81,7 +87,8 @@ public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers
 
     /** A list that was begun stands on a page of its own too, beside others it is only asked whether there is something for it. */
     private boolean listed(Question question) {
-        return said.to(question.id()).filter(Answer.Medicines.class::isInstance).isPresent();
+        return said.to(question.id()).filter(a -> a instanceof Answer.Medicines || a instanceof Answer.Treatments)
+            .isPresent();
     }
 
     private Step whole(Topic topic) {
@@ -90,14 +97,27 @@ public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers
 
     private Optional<Step> following(Topic topic) {
         int at = questionnaire.topics().indexOf(topic);
-        return topics().stream().filter(t -> questionnaire.topics().indexOf(t) > at).findFirst().map(this::whole);
+        return topics().stream().filter(t -> questionnaire.topics().indexOf(t) > at).filter(this::toShow).findFirst()
+            .map(this::whole);
+    }
+
+    /** A topic of which everything follows from not knowing, and nothing was ever put, is passed over. */
+    private boolean toShow(Topic topic) {
+        return !waiting(topic).isEmpty() || open(topic).stream().anyMatch(q -> put.contains(q.id()));
     }
 
     private List<Question> waiting(Topic topic) {
         return open(topic).stream().filter(this::waits).toList();
     }
 
+    /** Whether something on the list was only ticked, so that a page of its own is still to come. */
+    private static boolean onlyTicked(Answer answer) {
+        return answer instanceof Answer.Treatments treatments
+            && treatments.list().stream().anyMatch(SaidTreatment::onlyTicked);
+    }
+
     private boolean waits(Question question) {
-        return said.to(question.id()).isEmpty() && (question.required() || !put.contains(question.id()));
+        return said.to(question.id()).filter(Walk::onlyTicked).isPresent()
+            || said.to(question.id()).isEmpty() && (question.required() || !put.contains(question.id()));
     }
 }

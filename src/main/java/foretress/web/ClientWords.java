@@ -131,6 +131,8 @@ public interface ClientWords {
     @Message
     String list_another();
     @Message
+    String list_change();
+    @Message
     String list_drop();
     @Message
     String list_no();
@@ -332,6 +334,8 @@ public interface ClientWords {
     String treatments_every();
     @Message
     String treatments_first();
+    @Message
+    String treatments_kind();
     @Message
     String treatments_often();
     @Message

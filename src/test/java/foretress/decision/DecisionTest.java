@@ -363,17 +363,15 @@ class DecisionTest {
     @Test
     @DisplayName("R56: two answers that cannot both be right stand side by side, are asked again on the day, and neither is dropped")
     void contradictionsArePutBeforeTheStylist() {
-        client(Map.of("treatments.what", List.of("box-dye"), "treatments.when.precision", List.of("years-ago"),
-            "treatments.when.ago", List.of("1-2"),
-            "treatments.zone", List.of("whole")));
+        client(Map.of("skin-test-before", List.of("yes"), "skin-test-result", List.of("reaction")));
         Walker petra = salon.as("petra").open("/visits/" + visit).expect(200);
         assertThat(petra.page().select(".pair").text()).contains("These two cannot both be right",
-            "Colour from a box, at home", "Colour at home: No, never", "both count");
+            "What the earlier skin test showed", "Reaction to hair colour: No", "both count");
         theDayCame();
         petra = salon.as("petra").open("/visits/" + visit);
-        assertThat(petra.page().select(".ask").text()).contains("Colour at home");
-        askedAgain(Map.of("home-colour", List.of("some-time-ago")));
-        assertThat(salon.as("petra").open("/visits/" + visit).page().select(".pair:contains(Colour at home)"))
+        assertThat(petra.page().select(".ask").text()).contains("Past reactions");
+        askedAgain(Map.of("colour-reaction", List.of("yes")));
+        assertThat(salon.as("petra").open("/visits/" + visit).page().select(".pair:contains(Reaction to hair colour)"))
             .as("cleared up").isEmpty();
     }
 

@@ -113,6 +113,8 @@ public final class Answering {
                 case "ONE_OF", "SEVERAL_OF" -> choose(question, filled);
                 case "TOGETHER" -> tick(question, filled);
                 case "SOME" -> some(question, filled);
+                case "TICKS" -> ticks(question, filled);
+                case "DETAIL" -> detail(question, filled);
                 case "SAID_DATE" -> date(question, filled);
                 case "HAIR_LENGTH" -> length(question, filled);
                 case "TREATMENTS", "MEDICINES" -> list(question, filled);
@@ -135,8 +137,13 @@ public final class Answering {
             List.of(list.selectFirst("input[name=together]").attr("value").split(" "));
         questions.forEach(id -> filled.put(id, told.getOrDefault(id, List.of()).stream()
             .filter(code -> !AS_GOOD_AS_NO.contains(code)).toList()));
-        boolean none = questions.stream().allMatch(id -> filled.get(id).isEmpty());
-        filled.put("whole-list", told.getOrDefault("whole-list", none ? List.of("none") : List.of()));
+        if (questions.stream().allMatch(id -> filled.get(id).equals(List.of("dont-know")))) {
+            questions.forEach(id -> filled.put(id, List.of()));
+            filled.put("whole-list", List.of("dont-know"));
+        } else {
+            boolean none = questions.stream().allMatch(id -> filled.get(id).isEmpty());
+            filled.put("whole-list", none ? List.of("none") : List.of());
+        }
     }
 
     /** Whether there is something for a list that is made on the next page. */
@@ -144,6 +151,30 @@ public final class Answering {
         String id = question.selectFirst("input").attr("name");
         boolean some = told.keySet().stream().anyMatch(name -> name.startsWith(id + "."));
         filled.put(id, some ? List.of("some") : told.getOrDefault(id, List.of("none")));
+    }
+
+    /** What was done to the hair: one row for each thing told. */
+    private void ticks(Element question, Map<String, List<String>> filled) {
+        String id = question.selectFirst("input[name$=.ticks]").attr("name").replace(".ticks", "");
+        List<String> rows = Told.rows(told, id, question.select("input[name$=.tick]").eachAttr("value"));
+        filled.put(id, told.getOrDefault(id, rows.isEmpty() ? List.of("none") : List.of()));
+        filled.put(id + ".tick", rows);
+    }
+
+    /** About one thing ticked: what is told, else that it is not known. */
+    private void detail(Element question, Map<String, List<String>> filled) {
+        String id = question.selectFirst("input[name$=.of]").attr("name").replace(".of", "");
+        filled.put(id + ".when.precision", List.of("dont-know"));
+        filled.put(id + ".zone", List.of("dont-know"));
+        told.forEach((name, values) -> {
+            if (name.startsWith(id + ".") && !name.endsWith(".what")) {
+                filled.put(name, values);
+            }
+        });
+        List<String> kinds = question.select("input[name$=.what]").eachAttr("value");
+        if (!kinds.isEmpty()) {
+            filled.put(id + ".what", List.of(Told.kind(told, id, kinds)));
+        }
     }
 
     private void date(Element question, Map<String, List<String>> filled) {

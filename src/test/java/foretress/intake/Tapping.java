@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.net.URI;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -88,6 +89,8 @@ final class Tapping {
             case "ONE_OF", "SEVERAL_OF" -> choose(question);
             case "TOGETHER" -> tick(question);
             case "SOME" -> some(question);
+            case "TICKS" -> ticks(question);
+            case "DETAIL" -> detail(question);
             case "SAID_DATE" -> question.locator("input[name$='.precision'][value=dont-know]").check();
             case "HAIR_LENGTH" -> length(question);
             case "TREATMENTS", "MEDICINES" -> {
@@ -122,6 +125,36 @@ final class Tapping {
         if (!any) {
             slip(list, "whole-list", "none");
         }
+    }
+
+    private void ticks(Locator question) {
+        String id = question.locator("input[name$='.ticks']").getAttribute("name").replace(".ticks", "");
+        List<String> rows = Told.rows(told, id, values(question, "input[name$='.tick']"));
+        rows.forEach(row -> slip(question, id + ".tick", row));
+        if (rows.isEmpty()) {
+            slip(question, id, told.getOrDefault(id, List.of("none")).get(0));
+        }
+    }
+
+    private void detail(Locator question) {
+        String id = question.locator("input[name$='.of']").getAttribute("name").replace(".of", "");
+        Map<String, List<String>> all = new HashMap<>(Map.of(id + ".when.precision", List.of("dont-know"), id + ".zone",
+            List.of("dont-know")));
+        told.forEach((name, said) -> {
+            if (name.startsWith(id + ".") && !name.endsWith(".what")) {
+                all.put(name, said);
+            }
+        });
+        List<String> kinds = values(question, "input[name$='.what']");
+        if (!kinds.isEmpty()) {
+            all.put(id + ".what", List.of(Told.kind(told, id, kinds)));
+        }
+        all.entrySet().stream().filter(e -> question.locator("[name='" + e.getKey() + "']").count() > 0)
+            .sorted(Map.Entry.comparingByKey(BY_NEED)).forEach(e -> fill(question, e.getKey(), e.getValue().get(0)));
+    }
+
+    private static List<String> values(Locator question, String inputs) {
+        return question.locator(inputs).all().stream().map(i -> i.getAttribute("value")).toList();
     }
 
     private void some(Locator question) {

@@ -160,7 +160,7 @@ class WholePathBrowserTest {
     private Map<String, List<String>> opensEverything() {
         Map<String, List<String>> told =
             new HashMap<>(Map.of("darkening-lotion", List.of("no"), "colour-reaction-what", List.of("itch-after")));
-        knowledge.questionnaire().questions()
+        knowledge.questionnaire().questions().stream().filter(q -> !q.id().equals("unsure-what"))
             .forEach(q -> q.when().forEach((opener, codes) -> told.putIfAbsent(opener, List.of(codes.get(0)))));
         return told;
     }
@@ -176,7 +176,7 @@ class WholePathBrowserTest {
     @SuppressWarnings("unchecked")
     private static List<String> questionsOn(Page page) {
         return (List<String>) page.evaluate(
-            "() => [...document.querySelectorAll('[data-kind]')].map(q => q.querySelector('[name]').name.split('.')[0])");
+            "() => [...new Set([...document.querySelectorAll('[data-kind] [name]')].map(q => q.name.split('.')[0]))]");
     }
 
     @Test
@@ -187,16 +187,17 @@ class WholePathBrowserTest {
             Set<String> seen = new LinkedHashSet<>();
             List<String> reasons = new ArrayList<>();
             new Tapping(context.newPage(), opensEverything(), at -> {
-                if (at.page().url().contains("opened")) {
+                if (at.page().url().contains("opened") && at.page().locator("[data-kind=DETAIL]").count() == 0) {
                     assertThat(seen).as("only what is new").doesNotContainAnyElementsOf(questionsOn(at.page()));
                     reasons.add((String) at.page().evaluate("() => window.landed"));
                     Pictures.take(at.page(), "opened-" + at.at().replaceAll(".*/", ""));
                 }
                 seen.addAll(questionsOn(at.page()));
             }).enter(link(), "4", "3", "1965").agree().all();
-            assertThat(seen).containsAll(openNow()).contains("ingredient-list", "last-colour-product", "henna-powder",
+            assertThat(seen).containsAll(openNow()).contains("ingredient-list", "last-colour-product",
+                "home-colour-cues",
                 "skin-test-when");
-            assertThat(reasons).hasSizeGreaterThan(4).allSatisfy(said -> assertThat(said).startsWith("You said"));
+            assertThat(reasons).hasSizeGreaterThan(1).allSatisfy(said -> assertThat(said).startsWith("You said"));
         }
     }
 
@@ -265,7 +266,7 @@ class WholePathBrowserTest {
 
     private static void pictureQuestion(Tapping client) {
         Map<String, String> names =
-            Map.of("/answers/home-colour", "question", "/answers/treatments", "history", "/answers/care", "care");
+            Map.of("/answers/reactions", "question", "/answers/treatments", "history", "/answers/care", "care");
         if (names.containsKey(client.at())) {
             Pictures.take(client.page(), names.get(client.at()));
         }

@@ -65,6 +65,23 @@ class WholePathTest {
         return new Answering(walker, told);
     }
 
+    @Test
+    @DisplayName("R52: what was ticked is told on a page of its own; changing it from reading back leads back there")
+    void whatWasTickedIsToldAndChanged() {
+        Answering client = client(Map.of("treatments.what", List.of("restorer"), "treatments.when.precision",
+            List.of("year"), "treatments.when.year", List.of("2024"), "treatments.zone", List.of("whole"))).agree()
+            .all();
+        assertThat(client.pages()).contains("/answers/treatments").doesNotContain("/answers/home-colour");
+        Walker page = client.walker().open("/answers/treatments?again=yes").expect(200);
+        assertThat(page.page().select("input[name=treatments.tick][checked]").eachAttr("value"))
+            .containsExactly("restorer");
+        page.open(page.only("ul.lines a").attr("href")).expect(200);
+        assertThat(page.only("input[name=treatments.when.year]").attr("value")).isEqualTo("2024");
+        client.send(Map.of("treatments.zone", List.of("ends"))).walker().expect(200);
+        assertThat(page.at()).isEqualTo("/answers/read-back");
+        assertThat(page.text()).contains("2024, the ends, at home");
+    }
+
     @DisplayName("A7, D10, D13: a client answers, reads back, signs by typing and gets the very bytes the salon keeps")
     @Test
     void aClientAnswersSignsAndGetsACopy() throws Exception {
@@ -114,7 +131,7 @@ class WholePathTest {
     void aLabelReachesTheRulesFromAPhone() {
         Map<String, List<String>> told =
             Map.of("last-colour-by", List.of("self"), "ingredient-list", List.of("Aqua, Lead Acetate, Sulfur"));
-        assertThat(client(told).agree().all().pages()).contains("/answers/last-colour?opened=yes");
+        assertThat(client(told).agree().all().pages()).contains("/answers/last-colour");
         assertThat(salon.as("petra").open("/visits/" + visit).expect(200).text()).contains("Lead Acetate");
     }
 
@@ -161,7 +178,7 @@ class WholePathTest {
     @DisplayName("R2: an optional question left empty was asked, and is not asked again")
     void whatMayBeLeftEmptyIsAskedOnce() {
         Answering client = client(Map.of("last-colour-by", List.of("self"))).agree().all();
-        assertThat(client.pages().stream().filter("/answers/last-colour?opened=yes"::equals)).hasSize(1);
+        assertThat(client.pages().stream().filter("/answers/last-colour"::equals)).hasSize(1);
         assertThat(client.readBack().walker().at()).isEqualTo("/answers/sign");
     }
 
@@ -183,8 +200,8 @@ class WholePathTest {
         Map<String, List<String>> told = new HashMap<>();
         Answering client = client(told).agree().all().readBack().sign("Ottilie Brandt");
         told.put("darkening-lotion", List.of("yes"));
-        client.walker().open("/answers/home-colour").expect(200);
-        client.page();
+        client.walker().open("/answers/treatments").expect(200);
+        client.page().page();
         Walker done = client.walker().open("/answers/done").expect(200);
         assertThat(done.text()).contains("Not signed yet", "Signed before the change")
             .doesNotContain("Signed. Thank you");

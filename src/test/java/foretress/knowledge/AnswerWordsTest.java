@@ -123,7 +123,7 @@ class AnswerWordsTest {
 
     @Test
     void choicesAreSaidInTheReadersWords() {
-        assertThat(say("colour-reaction", Chosen.of("no"), "en")).isEqualTo("No, never");
+        assertThat(say("colour-reaction", Chosen.of("no"), "en")).isEqualTo("No");
         assertThat(say("water", Chosen.of("pool", "well"), "es")).isEqualTo("Agua de piscina; Agua de pozo");
     }
 

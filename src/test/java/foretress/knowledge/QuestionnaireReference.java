@@ -55,7 +55,9 @@ final class QuestionnaireReference {
         line("");
         line("## " + words.topic(topic.id()));
         line("");
-        line("Topic `%s`.".formatted(topic.id()));
+        line("Topic `%s`.%s".formatted(topic.id(), topic.list().isEmpty() ? ""
+            : " One list to tick: " + topic.list().stream().map("`%s`"::formatted).collect(Collectors.joining(", "))
+                + "."));
         topic.questions().forEach(this::question);
     }
 
@@ -83,6 +85,14 @@ final class QuestionnaireReference {
                 .map(e -> "`%s` is %s".formatted(e.getKey(),
                     e.getValue().stream().map("`%s`"::formatted).collect(Collectors.joining(" or "))))
                 .collect(Collectors.joining(" and ")));
+        }
+        question.orWhen().forEach((opener, codes) -> line("- or when `%s` is %s".formatted(opener,
+            codes.stream().map("`%s`"::formatted).collect(Collectors.joining(" or ")))));
+        question.ifUnsure().ifPresent(source -> line(source.equals(Question.NOT_KNOWN)
+            ? "- not asked where its opener is not known: it is not known either"
+            : "- not asked where its opener is not known: the answer to `%s` stands for it".formatted(source)));
+        if (question.retired()) {
+            line("- no longer put; an answer given before still counts");
         }
     }
 

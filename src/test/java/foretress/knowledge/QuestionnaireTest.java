@@ -99,8 +99,12 @@ class QuestionnaireTest {
     @MethodSource("questions")
     @DisplayName("A20 not knowing and not saying never close a question: closed reads as its best class")
     void notKnowingNeverClosesAQuestion(Question question) {
-        question.when().forEach((opener, codes) -> {
-            Question gate = QUESTIONNAIRE.question(opener).orElseThrow();
+        if (question.recordOnly() && !question.required()) {
+            return; // no fact is made of it: closed, it reads as nothing
+        }
+        Stream.of(question.when(), question.orWhen()).flatMap(w -> w.entrySet().stream()).forEach(opening -> {
+            List<String> codes = opening.getValue();
+            Question gate = QUESTIONNAIRE.question(opening.getKey()).orElseThrow();
             Stream.of(Question.DONT_KNOW, Question.RATHER_NOT_SAY).filter(gate::offers)
                 .forEach(unsaid -> assertThat(codes).contains(unsaid));
         });
@@ -186,7 +190,7 @@ class QuestionnaireTest {
     @Test
     void lighteningAsksAboutColourTooSinceATonerFollows() {
         assertThat(putTo("highlights")).contains("colour-reaction", "black-tattoo", "bleach-reaction",
-            "clinic-patch-test", "darkening-lotion",
+            "clinic-patch-test",
             "treatments", "hair-length", "medicines");
     }
 
@@ -207,9 +211,40 @@ class QuestionnaireTest {
         for (Service service : KNOWLEDGE.ruleSet().services()) {
             if (service.chemistries().stream().anyMatch(meet::contains)) {
                 assertThat(putTo(service.id())).as(service.id())
-                    .contains("darkening-lotion", "home-colour", "henna", "treatments", "hair-length", "odd-fade");
+                    .contains("treatments", "hair-length", "odd-fade");
             }
         }
+    }
+
+    @Test
+    @DisplayName("R52: lotion, home colour and henna are asked once, each as a row of one list, and so is what nobody knows")
+    void metalIsAskedForOnce() {
+        assertThat(QUESTIONNAIRE.question("treatments").orElseThrow().rows()).extracting(Question.Row::head)
+            .contains("restorer", "box-dye", "henna-black", "dont-know");
+        for (String once : List.of("darkening-lotion", "home-colour", "henna", "henna-powder", "last-colour-by")) {
+            assertThat(QUESTIONNAIRE.question(once).orElseThrow().retired()).as(once).isTrue();
+            assertThat(putTo("colour-whole")).doesNotContain(once);
+        }
+    }
+
+    @Test
+    @DisplayName("R52: every kind of treatment stands under a row, so that nothing on file is lost when the list is ticked anew")
+    void everyKindHasARow() {
+        Question treatments = QUESTIONNAIRE.question("treatments").orElseThrow();
+        assertThat(treatments.options()).allMatch(kind -> treatments.row(kind).isPresent());
+    }
+
+    @Test
+    @DisplayName("R52: an answer given before to a question that is no longer put still counts, and can still be changed")
+    void whatWasAnsweredBeforeCounts() {
+        Answers old = Answers.NONE.with("darkening-lotion", Chosen.of("yes")).with("home-colour", Chosen.of("yes"));
+        Set<String> chemistries = chemistries("colour-whole");
+        assertThat(QUESTIONNAIRE.topics().stream().flatMap(t -> QUESTIONNAIRE.put(t, chemistries, old).stream())
+            .map(Question::id)).contains("darkening-lotion", "home-colour").doesNotContain("henna");
+        Question cues = QUESTIONNAIRE.question("home-colour-cues").orElseThrow();
+        assertThat(QUESTIONNAIRE.status(cues, chemistries, Answers.NONE.with("treatments", new Treatments(List.of()))
+            .with("home-colour", Chosen.of("yes")).with("darkening-lotion", Chosen.of("no"))))
+            .as("opened by what was said then").isEqualTo(Question.Status.ASKED);
     }
 
     @Test

@@ -217,7 +217,7 @@ class AxeTest {
                 "treatments.zone", List.of("whole"), "medicines.name", List.of("prednisolone 20 mg"));
         Answering client = knocking.come(visit, told).agree();
         try (BrowserContext context = as(client.walker(), true)) {
-            for (String topic : List.of("treatments", "medicines")) {
+            for (String topic : List.of("treatments", "health", "treatments?opened=yes&entry=0", "health?opened=yes")) {
                 client.walker().open("/answers/" + topic);
                 client.page();
                 look(context.newPage(), "/answers/" + topic);
