@@ -124,7 +124,12 @@ final class Absences {
 
     private boolean qualifies(int at) {
         return LabelWords.QUALIFIERS.contains(tokens.get(at).folded())
-            || LabelWords.CONNECTING.contains(tokens.get(at).folded());
+            || LabelWords.CONNECTING.contains(tokens.get(at).folded()) || deniesAgain(at);
+    }
+
+    /** "Ohne Parfum und oyne Lanolin": within a claim, after "and", a word that denies may have a slip. */
+    private boolean deniesAgain(int at) {
+        return at > 0 && isAnd(at - 1) && LabelWords.deniesButForASlip(tokens.get(at).folded());
     }
 
     /** The o of o-aminophenol is no "or". */

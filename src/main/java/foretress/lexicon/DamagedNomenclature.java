@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Names in another tongue with a slip in a word of them: "toi9licolato de amonio", "ácido fo5fórico". A word of naming (a metal, an
@@ -15,7 +16,12 @@ import java.util.Set;
 final class DamagedNomenclature {
     private static final int SHORTEST = 5;
     private static final int LONG = 7;
+    private static final int LONGER = 10;
     private static final int SHORTEST_SOUND = 6;
+    private static final int SHORTEST_BY_SOUND_ALONE = 8;
+    private static final int TWO_SLIPS_FROM = 10;
+    private static final int SHORTEST_WORD = 4;
+    private static final int LINK = 2;
     private static final int MOST_WORDS = 5;
     private static final int ENDING = 4;
     private static final List<String> SALT_ENDINGS =
@@ -26,15 +32,16 @@ final class DamagedNomenclature {
     private static final int MARGIN = 2;
 
     private static final List<Letterprint> WORDS =
-        Nomenclature.words().stream().filter(word -> word.length() >= SHORTEST).map(Letterprint::of).toList();
+        Nomenclature.words().stream().filter(word -> word.length() >= SHORTEST_WORD).map(Letterprint::of).toList();
 
     private final Map<String, Substance> byKey;
     /** The sounds that stand in keys, by all that stands around them. */
-    private final Map<String, List<String>> sounds = new HashMap<>();
+    private final Map<String, List<Letterprint>> sounds = new HashMap<>();
 
     DamagedNomenclature(Map<String, Substance> byKey) {
         this.byKey = byKey;
-        byKey.keySet().forEach(key -> sounds.computeIfAbsent(around(key), k -> new ArrayList<>()).add(sound(key)));
+        byKey.keySet().forEach(key -> sounds.computeIfAbsent(around(key), k -> new ArrayList<>())
+            .add(Letterprint.of(sound(key))));
     }
 
     /**
@@ -43,7 +50,7 @@ final class DamagedNomenclature {
      */
     Optional<Substance> read(List<String> words, List<String> mended) {
         String key = Nomenclature.key(mended);
-        if (key.isEmpty() || around(key).equals("__")) {
+        if (key.isEmpty()) {
             return Optional.empty();
         }
         Substance whole = byKey.get(key);
@@ -52,19 +59,50 @@ final class DamagedNomenclature {
 
     /** No name in another tongue has more words that are looked at for slips. */
     static boolean mayBe(int words) {
-        return words >= 2 && words <= MOST_WORDS;
+        return words <= MOST_WORDS;
     }
 
+    /** No name known by its sound alone is as short. */
     private Optional<Substance> bySound(String key) {
         String sound = sound(key);
-        if (sound.length() < SHORTEST_SOUND || byKey.containsKey(key)) {
-            return Optional.empty();
+        int shortest = around(key).equals("__") ? SHORTEST_BY_SOUND_ALONE : SHORTEST_SOUND;
+        return sound.length() < shortest || byKey.containsKey(key) ? Optional.empty() : nearest(key, sound, shortest);
+    }
+
+    private Optional<Substance> nearest(String key, String sound, int shortest) {
+        Letterprint print = Letterprint.of(sound);
+        int least = most(sound.length()) + 1;
+        Map<String, Integer> near = new HashMap<>();
+        for (Letterprint known : sounds.getOrDefault(around(key), List.of())) {
+            int most = most(Math.min(sound.length(), known.key().length()));
+            if (known.key().length() >= shortest && print.mayBeWithin(known, most + MARGIN)) {
+                int distance = LookAlikes.between(sound, known.key(), most + MARGIN);
+                near.put(known.key(), distance);
+                least = distance <= most && sameEnd(key, sound, known.key()) ? Math.min(least, distance) : least;
+            }
         }
-        List<String> near = sounds.getOrDefault(around(key), List.of()).stream()
-            .filter(known -> known.length() >= SHORTEST_SOUND && Math.abs(known.length() - sound.length()) <= 2)
-            .filter(known -> sameEnd(sound, known, ENDING - 1))
-            .filter(known -> LookAlikes.between(sound, known, ONE_SLIP) <= ONE_SLIP).toList();
-        return near.size() == 1 ? Optional.ofNullable(byKey.get(whole(key, near.get(0)))) : Optional.empty();
+        int farthest = least + MARGIN;
+        List<String> nearest = near.entrySet().stream().filter(e -> e.getValue() <= farthest).map(Map.Entry::getKey)
+            .sorted().toList();
+        boolean told = least <= most(sound.length()) && !aNeighbourIsNearer(sound, nearest, least);
+        Set<String> named = nearest.stream().map(known -> byKey.get(whole(key, known)).name())
+            .collect(Collectors.toSet());
+        return told && named.size() == 1 ? Optional.of(byKey.get(whole(key, nearest.get(0)))) : Optional.empty();
+    }
+
+    private static int most(int letters) {
+        return letters < SHORTEST_SOUND ? 0 : letters < TWO_SLIPS_FROM ? ONE_SLIP : ONE_SLIP + LookAlikes.SLIP;
+    }
+
+    /** "Etilresorcina" is no damaged "metilresorcina". */
+    private static boolean aNeighbourIsNearer(String sound, List<String> known, int distance) {
+        return known.stream().flatMap(name -> Neighbours.ofSound(name).stream())
+            .anyMatch(other -> LookAlikes.between(sound, other, distance) <= distance - 1);
+    }
+
+    /** What a name ends in tells one kind of salt from another; the ending of an acid is no part of its sound. */
+    private static boolean sameEnd(String key, String sound, String known) {
+        return key.endsWith("_acid") || sameEnd(sound, known, sound.length() < TWO_SLIPS_FROM ? ENDING - 1 : 1);
     }
 
     private static String sound(String key) {
@@ -83,10 +121,33 @@ final class DamagedNomenclature {
 
     /** The word of naming it alone may be; else itself. */
     static String mended(String word) {
-        if (word.length() < SHORTEST || Nomenclature.knows(word)) {
+        if (word.length() == LINK && !Nomenclature.knows(word) && !LabelToken.isNumber(word)) {
+            return "de";
+        }
+        if (word.length() < SHORTEST_WORD || Nomenclature.knows(word)) {
             return word;
         }
-        int most = word.length() < LONG ? LookAlikes.SLIP : ONE_SLIP;
+        String compound = mendedCompound(word);
+        return compound.isEmpty() ? mendedWord(word) : compound;
+    }
+
+    /** "Kupferlguconat", "Ntriumsulfit". */
+    private static String mendedCompound(String word) {
+        String metal = Nomenclature.compoundedMetal(word);
+        String rest = word.substring(metal.length());
+        if (!metal.isEmpty() && rest.length() >= SHORTEST) {
+            String anion = mendedWord(rest);
+            return !anion.equals(rest) && Nomenclature.isAnion(anion) ? metal + anion : "";
+        }
+        String anion = Nomenclature.anionAtTheEnd(word);
+        String head = word.substring(0, word.length() - anion.length());
+        String mended = anion.isEmpty() || head.length() < SHORTEST_WORD ? head : mendedWord(head);
+        return !mended.equals(head) && !Nomenclature.compoundedMetal(mended).isEmpty() ? mended + anion : "";
+    }
+
+    private static String mendedWord(String word) {
+        int most = word.length() < LONG ? LookAlikes.SLIP : word.length() < LONGER ? ONE_SLIP
+            : ONE_SLIP + LookAlikes.SLIP;
         Map<String, Integer> near = new HashMap<>();
         Letterprint print = Letterprint.of(word);
         for (Letterprint known : WORDS) {

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 /** All spellings of all substances, by their folded letters and digits alone, and by likeness. */
 final class LabelIndex {
     /** Slips forgiven, by the letters of the shorter of the two spellings: 1 from the first of these, 2 from the next, and so on. */
-    private static final int[] SLIPS_FROM = { 5, 12, 18, 26 };
+    private static final int[] SLIPS_FROM = { 5, 10, 16, 24 };
     /** With so few letters left one slip is forgiven only where the name stands alone and its first letter is right. */
     private static final int SHORT = 9;
     private static final int SHORTEST = 4;
@@ -97,6 +97,9 @@ final class LabelIndex {
             if (!exactOnly.contains(key)) {
                 addSpelling(key, substance);
             }
+            if (key.contains("sulf")) {
+                addSpelling(key.replace("sulf", "sulph"), substance);
+            }
         });
         forwards = KeyTree.of(byKey.keySet());
         backwards = KeyTree.backwards(byKey.keySet());
@@ -155,7 +158,19 @@ final class LabelIndex {
 
     /** The same with a slip in one of the words. */
     Optional<Substance> inAnyTongueDamaged(List<String> words, List<String> mended) {
-        return damagedNomenclature.read(words, mended);
+        return damagedNomenclature.read(words, mended).or(() -> damagedPlant(words));
+    }
+
+    private Optional<Substance> damagedPlant(List<String> words) {
+        String plant = PlantParts.plant(words.stream().map(PlantParts::mended).toList());
+        if (plant.length() < SLIPS_FROM[0]) {
+            return Optional.empty();
+        }
+        Set<Substance> near = byPlant.entrySet().stream()
+            .filter(known -> known.getKey().equals(plant)
+                || known.getKey().length() >= SLIPS_FROM[0] && LookAlikes.oneSlip(plant, known.getKey()))
+            .map(Map.Entry::getValue).collect(Collectors.toSet());
+        return near.size() == 1 ? near.stream().findFirst() : Optional.empty();
     }
 
     Set<String> ambiguousKeys() {
@@ -339,7 +354,8 @@ final class LabelIndex {
         boolean another = key.length() == length && key.substring(2).equals(known.key.substring(2));
         boolean alike = LookAlikes.shape(key.charAt(0)) == LookAlikes.shape(known.key.charAt(0));
         int enough = known.base ? LONG_ENOUGH_FOR_A_FIRST_SLIP : LONG_ENOUGH_FOR_A_FIRST_SLIP + 1;
-        return alike || length >= LONG_ENOUGH_FOR_A_FIRST_SLIP && lost || length >= enough && another;
+        boolean swapped = another && key.charAt(0) == known.key.charAt(1) && key.charAt(1) == known.key.charAt(0);
+        return alike || length >= LONG_ENOUGH_FOR_A_FIRST_SLIP && (lost || swapped) || length >= enough && another;
     }
 
     /** "Parabenfree" is no misspelt paraben. */

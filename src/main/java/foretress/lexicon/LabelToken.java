@@ -19,13 +19,17 @@ import java.util.regex.Pattern;
 record LabelToken(int from, int to, String folded, Gap before, boolean percent, boolean hyphenBefore, String plain,
     String between) {
     private static final Map<String, String> SAME = Map.ofEntries(Map.entry("para", "p"), Map.entry("meta", "m"),
-        Map.entry("ortho", "o"), Map.entry("alpha", "a"), Map.entry("hydrochloride", "hcl"),
+        Map.entry("ortho", "o"), Map.entry("alpha", "a"), Map.entry("alfa", "a"), Map.entry("hydrochloride", "hcl"),
         Map.entry("dihydrochloride", "hcl"),
         Map.entry("clorhidrato", "hcl"), Map.entry("sulfato", "sulfate"), Map.entry("aluminium", "aluminum"));
 
     private static final Pattern DIGIT_LIKE_A_LETTER = Pattern.compile("[01589]");
     private static final Pattern DIGIT_FIRST = Pattern.compile(
-        "[58](?!amino|diamino|nitro|chloro|methyl|methoxy|hydroxy|dihydroxy|bromo|ethyl|acet|oxo|sulf)[a-z]{4,}");
+        "(5(?![a-z]*(amin|nitr|chlor|meth|hydrox|brom|ethyl|acet|oxo|sulf(?!ate|ite|ide)|pyr))"
+            + "|8(?!amino|diamino|nitro|chloro|methyl|methoxy|hydroxy|dihydroxy|bromo|ethyl|acet|oxo|sulf))[a-z]{4,}");
+    /** A place in a molecule that has lost the hyphen beside it. */
+    private static final Pattern STUCK_BEFORE = Pattern.compile("[a-z]{4,}[0-9]|[0-9]{1,2}");
+    private static final Pattern STUCK_AFTER = Pattern.compile("[0-9][a-z][a-z0-9]{3,}|[0-9]");
     /** An amount that has lost the blank before it: "thioglycolate9 %". */
     private static final Pattern AMOUNT_STUCK_ON = Pattern.compile("(\\p{L}{4,})[0-9]+");
     private static final Pattern PERCENT = Pattern.compile("([.,][0-9]+)?\\s*[%٪％]");
@@ -178,7 +182,8 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
         if (brokenLine(between)) {
             return Gap.INSIDE;
         }
-        boolean locants = shortPart(before) && shortPart(after);
+        boolean locants =
+            shortPart(before) && shortPart(after) || between.equals(",") && stuck(before, after);
         Gap gap = Gap.INSIDE;
         for (int i = 0; i < between.length(); i++) {
             Gap one =
@@ -186,6 +191,11 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
             gap = one.compareTo(gap) > 0 ? one : gap;
         }
         return between.indexOf('\n') < between.lastIndexOf('\n') ? Gap.STOP : gap;
+    }
+
+    /** "2,5diamine", "toluene2,5-diamine": one number of the two has lost its hyphen. */
+    private static boolean stuck(String before, String after) {
+        return STUCK_BEFORE.matcher(before).matches() && STUCK_AFTER.matcher(after).matches();
     }
 
     /** Numbers and single letters say where in a molecule something sits: N,N- or 2,5-. */

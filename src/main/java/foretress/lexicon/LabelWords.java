@@ -19,7 +19,7 @@ final class LabelWords {
         contient contenir enthalt enthalten zawiera with con avec mit and or plus y o et ou und oder i of the a in on
         from de la el le may puede peut kann also incl including g mg ml kg l vol ppm ph w v max min less than list
         full head after mixing mixed traces kan moze zawierac sklad skladniki inhaltsstoffe bestandteile zutaten cas to
-        for pour dla do oraz lub z les des du los las del percent ingredienti composizione contengono contiene da di e il lo gli nel zusammensetzung sowie bzw per contenere puo formula ingr""");
+        for pour dla do oraz lub z les des du los las del percent ingredienti composizione contengono contiene da di e il lo gli nel natural naturale naturel naturelle naturalny naturalna naturalne naturlich naturliche naturliches prozent procent ciento cento vols volumes volumen volumenes volumi zusammensetzung sowie bzw per contenere puo formula ingr""");
 
     static final Set<String> AND = Set.of("and", "or", "nor", "y", "ni", "et", "ou", "und", "oder", "lub", "ani", "i",
         "e", "o", "oraz", "sowie", "noch");
@@ -83,7 +83,8 @@ final class LabelWords {
         wolny od|wolna od|wolne od|wolnych od|pozbawiony|pozbawiona|enthalt kein|enthalt keine|enthalt keinen|enthalt weder
         ne contient pas|ne contient ni|ne contient aucun|ne contiennent pas|exento de|exenta de|exentos de|carece de
         non contiene|non contengono|privo di|priva di|privi di|prive di|esente da|esenti da|niente|pas de|aucun|aucune
-        kein|keine|keinen|weder|ningun|ninguna|nessun|nessuna|zero|ani|ni|nor|neither|no""");
+        no lleva|no llevan|no incluye|no incluyen|no tiene|does not include|do not include|ne comporte pas|ne renferme pas|non include
+        non ha|nie ma w skladzie|kein|keine|keinen|weder|ningun|ninguna|nessun|nessuna|zero|ani|ni|nor|neither|no""");
 
     /** The same by their first words, in this order. */
     static final Map<String, List<List<String>>> WITHOUT_BY_FIRST = byFirst(WITHOUT);
@@ -117,6 +118,11 @@ final class LabelWords {
         "edta", "silica", "glycine", "urea", "lecithin", "parabens", "paraben", "glucose", "fragrance", "persulfate",
         "thioglycolates", "lawsonia");
 
+    /** Short, and never a part of another name. */
+    private static final Set<String> FORMULAS = Set.of("h2o2");
+    /** What stands after a number, and is the same with a slip in it. */
+    private static final List<String> UNITS =
+        List.of("vol", "vols", "volumes", "volumen", "volumenes", "volumi", "percent", "prozent", "procent");
     private static final int SHORT = 4;
     private static final Pattern COLOUR_AND_NUMBER =
         Pattern.compile("(blue|red|yellow|green|orange|violet|brown|black)[0-9]+");
@@ -136,6 +142,11 @@ final class LabelWords {
         return DENYING_SHAPES.contains(shape(word));
     }
 
+    static boolean deniesButForASlip(String word) {
+        return word.length() > 2
+            && DENYING_SHAPES.stream().anyMatch(denies -> denies.length() > 3 && LookAlikes.oneSlip(word, denies));
+    }
+
     private static String shape(String word) {
         var shape = new StringBuilder(word);
         for (int i = 0; i < word.length(); i++) {
@@ -152,12 +163,18 @@ final class LabelWords {
 
     /** Short names mean something else within longer ones (the MEA in cocamide MEA). */
     static boolean countsOnlyAlone(String key) {
-        return ALONE_ONLY.contains(key) || HEADS.contains(key) || key.length() <= SHORT && !LabelToken.isNumber(key);
+        return ALONE_ONLY.contains(key) || HEADS.contains(key)
+            || key.length() <= SHORT && !LabelToken.isNumber(key) && !FORMULAS.contains(key);
     }
 
     /** "Blue 1" is a food colour by itself, and another one after "disperse". */
     static boolean isColourAndNumber(String key) {
         return COLOUR_AND_NUMBER.matcher(key).matches();
+    }
+
+    /** "Peroxide 7 vvol". */
+    static boolean isUnit(String word) {
+        return word.length() > 2 && UNITS.stream().anyMatch(unit -> LookAlikes.oneSlip(word, unit));
     }
 
     static boolean startsHere(List<LabelToken> tokens, int at, List<String> words) {

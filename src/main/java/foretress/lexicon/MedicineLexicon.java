@@ -127,7 +127,8 @@ public final class MedicineLexicon {
         private boolean mayBeOneName(int at, int to) {
             List<TypedWord> pieces = words.subList(at, to);
             boolean ordinary = pieces.stream().allMatch(word -> MedicineWords.beside(word.folded()));
-            boolean whole = pieces.size() > 1 && pieces.stream()
+            boolean salt = names.endsAName(pieces.get(pieces.size() - 1));
+            boolean whole = pieces.size() > 1 && pieces.stream().limit(salt ? pieces.size() - 1L : pieces.size())
                 .anyMatch(word -> word.folded().length() > 3 && MedicineWords.beside(word.folded()));
             boolean beforeAName = MedicineWords.beside(pieces.get(0).folded())
                 && pieces.stream().skip(1).anyMatch(word -> !names.named(List.of(word)).isEmpty());

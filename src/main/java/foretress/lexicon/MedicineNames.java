@@ -34,10 +34,15 @@ final class MedicineNames {
     private static final Set<String> NO_EFFECT = Set.of("no-effect-known");
     private static final int LONG_ENOUGH_IN_ARABIC = 4;
 
+    private static final String PARTING = "_";
+    private static final String ACID = "_acid";
+
     private final Map<String, List<MedicineRow>> byKey = new LinkedHashMap<>();
     private final Map<String, List<MedicineRow>> byLetters = new HashMap<>();
     private final Map<Character, List<String>> bySound = new HashMap<>();
     private final Map<String, Set<String>> byConsonants = new HashMap<>();
+    /** Words that stand second or later in a name: "fumarate". */
+    private final Set<String> lastWords = new HashSet<>();
     private final Set<String> others = new HashSet<>();
 
     MedicineNames(List<MedicineRow> rows, List<String> otherNames) {
@@ -47,16 +52,24 @@ final class MedicineNames {
         }
         otherNames.forEach(name -> others.add(key(name)));
         others.removeAll(byKey.keySet());
+        List.copyOf(byKey.keySet()).stream().filter(key -> key.contains(PARTING) && !key.endsWith(ACID))
+            .forEach(key -> byKey.putIfAbsent(key.replace(PARTING, ""), byKey.get(key)));
         byKey.keySet().forEach(this::addSound);
         others.forEach(this::addSound);
     }
 
     /** A name that stands in several classes has all of them under each of its spellings. */
     private void add(String name, MedicineRow row, List<MedicineRow> all) {
+        List<TypedWord> words = TypedWord.of(name);
+        lastWords.addAll(words.stream().skip(1).map(TypedWord::folded).toList());
         boolean letters = ABBREVIATION.matcher(name).matches();
         List<MedicineRow> known = letters ? byLetters.computeIfAbsent(letters(name), k -> new ArrayList<>())
             : byKey.computeIfAbsent(key(name), k -> new ArrayList<>());
         all.stream().filter(other -> other.name().equals(row.name()) && !known.contains(other)).forEach(known::add);
+    }
+
+    boolean endsAName(TypedWord word) {
+        return lastWords.contains(word.folded());
     }
 
     private void addSound(String key) {
@@ -127,8 +140,9 @@ final class MedicineNames {
     }
 
     Slip slip(List<TypedWord> words) {
-        Optional<String> key = words.size() == 1 ? Optional.of(MedicineKey.ofParts(List.of(words.get(0).part())))
-            : together(words);
+        List<MedicineKey.Part> parts = words.stream().map(TypedWord::part).toList();
+        boolean acid = words.size() == 2 && parts.stream().filter(MedicineKey.Part::isAcid).count() == 1;
+        Optional<String> key = words.size() == 1 || acid ? Optional.of(MedicineKey.ofParts(parts)) : together(words);
         Slip heard = key.map(this::slip).orElse(Slip.NONE);
         boolean arabic = words.stream().allMatch(word -> Scripts.isArabic(word.folded()));
         return heard.rows().isEmpty() && arabic && key.isPresent() ? inArabic(key.get()) : heard;

@@ -1,10 +1,11 @@
 package foretress.lexicon;
 
 import java.util.Arrays;
+import java.util.Set;
 
 /**
  * How far a typed sound of a medicine's name is from a right one. A vowel for another counts {@value #VOWEL}, as do b for v and
- * m for n, which are heard alike; a vowel, an l or an r too many or too few {@value #LOST_VOWEL}; every other slip {@value #SLIP},
+ * m for n and k for s (a c), which are heard alike; a vowel, an l or an r too many or too few {@value #LOST_VOWEL}; every other slip {@value #SLIP},
  * two letters swapped among them. Weights by how such slips come about (from memory).
  */
 final class MedicineSlips {
@@ -13,7 +14,11 @@ final class MedicineSlips {
     static final int VOWEL = 2;
     private static final int NEVER = 1_000;
     /** From so many letters on, slips may cost so much. */
-    private static final int[][] ALLOWED = { { 6, 4 }, { 8, 5 }, { 9, 6 }, { 11, 8 }, { 15, 10 } };
+    private static final int[][] ALLOWED = { { 6, 4 }, { 8, 5 }, { 9, 6 }, { 10, 7 }, { 11, 8 }, { 15, 10 } };
+
+    /** A vowel and a consonant side by side on the keys of a telephone; v is how a w sounds. */
+    private static final Set<String> NEIGHBOURS_ON_KEYS =
+        Set.of("as", "aq", "av", "es", "ed", "er", "ev", "ik", "ol", "op", "ok", "uk");
 
     private MedicineSlips() {}
 
@@ -74,6 +79,9 @@ final class MedicineSlips {
         if (Character.isDigit(a) || Character.isDigit(b) || a == '_' || b == '_') {
             return NEVER;
         }
+        if (NEIGHBOURS_ON_KEYS.contains("" + a + b) || NEIGHBOURS_ON_KEYS.contains("" + b + a)) {
+            return SLIP;
+        }
         boolean alike = isVowel(a) && isVowel(b) || heardAlike(a, b) || heardAlike(b, a);
         return alike ? VOWEL : isVowel(a) == isVowel(b) ? SLIP : LOST_VOWEL + LOST_VOWEL;
     }
@@ -83,6 +91,6 @@ final class MedicineSlips {
     }
 
     private static boolean heardAlike(char a, char b) {
-        return a == 'b' && b == 'v' || a == 'm' && b == 'n';
+        return a == 'b' && b == 'v' || a == 'm' && b == 'n' || a == 'k' && b == 's';
     }
 }

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One key for a chemical name in English, Spanish, French, German, Polish and Italian: the parts of a salt in one order, whether
@@ -45,55 +47,57 @@ final class Nomenclature {
         hydrolizowany hydrolizowana idrolizzato idrolizzata""");
 
     private static final Map<String, String> ANIONS = table("""
-        sulfate sulfato solfato siarczan sulfat
-        sulfite sulfito solfito siarczyn sulfit
-        sulfide sulfuro solfuro sulfure siarczek sulfid
-        persulfate persulfato persolfato nadsiarczan persulfat peroxodisulfat
-        bisulfite bisulfito bisolfito wodorosiarczyn bisulfit hydrogensulfit
-        metabisulfite metabisulfito metabisolfito pirosiarczyn disiarczyn metabisulfit disulfit disulfito
-        thiosulfate tiosulfato tiosolfato tiosiarczan thiosulfat hyposulfite hiposulfito iposolfito
+        sulfate sulfato solfato siarczan siarczanu sulfat
+        sulfite sulfito solfito siarczyn siarczynu sulfit
+        sulfide sulfuro solfuro sulfure siarczek siarczku sulfid
+        persulfate persulfato persolfato nadsiarczan nadsiarczanu persulfat peroxodisulfat
+        bisulfite bisulfito bisolfito wodorosiarczyn wodorosiarczynu bisulfit hydrogensulfit
+        metabisulfite metabisulfito metabisolfito pirosiarczyn pirosiarczynu disiarczyn metabisulfit disulfit disulfito
+        thiosulfate tiosulfato tiosolfato tiosiarczan tiosiarczanu thiosulfat hyposulfite hiposulfito iposolfito
         dithionite ditionito hidrosulfito idrosolfito hydrosulfite podsiarczyn dithionit hydrosulfit
-        chloride cloruro chlorure chlorek chlorid
-        hcl clorhidrato chlorhydrate chlorowodorek dichlorowodorek cloridrato dicloridrato hydrochlorid dihydrochlorid hydrochloride
-        hydroxide hidroxido hydroxyde wodorotlenek idrossido hydroxid
-        peroxide peroxido peroxyde nadtlenek perossido peroxid
-        oxide oxido oxyde tlenek ossido oxid
-        carbonate carbonato weglan carbonat karbonat
+        chloride cloruro chlorure chlorek chlorku chlorid
+        hcl clorhidrato chlorhydrate chlorowodorek chlorowodorku dichlorowodorek cloridrato dicloridrato hydrochlorid dihydrochlorid hydrochloride
+        hydroxide hidroxido hydroxyde wodorotlenek wodorotlenku idrossido hydroxid
+        peroxide peroxido peroxyde nadtlenek nadtlenku perossido peroxid
+        oxide oxido oxyde tlenek tlenku tlenkow ossido oxid
+        carbonate carbonato weglan weglanu carbonat karbonat
         bicarbonate bicarbonato wodoroweglan bicarbonat hydrogencarbonat
         percarbonate percarbonato nadweglan percarbonat
-        nitrate nitrato azotan nitrat
+        nitrate nitrato azotan azotanu nitrat
         subnitrate subnitrato subnitrat
-        acetate acetato octan acetat
-        citrate citrato cytrynian citrat zitrat
+        acetate acetato octan octanu acetat
+        citrate citrato cytrynian cytrynianu citrat zitrat
         phosphate fosfato fosforan phosphat
         pyrophosphate pirofosfato pirofosforan pyrophosphat diphosphat difosforan
         stannate estannato stannato stannat cynian
         silicate silicato krzemian silicat silikat
-        metasilicate metasilicato metakrzemian metasilicat metasilikat
+        metasilicate metasilicato metakrzemian metakrzemianu metasilicat metasilikat
         perborate perborato nadboran perborat
-        bromate bromato bromian bromat
+        bromate bromato bromian bromianu bromat
+        dichromate dicromato bicromato dichromat bichromate dwuchromian dichromian
         bromide bromuro bromure bromek bromid
-        thioglycolate tioglicolato tioglicolate tioglikolan thioglycolat thioglykolat tioglicolaat
+        thioglycolate tioglicolato tioglicolate tioglikolan tioglikolanu thioglycolat thioglykolat tioglicolaat
         thiolactate tiolactato tiolattato tiomleczan thiolactat
-        gluconate gluconato glukonian gluconat
+        gluconate gluconato glukonian glukonianu gluconat
         stearate estearato stearato stearynian stearat
         benzoate benzoato benzoesan benzoat
         sorbate sorbato sorbinian sorbat
         lactate lactato lattato mleczan lactat
-        picramate picramato pikraminian pikramat picramat
+        picramate picramato pikraminian pikraminianu pikramat picramat
         tartrate tartrato winian tartrat
         permanganate permanganato nadmanganian permanganat
         glycolate glicolato glikolan glycolat
         methosulfate metosulfato metosolfato methosulfat""");
 
     private static final Map<String, String> WORDS = table("""
-        red rojo rouge rot rosso czerwony
-        blue azul bleu blau blu niebieski
-        yellow amarillo jaune gelb giallo zolty
-        orange naranja arancio arancione pomaranczowy
-        violet violeta violett viola fioletowy
-        black negro noir schwarz nero czarny
-        brown marron braun brun bruno brazowy
+        hc
+        red rojo roja rouge rot rosso rossa czerwony czerwien
+        blue azul bleu bleue blau blu niebieski blekit
+        yellow amarillo amarilla jaune gelb giallo gialla zolty zolcien
+        orange naranja arancio arancione pomaranczowy oranz
+        violet violette violeta violett viola violetto fioletowy fiolet
+        black negro noir schwarz nero czarny czern
+        brown marron braun brun bruno brazowy braz
         basic basico basica basique basisch basische basischer zasadowy zasadowa zasadowe
         disperse dispers disperso dispersi dispersa dispersas dispersos dispersion dyspersyjny dyspersyjna dyspersyjne
         oil aceite huile ol oel olio olej
@@ -101,11 +105,11 @@ final class Nomenclature {
         protein proteina proteine protein bialko""");
 
     /** They stand before the colour in one tongue and after it in another: "Basic Red 2", "rosso basico 2". */
-    private static final Set<String> FAMILIES = Set.of("basic", "disperse");
+    private static final Set<String> FAMILIES = Set.of("basic", "disperse", "hc");
     /** Polish and Spanish put a vowel between the groups: "metyloizotiazolinon". */
     private static final Pattern GROUP_JOINT = Pattern.compile("(?<=met|et|prop|but|fen)ilo(?=[a-z]{4})");
     private static final Set<String> ACID =
-        Set.of("acid", "acido", "acide", "saure", "kwas", "acidum", "kwasu", "acidi");
+        Set.of("acid", "acido", "acide", "saure", "kwas", "acidum", "kwasu", "acidi", "ac", "kw");
     private static final Map<String, String> MEANINGS = meanings();
     private static final Set<String> LINKS = Set.of("de", "d", "di", "du", "des", "del", "della", "von", "l");
     private static final Set<String> NUMBER_SIGNS = Set.of("no", "nr", "num", "numero");
@@ -155,16 +159,30 @@ final class Nomenclature {
 
     /** Every word of naming: metals, anions, "acid". */
     static Set<String> words() {
-        return MEANINGS.keySet();
+        return Stream.of(MEANINGS.keySet(), WORDS.keySet()).flatMap(Set::stream).collect(Collectors.toSet());
     }
 
     static boolean knows(String word) {
-        return MEANINGS.containsKey(word) || LINKS.contains(word) || WORDS.containsKey(word);
+        return MEANINGS.containsKey(word) || LINKS.contains(word) || WORDS.containsKey(word)
+            || VALENCES.contains(word);
     }
 
     /** What it stands for, the same in every tongue. */
     static String meaning(String word) {
-        return MEANINGS.get(word);
+        return MEANINGS.getOrDefault(word, WORDS.get(word));
+    }
+
+    static boolean isCation(String word) {
+        return CATIONS.containsKey(word);
+    }
+
+    static boolean isAnion(String word) {
+        return ANIONS.containsKey(word);
+    }
+
+    /** The metal a German compound begins with ("Kupfergluconat"); empty where it does not. */
+    static String compoundedMetal(String word) {
+        return COMPOUNDING.stream().filter(word::startsWith).findFirst().orElse("");
     }
 
     private static Map<String, String> meanings() {
@@ -177,6 +195,10 @@ final class Nomenclature {
     /** Of the folded words of one name; empty where they are too few letters to be told by their sound. */
     static String key(List<String> words) {
         List<String> tokens = undissolved(words);
+        boolean family = tokens.stream().anyMatch(Nomenclature::isFamily);
+        if (family && !LabelToken.isNumber(tokens.get(tokens.size() - 1))) {
+            return "";
+        }
         var name = new Nomenclature();
         for (int i = 0; i < tokens.size(); i++) {
             boolean numberNext = i + 1 < tokens.size() && LabelToken.isNumber(tokens.get(i + 1));
@@ -192,6 +214,11 @@ final class Nomenclature {
             }
         }
         return name.key();
+    }
+
+    /** The number of a dye stands last: in "HC Violet 2 Basic Orange 3" the 2 is not the orange's. */
+    private static boolean isFamily(String word) {
+        return FAMILIES.contains(WORDS.getOrDefault(word, ""));
     }
 
     private static List<String> undissolved(List<String> words) {
@@ -255,7 +282,7 @@ final class Nomenclature {
             token.substring(0, token.length() - anion.length()));
     }
 
-    private static String anionAtTheEnd(String token) {
+    static String anionAtTheEnd(String token) {
         for (int from = Math.max(MOST_BEFORE_ANION, token.length() - LONGEST_ANION); from < token.length() - 3;
             from++) {
             if (ANIONS.containsKey(token.substring(from))) {
@@ -310,6 +337,11 @@ final class Nomenclature {
             letters += Character.isLetter(text.charAt(i)) ? 1 : 0;
         }
         return letters;
+    }
+
+    /** A group of a molecule as it sounds within a name. */
+    static String soundOfGroup(String word) {
+        return new Nomenclature().sound(word);
     }
 
     private String sound(String word) {

@@ -135,7 +135,8 @@ final class Pieces {
             return false;
         }
         String between = tokens.get(at).between();
-        boolean joined = between.equals("-") && !LabelWords.CONNECTING.contains(tokens.get(at - 1).folded())
+        boolean joined = (between.equals("-") || between.equals("--"))
+            && !LabelWords.CONNECTING.contains(tokens.get(at - 1).folded())
             || between.equals("(") || between.equals(")-") || between.equals("]-");
         boolean ethoxylated = LabelToken.isNumber(tokens.get(at - 1).folded()) && at - 1 > from
             && LabelWords.ETHOXYLATED.contains(tokens.get(at - 2).folded()) && between.equals(" ");
@@ -343,7 +344,9 @@ final class Pieces {
     boolean saysNothing(int at) {
         LabelToken token = tokens.get(at);
         return token.percent() || LabelToken.isNumber(token.folded())
-            || LabelWords.CONNECTING.contains(token.folded()) && !partOfName(at);
+            || LabelWords.CONNECTING.contains(token.folded()) && !partOfName(at)
+            || at > 0 && LabelToken.isNumber(tokens.get(at - 1).folded()) && token.between().isBlank()
+                && LabelWords.isUnit(token.folded());
     }
 
     /** The o of o-aminophenol is no "or". */
@@ -425,12 +428,13 @@ final class Pieces {
         }
         Optional<Substance> compound = whole ? compound(tokenAt[at], last + 1) : Optional.empty();
         compound.ifPresent(s -> offer(steps, end, new Step(cost + SOME_COMPOUND, at, piece(at, end, compound, false))));
-        if (whole) {
+        Likeness alike = index.alike(letters.substring(at, end), whole && alone(tokenAt[at], last + 1));
+        if (whole && alike.near().size() < 2) {
             damagedInAnyTongue(tokenAt[at], last + 1)
+                .filter(s -> alike.substance().map(Substance::name).orElse(s.name()).equals(s.name()))
                 .ifPresent(s -> offer(steps, end, new Step(cost + DAMAGED + A_LOOK_ALIKE * LookAlikes.SLIP, at,
                     piece(at, end, Optional.of(s), true))));
         }
-        Likeness alike = index.alike(letters.substring(at, end), whole && alone(tokenAt[at], last + 1));
         if (alike.near().stream().anyMatch(s -> !holdsOrdinaryWords(tokenAt[at], last + 1, s))) {
             return;
         }

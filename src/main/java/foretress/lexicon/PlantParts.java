@@ -33,6 +33,7 @@ final class PlantParts {
         "blutenextrakt",
         "rindenextrakt", "rindenpulver", "samenpulver", "fruchtpulver").toList();
     private static final int SHORTEST_PLANT = 4;
+    private static final int SHORTEST_DAMAGED_PART = 6;
 
     private PlantParts() {}
 
@@ -59,6 +60,13 @@ final class PlantParts {
     static String learnt(List<String> words) {
         String plant = plant(words);
         return plant.isEmpty() ? String.join("", words) : plant;
+    }
+
+    /** A word for a part with one slip in it: "cásara". */
+    static String mended(String word) {
+        return word.length() < SHORTEST_DAMAGED_PART || PARTS.contains(word) ? word
+            : PARTS.stream().filter(part -> part.length() >= SHORTEST_DAMAGED_PART && LookAlikes.oneSlip(word, part))
+                .sorted().findFirst().orElse(word);
     }
 
     static boolean namesAPart(List<String> words) {

@@ -131,7 +131,7 @@ class LabelCorpusTest {
             recognised. Weak spots: a digit that is lost or another is never guessed, so a damaged number (CI 77491, steareth-21) is
             unknown, or another number where that exists; names of four letters are read with a slip only where they are harmless; two names run together are
             parted only where both are known. The lists were made by the makers of the reader, whose names in other languages are from
-            memory; nobody else's labels were read.
+            memory; how lists by strangers are read stands below.
             """.formatted(LABELS.size(), LABELS.stream().mapToInt(l -> l.substances().size()).sum(),
             String.join("\n", rows)));
     }
