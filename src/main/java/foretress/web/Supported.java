@@ -7,7 +7,7 @@ import java.util.Optional;
 /** The languages there are words in for a client, English first: the others were drafted from it by machine. */
 public final class Supported {
     public static final String ORIGINAL = "en";
-    public static final List<String> TAGS = List.of(ORIGINAL, "es", "fr", "pl", "ar");
+    public static final List<String> TAGS = List.of(ORIGINAL, "es", "fr", "pl", "ar", "vi");
 
     private Supported() {}
 
