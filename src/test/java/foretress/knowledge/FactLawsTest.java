@@ -58,7 +58,10 @@ class FactLawsTest {
             Answers answers = answers(questions, choice);
             FactValue said = find(finder, def, answers);
             for (Question question : questions) {
-                assertNotBetter(finder, def, answers.without(question.id()), said);
+                // A retired question left blank is not left unsaid: the list that took its place has been answered.
+                if (!question.retired() || answers.to("treatments").isEmpty()) {
+                    assertNotBetter(finder, def, answers.without(question.id()), said);
+                }
                 if (question.unsure()) {
                     assertNotBetter(finder, def, answers.with(question.id(), Answer.DONT_KNOW), said);
                 }

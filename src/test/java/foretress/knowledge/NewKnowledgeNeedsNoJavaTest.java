@@ -72,20 +72,22 @@ class NewKnowledgeNeedsNoJavaTest {
               root-colour: { grey: covers, lasts: for-good, source: ways-from-memory }
               mould-and-glaze: { lasts: some-months, source: ways-from-memory }
             """);
-        for (String language : List.of("en", "es")) {
-            for (String part : List.of("can", "cannot", "client")) {
+        for (String language : Loaded.KNOWLEDGE.languages()) {
+            boolean forStaff = List.of("en", "es").contains(language);
+            for (String part : forStaff ? List.of("can", "cannot", "client") : List.of("client")) {
                 put("words/" + language + "/ways.yaml", "\n" + part + ":\n",
                     "\n" + part + ":\n  root-colour: This.\n  mould-and-glaze: That.\n");
             }
-            put("words/" + language + "/services.yaml", "chemistries:\n",
-                "chemistries:\n  root-dye: root dye\n  mould-acid: mould acid\n");
+            if (forStaff) {
+                put("words/" + language + "/services.yaml", "chemistries:\n",
+                    "chemistries:\n  root-dye: root dye\n  mould-acid: mould acid\n");
+            }
             put("words/" + language + "/answers.yaml", "  treatment:\n",
                 "  treatment:\n    metal-mousse: mousse with metal\n");
             Files.writeString(folder.resolve("words/" + language + "/more.yaml"), """
                 questions: { treatments: { options: { metal-mousse: Mousse with metal } } }
                 services: { root-colour: Root colour, mould-and-glaze: Mould and glaze }
-                steps: { root-colour: root colour, mould: mould, glaze: glaze }
-                """);
+                """ + (forStaff ? "steps: { root-colour: root colour, mould: mould, glaze: glaze }\n" : ""));
         }
         files = KnowledgeFiles.ofFolder(folder);
     }
