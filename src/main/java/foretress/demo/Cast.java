@@ -58,7 +58,7 @@ final class Cast {
             client("Jon", "Abbot", "1990-03-28", "colour-whole", "too soon for the test").in(1, 10),
             client("Pia", "Nord", today.minusYears(15).minusMonths(3).toString(), "fashion-colour", "under age")
                 .in(3, 16).with("juno"),
-            client("Nell", "Ashdown", "1976-05-09", "plant-colour",
+            client("Nell", "Ashdown", "1976-05-09", "reconditioning",
                 "a returning client: one visit closed, the next with another answer").in(-1, 16)
                 .has(Told.CLOSED),
             client("Lucía", "Ferrer", "1969-05-21", "highlights", "answers in Spanish: try this one").in(5, 15)

@@ -48,19 +48,20 @@ public class DemoClosed {
         Staff petra = QuarkusTransaction.requiringNew().call(() -> Staff.byLogin("petra").orElseThrow());
         QuarkusTransaction.requiringNew().run(() -> askAgain(Visit.findById(visitId)));
         UUID assessment = QuarkusTransaction.requiringNew().call(() -> assessed.now(Visit.findById(visitId)).id());
-        var choice = new Choice(Verdict.PROCEED_WITH_CHANGES, Optional.empty(), "A strand first; off after 45 minutes.",
-            Optional.empty());
+        var choice =
+            new Choice(Verdict.PROCEED_WITH_CHANGES, Optional.empty(), "Lukewarm water only; off after 20 minutes.",
+                Optional.empty());
         decisions.record(visitId, petra,
             new Wanted(UUID.randomUUID(), assessment, 0, List.of(choice), Optional.empty()));
         List<Booked> planned = QuarkusTransaction.requiringNew().call(() -> Decisions.planned(Visit.findById(visitId)));
         var used =
-            new Used(Optional.of(AppliedTo.WHOLE), "Fernholm plant colour", "P-204", "chestnut", "1 : 3", "", "", "45",
+            new Used(Optional.of(AppliedTo.WHOLE), "Fernholm hair mask", "M-204", "", "", "", "", "20",
                 Planned.NOTHING);
         closings.keep(visitId, petra, UUID.randomUUID(), 0,
             new Closing(planned,
                 planned.stream().collect(Collectors.toMap(Booked::serviceId, one -> Course.AS_PLANNED)),
-                List.of(used), Optional.of(StrandTrial.GOOD), Wrong.NOTHING, "Even, warm, no itch.",
-                "Liked it; wants it lighter before summer.", ""));
+                List.of(used), Optional.of(StrandTrial.GOOD), Wrong.NOTHING, "Soft, no itch.",
+                "Liked it; wants a colour before summer.", ""));
     }
 
     /** What has a shelf life is put once more, and nothing changed. */

@@ -306,13 +306,13 @@ class DecisionBrowserTest {
             signIn(page, "petra", "/visits/" + visit);
             List<String> acts =
                 page.locator(".reasons > li:has(> .because > details.why > ul.reasons) > p").allTextContents();
-            assertThat(acts).contains("Ask again: Past reactions", "Ask again: Your medicines").doesNotHaveDuplicates();
+            assertThat(acts).contains("Ask again: Past reactions", "Ask again: Your health").doesNotHaveDuplicates();
             assertThat(page.locator("main .reasons > li:not(.ask):not(.pair)").count()).as("findings and acts")
                 .isGreaterThan(60);
             assertThat(page.evaluate(UNCOUNTED)).as("acts that do not say how many they settle").isEqualTo(List.of());
             assertThat(page.evaluate(NO_SOURCE)).as("findings without their source").isEqualTo(List.of());
             page.locator("details.more > summary").click();
-            page.locator(".reasons > li:has-text('Ask again: Your medicines') > .because > details > summary").first()
+            page.locator(".reasons > li:has-text('Ask again: Your health') > .because > details > summary").first()
                 .click();
             look(page, "unsure-open");
         }

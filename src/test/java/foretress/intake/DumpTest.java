@@ -46,7 +46,8 @@ class DumpTest {
     /** As long as this is a column value, or longer, it is a sealed text and only its length is looked at. */
     private static final int SEALED = 300;
     private static final int CLIENTS = 4;
-    private static final Map<String, List<String>> QUIET = Map.of(),
+    /** Both open two pages more: how many pages were opened lies in clear, and docs/why says so. */
+    private static final Map<String, List<String>> QUIET = Map.of("treatments.what", List.of("salon-colour")),
         WEIGHTY = Map.of("darkening-lotion", List.of("some-time-ago"), "asthma", List.of("yes"));
 
     @Inject OpenSalon salon;

@@ -201,7 +201,7 @@ class WholePathTest {
         Answering client = client(told).agree().all().readBack().sign("Ottilie Brandt");
         told.put("darkening-lotion", List.of("yes"));
         client.walker().open("/answers/treatments").expect(200);
-        client.page().page();
+        client.page().page().page();
         Walker done = client.walker().open("/answers/done").expect(200);
         assertThat(done.text()).contains("Not signed yet", "Signed before the change")
             .doesNotContain("Signed. Thank you");
@@ -403,24 +403,23 @@ class WholePathTest {
         assertThat(again.walker().at()).isEqualTo("/answers/last-time");
         assertThat(QuarkusTransaction.requiringNew().call(() -> KeptTopic.sent(visit))).isEmpty();
         told.put("henna", List.of("yes"));
-        again.send(Map.of("changed", List.of("home-colour")));
-        assertThat(again.walker().at()).isEqualTo("/answers/home-colour");
+        again.send(Map.of("changed", List.of("treatments")));
+        assertThat(again.walker().at()).isEqualTo("/answers/treatments");
         again.all().readBack().sign("Ottilie Brandt");
         assertThat(again.walker().at()).isEqualTo("/answers/done");
-        assertThat(again.pages()).contains("/answers/home-colour").doesNotContain("/answers/reactions");
+        assertThat(again.pages()).contains("/answers/treatments").doesNotContain("/answers/reactions");
     }
 
     @Test
     @DisplayName("R52: what was not known last time, and what has passed its time, is asked again")
     void whatWasNotKnownIsAskedAgain() {
-        Map<String, List<String>> told = new HashMap<>(Map.of("henna", List.of("dont-know"), "henna-powder",
-            List.of("dont-know")));
+        Map<String, List<String>> told = new HashMap<>(Map.of("clinic-patch-test", List.of("dont-know")));
         Answering again = comesAgain(signed(told), told);
         told.clear();
         again.readBack();
-        assertThat(again.walker().at()).startsWith("/answers/home-colour");
-        assertThat(again.walker().page().select("[name=henna]")).isNotEmpty();
-        assertThat(again.walker().page().select("[name=home-colour]")).isEmpty();
+        assertThat(again.walker().at()).startsWith("/answers/elsewhere");
+        assertThat(again.walker().page().select("[name=clinic-patch-test]")).isNotEmpty();
+        assertThat(again.walker().page().select("[name=work-exposure]")).isEmpty();
     }
 
     @Test
