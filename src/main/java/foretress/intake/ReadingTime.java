@@ -62,7 +62,7 @@ class ReadingTime implements HowLong {
     private static long counted(Question question, Words words) {
         Words.QuestionWords said = words.question(question.id());
         Stream<String> options = question.options().stream().map(code -> words.option(question.id(), code));
-        return Stream.concat(Stream.of(said.ask(), said.hint()), options)
+        return Stream.concat(Stream.of(said.row()), options)
             .mapToLong(text -> text.split("\\s+").length).sum();
     }
 }

@@ -4,6 +4,7 @@ import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
 import foretress.web.NameCharacters;
+import foretress.web.SpokenLanguages;
 import foretress.web.StaffLanguage;
 import foretress.web.Supported;
 import io.quarkus.qute.CheckedTemplate;
@@ -41,7 +42,8 @@ public class LanguageReviewPages {
         implements TemplateInstance {}
 
     /** @param dir which way its script runs */
-    public record Draft(String tag, String name, String ownName, String dir, boolean chosen, Optional<Read> read,
+    public record Draft(String tag, String name, String ownName, String dir, boolean chosen, boolean shown,
+        Optional<Read> read,
         int missing) {}
 
     /** @param changed sentences that are no longer as they were then */
@@ -53,13 +55,16 @@ public class LanguageReviewPages {
     public record Line(String english, String own, boolean again) {}
 
     private final LanguageReviews reviews;
+    private final SpokenLanguages spoken;
     private final SettingsWords words;
     private final Who who;
     private final StaffLanguage staff;
 
-    LanguageReviewPages(LanguageReviews reviews, SettingsWords words, Who who, StaffLanguage staff) {
+    LanguageReviewPages(LanguageReviews reviews, SpokenLanguages spoken, SettingsWords words, Who who,
+        StaffLanguage staff) {
         this.staff = staff;
         this.reviews = reviews;
+        this.spoken = spoken;
         this.words = words;
         this.who = who;
     }
@@ -77,7 +82,7 @@ public class LanguageReviewPages {
     private Draft draft(String tag, ClientSentences sentences) {
         Locale locale = Locale.forLanguageTag(tag);
         return new Draft(tag, locale.getDisplayLanguage(staff.locale()), locale.getDisplayLanguage(locale),
-            tag.equals("ar") ? "rtl" : "ltr", Salon.the().languageTags().contains(tag),
+            tag.equals("ar") ? "rtl" : "ltr", Salon.the().languageTags().contains(tag), spoken.tags().contains(tag),
             LanguageReview.of(tag).map(review -> read(review, sentences)), sentences.missing().size());
     }
 

@@ -42,7 +42,7 @@ class EveryFormIsKeptTest {
             Map.entry("{topic}", "reactions"), Map.entry("{token}", "t".repeat(43)),
             Map.entry("{code}", "c".repeat(43)), Map.entry("{key}", uuid()),
             Map.entry("{test}", uuid()), Map.entry("{photo}", uuid()), Map.entry("{note}", uuid()),
-            Map.entry("{entry}", uuid()));
+            Map.entry("{tag}", "es"), Map.entry("{entry}", uuid()));
     private static final Map<Role, String> LOGINS =
         Map.of(Role.STYLIST, "petra", Role.DESK, "sanna", Role.OWNER, "edda");
     /** Never shown again, whatever happens. */
