@@ -10,16 +10,13 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** The visit as a calendar file (RFC 5545): where and when, never what for. */
 @Path("/answers/visit.ics")
 public class VisitCalendar {
-    private static final DateTimeFormatter UTC =
-        DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
     /** Octets on a line before it is folded (section 3.1). */
     private static final int LONGEST = 75;
 
@@ -45,10 +42,15 @@ public class VisitCalendar {
 
     private String text(Visit visit, Salon salon, Instant now) {
         return List.of("BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Foretress//Salon visits//EN", "BEGIN:VEVENT",
-            "UID:" + visit.id + "@foretress", "DTSTAMP:" + UTC.format(now), "DTSTART:" + UTC.format(visit.startsAt),
+            "UID:" + visit.id + "@foretress", "DTSTAMP:" + utc(now), "DTSTART:" + utc(visit.startsAt),
             "SUMMARY:" + escaped(speech.say().done_calendar_summary(salon.name)),
             "LOCATION:" + escaped(salon.address + ", " + salon.town), "END:VEVENT", "END:VCALENDAR").stream()
             .map(VisitCalendar::folded).collect(Collectors.joining("\r\n", "", "\r\n"));
+    }
+
+    /** As the standard writes a moment (section 3.3.5): 20260611T130000Z. */
+    private static String utc(Instant moment) {
+        return moment.truncatedTo(ChronoUnit.SECONDS).toString().replaceAll("[-:]", "");
     }
 
     private static String escaped(String text) {

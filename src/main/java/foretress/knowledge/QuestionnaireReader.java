@@ -80,8 +80,8 @@ final class QuestionnaireReader {
         var question = new Question(IdSyntax.read(entry.at("id")), kind, options(entry, kind), entry.yes("unsure"),
             entry.yes("private"),
             askedFor(entry), when(entry, "when"), entry.yes("required"), entry.at("keeps").oneOf(KEEPS, "shelf life"),
-            entry.yes("record"), when(entry, "or-when"), rows(entry, kind), entry.maybe("if-unsure").map(Yaml::text),
-            entry.yes("retired"));
+            entry.yes("record"), new Question.Put(when(entry, "or-when"), rows(entry, kind),
+                entry.maybe("if-unsure").map(Yaml::text), entry.yes("retired")));
         if (questions.putIfAbsent(question.id(), question) != null) {
             entry.at("id").complain("two questions are called '%s'".formatted(question.id()));
         }
@@ -176,7 +176,6 @@ final class QuestionnaireReader {
     private static Question withoutOpening(Question q) {
         return new Question(q.id(), q.kind(), q.options(), q.unsure(), q.personal(), q.askedFor(), Map.of(),
             q.required(), q.keeps(),
-            q.recordOnly(), q.orWhen(), q.rows(), q.ifUnsure(),
-            q.retired());
+            q.recordOnly(), q.put());
     }
 }

@@ -16,17 +16,11 @@ import java.util.Set;
  * @param required must be answered ("don't know" is an answer) before the answers can be signed
  * @param keeps how long the answer stays good
  * @param recordOnly read by the record alone; no fact is made of it
- * @param orWhen earlier answers of which each alone opens it as well; empty where nothing else does
- * @param rows of {@link Kind#TREATMENTS}: what one ticks before anything is said about it
- * @param ifUnsure what it reads as, unasked, where its opener is not known: the answer to this question, or {@link #NOT_KNOWN};
- *     empty where it is asked all the same
- * @param retired no longer put to anybody; what was answered before still counts and can still be changed
+ * @param put what is particular about how it is put
  */
 public record Question(String id, Kind kind, List<String> options, boolean unsure, boolean personal,
     Set<String> askedFor,
-    Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly,
-    Map<String, List<String>> orWhen, List<Row> rows, Optional<String> ifUnsure,
-    boolean retired) {
+    Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly, Put put) {
     public static final String DONT_KNOW = "dont-know";
     public static final String RATHER_NOT_SAY = "rather-not-say";
     /** In a several-of question this option excludes all others. */
@@ -57,16 +51,43 @@ public record Question(String id, Kind kind, List<String> options, boolean unsur
         }
     }
 
+    /**
+     * What is particular about how a question is put.
+     *
+     * @param orWhen earlier answers of which each alone opens it as well; empty where nothing else does
+     * @param rows of {@link Kind#TREATMENTS}: what one ticks before anything is said about it
+     * @param ifUnsure what it reads as, unasked, where its opener is not known: the answer to this question, or {@link #NOT_KNOWN};
+     *     empty where it is asked all the same
+     * @param retired no longer put to anybody; what was answered before still counts and can still be changed
+     */
+    public record Put(Map<String, List<String>> orWhen, List<Row> rows, Optional<String> ifUnsure, boolean retired) {}
+
     /** Put as ever, opened in one way; of treatments each kind is a row. */
     public Question(String id, Kind kind, List<String> options, boolean unsure, boolean personal, Set<String> askedFor,
         Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly) {
-        this(id, kind, options, unsure, personal, askedFor, when, required, keeps, recordOnly, Map.of(),
-            kind == Kind.TREATMENTS ? options.stream().map(Row::of).toList() : List.of(), Optional.empty(), false);
+        this(id, kind, options, unsure, personal, askedFor, when, required, keeps, recordOnly, new Put(Map.of(),
+            kind == Kind.TREATMENTS ? options.stream().map(Row::of).toList() : List.of(), Optional.empty(), false));
+    }
+
+    public Map<String, List<String>> orWhen() {
+        return put.orWhen();
+    }
+
+    public List<Row> rows() {
+        return put.rows();
+    }
+
+    public Optional<String> ifUnsure() {
+        return put.ifUnsure();
+    }
+
+    public boolean retired() {
+        return put.retired();
     }
 
     /** The row a treatment of this kind stands under. */
     public Optional<Row> row(String kind) {
-        return rows.stream().filter(r -> r.kinds().contains(kind)).findFirst();
+        return rows().stream().filter(r -> r.kinds().contains(kind)).findFirst();
     }
 
     public enum Kind { ONE_OF, SEVERAL_OF, SAID_DATE, HAIR_LENGTH, TREATMENTS, MEDICINES, INGREDIENTS, NOTE }

@@ -26,13 +26,18 @@ class LanguageReview extends Stored {
 
     protected LanguageReview() {}
 
-    LanguageReview(String language, String reader, Map<String, String> marks, UUID madeBy, Instant madeAt) {
-        super(language, reader, madeBy, madeAt);
+    /** Marks as they are kept. */
+    static String written(Map<String, String> marks) {
+        return marks.entrySet().stream().map(mark -> mark.getKey() + " " + mark.getValue())
+            .collect(Collectors.joining("\n"));
+    }
+
+    /** @param sentences as {@link #written} writes them */
+    LanguageReview(String language, String reader, String sentences, UUID madeBy, Instant madeAt) {
+        super(language, reader, sentences, madeBy, madeAt);
         this.language = language;
         this.reader = reader;
-        this.sentences =
-            marks.entrySet().stream().map(mark -> mark.getKey() + " " + mark.getValue())
-                .collect(Collectors.joining("\n"));
+        this.sentences = sentences;
         this.madeBy = madeBy;
         this.madeAt = madeAt;
     }

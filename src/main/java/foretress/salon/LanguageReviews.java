@@ -64,7 +64,8 @@ public class LanguageReviews implements AtStart {
     public void read(String tag, String reader, UUID staff) {
         QuarkusTransaction.requiringNew().run(() -> {
             LanguageReview.of(tag).ifPresent(before -> before.takeBack(clock.instant()));
-            new LanguageReview(tag, reader, sentences(tag).marks(), staff, clock.instant()).persist();
+            new LanguageReview(tag, reader, LanguageReview.written(sentences(tag).marks()), staff, clock.instant())
+                .persist();
             note("let a language be shown", tag, staff);
         });
         tell();

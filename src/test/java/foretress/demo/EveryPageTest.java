@@ -71,6 +71,8 @@ class EveryPageTest {
           const list = document.querySelector('main select[name$=".what"], main input[name$=".name"]');
           for (const name of new Set(boxes.map(b => b.name))) {
             const group = boxes.filter(b => b.name === name);
+            const notKnown = name.endsWith('.precision') && group.find(b => b.value === 'dont-know');
+            if (notKnown) { notKnown.click(); continue; }
             if (group.some(b => b.checked) || list && !group.some(b => b.value === 'none')) continue;
             const wanted = ['none', 'no', 'never', 'yes', 'typed'].map(v => group.find(b => b.value === v)).find(b => b) ?? group[0];
             if (group.length > 1 || wanted.value !== 'dont-know') wanted.click();

@@ -27,7 +27,7 @@ class ImpliedTest {
         Map<String, List<String>> orWhen, Optional<String> ifUnsure) {
         return new Question(id, kind, List.of("yes", "blisters", "no"), true, false, Set.of(), when, true,
             Keeps.THE_DAY,
-            false, orWhen, List.of(), ifUnsure, false);
+            false, new Question.Put(orWhen, List.of(), ifUnsure, false));
     }
 
     private static Question followUp(String id, Kind kind, String opener, String ifUnsure) {

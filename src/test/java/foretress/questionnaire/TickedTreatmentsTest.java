@@ -24,9 +24,9 @@ import org.junit.jupiter.api.Test;
 class TickedTreatmentsTest {
     private final Question done = new Question("done", Kind.TREATMENTS,
         List.of("box", "henna-pure", "henna-dark", "perm"), true, false, Set.of(), Map.of(), true, Keeps.THE_DAY, false,
-        Map.of(), List.of(new Row("box", List.of("box"), Optional.of("home")),
+        new Question.Put(Map.of(), List.of(new Row("box", List.of("box"), Optional.of("home")),
             new Row("henna-dark", List.of("henna-pure", "henna-dark"), Optional.empty()), Row.of("perm")),
-        Optional.empty(), false);
+            Optional.empty(), false));
     private final SaidTreatment perm =
         new SaidTreatment("perm", new InYear(Year.of(2023)), "whole", "salon", "once");
 

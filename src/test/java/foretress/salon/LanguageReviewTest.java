@@ -71,7 +71,8 @@ class LanguageReviewTest {
         assertThat(marks).containsKey(path);
         marks.put(path, "0");
         QuarkusTransaction.requiringNew()
-            .run(() -> new LanguageReview("es", "Ines Vidal", marks, salon.stylist().id, clock.instant()).persist());
+            .run(() -> new LanguageReview("es", "Ines Vidal", LanguageReview.written(marks), salon.stylist().id,
+                clock.instant()).persist());
         Walker edda = salon.as("edda").open("/languages");
         assertThat(edda.page().text()).contains("One sentence changed since.");
         assertThat(edda.open("/languages/es").page().select("td strong")).hasSize(1);
