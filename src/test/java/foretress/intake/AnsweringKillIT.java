@@ -25,7 +25,7 @@ class AnsweringKillIT {
     /** Milliseconds after an acknowledgement within which the process dies. */
     private static final int SOON = 40;
     /** Pages of the path; kills fall anywhere on it. */
-    private static final int PAGES = 9;
+    private static final int PAGES = 5;
 
     private final Random random = new Random(20261124);
     private final Map<String, Integer> acknowledged = new HashMap<>();
