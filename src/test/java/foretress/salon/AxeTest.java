@@ -178,19 +178,23 @@ class AxeTest {
             Page page = context.newPage();
             Page otherPage = other.newPage();
             for (String route : pages(Right.Kind.GUEST)) {
-                if (!List.of("/answers/short-visit", "/answers/last-time").contains(route)) {
-                    paths(route, "").forEach(path -> look(path.equals("/code") ? otherPage : page, path));
+                if (!List.of("/answers/short-visit", "/answers/last-time", "/answers/visit.ics").contains(route)) {
+                    paths(route, "")
+                        .forEach(path -> lookWhereAsked(path.equals("/code") ? otherPage : page, path, route));
                 }
             }
         }
     }
 
-    @Test
-    void whatWasSaidLastTime() {
-        Walker phone = client().all().readBack().sign("Ottilie Brandt").walker();
-        phone.open(knocking.link(make.again(visit))).send(Map.of("day", "4", "month", "3", "year", "1965"));
-        try (BrowserContext context = as(phone, true)) {
-            look(context.newPage(), "/answers/last-time");
+    /** A topic that asks this client nothing leads on. */
+    private void lookWhereAsked(Page page, String path, String route) {
+        if (!route.contains("{topic}")) {
+            look(page, path);
+            return;
+        }
+        assertThat(open(page, path)).as(path).isEqualTo(200);
+        if (URI.create(page.url()).getPath().equals(path)) {
+            examine(page);
         }
     }
 
