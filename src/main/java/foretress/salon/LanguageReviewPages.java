@@ -82,7 +82,7 @@ public class LanguageReviewPages {
     private Draft draft(String tag, ClientSentences sentences) {
         Locale locale = Locale.forLanguageTag(tag);
         return new Draft(tag, locale.getDisplayLanguage(staff.locale()), locale.getDisplayLanguage(locale),
-            tag.equals("ar") ? "rtl" : "ltr", Salon.the().languageTags().contains(tag), spoken.tags().contains(tag),
+            Supported.dir(tag), Salon.the().languageTags().contains(tag), spoken.tags().contains(tag),
             LanguageReview.of(tag).map(review -> read(review, sentences)), sentences.missing().size());
     }
 

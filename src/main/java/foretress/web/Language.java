@@ -41,6 +41,6 @@ public class Language {
 
     /** Which way the script runs, for the html element. */
     public String getDir() {
-        return tag.equals("ar") ? "rtl" : "ltr";
+        return Supported.dir(tag);
     }
 }

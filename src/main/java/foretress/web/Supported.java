@@ -11,6 +11,11 @@ public final class Supported {
 
     private Supported() {}
 
+    /** Which way its script runs, as the html element says it. */
+    public static String dir(String tag) {
+        return tag.equals("ar") ? "rtl" : "ltr";
+    }
+
     /** The supported tag for what was asked, itself or its plain language: es-MX gives es. */
     public static Optional<String> match(String tag) {
         if (tag == null || tag.isBlank()) {
