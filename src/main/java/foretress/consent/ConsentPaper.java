@@ -6,6 +6,7 @@ import foretress.consent.ConsentText.Section;
 import foretress.consent.PaperFlow.Cell;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The signed consent on paper: black on white, room for the punch, every weight by shape and word. Its words are those of
@@ -151,17 +152,25 @@ public final class ConsentPaper {
             particularsTop = sheet.cursor();
         }
         float lowest = sheet.cursor();
+        float label = labels(62, column / 2, 12, pairs.stream().map(Line.Pair::label));
         sheet.moveTo(particularsTop);
         for (ConsentText.Line.Pair pair : pairs) {
             sheet.rule(start, column, 0.75f, 0.6f);
             sheet.down(4.5f);
             sheet.row(
-                Cell.of(start, 62, FontFace.LABEL, 12, TEXT_LEADING, pair.label()),
-                Cell.of(start + 63, column - 63, pair == pairs.get(0) && start == 0 ? FontFace.STRONG : FontFace.TEXT,
-                    TEXT, TEXT_LEADING, pair.value()));
+                Cell.of(start, label, FontFace.LABEL, 12, TEXT_LEADING, pair.label()),
+                Cell.of(start + label + 1, column - label - 1,
+                    pair == pairs.get(0) && start == 0 ? FontFace.STRONG : FontFace.TEXT, TEXT, TEXT_LEADING,
+                    pair.value()));
             sheet.down(4);
         }
         sheet.moveTo(start == 0 ? sheet.cursor() : Math.min(lowest, sheet.cursor()));
+    }
+
+    /** Room for the longest of these labels in points: at least and at most so much. */
+    private static float labels(float least, float most, float size, Stream<String> labels) {
+        float longest = (float) labels.mapToDouble(label -> FontFace.LABEL.width(label, size) + 8).max().orElse(least);
+        return Math.min(most, Math.max(least, longest));
     }
 
     private void statement(Line line) {
@@ -326,10 +335,11 @@ public final class ConsentPaper {
         heading(words.say("how.heading"), sheet.height(small(story)) + 66);
         sheet.row(small(story));
         sheet.down(5);
+        float label = labels(72, sheet.width / 4, 10, words.prints().stream().map(Map.Entry::getKey));
         for (Map.Entry<String, String> print : words.prints()) {
             sheet.row(
-                Cell.of(0, 72, FontFace.LABEL, 10, 12, print.getKey()),
-                Cell.of(73, sheet.width - 73, FontFace.TEXT, SMALL, 12, print.getValue()));
+                Cell.of(0, label, FontFace.LABEL, 10, 12, print.getKey()),
+                Cell.of(label + 1, sheet.width - label - 1, FontFace.TEXT, SMALL, 12, print.getValue()));
         }
     }
 }
