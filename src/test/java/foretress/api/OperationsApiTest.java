@@ -196,6 +196,14 @@ class OperationsApiTest {
     }
 
     @ParameterizedTest
+    @DisplayName("A language nobody has words in is refused by name, and no other is given in its place")
+    @ValueSource(strings = { "xx", "de", "english", "e" })
+    void aLanguageThereAreNoWordsInIsRefused(String language) {
+        JsonNode problem = problem(Programs.with(everything).get("/api/v1/questionnaire?language=" + language), 422);
+        assertThat(problem.get("errors").findValuesAsText("pointer")).containsExactly("/language");
+    }
+
+    @ParameterizedTest
     @DisplayName("E8: what is no JSON, or not ours, is a problem")
     @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
         "`` | 400", "{ | 400", "{\"text\":\"a\"} trailing | 400", "{\"text\":\"a\",\"text\":\"b\"} | 400",
