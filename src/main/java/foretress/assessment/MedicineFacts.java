@@ -2,9 +2,13 @@ package foretress.assessment;
 
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
+import foretress.questionnaire.Medicine.Dose;
+import foretress.questionnaire.Medicine.LastTaken;
+import foretress.questionnaire.Medicine.Route;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -20,11 +24,13 @@ import java.util.stream.Stream;
  */
 final class MedicineFacts {
     /** Away from the places where skin tests are done: inside the elbow, behind the ear, the neck. */
-    private static final String AWAY = "skin-elsewhere";
-    private static final Set<String> ON_SKIN = Set.of("skin", "scalp", AWAY);
-    private static final Set<String> NOT_THROUGH_THE_BODY = Set.of("skin", "scalp", AWAY, "inhaled", "eye-nose");
-    private static final Set<String> OVER_A_WEEK_AGO = Set.of("month", "longer");
-    private static final Set<String> NOT_ON_SKIN = Set.of("inhaled", "eye-nose", "mouth", "injection");
+    private static final Route AWAY = Route.SKIN_ELSEWHERE;
+    private static final Set<Route> ON_SKIN = EnumSet.of(Route.SKIN, Route.SCALP, AWAY);
+    private static final Set<Route> NOT_THROUGH_THE_BODY =
+        EnumSet.of(Route.SKIN, Route.SCALP, AWAY, Route.INHALED, Route.EYE_NOSE);
+    private static final Set<LastTaken> OVER_A_WEEK_AGO = EnumSet.of(LastTaken.MONTH, LastTaken.LONGER);
+    private static final Set<Route> NOT_ON_SKIN =
+        EnumSet.of(Route.INHALED, Route.EYE_NOSE, Route.MOUTH, Route.INJECTION);
 
     /** What a client who says "a low dose" has been told it means, in mg of prednisone a day. */
     private static final int LOW_DOSE_MG = 10;
@@ -57,15 +63,15 @@ final class MedicineFacts {
             return !read.as().isEmpty() && names.containsAll(read.as());
         }
 
-        String route() {
+        Route route() {
             return line.route();
         }
 
-        String dose() {
+        Dose dose() {
             return line.dose();
         }
 
-        String lastTaken() {
+        LastTaken lastTaken() {
             return line.lastTaken();
         }
     }
@@ -84,7 +90,7 @@ final class MedicineFacts {
 
         /** Last taken longer than a month ago: how long ago is not known, so it may count and may not. */
         Span ifLongAgo(Taken medicine) {
-            return medicine.lastTaken().equals("longer") ? new Span(0, worst) : this;
+            return medicine.lastTaken() == LastTaken.LONGER ? new Span(0, worst) : this;
         }
     }
 
@@ -98,7 +104,7 @@ final class MedicineFacts {
         boolean longAgoCounts = how.pastMonths().map(months -> months.in(asking.policy()) > 1).orElse(true);
         Span longAgo = longAgoCounts ? new Span(0, 1) : Span.NONE;
         return value(def, medicine -> !medicine.isOneOf(how) || ointment(medicine, how) ? Span.NONE
-            : medicine.lastTaken().equals("longer") ? longAgo : Span.exactly(1));
+            : medicine.lastTaken() == LastTaken.LONGER ? longAgo : Span.exactly(1));
     }
 
     /** Tacrolimus on the skin works there and not through the body: it counts among the creams, not here. */
@@ -121,7 +127,7 @@ final class MedicineFacts {
 
     private Span throughTheBody(Taken medicine) {
         var typed = new SteroidDose(medicine.line().name(), medicine.read().as());
-        boolean low = medicine.dose().equals("low") && asking.policy().figure("steroid-low-dose-mg") >= LOW_DOSE_MG;
+        boolean low = medicine.dose() == Dose.LOW && asking.policy().figure("steroid-low-dose-mg") >= LOW_DOSE_MG;
         if (!low || typed.above(LOW_DOSE_MG)) {
             return Span.exactly(2);
         }
@@ -134,7 +140,7 @@ final class MedicineFacts {
             boolean cream = medicine.isOneOf(how.of()) && !NOT_ON_SKIN.contains(medicine.route());
             boolean onSkin = medicine.isOneOf(how.medicines().alsoOnSkin()) && ON_SKIN.contains(medicine.route());
             return cream || onSkin
-                ? Span.exactly(OVER_A_WEEK_AGO.contains(medicine.lastTaken()) || medicine.route().equals(AWAY) ? 1 : 2)
+                ? Span.exactly(OVER_A_WEEK_AGO.contains(medicine.lastTaken()) || medicine.route() == AWAY ? 1 : 2)
                 : Span.NONE;
         });
     }
@@ -146,9 +152,9 @@ final class MedicineFacts {
                 return Span.NONE;
             }
             Span span = switch (medicine.lastTaken()) {
-                case "month" -> Span.exactly(2);
-                case "longer" -> new Span(1, 2);
-                default -> Span.exactly(3);
+                case MONTH -> Span.exactly(2);
+                case LONGER -> new Span(1, 2);
+                case NOW, WEEK, DONT_KNOW, NOT_ASKED -> Span.exactly(3);
             };
             return medicine.classes().size() > 1 || medicine.isAmong(how.medicines().lighter())
                 ? new Span(0, span.worst()) : span;
@@ -177,8 +183,8 @@ final class MedicineFacts {
     FactValue retinoid(FactDef def, FactDef.Computation how) {
         boolean longAgoCounts = how.pastMonths().map(months -> months.in(asking.policy()) > 1).orElse(true);
         return value(def, medicine -> {
-            boolean skin = medicine.route().equals("skin") || medicine.route().equals(AWAY);
-            boolean longAgo = medicine.lastTaken().equals("longer");
+            boolean skin = medicine.route() == Route.SKIN || medicine.route() == AWAY;
+            boolean longAgo = medicine.lastTaken() == LastTaken.LONGER;
             if (!medicine.isOneOf(how.of()) || longAgo && (skin || !longAgoCounts)) {
                 return Span.NONE;
             }
@@ -192,7 +198,7 @@ final class MedicineFacts {
             if (!medicine.isOneOf(how.of()) || NOT_ON_SKIN.contains(medicine.route())) {
                 return Span.NONE;
             }
-            boolean somewhere = medicine.route().equals("skin") || medicine.route().equals(AWAY);
+            boolean somewhere = medicine.route() == Route.SKIN || medicine.route() == AWAY;
             return (somewhere ? new Span(0, 1) : Span.exactly(1)).ifLongAgo(medicine);
         });
     }

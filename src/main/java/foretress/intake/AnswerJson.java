@@ -124,8 +124,8 @@ public final class AnswerJson {
     }
 
     private static ObjectNode medicine(Medicine m) {
-        return NODE.objectNode().put("name", m.name()).put("dose", m.dose()).put("route", m.route())
-            .put("lastTaken", m.lastTaken());
+        return NODE.objectNode().put("name", m.name()).put("dose", m.dose().code())
+            .put("route", m.route().code()).put("lastTaken", m.lastTaken().code());
     }
 
     private static Medicine medicine(JsonNode n) {

@@ -112,8 +112,9 @@ public final class AnswerWords {
     /** One medicine: as typed, then dose, way and last time as far as they were asked. */
     public static String say(Medicine medicine, Words words) {
         return joined("list-joint",
-            Stream.of(medicine.name(), asked("dose", medicine.dose(), words), asked("route", medicine.route(), words),
-                asked("last", medicine.lastTaken(), words)).filter(part -> !part.isEmpty()),
+            Stream.of(medicine.name(), asked("dose", medicine.dose().code(), words),
+                asked("route", medicine.route().code(), words),
+                asked("last", medicine.lastTaken().code(), words)).filter(part -> !part.isEmpty()),
             words);
     }
 

@@ -1,27 +1,70 @@
 package foretress.questionnaire;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * One medicine as the client typed it; what the name means is the lexicon's business.
  *
  * @param name as typed, never empty
- * @param dose band, one of {@link #DOSES}
- * @param route how it is taken and where on the body, one of {@link #ROUTES}; {@code skin} may be where a skin test is done,
- *     {@code skin-elsewhere} is not
- * @param lastTaken one of {@link #LAST_TAKEN}
+ * @param dose how much, as a band
+ * @param route how it is taken and where on the body
+ * @param lastTaken how long ago
  */
-public record Medicine(String name, String dose, String route, String lastTaken) {
-    public static final String NOT_ASKED = "not-asked";
-    public static final List<String> DOSES = List.of("low", "high", Question.DONT_KNOW, NOT_ASKED);
-    public static final List<String> ROUTES = List.of("mouth", "skin", "skin-elsewhere", "scalp", "inhaled",
-        "injection", "eye-nose", Question.DONT_KNOW, NOT_ASKED);
-    public static final List<String> LAST_TAKEN =
-        List.of("now", "week", "month", "longer", Question.DONT_KNOW, NOT_ASKED);
+public record Medicine(String name, Dose dose, Route route, LastTaken lastTaken) {
+    /** The code of what was not asked, in each of the three. */
+    public static final String NOT_ASKED = Dose.NOT_ASKED.code();
+    public static final List<String> DOSES = Arrays.stream(Dose.values()).map(Dose::code).toList();
+    public static final List<String> ROUTES = Arrays.stream(Route.values()).map(Route::code).toList();
+    public static final List<String> LAST_TAKEN = Arrays.stream(LastTaken.values()).map(LastTaken::code).toList();
+
+    public enum Dose {
+        LOW, HIGH, DONT_KNOW, NOT_ASKED;
+
+        /** As posted and stored. */
+        public String code() {
+            return Medicine.code(this);
+        }
+    }
+
+    /** {@code SKIN} may be where a skin test is done, {@code SKIN_ELSEWHERE} is not. */
+    public enum Route {
+        MOUTH, SKIN, SKIN_ELSEWHERE, SCALP, INHALED, INJECTION, EYE_NOSE, DONT_KNOW, NOT_ASKED;
+
+        /** As posted and stored. */
+        public String code() {
+            return Medicine.code(this);
+        }
+    }
+
+    /** Still taken, or up to so long ago. */
+    public enum LastTaken {
+        NOW, WEEK, MONTH, LONGER, DONT_KNOW, NOT_ASKED;
+
+        /** As posted and stored. */
+        public String code() {
+            return Medicine.code(this);
+        }
+    }
 
     public Medicine {
         if (name.isBlank()) {
             throw new IllegalArgumentException("a medicine has a name");
         }
+    }
+
+    /** @throws IllegalArgumentException for a code that stands in none of the three lists */
+    public Medicine(String name, String dose, String route, String lastTaken) {
+        this(name, of(Dose.class, dose), of(Route.class, route), of(LastTaken.class, lastTaken));
+    }
+
+    private static String code(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static <E extends Enum<E>> E of(Class<E> type, String code) {
+        return Arrays.stream(type.getEnumConstants()).filter(one -> code(one).equals(code)).findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no " + type.getSimpleName() + ": " + code));
     }
 }

@@ -5,6 +5,7 @@ import static foretress.questionnaire.Posted.assertSays;
 import static foretress.questionnaire.Posted.question;
 import static foretress.questionnaire.Posted.read;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import foretress.questionnaire.Answer.Medicines;
 import foretress.questionnaire.Question.Kind;
@@ -55,5 +56,21 @@ class ReadingMedicinesTest {
         assertSays(read(taken, "taken", "rather-not-say"), Answer.RATHER_NOT_SAY);
         assertSays(read(taken, "taken", "dont-know"), Answer.DONT_KNOW);
         assertRefuses(read(taken, "taken", "plenty"), "taken", "not-offered", "plenty");
+    }
+
+    @Test
+    void theCodesOfBandsAreWhatAnswersAreStoredIn() {
+        assertThat(Medicine.DOSES).containsExactly("low", "high", "dont-know", "not-asked");
+        assertThat(Medicine.ROUTES).containsExactly("mouth", "skin", "skin-elsewhere", "scalp", "inhaled", "injection",
+            "eye-nose", "dont-know", "not-asked");
+        assertThat(Medicine.LAST_TAKEN).containsExactly("now", "week", "month", "longer", "dont-know", "not-asked");
+        assertThat(Medicine.NOT_ASKED).isEqualTo("not-asked");
+    }
+
+    @ParameterizedTest
+    @CsvSource({ "huge, mouth, now", "low, ear, now", "low, mouth, never", "LOW, mouth, now", "low, eye_nose, now" })
+    void aMedicineOfABandThatIsNoneCannotBe(String dose, String route, String last) {
+        assertThatThrownBy(() -> new Medicine("prednisolone", dose, route, last))
+            .isInstanceOf(IllegalArgumentException.class).hasMessageStartingWith("no ");
     }
 }
