@@ -15,18 +15,28 @@ import java.util.function.UnaryOperator;
  *
  * @param alone it is the only one on the page, so that its words are the page's heading
  * @param details the one treatment a page is about; none on other pages
- * @param brief its short name, the label of a field
- * @param none on the slip that leaves a list empty
+ * @param wording its words
  * @param slips what one can choose, the ways of not saying at the end
  * @param fields what the fields hold, by name
  * @param entries treatments or medicines added so far, in words
  * @param mistakes sentences by field name
  */
-public record QuestionView(Question question, boolean alone, Manner manner, List<Detail> details, String ask,
-    String hint, String why,
-    String brief,
-    String none, List<Slip> slips,
+public record QuestionView(Question question, boolean alone, Manner manner, List<Detail> details, Wording wording,
+    List<Slip> slips,
     Map<String, List<String>> fields, List<String> entries, Map<String, String> mistakes, Choices choices) {
+
+    /**
+     * The words of a question.
+     *
+     * @param brief its short name, the label of a field
+     * @param none on the slip that leaves a list empty
+     */
+    public record Wording(String ask, String hint, String why, String brief, String none) {
+        /** As a row of a page: how it is to be answered stands with why it is asked. */
+        Wording inARow(String row) {
+            return new Wording(row, "", (hint + " " + why).strip(), brief, none);
+        }
+    }
 
     /** How it is put: in full; among others on a client's page, as a short row; as a list to tick; about one thing ticked. */
     public enum Manner {
@@ -59,21 +69,40 @@ public record QuestionView(Question question, boolean alone, Manner manner, List
 
     /** The same on a page that has a heading of its own. */
     public QuestionView underAHeading() {
-        return new QuestionView(question, false, Manner.FULL, details, ask, hint, why, brief, none, slips, fields,
+        return new QuestionView(question, false, Manner.FULL, details, wording, slips, fields,
             entries, mistakes,
             choices);
     }
 
-    /** The same as a row of a page; how it is to be answered stands with why it is asked. */
+    /** The same as a row of a page. */
     QuestionView inARow(String row) {
-        return new QuestionView(question, false, Manner.AMONG, details, row, "", (hint + " " + why).strip(), brief,
-            none, slips, fields,
+        return new QuestionView(question, false, Manner.AMONG, details, wording.inARow(row), slips, fields,
             entries, mistakes, choices);
     }
 
     /** Whether the page adds to a list one by one. */
     private boolean growing() {
         return LISTS.contains(question.kind()) && manner == Manner.FULL;
+    }
+
+    public String ask() {
+        return wording.ask();
+    }
+
+    public String hint() {
+        return wording.hint();
+    }
+
+    public String why() {
+        return wording.why();
+    }
+
+    public String brief() {
+        return wording.brief();
+    }
+
+    public String none() {
+        return wording.none();
     }
 
     public String id() {
@@ -94,13 +123,13 @@ public record QuestionView(Question question, boolean alone, Manner manner, List
 
     /** The same as a list to tick: each row with its words, ticked where something under it is on the list. */
     QuestionView toTick(List<Slip> rows) {
-        return new QuestionView(question, alone, Manner.TICKS, details, ask, hint, why, brief, none, rows, fields,
+        return new QuestionView(question, alone, Manner.TICKS, details, wording, rows, fields,
             entries, mistakes, choices);
     }
 
     /** The same about one treatment, with what its fields hold. */
     QuestionView about(Detail detail, Map<String, List<String>> hold) {
-        return new QuestionView(question, alone, Manner.DETAIL, List.of(detail), ask, hint, why, brief, none, slips,
+        return new QuestionView(question, alone, Manner.DETAIL, List.of(detail), wording, slips,
             hold, entries, mistakes, choices);
     }
 
@@ -118,7 +147,7 @@ public record QuestionView(Question question, boolean alone, Manner manner, List
     /** The same with these words on what one can tick. */
     QuestionView labelled(UnaryOperator<String> words) {
         List<Slip> said = slips.stream().map(s -> new Slip(s.code(), words.apply(s.code()), s.chosen())).toList();
-        return new QuestionView(question, alone, manner, details, ask, hint, why, brief, none, said, fields, entries,
+        return new QuestionView(question, alone, manner, details, wording, said, fields, entries,
             mistakes,
             choices);
     }

@@ -3,6 +3,7 @@ package foretress.intake;
 import foretress.intake.QuestionView.Detail;
 import foretress.intake.QuestionView.Manner;
 import foretress.intake.QuestionView.Slip;
+import foretress.intake.QuestionView.Wording;
 import foretress.intake.ReadBackPages.Chapter;
 import foretress.intake.ReadBackPages.Line;
 import foretress.knowledge.AnswerWords;
@@ -149,11 +150,13 @@ public class Views {
         Words words = speech.words();
         Map<String, List<String>> fields = posted.map(FormReading::said)
             .orElseGet(() -> said.map(a -> FormFill.fields(question, a)).orElse(Map.of()));
-        return new QuestionView(question, alone, Manner.FULL, List.of(), words.question(question.id()).ask(),
-            words.question(question.id()).hint(),
-            words.question(question.id()).why(), words.question(question.id()).short_(),
-            AnswerWords.none(question, words), slips(question, words, fields), fields,
-            entries(question, said), mistakes(question, posted), choices);
+        return new QuestionView(question, alone, Manner.FULL, List.of(), wording(question, words),
+            slips(question, words, fields), fields, entries(question, said), mistakes(question, posted), choices);
+    }
+
+    private static Wording wording(Question question, Words words) {
+        Words.QuestionWords said = words.question(question.id());
+        return new Wording(said.ask(), said.hint(), said.why(), said.short_(), AnswerWords.none(question, words));
     }
 
     private List<Slip> slips(Question question, Words words, Map<String, List<String>> fields) {

@@ -108,17 +108,17 @@ class ChosenIsSignedTest {
         List<Slip> slips = new ArrayList<>();
         slips.add(with(question, rest, precision(choices, Question.DONT_KNOW).label(), part + "precision",
             Question.DONT_KNOW));
-        choices.agos().forEach(
+        choices.date().agos().forEach(
             c -> slips.add(with(question, rest, c.label(), part + "precision", "years-ago", part + "ago", c.code())));
-        choices.seasons().forEach(c -> slips.add(with(question, rest, c.label(), part + "precision", "season",
+        choices.date().seasons().forEach(c -> slips.add(with(question, rest, c.label(), part + "precision", "season",
             part + "season", c.code(), part + "year", "2020")));
-        choices.months().forEach(c -> slips.add(with(question, rest, c.label(), part + "precision", "month",
+        choices.date().months().forEach(c -> slips.add(with(question, rest, c.label(), part + "precision", "month",
             part + "month", c.code(), part + "year", "2020")));
         return slips;
     }
 
     private static Choice precision(Choices choices, String code) {
-        return choices.precisions().stream().filter(c -> c.code().equals(code)).findFirst().orElseThrow();
+        return choices.date().precisions().stream().filter(c -> c.code().equals(code)).findFirst().orElseThrow();
     }
 
     private static List<Slip> treatments(Question question, Words words, Choices choices) {
@@ -128,10 +128,10 @@ class ChosenIsSignedTest {
             .forEach(code -> slips.add(with(question, TREATED, words.option(question.id(), code), "what", code)));
         slips.addAll(when(question, "when.", TREATED, choices));
         slips.addAll(when(question, "since.", lastYear(), choices));
-        each(question, TREATED, "zone", choices.zones(), slips);
-        each(question, TREATED, "by", choices.by(), slips);
-        each(question, TREATED, "often", choices.often(), slips);
-        each(question, TREATED, "every", choices.every(), slips);
+        each(question, TREATED, "zone", choices.treatment().zones(), slips);
+        each(question, TREATED, "by", choices.treatment().by(), slips);
+        each(question, TREATED, "often", choices.treatment().often(), slips);
+        each(question, TREATED, "every", choices.treatment().every(), slips);
         return slips;
     }
 
@@ -147,9 +147,9 @@ class ChosenIsSignedTest {
         List<Slip> slips = new ArrayList<>(
             List.of(new Slip(question, Map.of(question.id(), Question.NONE), AnswerWords.none(question, words))));
         slips.addAll(codes(question, List.of(), words));
-        each(question, TAKEN, "dose", choices.doses(), slips);
-        each(question, TAKEN, "route", choices.routes(), slips);
-        each(question, TAKEN, "last", choices.last(), slips);
+        each(question, TAKEN, "dose", choices.medicine().doses(), slips);
+        each(question, TAKEN, "route", choices.medicine().routes(), slips);
+        each(question, TAKEN, "last", choices.medicine().last(), slips);
         return slips;
     }
 
