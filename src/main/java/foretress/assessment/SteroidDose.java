@@ -1,5 +1,7 @@
 package foretress.assessment;
 
+import foretress.questionnaire.Digits;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -18,8 +20,12 @@ final class SteroidDose {
     private static final Map<String, Double> WORTH = Map.of("prednisolone", 1.0, "prednisone", 1.0,
         "methylprednisolone", 15 / 12.0, "triamcinolone", 15 / 12.0, "dexamethasone", 15 / 2.25, "betamethasone",
         15 / 2.25, "hydrocortisone", 15 / 60.0, "cortisone", 15 / 75.0);
+    /** What may be thousands, {@code 1,000}, is read as such: of two readings the heavier. */
+    private static final String THOUSANDS = "[1-9]\\d{0,2}(?:\\.\\d{3})+(?!\\d)";
+    private static final String GRAM = "(?:gr?|gra?m\\p{L}*|جم|غ|غم|[جغ]رام\\p{L}*)(?!\\p{L})";
+    private static final String MICROGRAM = "mcg|[µμ]g|ug|mi[ck]rog\\p{L}*|ميكرو\\p{L}*";
     private static final Pattern AMOUNT =
-        Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*(mcg|µg|μg|ug|micrograms?|g\\b|grams?\\b|mg)?");
+        Pattern.compile("(%s|\\d+(?:\\.\\d+)?)\\s*(?:(%s)|(%s))?".formatted(THOUSANDS, MICROGRAM, GRAM));
     private static final Pattern WORD = Pattern.compile("[\\p{L}]+|[&+]");
     /** Words that multiply an amount or add another to it: the amount of a day is then not known. */
     private static final Set<String> MORE =
@@ -31,7 +37,11 @@ final class SteroidDose {
             "vier", "viermal", "fünf", "sechs", "sieben", "acht", "neun", "zehn", "mal", "und", "deux", "trois",
             "quatre",
             "cinq", "sept", "huit", "neuf", "dix", "fois", "et", "dwa", "dwie", "trzy", "cztery", "pięć", "sześć",
-            "siedem", "osiem", "dziewięć", "dziesięć", "razy", "i", "x", "&", "+");
+            "siedem", "osiem", "dziewięć", "dziesięć", "razy", "i", "x", "&", "+",
+            "hai", "ba", "bốn", "năm", "sáu", "bảy", "tám", "chín", "mười", "lần", "mỗi", "và",
+            "مرتين", "مرتان", "مرات", "حبتين", "حبتان", "قرصين", "قرصان", "اثنين", "اثنان", "ثلاث", "ثلاثة", "أربع",
+            "أربعة", "اربع", "اربعة", "خمس", "خمسة", "ست", "ستة", "سبع", "سبعة", "ثمان", "ثماني", "ثمانية", "تسع",
+            "تسعة", "عشر", "عشرة", "كل", "و");
 
     private final List<Double> amounts;
     private final boolean multiplied;
@@ -42,16 +52,16 @@ final class SteroidDose {
      * @param names what it may have been read as
      */
     SteroidDose(String typed, List<String> names) {
-        String line = typed.toLowerCase(Locale.ROOT);
+        String line = Digits.plain(Normalizer.normalize(typed, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT));
         this.amounts = AMOUNT.matcher(line).results().map(SteroidDose::milligrams).toList();
         this.multiplied = WORD.matcher(line).results().map(MatchResult::group).anyMatch(MORE::contains);
         this.names = names.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
     }
 
     private static double milligrams(MatchResult amount) {
-        double number = Double.parseDouble(amount.group(1).replace(',', '.'));
-        String unit = amount.group(2) == null ? "mg" : amount.group(2);
-        return unit.startsWith("g") ? number * 1000 : unit.equals("mg") ? number : number / 1000;
+        String number = amount.group(1);
+        double said = Double.parseDouble(number.matches(THOUSANDS) ? number.replace(".", "") : number);
+        return amount.group(2) != null ? said / 1000 : amount.group(3) != null ? said * 1000 : said;
     }
 
     /** The most that one amount on the line may be worth is more than so many mg of prednisolone. */

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Numbers as people type them, in the decimal digits of any script (Unicode category Nd), full-width ones too. */
-final class Digits {
+public final class Digits {
     private static final int MOST_DIGITS = 6;
     private static final String POINTS = ".,\u066B\uFF0E\uFF0C";
 
@@ -25,7 +25,8 @@ final class Digits {
             : Optional.empty();
     }
 
-    private static String plain(String typed) {
+    /** The same text with digits of every script as 0 to 9, and each decimal comma or point as a point. */
+    public static String plain(String typed) {
         var plain = new StringBuilder();
         typed.codePoints().forEach(letter -> {
             if (Character.getType(letter) == Character.DECIMAL_DIGIT_NUMBER) {

@@ -37,11 +37,32 @@ class SteroidDoseTest {
         assertThat(dose(typed, "prednisolone").above(10)).isEqualTo(above);
     }
 
+    /** Words our pages are read in; the Arabic pages themselves write the band as "10 ملغ". */
+    @ParameterizedTest
+    @CsvSource({ "بريدنيزولون ٢٠ ملغ, true", "بريدنيزولون ٥ ملغ, false", "بريدنيزولون ۲۰ ملغ, true",
+        "prednisolone ２０ ｍｇ, true", "'بريدنيزولون ٢٫٥ ملغ', false", "بريدنيزولون 1 غرام, true",
+        "بريدنيزولون 500 ميكروغرام, false", "prednisolona 1 gramo, true", "prednisolone 1 gramme, true",
+        "prednizolon 1 gram, true", "prednizolon 2 gramy, true", "prednisolone 500 microgrammes, false",
+        "prednizolon 500 mikrogramów, false", "prednisolone 1 gr, true", "prednisolone 5 gouttes, false" })
+    void digitsAndUnitsOfOtherLanguagesAreTheSameAmounts(String typed, boolean above) {
+        assertThat(dose(typed, "prednisolone").above(10)).isEqualTo(above);
+        assertThat(dose(typed, "prednisolone").within(10)).isEqualTo(!above);
+    }
+
+    @ParameterizedTest
+    @CsvSource({ "'1,000 mg', true", "1.000 mg, true", "'1,250.5 mg', true", "'0,125 mg', false", "0.125 mg, false",
+        "'1,5 mg', false", "1.25 mg, false", "1.0000 mg, false", "2.125, true" })
+    void whatMayBeThousandsIsReadAsThousands(String amount, boolean above) {
+        assertThat(dose("prednisolone " + amount, "prednisolone").above(10)).isEqualTo(above);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = { "prednisolone 5 mg twice a day", "prednisolone 2 x 5 mg", "prednisolone 5 mg and 2 mg",
         "five prednisolone 5 mg", "prednisolona 5 mg cada ocho horas", "Prednisolon 5 mg, vier Tabletten",
         "prednisolone 5 mg quatre fois", "prednizolon 5 mg sześć tabletek", "prednisolone 5 mg + 5 mg",
-        "prednisolone 5mg 5mg" })
+        "prednisolone 5mg 5mg", "بريدنيزولون 5 ملغ مرتين يوميا", "بريدنيزولون ٥ ملغ ثلاث مرات",
+        "حبتان بريدنيزولون 5 ملغ",
+        "prednisolone 5 mg hai lần mỗi ngày", "prednisolone 5 mg, ba viên", "بريدنيزولون ٥ ملغ و ٥ ملغ" })
     void whatIsMultipliedOrAddedToIsNotSurelyWithin(String typed) {
         assertThat(dose(typed, "prednisolone").within(10)).isFalse();
     }
