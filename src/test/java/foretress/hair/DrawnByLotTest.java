@@ -164,6 +164,23 @@ class DrawnByLotTest {
         assertThat((double) above / there).isCloseTo(0.1, within(TOLERANCE));
     }
 
+    /** The far edge of new growth, the same way: the first and the last tenth of clients lie outside what is stated. */
+    @Test
+    void theRangeOfTheFarEdgeHoldsEightInTen() {
+        Treatment dye = Treatment.once(Residue.OXIDATIVE, day(500), day(300), Zone.REGROWTH, "Dye");
+        Range reaches = lane(dye, Growth.PUBLISHED).reaches().orElseThrow();
+        int below = 0;
+        int above = 0;
+        for (int i = 0; i < CLIENTS; i++) {
+            double rate = rate(Growth.PUBLISHED);
+            double far = stretched(rate, between(500, 300), rested()) + rate * (1 + 2 * lot.nextDouble());
+            below += far < reaches.fromCm() ? 1 : 0;
+            above += far > reaches.toCm() ? 1 : 0;
+        }
+        assertThat((double) below / CLIENTS).isCloseTo(0.1, within(TOLERANCE));
+        assertThat((double) above / CLIENTS).isCloseTo(0.1, within(TOLERANCE));
+    }
+
     /** No client drawn, however slow, has any left beyond the length we say to cut to but in five of a hundred; we say none. */
     @Test
     void cutToTheLengthItSaysAndNobodyHasAnyLeft() {

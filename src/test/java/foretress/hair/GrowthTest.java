@@ -121,4 +121,23 @@ class GrowthTest {
     void normalTable(double z, double below) {
         assertThat(Normal.below(z)).isCloseTo(below, within(2e-6));
     }
+
+    /** 61 days are two months: 1.0 cm at the slowest published rate, 2.8 cm at the fastest, each read 0.3 cm wrong. */
+    @ParameterizedTest(name = "{0} cm of new growth after {1} days: {2}")
+    @CsvSource({ "0.71, 61, true", "0.70, 61, false", "3.10, 61, true", "3.11, 61, false", "0.3, 0, true",
+        "0.31, 0, false", "0, 18, true", "0, 19, false" })
+    void aBandThatNoHairGrowsSoFastOrSoSlowlyIsNotPlausible(double cm, int days, boolean plausible) {
+        assertThat(Growth.plausible(cm, TODAY.minusDays(days), TODAY)).isEqualTo(plausible);
+    }
+
+    @Test
+    void nobodyGrowsMoreSlowlyThanTheSlowestOfThemAndEverybodyAtMostAsFastAsTheFastest() {
+        var narrow = new Growth(0.8, 1.2);
+        assertThat(narrow.chanceAtMost(0.8)).isZero();
+        assertThat(narrow.chanceAtMost(0.81)).isBetween(0.001, 0.1);
+        assertThat(narrow.chanceAtMost(1.19)).isBetween(0.9, 0.999);
+        assertThat(narrow.chanceAtMost(1.2)).isEqualTo(1);
+        assertThat(new Growth(1, 1).chanceAtMost(1)).isEqualTo(1);
+        assertThat(new Growth(1, 1).chanceAtMost(0.999)).isZero();
+    }
 }

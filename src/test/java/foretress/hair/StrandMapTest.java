@@ -208,4 +208,117 @@ class StrandMapTest {
         assertThatThrownBy(() -> HairLength.measured(Double.NaN)).hasMessageContaining("not a length of hair");
         assertThatThrownBy(() -> HairLength.measured(301)).hasMessageContaining("not a length of hair");
     }
+
+    @Test
+    void hairOfThreeMetresIsTheLongestAndAnythingOfItIsHair() {
+        assertThat(HairLength.measured(300).cm()).hasValue(300);
+        assertThatThrownBy(() -> HairLength.measured(300.1)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(HairLength.measured(0.1).measured()).isTrue();
+        assertThat(new Range(0, 0).toCm()).isZero();
+        assertThat(new Cut(TODAY, 0).toCm()).isZero();
+    }
+
+    /** Half a centimetre a month after four of rest: one whole centimetre is free of it half a year later, and not before. */
+    @Test
+    void theShortestCutIsOneCentimetreAndWhereTheHairEndsNoneIsNamed() {
+        assertThat(lane(42, ago(5.9, Zone.WHOLE)).cutToCm()).isEmpty();
+        assertThat(lane(42, ago(6.2, Zone.WHOLE)).cutToCm()).contains(1);
+        Treatment old = ago(24, Zone.WHOLE);
+        double edge = lane(42, old).nearCm();
+        assertThat(lane(edge, old).cutToCm()).isEmpty();
+        assertThat(lane(edge + 0.01, old).cutToCm()).contains(9);
+    }
+
+    @Test
+    void theMeasuredCutIsNamedOnlyWhereItSaysMoreAndLiesOnTheHair() {
+        Treatment old = ago(24, Zone.WHOLE);
+        var quick = new Growth(0.9, 1.2);
+        double near = 0.9 * (Growth.monthsBetween(old.latest(), TODAY) - 4);
+        assertThat(measured(42, old, quick).measuredCutToCm()).contains((int) Math.floor(near));
+        assertThat(measured(near, old, quick).measuredCutToCm()).isEmpty();
+        assertThat(measured(near + 0.01, old, quick).measuredCutToCm()).contains((int) Math.floor(near));
+        assertThat(measured(42, ago(25, Zone.WHOLE), new Growth(0.505, 1.2)).measuredCutToCm())
+            .as("the same centimetre").isEmpty();
+    }
+
+    private static Lane measured(double cm, Treatment treatment, Growth growth) {
+        return StrandMap
+            .of(new HairHistory(HairLength.measured(cm), List.of(treatment), List.of(), growth), TODAY).lanes().get(0);
+    }
+
+    @Test
+    void aCutExactlyAtTheSafeEdgeTookItAllAndOneOfTomorrowNothing() {
+        Treatment lotion = ago(24, Zone.WHOLE);
+        LocalDate day = TODAY.minusDays(100);
+        double edge = Growth.safeNearEdge(Growth.monthsBetween(lotion.latest(), day));
+        assertThat(lane(HairLength.measured(42), lotion, new Cut(day, edge)).safetyChance()).isZero();
+        assertThat(lane(HairLength.measured(42), lotion, new Cut(day, edge + 0.01)).safetyChance()).isEqualTo(1);
+        Lane tomorrow = lane(HairLength.measured(42), lotion, new Cut(TODAY.plusDays(1), 1));
+        assertThat(tomorrow.safetyChance()).isEqualTo(1);
+        assertThat(tomorrow.chanceAt(30)).isEqualTo(lane(42, lotion).chanceAt(30));
+        Lane today = lane(HairLength.measured(42), lotion, new Cut(TODAY, 1));
+        assertThat(today.safetyChance()).isZero();
+        assertThat(today.chanceAt(30)).isLessThan(lane(42, lotion).chanceAt(30));
+        Lane sameDay = lane(HairLength.measured(42), lotion, new Cut(lotion.earliest(), 1));
+        assertThat(sameDay.chanceAt(30)).isEqualTo(lane(42, lotion).chanceAt(30));
+    }
+
+    @Test
+    void aMapIsSuspectOfMetalWhereOneLaneIs() {
+        var clean = Treatment.once(Residue.OXIDATIVE, TODAY.minusDays(90), TODAY.minusDays(90), Zone.WHOLE, "Dye");
+        HairLength length = HairLength.measured(42);
+        assertThat(StrandMap.of(HairHistory.of(length, List.of(clean)), TODAY).metalSuspected()).isFalse();
+        assertThat(StrandMap.of(HairHistory.of(length, List.of(clean, ago(24, Zone.WHOLE))), TODAY).metalSuspected())
+            .isTrue();
+    }
+
+    /** One hair in ten is the least a picture shows: what may be there is never drawn as nothing. */
+    @Test
+    void oneHairIsShownWhereverAnyMayCarryItAndNoneWhereNoneCan() {
+        Lane band = lane(60, ago(24, Zone.REGROWTH));
+        assertThat(band.chanceAt(band.nearCm())).isLessThan(1e-6);
+        assertThat(band.hairsAt(band.nearCm())).isEqualTo(1);
+        assertThat(band.hairsAt(band.nearCm() - 0.3)).isZero();
+        assertThat(band.farCm()).isLessThan(60);
+        assertThat(band.hairsAt(band.farCm())).isEqualTo(1);
+        assertThat(band.hairsAt(band.farCm() + 0.3)).isZero();
+        Lane whole = lane(42, ago(3, Zone.WHOLE));
+        assertThat(whole.hairsAt(42)).isEqualTo(10);
+        assertThat(whole.hairsAt(42.01)).isZero();
+        assertThat(whole.hairsAt(-0.01)).isZero();
+    }
+
+    @Test
+    void betweenTwoPlacesTheChanceIsReadOnTheStraightLine() {
+        Lane lane = lane(42.1, ago(14, Zone.WHOLE));
+        double at10 = lane.chanceAt(10);
+        double on = lane.chanceAt(10.25);
+        assertThat(on - at10).isGreaterThan(0.001);
+        assertThat(lane.chanceAt(10.125)).isCloseTo((at10 + on) / 2, within(1e-9));
+        assertThat(lane.chanceAt(10.0625)).isCloseTo(at10 + (on - at10) / 4, within(1e-9));
+        assertThat(lane.chanceAt(42.1)).isEqualTo(1);
+        assertThat(lane.chanceAt(42.11)).isZero();
+        assertThat(lane.chanceAt(-0.01)).isZero();
+    }
+
+    @Test
+    void whatHasGrownOutBeginsNowhereAndWhatGoesToTheTipEndsThere() {
+        Lane gone = lane(10, ago(120, Zone.WHOLE));
+        assertThat(gone.starts()).isEmpty();
+        assertThat(gone.reaches()).isEmpty();
+        assertThat(lane(42, ago(24, Zone.WHOLE)).reaches()).contains(new Range(42, 42));
+        Lane band = lane(80, ago(24, Zone.REGROWTH));
+        assertThat(band.reaches().orElseThrow().fromCm()).isGreaterThan(band.starts().orElseThrow().fromCm());
+        assertThat(band.reaches().orElseThrow().toCm()).isGreaterThan(band.starts().orElseThrow().toCm());
+    }
+
+    @Test
+    void aTreatmentKeepsTheWordsBesideItsBand() {
+        Treatment told = ago(24, Zone.WHOLE).labelled("Restorer", "summer 2024");
+        assertThat(told.label()).isEqualTo("Restorer");
+        assertThat(told.said()).isEqualTo("summer 2024");
+        assertThat(told.said("spring 2024")).isEqualTo(
+            new Treatment(told.id(), Residue.METAL, told.earliest(), told.latest(), Zone.WHOLE, false, true, true,
+                "Restorer", "spring 2024"));
+    }
 }
