@@ -190,6 +190,41 @@ class AssessorTest {
     }
 
     @Test
+    void rulesOfOneWeightDecideTogetherAndALighterOneNever() {
+        Rule metal = rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST));
+        Rule scalp = rule("scalp", BROKEN, Map.of("peroxide", TEST_FIRST));
+        Rule note = rule("note", BROKEN, Map.of("peroxide", NOTE));
+        Facts facts = Facts.of(List.of(FactValue.known(METAL, 2, List.of()), FactValue.known(SCALP, 1, List.of())));
+        assertThat(standing(assess(facts, metal, scalp, note), HIGHLIGHTS).deciding()).containsExactly("metal",
+            "scalp");
+        assertThat(standing(assess(facts, note, scalp, metal), HIGHLIGHTS).deciding()).containsExactly("scalp",
+            "metal");
+        assertThat(standing(assess(WELL, metal, scalp, note), HIGHLIGHTS).deciding()).isEmpty();
+    }
+
+    /** Cutting would put this question too, but nothing it could bring to light weighs on a cut. */
+    @Test
+    void aQuestionNotYetAskedIsCountedOnlyWhereItsRuleWeighs() {
+        var question = new NotAsked("lotion", List.of(Set.of("peroxide", "none")));
+        var notAsked = new FactValue("metal", METAL.classes(), 0, 2, 0, List.of(), List.of(question), List.of(),
+            List.of(), Optional.empty());
+        Assessment found = assess(WELL.with(notAsked), rule("metal", SUSPECTED, Map.of("peroxide", TEST_FIRST)));
+        assertThat(standing(found, TRIM)).isEqualTo(new Standing("trim", NOTHING_FOUND, List.of(), 0, 0));
+        assertThat(standing(found, HIGHLIGHTS)).isEqualTo(new Standing("highlights", NOTHING_FOUND, List.of(), 1, 0));
+    }
+
+    @Test
+    void anAssessmentFindsWhatItFoundAndNothingElse() {
+        Facts facts = WELL.with(FactValue.known(SCALP, 1, List.of()));
+        Assessment found = assess(facts, rule("scalp", BROKEN, Map.of("peroxide", NOTE)),
+            rule("cut", BROKEN, Map.of("none", RESTRICTS)));
+        assertThat(found.finding("scalp").orElseThrow().ruleId()).isEqualTo("scalp");
+        assertThat(found.finding("cut").orElseThrow().ruleId()).isEqualTo("cut");
+        assertThat(found.finding("metal")).isEmpty();
+        assertThat(found.on(TRIM)).extracting(Finding::ruleId).containsExactly("cut");
+    }
+
+    @Test
     void weightsAreWrittenAsInTheData() {
         assertThat(Arrays.stream(Weight.values()).map(Weight::code)).containsExactly("nothing found", "note",
             "restricts", "test first",

@@ -177,6 +177,16 @@ class TestFactsTest {
     }
 
     @Test
+    void hairOnWhichNothingHappenedIsNotClearedByALaterQuietTest() {
+        assertThat(
+            noMedicines().tested(metal("nothing-happened", 1), metal("slight-lightening", 5)).fact(METAL).worstClass())
+            .isEqualTo("nothing");
+        assertThat(
+            noMedicines().tested(metal("slight-lightening", 5), metal("not-whole", 5)).fact(METAL).worstClass())
+            .as("of one day the worse").isEqualTo("not-done");
+    }
+
+    @Test
     void theNewestTestCuttingCountsAndOfOneDayTheWorse() {
         assertThat(noMedicines().tested(cutting("poor", 1), cutting("good", 5)).fact(CUTTING).worstClass())
             .isEqualTo("good");
