@@ -103,4 +103,29 @@ class OffersTest {
             Weeks.nineToSix(LONDON), at("2026-06-10T09:00", LONDON));
         assertThat(Offers.of(late.owed(), 1).slots()).as("no moment does for both").isEmpty();
     }
+
+    @Test
+    void aMomentIsOnOfferOrItIsNotAndWhereNothingIsOwedNoneIs() {
+        Offers offers = offers(at("2026-06-08T09:00", LONDON), at("2026-06-11T14:00", LONDON), LONDON, 3);
+        assertThat(offers.latest()).contains(at("2026-06-09T14:00", LONDON));
+        assertThat(offers.offer(at("2026-06-09T13:45", LONDON))).isTrue();
+        assertThat(offers.offer(at("2026-06-09T13:46", LONDON))).isFalse();
+        assertThat(offers.offer(at("2026-06-09T13:15", LONDON))).as("the fourth of three").isFalse();
+        assertThat(Offers.of(List.of(), 3)).isEqualTo(Offers.NONE);
+        assertThat(Offers.NONE.latest()).isEmpty();
+        assertThat(Offers.NONE.offer(at("2026-06-09T13:45", LONDON))).isFalse();
+    }
+
+    /** From one minute past nine the first quarter is 9:15; a window of a single moment offers that moment, once. */
+    @Test
+    void theFirstMomentIsAQuarterOfTheHourAndTheOnlyOneIsOfferedOnce() {
+        Instant visit = at("2026-06-11T10:00", LONDON);
+        assertThat(walls(offers(at("2026-06-09T09:01", LONDON), visit, LONDON, 10), LONDON)).last()
+            .isEqualTo("2026-06-09T09:15");
+        assertThat(walls(offers(at("2026-06-09T10:00", LONDON), visit, LONDON, 10), LONDON))
+            .containsExactly("2026-06-09T10:00");
+        Instant odd = at("2026-06-11T10:07", LONDON);
+        assertThat(walls(offers(at("2026-06-09T10:07", LONDON), odd, LONDON, 10), LONDON))
+            .containsExactly("2026-06-09T10:07");
+    }
 }

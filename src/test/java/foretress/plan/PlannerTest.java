@@ -10,6 +10,7 @@ import static foretress.plan.Weeks.at;
 import static foretress.plan.Weeks.nineToSix;
 import static foretress.plan.Weeks.wall;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import foretress.assessment.Leaflet;
 import foretress.assessment.Stricter;
@@ -193,6 +194,29 @@ class PlannerTest {
         assertThat(skin("2026-06-12T14:00", Weeks.readAgain(1), nineToSix(LONDON), "2026-06-05T12:00").readings())
             .as("never before the wait")
             .containsExactly(Duration.ofHours(48));
+    }
+
+    /** Two days are the 48 hours of the wait: one reading, not the same one twice; no reading lies before the test. */
+    @Test
+    void aReadingOnTheDayOfTheWaitIsTheWaitsOwn() {
+        assertThat(Weeks.readAgain(2).readings("skin-test")).containsExactly(Duration.ofHours(48));
+        assertThat(Weeks.readAgain(3).readings("skin-test")).containsExactly(Duration.ofHours(48),
+            Duration.ofHours(72));
+        assertThat(Weeks.readAgain(3).readings("incompatibility-test")).containsExactly(Duration.ofHours(24));
+        assertThat(Weeks.readAgain(3).readings("strand-test")).isEmpty();
+        assertThatThrownBy(() -> Weeks.readAgain(-1)).isInstanceOf(IllegalArgumentException.class)
+            .hasMessageContaining("-1");
+    }
+
+    /** A visit of the past keeps no test, and no time is left until it; what its reading leaves is never less than none. */
+    @Test
+    void aVisitThatIsOverHasNoTimeLeft() {
+        Owed skin = skin("2026-06-04T10:00", WAITS, nineToSix(LONDON), "2026-06-05T12:00");
+        assertThat(skin.conflict().orElseThrow())
+            .isEqualTo(new Owed.Conflict(TOO_SOON, Duration.ZERO, Duration.ofHours(48)));
+        assertThat(skin.slack(at("2026-06-05T12:00", LONDON))).isEqualTo(Duration.ZERO);
+        assertThat(skin.lastOpenStart()).isEmpty();
+        assertThat(skin.firstOpenStart()).isEmpty();
     }
 
     /** From Friday 19:41 the first start is Sat 9:00; 48 h later it is Mon 9:00. "From Sunday 19:41 on" would be a closed door. */
