@@ -25,7 +25,8 @@ class ClosedDaysTest {
         String most = first + " to " + first.plusDays(ClosedDays.MOST - 1);
         assertThat(ClosedDays.parse(most).days()).hasSize(ClosedDays.MOST);
         assertThatThrownBy(() -> ClosedDays.parse(first + " to " + first.plusDays(ClosedDays.MOST)))
-            .isInstanceOf(IllegalArgumentException.class);
+            .isInstanceOf(IllegalArgumentException.class)
+            .hasMessage(first + " to " + first.plusDays(ClosedDays.MOST));
         assertThatThrownBy(() -> ClosedDays.parse(most + "\n" + first.plusDays(ClosedDays.MOST)))
             .hasMessage("more than 400 days");
         assertThat(ClosedDays.of(Set.of(first)).days()).containsExactly(first);

@@ -4,12 +4,15 @@ import static foretress.plan.Weeks.LONDON;
 import static foretress.plan.Weeks.at;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foretress.assessment.Stricter;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -127,5 +130,17 @@ class OffersTest {
         Instant odd = at("2026-06-11T10:07", LONDON);
         assertThat(walls(offers(at("2026-06-09T10:07", LONDON), odd, LONDON, 10), LONDON))
             .containsExactly("2026-06-09T10:07");
+    }
+
+    /** The salt test may begin on any day, the skin test from the birthday on: before it nothing begins together. */
+    @Test
+    void whereOneTestMayNotBeginYetNoneBeginsWithItInWhateverOrderTheyAreOwed() {
+        var waits = new Waits(Weeks.POLICY, Stricter.of(Weeks.POLICY), 0, Optional.of(LocalDate.parse("2026-06-09")));
+        List<Owed> owed = TestPlan.of(List.of("skin-test", "incompatibility-test"), at("2026-06-12T12:00", LONDON),
+            waits, Weeks.nineToSix(LONDON), at("2026-06-05T12:00", LONDON)).owed();
+        Offers together = Offers.of(owed, 1000);
+        assertThat(walls(together, LONDON)).first().isEqualTo("2026-06-10T12:00");
+        assertThat(walls(together, LONDON)).last().isEqualTo("2026-06-09T09:00");
+        assertThat(Offers.of(List.of(owed.get(1), owed.get(0)), 1000)).isEqualTo(together);
     }
 }

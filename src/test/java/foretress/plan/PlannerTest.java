@@ -148,6 +148,18 @@ class PlannerTest {
             .as("two days are just enough").isEmpty();
     }
 
+    /** The salt test alone would do for a visit the next day; no visit would do for a skin test that stands too short. */
+    @Test
+    void whereOneTestCanNeverBeKeptNoVisitIsProposed() {
+        Waits tooShort = Weeks.leaflet(new Leaflet(48, new Validity.Days(1)));
+        Instant now = at("2026-06-05T12:00", LONDON);
+        Instant visit = at("2026-06-30T10:00", LONDON);
+        assertThat(TestPlan.of(List.of("skin-test", "incompatibility-test"), visit, tooShort, nineToSix(LONDON), now)
+            .visitFrom()).isEmpty();
+        assertThat(TestPlan.of(List.of("incompatibility-test"), visit, tooShort, nineToSix(LONDON), now).visitFrom())
+            .contains(at("2026-06-06T12:00", LONDON));
+    }
+
     /**
      * Chile puts its clocks forward on Sunday 6 September 2026 at midnight: 00:00 is 01:00 (IANA database 2025a; 04:00 UTC). The salon
      * is open every night from 0 to 3, Mondays apart. Visit Wed 9 September 01:00; less 48 h is Mon: shut; last is Sunday 02:45. On that

@@ -16,6 +16,7 @@ class WeekTest {
         assertThat(hours.on(DayOfWeek.MONDAY)).isEmpty();
         assertThat(hours.said(DayOfWeek.MONDAY)).isEmpty();
         assertThat(hours.said(DayOfWeek.TUESDAY)).contains("09:00–13:00, 14:00–18:00");
+        assertThat(Week.parse("MONDAY; TUESDAY 09:00-13:00, 14:00-18:00;")).isEqualTo(hours);
     }
 
     @Test
