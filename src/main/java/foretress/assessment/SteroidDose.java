@@ -27,6 +27,8 @@ final class SteroidDose {
     private static final Pattern AMOUNT =
         Pattern.compile("(%s|\\d+(?:\\.\\d+)?)\\s*(?:(%s)|(%s))?".formatted(THOUSANDS, MICROGRAM, GRAM));
     private static final Pattern WORD = Pattern.compile("[\\p{L}]+|[&+]");
+    /** {@code b.d.} is {@code bd}. */
+    private static final Pattern DOT_OF_A_LETTER = Pattern.compile("(?<=\\b\\p{L})\\.");
     /** Words that multiply an amount or add another to it: the amount of a day is then not known. */
     private static final Set<String> MORE =
         Set.of("twice", "thrice", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "couple",
@@ -54,7 +56,8 @@ final class SteroidDose {
     SteroidDose(String typed, List<String> names) {
         String line = Digits.plain(Normalizer.normalize(typed, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT));
         this.amounts = AMOUNT.matcher(line).results().map(SteroidDose::milligrams).toList();
-        this.multiplied = WORD.matcher(line).results().map(MatchResult::group).anyMatch(MORE::contains);
+        this.multiplied = WORD.matcher(DOT_OF_A_LETTER.matcher(line).replaceAll("")).results().map(MatchResult::group)
+            .anyMatch(MORE::contains);
         this.names = names.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
     }
 

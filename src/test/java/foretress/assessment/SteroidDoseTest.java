@@ -57,7 +57,8 @@ class SteroidDoseTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "prednisolone 5 mg twice a day", "prednisolone 2 x 5 mg", "prednisolone 5 mg and 2 mg",
+    @ValueSource(strings = { "prednisolone 5 mg twice a day", "prednisolone 7.5 mg b.d.", "prednisolone 7.5 mg B.I.D",
+        "t.d.s. prednisolone 5 mg", "prednisolone 2 x 5 mg", "prednisolone 5 mg and 2 mg",
         "five prednisolone 5 mg", "prednisolona 5 mg cada ocho horas", "Prednisolon 5 mg, vier Tabletten",
         "prednisolone 5 mg quatre fois", "prednizolon 5 mg sześć tabletek", "prednisolone 5 mg + 5 mg",
         "prednisolone 5mg 5mg", "بريدنيزولون 5 ملغ مرتين يوميا", "بريدنيزولون ٥ ملغ ثلاث مرات",
