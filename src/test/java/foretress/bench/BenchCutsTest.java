@@ -2,6 +2,8 @@ package foretress.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foretress.hair.Cut;
+import foretress.hair.Growth;
 import foretress.hair.HairHistory;
 import foretress.hair.HairLength;
 import foretress.hair.Residue;
@@ -154,6 +156,30 @@ class BenchCutsTest {
             .containsExactly(Tuft.Kind.OLDEST_ENDS, Tuft.Kind.CONTROL);
         List<BenchCut> cuts = cuts(4, ago(Residue.OXIDATIVE, 110, "Box dye"));
         assertThat(of(cuts, Tuft.Kind.CONTROL).toCm()).isEqualTo(2);
+    }
+
+    @Test
+    void whatNobodyCanNameIsNoLongerSuspectOnceItHasGrownOut() {
+        assertThat(cuts(40, ago(Residue.UNKNOWN, 110, "Something"))).extracting(BenchCut::kind)
+            .containsExactly(Tuft.Kind.OLDEST_ENDS, Tuft.Kind.CONTROL);
+    }
+
+    /** A dye of seven months ago may begin at 1.5 cm; but all hair was cut to 1 cm a month ago, where it could have got to by then. */
+    @Test
+    void whatWasCutOffIsNotInTheControlsWay() {
+        Treatment dye = ago(Residue.OXIDATIVE, 7, "Box dye");
+        var history = new HairHistory(HairLength.measured(4), List.of(dye),
+            List.of(new Cut(TODAY.minusMonths(1), 0.9)), Growth.PUBLISHED);
+        assertThat(of(BenchCuts.of(StrandMap.of(history, TODAY)), Tuft.Kind.CONTROL).toCm()).isEqualTo(2);
+        assertThat(of(cuts(4, dye), Tuft.Kind.CONTROL).toCm()).isEqualTo(1);
+    }
+
+    /** On 40 cm of hair the last half centimetre may still carry it: the tuft is cut from there, and not from beyond the tip. */
+    @Test
+    void atTheVeryTipTheTuftStillLiesOnTheHair() {
+        LocalDate day = TODAY.minusDays(2550);
+        List<BenchCut> cuts = cuts(40, Treatment.once(Residue.METAL, day, day, Zone.WHOLE, "Lotion"));
+        assertThat(cuts.get(0)).isEqualTo(new BenchCut("A", Tuft.Kind.SUSPECT, "Lotion", 39.5, 40, true));
     }
 
     @Test
