@@ -11,6 +11,7 @@ import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -58,11 +59,13 @@ final class CodedAnswers {
         int most = question.kind() == Question.Kind.ONE_OF ? 1 : question.options().size();
         List<String> nots = new ArrayList<>(question.unsure() ? List.of("known") : List.of());
         nots.addAll(question.personal() ? List.of("said") : List.of());
-        return Map.of("options", Shape.set(Shape.code(question.options()), 1, most), "nots", Shape.code(nots),
-            "treatments", Shape.code(question.options()), "zones", Shape.code(SaidTreatment.ZONES),
+        Map<String, Shape> known = new HashMap<>(Map.of("options", Shape.set(Shape.code(question.options()), 1, most),
+            "nots", Shape.code(nots), "treatments", Shape.code(question.options()), "doses", Shape.code(Medicine.DOSES),
+            "routes", Shape.code(Medicine.ROUTES), "last taken", Shape.code(Medicine.LAST_TAKEN)));
+        known.putAll(Map.of("zones", Shape.code(SaidTreatment.ZONES), "extents", Shape.code(SaidTreatment.EXTENTS),
             "by", Shape.code(SaidTreatment.BY), "often", Shape.code(SaidTreatment.OFTEN),
-            "every", Shape.code(SaidTreatment.EVERY), "doses", Shape.code(Medicine.DOSES),
-            "routes", Shape.code(Medicine.ROUTES), "last taken", Shape.code(Medicine.LAST_TAKEN));
+            "every", Shape.code(SaidTreatment.EVERY)));
+        return known;
     }
 
     /** The codes of treatments the salon did itself, which it tells in the same form as a client. */

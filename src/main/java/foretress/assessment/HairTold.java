@@ -3,6 +3,7 @@ package foretress.assessment;
 import foretress.hair.Growth;
 import foretress.hair.HairHistory;
 import foretress.hair.HairLength;
+import foretress.hair.Range;
 import foretress.hair.Series;
 import foretress.hair.Treatment;
 import foretress.hair.Zone;
@@ -31,6 +32,10 @@ public final class HairTold {
             "8-weeks", weeks(10), "12-weeks", weeks(16), "4-months", 5.0, "6-months", 8.0, "few-a-year", 6.0, "yearly",
             18.0);
     private static final double LONGEST_APART = 18;
+    /** What "about so many cm" can mean: halfway to what else one could have said. */
+    private static final Map<String, Range> EXTENTS = Map.of("1-cm", new Range(0.5, 1.5), "2-cm", new Range(1.5, 2.5),
+        "3-cm", new Range(2.5, 4), "5-cm", new Range(4, 7.5), "10-cm", new Range(7.5, 12.5), "15-cm",
+        new Range(12.5, 17.5), "20-cm", new Range(17.5, 25), "30-cm", new Range(25, 40));
     /** The shortest length the hair model takes; a shaved head is no more than that. */
     private static final double SHORTEST_CM = 0.5;
 
@@ -188,7 +193,8 @@ public final class HairTold {
         boolean sure = !(t.when() instanceof SaidDate.NotKnown);
         return new Treatment(what, kinds.leaves(what), span.earliest(), span.latest(),
             ZONES.getOrDefault(t.zone(), Zone.NOT_KNOWN),
-            t.repeated(), series(t, span), sure, kinds.mayHoldMetal(what), what, "");
+            t.repeated(), series(t, span), sure, kinds.mayHoldMetal(what), what, "",
+            Optional.ofNullable(EXTENTS.get(t.extent())));
     }
 
     /** None when nobody knows the first time, or when it cannot be before the last: then all that was further out counts as treated. */

@@ -105,10 +105,15 @@ public class BenchFacts implements ChairRecord {
             .anyMatch(v -> !knowledge.chemistries().dry(chemistry.of(v))) || toldSince(visit, test, started);
     }
 
+    /** As a test keeps it. How many cm it was makes it no other treatment: tests from before that was asked still know it. */
+    static String told(SaidTreatment treatment) {
+        return treatment.toString().replaceFirst(", extent=[^]]*", "");
+    }
+
     private boolean toldSince(Visit visit, BenchRecord test, LocalDate started) {
         List<String> known = List.of(bodies.open(test.clientId(), test.place("told"), test.told(), String[].class));
         LocalDate today = clock.instant().atZone(visit.zone()).toLocalDate();
-        return treatments(intake.said(visit)).filter(t -> !known.contains(t.toString()))
+        return treatments(intake.said(visit)).filter(t -> !known.contains(told(t)))
             .anyMatch(t -> !t.when().span(today, policy().hemisphere()).latest().isBefore(started));
     }
 

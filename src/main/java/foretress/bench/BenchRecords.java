@@ -7,7 +7,6 @@ import foretress.intake.Plans;
 import foretress.ledger.Ledger;
 import foretress.picture.RedrawnPhoto;
 import foretress.questionnaire.Answers;
-import foretress.questionnaire.SaidTreatment;
 import foretress.vault.SealedJson;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
@@ -125,7 +124,7 @@ public class BenchRecords {
     }
 
     private BenchRecord made(Visit visit, BenchKind kind, String submission, Object body, UUID by) {
-        List<String> told = BenchFacts.treatments(intake.said(visit)).map(SaidTreatment::toString).toList();
+        List<String> told = BenchFacts.treatments(intake.said(visit)).map(BenchFacts::told).toList();
         var test = new BenchRecord(visit, kind, submission, by, clock.instant(),
             json.sealing(visit.client.id, body), json.sealing(visit.client.id, told));
         test.persistAndFlush();

@@ -52,13 +52,15 @@ final class CutReach extends Reach {
     double chanceAt(double cm) {
         return cm > lengthCm ? 0 : sum((day, rest, cover) -> {
             double fastest = Math.min(fastestNear(cm, day, rest, cover), fastestLeft(day, rest));
-            return Math.max(0, growth.chanceAtMost(fastest) - growth.chanceAtMost(fastestFar(cm, day, rest, cover)));
+            return Math.max(0, cover.endsBegun(cm, lengthCm) * growth.chanceAtMost(fastest)
+                - growth.chanceAtMost(fastestFar(cm, day, rest, cover)));
         });
     }
 
     @Override
     double chanceNearBy(double cm) {
-        return sum((day, rest, cover) -> growth.chanceAtMost(fastestNear(cm, day, rest, cover)));
+        return sum((day, rest, cover) -> cover.endsBegun(cm, lengthCm)
+            * growth.chanceAtMost(fastestNear(cm, day, rest, cover)));
     }
 
     @Override
@@ -84,13 +86,15 @@ final class CutReach extends Reach {
     }
 
     private double fastestNear(double cm, Day day, double rest, Cover cover) {
-        double grew = Math.max(0, day.last - rest);
-        double place = cover.scalpAt(cm, lengthCm);
-        return grew > 0 ? place / grew : place >= 0 ? Double.POSITIVE_INFINITY : -1;
+        return fastest(cover.scalpAt(cm, lengthCm), Math.max(0, day.last - rest));
     }
 
     private static double fastestFar(double cm, Day day, double rest, Cover cover) {
-        return cover.ends() ? cm / (Math.max(0, day.first - rest) + cover.growthMonths()) : -1;
+        return cover.ends() ? fastest(cm - cover.growthCm(), Math.max(0, day.first - rest) + cover.growthMonths()) : -1;
+    }
+
+    private static double fastest(double place, double months) {
+        return months > 0 ? place / months : place >= 0 ? Double.POSITIVE_INFINITY : -1;
     }
 
     private interface Part {

@@ -58,7 +58,8 @@ public final class Lane {
             return lengthCm;
         }
         LocalDate first = t.series().map(Series::firstEarliest).orElse(t.earliest());
-        return Math.min(lengthCm, Growth.FAST * (Growth.monthsBetween(first, today) + touchUpMonths));
+        double before = t.ofNewGrowth().map(Range::toCm).orElse(Growth.FAST * touchUpMonths);
+        return Math.min(lengthCm, Growth.FAST * Growth.monthsBetween(first, today) + before);
     }
 
     private double[] chances() {

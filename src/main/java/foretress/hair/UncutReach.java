@@ -9,13 +9,17 @@ import java.util.List;
  */
 final class UncutReach extends Reach {
     private final Grown near;
-    private final List<Grown> far;
+    private final List<Far> far;
+
+    /** So far out the covered growth ended on the day. */
+    private record Far(Grown growth, double cm) {}
 
     UncutReach(Rates rates, Span last, Span first, List<Cover> covers, double lengthCm) {
         super(covers, lengthCm);
         near = new Grown(rates, last.newest(), last.oldest(), 0);
         far = covers.stream().filter(Cover::ends)
-            .map(c -> new Grown(rates, first.newest(), first.oldest(), c.growthMonths())).toList();
+            .map(c -> new Far(new Grown(rates, first.newest(), first.oldest(), c.growthMonths()), c.growthCm()))
+            .toList();
     }
 
     @Override
@@ -27,7 +31,7 @@ final class UncutReach extends Reach {
     double chanceNearBy(double cm) {
         double sum = 0;
         for (Cover cover : covers) {
-            sum += near.chanceWithin(cover.scalpAt(cm, lengthCm));
+            sum += cover.endsBegun(cm, lengthCm) * near.chanceWithin(cover.scalpAt(cm, lengthCm));
             if (cover.ends()) {
                 return sum;
             }
@@ -42,8 +46,8 @@ final class UncutReach extends Reach {
 
     private double grownBy(double cm) {
         double sum = 0;
-        for (Grown one : far) {
-            sum += one.chanceWithin(cm);
+        for (Far one : far) {
+            sum += one.growth.chanceWithin(cm - one.cm);
         }
         return far.isEmpty() ? 0 : sum / far.size();
     }

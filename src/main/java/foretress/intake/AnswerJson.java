@@ -106,12 +106,15 @@ public final class AnswerJson {
         ObjectNode node = NODE.objectNode();
         node.put("what", t.what()).set("when", date(t.when()));
         node.put("zone", t.zone()).put("by", t.by()).put("often", t.often());
-        // Answers from before these two were asked keep their bytes, and with them their hash.
+        // Answers from before these three were asked keep their bytes, and with them their hash.
         if (!t.every().equals(SaidTreatment.DONT_KNOW)) {
             node.put("every", t.every());
         }
         if (!(t.since() instanceof SaidDate.NotKnown)) {
             node.set("since", date(t.since()));
+        }
+        if (!t.extent().equals(SaidTreatment.DONT_KNOW)) {
+            node.put("extent", t.extent());
         }
         return node;
     }
@@ -120,7 +123,8 @@ public final class AnswerJson {
         return new SaidTreatment(n.get("what").asText(), date(n.get("when")), n.get("zone").asText(),
             n.get("by").asText(),
             n.get("often").asText(), n.path("every").asText(SaidTreatment.DONT_KNOW),
-            n.has("since") ? date(n.get("since")) : new SaidDate.NotKnown());
+            n.has("since") ? date(n.get("since")) : new SaidDate.NotKnown(),
+            n.path("extent").asText(SaidTreatment.DONT_KNOW));
     }
 
     private static ObjectNode medicine(Medicine m) {

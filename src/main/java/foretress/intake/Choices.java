@@ -33,10 +33,13 @@ public record Choices(OfDate date, OfTreatment treatment, OfMedicine medicine, L
     }
 
     /** Where on the hair, by whom, how often and how far apart. */
-    public record OfTreatment(List<Choice> zones, List<Choice> by, List<Choice> often, List<Choice> every) {
+    public record OfTreatment(List<Choice> zones, List<Choice> extents, List<Choice> by, List<Choice> often,
+        List<Choice> every) {
         private static OfTreatment in(Words words) {
             return new OfTreatment(
                 of(words, "zone", "whole", "regrowth", "lengths-ends", "ends", "strands", Question.DONT_KNOW),
+                of(words, "extent", "1-cm", "2-cm", "3-cm", "5-cm", "10-cm", "15-cm", "20-cm", "30-cm",
+                    Question.DONT_KNOW),
                 of(words, "by", "home", "salon", Question.DONT_KNOW),
                 of(words, "often", "once", "several", "regularly"),
                 of(words, "every", "weekly", "4-weeks", "6-weeks", "8-weeks", "12-weeks", "4-months", "6-months",

@@ -79,7 +79,9 @@ public final class AnswerWords {
      */
     public static String say(Question question, SaidTreatment treatment, Words words) {
         List<String> parts = new ArrayList<>(List.of(say(treatment.when(), words),
-            text("zone", treatment.zone(), words), text("by", treatment.by(), words)));
+            text("zone", treatment.zone(), words)));
+        known("extent", treatment.extent(), words).ifPresent(parts::add);
+        parts.add(text("by", treatment.by(), words));
         Optional<String> often = known("often", treatment.often(), words);
         often.ifPresent(parts::add);
         if (often.isPresent() && treatment.repeated()) {
@@ -106,7 +108,8 @@ public final class AnswerWords {
         String when = treatment.since() instanceof SaidDate.NotKnown ? last
             : words.text("answers.from-to").replace("{first}", say(treatment.since(), words)).replace("{last}", last);
         return joined("list-joint", Stream.of(Optional.of(text("zone", treatment.zone(), words)),
-            again(treatment, words), Optional.of(when)).flatMap(Optional::stream), words);
+            known("extent", treatment.extent(), words), again(treatment, words), Optional.of(when))
+            .flatMap(Optional::stream), words);
     }
 
     /** One medicine: as typed, then dose, way and last time as far as they were asked. */

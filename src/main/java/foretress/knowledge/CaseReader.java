@@ -153,13 +153,14 @@ final class CaseReader {
     }
 
     private static SaidTreatment treatment(Question question, Yaml entry) {
-        entry.only("what", "when", "zone", "by", "often", "every", "since");
+        entry.only("what", "when", "zone", "by", "often", "every", "since", "extent");
         List<String> kinds = new ArrayList<>(question.options());
         return new SaidTreatment(entry.at("what").oneOf(kinds, "treatment"), CaseDates.read(entry.at("when")),
             word(entry, "zone", SaidTreatment.ZONES, "whole"),
             word(entry, "by", SaidTreatment.BY, "home"), word(entry, "often", SaidTreatment.OFTEN, "once"),
             word(entry, "every", SaidTreatment.EVERY, SaidTreatment.DONT_KNOW),
-            entry.maybe("since").map(CaseDates::read).orElse(new SaidDate.NotKnown()));
+            entry.maybe("since").map(CaseDates::read).orElse(new SaidDate.NotKnown()),
+            word(entry, "extent", SaidTreatment.EXTENTS, SaidTreatment.DONT_KNOW));
     }
 
     private static Medicine medicine(Yaml entry) {

@@ -82,7 +82,7 @@ final class DateReader {
     private Optional<SaidDate> read(String precision) {
         return switch (precision) {
             case "day" -> year().flatMap(year -> month(year).flatMap(this::day));
-            case "month" -> year().flatMap(this::month).map(InMonth::new);
+            case "month" -> year().flatMap(this::month).flatMap(this::dayIfKnown);
             case "season" -> season().flatMap(season -> year().map(year -> new InSeason(season, year)));
             case "year" -> year().map(InYear::new);
             case "years-ago" ->
@@ -127,6 +127,11 @@ final class DateReader {
         YearMonth said = year.atMonth(month.getAsInt());
         return said.atDay(1).isAfter(today) ? form.wrong(field, "month-in-future", said.getMonthValue() + "", year + "")
             : Optional.of(said);
+    }
+
+    /** Whoever knows the month may know the day too. */
+    private Optional<SaidDate> dayIfKnown(YearMonth month) {
+        return form.blank(name + ".day") ? Optional.of(new InMonth(month)) : day(month);
     }
 
     private Optional<SaidDate> day(YearMonth month) {

@@ -44,6 +44,7 @@ public final class FormFill {
         Map<String, List<String>> fields = new LinkedHashMap<>();
         fields.put(id + ".what", List.of(t.what()));
         fields.put(id + ".zone", List.of(t.zone()));
+        fields.put(id + ".extent", List.of(t.extent()));
         fields.put(id + ".by", List.of(t.by()));
         fields.put(id + ".often", List.of(t.often()));
         fields.put(id + ".every", List.of(t.every()));
@@ -59,7 +60,7 @@ public final class FormFill {
 
     private static void date(String id, SaidDate date, Map<String, List<String>> fields) {
         if (date instanceof OnDay d) {
-            put(fields, id, "day", "day", d.day().getDayOfMonth(), "month", d.day().getMonthValue(), "year",
+            put(fields, id, "month", "day", d.day().getDayOfMonth(), "month", d.day().getMonthValue(), "year",
                 d.day().getYear());
         } else if (date instanceof InMonth m) {
             put(fields, id, "month", "month", m.month().getMonthValue(), "year", m.month().getYear());

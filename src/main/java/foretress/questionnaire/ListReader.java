@@ -51,7 +51,8 @@ final class ListReader<T> {
             earlier.map(a -> a instanceof Treatments t ? t.list() : List.<SaidTreatment>of()).orElse(List.of()),
             name + ".what",
             () -> when.blank() && since.blank()
-                && form.blank(name + ".what", name + ".zone", name + ".by", name + ".often", name + ".every"),
+                && form.blank(name + ".what", name + ".zone", name + ".extent", name + ".by", name + ".often",
+                    name + ".every"),
             () -> treatment(form, question, when, since, TreatmentReader.onlyKind(form, question, earlier)),
             Treatments::new);
     }
@@ -74,9 +75,11 @@ final class ListReader<T> {
         Optional<String> by = orElse(form, name + ".by", SaidTreatment.BY,
             known.flatMap(question::row).flatMap(Question.Row::by).orElse(SaidTreatment.DONT_KNOW));
         Optional<String> often = orElse(form, name + ".often", SaidTreatment.OFTEN, SaidTreatment.DONT_KNOW);
+        Optional<String> extent = orElse(form, name + ".extent", SaidTreatment.EXTENTS, SaidTreatment.DONT_KNOW);
         boolean whole = what.isPresent() && when.isPresent() && zone.isPresent() && by.isPresent() && often.isPresent();
-        return whole
-            ? repeated(form, name, new SaidTreatment(what.get(), when.get(), zone.get(), by.get(), often.get()), first)
+        return whole && extent.isPresent()
+            ? repeated(form, name, new SaidTreatment(what.get(), when.get(), zone.get(), by.get(), often.get())
+                .reaching(SaidTreatment.MEASURED.contains(zone.get()) ? extent.get() : SaidTreatment.DONT_KNOW), first)
             : Optional.empty();
     }
 
@@ -92,7 +95,8 @@ final class ListReader<T> {
             return form.wrong(name + ".since.precision", "first-after-last");
         }
         return every.flatMap(apart -> since.map(
-            from -> new SaidTreatment(last.what(), last.when(), last.zone(), last.by(), last.often(), apart, from)));
+            from -> new SaidTreatment(last.what(), last.when(), last.zone(), last.by(), last.often(), apart, from,
+                last.extent())));
     }
 
     private static Optional<Medicine> medicine(AnswerForm form, String name) {

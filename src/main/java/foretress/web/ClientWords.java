@@ -333,6 +333,8 @@ public interface ClientWords {
     @Message
     String treatments_every();
     @Message
+    String treatments_extent();
+    @Message
     String treatments_first();
     @Message
     String treatments_kind();
@@ -348,6 +350,8 @@ public interface ClientWords {
     String when_ago();
     @Message
     String when_choose();
+    @Message
+    String when_day();
     @Message
     String when_month();
     @Message

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.within;
 import foretress.hair.Cut;
 import foretress.hair.Growth;
 import foretress.hair.HairHistory;
+import foretress.hair.Range;
 import foretress.hair.SafeSide;
 import foretress.hair.Series;
 import foretress.questionnaire.Answer;
@@ -26,6 +27,7 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -116,5 +118,17 @@ class HairToldTest {
         HairHistory history = history(situation);
         return SafeSide.of(history.treatments().get(0), history.length(), history.cuts(), TODAY, history.slowed())
             .metalSuspected();
+    }
+
+    @Test
+    @DisplayName("The strand map: ten cm of the ends may be anything from halfway to what else could have been said")
+    void centimetresAreRead() {
+        var ends = new SaidTreatment("restorer", LAST, "ends", "home", "once");
+        assertThat(history(situation(ends.reaching("10-cm"))).treatments().get(0).extent())
+            .contains(new Range(7.5, 12.5));
+        assertThat(history(situation(ends)).treatments().get(0).extent()).isEmpty();
+        assertThat(SaidTreatment.EXTENTS.stream().filter(cm -> !cm.equals(SaidTreatment.DONT_KNOW))
+            .map(cm -> history(situation(ends.reaching(cm))).treatments().get(0).extent())).doesNotContain(
+                Optional.empty());
     }
 }

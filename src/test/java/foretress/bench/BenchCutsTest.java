@@ -10,7 +10,10 @@ import foretress.hair.Residue;
 import foretress.hair.StrandMap;
 import foretress.hair.Treatment;
 import foretress.hair.Zone;
+import foretress.questionnaire.SaidDate;
+import foretress.questionnaire.SaidTreatment;
 import java.time.LocalDate;
+import java.time.Year;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
@@ -198,5 +201,13 @@ class BenchCutsTest {
             .toArray(Treatment[]::new);
         assertThat(cuts(200, many)).extracting(BenchCut::letter).contains("A", "Z", "A2", "B2")
             .doesNotContain("A1", "A26").doesNotHaveDuplicates();
+    }
+
+    @Test
+    void aTestFromBeforeCentimetresWereAskedStillKnowsTheTreatment() {
+        var dye = new SaidTreatment("box-dye", new SaidDate.InYear(Year.of(2025)), "ends", "home", "once");
+        assertThat(BenchFacts.told(dye.reaching("10-cm"))).isEqualTo(BenchFacts.told(dye))
+            .isEqualTo("SaidTreatment[what=box-dye, when=InYear[year=2025], zone=ends, by=home, often=once, "
+                + "every=dont-know, since=NotKnown[]]");
     }
 }

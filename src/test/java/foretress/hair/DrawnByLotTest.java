@@ -222,4 +222,31 @@ class DrawnByLotTest {
         }
         return sum / steps;
     }
+
+    /** About three centimetres of new growth, once: they lie where the scalp of that day got to, and three centimetres on. */
+    @Test
+    void newGrowthOfWhichSomebodyKnowsTheCentimetres() {
+        Treatment dye = Treatment.once(Residue.OXIDATIVE, day(400), day(300), Zone.REGROWTH, "Dye")
+            .reaching(new Range(2.5, 4));
+        agrees(lane(dye, Growth.PUBLISHED), () -> newGrowth(false));
+        agrees(lane(dye, Growth.PUBLISHED, new Cut(day(90), 9)), () -> newGrowth(true));
+    }
+
+    private Hair newGrowth(boolean cut) {
+        double rate = rate(Growth.PUBLISHED);
+        double rested = rested();
+        double near = stretched(rate, between(400, 300), rested);
+        return new Hair(near, near + 2.5 + 1.5 * lot.nextDouble(),
+            !cut || near - stretched(rate, 90 / MONTH, rested) < 9);
+    }
+
+    /** About ten centimetres of the ends: never nearer than that to today's, nor nearer than the hair has grown since. */
+    @Test
+    void endsOfWhichSomebodyKnowsTheCentimetres() {
+        Treatment dye = Treatment.once(Residue.LIGHTENED, day(1300), day(900), Zone.ENDS, "Bleach")
+            .reaching(new Range(7.5, 12.5));
+        agrees(lane(dye, Growth.PUBLISHED),
+            () -> new Hair(Math.max(stretched(rate(Growth.PUBLISHED), between(1300, 900), rested()),
+                LENGTH_CM - 7.5 - 5 * lot.nextDouble()), LENGTH_CM, true));
+    }
 }

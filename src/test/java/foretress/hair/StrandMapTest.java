@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 class StrandMapTest {
@@ -320,5 +321,27 @@ class StrandMapTest {
         assertThat(told.said("spring 2024")).isEqualTo(
             new Treatment(told.id(), Residue.METAL, told.earliest(), told.latest(), Zone.WHOLE, false, true, true,
                 "Restorer", "spring 2024"));
+    }
+
+    private static void isDrawnAs(Treatment one, Treatment other) {
+        for (double cm = 0; cm <= 45; cm++) {
+            assertThat(lane(45, one).chanceAt(cm)).as("at %s cm", cm).isEqualTo(lane(45, other).chanceAt(cm));
+        }
+    }
+
+    @Test
+    @DisplayName("Centimetres a client remembers narrow the picture and never the safe side; of metal not even that")
+    void centimetresNarrowThePictureOnly() {
+        for (Zone zone : new Zone[] { Zone.REGROWTH, Zone.ENDS }) {
+            Treatment dye =
+                Treatment.once(Residue.OXIDATIVE, TODAY.minusMonths(14), TODAY.minusMonths(12), zone, "Dye");
+            Treatment some = dye.reaching(new Range(1.5, 2.5));
+            assertThat(lane(45, some).safetyChance()).isEqualTo(lane(45, dye).safetyChance());
+            assertThat(lane(45, some).nearCm()).isEqualTo(lane(45, dye).nearCm());
+            assertThat(lane(45, some).cutToCm()).isEqualTo(lane(45, dye).cutToCm());
+            assertThat(lane(45, some).chanceAt(30)).isLessThan(0.2);
+            isDrawnAs(some.maybeMetal(), dye);
+            isDrawnAs(dye.againAndAgain(), zone == Zone.REGROWTH ? some.againAndAgain() : dye.againAndAgain());
+        }
     }
 }

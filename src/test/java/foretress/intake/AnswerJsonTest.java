@@ -47,4 +47,11 @@ class AnswerJsonTest {
             "regularly", "dont-know", new NotKnown())));
         assertThat(AnswerJson.write(read)).isEqualTo(sealed);
     }
+
+    @Test
+    void centimetresAreReadAsTheyWereWritten() {
+        Answers said =
+            with(new SaidTreatment("bleach", new InYear(Year.of(2025)), "ends", "salon", "once").reaching("10-cm"));
+        assertThat(AnswerJson.read(AnswerJson.write(said))).isEqualTo(said);
+    }
 }

@@ -132,6 +132,10 @@ class ChosenIsSignedTest {
         each(question, TREATED, "by", choices.treatment().by(), slips);
         each(question, TREATED, "often", choices.treatment().often(), slips);
         each(question, TREATED, "every", choices.treatment().every(), slips);
+        Map<String, String> ends = new HashMap<>(TREATED);
+        ends.put("zone", "ends");
+        each(question, ends, "extent", choices.treatment().extents().stream().filter(c -> !c.code().equals("dont-know")).toList(),
+            slips);
         return slips;
     }
 

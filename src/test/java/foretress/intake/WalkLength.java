@@ -9,7 +9,7 @@ import org.jsoup.nodes.Document;
  * shows only after a choice and what only a wide screen shows are not seen. */
 final class WalkLength {
     private static final String UNSEEN = "script, style, template, svg, .skip, .unseen, [hidden], head,"
-        + " .wide, .again, .when > .parts, details:not([open]) > :not(summary), option:not([selected]):not(:first-child)";
+        + " .wide, .again, .extent, .when > .parts, details:not([open]) > :not(summary), option:not([selected]):not(:first-child)";
     private final List<String> lines = new ArrayList<>();
     private int words;
 

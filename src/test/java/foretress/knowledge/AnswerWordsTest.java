@@ -191,4 +191,14 @@ class AnswerWordsTest {
                 .matches(s -> !Character.isLowerCase(s.charAt(0)));
         }
     }
+
+    @Test
+    void howManyCentimetresIsSaidAfterWhere() {
+        SaidTreatment ends = new SaidTreatment("box-dye", new InMonth(YearMonth.of(2025, 3)), "ends", "home", "once")
+            .reaching("10-cm");
+        assertThat(AnswerWords.say(TREATMENTS, ends, KNOWLEDGE.words("en")))
+            .isEqualTo("Colour from a box, at home – March 2025, the ends, about 10 cm (4 inches), at home, once");
+        assertThat(AnswerWords.whereAndWhen(ends, KNOWLEDGE.words("en")))
+            .isEqualTo("the ends, about 10 cm (4 inches), March 2025");
+    }
 }

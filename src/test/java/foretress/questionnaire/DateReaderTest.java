@@ -182,4 +182,17 @@ class DateReaderTest {
             "rather-not-say");
         assertRefuses(read(plain, "when.precision", "dont-know"), "when.precision", "not-offered", "dont-know");
     }
+
+    @Test
+    @DisplayName("The strand map: whoever knows the month may say the day beside it")
+    void theDayMayStandBesideTheMonth() {
+        assertSays(date(".precision", "month", ".day", "5", ".month", "3", ".year", "2026"),
+            new Said(new OnDay(LocalDate.of(2026, 3, 5))));
+        assertSays(date(".precision", "month", ".day", " ", ".month", "3", ".year", "2026"),
+            new Said(new InMonth(YearMonth.of(2026, 3))));
+        assertRefuses(date(".precision", "month", ".day", "31", ".month", "2", ".year", "2026"), "when.day",
+            "not-a-day", "31", "2", "2026");
+        assertRefuses(date(".precision", "month", ".day", "16", ".month", "3", ".year", "2026"), "when.day",
+            "day-in-future", "16", "3", "2026");
+    }
 }

@@ -234,4 +234,34 @@ class ReadingTreatmentsTest {
         assertThat(reading.mistakes()).containsExactly(new AnswerMistake("done.act", "not-offered", List.of("erase")));
         assertThat(reading.over(one)).isEqualTo(one);
     }
+
+    private static SaidTreatment first(Answers answers) {
+        return ((Treatments) answers.to("done").orElseThrow()).list().get(0);
+    }
+
+    @ParameterizedTest
+    @DisplayName("The strand map: of the new growth and of the ends a client says how many cm, of nothing else")
+    @CsvSource({ "regrowth, 3-cm, 3-cm", "ends, 10-cm, 10-cm", "ends, '', dont-know", "whole, 10-cm, dont-know",
+        "lengths-ends, 10-cm, dont-know", "strands, 2-cm, dont-know", "dont-know, 5-cm, dont-know" })
+    void centimetresBelongToTheNewGrowthAndTheEnds(String zone, String cm, String reads) {
+        FormReading reading = read(done, "done.act", "add", "done.what", "perm", "done.when.precision", "year",
+            "done.when.year", "2023", "done.zone", zone, "done.extent", cm);
+        assertThat(reading.mistakes()).isEmpty();
+        assertThat(first(reading.answers()).extent()).isEqualTo(reads);
+    }
+
+    @Test
+    void centimetresNobodyOfferedAreRefused() {
+        FormReading reading = read(done, one, permAnd("done.act", "add", "done.extent", "400-cm"));
+        assertThat(reading.mistakes())
+            .containsExactly(new AnswerMistake("done.extent", "not-offered", List.of("400-cm")));
+        assertThat(reading.over(one)).isEqualTo(one);
+    }
+
+    @Test
+    void centimetresStayWhenItWasDoneAgainAndAgain() {
+        FormReading reading = read(done, "done.act", "add", "done.what", "perm", "done.when.precision", "year",
+            "done.when.year", "2023", "done.zone", "regrowth", "done.extent", "2-cm", "done.often", "regularly");
+        assertThat(first(reading.answers()).extent()).isEqualTo("2-cm");
+    }
 }
