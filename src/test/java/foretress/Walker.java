@@ -96,6 +96,11 @@ public class Walker {
         return this;
     }
 
+    /** Asks as a script of the page does, with a header of its own. */
+    public Walker ask(String path, String header, String value) {
+        return arrive(path, request().header(header, value).get(path));
+    }
+
     private RequestSpecification request() {
         return RestAssured.given().redirects().follow(false).cookies(cookies).header("Accept", "text/html");
     }

@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 
 /** Every other service the salon offers, lightest first: from this a gentler one is proposed. */
 @RequestScoped
-public class Alternatives {
+class Alternatives {
     private final Assessments assessments;
     private final EarlierFindings earlier;
     private final Knowledge knowledge;
@@ -40,11 +40,11 @@ public class Alternatives {
         this.say = say;
     }
 
-    public List<Alternative> of(Visit visit, Assessment assessment) {
-        return of(visit, assessment, earlier.of(visit, assessment));
+    List<Earlier> before(Visit visit, Assessment assessment) {
+        return earlier.of(visit, assessment);
     }
 
-    public List<Alternative> of(Visit visit, Assessment assessment, List<Earlier> before) {
+    List<Alternative> of(Visit visit, Assessment assessment, List<Earlier> before) {
         List<String> booked = visit.services.stream().map(s -> s.serviceId).toList();
         return assessments.looked(visit).stream().filter(s -> !booked.contains(s.id()))
             .map(s -> other(s, assessment, before))

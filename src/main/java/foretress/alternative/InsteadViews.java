@@ -52,6 +52,10 @@ public class InsteadViews {
         this.say = say;
     }
 
+    public Instead of(Visit visit, Assessment assessment) {
+        return of(visit, assessment, alternatives.before(visit, assessment));
+    }
+
     public Instead of(Visit visit, Assessment assessment, List<Earlier> before) {
         List<Alternative> all = alternatives.of(visit, assessment, before);
         List<Service> booked = chemistry.services(visit);

@@ -1,6 +1,7 @@
 package foretress.bench;
 
-import foretress.alternative.Alternatives;
+import foretress.alternative.Instead;
+import foretress.alternative.InsteadViews;
 import foretress.assessment.Assessment;
 import foretress.assessment.Finding;
 import foretress.assessment.Weight;
@@ -24,6 +25,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Puts the bench of a visit together. */
 @RequestScoped
@@ -31,7 +33,7 @@ public class BenchOverviews {
     private final Intake intake;
     private final Assessments assessments;
     private final OwedLines owedTests;
-    private final Alternatives alternatives;
+    private final InsteadViews instead;
     private final BenchTimers timers;
     private final BenchTried tried;
     private final BenchSay words;
@@ -41,13 +43,13 @@ public class BenchOverviews {
     private final Language language;
     private final ChairTime time;
 
-    BenchOverviews(Intake intake, Assessments assessments, OwedLines owedTests, Alternatives alternatives,
+    BenchOverviews(Intake intake, Assessments assessments, OwedLines owedTests, InsteadViews instead,
         BenchTimers timers, BenchTried tried, BenchSay words, StylistWords stylist, Knowledge knowledge, Menu menu,
         Language language, ChairTime time) {
         this.intake = intake;
         this.assessments = assessments;
         this.owedTests = owedTests;
-        this.alternatives = alternatives;
+        this.instead = instead;
         this.timers = timers;
         this.tried = tried;
         this.words = words;
@@ -59,6 +61,11 @@ public class BenchOverviews {
     }
 
     BenchOverview of(Visit visit) {
+        return of(visit, "");
+    }
+
+    /** @param known the version that is on the screen already: of that only clocks are asked for, every two seconds */
+    BenchOverview of(Visit visit, String known) {
         Answers said = intake.said(visit);
         boolean begun = !said.byQuestion().isEmpty();
         Assessment assessment = assessments.of(visit, said);
@@ -66,11 +73,14 @@ public class BenchOverviews {
         BenchHead head = BenchHead.of(visit, time);
         List<Past> past = tried.past(visit);
         List<BenchTimer> running = timers.running();
+        String version = version(standing, running, past);
+        Optional<Instead> ways = begun && head.ahead() && !version.equals(known)
+            ? Optional.of(instead.of(visit, assessment)) : Optional.empty();
         return new BenchOverview(head, begun, standing, WeightSaid.of(standing, stylist), service(visit),
             head.ahead() ? owed(visit, head, begun ? assessment.findings() : List.of()) : List.of(), running,
             kinds(head), tried.length(visit),
-            begun && head.ahead() ? alternatives.of(visit, assessment) : List.of(), past,
-            new BenchNews(version(standing, running, past), news(past)));
+            ways, past,
+            new BenchNews(version, news(past)));
     }
 
     private String service(Visit visit) {

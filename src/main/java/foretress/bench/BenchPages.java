@@ -12,8 +12,10 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import org.jboss.resteasy.reactive.RestHeader;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** The bench of one visit: what is owed first, what runs, what can be tried, and what came of it. */
@@ -50,8 +52,8 @@ public class BenchPages {
 
     @GET
     @Path("/live")
-    public TemplateInstance live(@RestPath UUID id) {
-        return new BenchLive(overviews.of(door.visit(id)));
+    public TemplateInstance live(@RestPath UUID id, @RestHeader("X-Version") Optional<String> known) {
+        return new BenchLive(overviews.of(door.visit(id), known.orElse("")));
     }
 
     /** The longest hair as staff measured it: it outranks what the client said. */

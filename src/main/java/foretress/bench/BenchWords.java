@@ -499,12 +499,6 @@ public interface BenchWords {
     @Message
     String trial_step_cut();
     @Message
-    String trial_step_head();
-    @Message
-    String trial_step_mix();
-    @Message
-    String trial_step_rinse();
-    @Message
     String trial_strength();
     @Message
     String trial_title(String test, String client);

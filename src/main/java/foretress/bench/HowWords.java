@@ -29,6 +29,20 @@ public interface HowWords {
     @Message
     String enough();
     @Message
+    String feel_1();
+    @Message
+    String feel_2();
+    @Message
+    String feel_3();
+    @Message
+    String feel_4();
+    @Message
+    String feel_5();
+    @Message
+    String feel_source();
+    @Message
+    String feel_summary();
+    @Message
     String mix_1();
     @Message
     String mix_2();
@@ -66,6 +80,40 @@ public interface HowWords {
     String pull_summary();
     @Message
     String trial_away();
+    @Message
+    String trial_cut_1();
+    @Message
+    String trial_cut_2();
+    @Message
+    String trial_cut_3();
+    @Message
+    String trial_cut_4();
+    @Message
+    String trial_cut_5();
+    @Message
+    String trial_head_1();
+    @Message
+    String trial_head_2();
+    @Message
+    String trial_head_3();
+    @Message
+    String trial_head_4();
+    @Message
+    String trial_head_means();
+    @Message
+    String trial_how_summary();
+    @Message
+    String trial_look();
+    @Message
+    String trial_look_good();
+    @Message
+    String trial_look_poor();
+    @Message
+    String trial_source();
+    @Message
+    String trial_wrong_cut();
+    @Message
+    String trial_wrong_head();
     @Message
     String would_mean();
 }

@@ -341,4 +341,14 @@ public interface SkinWords {
     String wipe_due(String client);
     @Message
     String wipe_left();
+    @Message
+    String test_mean_doubtful();
+    @Message
+    String test_mean_nothing();
+    @Message
+    String test_mean_positive();
+    @Message
+    String test_visit_none();
+    @Message
+    String test_would_mean();
 }

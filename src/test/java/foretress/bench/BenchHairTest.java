@@ -312,4 +312,35 @@ class BenchHairTest {
         salon.as("sanna").open(bench).expect(403);
         salon.as("sanna").open(bench + "/live").expect(403);
     }
+
+    @Test
+    @DisplayName("R45: a learner reads amounts, times, what to look for and what to do when it goes wrong, on the cut tuft as on the head")
+    void aLearnerCanFollowATrial() {
+        Walker petra = salon.as("petra").open(bench + "/test-cutting").expect(200);
+        assertThat(petra.text()).contains("Weigh out 5 g", "on foil", "Every 5 minutes", "30 % mark",
+            "the planned colour from end to end", "One of these is enough", "bubbles", "20 minutes");
+        assertThat(petra.page().select("svg.drawn")).as("foil, and how a tuft is cut").hasSize(2);
+        assertThat(petra.page().select(".outcomes > li")).as("what each result would mean").hasSize(2);
+        petra = salon.as("petra").open(bench + "/strand-test").expect(200);
+        assertThat(petra.text()).contains("does it burn, sting or itch", "Every 5 minutes",
+            "longest time is never passed",
+            "rinse all of it now", "call the emergency number");
+        petra = salon.as("petra").open(bench + "/porosity-test").expect(200);
+        assertThat(petra.text()).contains("hairline, the temple and the crown", "from the tip towards the scalp",
+            "take the more porous one");
+        assertThat(petra.page().select("svg.drawn")).hasSize(1);
+    }
+
+    @Test
+    @DisplayName("R44: the bench offers the same gentler ways as the consultation, not a list; a device that has them asks for clocks alone")
+    void theBenchOffersTheGentlerWays() {
+        Walker petra = salon.as("petra").open(bench).expect(200);
+        assertThat(petra.page().select("#instead .ways > li")).isNotEmpty();
+        assertThat(petra.page().select("#instead .ways a").eachAttr("href")).allSatisfy(
+            to -> assertThat(to).contains("/decision?plan="));
+        String version = petra.only("[data-live]").attr("data-version");
+        Walker again = salon.as("petra").ask(bench + "/live", "X-Version", version).expect(200);
+        assertThat(again.page().select("#instead")).isEmpty();
+        assertThat(again.only("[data-live]").attr("data-version")).isEqualTo(version);
+    }
 }

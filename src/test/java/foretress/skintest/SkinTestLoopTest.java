@@ -319,6 +319,9 @@ class SkinTestLoopTest {
     @DisplayName("R46: a learner reads how it is put on, how long the client stays and what to do when it goes wrong; the page counts to the wiping off")
     void aLearnerCanPutItOn() {
         UUID visit = chair.planned(Map.of());
+        assertThat(salon.as("petra").open("/visits/" + visit + "/skin-test").text())
+            .as("what each result would mean, before it begins").contains("Nothing seen after the wait",
+                "No more than a faint redness", "Anything else, at the spot or elsewhere");
         Walker petra = chair.agreed(visit);
         assertThat(petra.text()).contains("Gloves on", "about as wide as a fingernail", "no plaster, no tape",
             "20 to 30 minutes, with a telephone at hand", "call 999", "legs raised", "adrenaline pen");

@@ -109,7 +109,7 @@
 
   const look = async () => {
     try {
-      const answer = await fetch(live.dataset.live, { headers: { Accept: "text/html" }, cache: "no-store" });
+      const answer = await fetch(live.dataset.live, { headers: { Accept: "text/html", "X-Version": live.dataset.version }, cache: "no-store" });
       if (!answer.ok) return;
       const html = await answer.text();
       if (tapsWait()) fresh(html);
