@@ -15,11 +15,13 @@ import java.util.Optional;
  * @param readAgainDays days after its start on which a skin test is read once more, and before which it proves nothing;
  *     0 when the wait is enough ({@code read again} in the rule file)
  * @param calls a person telephones the client, who is told so at once ({@code call} in the rule file)
+ * @param wordFirst no skin test is made before the word it asks for ({@code word first} in the rule file)
  * @param speaks while this surely holds its words are true; empty: whenever it fires ({@code speaks} in the rule file)
  */
 public record Rule(String id, Condition when, Map<String, Weight> weights, Optional<Weight> ifUnknown,
     List<String> demands,
-    List<String> sources, boolean lasting, boolean calls, int readAgainDays, Optional<Condition> speaks) {
+    List<String> sources, boolean lasting, boolean calls, int readAgainDays, boolean wordFirst,
+    Optional<Condition> speaks) {
     public Rule {
         weights = Map.copyOf(weights);
         demands = List.copyOf(demands);
@@ -30,7 +32,7 @@ public record Rule(String id, Condition when, Map<String, Weight> weights, Optio
     public Rule(String id, Condition when, Map<String, Weight> weights, Optional<Weight> ifUnknown,
         List<String> demands,
         List<String> sources, boolean lasting, boolean calls) {
-        this(id, when, weights, ifUnknown, demands, sources, lasting, calls, 0, Optional.empty());
+        this(id, when, weights, ifUnknown, demands, sources, lasting, calls, 0, false, Optional.empty());
     }
 
     /** What it weighs on a step when it certainly holds: the heaviest of what it says about the step and its chemistries. */

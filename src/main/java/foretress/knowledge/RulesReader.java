@@ -44,7 +44,8 @@ final class RulesReader {
     }
 
     private Rule rule(Yaml entry) {
-        entry.only("id", "when", "weight", "if unknown", "demands", "read again", "source", "final", "call", "speaks");
+        entry.only("id", "when", "weight", "if unknown", "demands", "read again", "word first", "source", "final",
+            "call", "speaks");
         String id = IdSyntax.read(entry.at("id"));
         Map<String, Weight> weights = weights(entry.at("weight"));
         Optional<Weight> lighter = entry.maybe("if unknown").map(unknown -> lighter(unknown, weights.values()));
@@ -53,7 +54,8 @@ final class RulesReader {
         var rule =
             new Rule(id, conditions.read(entry.at("when")), weights, lighter, demands, sources(entry.at("source")),
                 entry.yes("final"), entry.yes("call"),
-                entry.maybe("read again").map(days -> days.number(1, 14)).orElse(0), speaks(entry));
+                entry.maybe("read again").map(days -> days.number(1, 14)).orElse(0),
+                entry.yes("word first"), speaks(entry));
         places.put(id, entry);
         if (rules.putIfAbsent(id, rule) != null) {
             entry.at("id").complain("two rules are called '%s'".formatted(id));

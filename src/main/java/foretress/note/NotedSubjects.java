@@ -18,6 +18,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What a doctor can be asked about: the facts that rules ask a word about. */
@@ -73,7 +74,10 @@ class NotedSubjects {
     }
 
     private Stream<String> all() {
-        return knowledge.ruleSet().facts().stream().filter(NotedSubjects::isAdvice).flatMap(NotedSubjects::of);
+        Set<String> asked = knowledge.ruleSet().rules().stream().filter(r -> r.demands().contains(TestFact.ADVICE))
+            .flatMap(rule -> rule.when().reads().stream()).collect(Collectors.toSet());
+        return knowledge.ruleSet().facts().stream().filter(NotedSubjects::isAdvice)
+            .filter(def -> asked.contains(def.id())).flatMap(NotedSubjects::of);
     }
 
     private static boolean isAdvice(FactDef def) {

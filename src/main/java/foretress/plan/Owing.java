@@ -1,6 +1,7 @@
 package foretress.plan;
 
 import static foretress.assessment.TestFact.ADVICE;
+import static foretress.assessment.TestFact.SKIN_TEST;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
@@ -61,15 +62,22 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
         Set<String> waiting = new LinkedHashSet<>();
         for (Service service : booked) {
             boolean ahead = weight(best, service) != Weight.PREVENTS;
+            boolean wordFirst = wordFirst(rules, now, service);
             for (Finding finding : ahead ? asking(now, service) : List.<Finding>of()) {
-                finding.demands().forEach(
-                    test -> (lifts(test, finding, test.equals(ADVICE) ? best : untold, service) ? owed : waiting)
-                        .add(test));
+                finding.demands().forEach(test -> (!(wordFirst && test.equals(SKIN_TEST))
+                    && lifts(test, finding, test.equals(ADVICE) ? best : untold, service) ? owed : waiting).add(test));
             }
         }
         waiting.removeAll(owed);
         Assessment untested = known == hoped ? now : with.apply(List.of());
         return new Owing(List.copyOf(owed), List.copyOf(waiting), readAgain(rules, untested, booked));
+    }
+
+    /** What is known of the client keeps the product off the skin, even for a test, until somebody has said a word. */
+    private static boolean wordFirst(RuleSet rules, Assessment now, Service service) {
+        return now.on(service).stream()
+            .filter(finding -> !finding.onlyIfUnknown() && finding.on(service).atLeast(Weight.TEST_FIRST))
+            .anyMatch(finding -> rules.rule(finding.ruleId()).filter(Rule::wordFirst).isPresent());
     }
 
     /** Days after its start on which a finding on what is booked asks for another reading of a skin test; 0 when none does. */

@@ -57,8 +57,10 @@ class TestExclusion {
         List<Finding> against() {
             List<Finding> known = assessment.findings().stream().filter(finding -> !finding.onlyIfUnknown()).toList();
             List<Finding> prevents = known.stream().filter(f -> onDye(f).atLeast(Weight.PREVENTS)).toList();
-            return !prevents.isEmpty() || !leftOut() ? prevents
-                : known.stream().filter(finding -> calls(finding) || leavesOut(finding)).toList();
+            return !prevents.isEmpty() ? prevents
+                : known.stream()
+                    .filter(finding -> waits(finding) || leftOut() && (calls(finding) || leavesOut(finding)))
+                    .toList();
         }
 
         private Weight onDye(Finding finding) {
@@ -68,6 +70,12 @@ class TestExclusion {
         private Weight onDye(Rule rule) {
             return Weight.heaviest(
                 dyes.stream().map(dye -> rule.weights().getOrDefault(dye, Weight.NOTHING_FOUND)).toList());
+        }
+
+        /** No test is made before the word that it asks for. */
+        private boolean waits(Finding finding) {
+            return onDye(finding).atLeast(Weight.TEST_FIRST)
+                && rules().rule(finding.ruleId()).filter(Rule::wordFirst).isPresent();
         }
 
         /** It keeps a dye waiting over the very thing for which no skin test is asked of this client. */

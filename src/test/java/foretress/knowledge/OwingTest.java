@@ -200,4 +200,17 @@ class OwingTest {
             KNOWLEDGE.questionnaire(), answers,
             KNOWLEDGE.policy("uk"), client.tests(), Optional.empty());
     }
+
+    @Test
+    @DisplayName("R28: with G6PD deficiency the plant powder's skin test waits for the doctor's word, and is owed after a yes")
+    void aPlantPowderWaitsForTheWordOnG6pd() {
+        Owing unasked = owing("{ service: plant-colour, g6pd: yes }");
+        assertThat(unasked.tests()).contains("medical-advice").doesNotContain("skin-test");
+        assertThat(unasked.waiting()).contains("skin-test");
+        assertThat(owing("{ service: plant-colour, g6pd: yes, tests: "
+            + "[{ test: medical-advice, about: g6pd, outcome: with-care }] }").tests()).contains("skin-test");
+        assertThat(owing("{ service: plant-colour, g6pd: dont-know }").tests()).contains("skin-test");
+        assertThat(owing("{ service: colour-whole, g6pd: yes }").tests()).as("a dye waits for nobody")
+            .contains("skin-test");
+    }
 }

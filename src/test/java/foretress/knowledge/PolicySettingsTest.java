@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -161,5 +162,12 @@ class PolicySettingsTest {
             KNOWLEDGE.questionnaire(), all,
             policy, made, Optional.of(BaseClient.LENGTH_CM));
         return Assessor.assess(KNOWLEDGE.ruleSet(), KNOWLEDGE.factFinder().find(situation), List.of(service));
+    }
+
+    @Test
+    @DisplayName("R26: in the United States too a skin test stays on two days, as its food and drug administration tells consumers")
+    void aSkinTestWaitsTwoDaysEverywhere() {
+        assertThat(Loaded.KNOWLEDGE.policies()).containsKey("us").allSatisfy(
+            (place, policy) -> assertThat(policy.figure("skin-test-wait-hours")).as(place).isGreaterThanOrEqualTo(48));
     }
 }

@@ -19,6 +19,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
@@ -40,6 +41,17 @@ class RulesTest {
         "pl", never("bezpieczn|odstaw|przesta(ń|ć) (brać|zażywać|stosować)"),
         "ar", never("\\bآمن|أوقفوا|(توقفوا|التوقف) عن (أخذ|تناول)"),
         "vi", never("an toàn|(ngừng|ngưng|bỏ) (uống|dùng)? ?thuốc"));
+
+    /** Nobody is taught to sit a sting out, promised a service, or kept from a dermatologist's test. */
+    private static final Map<String, Pattern> NEVER_TAUGHT = Map.of(
+        "en",
+        never("sting[^.]{0,30}(is|are) (common|normal|usual)|possible again once|skin test[^.]{0,20}anywhere else"),
+        "es", never("(ard|pic)[^.]{0,30}(es|son) (normal|habitual|común|frecuente)|de nuevo posible en cuanto"
+            + "|prueba en la piel[^.]{0,20}ning[uú]n otro"),
+        "fr", never("piqu[^.]{0,30}(est|sont) (normal|courant)|à nouveau possible dès|test[^.]{0,20}ailleurs"),
+        "pl", never("szczyp[^.]{0,30}(to|jest) (normal|częst)|znów (będzie )?możliw|prób[^.]{0,20}nigdzie indziej"),
+        "ar", never("لسع[^.]{0,30}(طبيعي|شائع)|ولا في أي مكان آخر"),
+        "vi", never("xót[^.]{0,30}(là )?bình thường|thử[^.]{0,20}nơi nào khác"));
 
     private static Pattern never(String said) {
         return Pattern.compile(said, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
@@ -107,6 +119,14 @@ class RulesTest {
     @MethodSource("sentences")
     void noFindingCallsAnythingSafeOrTouchesAMedicine(String language, String rule, String sentence) {
         assertThat(NEVER_SAID.get(language).matcher(sentence).find()).as("%s %s: %s", language, rule, sentence)
+            .isFalse();
+    }
+
+    @ParameterizedTest
+    @MethodSource("sentences")
+    @DisplayName("R32: no finding teaches to sit a sting out, promises a service, or forbids a dermatologist's test")
+    void noFindingTeachesToWaitPromisesOrForbidsTheDermatologist(String language, String rule, String sentence) {
+        assertThat(NEVER_TAUGHT.get(language).matcher(sentence).find()).as("%s %s: %s", language, rule, sentence)
             .isFalse();
     }
 

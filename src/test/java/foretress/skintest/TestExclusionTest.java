@@ -136,4 +136,18 @@ class TestExclusionTest {
         assertThat(against(and(but("age", "below-salon-age"), "bleach-reaction", "delayed"))).isNotEmpty()
             .doesNotContain("reacted-late-to-lightener");
     }
+
+    @Test
+    @DisplayName("R28: a plant powder is kept off the skin of whoever has G6PD deficiency until the doctor's word; a dye is not")
+    void aPlantPowderWaitsForTheWordOnG6pd() {
+        Set<String> plant = Set.of("plant-dye");
+        assertThat(MAY_TEST.against(assessed(but("g6pd", "present")), plant)).extracting(Finding::ruleId)
+            .containsExactly("plant-colour-and-g6pd");
+        assertThat(MAY_TEST.mustNot(assessed(but("g6pd", "present")), plant)).isTrue();
+        assertThat(MAY_TEST.mustNot(assessed(but("g6pd", "present")), COLOUR)).isFalse();
+        assertThat(MAY_TEST.mustNot(assessed(and(but("g6pd", "present"), "g6pd-advice", "with-care")), plant))
+            .isFalse();
+        Facts unknown = WELL.with(FactValue.unknown(fact("g6pd"), List.of()));
+        assertThat(MAY_TEST.mustNot(assessed(unknown), plant)).isFalse();
+    }
 }
