@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Repeated treatments, cuts and a measured rate against clients drawn by lot. The stated chances must lie within five standard
@@ -147,15 +149,16 @@ class DrawnByLotTest {
     }
 
     /** What is stated as the middle eight tenths of the near edge holds eight tenths of the clients whose hair still has some. */
-    @Test
-    void theRangeHoldsEightInTen() {
-        Treatment lotion = Treatment.once(Residue.METAL, day(900), day(535), Zone.WHOLE, "Lotion");
+    @ParameterizedTest
+    @CsvSource({ "900, 535", "2000, 1700" })
+    void theRangeHoldsEightInTen(int earliest, int latest) {
+        Treatment lotion = Treatment.once(Residue.METAL, day(earliest), day(latest), Zone.WHOLE, "Lotion");
         Range starts = lane(lotion, Growth.PUBLISHED).starts().orElseThrow();
         int there = 0;
         int below = 0;
         int above = 0;
         for (int i = 0; i < CLIENTS; i++) {
-            double near = stretched(rate(Growth.PUBLISHED), between(900, 535), rested());
+            double near = stretched(rate(Growth.PUBLISHED), between(earliest, latest), rested());
             there += near <= LENGTH_CM ? 1 : 0;
             below += near < starts.fromCm() ? 1 : 0;
             above += near > starts.toCm() && near <= LENGTH_CM ? 1 : 0;

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class StrandMapTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 10);
@@ -343,5 +345,39 @@ class StrandMapTest {
             isDrawnAs(some.maybeMetal(), dye);
             isDrawnAs(dye.againAndAgain(), zone == Zone.REGROWTH ? some.againAndAgain() : dye.againAndAgain());
         }
+    }
+
+    /**
+     * With a known cut the figures are sums, without one closed forms: a cut longer than any hair takes nothing, so both must say the
+     * same, but for the sum's steps.
+     */
+    @ParameterizedTest(name = "{0}, {1} to {2} months ago, {3} cm")
+    @CsvSource({ "WHOLE, 14, 14, 42", "WHOLE, 50, 30, 42", "WHOLE, 44, 40, 30", "LENGTHS_ENDS, 30, 20, 42",
+        "ENDS, 30, 20, 42", "REGROWTH, 24, 24, 60", "REGROWTH, 30, 18, 60", "WHOLE, 2, 0, 42" })
+    void aCutThatTookNothingChangesNoFigure(Zone zone, int earliest, int latest, double cm) {
+        Treatment dye = Treatment.once(Residue.OXIDATIVE, TODAY.minusDays((long) (earliest * MONTH)),
+            TODAY.minusDays((long) (latest * MONTH)), zone, "Dye");
+        Lane uncut = lane(cm, dye);
+        Lane cut = lane(HairLength.measured(cm), dye, new Cut(TODAY, 299));
+        assertThat(cut.chanceLeft()).isCloseTo(uncut.chanceLeft(), within(0.02));
+        for (double at = 0; at <= cm; at += 1.5) {
+            assertThat(cut.chanceAt(at)).as("at %s cm", at).isCloseTo(uncut.chanceAt(at), within(0.03));
+        }
+        near(cut.starts().orElseThrow(), uncut.starts().orElseThrow());
+        near(cut.reaches().orElseThrow(), uncut.reaches().orElseThrow());
+    }
+
+    private static void near(Range one, Range other) {
+        assertThat(one.fromCm()).isCloseTo(other.fromCm(), within(0.5));
+        assertThat(one.toCm()).isCloseTo(other.toCm(), within(0.5));
+    }
+
+    /** Of a lotion that can only lie beyond the tip, but of which nobody is sure, no cut would free the hair: it asks for none. */
+    @Test
+    void whatCanOnlyLieBeyondTheTipDoesNotStandInTheWayOfACut() {
+        Treatment beyond = ago(100, Zone.WHOLE).unsure();
+        StrandMap map = StrandMap.of(HairHistory.of(HairLength.said(42), List.of(beyond, ago(24, Zone.WHOLE))), TODAY);
+        assertThat(map.lanes()).allMatch(Lane::metalSuspected);
+        assertThat(map.metalFreeCutCm()).contains(9);
     }
 }
