@@ -76,7 +76,8 @@ class NeedViews {
     private void cut(Outlook.CutTo cut, StrandMap map, List<Need> needs) {
         String left = cut.left().map(finding -> say.after_cut_left(title(finding))).orElse("");
         needs.add(
-            new Need(say.cut_to(cut.cm()), say.after_cut(), left, NeedSketch.cut(cut.cm(), map.lengthCm()), true));
+            new Need(say.cut_to(cut.cm()), say.after_cut(), left,
+                NeedSketch.cut(cut.cm(), map.lengthCm(), words().text("strand.texts.strand-cm")), true));
         cut.grown().ifPresent(month -> needs.add(new Need(say.grown(),
             new DateWords(language.locale()).month(month), say.grown_how() + (left.isEmpty() ? "" : " " + left),
             NeedSketch.grown(), false)));
