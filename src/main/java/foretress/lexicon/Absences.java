@@ -22,6 +22,7 @@ final class Absences {
     private final List<LabelToken> tokens;
     private final Names names;
     private final BitSet absent = new BitSet();
+    private final BitSet doubtful = new BitSet();
 
     /** Where a name that begins at a token ends. */
     interface Names {
@@ -34,13 +35,23 @@ final class Absences {
         this.names = names;
     }
 
-    /** Tokens that lie in such a stretch, the words that open it among them. */
-    static BitSet of(List<LabelToken> tokens, Names names) {
+    static Absences of(List<LabelToken> tokens, Names names) {
         var absences = new Absences(tokens, names);
         for (int i = 0; i < tokens.size(); i++) {
             absences.openedAt(i);
         }
-        return absences.absent;
+        absences.doubtful.andNot(absences.absent);
+        return absences;
+    }
+
+    /** Tokens that lie in such a stretch, the words that open it among them. */
+    BitSet absent() {
+        return absent;
+    }
+
+    /** Tokens that may lie in one, its words being damaged: whether what they name is in the product nobody can tell. */
+    BitSet doubtful() {
+        return doubtful;
     }
 
     private void openedAt(int at) {
@@ -59,7 +70,30 @@ final class Absences {
             claim(at, at + 1, end(at + 1));
             return;
         }
+        if (!absent.get(at) && mayOpen(at)) {
+            doubt(at, end(at + 1));
+        }
         damagedOpening(at);
+    }
+
+    /** "Beez amoniaku", "sekaz ammoniaca", "nt contiene parabenos": before a name, a word that names nothing and is nearly one that denies. */
+    private boolean mayOpen(int at) {
+        String word = tokens.get(at).folded();
+        boolean heads = tokens.get(at).before() != Gap.INSIDE;
+        boolean goesOn = at + 1 < tokens.size() && tokens.get(at + 1).before() == Gap.INSIDE;
+        if (!goesOn || names.endOfName(at) > at || LabelWords.ORDINARY.contains(word)) {
+            return false;
+        }
+        boolean contains = heads && word.length() <= SHORT_WORD && !LabelWords.BUT.contains(word)
+            && !LabelWords.CONNECTING.contains(word)
+            && LabelWords.SAYS_CONTAINS.contains(tokens.get(at + 1).folded())
+            && LabelWords.DENIES_CONTAINS.stream().anyMatch(denies -> LookAlikes.oneSlip(word, denies));
+        boolean name = names.endOfName(at + 1) > at + 1 || heads && word.length() <= SHORT_WORD + 1;
+        return contains || name && tokens.get(at + 1).between().equals(" ") && LabelWords.mayDeny(word, heads);
+    }
+
+    private void doubt(int from, int to) {
+        doubtful.set(from, Math.max(from, Math.min(to, tokens.size())));
     }
 
     private boolean afterPercentAndColon(int at) {
@@ -85,11 +119,25 @@ final class Absences {
             int reach = reach(part, partTo);
             if (reach < partTo) {
                 mark(opening, reach);
+                doubtAfterADamagedWord(part, reach, partTo);
                 return;
             }
             part = partTo;
         }
         mark(opening, Math.min(to, tokens.size()));
+    }
+
+    /** "Bez ocatnu ołowiu": the first word names nothing, so the name after it may be the rest of one. */
+    private void doubtAfterADamagedWord(int part, int reach, int partTo) {
+        int first = part;
+        while (first < reach && (qualifies(first) || isAnd(first))) {
+            first++;
+        }
+        boolean rest = partTo == reach + 1 && Nomenclature.isCation(tokens.get(reach).folded());
+        boolean damagedAnd = reach > first + 1 && tokens.get(reach - 1).folded().length() <= SHORT_WORD;
+        if (first < reach && names.endOfName(first) == first && (rest || damagedAnd)) {
+            doubt(reach, partTo);
+        }
     }
 
     private boolean partBegins(int at) {
@@ -227,13 +275,27 @@ final class Absences {
         int stop = from + 1;
         int commas = 0;
         boolean closed = false;
+        boolean nearlyClosed = false;
         while (stop < tokens.size() && stop < from + FARTHEST && goesOn(stop, whole)) {
             boolean comma = tokens.get(stop).before() == Gap.COMMA;
             commas += comma ? 1 : 0;
             closed = isAnd(stop) || closed && !comma;
+            nearlyClosed = nearlyAnd(stop) || nearlyClosed && !comma;
             stop++;
         }
+        if (nearlyClosed && !closed && commas < LONGEST_LIST) {
+            doubt(endOfFirst(from), stop);
+        }
         return whole || closed && commas < LONGEST_LIST ? Math.min(stop, tokens.size()) : endOfFirst(from);
+    }
+
+    /** "Free of parabens, silicones, formaldehyde anw MIT". */
+    private boolean nearlyAnd(int at) {
+        String word = tokens.get(at).folded();
+        boolean before = tokens.get(at).before() == Gap.INSIDE && at + 1 < tokens.size()
+            && tokens.get(at + 1).before() == Gap.INSIDE;
+        return before && names.endOfName(at) == at && word.length() <= SHORT_WORD + 1 && !isAnd(at)
+            && LabelWords.AND.stream().anyMatch(and -> and.length() >= SHORT_WORD && LookAlikes.oneSlip(word, and));
     }
 
     /** A claim with a colon, and one whose next line is headed as the list, take up their line, if another one follows. */

@@ -31,6 +31,7 @@ final class LabelReader {
     private final LabelIndex index;
     private final List<LabelToken> tokens;
     private final BitSet absent;
+    private final BitSet doubtful;
     private final BitSet shade = new BitSet();
     private final BitSet used = new BitSet();
     private final List<Found> found = new ArrayList<>();
@@ -43,7 +44,9 @@ final class LabelReader {
         this.text = text;
         this.index = index;
         this.tokens = LabelToken.of(text);
-        this.absent = Absences.of(tokens, namesThere());
+        var absences = Absences.of(tokens, namesThere());
+        this.absent = absences.absent();
+        this.doubtful = absences.doubtful();
         this.mayContainFrom = mayContainFrom();
     }
 
@@ -111,6 +114,12 @@ final class LabelReader {
     /** What it was is known where one number alone may be meant; where several may, each is to be reckoned with. */
     private void damagedNumber(int from, int to) {
         BitSet inside = tokensBetween(from, to);
+        Optional<Substance> other = index.named(written(from, to).replace("-", ""));
+        if (other.isPresent() && !inside.intersects(used)) {
+            keep(other.get(), from, to, Sureness.NAME, inside.intersects(absent));
+            used.or(inside);
+            return;
+        }
         List<Substance> near = inside.intersects(used) ? List.of() : index.numberedLike(written(from, to));
         if (near.size() == 1) {
             keep(near.get(0), from, to, Sureness.SPELLING_SLIP, inside.intersects(absent));
@@ -220,6 +229,11 @@ final class LabelReader {
         boolean claimed = absent.get(piece.fromToken()) || piece.free() || Absences.saidFreeAfter(tokens, after);
         if (Absences.saidFreeAfter(tokens, after)) {
             used.set(after);
+        }
+        if (!claimed && doubtful.get(piece.fromToken())) {
+            unknown.add(new Unknown(piece.from(), piece.to(), written(piece.from(), piece.to()),
+                List.of(piece.substance().get())));
+            return;
         }
         boolean mended = tokens.subList(piece.fromToken(), after).stream().anyMatch(LabelToken::mended);
         keep(piece.substance().get(), piece.from(), piece.to(),
@@ -373,7 +387,14 @@ final class LabelReader {
     /** "Black henna hair powder" over a list, or in a warning below it; as an item of the list it counts. */
     private boolean hennaOfATitle(Found found, List<Found> all) {
         boolean henna = found.substance().name().equals("HENNA KIND NOT STATED");
-        return henna && all.size() > NO_LIST && (!isItem(found) || listFollows(found));
+        return henna && all.size() > NO_LIST && (!isItem(found) || listFollows(found) || titles(found));
+    }
+
+    /** Alone in the first line, and the next is a list. */
+    private boolean titles(Found found) {
+        String[] lines = text.strip().split("\\R", 3);
+        return lines.length > 1 && lines[0].strip().equals(found.written())
+            && lines[1].split("[,;]").length > NO_LIST;
     }
 
     /** "*Black Henna* … Composition: …": what stands before the list says of the whole what the list says of its parts. */

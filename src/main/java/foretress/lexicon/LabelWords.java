@@ -96,6 +96,16 @@ final class LabelWords {
     /** The same by their first words, in the order in which these first come. */
     static final Map<String, List<List<String>>> SPELT_BY_FIRST = byFirst(SPELT_WITHOUT);
 
+    /** What a damaged "no" before it makes a claim of. */
+    static final Set<String> SAYS_CONTAINS =
+        words("contiene contienen contient contiennent contengono contain contains "
+            + "zawiera zawieraja");
+    static final Set<String> DENIES_CONTAINS = Set.of("no", "non", "ne", "nie", "not");
+    private static final List<String> DENY = List.of("sin", "sans", "ohne", "senza", "bez", "kein", "keine", "zero");
+    /** Words of their own, however like one that denies. */
+    private static final Set<String> NO_DENIAL =
+        words("in ein eine einen one si so sie sun ans cans sand sono les des");
+    private static final int LONG_DENIAL = 4;
     private static final Set<String> DENYING_SHAPES = Stream.of("sin", "sans", "ohne", "senza", "bez", "kein")
         .map(LabelWords::shape).collect(Collectors.toSet());
 
@@ -145,6 +155,20 @@ final class LabelWords {
     static boolean deniesButForASlip(String word) {
         return word.length() > 2
             && DENYING_SHAPES.stream().anyMatch(denies -> denies.length() > 3 && LookAlikes.oneSlip(word, denies));
+    }
+
+    /** Nearly a word that denies; a short one only at the head of an item, "senza" even with two slips. */
+    static boolean mayDeny(String word, boolean heads) {
+        boolean likely = word.length() > 1 && !NO_DENIAL.contains(word) && !LabelToken.isNumber(word)
+            && !CONNECTING.contains(word);
+        return likely && DENY.stream().filter(denies -> heads || denies.length() >= LONG_DENIAL)
+            .anyMatch(denies -> LookAlikes.oneSlip(word, denies) || twoSlips(word, denies));
+    }
+
+    private static boolean twoSlips(String word, String denies) {
+        int most = 2 * LookAlikes.SLIP;
+        return denies.length() > LONG_DENIAL && word.length() == denies.length()
+            && word.charAt(0) == denies.charAt(0) && LookAlikes.between(word, denies, most) <= most;
     }
 
     private static String shape(String word) {

@@ -31,6 +31,9 @@ final class MedicineNames {
     private static final int MARGIN = 1;
     /** The same where the nearer one has no effect known to us: the heavier one is not lost to it. */
     private static final int WIDE_MARGIN = 3;
+    private static final int ONE_MORE = 3;
+    private static final int FAR_APART = 5;
+    private static final int LONG_ENOUGH_FOR_ONE_MORE = 8;
     private static final Set<String> NO_EFFECT = Set.of("no-effect-known");
     private static final int LONG_ENOUGH_IN_ARABIC = 4;
 
@@ -143,7 +146,9 @@ final class MedicineNames {
         List<MedicineKey.Part> parts = words.stream().map(TypedWord::part).toList();
         boolean acid = words.size() == 2 && parts.stream().filter(MedicineKey.Part::isAcid).count() == 1;
         Optional<String> key = words.size() == 1 || acid ? Optional.of(MedicineKey.ofParts(parts)) : together(words);
-        Slip heard = key.map(this::slip).orElse(Slip.NONE);
+        Slip near = key.map(this::slip).orElse(Slip.NONE);
+        boolean one = words.size() == 1 && LetterFolding.isAscii(words.get(0).folded());
+        Slip heard = near == Slip.NONE && one ? farther(key.get()) : near;
         boolean arabic = words.stream().allMatch(word -> Scripts.isArabic(word.folded()));
         return heard.rows().isEmpty() && arabic && key.isPresent() ? inArabic(key.get()) : heard;
     }
@@ -162,6 +167,22 @@ final class MedicineNames {
             least = allowed ? Math.min(least, distance) : least;
         }
         return least > most ? Slip.NONE : new Slip(least, sure(near, least));
+    }
+
+    /** One slip more is forgiven where no other medicine we know the name of, of whatever kind, is anywhere near. */
+    private Slip farther(String key) {
+        if (key.length() < LONG_ENOUGH_FOR_ONE_MORE || others.contains(key)) {
+            return Slip.NONE;
+        }
+        int farthest = MedicineSlips.allowed(key.length()) + ONE_MORE;
+        Map<String, Integer> near = new LinkedHashMap<>();
+        bySound.getOrDefault(first(key), List.of()).stream()
+            .filter(known -> known.length() >= LONG_ENOUGH_FOR_ONE_MORE)
+            .forEach(known -> near.put(known, MedicineSlips.between(key, known, farthest + FAR_APART)));
+        int least = near.values().stream().mapToInt(d -> d).min().orElse(farthest + 1);
+        List<MedicineRow> rows = least > farthest ? List.of() : either(within(near, least + FAR_APART));
+        boolean one = rows.stream().map(MedicineRow::name).distinct().count() == 1;
+        return one ? new Slip(least, rows) : Slip.NONE;
     }
 
     private List<MedicineRow> sure(Map<String, Integer> near, int least) {

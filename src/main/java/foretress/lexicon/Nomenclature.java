@@ -94,18 +94,25 @@ final class Nomenclature {
         red rojo roja rouge rot rosso rossa czerwony czerwien
         blue azul bleu bleue blau blu niebieski blekit
         yellow amarillo amarilla jaune gelb giallo gialla zolty zolcien
-        orange naranja arancio arancione pomaranczowy oranz
+        orange naranja anaranjado arancio arancione pomaranczowy oranz
         violet violette violeta violett viola violetto fioletowy fiolet
         black negro noir schwarz nero czarny czern
-        brown marron braun brun bruno brazowy braz
+        brown marron marrone castano braun brun bruno brazowy braz
+        green verde vert grun zielen zielony
+        acidic
         basic basico basica basique basisch basische basischer zasadowy zasadowa zasadowe
-        disperse dispers disperso dispersi dispersa dispersas dispersos dispersion dyspersyjny dyspersyjna dyspersyjne
+        disperse dispers disperso dispersi dispersa dispersas dispersos dispersion dyspersyjny dyspersyjna dyspersyjne zawiesinowy zawiesinowa
         oil aceite huile ol oel olio olej
         alcohol alkohol alcool
         protein proteina proteine protein bialko""");
 
     /** They stand before the colour in one tongue and after it in another: "Basic Red 2", "rosso basico 2". */
-    private static final Set<String> FAMILIES = Set.of("basic", "disperse", "hc");
+    private static final Set<String> FAMILIES = Set.of("basic", "disperse", "hc", "acidic");
+    /** German joins the family to the colour: Säurerot, Basischblau, Dispersionsgelb. */
+    private static final Map<String, String> FAMILY_JOINED =
+        Map.of("basisch", "basic", "saure", "acidic", "dispersions", "disperse", "dispers", "disperse", "hc", "hc");
+    private static final Set<String> COLOURS =
+        Set.of("red", "blue", "yellow", "orange", "violet", "black", "brown", "green");
     /** Polish and Spanish put a vowel between the groups: "metyloizotiazolinon". */
     private static final Pattern GROUP_JOINT = Pattern.compile("(?<=met|et|prop|but|fen)ilo(?=[a-z]{4})");
     private static final Set<String> ACID =
@@ -113,6 +120,7 @@ final class Nomenclature {
     private static final Map<String, String> MEANINGS = meanings();
     private static final Set<String> LINKS = Set.of("de", "d", "di", "du", "des", "del", "della", "von", "l");
     private static final Set<String> NUMBER_SIGNS = Set.of("no", "nr", "num", "numero");
+    private static final Set<String> SIGNS_OF_A_DYE = Set.of("no", "nr", "num", "numero", "n", "o");
     /** That it is dissolved makes no other substance of it. */
     private static final Set<String> SOLUTION =
         Set.of("solution", "losung", "solucion", "soluzione", "roztwor", "aqueous",
@@ -130,6 +138,7 @@ final class Nomenclature {
     private static final Pattern JOINT = Pattern.compile("en[eo](?=[bdfgklmnprstv])");
     private static final Pattern ENDING = Pattern.compile("(um|[aeiou]+)$");
     private static final int SHORTEST = 5;
+    private static final int MOST_BEFORE_ITS_NUMBER = 6;
     private static final int MOST_BEFORE_ANION = 4;
     private static final int LONGEST_ANION = 16;
     private static final int SHORTEST_STEM = 4;
@@ -194,7 +203,7 @@ final class Nomenclature {
 
     /** Of the folded words of one name; empty where they are too few letters to be told by their sound. */
     static String key(List<String> words) {
-        List<String> tokens = undissolved(words);
+        List<String> tokens = dye(undissolved(words));
         boolean family = tokens.stream().anyMatch(Nomenclature::isFamily);
         if (family && !LabelToken.isNumber(tokens.get(tokens.size() - 1))) {
             return "";
@@ -219,6 +228,38 @@ final class Nomenclature {
     /** The number of a dye stands last: in "HC Violet 2 Basic Orange 3" the 2 is not the orange's. */
     private static boolean isFamily(String word) {
         return FAMILIES.contains(WORDS.getOrDefault(word, ""));
+    }
+
+    /** "Rojo ácido n.º 33", "Säurerot 33", "H.C. Red 3": a family, a colour and a number; the acid of its family makes no acid of it. */
+    private static List<String> dye(List<String> words) {
+        int last = words.size() - 1;
+        if (last < 1 || last > MOST_BEFORE_ITS_NUMBER || !LabelToken.isNumber(words.get(last))) {
+            return words;
+        }
+        List<String> parts = new ArrayList<>();
+        words.subList(0, last).stream().map(Nomenclature::familyApart).forEach(parts::addAll);
+        if (parts.stream().noneMatch(Nomenclature::isColour)) {
+            return words;
+        }
+        parts.removeIf(SIGNS_OF_A_DYE::contains);
+        if (parts.size() > 1 && parts.get(0).equals("h") && parts.get(1).equals("c")) {
+            parts.subList(0, 2).clear();
+            parts.add(0, "hc");
+        }
+        parts.replaceAll(part -> ACID.contains(part) || part.startsWith("kwasow") ? "acidic" : part);
+        parts.add(words.get(last));
+        return parts;
+    }
+
+    private static boolean isColour(String word) {
+        return COLOURS.contains(WORDS.getOrDefault(word, ""));
+    }
+
+    private static List<String> familyApart(String word) {
+        return FAMILY_JOINED.keySet().stream()
+            .filter(family -> word.startsWith(family) && isColour(word.substring(family.length())))
+            .findFirst().map(family -> List.of(FAMILY_JOINED.get(family), word.substring(family.length())))
+            .orElse(List.of(word));
     }
 
     private static List<String> undissolved(List<String> words) {

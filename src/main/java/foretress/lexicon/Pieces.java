@@ -112,8 +112,13 @@ final class Pieces {
                 near.put((long) start(piece.fromToken()) << 32 | start(piece.toToken()),
                     List.of(piece.substance().get()));
             }
-            if (part
-                || piece.substance().isPresent() && onlyAlone(piece) && !alone(piece.fromToken(), piece.toToken())) {
+            boolean head = piece.substance().isPresent() && onlyAlone(piece)
+                && !alone(piece.fromToken(), piece.toToken());
+            if (head && ofNaming(piece)) {
+                near.put((long) start(piece.fromToken()) << 32 | start(piece.toToken()),
+                    List.of(piece.substance().get()));
+            }
+            if (part || head) {
                 for (int token = piece.fromToken(); token < piece.toToken(); token++) {
                     read.clear(token);
                     fitting.add(unreadPiece(token));
@@ -170,11 +175,17 @@ final class Pieces {
             && piece.to() == tokens.get(piece.toToken() - 1).to();
     }
 
+    /** "Tert-butyl peroxyde", "… de soude": a word of naming says what kind of thing another word names. */
+    private boolean ofNaming(Piece piece) {
+        return piece.toToken() == piece.fromToken() + 1 && wholeWords(piece)
+            && Nomenclature.knows(mended(tokens.get(piece.fromToken()).folded()));
+    }
+
     private boolean onlyAlone(Piece piece) {
         boolean oneWord = piece.toToken() == piece.fromToken() + 1;
         String key = letters(piece.fromToken(), piece.toToken());
         return wholeWords(piece) && !piece.free()
-            && (LabelWords.countsOnlyAlone(key) || LabelWords.isColourAndNumber(key)
+            && (LabelWords.countsOnlyAlone(key) || ofNaming(piece) || LabelWords.isColourAndNumber(key)
                 || oneWord && piece.substance().get().kind().equals("base"));
     }
 
