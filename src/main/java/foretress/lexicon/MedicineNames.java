@@ -47,6 +47,8 @@ final class MedicineNames {
     /** Words that stand second or later in a name: "fumarate". */
     private final Set<String> lastWords = new HashSet<>();
     private final Set<String> others = new HashSet<>();
+    /** The same with those we know too. */
+    private final Set<String> lookAlikes = new HashSet<>();
 
     MedicineNames(List<MedicineRow> rows, List<String> otherNames) {
         for (MedicineRow row : rows) {
@@ -54,6 +56,7 @@ final class MedicineNames {
             row.otherNames().forEach(name -> add(name, row, rows));
         }
         otherNames.forEach(name -> others.add(key(name)));
+        lookAlikes.addAll(others);
         others.removeAll(byKey.keySet());
         List.copyOf(byKey.keySet()).stream().filter(key -> key.contains(PARTING) && !key.endsWith(ACID))
             .forEach(key -> byKey.putIfAbsent(key.replace(PARTING, ""), byKey.get(key)));
@@ -187,8 +190,13 @@ final class MedicineNames {
 
     private List<MedicineRow> sure(Map<String, Integer> near, int least) {
         List<MedicineRow> rows = either(within(near, least + MARGIN));
-        boolean heavier = NO_EFFECT.equals(kinds(rows)) && either(within(near, least + WIDE_MARGIN)).isEmpty();
+        List<String> wide = within(near, least + WIDE_MARGIN);
+        boolean heavier = NO_EFFECT.equals(kinds(rows)) && (either(wide).isEmpty() || anotherLooksLikeIt(wide, rows));
         return heavier ? List.of() : rows;
+    }
+
+    private boolean anotherLooksLikeIt(List<String> near, List<MedicineRow> rows) {
+        return near.stream().filter(lookAlikes::contains).anyMatch(key -> !rows.containsAll(heard(key)));
     }
 
     private static List<String> within(Map<String, Integer> near, int most) {
