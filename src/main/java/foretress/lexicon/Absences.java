@@ -79,7 +79,7 @@ final class Absences {
     /** "Beez amoniaku", "sekaz ammoniaca", "nt contiene parabenos": before a name, a word that names nothing and is nearly one that denies. */
     private boolean mayOpen(int at) {
         String word = tokens.get(at).folded();
-        boolean heads = tokens.get(at).before() != Gap.INSIDE;
+        boolean heads = tokens.get(at).before() != Gap.INSIDE || at > 0 && absent.get(at - 1);
         boolean goesOn = at + 1 < tokens.size() && tokens.get(at + 1).before() == Gap.INSIDE;
         if (!goesOn || names.endOfName(at) > at || LabelWords.ORDINARY.contains(word)) {
             return false;
@@ -88,8 +88,17 @@ final class Absences {
             && !LabelWords.CONNECTING.contains(word)
             && LabelWords.SAYS_CONTAINS.contains(tokens.get(at + 1).folded())
             && LabelWords.DENIES_CONTAINS.stream().anyMatch(denies -> LookAlikes.oneSlip(word, denies));
+        if (heads && saysFreeOf(at, word)) {
+            return true;
+        }
         boolean name = names.endOfName(at + 1) > at + 1 || heads && word.length() <= SHORT_WORD + 1;
         return contains || name && tokens.get(at + 1).between().equals(" ") && LabelWords.mayDeny(word, heads);
+    }
+
+    /** "Libre dee amoníaco", "fri von PPD". */
+    private boolean saysFreeOf(int at, String word) {
+        return word.length() >= SHORT_WORD && tokens.get(at + 1).folded().length() <= SHORT_WORD + 1
+            && at + 2 < tokens.size() && tokens.get(at + 2).before() == Gap.INSIDE && LabelWords.nearlyFree(word);
     }
 
     private void doubt(int from, int to) {

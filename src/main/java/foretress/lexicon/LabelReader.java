@@ -390,11 +390,11 @@ final class LabelReader {
         return henna && all.size() > NO_LIST && (!isItem(found) || listFollows(found) || titles(found));
     }
 
-    /** Alone in the first line, and the next is a list. */
+    /** What the first line begins with, and the next is a list. */
     private boolean titles(Found found) {
         String[] lines = text.strip().split("\\R", 3);
-        return lines.length > 1 && lines[0].strip().equals(found.written())
-            && lines[1].split("[,;]").length > NO_LIST;
+        return lines.length > 1 && lines[0].strip().startsWith(found.written())
+            && lines[0].split("[,;]").length <= NO_LIST && lines[1].split("[,;]").length > NO_LIST;
     }
 
     /** "*Black Henna* … Composition: …": what stands before the list says of the whole what the list says of its parts. */

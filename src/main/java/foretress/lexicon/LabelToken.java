@@ -190,6 +190,9 @@ record LabelToken(int from, int to, String folded, Gap before, boolean percent, 
                 gap(between.charAt(i), i + 1 < between.length() ? between.charAt(i + 1) : 'x', locants, before, after);
             gap = one.compareTo(gap) > 0 ? one : gap;
         }
+        boolean dash = between.length() == 3 && "-–—".indexOf(between.charAt(1)) >= 0
+            && between.charAt(0) == ' ' && between.charAt(2) == ' ';
+        gap = dash && gap == Gap.INSIDE ? Gap.BREAK : gap;
         return between.indexOf('\n') < between.lastIndexOf('\n') ? Gap.STOP : gap;
     }
 

@@ -101,6 +101,9 @@ final class LabelWords {
         words("contiene contienen contient contiennent contengono contain contains "
             + "zawiera zawieraja");
     static final Set<String> DENIES_CONTAINS = Set.of("no", "non", "ne", "nie", "not");
+    /** What says "free" before an "of", in whatever tongue. */
+    static final Set<String> FREE_BEFORE = words("free libre libres frei exento exenta exempt exempte depourvu wolny wolna "
+        + "wolne privo priva esente esenti devoid");
     private static final List<String> DENY = List.of("sin", "sans", "ohne", "senza", "bez", "kein", "keine", "zero");
     /** Words of their own, however like one that denies. */
     private static final Set<String> NO_DENIAL =
@@ -116,7 +119,7 @@ final class LabelWords {
     /** Common words that are also names of substances: they count only where they stand alone, for shades are called so too. */
     static final Set<String> ALONE_ONLY =
         Set.of("lead", "silver", "copper", "mercury", "developer", "chamomile", "indigo", "madder",
-            "peroxide", "honey", "sulfur", "henna", "miedz", "miel", "kamille", "manzanilla", "rumianek", "indygo",
+            "peroxide", "honey", "sulfur", "miedz", "miel", "kamille", "manzanilla", "rumianek", "indygo",
             "kobalt", "cobalto", "cobalt", "plomo", "plomb",
             "talk", "senna", "walnut", "walnuss", "noce", "nogal", "noyer", "caramel", "caramello", "caramelo",
             "karmel",
@@ -129,7 +132,7 @@ final class LabelWords {
         "thioglycolates", "lawsonia");
 
     /** Short, and never a part of another name. */
-    private static final Set<String> FORMULAS = Set.of("h2o2");
+    private static final Set<String> FORMULAS = Set.of("h2o2", "ppd");
     /** What stands after a number, and is the same with a slip in it. */
     private static final List<String> UNITS =
         List.of("vol", "vols", "volumes", "volumen", "volumenes", "volumi", "percent", "prozent", "procent");
@@ -161,8 +164,12 @@ final class LabelWords {
     static boolean mayDeny(String word, boolean heads) {
         boolean likely = word.length() > 1 && !NO_DENIAL.contains(word) && !LabelToken.isNumber(word)
             && !CONNECTING.contains(word);
-        return likely && DENY.stream().filter(denies -> heads || denies.length() >= LONG_DENIAL)
+        return likely && DENY.stream().filter(denies -> heads || denies.length() > LONG_DENIAL)
             .anyMatch(denies -> LookAlikes.oneSlip(word, denies) || twoSlips(word, denies));
+    }
+
+    static boolean nearlyFree(String word) {
+        return FREE_BEFORE.stream().anyMatch(free -> LookAlikes.oneSlip(word, free));
     }
 
     private static boolean twoSlips(String word, String denies) {

@@ -191,12 +191,13 @@ final class MedicineNames {
     private List<MedicineRow> sure(Map<String, Integer> near, int least) {
         List<MedicineRow> rows = either(within(near, least + MARGIN));
         List<String> wide = within(near, least + WIDE_MARGIN);
-        boolean heavier = NO_EFFECT.equals(kinds(rows)) && (either(wide).isEmpty() || anotherLooksLikeIt(wide, rows));
+        boolean heavier = NO_EFFECT.equals(kinds(rows)) && (either(wide).isEmpty() || oneLooksLikeAnother(wide));
         return heavier ? List.of() : rows;
     }
 
-    private boolean anotherLooksLikeIt(List<String> near, List<MedicineRow> rows) {
-        return near.stream().filter(lookAlikes::contains).anyMatch(key -> !rows.containsAll(heard(key)));
+    private boolean oneLooksLikeAnother(List<String> near) {
+        return near.stream().anyMatch(lookAlikes::contains)
+            && near.stream().flatMap(key -> heard(key).stream()).map(MedicineRow::name).distinct().count() > 1;
     }
 
     private static List<String> within(Map<String, Integer> near, int most) {

@@ -178,7 +178,8 @@ final class Pieces {
     /** "Tert-butyl peroxyde", "… de soude": a word of naming says what kind of thing another word names. */
     private boolean ofNaming(Piece piece) {
         return piece.toToken() == piece.fromToken() + 1 && wholeWords(piece)
-            && Nomenclature.knows(mended(tokens.get(piece.fromToken()).folded()));
+            && Nomenclature.knows(piece.slips() ? mended(tokens.get(piece.fromToken()).folded())
+                : tokens.get(piece.fromToken()).folded());
     }
 
     private boolean onlyAlone(Piece piece) {
@@ -463,7 +464,8 @@ final class Pieces {
 
     private Optional<Substance> damagedInAnyTongue(int at, int end) {
         boolean together = DamagedNomenclature.mayBe(end - at)
-            && tokens.subList(at + 1, end).stream().allMatch(t -> t.before().compareTo(Gap.LINE) <= 0);
+            && tokens.subList(at + 1, end).stream()
+                .allMatch(t -> t.before().compareTo(Gap.LINE) <= 0 && t.between().indexOf('/') < 0);
         return together ? index.inAnyTongueDamaged(folded(at, end), folded(at, end).stream().map(this::mended).toList())
             .filter(s -> holdsOrdinaryWords(at, end, s)) : Optional.empty();
     }

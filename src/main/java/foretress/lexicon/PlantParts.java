@@ -15,7 +15,7 @@ final class PlantParts {
     private static final Set<String> PARTS = words(
         """
         leaf leaves root roots seed seeds flower flowers fruit peel shell husk hull bark wood herb rind powder powdered extract
-        ground dried
+        ground dried pwdr pwd pdr plv
         blatt blatter wurzel wurzeln samen blute bluten frucht schale schalen rinde holz kraut pulver extrakt gemahlen getrocknet
         feuille feuilles racine racines graine graines fleur fleurs fruits ecorce coque coques bois poudre extrait
         hoja hojas raiz semilla semillas flor flores fruto corteza cascara cascaras madera polvo extracto
@@ -24,7 +24,7 @@ final class PlantParts {
         foglia foglie radice radici semi fiore fiori frutto corteccia guscio gusci legno polvere estratto buccia mallo""");
     private static final Set<String> LINKS = Set.of("de", "d", "di", "du", "des", "del", "della", "dell", "la", "l",
         "en", "in",
-        "z", "ze", "da", "von", "aus", "of", "the", "el", "le", "les", "los", "las", "e", "y", "i", "et", "und", "and");
+        "z", "ze", "w", "da", "von", "aus", "of", "the", "el", "le", "les", "los", "las", "e", "y", "i", "et", "und", "and");
     /** German joins them to the plant: Indigoblätter, Walnussschalen, Krappwurzelpulver, Brennnesselextrakt. */
     private static final List<String> JOINED = Stream.of("blatt", "blatter", "wurzel", "wurzeln", "samen", "blute",
         "bluten",

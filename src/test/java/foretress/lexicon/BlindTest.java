@@ -60,7 +60,14 @@ class BlindTest {
          * damaged, precision 99.2 % and 98.8 % by the marks alone, medicines 97.7 %: this is how well a stranger's list is read.
          * Then the kinds it showed were mended. One expectation is wrong: PEG-75 lanolin is no lanolin.
          */
-        FIFTH(78, 560, new double[] { 0.997, 0.965, 1, 0.991, 0.989 }, "ETHYL CYANOACRYLATE");
+        FIFTH(78, 560, new double[] { 0.997, 0.965, 1, 0.991, 0.989 }, "ETHYL CYANOACRYLATE"),
+        /**
+         * By another such author, with notes of clients and short forms among the lists. As found on 30 November 2026, scored once:
+         * 97.1 % clean, 92.8 % damaged, precision 99.3 % and 98.2 % by the marks alone, medicines 99.3 % with those that were not
+         * known counted as missed. Then the kinds it showed were mended: henna in a sentence, metal powders, vinegar, lists parted
+         * by dashes.
+         */
+        SIXTH(80, 500, new double[] { 0.997, 0.96, 0.995, 0.985, 0.99 });
 
         private final int howManyLists;
         private final int howManyLines;
