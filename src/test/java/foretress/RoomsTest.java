@@ -26,7 +26,8 @@ class RoomsTest {
     /** From the top down: a room may import what stands below it. */
     private static final List<String> ROOMS =
         List.of("start", "demo", "api", "owner", "day", "consultation", "card", "closing", "decision",
-            "note", "bench", "alternative", "skintest", "intake", "consent", "invitation", "visit", "backup", "seal",
+            "note", "bench", "alternative", "told", "skintest", "intake", "consent", "invitation", "visit", "backup",
+            "seal",
             "post", "ledger", "vault", "salon",
             "web", "running", "knowledge", "plan", "assessment", "hair", "lexicon", "questionnaire", "picture");
     /** The ground floor: none of them knows another. */

@@ -10,6 +10,7 @@ import foretress.intake.Intake;
 import foretress.knowledge.AnswerWords;
 import foretress.questionnaire.Answers;
 import foretress.salon.Salon;
+import foretress.told.ToldWords;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import jakarta.enterprise.context.RequestScoped;
@@ -25,9 +26,12 @@ class CardPaper {
     private final Intake intake;
     private final CardText text;
     private final ClosingWords closing;
+    private final ToldWords told;
     private final CardWords say;
 
-    CardPaper(CardVisits cards, Intake intake, CardText text, ClosingWords closing, CardWords say) {
+    CardPaper(CardVisits cards, Intake intake, CardText text, ClosingWords closing, ToldWords told,
+        CardWords say) {
+        this.told = told;
         this.cards = cards;
         this.intake = intake;
         this.text = text;
@@ -90,6 +94,7 @@ class CardPaper {
         visit.findings().forEach(f -> lines.add(new Line.Finding(f.weight(), f.word(), f.title())));
         visit.decisions().forEach(d -> lines.add(new Line.Pair(d.by(), String.join(". ", d.lines()))));
         visit.done().forEach(done -> done(done, lines));
+        visit.told().forEach(line -> lines.add(new Line.Pair(told.said(), line)));
         visit.papers().forEach(p -> lines.add(new Line.Pair(say.documents(), p.label())));
         return lines;
     }

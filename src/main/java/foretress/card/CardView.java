@@ -31,11 +31,12 @@ public record CardView(String id, String client, List<Line> particulars, String 
      * One visit.
      *
      * @param standing empty while nothing was assessed, or when the consent was withdrawn
+     * @param told what the client said by the link of the visit: reactions, and that there was a complaint
      */
     public record VisitView(String id, String when, String services, String stylist, String state,
         Optional<Weight> standing, String word,
         List<Found> findings, List<DecisionView> decisions, List<DoneView> done, List<PhotoView> photos,
-        List<PaperView> papers) {
+        List<PaperView> papers, List<String> told) {
         public String getId() {
             return id;
         }

@@ -20,6 +20,8 @@ import foretress.decision.ServiceDecision;
 import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
 import foretress.intake.KeptAssessment;
+import foretress.told.ComplaintViews;
+import foretress.told.ReactionViews;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import jakarta.enterprise.context.RequestScoped;
@@ -38,13 +40,18 @@ class CardVisits {
     private final Closings closings;
     private final Consents consents;
     private final HairPhotos photos;
+    private final ReactionViews reactions;
+    private final ComplaintViews complaints;
     private final CardText text;
     private final ClosingSaid said;
     private final ClosingWords closing;
     private final CardWords say;
 
     CardVisits(Assessments assessments, BookedChemistry chemistry, Decisions decisions, Closings closings,
-        Consents consents, HairPhotos photos, CardText text, ClosingSaid said, ClosingWords closing, CardWords say) {
+        Consents consents, HairPhotos photos, ReactionViews reactions, ComplaintViews complaints, CardText text,
+        ClosingSaid said, ClosingWords closing, CardWords say) {
+        this.reactions = reactions;
+        this.complaints = complaints;
         this.assessments = assessments;
         this.chemistry = chemistry;
         this.decisions = decisions;
@@ -70,7 +77,8 @@ class CardVisits {
             closings.versions(visit.id).stream().map(this::done).toList(), text.photos(visit.id, photos.of(visit.id)),
             consents.all(visit.id).stream()
                 .map(c -> new PaperView(c.versionNo(), say.consent(c.versionNo(), text.moment(c.signedAt()))))
-                .toList());
+                .toList(),
+            Stream.concat(reactions.said(visit).stream(), complaints.said(visit).stream()).toList());
     }
 
     private String services(Visit visit) {

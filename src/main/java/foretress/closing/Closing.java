@@ -3,6 +3,7 @@ package foretress.closing;
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonValue;
+import foretress.told.Showed;
 import foretress.visit.Booked;
 import java.util.Arrays;
 import java.util.List;

@@ -3,6 +3,7 @@ package foretress.closing;
 import foretress.closing.Closing.Planned;
 import foretress.closing.Closing.Used;
 import foretress.closing.Closing.Wrong;
+import foretress.told.Showed;
 import foretress.visit.Booked;
 import foretress.web.Form;
 import java.util.Collections;

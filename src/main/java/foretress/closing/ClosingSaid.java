@@ -1,5 +1,6 @@
 package foretress.closing;
 
+import foretress.told.Showed;
 import jakarta.enterprise.context.RequestScoped;
 
 /** The codes of a closing in words, the same on the form, on the card and on paper. */

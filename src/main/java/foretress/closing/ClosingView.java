@@ -6,6 +6,7 @@ import foretress.closing.Closing.Wrong;
 import foretress.decision.DecisionText;
 import foretress.salon.ProductLines;
 import foretress.salon.Staff;
+import foretress.told.Showed;
 import foretress.visit.Booked;
 import foretress.visit.State;
 import foretress.visit.Visit;

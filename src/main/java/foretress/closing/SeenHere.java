@@ -2,24 +2,24 @@ package foretress.closing;
 
 import foretress.assessment.Afterwards.Reaction;
 import foretress.assessment.RuleSet;
-import foretress.closing.Closing.Wrong;
+import foretress.assessment.Step;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.SaidDate;
 import foretress.questionnaire.SaidTreatment;
+import foretress.told.Showed;
 import foretress.visit.Booked;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
- * What staff saw go wrong at a service, in the codes in which a client would tell it: so every rule about a reaction weighs it, and none
- * has to be written twice. Where it could be one product or another, it is both.
+ * What staff saw go wrong at a service, or the client told of it later, in the codes of the questionnaire: so every rule about a reaction
+ * weighs it, and none has to be written twice. Where it could be one product or another, it is both.
  */
 final class SeenHere {
     private final Questionnaire questionnaire;
@@ -37,8 +37,25 @@ final class SeenHere {
      */
     List<Answers> reactions(Closing closing, LocalDate day, LocalDate today) {
         List<String> signs = closing.wrong().kinds().stream().flatMap(mishap -> mishap.asTold().stream()).toList();
-        return signs.isEmpty() ? List.of()
-            : told(closing).map(how -> told(how, signs, closing.wrong(), day, today)).distinct().toList();
+        return signs.isEmpty() ? List.of() : reactions(steps(closing), signs, closing.wrong().when(), day, today);
+    }
+
+    /**
+     * The same of what was told otherwise.
+     *
+     * @param steps what may have caused it
+     * @param signs in the codes of the questionnaire
+     * @param when empty where it is not known
+     */
+    List<Answers> reactions(List<Step> steps, List<String> signs, Optional<Showed> when, LocalDate day,
+        LocalDate today) {
+        return steps.stream().flatMap(step -> step.afterwards().reaction().stream())
+            .map(how -> told(how, signs, when, day, today)).distinct().toList();
+    }
+
+    List<Step> steps(Closing closing) {
+        return closing.done().stream().map(Booked::stepIds).flatMap(List::stream).distinct()
+            .flatMap(step -> rules.step(step).stream()).toList();
     }
 
     /** Hair that broke, as it is told of hair that breaks. It stays so until somebody has looked again: the visit after decides. */
@@ -59,17 +76,13 @@ final class SeenHere {
         return closing.wrong().kinds().stream().anyMatch(what::equals);
     }
 
-    private Stream<Reaction> told(Closing closing) {
-        return closing.done().stream().map(Booked::stepIds).flatMap(List::stream).distinct()
-            .flatMap(step -> rules.step(step).stream()).flatMap(step -> step.afterwards().reaction().stream());
-    }
-
-    private Answers told(Reaction how, List<String> signs, Wrong wrong, LocalDate day, LocalDate today) {
+    private Answers told(Reaction how, List<String> signs, Optional<Showed> when, LocalDate day,
+        LocalDate today) {
         String gate = how.question();
         Answers told = Answers.NONE.with(gate, Answer.Chosen.of("yes"))
             .with(gate + "-what", new Answer.Chosen(offered(gate + "-what", signs)))
             .with(gate + "-soon",
-                wrong.when().<Answer>map(when -> Answer.Chosen.of(when.code())).orElse(Answer.DONT_KNOW));
+                when.<Answer>map(at -> Answer.Chosen.of(at.code())).orElse(Answer.DONT_KNOW));
         Answers which = how.which().map(answer -> told.with(gate + "-which", Answer.Chosen.of(answer))).orElse(told);
         String ago =
             today.isAfter(day.plusMonths(3)) ? today.isAfter(day.plusYears(1)) ? "longer" : "year" : "three-months";

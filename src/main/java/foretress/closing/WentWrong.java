@@ -3,12 +3,18 @@ package foretress.closing;
 import foretress.assessment.Assessment;
 import foretress.assessment.ComputedAs;
 import foretress.assessment.Finding;
+import foretress.assessment.Step;
 import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
 import foretress.intake.ChairRecord;
 import foretress.intake.EarlierFindings.Earlier;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answers;
+import foretress.told.Felt;
+import foretress.told.Reactions;
+import foretress.told.Telling;
+import foretress.told.ToldReaction;
+import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -20,7 +26,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * What staff saw go wrong at earlier visits, as findings of a visit to come: the same that the client's own telling of it would make, with
+ * What staff saw go wrong at earlier visits, and reactions that the client told of by her link, as findings of a visit to come: the same that the client's own telling of it would make, with
  * everything else answered at its best. Tests and doctors' words of the coming visit lift them as they lift the client's.
  */
 @ApplicationScoped
@@ -29,10 +35,12 @@ class WentWrong implements ChairRecord {
     private final Closings closings;
     private final Assessments assessments;
     private final BookedChemistry chemistry;
+    private final Reactions reactions;
     private final Knowledge knowledge;
 
     WentWrong(Visits visits, Closings closings, Assessments assessments, BookedChemistry chemistry,
-        Knowledge knowledge) {
+        Reactions reactions, Knowledge knowledge) {
+        this.reactions = reactions;
         this.visits = visits;
         this.closings = closings;
         this.assessments = assessments;
@@ -51,7 +59,35 @@ class WentWrong implements ChairRecord {
             findings(coming, other, newest.filter(other::equals).isPresent())
                 .forEach(finding -> saw.add(new Earlier(finding, other)));
         }
+        reactions.of(coming.client.id).stream().filter(told -> !told.struck()).forEach(told -> {
+            Visit by = Visit.findById(told.visitId());
+            findings(coming, by, told).forEach(finding -> saw.add(new Earlier(finding, by)));
+        });
         return saw;
+    }
+
+    /** What the client told by the link of a visit: to what was done there; where nothing was that reacts, to whatever may be used. */
+    private Stream<Finding> findings(Visit coming, Visit by, ToldReaction told) {
+        Telling telling = reactions.read(told);
+        LocalDate day = (by.state == State.CLOSED ? by.startsAt : told.toldAt()).atZone(by.zone()).toLocalDate();
+        return seenHere().reactions(causes(coming, by), telling.felt().stream().map(Felt::code).toList(),
+            telling.began(), day, coming.startsThere().toLocalDate()).stream()
+            .flatMap(answers -> from(coming, answers, answers.byQuestion().keySet()));
+    }
+
+    private List<Step> causes(Visit coming, Visit by) {
+        List<Step> done = closings.of(by.id).map(closings::read).map(seenHere()::steps).orElse(List.of());
+        return Stream.of(done, steps(by), steps(coming))
+            .filter(steps -> steps.stream().anyMatch(step -> step.afterwards().reaction().isPresent())).findFirst()
+            .orElse(List.of());
+    }
+
+    private List<Step> steps(Visit visit) {
+        return chemistry.services(visit).stream().flatMap(service -> service.steps().stream()).toList();
+    }
+
+    private SeenHere seenHere() {
+        return new SeenHere(knowledge.questionnaire(), knowledge.ruleSet());
     }
 
     private Stream<Finding> findings(Visit coming, Visit other, boolean newest) {
@@ -60,14 +96,14 @@ class WentWrong implements ChairRecord {
             return Stream.empty();
         }
         LocalDate day = other.startsThere().toLocalDate();
-        Stream<Finding> reactions = new SeenHere(knowledge.questionnaire(), knowledge.ruleSet())
+        Stream<Finding> reacted = seenHere()
             .reactions(closing, day, coming.startsThere().toLocalDate()).stream()
             .flatMap(told -> from(coming, told, told.byQuestion().keySet()));
         Stream<Finding> broke = SeenHere.breakage(closing).filter(told -> newest).stream()
             .flatMap(told -> from(coming, told, told.byQuestion().keySet()));
         Stream<Finding> heat = SeenHere.heat(closing, day).stream()
             .flatMap(told -> from(coming, told, told.byQuestion().keySet())).filter(this::ofMetal);
-        return Stream.of(reactions, broke, heat).flatMap(one -> one);
+        return Stream.of(reacted, broke, heat).flatMap(one -> one);
     }
 
     private Stream<Finding> from(Visit coming, Answers told, Set<String> questions) {

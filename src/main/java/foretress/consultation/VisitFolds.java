@@ -1,6 +1,7 @@
 package foretress.consultation;
 
 import foretress.assessment.Assessment;
+import foretress.consent.ConsentCopies;
 import foretress.consent.Consents;
 import foretress.consultation.VisitView.Folded;
 import foretress.consultation.VisitView.Paper;
@@ -17,6 +18,7 @@ import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import foretress.web.ChairTime;
+import foretress.web.Language;
 import foretress.web.StylistWords;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
@@ -31,18 +33,23 @@ class VisitFolds {
     private final Assessments assessments;
     private final BookedChemistry chemistry;
     private final Consents consents;
+    private final ConsentCopies copies;
+    private final Language language;
     private final Visits visits;
     private final DecisionText text;
     private final AnswerChapters chapters;
     private final StylistWords say;
     private final ChairTime time;
 
-    VisitFolds(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents, Visits visits,
-        DecisionText text, AnswerChapters chapters, StylistWords say, ChairTime time) {
+    VisitFolds(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents,
+        ConsentCopies copies, Language language, Visits visits, DecisionText text, AnswerChapters chapters,
+        StylistWords say, ChairTime time) {
         this.intake = intake;
         this.assessments = assessments;
         this.chemistry = chemistry;
         this.consents = consents;
+        this.copies = copies;
+        this.language = language;
         this.visits = visits;
         this.text = text;
         this.chapters = chapters;
@@ -77,7 +84,8 @@ class VisitFolds {
     private List<Paper> papers(Visit visit) {
         return consents.all(visit.id).stream()
             .map(c -> new Paper(c.versionNo(),
-                say.consultation_paper(c.versionNo(), time.dayAndTime(c.signedAt().atZone(visit.zone())))))
+                say.consultation_paper(c.versionNo(), time.dayAndTime(c.signedAt().atZone(visit.zone()))),
+                copies.of(c, language.getTag()).isPresent()))
             .toList();
     }
 }

@@ -154,6 +154,10 @@ public record VisitView(Head head, Optional<Over> over, boolean begun, boolean a
 
     public record Line(String label, String answer) {}
 
-    /** A signed consent on file. */
-    public record Paper(int version, String label) {}
+    /**
+     * A signed consent on file.
+     *
+     * @param copied there is a copy in the words of whoever reads this
+     */
+    public record Paper(int version, String label, boolean copied) {}
 }

@@ -56,7 +56,7 @@ public interface ChairRecord {
         return List.of();
     }
 
-    /** What staff saw go wrong at earlier visits, as findings of this one. */
+    /** What staff saw go wrong at earlier visits, and what the client told of a reaction, as findings of this one. */
     default List<EarlierFindings.Earlier> wentWrong(Visit coming) {
         return List.of();
     }

@@ -10,6 +10,7 @@ import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.ZonedDateTime;
 import java.util.Locale;
+import java.util.function.Supplier;
 
 /** The words of the client's language, for sentences made in code. */
 @RequestScoped
@@ -28,6 +29,17 @@ class ClientLanguage {
 
     Words words() {
         return knowledge.words(language.getTag());
+    }
+
+    /** Does it in another language, and goes on in this one. */
+    <T> T in(String tag, Supplier<T> done) {
+        String here = language.getTag();
+        language.use(tag);
+        try {
+            return done.get();
+        } finally {
+            language.use(here);
+        }
     }
 
     Locale locale() {

@@ -6,6 +6,8 @@ import foretress.assessment.Service;
 import foretress.assessment.Weight;
 import foretress.consent.ConsentInput;
 import foretress.consent.ConsentInput.Answered;
+import foretress.consent.ConsentText;
+import foretress.consent.ConsentWords;
 import foretress.consent.Consents;
 import foretress.hair.StrandDrawing;
 import foretress.hair.StrandLayout;
@@ -19,6 +21,7 @@ import foretress.salon.Policies;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.visit.Visit;
+import foretress.web.StaffLanguage;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,6 +71,12 @@ public class ConsentDraft {
             found.of(findings, chemistry.services(visit), f -> weight(visit, f), owed), answered(visit, said),
             strand(visit, said))
             .warning(warnings(visit)).refusing(refusals.of(visit)).salted(consents.salt(visit.client.id, visit.id));
+    }
+
+    /** The same in each language that staff read and the client does not: copies, which nobody signs. */
+    List<ConsentText> copies(Visit visit, Answers said) {
+        return StaffLanguage.TAGS.stream().filter(tag -> !tag.equals(speech.words().language()))
+            .map(tag -> speech.in(tag, () -> ConsentText.of(of(visit, said), ConsentWords.in(tag)))).toList();
     }
 
     /** What the law of the place has printed on the labels of what the booked steps put on the client. */

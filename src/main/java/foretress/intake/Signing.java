@@ -1,6 +1,8 @@
 package foretress.intake;
 
+import foretress.consent.ConsentCopies;
 import foretress.consent.ConsentInput;
+import foretress.consent.ConsentText;
 import foretress.consent.Consents;
 import foretress.consent.Evidence;
 import foretress.consent.PaperSize;
@@ -14,6 +16,7 @@ import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.visit.State;
 import foretress.visit.Visit;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Clock;
 import java.time.Instant;
@@ -26,6 +29,8 @@ import java.util.UUID;
 public class Signing {
 
     private final Consents consents;
+    private final ConsentDraft draft;
+    private final ConsentCopies copies;
     private final Assessments assessments;
     private final Plans plans;
     private final Knowledge knowledge;
@@ -34,8 +39,11 @@ public class Signing {
     private final Guardians guardians;
     private final Clock clock;
 
-    Signing(Consents consents, Assessments assessments, Plans plans, Knowledge knowledge, Intake intake,
+    Signing(Consents consents, ConsentDraft draft, ConsentCopies copies, Assessments assessments, Plans plans,
+        Knowledge knowledge, Intake intake,
         PageViews shown, Guardians guardians, Clock clock) {
+        this.draft = draft;
+        this.copies = copies;
         this.guardians = guardians;
         this.intake = intake;
         this.shown = shown;
@@ -68,8 +76,11 @@ public class Signing {
             throw new IllegalStateException("a child does not sign alone");
         }
         PaperSize size = Salon.the().paperSize == Salon.PaperSize.LETTER ? PaperSize.LETTER : PaperSize.A4;
-        consents.sign(input, mark, evidence(visit, said, input, act), size,
-            (locked, signed) -> moveOn(locked, said, signed));
+        List<ConsentText> copied = QuarkusTransaction.requiringNew().call(() -> draft.copies(visit, said));
+        consents.sign(input, mark, evidence(visit, said, input, act), size, (locked, signed) -> {
+            moveOn(locked, said, signed);
+            copied.forEach(text -> copies.keep(signed, text));
+        });
     }
 
     private void moveOn(Visit visit, Answers said, SignedConsent signed) {

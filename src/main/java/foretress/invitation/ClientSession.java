@@ -64,9 +64,9 @@ public class ClientSession extends Stored {
         language = tag;
     }
 
-    /** Open until closed, the link's last day, or the end of the visit; a newer link does not shut it. */
+    /** Open until closed, or as long as a link is; a newer link does not shut it. */
     boolean isOpen(Instant now) {
-        return closedAt == null && now.isBefore(invitation.expiresAt) && visit.state.isAhead();
+        return closedAt == null && invitation.isOpen(now);
     }
 
     /** Whether it was opened for the visit that this link is for, by the client's own browser. */

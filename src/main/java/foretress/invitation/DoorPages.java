@@ -39,10 +39,11 @@ public class DoorPages {
      * @param token the link's own, which stands in the address already
      * @param minutes how long the questions take about
      * @param others the languages this page is not in
+     * @param afterwards the service took place: nothing is asked any more, and what cannot wait comes first
      */
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record Welcome(String token, int minutes, List<Offered> others, BirthDateField typed, List<MonthChoice> months,
-        Mistakes mistakes) implements TemplateInstance {}
+    record Welcome(String token, int minutes, boolean afterwards, List<Offered> others, BirthDateField typed,
+        List<MonthChoice> months, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record Locked() implements TemplateInstance {}
@@ -163,7 +164,8 @@ public class DoorPages {
 
     private Response ask(int status, String token, BirthDateField typed, Mistakes mistakes) {
         List<Offered> others = spoken.offered(language.getTag()).stream().filter(one -> !one.current()).toList();
-        return page(status, new Welcome(token, howLong.minutes(language.getTag()), others, typed,
+        boolean afterwards = invitations.behind(token).filter(link -> link.visit.state.tookPlace()).isPresent();
+        return page(status, new Welcome(token, howLong.minutes(language.getTag()), afterwards, others, typed,
             MonthChoice.all(typed.month(), language.locale()), mistakes));
     }
 

@@ -70,6 +70,11 @@ public class Guest {
         return door().seesThisVisit();
     }
 
+    /** Whether the service took place: then there is nothing to answer any more, and something to tell. */
+    boolean comesAfterwards() {
+        return door().visit.state.tookPlace();
+    }
+
     /** Whether this is the salon's own tablet, to be given back. */
     public boolean isOnHandedTablet() {
         return door().invitation.handed;

@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -20,6 +21,12 @@ import java.util.Optional;
 public class GuestFilter implements GuestDoor {
     static final String COOKIE = "door";
     static final String CODE = "/code";
+    private static final String AFTER = "/answers/after", REACTION = "/answers/reaction";
+    /** What shows nothing of an answer, and must not wait for a code. */
+    private static final List<String> OPEN = List.of(CODE, REACTION);
+    /** What a link opens once the service took place. */
+    private static final List<String> AFTERWARDS =
+        List.of(AFTER, REACTION, CODE, "/answers/complaint", "/answers/copy", "/answers/stop");
 
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record UseYourLink() implements TemplateInstance {}
@@ -47,7 +54,14 @@ public class GuestFilter implements GuestDoor {
         if (isBeyond(path)) {
             return Optional.of(Response.seeOther(URI.create(guest.handed().orElseThrow().reach())).build());
         }
-        return door.get().seesThisVisit() || path.startsWith(CODE) ? Optional.empty() : Optional.of(codeFirst(request));
+        if (guest.comesAfterwards() && !isUnder(AFTERWARDS, path)) {
+            return Optional.of(Response.seeOther(URI.create(AFTER)).build());
+        }
+        return door.get().seesThisVisit() || isUnder(OPEN, path) ? Optional.empty() : Optional.of(codeFirst(request));
+    }
+
+    private static boolean isUnder(List<String> addresses, String path) {
+        return addresses.stream().anyMatch(one -> path.equals(one) || path.startsWith(one + "/"));
     }
 
     /** A page leads to the code; a form is kept on the page it came from until the code was shown beside it. */

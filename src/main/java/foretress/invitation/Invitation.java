@@ -10,6 +10,7 @@ import jakarta.persistence.FetchType;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
@@ -23,6 +24,8 @@ public class Invitation extends Stored {
 
     /** Wrong birth dates before the link locks. */
     static final int TRIES = 5;
+    /** How much longer a link opens once the service took place: late reactions come within weeks, a complaint is answered within them. Own decision. */
+    private static final Duration AFTERWARDS = Duration.ofDays(90);
 
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
     @JoinColumn(name = "visit_id") public Visit visit;
@@ -74,9 +77,22 @@ public class Invitation extends Stored {
         vouched = true;
     }
 
-    /** Whether the link still leads to a door: not revoked, not expired, and the visit still ahead. */
+    /** Whether the link still leads to a door: not revoked, not expired, and the visit not called off or taken back. */
     boolean isLive(Instant now) {
-        return revokedAt == null && now.isBefore(expiresAt) && visit.state.isAhead();
+        return revokedAt == null && isOpen(now);
+    }
+
+    /** While the visit is ahead; once the service took place, the client's own link opens what can be told of it. */
+    boolean isOpen(Instant now) {
+        return now.isBefore(until()) && (visit.state.isAhead() || isAfterwards());
+    }
+
+    private boolean isAfterwards() {
+        return !handed && visit.state.tookPlace();
+    }
+
+    Instant until() {
+        return isAfterwards() ? expiresAt.plus(AFTERWARDS) : expiresAt;
     }
 
     boolean isLocked() {

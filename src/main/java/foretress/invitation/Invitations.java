@@ -262,7 +262,7 @@ public class Invitations {
             session.known();
         }
         session.persist();
-        return new Knock.LetIn(cookie, invitation.expiresAt);
+        return new Knock.LetIn(cookie, invitation.until());
     }
 
     /** Whether a browser with this cookie answered for the same client before. */

@@ -3,6 +3,7 @@ package foretress.owner;
 import foretress.ledger.Ledger;
 import foretress.salon.Salon;
 import foretress.salon.Who;
+import foretress.told.ComplaintViews;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
 import io.quarkus.qute.CheckedTemplate;
@@ -26,19 +27,21 @@ public class OwnerPages {
     record OwnerPage(String month, String earlier, String later, int closed, List<OwnerText.Undone> untested,
         List<OwnerText.Undone> unsigned,
         List<OwnerText.Undone> unreadable, List<OwnerText.Against> overrides, List<OwnerText.ToDo> tasks,
-        OwnerTrail.Shown trail, Optional<OwnerText.Chain> chain)
+        List<ComplaintViews.Line> complaints, OwnerTrail.Shown trail, Optional<OwnerText.Chain> chain)
         implements TemplateInstance {}
 
     private final Oversight oversight;
     private final Tasks tasks;
     private final OwnerText text;
+    private final ComplaintViews complaints;
     private final OwnerTrail trail;
     private final Ledger ledger;
     private final Who who;
     private final Clock clock;
 
-    OwnerPages(Oversight oversight, Tasks tasks, OwnerText text, OwnerTrail trail, Ledger ledger, Who who,
-        Clock clock) {
+    OwnerPages(Oversight oversight, Tasks tasks, OwnerText text, ComplaintViews complaints, OwnerTrail trail,
+        Ledger ledger, Who who, Clock clock) {
+        this.complaints = complaints;
         this.oversight = oversight;
         this.tasks = tasks;
         this.text = text;
@@ -69,7 +72,7 @@ public class OwnerPages {
             closed.stream().filter(c -> !c.readable()).map(text::undone).toList(),
             oversight.overrides(first, end).stream().map(o -> text.against(o, people)).toList(),
             tasks.open().stream().map((Task t) -> text.toDo(t, people)).toList(),
-            trail.of(
+            complaints.unanswered(), trail.of(
                 new OwnerTrail.Asked(shown.toString(), client.orElse(""), person.orElse(""), act.orElse(""),
                     from.orElse(""), until.orElse(""), page.orElse("")),
                 people, zone),

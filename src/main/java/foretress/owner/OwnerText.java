@@ -3,6 +3,7 @@ package foretress.owner;
 import foretress.knowledge.Knowledge;
 import foretress.ledger.Ledger;
 import foretress.salon.Staff;
+import foretress.told.ToldWords;
 import foretress.visit.Task;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
@@ -42,10 +43,13 @@ class OwnerText {
     private final Knowledge knowledge;
     private final Language language;
     private final OwnerWords say;
+    private final ToldWords told;
     private final ChairTime time;
     private final Clock clock;
 
-    OwnerText(Knowledge knowledge, Language language, OwnerWords say, ChairTime time, Clock clock) {
+    OwnerText(Knowledge knowledge, Language language, OwnerWords say, ToldWords told, ChairTime time,
+        Clock clock) {
+        this.told = told;
         this.knowledge = knowledge;
         this.language = language;
         this.say = say;
@@ -87,6 +91,7 @@ class OwnerText {
             case ASK_AFTER -> say.task_ask();
             case UNLOCK_LINK -> say.task_unlock();
             case CONFIRM_BIRTH_DATE -> say.task_birth();
+            case COMPLAINT -> told.task_complaint_own();
         };
         return new ToDo(task.visit.id.toString(), task.visit.client.fullName(), what,
             task.owner().map(people::named).orElseGet(say::task_desk),

@@ -63,6 +63,7 @@ public final class Rights {
         staff("GET /visits/{id}/paper/picture", STYLIST, OWNER),
         staff("GET /visits/{id}", STYLIST, OWNER),
         staff("GET /visits/{id}/consent/{version}", STYLIST, OWNER),
+        staff("GET /visits/{id}/consent/{version}/copy", STYLIST, OWNER),
         staff("GET /visits/{id}/today", STYLIST, OWNER),
         staff("POST /visits/{id}/today", STYLIST, OWNER),
         staff("GET /visits/{id}/refused", STYLIST, OWNER),
@@ -221,6 +222,21 @@ public final class Rights {
         staff("POST /visits/{id}/skin-test/tests/{test}/link", STYLIST, OWNER),
         staff("GET /visits/{id}/skin-test/tests/{test}/read", STYLIST, OWNER),
         staff("POST /visits/{id}/skin-test/tests/{test}/read", STYLIST, OWNER),
+
+        // told
+        guest("GET /answers/after"),
+        guest("GET /answers/complaint"),
+        guest("POST /answers/complaint"),
+        guest("GET /answers/reaction"),
+        guest("POST /answers/reaction/spot"),
+        guest("GET /answers/reaction/tell"),
+        guest("POST /answers/reaction/tell"),
+        guest("GET /answers/reaction/told"),
+        staff("GET /complaints/{complaint}", OWNER),
+        staff("POST /complaints/{complaint}/acknowledge", OWNER),
+        staff("POST /complaints/{complaint}/answer", OWNER),
+        staff("GET /visits/{id}/told", STYLIST, OWNER),
+        staff("POST /visits/{id}/told/{telling}/strike", OWNER),
 
         // visit
         staff("GET /desk", STYLIST, DESK, OWNER),

@@ -3,7 +3,7 @@ package foretress.skintest;
 import io.quarkus.qute.i18n.Message;
 import io.quarkus.qute.i18n.MessageBundle;
 
-/** The words of the aftercare pages and of what is signed before a skin test; messages/aftercare.properties and its like in other languages. */
+/** The words of the aftercare pages, of what is told by a client's own link later, and of what is signed before a skin test; messages/aftercare.properties and its like in other languages. */
 @MessageBundle("aftercare")
 public interface AftercareWords {
     @Message
@@ -174,4 +174,62 @@ public interface AftercareWords {
     String urgent_first();
     @Message
     String urgent_again();
+    @Message
+    String after_title();
+    @Message
+    String after_lead(String day);
+    @Message
+    String after_late();
+    @Message
+    String reaction_link();
+    @Message
+    String reaction_spot();
+    @Message
+    String reaction_title();
+    @Message
+    String reaction_hint();
+    @Message
+    String reaction_missing();
+    @Message
+    String reaction_began_hint();
+    @Message
+    String reaction_rinse();
+    @Message
+    String where_title();
+    @Message
+    String where_hint();
+    @Message
+    String where_scalp();
+    @Message
+    String where_edge();
+    @Message
+    String where_face();
+    @Message
+    String where_body();
+    @Message
+    String complaint_link();
+    @Message
+    String complaint_title();
+    @Message
+    String complaint_words();
+    @Message
+    String complaint_more();
+    @Message
+    String complaint_hint();
+    @Message
+    String complaint_missing();
+    @Message
+    String complaint_long();
+    @Message
+    String complaint_send();
+    @Message
+    String complaint_got(String moment);
+    @Message
+    String complaint_waits(String name, String day);
+    @Message
+    String complaint_acknowledged(String name, String day);
+    @Message
+    String complaint_answered(String day);
+    @Message
+    String complaint_unwell();
 }

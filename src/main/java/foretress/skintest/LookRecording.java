@@ -8,18 +8,15 @@ import foretress.salon.Salon;
 import foretress.salon.Staff;
 import foretress.vault.SealedJson;
 import foretress.vault.Vault;
-import foretress.visit.State;
 import foretress.visit.Task;
 import foretress.visit.Tasks;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
-import jakarta.persistence.LockModeType;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -105,25 +102,12 @@ class LookRecording {
         Visit visit = Visit.findById(test.visitId());
         tasks.kept(visit.id, Task.Kind.ASK_AFTER, staff.orElse(visit.stylistId));
         if (!look.nothing()) {
-            stop(test);
+            visits.undecide(test.clientId());
         }
         if (!look.nothing() && staff.isEmpty()) {
             promise(visit, look);
         }
         renewal.ofClient(test.clientId());
-    }
-
-    /** A decision that was made before the reaction was known has to be made again; one that is being made now is waited for. */
-    private void stop(TestApplied test) {
-        visits.of(test.clientId()).stream().filter(visit -> visit.state.isAhead())
-            .sorted(Comparator.comparing(visit -> visit.id)).forEach(LookRecording::stop);
-    }
-
-    private static void stop(Visit visit) {
-        Visit.getEntityManager().refresh(visit, LockModeType.PESSIMISTIC_WRITE);
-        if (visit.state == State.DECIDED) {
-            visit.moveTo(State.SIGNED);
-        }
     }
 
     private void promise(Visit visit, SkinLook look) {

@@ -39,6 +39,11 @@ public enum State {
         return this != BOOKED && this != INVITED && this != CANCELLED;
     }
 
+    /** Whether the service took place and consent still stands: something may be told of it. */
+    public boolean tookPlace() {
+        return this == CLOSED;
+    }
+
     /** Whether anything is still to happen at this visit. */
     public boolean isAhead() {
         return this != CLOSED && this != CANCELLED && this != WITHDRAWN;

@@ -27,7 +27,9 @@ public class Task extends Stored {
         /** Too many wrong birth dates: speak to the client, then open the link again. */
         UNLOCK_LINK,
         /** The client gave the birth date: ask and confirm it. */
-        CONFIRM_BIRTH_DATE
+        CONFIRM_BIRTH_DATE,
+        /** The client complained: the owner confirms that the salon has it. */
+        COMPLAINT
     }
 
     @ManyToOne(fetch = FetchType.EAGER, optional = false)

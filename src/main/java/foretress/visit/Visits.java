@@ -2,12 +2,14 @@ package foretress.visit;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
+import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -75,6 +77,20 @@ public class Visits {
         });
     }
 
+    /** What was decided before something was known has to be decided again; a decision that is being made now is waited for. */
+    @Transactional
+    public void undecide(UUID clientId) {
+        of(clientId).stream().filter(visit -> visit.state.isAhead()).sorted(Comparator.comparing(visit -> visit.id))
+            .forEach(Visits::undecide);
+    }
+
+    private static void undecide(Visit visit) {
+        Visit.getEntityManager().refresh(visit, LockModeType.PESSIMISTIC_WRITE);
+        if (visit.state == State.DECIDED) {
+            visit.moveTo(State.SIGNED);
+        }
+    }
+
     public Optional<Visit> bySubmission(String submission) {
         return Visit.find("submission", submission).firstResultOptional();
     }
@@ -120,7 +136,8 @@ public class Visits {
         }
         String people = "select id from client where id in (:people) or merged_into in (:people)";
         String all = people + " union select id from visit where client_id in (" + people + ")"
-            + Stream.of("signed_consent", "decision", "closing", "skin_test", "bench_test", "noted", "assessment")
+            + Stream.of("signed_consent", "decision", "closing", "skin_test", "bench_test", "noted", "assessment",
+                "told_reaction", "complaint")
                 .map(table -> " union select id from " + table + " where client_id in (" + people + ")")
                 .collect(Collectors.joining());
         @SuppressWarnings("unchecked") List<UUID> ids =

@@ -285,4 +285,22 @@ public interface StylistWords {
     String weight_restricts();
     @Message
     String weight_test_first();
+    @Message
+    String copy_about();
+    @Message
+    String copy_foot(String client);
+    @Message
+    String copy_free();
+    @Message
+    String copy_hash();
+    @Message
+    String copy_link();
+    @Message
+    String copy_not_signed();
+    @Message
+    String copy_page(String page, String pages);
+    @Message
+    String copy_signed(String client, String language, String when);
+    @Message
+    String copy_title(String title);
 }

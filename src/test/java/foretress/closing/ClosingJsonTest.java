@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import foretress.closing.Closing.Planned;
 import foretress.closing.Closing.Used;
 import foretress.closing.Closing.Wrong;
+import foretress.told.Showed;
 import foretress.visit.Booked;
 import java.util.List;
 import java.util.Map;

@@ -11,6 +11,7 @@ import foretress.closing.Closing.Wrong;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Loaded;
 import foretress.questionnaire.Answers;
+import foretress.told.Showed;
 import foretress.visit.Booked;
 import java.time.LocalDate;
 import java.util.List;

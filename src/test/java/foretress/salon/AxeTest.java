@@ -8,12 +8,14 @@ import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.Cookie;
 import foretress.Axe;
 import foretress.Browser;
+import foretress.Pictures;
 import foretress.Walker;
 import foretress.intake.Answering;
 import foretress.intake.Knocking;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Topic;
 import foretress.skintest.Chair;
+import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -47,6 +49,10 @@ class AxeTest {
         Map.entry("GET /answers", "sends on to the page that is next"),
         Map.entry("GET /answers/copy", "the signed PDF"),
         Map.entry("GET /visits/{id}/consent/{version}", "a signed PDF"),
+        Map.entry("GET /visits/{id}/consent/{version}/copy", "a PDF"),
+        Map.entry("GET /complaints/{complaint}", "looked at below, where one was made"),
+        Map.entry("GET /answers/reaction/told", "looked at below, once something was told"),
+        Map.entry("GET /answers/after", "looked at below, where the service took place"),
         Map.entry("GET /desk/visits/{id}/paper-form", "a PDF to print"),
         Map.entry("GET /programs/openapi", "a document for programs"),
         Map.entry("GET /visits/{id}/paper", "leads to the visit once the client has answered; it is looked at below"),
@@ -184,6 +190,44 @@ class AxeTest {
                 }
             }
         }
+    }
+
+    @Test
+    @DisplayName("issue 11: what is told by a client's own link, before the service and after it")
+    void whatIsToldByTheLink() {
+        Walker walker = client().all().readBack().sign("Ottilie Brandt").walker();
+        walker.open("/answers/complaint").send(Map.of("words", "Nobody told me how long it takes."));
+        String link = knocking.link(visit);
+        try (BrowserContext context = as(walker, true); BrowserContext staff = as(salon.as("edda"), false)) {
+            Page page = context.newPage();
+            picture(page, "/answers/complaint", "link-complaint");
+            assertThat(lookAtMistakes(page, "/answers/complaint")).isEqualTo(422);
+            picture(page, "/answers/reaction", "link-reaction-first");
+            assertThat(lookAtMistakes(page, "/answers/reaction/tell")).isEqualTo(422);
+            Pictures.take(page, "link-reaction-mistakes");
+            picture(page, "/answers/reaction/tell", "link-reaction-tell");
+            picture(page, "/answers/done", "link-done");
+            walker.open("/answers/reaction/tell").send(Map.of("felt", "blisters", "began", "later", "where", "scalp"));
+            picture(page, "/answers/reaction/told", "link-reaction-told");
+            make.is(visit, State.DECIDED);
+            make.is(visit, State.CLOSED);
+            picture(page, "/answers/after", "link-after");
+            look(browser.phone(base.toString(), true).newPage(), link);
+            Page chair = staff.newPage();
+            picture(chair, "/visits/" + visit, "link-staff-visit");
+            picture(chair, "/visits/" + visit + "/told", "link-staff-told");
+            picture(chair, "/owner", "link-staff-owner");
+            String complaint = chair.locator("a[href^='/complaints/']").last().getAttribute("href");
+            picture(chair, complaint, "link-staff-complaint");
+            assertThat(open(chair, complaint)).isEqualTo(200);
+            chair.waitForNavigation(() -> chair.locator("form[action$='/answer'] button").click());
+            examine(chair);
+        }
+    }
+
+    private void picture(Page page, String path, String name) {
+        look(page, path);
+        Pictures.take(page, name);
     }
 
     /** A topic that asks this client nothing leads on. */

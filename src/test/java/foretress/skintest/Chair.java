@@ -134,7 +134,7 @@ public class Chair {
         return petra.only("#link").val().replaceAll("^https?://[^/]+", "");
     }
 
-    String standing(UUID visit) {
+    public String standing(UUID visit) {
         return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).standing().orElse(""));
     }
 }

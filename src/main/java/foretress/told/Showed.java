@@ -1,11 +1,11 @@
-package foretress.closing;
+package foretress.told;
 
 import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
-/** When something that went wrong showed. */
+/** When something that went wrong showed, counted from the moment the product went on. */
 public enum Showed {
     WHILE_ON, TWO_HOURS, TWO_DAYS, LATER;
 
@@ -16,7 +16,7 @@ public enum Showed {
     }
 
     /** Empty for every other code, and for none. */
-    static Optional<Showed> of(String code) {
+    public static Optional<Showed> of(String code) {
         return Arrays.stream(values()).filter(one -> one.code().equals(code)).findFirst();
     }
 }
