@@ -102,8 +102,9 @@ final class LabelWords {
             + "zawiera zawieraja");
     static final Set<String> DENIES_CONTAINS = Set.of("no", "non", "ne", "nie", "not");
     /** What says "free" before an "of", in whatever tongue. */
-    static final Set<String> FREE_BEFORE = words("free libre libres frei exento exenta exempt exempte depourvu wolny wolna "
-        + "wolne privo priva esente esenti devoid");
+    static final Set<String> FREE_BEFORE =
+        words("free libre libres frei exento exenta exempt exempte depourvu wolny wolna "
+            + "wolne privo priva esente esenti devoid");
     private static final List<String> DENY = List.of("sin", "sans", "ohne", "senza", "bez", "kein", "keine", "zero");
     /** Words of their own, however like one that denies. */
     private static final Set<String> NO_DENIAL =

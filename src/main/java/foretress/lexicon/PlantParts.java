@@ -24,7 +24,8 @@ final class PlantParts {
         foglia foglie radice radici semi fiore fiori frutto corteccia guscio gusci legno polvere estratto buccia mallo""");
     private static final Set<String> LINKS = Set.of("de", "d", "di", "du", "des", "del", "della", "dell", "la", "l",
         "en", "in",
-        "z", "ze", "w", "da", "von", "aus", "of", "the", "el", "le", "les", "los", "las", "e", "y", "i", "et", "und", "and");
+        "z", "ze", "w", "da", "von", "aus", "of", "the", "el", "le", "les", "los", "las", "e", "y", "i", "et", "und",
+        "and");
     /** German joins them to the plant: Indigoblätter, Walnussschalen, Krappwurzelpulver, Brennnesselextrakt. */
     private static final List<String> JOINED = Stream.of("blatt", "blatter", "wurzel", "wurzeln", "samen", "blute",
         "bluten",

@@ -134,7 +134,8 @@ class ChosenIsSignedTest {
         each(question, TREATED, "every", choices.treatment().every(), slips);
         Map<String, String> ends = new HashMap<>(TREATED);
         ends.put("zone", "ends");
-        each(question, ends, "extent", choices.treatment().extents().stream().filter(c -> !c.code().equals("dont-know")).toList(),
+        each(question, ends, "extent",
+            choices.treatment().extents().stream().filter(c -> !c.code().equals("dont-know")).toList(),
             slips);
         return slips;
     }
