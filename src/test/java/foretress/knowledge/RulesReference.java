@@ -53,6 +53,9 @@ final class RulesReference {
         if (!rule.demands().isEmpty()) {
             line("- asks for: " + rule.demands().stream().map(words::test).collect(Collectors.joining(", ")));
         }
+        if (rule.wordFirst()) {
+            line("- no skin test is made before the word it asks for");
+        }
         if (rule.readAgainDays() > 0) {
             line("- a skin test is read once more on day %d or later, and proves nothing before"
                 .formatted(rule.readAgainDays()));
