@@ -21,12 +21,13 @@ import java.util.stream.Collectors;
  * @param answered every answer given, in the order the questions were asked
  * @param warnings what the law has printed on the label of what will be used, as sentences in order
  * @param salt see {@link Consents#salt}; empty in examples
+ * @param dayToCome what is found takes for granted that the skin of the visit's day is well: nobody was asked about it yet
  * @param strand where earlier treatments lie on the hair; empty when there is nothing to draw
  */
 public record ConsentInput(
     String language, Salon salon, Client client, Visit visit, Weight standing,
     Asked asked, List<Found> found, List<Answered> answered, List<String> warnings, Optional<Strand> strand,
-    Purpose purpose, String salt) {
+    Purpose purpose, String salt, boolean dayToCome) {
 
     /**
      * The tests that are owed.
@@ -65,25 +66,31 @@ public record ConsentInput(
     public ConsentInput(String language, Salon salon, Client client, Visit visit, Weight standing, List<Test> tests,
         List<Found> found, List<Answered> answered, Optional<Strand> strand) {
         this(language, salon, client, visit, standing, Asked.of(tests), found, answered, List.of(), strand,
-            Purpose.SERVICE, "");
+            Purpose.SERVICE, "", false);
     }
 
     /** A consent before a skin test: the product and the place on the skin stand in the test's name. */
     public static ConsentInput ofSkinTest(String language, Salon salon, Client client, Visit visit, Test test) {
         return new ConsentInput(language, salon, client, visit, Weight.TEST_FIRST, Asked.of(List.of(test)), List.of(),
-            List.of(), List.of(), Optional.empty(), Purpose.SKIN_TEST, "");
+            List.of(), List.of(), Optional.empty(), Purpose.SKIN_TEST, "", false);
     }
 
     /** The same with what stands on the label. */
     public ConsentInput warning(List<String> sentences) {
         return new ConsentInput(language, salon, client, visit, standing, asked, found, answered, sentences, strand,
-            purpose, salt);
+            purpose, salt, dayToCome);
     }
 
     /** The same with its visit's salt in it. */
     public ConsentInput salted(String visits) {
         return new ConsentInput(language, salon, client, visit, standing, asked, found, answered, warnings, strand,
-            purpose, visits);
+            purpose, visits, dayToCome);
+    }
+
+    /** The same, with whether the skin of the day is still to be asked about. */
+    public ConsentInput beforeTheDay(boolean still) {
+        return new ConsentInput(language, salon, client, visit, standing, asked, found, answered, warnings, strand,
+            purpose, salt, still);
     }
 
     /** A consent without a strand map. */
@@ -111,7 +118,8 @@ public record ConsentInput(
         Map<Boolean, List<Test>> parted =
             tests().stream().collect(Collectors.partitioningBy(test -> ids.contains(test.id())));
         return new ConsentInput(language, salon, client, visit, standing,
-            new Asked(parted.get(false), parted.get(true)), found, answered, warnings, strand, purpose, salt);
+            new Asked(parted.get(false), parted.get(true)), found, answered, warnings, strand, purpose, salt,
+            dayToCome);
     }
 
     /** Whether the answers, or a test refused, rule the booked service out: then they are signed, and no consent to it. */

@@ -119,7 +119,7 @@ public final class ConsentPaper {
         heading(section.heading(), section.part() == Part.STRAND ? strandHeight() : 30);
         switch (section.part()) {
             case STATEMENTS -> section.lines().forEach(this::statement);
-            case FOUND -> table(() -> section.lines().forEach(line -> finding((Line.Finding) line)));
+            case FOUND -> found(section.lines());
             case STRAND -> strand(section.lines());
             case TESTS -> section.lines().forEach(line -> limits((Line.Pair) line));
             case ANSWERED -> table(() -> topics(section.lines()));
@@ -193,6 +193,12 @@ public final class ConsentPaper {
         rows.run();
         sheet.rule();
         sheet.down(2);
+    }
+
+    /** What was found; then, without a shape, what is not known yet. */
+    private void found(List<Line> lines) {
+        table(() -> lines.stream().filter(Line.Finding.class::isInstance).forEach(f -> finding((Line.Finding) f)));
+        lines.stream().filter(line -> !(line instanceof Line.Finding)).forEach(line -> paragraph(line.plain()));
     }
 
     private void finding(Line.Finding finding) {

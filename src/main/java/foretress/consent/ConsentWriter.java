@@ -114,10 +114,15 @@ final class ConsentWriter {
     }
 
     private List<Line> found() {
-        if (input.found().isEmpty()) {
-            return List.of(finding(Weight.NOTHING_FOUND, say("found.nothing")));
+        List<Line> lines = new ArrayList<>();
+        input.found().forEach(found -> lines.add(finding(found.weight(), found.text())));
+        if (lines.isEmpty()) {
+            lines.add(finding(Weight.NOTHING_FOUND, say("found.nothing")));
         }
-        return input.found().stream().map(found -> finding(found.weight(), found.text())).toList();
+        if (input.dayToCome()) {
+            lines.add(new Line.Paragraph(say("found.day-to-come")));
+        }
+        return lines;
     }
 
     private Line finding(Weight weight, String text) {

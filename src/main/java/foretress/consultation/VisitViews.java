@@ -17,6 +17,7 @@ import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Turns a visit's answers and assessment into what the stylist reads. */
 @RequestScoped
@@ -68,9 +69,17 @@ public class VisitViews {
         var found = new Found(standing, WeightSaid.of(standing, say), heavy.subList(0, shown),
             heavy.subList(shown, heavy.size()));
         return new VisitView(heads.of(visit), over.of(visit), !said.byQuestion().isEmpty(), answered, found,
-            owedTests.follows(visit, plan), asks.of(visit, said), contradicted.of(said), heads.hair(visit, said),
+            follows(visit, said, plan), asks.of(visit, said), contradicted.of(said), heads.hair(visit, said),
             owedTests.of(visit, plan), instead.of(visit, assessment, before),
             folds.of(visit, heavier(all, false), assessment, said));
+    }
+
+    /** What follows beside the standing; first, what it does not know yet. */
+    private List<String> follows(Visit visit, Answers said, TestPlan plan) {
+        return Stream.concat(
+            assessments.takesTheDayForGranted(visit, said) ? Stream.of(say.consultation_skin_not_asked())
+                : Stream.empty(),
+            owedTests.follows(visit, plan).stream()).toList();
     }
 
     private static List<Point> heavier(List<Point> all, boolean heavy) {

@@ -136,15 +136,17 @@ public class Assessments {
         return assessment;
     }
 
-    /** Whether what was said in the last days, if anything, lets the same be found as no would. */
+    /** Whether what was said in the last days, if anything, decides nothing that is found. */
     boolean nothingInTheLastDays(Visit visit, Answers said) {
-        List<Question> near = near(visit, said);
-        if (near.stream().allMatch(question -> said.to(question.id()).isEmpty())) {
-            return true;
-        }
-        Assessment without = of(visit, LastDays.answeredNo(near, LastDays.without(near, said)));
-        Assessment now = of(visit, said);
-        return without.findings().equals(now.findings()) && without.standings().equals(now.standings());
+        List<String> told = near(visit, said).stream().map(Question::id)
+            .filter(id -> said.to(id).filter(answer -> !answer.saysNo()).isPresent()).toList();
+        return told.isEmpty()
+            || of(visit, said).findings().stream().flatMap(f -> f.causes().stream()).noneMatch(told::contains);
+    }
+
+    /** Whether what is shown still takes for granted that the skin of the visit's day, which nobody was asked about yet, is well. */
+    public boolean takesTheDayForGranted(Visit visit, Answers said) {
+        return !said.byQuestion().isEmpty() && !assumed(visit, said).equals(said);
     }
 
     private String answers(Visit visit, Answers said) {

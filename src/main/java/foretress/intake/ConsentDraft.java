@@ -70,7 +70,8 @@ public class ConsentDraft {
             visit(visit), assessments.booked(visit, assessment), tests(owed),
             found.of(findings, chemistry.services(visit), f -> weight(visit, f), owed), answered(visit, said),
             strand(visit, said))
-            .warning(warnings(visit)).refusing(refusals.of(visit)).salted(consents.salt(visit.client.id, visit.id));
+            .warning(warnings(visit)).refusing(refusals.of(visit)).salted(consents.salt(visit.client.id, visit.id))
+            .beforeTheDay(assessments.takesTheDayForGranted(visit, said));
     }
 
     /** The same in each language that staff read and the client does not: copies, which nobody signs. */

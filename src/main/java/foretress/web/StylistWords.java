@@ -108,6 +108,9 @@ public interface StylistWords {
     @Message
     String consultation_signed(String when);
     @Message
+    /** Beside the standing before the visit's day. */
+    String consultation_skin_not_asked();
+
     String consultation_source();
     @Message
     String consultation_settles(int count);
