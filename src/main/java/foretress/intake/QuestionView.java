@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.questionnaire.FormReader;
+import foretress.questionnaire.Medicine;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.TickList;
@@ -216,6 +217,11 @@ public record QuestionView(Question question, boolean alone, Manner manner, List
 
     public String mistake(String part, String piece) {
         return mistake(part.isEmpty() ? piece : part + "." + piece);
+    }
+
+    /** Room for so many medicines on the page. */
+    public List<String> medicineRows() {
+        return Medicine.ROWS;
     }
 
     public String text() {

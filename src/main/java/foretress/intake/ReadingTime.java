@@ -26,7 +26,7 @@ class ReadingTime implements HowLong {
     /** To choose an answer; our own figure. */
     private static final double SECONDS_A_QUESTION = 3;
     /** What stands around the questions: door, notice, read-back, consent, what comes then. WalkLengthTest holds it to what is counted. */
-    private static final int AROUND = 450;
+    private static final int AROUND = 500;
 
     private record Asked(String language, Set<String> chemistries) {}
 

@@ -39,7 +39,7 @@ public class TopicPages {
     private static final String VERSION = "version";
 
     @CheckedTemplate(basePath = "intake", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record TopicPage(Progress progress, String where, String topic, String title, String lead, String because,
+    record TopicPage(Progress progress, String topic, String title, String lead, String because,
         List<Block> blocks, List<Mistake> mistakes,
         Sent sent, String back, boolean list, String doneName) implements TemplateInstance {
         /** What the page's form carries unseen; {@code asked} names the questions on it. */
@@ -120,7 +120,7 @@ public class TopicPages {
         Progress progress = way.progress(visit, said, topic.id());
         List<Block> blocks = views.blocks(step, asked, said, entry, reading);
         String back = way.before(visit, said, step, again).map(URI::toString).orElse("");
-        return new TopicPage(progress, views.where(progress, topic, asked.size() > 1 && !step.opened()), topic.id(),
+        return new TopicPage(progress, topic.id(),
             views.heading(step), views.lead(step),
             step.opened() ? views.because(walk, step) : "", blocks, mistakes(blocks, extra),
             sent(visit, step, page, again), back,

@@ -52,10 +52,9 @@ public class Views {
         return speech.words().topic(topic.id());
     }
 
-    /** Over several questions: the one that holds for all of them, or that there is more to say. */
+    /** Over several questions: the one that holds for all of them, or what more is asked about. */
     String heading(Walk.Step step) {
-        return step.opened() && step.questions().size() > 1 ? speech.say().topic_more()
-            : speech.words().opening(step.topic().id());
+        return step.opened() ? title(step.topic()) : speech.words().opening(step.topic().id());
     }
 
     /** How the questions of a whole page are meant. */
@@ -67,17 +66,17 @@ public class Views {
     List<Block> blocks(Walk.Step step, List<QuestionView> asked, Answers said, OptionalInt entry,
         Optional<FormReading> posted) {
         if (asked.size() == 1 && asked.get(0).question().kind() == Question.Kind.TREATMENTS) {
-            return List.of(new Block("", List.of(treatments(step, asked.get(0), said, entry, posted)), true));
+            return List.of(Block.of(treatments(step, asked.get(0), said, entry, posted), true));
         }
         if (asked.size() == 1) {
-            return List.of(new Block("", asked, true));
+            return List.of(Block.of(asked.get(0), true));
         }
         List<Question> together = step.topic().together(step.questions());
         List<Block> blocks = new ArrayList<>();
         for (QuestionView q : asked) {
             QuestionView row = q.inARow(speech.words().question(q.id()).row());
             if (together.size() < 2 || !together.contains(q.question())) {
-                blocks.add(new Block("", List.of(row), false));
+                blocks.add(Block.of(row, false));
             } else if (q.question().equals(together.get(0))) {
                 blocks.add(list(step.topic(), asked.stream().filter(a -> together.contains(a.question())).toList(),
                     together.size() == asked.size()));
@@ -120,7 +119,7 @@ public class Views {
         Words words = speech.words();
         return new Block(words.list(topic.id()), ticked.stream()
             .map(q -> q.inARow(words.question(q.id()).short_()).labelled(code -> words.tick(q.id(), code))).toList(),
-            alone);
+            alone, ticked.stream().collect(Collectors.toMap(QuestionView::id, q -> words.group(q.id()))));
     }
 
     /** Why a page asks more: what was said on the page before it. Empty where something else than an answer brought it up. */
@@ -131,12 +130,6 @@ public class Views {
                 .map(a -> words.question(q.id()).short_() + " – " + AnswerWords.say(q, a, words)))
             .collect(Collectors.joining(" · "));
         return told.isEmpty() ? "" : speech.say().topic_you_said(told);
-    }
-
-    /** How far it is, in words; a page whose heading is the question says its topic here too. */
-    String where(Progress progress, Topic topic, boolean titled) {
-        return titled ? speech.say().topic_step(progress.at(), progress.of())
-            : speech.say().topic_where(title(topic), progress.at(), progress.of());
     }
 
     /** The questions of a page: with what was just posted where there was a mistake, else with what is on file. */

@@ -79,6 +79,11 @@ public final class Words {
         return text("topics." + topic + ".list");
     }
 
+    /** What the rows of a question have in common where they stand in a list with others; empty where each speaks for itself. */
+    public String group(String question) {
+        return find("questions." + question + ".row").orElse("");
+    }
+
     /** A code as a row of a list to tick, where "yes" alone would not say what to. */
     public String tick(String question, String code) {
         return find("questions." + question + ".ticks." + code).orElseGet(() -> option(question, code));

@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
  * <tr><td>length</td><td>{@code id.cm .unit .straight}, see {@link LengthReader}</td></tr>
  * <tr><td>treatments</td><td>{@code id.what .when.* .zone .by .often .every .since.* .act .drop}, see {@link ListReader}; {@code .ticks .tick .of}, see
  * {@link TreatmentReader}</td></tr>
- * <tr><td>medicines</td><td>{@code id.name .dose .route .last .act .drop}</td></tr>
+ * <tr><td>medicines</td><td>{@code id.name .dose .route .last .act .drop}, further ones as {@code id.2.name}: {@link Medicine#ROWS}</td></tr>
  * <tr><td>ingredients, note</td><td>{@code id}</td></tr>
  * <tr><td>all but free text</td><td>{@code id} = dont-know or rather-not-say where that is offered</td></tr>
  * </table>

@@ -11,8 +11,8 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * Reads a list the client builds one entry at a time. The list itself never travels: the page sends one new entry, or the
- * index of one to drop, and what was there before comes from the earlier answer.
+ * Reads a list the client builds page by page. The list itself never travels: the page sends new entries, or the index of one
+ * to drop, and what was there before comes from the earlier answer.
  *
  * <p>{@code .act} is add, done, or none; {@code .drop} an index from 0. An entry filled in when "done" is pressed is taken
  * in. A list never becomes empty by itself: only "none" says that there is nothing, since an empty list reads as a no.
@@ -25,20 +25,20 @@ final class ListReader<T> {
     private final Question question;
     private final List<T> before;
     private final String firstField;
-    private final Supplier<Boolean> blankEntry;
-    private final Supplier<Optional<T>> entry;
+    private final List<Entry<T>> entries;
     private final Function<List<T>, Answer> answer;
     private boolean adding;
 
+    /** Room for one new entry on the page. */
+    private record Entry<T>(Supplier<Boolean> blank, Supplier<Optional<T>> told) {}
+
     private ListReader(AnswerForm form, Question question, List<T> before, String firstField,
-        Supplier<Boolean> blankEntry,
-        Supplier<Optional<T>> entry, Function<List<T>, Answer> answer) {
+        List<Entry<T>> entries, Function<List<T>, Answer> answer) {
         this.form = form;
         this.question = question;
         this.before = before;
         this.firstField = firstField;
-        this.blankEntry = blankEntry;
-        this.entry = entry;
+        this.entries = entries;
         this.answer = answer;
     }
 
@@ -50,10 +50,10 @@ final class ListReader<T> {
         return new ListReader<>(form, question,
             earlier.map(a -> a instanceof Treatments t ? t.list() : List.<SaidTreatment>of()).orElse(List.of()),
             name + ".what",
-            () -> when.blank() && since.blank()
+            List.of(new Entry<>(() -> when.blank() && since.blank()
                 && form.blank(name + ".what", name + ".zone", name + ".extent", name + ".by", name + ".often",
                     name + ".every"),
-            () -> treatment(form, question, when, since, TreatmentReader.onlyKind(form, question, earlier)),
+                () -> treatment(form, question, when, since, TreatmentReader.onlyKind(form, question, earlier)))),
             Treatments::new);
     }
 
@@ -62,7 +62,14 @@ final class ListReader<T> {
         // The bands alone are no entry: a page may send them with something chosen from the start.
         return new ListReader<>(form, question,
             earlier.map(a -> a instanceof Medicines m ? m.list() : List.<Medicine>of()).orElse(List.of()),
-            name + ".name", () -> form.blank(name + ".name"), () -> medicine(form, name), Medicines::new);
+            name + ".name",
+            Medicine.ROWS.stream().map(row -> row.isEmpty() ? name : name + "." + row).map(row -> medicines(form, row))
+                .toList(),
+            Medicines::new);
+    }
+
+    private static Entry<Medicine> medicines(AnswerForm form, String row) {
+        return new Entry<>(() -> form.blank(row + ".name"), () -> medicine(form, row));
     }
 
     private static Optional<SaidTreatment> treatment(AnswerForm form, Question question, DateReader reader,
@@ -119,7 +126,7 @@ final class ListReader<T> {
 
     /** The entry of a page that is about one thing; a mistake is noted for each part that is missing. */
     Optional<T> oneEntry() {
-        return entry.get();
+        return entries.get(0).told().get();
     }
 
     /** Whether an entry was added or dropped, so that the list is shown again. */
@@ -132,8 +139,12 @@ final class ListReader<T> {
         return before.isEmpty() && blank();
     }
 
+    private List<Entry<T>> told() {
+        return entries.stream().filter(entry -> !entry.blank().get()).toList();
+    }
+
     private boolean blank() {
-        return blankEntry.get();
+        return told().isEmpty();
     }
 
     Optional<Answer> read() {
@@ -167,14 +178,13 @@ final class ListReader<T> {
         if (blank()) {
             return form.wrong(firstField, "required");
         }
-        if (before.size() >= MOST_ENTRIES) {
+        List<Entry<T>> told = told();
+        if (before.size() + told.size() > MOST_ENTRIES) {
             return form.wrong(firstField, "too-many", MOST_ENTRIES + "");
         }
-        return entry.get().map(one -> {
-            List<T> more = new ArrayList<>(before);
-            more.add(one);
-            return more;
-        });
+        List<T> more = new ArrayList<>(before);
+        told.forEach(entry -> entry.told().get().ifPresent(more::add));
+        return more.size() == before.size() + told.size() ? Optional.of(more) : Optional.empty();
     }
 
     private Optional<List<T>> dropped() {

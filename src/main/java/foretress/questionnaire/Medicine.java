@@ -13,6 +13,8 @@ import java.util.Locale;
  * @param lastTaken how long ago
  */
 public record Medicine(String name, Dose dose, Route route, LastTaken lastTaken) {
+    /** Several are told on one page: what stands between the question's name and the field's; the first has nothing there. */
+    public static final List<String> ROWS = List.of("", "2", "3");
     /** The code of what was not asked, in each of the three. */
     public static final String NOT_ASKED = Dose.NOT_ASKED.code();
     public static final List<String> DOSES = Arrays.stream(Dose.values()).map(Dose::code).toList();

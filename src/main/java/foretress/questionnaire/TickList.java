@@ -8,12 +8,13 @@ import java.util.Map;
 /**
  * Several questions put as one list to tick. What the list as a whole says is said of each question that has no tick of its own:
  * "none of these", "don't know" and "rather not say", which the page sends under {@link #WHOLE}; or, once something is ticked and
- * the page is sent, that the rest is not so. A list left blank says nothing of any of them.
+ * the page is sent, that the rest is not so. A list left blank says nothing of any of them, and nor does "don't know" of one
+ * group say anything of the others.
  */
 public final class TickList {
     /** The field of the rows that speak for the whole list. */
     public static final String WHOLE = "whole-list";
-    /** Names, unseen, the questions that stood together; without it each was put by itself. */
+    /** Names, unseen, the questions that stood together, group by group; without it each was put by itself. */
     public static final String TOGETHER = "together";
 
     private TickList() {}
@@ -28,11 +29,23 @@ public final class TickList {
         List<Question> stood = list.stream().filter(q -> named(fields).contains(q.id())).toList();
         Map<String, List<String>> apart = new LinkedHashMap<>(fields);
         List<String> whole = fields.getOrDefault(WHOLE, List.of());
-        boolean ticked = stood.stream().anyMatch(q -> !said(q, fields).isEmpty());
-        for (Question question : stood) {
-            apart.put(question.id(), of(question, said(question, fields), whole, ticked));
-        }
+        Map<String, List<String>> own = own(stood, fields);
+        boolean ticked = own.values().stream().anyMatch(said -> !said.isEmpty() && !unsure(said));
+        own.forEach((id, said) -> apart.remove(id));
+        stood.forEach(q -> apart.put(q.id(), of(q, own.get(q.id()), whole, ticked)));
         return apart;
+    }
+
+    /** What was said of each; "don't know" of the first in a group is said of the whole group. */
+    private static Map<String, List<String>> own(List<Question> stood, Map<String, List<String>> fields) {
+        Map<String, List<String>> own = new LinkedHashMap<>();
+        stood.forEach(q -> own.put(q.id(), said(q, fields)));
+        for (String group : fields.getOrDefault(TOGETHER, List.of())) {
+            List<String> ids = List.of(group.split(" ")).stream().filter(own::containsKey).toList();
+            List<String> first = ids.isEmpty() ? List.of() : own.get(ids.get(0));
+            ids.stream().filter(id -> unsure(first) && own.get(id).isEmpty()).forEach(id -> own.put(id, first));
+        }
+        return own;
     }
 
     private static List<String> named(Map<String, List<String>> fields) {
@@ -45,9 +58,16 @@ public final class TickList {
     }
 
     private static List<String> of(Question question, List<String> own, List<String> whole, boolean ticked) {
+        if (unsure(own) && whole.equals(List.of(Question.NONE))) {
+            return own; // "none of these" speaks of what there was no word of
+        }
         List<String> said = new ArrayList<>(one(question, own));
         whole.forEach(code -> said.add(said(question, code)));
         return said.isEmpty() && ticked ? List.of(no(question)) : said.stream().distinct().toList();
+    }
+
+    private static boolean unsure(List<String> own) {
+        return own.equals(List.of(Question.DONT_KNOW));
     }
 
     /** Of a question that takes one answer, the row that stands first; what weighs more stands there. */

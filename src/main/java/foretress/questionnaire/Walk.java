@@ -66,7 +66,13 @@ public record Walk(Questionnaire questionnaire, Set<String> chemistries, Answers
             return Optional.of(new Step(topic, ticked.subList(0, 1), true));
         }
         return waiting.isEmpty() || waiting.size() == open(topic).size() ? Optional.empty()
-            : Optional.of(new Step(topic, waiting, true));
+            : Optional.of(new Step(topic, listsLast(waiting), true));
+    }
+
+    /** A list is made on a page of its own, after whatever else came up. */
+    private static List<Question> listsLast(List<Question> waiting) {
+        List<Question> others = waiting.stream().filter(q -> q.kind() != Question.Kind.MEDICINES).toList();
+        return others.isEmpty() ? waiting : others;
     }
 
     /** The page at a topic's address: all of it, or what came up; whoever comes back to the latter finds the same kind of questions. */

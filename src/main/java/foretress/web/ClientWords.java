@@ -103,8 +103,6 @@ public interface ClientWords {
     @Message
     String done_signed_before(String when);
     @Message
-    String done_stylist();
-    @Message
     String done_take_back();
     @Message
     String done_test(String test, String latest);
@@ -141,13 +139,9 @@ public interface ClientWords {
     @Message
     String medicines_dose();
     @Message
-    String medicines_dose_hint();
-    @Message
     String medicines_last();
     @Message
-    String medicines_name();
-    @Message
-    String medicines_name_hint();
+    String medicines_name(int number);
     @Message
     String medicines_route();
     @Message
@@ -313,17 +307,15 @@ public interface ClientWords {
     @Message
     String topic_everything();
     @Message
-    String topic_more();
-    @Message
     String topic_next();
     @Message
     String topic_overtaken();
     @Message
+    String topic_page();
+    @Message
     String topic_step(int at, int of);
     @Message
     String topic_stop();
-    @Message
-    String topic_where(String title, int at, int of);
     @Message
     String topic_why();
     @Message

@@ -363,7 +363,8 @@ class DecisionTest {
     @Test
     @DisplayName("R56: two answers that cannot both be right stand side by side, are asked again on the day, and neither is dropped")
     void contradictionsArePutBeforeTheStylist() {
-        client(Map.of("skin-test-before", List.of("yes"), "skin-test-result", List.of("reaction")));
+        client(Map.of("skin-tested", List.of("yes"), "skin-test-before", List.of("yes"), "skin-test-result",
+            List.of("reaction")));
         Walker petra = salon.as("petra").open("/visits/" + visit).expect(200);
         assertThat(petra.page().select(".pair").text()).contains("These two cannot both be right",
             "What the earlier skin test showed", "Reaction to hair colour: No", "both count");

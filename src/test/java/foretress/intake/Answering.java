@@ -133,17 +133,18 @@ public final class Answering {
 
     /** One list of several questions: what is told is ticked, and where nothing is, none of these. */
     private void tick(Element list, Map<String, List<String>> filled) {
-        List<String> questions =
-            List.of(list.selectFirst("input[name=together]").attr("value").split(" "));
-        questions.forEach(id -> filled.put(id, told.getOrDefault(id, List.of()).stream()
-            .filter(code -> !AS_GOOD_AS_NO.contains(code)).toList()));
-        if (questions.stream().allMatch(id -> filled.get(id).equals(List.of("dont-know")))) {
-            questions.forEach(id -> filled.put(id, List.of()));
-            filled.put("whole-list", List.of("dont-know"));
-        } else {
-            boolean none = questions.stream().allMatch(id -> filled.get(id).isEmpty());
-            filled.put("whole-list", none ? List.of("none") : List.of());
-        }
+        List<String> questions = list.select("input[name=together]").eachAttr("value").stream()
+            .flatMap(ids -> List.of(ids.split(" ")).stream()).toList();
+        questions.forEach(id -> filled.put(id, told(id).stream()
+            .filter(code -> !list.select("input[name=%s][value=%s]".formatted(id, code)).isEmpty()).toList()));
+        boolean rather = questions.stream().anyMatch(id -> told(id).contains("rather-not-say"));
+        boolean no = questions.stream().allMatch(id -> Set.of(List.of(), List.of("dont-know")).contains(filled.get(id)))
+            && questions.stream().anyMatch(id -> filled.get(id).isEmpty() && !told(id).contains("dont-know"));
+        filled.put("whole-list", rather ? List.of("rather-not-say") : no ? List.of("none") : List.of());
+    }
+
+    private List<String> told(String id) {
+        return told.getOrDefault(id, List.of());
     }
 
     /** Whether there is something for a list that is made on the next page. */
@@ -192,7 +193,7 @@ public final class Answering {
         filled.put(id + ".straight", List.of("yes"));
     }
 
-    /** Adds what is told of it, one entry a page: of a field with as many values as there are entries, each its own. */
+    /** Adds what is told of it, as many a page as there is room for: of a field with as many values as there are entries, each its own. */
     private void list(Element question, Map<String, List<String>> filled) {
         String id = question.selectFirst("button[name$=.act]").attr("name").replace(".act", "");
         Map<String, List<String>> told = this.told.entrySet().stream().filter(e -> e.getKey().startsWith(id + "."))
@@ -203,11 +204,17 @@ public final class Answering {
         if (added == 0 && entries == 0) {
             filled.put(id, this.told.getOrDefault(id, List.of("none")));
         }
-        if (added < entries) {
-            told.forEach((field, values) -> filled.put(field,
-                entries > 1 && values.size() == entries ? List.of(values.get(added)) : values));
+        List<String> rows = question.select("input[name$=.name]").eachAttr("name").stream()
+            .map(name -> name.substring(0, name.length() - "name".length())).toList();
+        int room = Math.max(1, rows.size());
+        for (int i = added; i < Math.min(added + room, entries); i++) {
+            String row = rows.isEmpty() ? id + "." : rows.get(i - added);
+            int entry = i;
+            told.forEach((field, values) -> filled.put(row + field.substring(id.length() + 1),
+                entries > 1 && values.size() == entries ? List.of(values.get(entry)) : values));
         }
-        filled.put(id + ".act", List.of(added < entries ? "add" : "done"));
+        boolean more = rows.isEmpty() ? added < entries : added + room < entries;
+        filled.put(id + ".act", List.of(more ? "add" : "done"));
     }
 
     private void words(Element question, Map<String, List<String>> filled) {

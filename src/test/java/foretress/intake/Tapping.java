@@ -111,11 +111,12 @@ final class Tapping {
     }
 
     private void tick(Locator list) {
-        List<String> ids = List.of(list.locator("input[name=together]").getAttribute("value").split(" "));
+        List<String> ids = values(list, "input[name=together]").stream()
+            .flatMap(together -> List.of(together.split(" ")).stream()).toList();
         boolean any = false;
         for (String id : ids) {
             for (String code : told.getOrDefault(id, List.of())) {
-                boolean yes = !AS_GOOD_AS_NO.contains(code);
+                boolean yes = list.locator("input[name='" + id + "'][value='" + code + "']").count() > 0;
                 any |= yes;
                 if (yes) {
                     slip(list, id, code);

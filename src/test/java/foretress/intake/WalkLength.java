@@ -2,6 +2,7 @@ package foretress.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jsoup.nodes.Document;
 
 /** Counts taps, and the words a client sees on each page without opening anything: closed folds, lists of a select what only
@@ -10,7 +11,10 @@ import org.jsoup.nodes.Document;
 final class WalkLength {
     private static final String UNSEEN = "script, style, template, svg, .skip, .unseen, [hidden], head,"
         + " .wide, .again, .extent, .when > .parts, details:not([open]) > :not(summary), option:not([selected]):not(:first-child)";
+    private static final Pattern WORD = Pattern.compile("\\s+");
+    private static final Pattern LETTER = Pattern.compile("[\\p{L}\\p{N}]");
     private final List<String> lines = new ArrayList<>();
+    private final List<String> said = new ArrayList<>();
     private int words;
 
     private int before;
@@ -19,11 +23,13 @@ final class WalkLength {
     void read(TappingWalker walker) {
         Document page = walker.page().clone();
         page.select(UNSEEN).remove();
-        int seen = page.body().text().split("\\s+").length;
+        page.body().select("*").forEach(part -> part.appendText(" ")); // two links beside each other are two words
+        int seen = (int) WORD.splitAsStream(page.body().text()).filter(word -> LETTER.matcher(word).find()).count();
         before = lines.isEmpty() ? walker.taps() : before;
         lines.add("%4d words, %2d taps to get here: %s".formatted(seen, walker.taps() - before - taps, walker.at()));
         taps = walker.taps() - before;
         words += seen;
+        said.add(page.body().text());
     }
 
     int taps() {
@@ -36,6 +42,11 @@ final class WalkLength {
 
     int words() {
         return words;
+    }
+
+    /** The words themselves, a line a page. */
+    String said() {
+        return String.join("\n", said);
     }
 
     @Override

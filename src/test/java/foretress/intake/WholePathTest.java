@@ -318,7 +318,7 @@ class WholePathTest {
     void whatOnlyTheLastDaysAskIsAskedThen() {
         Answering client = signed(Map.of());
         assertThat(client.pages()).doesNotContain("/answers/today");
-        assertThat(client.walker().text()).contains("this link also asks how your scalp is");
+        assertThat(client.walker().text()).contains("this link asks how your scalp is");
         assertThat(client.walker().page().select("a[href^=/answers/today]")).isEmpty();
         clock.move(Duration.ofDays(3));
         Walker phone = client.walker().open("/answers/done").expect(200);
@@ -327,6 +327,23 @@ class WholePathTest {
         assertThat(client.page().walker().at()).isEqualTo("/answers/done");
         assertThat(phone.text()).contains("Signed. Thank you").doesNotContain("your scalp");
         assertThat(state()).isEqualTo("SIGNED");
+    }
+
+    @Test
+    @DisplayName("R52: until the skin of the day is asked, the client and the stylist read beside what was found that it is not")
+    void whatIsShownBeforeTheDaySaysWhatItTakesForGranted() {
+        Answering client = client(Map.of()).agree().all().readBack();
+        assertThat(client.walker().only("section[data-part=found]").text()).contains("Not asked yet: your skin");
+        client.sign("Ottilie Brandt");
+        assertThat(beside()).contains("The skin of the day is not asked yet");
+        clock.move(Duration.ofDays(3));
+        client.walker().open("/answers/today?again=yes");
+        client.page();
+        assertThat(beside()).doesNotContain("The skin of the day is not asked yet");
+    }
+
+    private String beside() {
+        return salon.as("petra").open("/visits/" + visit).expect(200).text();
     }
 
     @Test
@@ -413,12 +430,12 @@ class WholePathTest {
     @Test
     @DisplayName("R52: what was not known last time, and what has passed its time, is asked again")
     void whatWasNotKnownIsAskedAgain() {
-        Map<String, List<String>> told = new HashMap<>(Map.of("clinic-patch-test", List.of("dont-know")));
+        Map<String, List<String>> told = new HashMap<>(Map.of("skin-tested", List.of("dont-know")));
         Answering again = comesAgain(signed(told), told);
         told.clear();
         again.readBack();
         assertThat(again.walker().at()).startsWith("/answers/elsewhere");
-        assertThat(again.walker().page().select("[name=clinic-patch-test]")).isNotEmpty();
+        assertThat(again.walker().page().select("[name=skin-tested]")).isNotEmpty();
         assertThat(again.walker().page().select("[name=work-exposure]")).isEmpty();
     }
 

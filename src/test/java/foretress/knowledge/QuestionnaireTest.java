@@ -119,8 +119,9 @@ class QuestionnaireTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "conditions", "pregnancy", "chemotherapy", "radiotherapy-head", "g6pd", "medicines",
-        "illness-lately" })
+    @ValueSource(
+        strings = { "conditions", "pregnancy", "cancer-care", "chemotherapy", "radiotherapy-head", "g6pd", "medicines",
+            "illness-lately" })
     void privateQuestionsOfferNotSaying(String id) {
         assertThat(QUESTIONNAIRE.question(id).orElseThrow().personal()).isTrue();
     }
@@ -190,7 +191,7 @@ class QuestionnaireTest {
     @Test
     void lighteningAsksAboutColourTooSinceATonerFollows() {
         assertThat(putTo("highlights")).contains("colour-reaction", "black-tattoo", "bleach-reaction",
-            "clinic-patch-test",
+            "skin-tested",
             "treatments", "hair-length", "medicines");
     }
 

@@ -218,7 +218,7 @@ class WholeClientsTest {
         return assess(client, answers).standings().get(0);
     }
 
-    private static Weight standing(WholeClient client, Answers answers) {
+    static Weight standing(WholeClient client, Answers answers) {
         return booked(client, answers).weight();
     }
 

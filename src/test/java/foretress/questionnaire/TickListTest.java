@@ -25,7 +25,7 @@ class TickListTest {
 
     private static FormReading sent(Map<String, List<String>> ticked) {
         Map<String, List<String>> fields = new LinkedHashMap<>(ticked);
-        fields.put("together", List.of("state worn baby"));
+        fields.put("together", List.of("state", "worn", "baby"));
         return new FormReader(LocalDate.of(2026, 6, 10)).read(LIST, TickList.apart(LIST, fields), Answers.NONE);
     }
 
@@ -50,6 +50,39 @@ class TickListTest {
         FormReading reading = sent(Map.of());
         assertThat(reading.answers().byQuestion()).isEmpty();
         assertThat(reading.mistakes()).extracting(AnswerMistake::code).containsOnly("required").hasSize(3);
+    }
+
+    @Test
+    @DisplayName("not knowing one of them says nothing of the others: they are still to be answered")
+    void notKnowingOneSaysNothingOfTheOthers() {
+        FormReading reading = sent(Map.of("state", List.of("dont-know")));
+        assertThat(reading.answers().byQuestion()).containsOnly(Map.entry("state", Answer.DONT_KNOW));
+        assertThat(reading.mistakes()).extracting(AnswerMistake::code).containsOnly("required").hasSize(2);
+    }
+
+    @Test
+    @DisplayName("not knowing the first of a group is said of the group, and of no other")
+    void notKnowingIsSaidOfAGroup() {
+        Map<String, List<String>> fields =
+            Map.of("together", List.of("state baby", "worn"), "state", List.of("dont-know"), "worn", List.of("yes"));
+        Answers said = new FormReader(LocalDate.of(2026, 6, 10))
+            .read(LIST, TickList.apart(LIST, fields), Answers.NONE).answers();
+        assertThat(said.to("baby")).contains(Answer.DONT_KNOW);
+        assertThat(said.to("worn")).contains(Answer.Chosen.of("yes"));
+    }
+
+    @Test
+    void noneOfTheseBesideWhatIsNotKnownSpeaksOfTheRest() {
+        Answers said = sent(Map.of("state", List.of("dont-know"), "whole-list", List.of("none"))).answers();
+        assertThat(said.to("state")).contains(Answer.DONT_KNOW);
+        assertThat(said.to("worn")).contains(Answer.Chosen.of("no"));
+    }
+
+    @Test
+    void aTickBesideWhatIsNotKnownSpeaksOfTheRestToo() {
+        Answers said = sent(Map.of("state", List.of("dont-know"), "worn", List.of("yes"))).answers();
+        assertThat(said.to("state")).contains(Answer.DONT_KNOW);
+        assertThat(said.to("baby")).contains(Answer.Chosen.of("no"));
     }
 
     @Test
