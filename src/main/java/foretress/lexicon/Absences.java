@@ -70,7 +70,7 @@ final class Absences {
             claim(at, at + 1, end(at + 1));
             return;
         }
-        if (!absent.get(at) && mayOpen(at)) {
+        if (at + 1 < tokens.size() && !absent.get(at + 1) && mayOpen(at)) {
             doubt(at, end(at + 1));
         }
         damagedOpening(at);
@@ -81,10 +81,11 @@ final class Absences {
         String word = tokens.get(at).folded();
         boolean heads = tokens.get(at).before() != Gap.INSIDE || at > 0 && absent.get(at - 1);
         boolean goesOn = at + 1 < tokens.size() && tokens.get(at + 1).before() == Gap.INSIDE;
-        if (!goesOn || names.endOfName(at) > at || LabelWords.ORDINARY.contains(word)) {
+        if (!goesOn || names.endOfName(at) > at || LabelWords.ORDINARY.contains(word)
+            || LabelWords.BUT.contains(word)) {
             return false;
         }
-        boolean contains = heads && word.length() <= SHORT_WORD && !LabelWords.BUT.contains(word)
+        boolean contains = heads && word.length() <= SHORT_WORD
             && !LabelWords.CONNECTING.contains(word)
             && LabelWords.SAYS_CONTAINS.contains(tokens.get(at + 1).folded())
             && LabelWords.DENIES_CONTAINS.stream().anyMatch(denies -> LookAlikes.oneSlip(word, denies));

@@ -119,9 +119,14 @@ final class DamagedNomenclature {
         return String.join("_", parts);
     }
 
+    /** "Dd" between two words; no name begins with one. */
+    static boolean isLink(String word) {
+        return word.length() == LINK && !Nomenclature.knows(word) && !LabelToken.isNumber(word);
+    }
+
     /** The word of naming it alone may be; else itself. */
     static String mended(String word) {
-        if (word.length() == LINK && !Nomenclature.knows(word) && !LabelToken.isNumber(word)) {
+        if (isLink(word)) {
             return "de";
         }
         if (word.length() < SHORTEST_WORD || Nomenclature.knows(word)) {

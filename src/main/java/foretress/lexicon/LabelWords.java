@@ -165,9 +165,15 @@ final class LabelWords {
     static boolean mayDeny(String word, boolean heads) {
         boolean likely = word.length() > 1 && !NO_DENIAL.contains(word) && !LabelToken.isNumber(word)
             && !CONNECTING.contains(word);
-        return likely && DENY.stream().filter(denies -> heads || denies.length() > LONG_DENIAL)
-            .anyMatch(denies -> LookAlikes.oneSlip(word, denies) || twoSlips(word, denies));
+        return likely && DAMAGED_DENIALS.contains(word)
+            || likely && DENY.stream().filter(denies -> heads || denies.length() > LONG_DENIAL)
+                .anyMatch(denies -> LookAlikes.oneSlip(word, denies) || twoSlips(word, denies));
     }
+
+    /** Wherever they stand: no words of any tongue, but what a lost, doubled or swapped letter makes of "bez", "senza", "ohne", "sans". */
+    private static final Set<String> DAMAGED_DENIALS =
+        words("bz bzz ebz bze bezz beez sna sns snas saans sanns ohn hne ohen "
+            + "onhe oohne ohhne senz snza seza senzza sennza esnza sezna kien keiin keinn");
 
     static boolean nearlyFree(String word) {
         return FREE_BEFORE.stream().anyMatch(free -> LookAlikes.oneSlip(word, free));

@@ -59,6 +59,10 @@ final class MedicineKey {
     }
 
     static String sound(String word) {
+        return sound(word, true);
+    }
+
+    private static String sound(String word, boolean onceEach) {
         if (word.length() <= ABBREVIATION) {
             return lettersAndDigits(word);
         }
@@ -67,7 +71,13 @@ final class MedicineKey {
         String sound = SOFT_C.matcher(even).replaceAll("s").replace('c', 'k').replace('y', 'i').replace("ji", "gi")
             .replace('j', 'i')
             .replace('z', 's').replace('w', 'v').replace("h", "").replace("x", "s").replace("ks", "s");
-        return SPANISH_BEFORE_S.matcher(onceEach(sound)).replaceFirst("s");
+        return SPANISH_BEFORE_S.matcher(onceEach ? onceEach(sound) : sound).replaceFirst("s");
+    }
+
+    /** What a damaged word sounded like before its doubled letters and its ending were evened out: "traadol", "nebivolo". */
+    static List<String> unevened(String word) {
+        String sound = sound(word, false);
+        return List.of(stem(sound), sound, sound(word)).stream().distinct().toList();
     }
 
     private static String lettersAndDigits(String word) {

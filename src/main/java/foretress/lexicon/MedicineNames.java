@@ -151,9 +151,15 @@ final class MedicineNames {
         Optional<String> key = words.size() == 1 || acid ? Optional.of(MedicineKey.ofParts(parts)) : together(words);
         Slip near = key.map(this::slip).orElse(Slip.NONE);
         boolean one = words.size() == 1 && LetterFolding.isAscii(words.get(0).folded());
-        Slip heard = near == Slip.NONE && one ? farther(key.get()) : near;
+        Slip unevened = near.rows().isEmpty() && one ? unevened(words.get(0)) : near;
+        Slip heard = near == Slip.NONE && unevened.rows().isEmpty() && one ? farther(key.get()) : unevened;
         boolean arabic = words.stream().allMatch(word -> Scripts.isArabic(word.folded()));
         return heard.rows().isEmpty() && arabic && key.isPresent() ? inArabic(key.get()) : heard;
+    }
+
+    private Slip unevened(TypedWord word) {
+        return MedicineKey.unevened(Scripts.latin(word.folded())).stream().map(this::slip)
+            .filter(slip -> !slip.rows().isEmpty()).findFirst().orElse(Slip.NONE);
     }
 
     private Slip slip(String key) {

@@ -219,7 +219,7 @@ final class Pieces {
     private Piece inAnyTongue(int at, Piece best) {
         int known = best.substance().isPresent() ? best.toToken() : at;
         int last = at + 1;
-        while (last < to && last < at + MOST_WORDS && tokens.get(last).before().compareTo(Gap.LINE) <= 0) {
+        while (last < to && last < at + MOST_WORDS && goesOn(last)) {
             last++;
         }
         for (int end = last; end > known; end--) {
@@ -234,6 +234,15 @@ final class Pieces {
             }
         }
         return best;
+    }
+
+    private boolean goesOn(int at) {
+        return goesOn(tokens.get(at));
+    }
+
+    /** A slash parts two names: "persulfato potásico / persulfato amónico" is no potassium persulfate of another order. */
+    private static boolean goesOn(LabelToken token) {
+        return token.before().compareTo(Gap.LINE) <= 0 && token.between().indexOf('/') < 0;
     }
 
     /** "Oryza Sativa (Rice) Starch": what stands in the brackets is the everyday name, if it is no graver one. */
@@ -463,9 +472,8 @@ final class Pieces {
     }
 
     private Optional<Substance> damagedInAnyTongue(int at, int end) {
-        boolean together = DamagedNomenclature.mayBe(end - at)
-            && tokens.subList(at + 1, end).stream()
-                .allMatch(t -> t.before().compareTo(Gap.LINE) <= 0 && t.between().indexOf('/') < 0);
+        boolean together = DamagedNomenclature.mayBe(end - at) && !DamagedNomenclature.isLink(tokens.get(at).folded())
+            && tokens.subList(at + 1, end).stream().allMatch(Pieces::goesOn);
         return together ? index.inAnyTongueDamaged(folded(at, end), folded(at, end).stream().map(this::mended).toList())
             .filter(s -> holdsOrdinaryWords(at, end, s)) : Optional.empty();
     }

@@ -27,7 +27,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 /**
  * Lists in six languages and lines of medicines that were written and sealed before their author saw the reader. The damage is one
  * letter in twenty: look-alike digits, cl for d, rn for m, lost hyphens and letters, other digits. A marked name that the lexicon
- * does not know counts as missed. The aims: 99.5 % of a clean list, 96 % of a damaged one, 99.5 % of the risks that are read being
+ * does not know counts as missed, of a substance or a medicine. The aims: 99.5 % of a clean list, 96 % of a damaged one, 99.5 % of the risks that are read being
  * there, 98.5 % of the medicines, and never one medicine read as another.
  */
 @DisplayName("R48, R49, R51: lists and lines written before the reader was seen")
@@ -43,16 +43,17 @@ class BlindTest {
         /**
          * Eighty lists by an author who knew which kinds had been missed before and mended the reader afterwards. As found: 95.0 %
          * clean, 88.9 % damaged, precision 92.2 % and 90.4 % by the marks alone, medicines 98.6 %. Only dyes, metals, alkalis,
-         * oxidants, reducers and sensitisers are marked.
+         * oxidants, reducers and sensitisers are marked. CI 75480 is lawsone, the sulfinate no sulfonate, and the pentahydrate itself.
          */
-        THIRD(80, 332, new double[] { 0.992, 0.965, 0.988, 0.980, 0.994 }, "PROPYLENE GLYCOL", "LINALOOL", "LIMONENE",
+        THIRD(80, 332, new double[] { 0.992, 0.965, 1, 1, 0.986 }, "PROPYLENE GLYCOL", "LINALOOL", "LIMONENE",
             "BENZYL ALCOHOL", "PHENOXYETHANOL", "LANOLIN", "OXYQUINOLINE SULFATE", "COCAMIDOPROPYL BETAINE",
-            "ZINC DIBUTYLDITHIOCARBAMATE", "ZINC SULFATE", "BASIC RED 118", "CHAMOMILLA RECUTITA FLOWER EXTRACT"),
+            "ZINC DIBUTYLDITHIOCARBAMATE", "ZINC SULFATE", "BASIC RED 118", "CHAMOMILLA RECUTITA FLOWER EXTRACT",
+            "COPPER SULFATE PENTAHYDRATE", "LAWSONE", "SODIUM FORMALDEHYDE SULFOXYLATE"),
         /**
          * By an author who never saw the code or the older sets. As found on 30 November 2026: 97.9 % clean, 89.9 % damaged,
          * precision 97.9 % and 96.4 % by the marks alone, medicines 99.3 %. The reader was then mended on it.
          */
-        FOURTH(72, 660, new double[] { 1, 0.969, 1, 0.992, 1 }, "BASIC VIOLET 16", "ETHYL CYANOACRYLATE",
+        FOURTH(72, 660, new double[] { 1, 0.969, 1, 1, 1 }, "BASIC VIOLET 16", "ETHYL CYANOACRYLATE",
             "ETHYLPARABEN", "GLYOXYLOYL CARBOCYSTEINE", "GLYOXYLOYL KERATIN AMINO ACIDS", "IRON OXIDES (RED)",
             "TIN OXIDE"),
         /**
@@ -60,14 +61,20 @@ class BlindTest {
          * damaged, precision 99.2 % and 98.8 % by the marks alone, medicines 97.7 %: this is how well a stranger's list is read.
          * Then the kinds it showed were mended. One expectation is wrong: PEG-75 lanolin is no lanolin.
          */
-        FIFTH(78, 560, new double[] { 0.997, 0.965, 1, 0.991, 0.989 }, "ETHYL CYANOACRYLATE"),
+        FIFTH(78, 560, new double[] { 0.997, 0.965, 1, 1, 0.994 }, "ETHYL CYANOACRYLATE"),
         /**
          * By another such author, with notes of clients and short forms among the lists. As found on 30 November 2026, scored once:
          * 97.1 % clean, 92.8 % damaged, precision 99.3 % and 98.2 % by the marks alone, medicines 99.3 % with those that were not
          * known counted as missed. Then the kinds it showed were mended: henna in a sentence, metal powders, vinegar, lists parted
          * by dashes.
          */
-        SIXTH(80, 500, new double[] { 0.997, 0.96, 0.995, 0.985, 0.99 });
+        SIXTH(80, 500, new double[] { 0.997, 0.962, 1, 0.995, 1 }),
+        /**
+         * By another such author, opened when the reader had been mended on the sixth. As found on 30 November 2026, scored once:
+         * 100 % clean, 97.3 % damaged, precision 100 % and 99.5 % by the marks alone, medicines 99.2 % with those that were not
+         * known counted as missed: this is how well a stranger's list is read, and every aim is met.
+         */
+        SEVENTH(70, 450, new double[] { 1, 0.97, 1, 0.997, 1 });
 
         private final int howManyLists;
         private final int howManyLines;
@@ -188,6 +195,14 @@ class BlindTest {
             .collect(Collectors.toCollection(TreeSet::new));
     }
 
+    /** A medicine that is not known counts as one that was missed. */
+    private static Set<String> kindsOrNames(List<String> names) {
+        return names.stream().flatMap(name -> {
+            Set<String> kinds = ShippedLexicon.kinds(name);
+            return kinds.isEmpty() ? Stream.of(name) : kinds.stream();
+        }).collect(Collectors.toCollection(TreeSet::new));
+    }
+
     @ParameterizedTest
     @EnumSource
     void noListAndNoLineIsMissing(Written set) {
@@ -230,7 +245,7 @@ class BlindTest {
     @EnumSource
     void medicinesAreReadAndNoneIsReadAsAnother(Written set) {
         Score taken = set.lines.stream()
-            .map(line -> Score.of(kinds(line.taken().stream()), ShippedLexicon.kinds(line.typed())))
+            .map(line -> Score.of(kindsOrNames(line.taken()), ShippedLexicon.kinds(line.typed())))
             .reduce(Score.NONE, Score::plus);
         assertThat(taken.recall()).as("%s", taken).isGreaterThanOrEqualTo(set.medicines());
         assertThat(set.lines.stream().filter(Line::isReadAsAnother).map(Line::typed))

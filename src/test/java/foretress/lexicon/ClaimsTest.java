@@ -34,6 +34,21 @@ class ClaimsTest {
         assertThat(found(label)).as(label).contains(substance);
     }
 
+    @DisplayName("R48: behind a word that nearly denies a name is neither found nor gone: unknown, with what it may be")
+    @ParameterizedTest
+    @CsvSource(delimiter = '|',
+        value = { "Woda, Parfum. Beez amoniaku. | AMMONIA", "farba domowa bz amoniaku | AMMONIA",
+            "tonalizzante sekaz ammoniaca | AMMONIA", "Agua. Nt contiene parabenos | PARABENS",
+            "Woda; bez ocatnu ołowiu | LEAD COMPOUND", "Agua. Libre dee formaldehído | FORMALDEHYDE",
+            "Aqua. Free of silicones, lanolin anw formaldehyde. | FORMALDEHYDE" })
+    void behindADamagedDenialNobodyCanTell(String label, String maybe) {
+        LabelReading reading = ShippedLexicon.LABELS.read(label);
+        assertThat(reading.found()).as(label).noneMatch(found -> found.substance().name().equals(maybe));
+        assertThat(reading.unknown()).as(label).anyMatch(
+            unknown -> unknown.near().stream().anyMatch(substance -> substance.name().equals(maybe)));
+        assertThat(reading.allSure()).as(label).isFalse();
+    }
+
     @DisplayName("R33: a claimed absence is not found, in any of the six languages")
     @ParameterizedTest
     @ValueSource(strings = { "Contains no copper sulfate and no silver nitrate", "means no sodium hydroxide",

@@ -161,7 +161,7 @@ class MedicineCorpusTest {
             |---|---|---|---|---|---|
             %s
 
-            Look-alikes (`look-alikes.csv`, 242 other medicines, each with the one of ours it resembles) are never read as ours, also with a
+            Look-alikes (`look-alikes.csv`, 242 other medicines, most of them known by now, each with the one it resembles) are never read as that, also with a
             letter lost. Weak spots: a name of five letters or fewer must be right; the first sound must be right; names of products are not
             known and are asked about; names in other languages and the look-alikes are from memory.
             """.formatted(ENTRIES.size(), String.join("\n", rows)));

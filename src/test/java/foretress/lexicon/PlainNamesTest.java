@@ -43,6 +43,53 @@ class PlainNamesTest {
         assertThat(names("Aqua, " + written + ", Parfum")).contains(meant);
     }
 
+    @ParameterizedTest
+    @DisplayName("R48: a dye is its family, its colour and its number, in whatever order, tongue and number sign")
+    @CsvSource({ "Säurerot 33, ACID RED 33", "Basischblau 99, BASIC BLUE 99", "rojo ácido n.º 33, ACID RED 33",
+        "czerwień kwasowa nr 52, ACID RED 52", "Acid Red No. 155, ACID RED 155", "Dispersrot 17, DISPERSE RED 17",
+        "H.C. Yellow No. 4, HC YELLOW NO. 4", "verde ácido 25, ACID GREEN 25", "niebieski kwasowy 9, ACID BLUE 9",
+        "D&C Red No. 33, ACID RED 33", "Ext. D&C Violet No. 2, ACID VIOLET 43", "D&C Yellow No. 10, ACID YELLOW 3" })
+    void aDyeIsItsFamilyColourAndNumber(String written, String meant) {
+        assertThat(names("Aqua, " + written + ", Parfum")).contains(meant).hasSize(3);
+    }
+
+    @ParameterizedTest
+    @DisplayName("R48: a substance is known by its number in the European inventory")
+    @CsvSource({ "203-404-7, P-PHENYLENEDIAMINE", "231-765-0, HYDROGEN PEROXIDE", "206-104-4, LEAD ACETATE" })
+    void aEuropeanNumberNames(String written, String meant) {
+        assertThat(names("Aqua, EINECS " + written + ", Parfum")).contains(meant);
+    }
+
+    @ParameterizedTest
+    @DisplayName("R48: henna and PPD count in a sentence too; a brow tint that is called henna is none of the plant")
+    @CsvSource(delimiter = '|',
+        value = { "I mix two cups of henna, the red one, with an egg | LAWSONIA INERMIS LEAF POWDER",
+            "henna w proszku, cukier | LAWSONIA INERMIS LEAF POWDER",
+            "the packet says ppd in tiny letters | P-PHENYLENEDIAMINE" })
+    void inASentenceToo(String written, String meant) {
+        assertThat(names(written)).contains(meant);
+        assertThat(names("henna do brwi i rzęs\nwoda, gliceryna, resorcinol, parfum")).contains("RESORCINOL")
+            .doesNotContain("LAWSONIA INERMIS LEAF POWDER");
+    }
+
+    @Test
+    @DisplayName("R48: a slash or a dash between blanks parts two names")
+    void aSlashAndADashPart() {
+        assertThat(names("Persuulfato potásico / persulfato amónico / silicato sódico"))
+            .containsExactly("POTASSIUM PERSULFATE", "AMMONIUM PERSULFATE", "SODIUM SILICATE");
+        assertThat(names("Agua - Eugennol - Resorcinol")).contains("EUGENOL", "RESORCINOL");
+    }
+
+    @ParameterizedTest
+    @DisplayName("R48: a word of naming beside an unknown one says what kind that is, and is not in the product by itself")
+    @CsvSource({ "ters-butyl peroxde, HYDROGEN PEROXIDE", "tert-butyl peroxyde, HYDROGEN PEROXIDE",
+        "bulte de soude, SODIUM HYDROXIDE" })
+    void aWordOfNamingIsNoSubstanceBesideAnUnknownOne(String written, String not) {
+        LabelReading reading = ShippedLexicon.LABELS.read("Aqua, " + written + ", Parfum");
+        assertThat(reading.found()).extracting(found -> found.substance().name()).doesNotContain(not);
+        assertThat(reading.unknown()).isNotEmpty();
+    }
+
     @Test
     @DisplayName("R48: a word that a line breaks is read whole in every tongue")
     void aBrokenWordIsWhole() {

@@ -76,6 +76,21 @@ class TypedMedicinesTest {
     }
 
     @ParameterizedTest
+    @DisplayName("R49: a letter lost between two that are alike, or at the end, and one slip more where no other medicine is near")
+    @CsvSource({ "traadol, tramadol", "atenooll, atenolol", "nebivolo, nebivolol", "Azthiorpin, azathioprine",
+        "lymrcyvline, lymecycline" })
+    void oneSlipMoreWhereItCanBeNoOther(String typed, String meant) {
+        assertThat(names(typed)).as(typed).containsExactly(meant);
+    }
+
+    @ParameterizedTest
+    @DisplayName("R49: a short form is its own medicine")
+    @CsvSource({ "5-ASA, mesalazine", "UDCA, ursodeoxycholic acid", "L-Dopa, levodopa", "BPO, benzoyl peroxide" })
+    void aShortFormIsItsOwnMedicine(String typed, String meant) {
+        assertThat(names(typed)).as(typed).containsExactly(meant);
+    }
+
+    @ParameterizedTest
     @DisplayName("R49: what sounds alike at the start is alike")
     @CsvSource({ "certraline, sertraline", "setirizina, cetirizine", "zetirizine, cetirizine",
         "zyklosporin, ciclosporin",
