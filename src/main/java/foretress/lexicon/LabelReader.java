@@ -44,7 +44,7 @@ final class LabelReader {
         this.text = text;
         this.index = index;
         this.tokens = LabelToken.of(text);
-        var absences = Absences.of(tokens, namesThere());
+        Absences absences = Absences.of(tokens, namesThere());
         this.absent = absences.absent();
         this.doubtful = absences.doubtful();
         this.mayContainFrom = mayContainFrom();
