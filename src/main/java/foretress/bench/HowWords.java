@@ -101,8 +101,6 @@ public interface HowWords {
     @Message
     String trial_head_means();
     @Message
-    String trial_how_summary();
-    @Message
     String trial_look();
     @Message
     String trial_look_good();
