@@ -268,7 +268,8 @@ class StrandMapTest {
 
     @Test
     void aMapIsSuspectOfMetalWhereOneLaneIs() {
-        Treatment clean = Treatment.once(Residue.OXIDATIVE, TODAY.minusDays(90), TODAY.minusDays(90), Zone.WHOLE, "Dye");
+        Treatment clean =
+            Treatment.once(Residue.OXIDATIVE, TODAY.minusDays(90), TODAY.minusDays(90), Zone.WHOLE, "Dye");
         HairLength length = HairLength.measured(42);
         assertThat(StrandMap.of(HairHistory.of(length, List.of(clean)), TODAY).metalSuspected()).isFalse();
         assertThat(StrandMap.of(HairHistory.of(length, List.of(clean, ago(24, Zone.WHOLE))), TODAY).metalSuspected())
