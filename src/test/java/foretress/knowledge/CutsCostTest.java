@@ -86,6 +86,22 @@ class CutsCostTest {
         }));
     }
 
+    @Test
+    @DisplayName("R52: an answer given before there was a gate to it weighs as it does behind the gate")
+    void anAnswerFromBeforeTheGateStillWeighs() {
+        GATES.forEach((gate, behind) -> behind.forEach(id -> {
+            Question question = KNOWLEDGE.questionnaire().question(id).orElseThrow();
+            IntStream.range(0, CLIENTS).forEach(number -> {
+                WholeClient client = new RandomClients(number).almostWell();
+                Answers old = without(client.answers(), gate, behind)
+                    .with(id, Answer.Chosen.of(question.options().get(number % question.options().size())));
+                assertThat(WholeClientsTest.standing(client, old).atLeast(
+                    WholeClientsTest.standing(client, old.with(gate, Answer.Chosen.of("yes"))))).as("%s", client)
+                    .isTrue();
+            });
+        }));
+    }
+
     private static Answers without(Answers answers, String gate, List<String> behind) {
         Answers rest = answers.without(gate);
         for (String question : behind) {

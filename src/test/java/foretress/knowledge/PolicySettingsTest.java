@@ -38,7 +38,8 @@ class PolicySettingsTest {
         "radiotherapy-head, longer, radiotherapy-weeks, 6, 7" })
     void aLongerWindowAfterCancerTreatmentPrevents(String question, String answer, String figure, int open,
         int closed) {
-        Answers said = Answers.NONE.with(question, Answer.Chosen.of(answer));
+        Answers said =
+            Answers.NONE.with("cancer-care", Answer.Chosen.of("yes")).with(question, Answer.Chosen.of(answer));
         assertThat(standing("colour-whole", said, uk().with(figure, open))).isEqualTo(Weight.RESTRICTS);
         assertThat(standing("colour-whole", said, uk().with(figure, closed))).isEqualTo(Weight.PREVENTS);
     }
