@@ -108,8 +108,7 @@ class AnswerWordsTest {
 
     @Test
     void emptyListsAreSaidAsNone() {
-        assertThat(say("treatments", new Treatments(List.of()), "en"))
-            .isEqualTo("Nothing was done to the hair I have now");
+        assertThat(say("treatments", new Treatments(List.of()), "en")).isEqualTo("Nothing at all");
         assertThat(say("medicines", new Medicines(List.of()), "es")).isEqualTo("No tomo medicinas");
     }
 
@@ -118,7 +117,7 @@ class AnswerWordsTest {
         var known = new Medicine("prednisolone", "low", "mouth", "now");
         var bare = new Medicine("ميثوتريكسات", Medicine.NOT_ASKED, Medicine.NOT_ASKED, Medicine.NOT_ASKED);
         assertThat(say("medicines", new Medicines(List.of(known, bare)), "en"))
-            .isEqualTo("prednisolone, low dose, by mouth, taking it now; ميثوتريكسات");
+            .isEqualTo("prednisolone, low dose, up to 10 mg a day, by mouth, taking it now; ميثوتريكسات");
     }
 
     @Test

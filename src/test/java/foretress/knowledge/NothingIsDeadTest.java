@@ -37,8 +37,9 @@ class NothingIsDeadTest {
     private static final Set<String> FOR_THE_READER =
         Set.of("asthma: marker and present", "chemotherapy: in-window and now", "hair-length: measured and said",
             "hair-state: breaks and gummy", "label-dye-group: none and other", "porosity: average and not-done",
-            "resistant-hair: no and not-done",
-            "root-elasticity: not-done and caution");
+            "resistant-hair: no and not-done", "root-elasticity: not-done and caution",
+            // a doctor's yes opens nothing here, and only a no shuts
+            "earlier-reactor-advice: with-care and not-asked", "tattoo-advice: with-care and not-asked");
     /** The policies at hand set no age of their own; one that does is tried with the policy's figures. */
     private static final Set<String> ONLY_BY_A_STRICTER_POLICY = Set.of("age = below-salon-age");
     private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
