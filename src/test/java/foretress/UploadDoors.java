@@ -6,7 +6,8 @@ import java.util.Map;
 public final class UploadDoors {
     public static final Map<String, String> ALL =
         Map.of("/a/{token}/photo", "photo", "/visits/{id}/bench/tests/{test}/photo", "photo",
-            "/visits/{id}/noted/{note}/paper", "paper", "/visits/{id}/hair/photo", "photo");
+            "/visits/{id}/noted/{note}/paper", "paper", "/visits/{id}/hair/photo", "photo", "/answers/photos/send",
+            "photo");
 
     private UploadDoors() {}
 }

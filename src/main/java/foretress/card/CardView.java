@@ -2,6 +2,7 @@ package foretress.card;
 
 import foretress.assessment.Weight;
 import foretress.consent.ConsentInput.Strand;
+import foretress.told.SentPhotoViews;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,7 +37,7 @@ public record CardView(String id, String client, List<Line> particulars, String 
     public record VisitView(String id, String when, String services, String stylist, String state,
         Optional<Weight> standing, String word,
         List<Found> findings, List<DecisionView> decisions, List<DoneView> done, List<PhotoView> photos,
-        List<PaperView> papers, List<String> told) {
+        List<SentPhotoViews.Line> sent, List<PaperView> papers, List<String> told) {
         public String getId() {
             return id;
         }

@@ -22,6 +22,7 @@ import foretress.intake.BookedChemistry;
 import foretress.intake.KeptAssessment;
 import foretress.told.ComplaintViews;
 import foretress.told.ReactionViews;
+import foretress.told.SentPhotoViews;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import jakarta.enterprise.context.RequestScoped;
@@ -40,6 +41,7 @@ class CardVisits {
     private final Closings closings;
     private final Consents consents;
     private final HairPhotos photos;
+    private final SentPhotoViews sent;
     private final ReactionViews reactions;
     private final ComplaintViews complaints;
     private final CardText text;
@@ -48,7 +50,8 @@ class CardVisits {
     private final CardWords say;
 
     CardVisits(Assessments assessments, BookedChemistry chemistry, Decisions decisions, Closings closings,
-        Consents consents, HairPhotos photos, ReactionViews reactions, ComplaintViews complaints, CardText text,
+        Consents consents, HairPhotos photos, SentPhotoViews sent, ReactionViews reactions, ComplaintViews complaints,
+        CardText text,
         ClosingSaid said, ClosingWords closing, CardWords say) {
         this.reactions = reactions;
         this.complaints = complaints;
@@ -58,6 +61,7 @@ class CardVisits {
         this.closings = closings;
         this.consents = consents;
         this.photos = photos;
+        this.sent = sent;
         this.text = text;
         this.said = said;
         this.closing = closing;
@@ -75,6 +79,7 @@ class CardVisits {
             assessed.map(a -> text.found(a.spoken(), chemistry.services(visit))).orElse(List.of()),
             decisions.all(visit.id).stream().map(this::decision).toList(),
             closings.versions(visit.id).stream().map(this::done).toList(), text.photos(visit.id, photos.of(visit.id)),
+            sent.of(visit),
             consents.all(visit.id).stream()
                 .map(c -> new PaperView(c.versionNo(), say.consent(c.versionNo(), text.moment(c.signedAt()))))
                 .toList(),

@@ -14,6 +14,7 @@ import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
 import foretress.intake.KeptAssessment;
 import foretress.questionnaire.Answers;
+import foretress.told.SentPhotoViews;
 import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
@@ -38,12 +39,13 @@ class VisitFolds {
     private final Visits visits;
     private final DecisionText text;
     private final AnswerChapters chapters;
+    private final SentPhotoViews photos;
     private final StylistWords say;
     private final ChairTime time;
 
     VisitFolds(Intake intake, Assessments assessments, BookedChemistry chemistry, Consents consents,
         ConsentCopies copies, Language language, Visits visits, DecisionText text, AnswerChapters chapters,
-        StylistWords say, ChairTime time) {
+        SentPhotoViews photos, StylistWords say, ChairTime time) {
         this.intake = intake;
         this.assessments = assessments;
         this.chemistry = chemistry;
@@ -53,13 +55,14 @@ class VisitFolds {
         this.visits = visits;
         this.text = text;
         this.chapters = chapters;
+        this.photos = photos;
         this.say = say;
         this.time = time;
     }
 
     Folded of(Visit visit, List<Point> notes, Assessment assessment, Answers said) {
         return new Folded(notes, since(visit, assessment, said), chapters.of(visit, said),
-            chapters.brief(visit, said), papers(visit));
+            chapters.brief(visit, said), photos.of(visit), papers(visit));
     }
 
     /** Answers given both times that differ, and what is found otherwise; empty for a first visit. */

@@ -4,6 +4,7 @@ import foretress.alternative.Instead;
 import foretress.assessment.Weight;
 import foretress.bench.OwedLine;
 import foretress.decision.DecisionText;
+import foretress.told.SentPhotoViews;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -53,9 +54,10 @@ public record VisitView(Head head, Optional<Over> over, boolean begun, boolean a
      * What lies behind the first screen.
      *
      * @param notes what weighs less
+     * @param photos what the client sent
      */
     public record Folded(List<Point> notes, Optional<Since> since, List<Chapter> answers, String answersBrief,
-        List<Paper> papers) {
+        List<SentPhotoViews.Line> photos, List<Paper> papers) {
         public int noteFindings() {
             return findings(notes);
         }

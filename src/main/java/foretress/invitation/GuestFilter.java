@@ -26,7 +26,7 @@ public class GuestFilter implements GuestDoor {
     private static final List<String> OPEN = List.of(CODE, REACTION);
     /** What a link opens once the service took place. */
     private static final List<String> AFTERWARDS =
-        List.of(AFTER, REACTION, CODE, "/answers/complaint", "/answers/copy", "/answers/stop");
+        List.of(AFTER, REACTION, CODE, "/answers/complaint", "/answers/copy", "/answers/photos", "/answers/stop");
 
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record UseYourLink() implements TemplateInstance {}

@@ -8,6 +8,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
@@ -31,7 +32,10 @@ public final class PhotoRedrawing {
     public static final int MOST_MEGAPIXELS = 40;
     /** In pixels, as kept. */
     public static final int LONGEST_SIDE = 2000;
+    /** In pixels, where only a glance is wanted. */
+    public static final int SMALL_SIDE = 240;
     private static final float QUALITY = 0.88f;
+    private static final float SMALL_QUALITY = 0.75f;
     private static final int PATIENCE_SECONDS = 15;
     /** One at a time: what a photo takes in memory while it is drawn, it takes once. */
     private static final Semaphore TURN = new Semaphore(1, true);
@@ -69,7 +73,8 @@ public final class PhotoRedrawing {
             return PictureResult.refused(UploadRefusal.BUSY);
         }
         try {
-            return PictureResult.kept(new RedrawnPhoto(jpeg(upright(thinned(kind, sent, head), head.orientation()))));
+            BufferedImage read = thinned(kind, sent, head, LONGEST_SIDE);
+            return PictureResult.kept(new RedrawnPhoto(jpeg(upright(read, head.orientation(), LONGEST_SIDE), QUALITY)));
         } catch (IOException | RuntimeException broken) {
             return PictureResult.refused(UploadRefusal.BROKEN); // readers answer broken files with exceptions of every kind
         } finally {
@@ -77,15 +82,25 @@ public final class PhotoRedrawing {
         }
     }
 
-    /** Decoded with rows and columns left out, so that what is in memory stays under 3000 pixels a side. */
-    private static BufferedImage thinned(Kind kind, byte[] sent, Head head) throws IOException {
+    /** @param drawn a JPEG that was drawn here: it is sound and no larger than {@link #LONGEST_SIDE} */
+    static byte[] small(byte[] drawn) {
+        try {
+            BufferedImage read = thinned(Kind.JPEG, drawn, Head.of(drawn).orElseThrow(), 2 * SMALL_SIDE);
+            return jpeg(upright(read, 1, SMALL_SIDE), SMALL_QUALITY);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
+    /** Decoded with rows and columns left out, so that what is in memory stays under one and a half times this many pixels a side. */
+    private static BufferedImage thinned(Kind kind, byte[] sent, Head head, int side) throws IOException {
         ImageReader reader = ImageIO.getImageReadersByFormatName(kind.name()).next();
         try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(sent))) {
             reader.setInput(in, true, true);
             if (reader.getWidth(0) != head.width() || reader.getHeight(0) != head.height()) {
                 throw new IOException("it says two sizes");
             }
-            int step = Math.max(1, Math.round((float) Math.max(head.width(), head.height()) / LONGEST_SIDE));
+            int step = Math.max(1, Math.round((float) Math.max(head.width(), head.height()) / side));
             ImageReadParam param = reader.getDefaultReadParam();
             param.setSourceSubsampling(step, step, 0, 0);
             return reader.read(0, param);
@@ -94,8 +109,8 @@ public final class PhotoRedrawing {
         }
     }
 
-    private static BufferedImage upright(BufferedImage read, int orientation) {
-        double scale = Math.min(1, (double) LONGEST_SIDE / Math.max(read.getWidth(), read.getHeight()));
+    private static BufferedImage upright(BufferedImage read, int orientation, int side) {
+        double scale = Math.min(1, (double) side / Math.max(read.getWidth(), read.getHeight()));
         int width = Math.max(1, (int) Math.round(read.getWidth() * scale));
         int height = Math.max(1, (int) Math.round(read.getHeight() * scale));
         boolean lies = orientation >= 5;
@@ -125,13 +140,13 @@ public final class PhotoRedrawing {
         };
     }
 
-    private static byte[] jpeg(BufferedImage plain) throws IOException {
+    private static byte[] jpeg(BufferedImage plain, float quality) throws IOException {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
         var out = new ByteArrayOutputStream();
         try (ImageOutputStream to = ImageIO.createImageOutputStream(out)) {
             ImageWriteParam param = writer.getDefaultWriteParam();
             param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-            param.setCompressionQuality(QUALITY);
+            param.setCompressionQuality(quality);
             writer.setOutput(to);
             writer.write(null, new IIOImage(plain, null, null), param);
         } finally {

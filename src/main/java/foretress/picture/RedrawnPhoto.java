@@ -13,4 +13,9 @@ public final class RedrawnPhoto {
     public byte[] jpeg() {
         return jpeg.clone();
     }
+
+    /** The same as a JPEG of at most {@link PhotoRedrawing#SMALL_SIDE} pixels a side, for lists. */
+    public byte[] small() {
+        return PhotoRedrawing.small(jpeg);
+    }
 }

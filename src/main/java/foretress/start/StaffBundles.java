@@ -1,5 +1,6 @@
 package foretress.start;
 
+import foretress.alternative.InsteadWords;
 import foretress.api.ProgramWords;
 import foretress.bench.BenchWords;
 import foretress.bench.HowWords;
@@ -10,11 +11,16 @@ import foretress.note.NoteWords;
 import foretress.owner.OwnerWords;
 import foretress.salon.SettingsWords;
 import foretress.skintest.SkinWords;
+import foretress.told.ToldWords;
+import foretress.web.ClientWords;
+import foretress.web.Language;
+import foretress.web.PictureWords;
 import foretress.web.StaffLanguage;
 import foretress.web.StaffWords;
 import foretress.web.StylistWords;
 import foretress.web.Supported;
 import foretress.web.TypedWords;
+import io.quarkus.arc.Arc;
 import io.quarkus.qute.Resolver;
 import io.quarkus.qute.i18n.Localized;
 import io.quarkus.qute.i18n.MessageBundles;
@@ -27,28 +33,40 @@ import java.lang.reflect.Method;
 import java.lang.reflect.Proxy;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /**
- * The words for staff as code says them: an injected bundle of Qute speaks the default language only, so each is stood in for by one that
- * asks, at every sentence, which language the page is made in. Templates need none of this.
+ * The words as code says them, to staff and on some pages to clients: an injected bundle of Qute speaks the default language only, so each
+ * is stood in for by one that asks, at every sentence, which language the page is made in. Templates need none of this.
  */
 @Singleton
 @Alternative
 @Priority(1)
 class StaffBundles {
     private final StaffLanguage language;
+    private final Language page;
 
-    StaffBundles(StaffLanguage language) {
+    StaffBundles(StaffLanguage language, Language page) {
         this.language = language;
+        this.page = page;
+    }
+
+    /** What clients read too stands in every language of theirs. */
+    private String clients() {
+        return Arc.container().requestContext().isActive() ? page.getTag() : Supported.ORIGINAL;
     }
 
     /** The engine takes the default bundle for its own resolver, so the stand-in is one too; a template names its language by itself. */
     private <T> T spoken(Class<T> bundle) {
+        return spoken(bundle, language::tag);
+    }
+
+    private <T> T spoken(Class<T> bundle, Supplier<String> here) {
         Map<String, T> said = new ConcurrentHashMap<>();
         return bundle.cast(
             Proxy.newProxyInstance(bundle.getClassLoader(), new Class<?>[] { bundle, Resolver.class },
                 (proxy, sentence, places) -> {
-                    String tag = sentence.getDeclaringClass().equals(bundle) ? language.tag() : Supported.ORIGINAL;
+                    String tag = sentence.getDeclaringClass().equals(bundle) ? here.get() : Supported.ORIGINAL;
                     return say(said.computeIfAbsent(tag, one -> MessageBundles.get(bundle, Localized.Literal.of(one))),
                         sentence,
                         places);
@@ -139,5 +157,29 @@ class StaffBundles {
     @Singleton
     TypedWords typedWords() {
         return spoken(TypedWords.class);
+    }
+
+    @Produces
+    @Singleton
+    ToldWords toldWords() {
+        return spoken(ToldWords.class);
+    }
+
+    @Produces
+    @Singleton
+    ClientWords clientWords() {
+        return spoken(ClientWords.class, this::clients);
+    }
+
+    @Produces
+    @Singleton
+    InsteadWords insteadWords() {
+        return spoken(InsteadWords.class, this::clients);
+    }
+
+    @Produces
+    @Singleton
+    PictureWords pictureWords() {
+        return spoken(PictureWords.class, this::clients);
     }
 }

@@ -14,15 +14,17 @@ import java.net.URI;
 @Path("/answers/after")
 public class AfterPages {
     @CheckedTemplate(basePath = "told", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record AfterPage(String day, boolean copy) implements TemplateInstance {}
+    record AfterPage(String day, boolean copy, boolean photos) implements TemplateInstance {}
 
     private final Guest guest;
     private final Consents consents;
+    private final SentPhotos photos;
     private final ClientSpeech speech;
 
-    AfterPages(Guest guest, Consents consents, ClientSpeech speech) {
+    AfterPages(Guest guest, Consents consents, SentPhotos photos, ClientSpeech speech) {
         this.guest = guest;
         this.consents = consents;
+        this.photos = photos;
         this.speech = speech;
     }
 
@@ -30,7 +32,8 @@ public class AfterPages {
     public Response show() {
         Visit visit = guest.visit();
         return visit.state.tookPlace()
-            ? Response.ok(new AfterPage(speech.day(visit.startsAt), consents.latest(visit.id).isPresent())).build()
+            ? Response.ok(new AfterPage(speech.day(visit.startsAt), consents.latest(visit.id).isPresent(),
+                !photos.of(visit.id).isEmpty())).build()
             : Response.seeOther(URI.create("/answers")).build();
     }
 }

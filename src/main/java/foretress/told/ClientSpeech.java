@@ -5,6 +5,7 @@ import foretress.knowledge.Words;
 import foretress.salon.Salon;
 import foretress.skintest.AftercareWords;
 import foretress.web.Language;
+import foretress.web.PictureWords;
 import io.quarkus.qute.i18n.Localized;
 import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.enterprise.context.RequestScoped;
@@ -28,6 +29,10 @@ class ClientSpeech {
 
     AftercareWords say() {
         return MessageBundles.get(AftercareWords.class, Localized.Literal.of(language.getTag()));
+    }
+
+    PictureWords pictures() {
+        return MessageBundles.get(PictureWords.class, Localized.Literal.of(language.getTag()));
     }
 
     Words words() {

@@ -10,8 +10,13 @@ final class Submissions {
 
     /** @throws BadRequestException when no page of ours made it */
     static UUID of(Form form) {
+        return of(form.one("submission"));
+    }
+
+    /** @throws BadRequestException as {@link #of(Form)} */
+    static UUID of(String submission) {
         try {
-            return UUID.fromString(form.one("submission"));
+            return UUID.fromString(String.valueOf(submission));
         } catch (IllegalArgumentException notAnId) {
             throw new BadRequestException("a form without its name", notAnId);
         }

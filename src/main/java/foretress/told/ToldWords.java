@@ -45,6 +45,20 @@ public interface ToldWords {
     @Message
     String none();
     @Message
+    String photo_alt(String what, String when);
+    @Message
+    String photo_back();
+    @Message
+    String photo_box();
+    @Message
+    String photo_front();
+    @Message
+    String photo_ingredients();
+    @Message
+    String photo_side();
+    @Message
+    String photos();
+    @Message
     String said();
     @Message
     String strike();

@@ -137,7 +137,7 @@ public class Visits {
         String people = "select id from client where id in (:people) or merged_into in (:people)";
         String all = people + " union select id from visit where client_id in (" + people + ")"
             + Stream.of("signed_consent", "decision", "closing", "skin_test", "bench_test", "noted", "assessment",
-                "told_reaction", "complaint")
+                "told_reaction", "complaint", "sent_photo")
                 .map(table -> " union select id from " + table + " where client_id in (" + people + ")")
                 .collect(Collectors.joining());
         @SuppressWarnings("unchecked") List<UUID> ids =

@@ -3,9 +3,12 @@ package foretress.salon;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Cookie;
+import com.microsoft.playwright.options.FilePayload;
 import foretress.Axe;
 import foretress.Browser;
 import foretress.Pictures;
@@ -13,6 +16,7 @@ import foretress.Walker;
 import foretress.intake.Answering;
 import foretress.intake.Knocking;
 import foretress.knowledge.Knowledge;
+import foretress.picture.Photos;
 import foretress.questionnaire.Topic;
 import foretress.skintest.Chair;
 import foretress.visit.State;
@@ -22,8 +26,11 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.net.URI;
 import java.net.URL;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -31,7 +38,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -65,10 +74,17 @@ class AxeTest {
         Map.entry("GET /visits/{id}/noted/{note}/papers/{paper}", "a letter as a photo or a PDF"),
         Map.entry("GET /visits/{id}/skin-test/photos/{photo}", "a photo"),
         Map.entry("GET /visits/{id}/hair/photo/{photo}", "a photo"),
+        Map.entry("GET /answers/photos/{photo}", "a photo"),
+        Map.entry("GET /answers/photos/{photo}/small", "a photo"),
+        Map.entry("GET /visits/{id}/sent-photos/{photo}", "a photo"),
+        Map.entry("GET /visits/{id}/sent-photos/{photo}/small", "a photo"),
         Map.entry("GET /clients/{id}/card/paper", "a PDF to print"),
         Map.entry("GET /clients/{id}/card/paper/{visit}", "a PDF to print"));
     private static final List<String> GATES =
         List.of("colour-reaction", "tint-reaction", "black-tattoo", "bleach-reaction", "perm-reaction");
+
+    private static final String SEEN =
+        "() => [...document.images].every(image => image.complete && image.naturalWidth > 0)";
 
     static Browser browser;
     @TestHTTPResource("/") URL base;
@@ -223,6 +239,57 @@ class AxeTest {
             chair.waitForNavigation(() -> chair.locator("form[action$='/answer'] button").click());
             examine(chair);
         }
+    }
+
+    @Test
+    @DisplayName("issue 11: photos are made small on the phone and sent one after another, once although the line broke; the stylist opens them large")
+    void photosSentByTheLink() throws IOException {
+        Walker walker = client().all().readBack().sign("Ottilie Brandt").walker();
+        try (BrowserContext context = as(walker, true); BrowserContext staff = as(salon.as("petra"), false)) {
+            Page page = context.newPage();
+            picture(page, "/answers/photos", "photos-none");
+            AtomicInteger sent = new AtomicInteger();
+            page.route("**/answers/photos/send", route -> {
+                if (sent.getAndIncrement() == 0) {
+                    route.abort();
+                } else {
+                    route.resume();
+                }
+            });
+            page.setInputFiles("#front", photo("image/png", Photos.of("png", 3000, 2000)));
+            page.setInputFiles("#box", photo("image/jpeg", Photos.withExif(600, 900, 1)));
+            page.locator("#of-front .said-so").filter(new Locator.FilterOptions().setHasText("No connection"))
+                .waitFor();
+            Pictures.take(page, "photos-waiting");
+            examine(page);
+            page.evaluate("() => dispatchEvent(new Event('online'))");
+            page.locator("#of-box .sent img").waitFor();
+            assertThat(page.locator(".sent img").count()).isEqualTo(2);
+            assertThat(page.locator("#arrived").textContent()).isEqualTo("Photos that have arrived: 2");
+            assertThat(sent.get()).as("one broke off, two arrived").isEqualTo(3);
+            page.setInputFiles("#ingredients", photo("image/jpeg", "%PDF-1.4".getBytes(StandardCharsets.US_ASCII)));
+            page.locator("#ingredients-mistake").waitFor();
+            page.waitForFunction(SEEN);
+            examine(page);
+            Pictures.take(page, "photos-sent");
+            context.addCookies(List.of(new Cookie("language", "ar").setUrl(base.toString())));
+            look(page, "/answers/photos");
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+            Pictures.take(page, "photos-arabic");
+            Page chair = staff.newPage();
+            chair.navigate("/visits/" + visit);
+            chair.locator("details:has(.thumbs) > summary").click();
+            chair.waitForFunction(SEEN);
+            examine(chair);
+            Pictures.take(chair, "photos-staff");
+            byte[] large = chair.request().get(chair.locator(".thumbs a").first().getAttribute("href")).body();
+            assertThat(ImageIO.read(new ByteArrayInputStream(large)).getWidth()).as("as the phone made it")
+                .isEqualTo(1600);
+        }
+    }
+
+    private static FilePayload photo(String type, byte[] bytes) {
+        return new FilePayload("IMG_1", type, bytes);
     }
 
     private void picture(Page page, String path, String name) {

@@ -97,4 +97,37 @@ class StaffLanguageTest {
             throw new UncheckedIOException(e);
         }
     }
+
+    @Test
+    @DisplayName("a bundle that code is handed speaks the language of the page, and not the default one alone")
+    void whatCodeSaysIsInThePagesLanguageToo() throws IOException {
+        Path main = Path.of("src/main/java/foretress");
+        String standIns = Files.readString(main.resolve("start/StaffBundles.java"));
+        try (Stream<Path> files = Files.walk(main)) {
+            List<String> sources = files.filter(file -> file.toString().endsWith("Words.java"))
+                .map(file -> read(file)).filter(text -> text.contains("@MessageBundle(")).toList();
+            List<String> bundles = sources.stream().map(text -> text.replaceAll("(?s).*interface (\\w+) .*", "$1"))
+                .toList();
+            assertThat(bundles).hasSizeGreaterThan(15).contains("ToldWords", "InsteadWords");
+            List<String> handed = bundles.stream().filter(StaffLanguageTest::isHandedToCode).toList();
+            assertThat(handed).allSatisfy(bundle -> assertThat(standIns).contains("spoken(" + bundle + ".class"));
+        }
+    }
+
+    private static boolean isHandedToCode(String bundle) {
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java/foretress"))) {
+            return files.filter(file -> file.toString().endsWith(".java"))
+                .anyMatch(file -> read(file).contains("private final " + bundle + " "));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 }

@@ -1,0 +1,135 @@
+package foretress.told;
+
+import foretress.ledger.Ledger;
+import foretress.picture.RedrawnPhoto;
+import foretress.vault.Vault;
+import foretress.visit.State;
+import foretress.visit.Visit;
+import foretress.visit.Visits;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Singleton;
+import jakarta.persistence.LockModeType;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * Photos that clients send by their own link. They change nothing that is found: a person looks at them. What is taken back is deleted.
+ * Call it outside a transaction.
+ */
+@Singleton
+public class SentPhotos {
+    private static final String SENT = "photo sent by the client", REPLACED = "photo replaced by the client",
+        TAKEN_BACK = "photo taken back by the client", DELETED = "photos deleted with the consent taken back",
+        SEEN = "photo of the client's seen";
+    private static final Comparator<Kept> ORDER = Comparator.comparing(Kept::shows).thenComparing(Kept::sentAt);
+
+    private final Vault vault;
+    private final Ledger ledger;
+    private final Clock clock;
+
+    /** One that is kept, without the photo itself. */
+    public record Kept(UUID id, PhotoOf shows, Instant sentAt) {}
+
+    SentPhotos(Vault vault, Ledger ledger, Clock clock) {
+        this.vault = vault;
+        this.ledger = ledger;
+        this.clock = clock;
+    }
+
+    /** Once the client agreed to the notice, and while the visit is still to come. */
+    static boolean mayBeSent(Visit visit) {
+        return visit.state.hasAnswers() && visit.state.isAhead();
+    }
+
+    /** Staff see none of a visit whose client took consent back. */
+    static boolean mayBeSeen(Visit visit) {
+        return visit.state != State.WITHDRAWN;
+    }
+
+    /** By what they are of, then in the order they came. */
+    public List<Kept> of(UUID visitId) {
+        return SentPhoto.ofVisit(visitId).stream().map(this::kept).sorted(ORDER).toList();
+    }
+
+    private Kept kept(SentPhoto.Sealed row) {
+        return new Kept(row.id(), PhotoOf.valueOf(vault.openWord(row.clientId(), row.place("shows"), row.text())),
+            row.sentAt());
+    }
+
+    private List<Kept> of(UUID visitId, PhotoOf shows) {
+        return of(visitId).stream().filter(one -> one.shows() == shows).toList();
+    }
+
+    /** JPEG; empty when this visit has none of this id. */
+    Optional<byte[]> whole(UUID visitId, UUID id) {
+        return SentPhoto.whole(visitId, id).map(vault::open);
+    }
+
+    /** The same, small. */
+    Optional<byte[]> small(UUID visitId, UUID id) {
+        return SentPhoto.small(visitId, id).map(row -> vault.open(row.clientId(), row.place("small"), row.text()));
+    }
+
+    /**
+     * The same form twice is one photo; where one is kept of a thing, the new one takes its place.
+     *
+     * @return false when there are as many of this as there may be, or the visit is over
+     */
+    boolean send(UUID submission, UUID visitId, PhotoOf shows, RedrawnPhoto drawn) {
+        byte[] small = drawn.small();
+        return QuarkusTransaction.requiringNew().call(() -> {
+            Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
+            if (SentPhoto.isSubmitted(submission)) {
+                return true;
+            }
+            boolean room = mayBeSent(visit) && makeRoom(visitId, shows);
+            if (room) {
+                keep(submission, visit, shows, drawn, small);
+            }
+            return room;
+        });
+    }
+
+    private boolean makeRoom(UUID visitId, PhotoOf shows) {
+        List<Kept> there = of(visitId, shows);
+        if (shows.most() == 1) {
+            there.forEach(one -> take(visitId, one.id(), REPLACED));
+        }
+        return shows.most() == 1 || there.size() < shows.most();
+    }
+
+    private void keep(UUID submission, Visit visit, PhotoOf shows, RedrawnPhoto drawn, byte[] small) {
+        UUID client = visit.client.id;
+        new SentPhoto(visit, submission, clock.instant(), vault.sealing(client, drawn.jpeg()),
+            place -> vault.sealWord(client, place, shows.name()), vault.sealing(client, small)).persistAndFlush();
+        ledger.note("client", SENT, visit.id.toString());
+    }
+
+    void takeBack(UUID visitId, UUID id) {
+        QuarkusTransaction.requiringNew().run(() -> take(visitId, id, TAKEN_BACK));
+    }
+
+    private void take(UUID visitId, UUID id, String said) {
+        if (SentPhoto.remove(visitId, id)) {
+            ledger.note("client", said, visitId.toString());
+        }
+    }
+
+    /** A client who takes consent back takes the photos back with it, in the same transaction. */
+    void withTheConsent(@Observes Visits.CalledOff gone) {
+        Visit visit = Visit.findById(gone.visitId());
+        if (!mayBeSeen(visit) && SentPhoto.removeAll(visit.id)) {
+            ledger.note("client", DELETED, visit.id.toString());
+        }
+    }
+
+    /** A member of staff looked at one closely. */
+    void seen(UUID visitId, UUID by) {
+        ledger.note(by.toString(), SEEN, visitId.toString());
+    }
+}
