@@ -40,8 +40,7 @@ class BenchStruck {
 
     private OptionalLong proved(Form form, String field, Mistakes mistakes) {
         ProveAgain.Outcome proof = proveAgain.with(who.staff(), form.exact("password"));
-        OptionalLong seconds =
-            proof.pause().map(wait -> OptionalLong.of(wait.toSeconds() + 1)).orElse(OptionalLong.empty());
+        OptionalLong seconds = proof.seconds();
         mistakes.expect(proof.proved(), field,
             seconds.isPresent() ? say.strike_password_wait(seconds.getAsLong()) : say.strike_password_wrong());
         return seconds;

@@ -66,6 +66,11 @@ public class ConsentCopies {
             place -> sealed.sealPaper(signed.clientId(), place, Copy.of(text))).persist();
     }
 
+    /** Whether there is one, without opening it. */
+    public boolean has(SignedConsent signed, String language) {
+        return ConsentCopy.isKept(signed.id(), language);
+    }
+
     /** Empty where the client read that language, and for what was signed before copies were made. */
     public Optional<Copy> of(SignedConsent signed, String language) {
         return ConsentCopy.of(signed.id(), language).map(copy -> sealed.open(copy, Copy.class));

@@ -25,6 +25,10 @@ class ConsentCopy extends SealedRow {
         this.language = language;
     }
 
+    static boolean isKept(UUID consentId, String language) {
+        return count("consentId = ?1 and language = ?2", consentId, language) > 0;
+    }
+
     static Optional<ConsentCopy> of(UUID consentId, String language) {
         return find("consentId = ?1 and language = ?2", consentId, language).firstResultOptional();
     }

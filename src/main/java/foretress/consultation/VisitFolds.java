@@ -88,7 +88,7 @@ class VisitFolds {
         return consents.all(visit.id).stream()
             .map(c -> new Paper(c.versionNo(),
                 say.consultation_paper(c.versionNo(), time.dayAndTime(c.signedAt().atZone(visit.zone()))),
-                copies.of(c, language.getTag()).isPresent()))
+                copies.has(c, language.getTag())))
             .toList();
     }
 }

@@ -116,8 +116,8 @@ public class DecisionPages {
         Mistakes mistakes = checked.mistakes();
         if (checked.against() && mistakes.isEmpty()) {
             ProveAgain.Outcome proof = proveAgain.with(who.staff(), fields.exact("password"));
-            if (proof.pause().isPresent()) {
-                return wait(visit, now, form, proof.pause().get().toSeconds() + 1);
+            if (proof.seconds().isPresent()) {
+                return wait(visit, now, form, proof.seconds().getAsLong());
             }
             mistakes.expect(proof.proved(), "password", say.password_wrong());
         }

@@ -6,13 +6,19 @@ import jakarta.enterprise.event.Event;
 import jakarta.inject.Singleton;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /** Somebody signed in proves once more who they are before an act that must be theirs; slowed down by the sign-in's
  * own counter, which nobody outside it can run up (ASVS 7.5.3). */
 @Singleton
 public class ProveAgain {
     /** What came of it: proved, or not, or a wait before the next try. */
-    public record Outcome(boolean proved, Optional<Duration> pause) {}
+    public record Outcome(boolean proved, Optional<Duration> pause) {
+        /** Whole seconds until the next try, never too few; empty where nobody has to wait. */
+        public OptionalLong seconds() {
+            return pause.map(wait -> OptionalLong.of(wait.toSeconds() + 1)).orElse(OptionalLong.empty());
+        }
+    }
 
     private final Passwords passwords;
     private final RateLimiter brake;

@@ -101,8 +101,7 @@ public class SkinTestPages {
     /** A reaction taken away opens what it shut, so the owner proves once more who they are, as for going against a finding. */
     private OptionalLong proved(Form form, UUID entry, Mistakes mistakes) {
         ProveAgain.Outcome proof = proveAgain.with(who.staff(), form.exact("password"));
-        OptionalLong seconds =
-            proof.pause().map(wait -> OptionalLong.of(wait.toSeconds() + 1)).orElse(OptionalLong.empty());
+        OptionalLong seconds = proof.seconds();
         mistakes.expect(proof.proved(), "password-" + entry,
             seconds.isPresent() ? say.test_error_wait(seconds.getAsLong()) : say.test_error_password_wrong());
         return seconds;

@@ -81,8 +81,7 @@ public class ToldPages {
     /** A reaction taken away opens what it shut, so the owner proves once more who they are, as for going against a finding. */
     private OptionalLong proved(Form form, UUID telling, Mistakes mistakes) {
         ProveAgain.Outcome proof = proveAgain.with(who.staff(), form.exact("password"));
-        OptionalLong seconds =
-            proof.pause().map(wait -> OptionalLong.of(wait.toSeconds() + 1)).orElse(OptionalLong.empty());
+        OptionalLong seconds = proof.seconds();
         mistakes.expect(proof.proved(), "password-" + telling,
             seconds.isPresent() ? say.strike_wait(seconds.getAsLong()) : say.strike_password_wrong());
         return seconds;
