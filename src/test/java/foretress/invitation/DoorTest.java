@@ -333,6 +333,19 @@ class DoorTest {
         third.send("form[action=/code]", Map.of("code", fresh)).expect(422);
     }
 
+    @Test
+    @DisplayName("A27: a right code whose answer was lost on the way lets the same browser in when it is sent again")
+    void aRightCodeSentAgainLetsTheSameBrowserIn() {
+        make.is(visit, foretress.visit.State.ANSWERING);
+        Walker client = atTheDoor().send(born("3", "4", "1990")).open("/code").expect(200);
+        List<Map.Entry<String, String>> sent = new ArrayList<>(client.fields("form[action=/code]"));
+        sent.removeIf(field -> field.getKey().equals("code"));
+        sent.add(Map.entry("code", codeFromTheDesk()));
+        client.post("/code", sent).post("/code", sent);
+        assertThat(client.open("/answers/stop").expect(200).at()).isEqualTo("/answers/stop");
+        assertThat(client.addresses()).filteredOn("/answers"::equals).hasSizeGreaterThanOrEqualTo(2);
+    }
+
     private String codeFromTheDesk() {
         return salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=/code]", Map.of()).expect(200)
             .only(".clock").text();
