@@ -499,6 +499,8 @@ public interface ClientWords {
     @Message
     String page_offline();
     @Message
+    String page_waits();
+    @Message
     String language_choose();
     @Message
     String language_title();

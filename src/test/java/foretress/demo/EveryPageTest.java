@@ -234,7 +234,7 @@ class EveryPageTest {
                 continue;
             }
             if (step < 16 && page.locator("main input:not([type=hidden])").count() > 0) {
-                page.locator("main button.main").click();
+                press(page);
                 if (page.locator(".mistakes").count() > 0) {
                     look(page, 390);
                 }
@@ -245,10 +245,15 @@ class EveryPageTest {
             }
             if (page.url().equals(before)) {
                 page.evaluate(ANSWER);
-                page.locator("main button.main").click();
+                press(page);
                 assertThat(page.locator(".mistakes li").allTextContents()).as(before).isEmpty();
             }
         }
+    }
+
+    /** Waits for the page it leads to: a script may send the form first. */
+    private static void press(Page page) {
+        page.waitForNavigation(() -> page.locator("main button.main").click());
     }
 
     private void birthDate(Page page, UUID visit) {

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 
 /** A client with a phone who taps through the real pages and says "no" to everything, except where the test says otherwise. */
-final class Tapping {
+class Tapping {
     private static final List<String> AS_GOOD_AS_NO = List.of("no", "none", "never", "not-pregnant", "nothing");
 
     private final Page page;
@@ -34,7 +34,7 @@ final class Tapping {
     }
 
     Tapping enter(String link, String day, String month, String year) {
-        page.navigate(link);
+        open(link);
         page.locator("#day").fill(day);
         page.locator("#month").selectOption(month);
         page.locator("#year").fill(year);
@@ -53,8 +53,12 @@ final class Tapping {
         return this;
     }
 
+    void open(String address) {
+        page.navigate(address);
+    }
+
     /** Waits for the page that the tap leads to, which may have the same address. */
-    private void tap(String button) {
+    void tap(String button) {
         page.waitForNavigation(() -> page.locator(button).tap());
     }
 

@@ -94,7 +94,7 @@ class AftercareBrowserTest {
             sign(page, "same-day");
             large(page.locator("main label.slip"), 48);
             large(page.locator("main button.main"), 48);
-            page.locator("main button.main").click();
+            page.waitForNavigation(() -> page.locator("main button.main").click());
             assertThat(page.locator("h1").innerText()).isEqualTo("Thank you for telling us");
             page.locator("input[type=file]")
                 .setInputFiles(new FilePayload("skin.png", "image/png", picture(3000, 2000)));
