@@ -74,8 +74,10 @@ class BadLineTest {
         private int pages;
         private int reloads;
 
-        Patient(Page page) {
+        /** @param patience milliseconds until a page that does not come is loaded again; longer than the first two tries of a form */
+        Patient(Page page, int patience) {
             super(page, TOLD, at -> {});
+            page.setDefaultNavigationTimeout(patience);
         }
 
         @Override
@@ -150,7 +152,7 @@ class BadLineTest {
         UUID visit = invited();
         try (var line = new BadLine(base.getPort(), quality, seed);
             BrowserContext phone = browser.phone(line.address(), true)) {
-            var client = new Patient(phone.newPage());
+            var client = new Patient(phone.newPage(), quality.latencyMs() == 0 ? 7_000 : 30_000);
             long began = System.nanoTime();
             walks(client, knocking.link(visit));
             System.out.printf("%s, seed %d: %d pages, %d loaded again by hand, %d requests, broken %s, %d s%n",

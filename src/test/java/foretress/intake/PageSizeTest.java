@@ -78,11 +78,12 @@ class PageSizeTest {
         pages.addAll(answering.pages());
         pages.addAll(List.of("/answers/read-back", "/answers/sign"));
         try (BrowserContext phone = browser.phone(base.toString(), true)) {
-            phone.addCookies(client.cookies().entrySet().stream()
-                .map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
             Map<String, Integer> heavy = new LinkedHashMap<>();
             var scales = new Scales(phone.newPage());
+            phone.addCookies(List.of(new Cookie("language", language).setUrl(base.toString())));
             note(heavy, link, scales.cold(link), FIRST);
+            phone.addCookies(client.cookies().entrySet().stream()
+                .map(c -> new Cookie(c.getKey(), c.getValue()).setUrl(base.toString())).toList());
             for (String page : pages) {
                 note(heavy, page, scales.cold(page), COLD);
                 note(heavy, page + " again", scales.warm(page), WARM);
