@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @DisplayName("Closed forms of where hair has grown to, against plain sums over days and rests")
 class GrownTest {
     private static final Growth ONE_A_MONTH = new Growth(1, 1);
-    private static final int PARTS = 160;
+    private static final int PARTS = 80;
     private static final double LONG_REST = Reach.LONG_REST_MONTHS;
 
     /** The same chance as a sum: each day and each rest in the middle of its part. */
