@@ -3,9 +3,7 @@ package foretress.assessment;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
@@ -17,7 +15,6 @@ import java.util.function.ToIntFunction;
 final class LabelFacts {
     private final Asking asking;
     private final Lexicon lexicon;
-    private final Map<String, Lexicon.Label> labels = new HashMap<>();
 
     LabelFacts(Asking asking, Lexicon lexicon) {
         this.asking = asking;
@@ -39,7 +36,7 @@ final class LabelFacts {
     private Optional<Lexicon.Label> given(Question question) {
         return asking.answer(question).filter(Answer.Text.class::isInstance)
             .map(answer -> ((Answer.Text) answer).text())
-            .filter(text -> !text.isBlank()).map(text -> labels.computeIfAbsent(text, lexicon::label));
+            .filter(text -> !text.isBlank()).map(text -> lexicon.label(text));
     }
 
     FactValue metal(FactDef def) {

@@ -9,7 +9,6 @@ import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +40,6 @@ final class MedicineFacts {
     private final List<String> putOnSkin;
     /** What the lexicon says is asked once a line: many facts look at the same medicines. */
     private final Map<Answer.Medicines, List<Taken>> single = new IdentityHashMap<>();
-    private final Map<String, Lexicon.Line> lines = new HashMap<>();
 
     /** One name of a line, with what the line says of it and the classes it stands in. */
     private record Taken(Medicine line, ReadAs read, Set<String> classes) {
@@ -233,7 +231,7 @@ final class MedicineFacts {
     }
 
     private Lexicon.Line line(Medicine medicine) {
-        return lines.computeIfAbsent(medicine.name(), lexicon::line);
+        return lexicon.line(medicine.name());
     }
 
     private FactValue value(FactDef def, Function<Taken, Span> meaning) {

@@ -18,6 +18,7 @@ import foretress.vault.SealedJson;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
 import io.quarkus.arc.All;
+import io.quarkus.scheduler.Scheduled;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -50,6 +51,12 @@ public class Assessments {
         this.sealed = sealed;
         this.records = records;
         this.clock = clock;
+    }
+
+    /** No medicine's line and no label stays in memory for longer than until then. */
+    @Scheduled(every = "10m")
+    void forget() {
+        knowledge.forgetReadings();
     }
 
     /** Assesses now, without keeping. */

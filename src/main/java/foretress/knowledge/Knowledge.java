@@ -6,6 +6,7 @@ import foretress.assessment.HairTold;
 import foretress.assessment.Lexicon;
 import foretress.assessment.LookedUp;
 import foretress.assessment.Policy;
+import foretress.assessment.RecentReadings;
 import foretress.assessment.RuleSet;
 import foretress.assessment.Situation;
 import foretress.assessment.SkinTestDoubts;
@@ -32,13 +33,14 @@ public final class Knowledge {
     private final Ways ways;
     private final Map<String, Policy> policies;
     private final Map<String, Words> words;
-    private final KnownWords lexicon;
+    private final KnownWords known;
+    private final RecentReadings lexicon;
     private final FactFinder factFinder;
 
     Knowledge(Questionnaire questionnaire, List<Contradiction> contradictions, RuleSet ruleSet, Chemistries chemistries,
         List<String> aims, Ways ways,
         Map<String, Policy> policies, Map<String, Words> words,
-        KnownWords lexicon) {
+        KnownWords known) {
         this.questionnaire = questionnaire;
         this.contradictions = List.copyOf(contradictions);
         this.ruleSet = ruleSet;
@@ -47,7 +49,8 @@ public final class Knowledge {
         this.ways = ways;
         this.policies = Collections.unmodifiableMap(new LinkedHashMap<>(policies));
         this.words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
-        this.lexicon = lexicon;
+        this.known = known;
+        this.lexicon = new RecentReadings(known);
         this.factFinder = new FactFinder(ruleSet, lexicon);
     }
 
@@ -119,7 +122,7 @@ public final class Knowledge {
 
     /** Reads ingredient lists, with the place of every name. */
     public LabelLexicon labels() {
-        return lexicon.labels();
+        return known.labels();
     }
 
     /** Reads words as an assessment does, with medicines that staff have looked up. */
@@ -127,9 +130,14 @@ public final class Knowledge {
         return lexicon.with(lookedUp);
     }
 
+    /** Keeps nothing of what clients typed and was read until now, see {@link RecentReadings}. */
+    public void forgetReadings() {
+        lexicon.forget();
+    }
+
     /** Reads typed medicines, with class, effect and reason of every name. */
     public MedicineLexicon medicines() {
-        return lexicon.medicines();
+        return known.medicines();
     }
 
     /**

@@ -8,7 +8,7 @@ import foretress.assessment.FactDef;
 import foretress.assessment.FactFinder;
 import foretress.assessment.FactValue;
 import foretress.assessment.Facts;
-import foretress.assessment.Lexicon;
+import foretress.assessment.RecentReadings;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
 import foretress.assessment.Standing;
@@ -25,7 +25,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -48,7 +47,8 @@ class WholeClientsTest {
 
     private static final Knowledge KNOWLEDGE = Loaded.KNOWLEDGE;
     private static final FactFinder FACTS =
-        new FactFinder(KNOWLEDGE.ruleSet(), new Remembering(new KnownWords(KNOWLEDGE.labels(), KNOWLEDGE.medicines())));
+        new FactFinder(KNOWLEDGE.ruleSet(),
+            new RecentReadings(new KnownWords(KNOWLEDGE.labels(), KNOWLEDGE.medicines())));
     private static final BaseClient BASE = new BaseClient(KNOWLEDGE);
     private static final List<Question> UNSURE =
         KNOWLEDGE.questionnaire().questions().stream().filter(Question::unsure).toList();
@@ -237,35 +237,5 @@ class WholeClientsTest {
     private static boolean surely(Assessment assessment, String fact, String atLeast) {
         FactValue value = assessment.facts().get(fact);
         return value.best() >= value.classes().indexOf(atLeast);
-    }
-
-    /** A lexicon that reads the same few words once. */
-    private record Remembering(Lexicon from, Map<String, Set<String>> medicines, Map<String, List<String>> lines,
-        Map<String, Boolean> sure,
-        Map<String, Label> labels) implements Lexicon {
-        Remembering(Lexicon from) {
-            this(from, new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new ConcurrentHashMap<>(),
-                new ConcurrentHashMap<>());
-        }
-
-        @Override
-        public Set<String> medicine(String typed) {
-            return medicines.computeIfAbsent(typed, from::medicine);
-        }
-
-        @Override
-        public List<String> names(String typed) {
-            return lines.computeIfAbsent(typed, from::names);
-        }
-
-        @Override
-        public boolean isSure(String typed) {
-            return sure.computeIfAbsent(typed, from::isSure);
-        }
-
-        @Override
-        public Label label(String text) {
-            return labels.computeIfAbsent(text, from::label);
-        }
     }
 }
