@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -24,7 +25,7 @@ public final class Assessor {
     private Assessor() {}
 
     public static Assessment assess(RuleSet rules, Facts facts, List<Service> offered) {
-        List<Offer> offers = offered.stream().map(service -> Offer.of(rules, service)).toList();
+        Offers offers = Offers.of(rules, offered);
         List<Outcome> outcomes = outcomes(rules, facts);
         List<Finding> findings = new ArrayList<>();
         for (Outcome outcome : outcomes) {
@@ -32,7 +33,7 @@ public final class Assessor {
         }
         findings.sort(Comparator.comparing(Finding::weight).reversed());
         int unanswered = unanswered(facts);
-        List<Standing> standings = offers.stream().map(offer -> standing(offer, outcomes, unanswered)).toList();
+        List<Standing> standings = offers.all().stream().map(offer -> standing(offer, outcomes, unanswered)).toList();
         return new Assessment(rules.hash(), facts, Voices.heard(rules, facts, findings), standings);
     }
 
@@ -75,16 +76,35 @@ public final class Assessor {
         return new Standing(offer.service().id(), heaviest, deciding, notAsked.size(), unanswered);
     }
 
+    /**
+     * All services looked at.
+     *
+     * @param steps of any of them, each once
+     */
+    private record Offers(List<Offer> all, List<Weighed> steps) {
+        static Offers of(RuleSet rules, List<Service> offered) {
+            Map<Step, Weighed> steps = new LinkedHashMap<>();
+            for (Service service : offered) {
+                service.steps().forEach(step -> steps.computeIfAbsent(step, one -> Weighed.of(rules, one)));
+            }
+            return new Offers(offered.stream().map(service -> Offer.of(service, steps)).toList(),
+                List.copyOf(steps.values()));
+        }
+    }
+
     /** A service looked at, with what it uses and what each rule weighs on its steps. */
     private record Offer(Service service, Set<String> chemistries, List<Weighed> steps) {
-        static Offer of(RuleSet rules, Service service) {
-            return new Offer(service, service.chemistries(), service.steps().stream().map(step -> new Weighed(step.id(),
-                rules.weights(step, Truth.TRUE), rules.weights(step, Truth.UNKNOWN))).toList());
+        static Offer of(Service service, Map<Step, Weighed> steps) {
+            return new Offer(service, service.chemistries(), service.steps().stream().map(steps::get).toList());
         }
     }
 
     /** What every rule weighs on one step, by the rule's number: when it surely holds, and when it may. */
-    private record Weighed(String step, Weight[] surely, Weight[] perhaps) {}
+    private record Weighed(String step, Weight[] surely, Weight[] perhaps) {
+        static Weighed of(RuleSet rules, Step step) {
+            return new Weighed(step.id(), rules.weights(step, Truth.TRUE), rules.weights(step, Truth.UNKNOWN));
+        }
+    }
 
     /**
      * How one rule comes out.
@@ -153,7 +173,7 @@ public final class Assessor {
             return offer.steps().stream().anyMatch(step -> step.surely()[number] != Weight.NOTHING_FOUND);
         }
 
-        Optional<Finding> finding(List<Offer> offers) {
+        Optional<Finding> finding(Offers offers) {
             if (truth == Truth.FALSE) {
                 return Optional.empty();
             }
@@ -163,24 +183,27 @@ public final class Assessor {
             }
             List<FactValue> decided =
                 failed ? List.of() : rule.when().deciding(facts).stream().map(facts::get).toList();
-            return Optional.of(new Finding(rule.id(), Weight.heaviest(byStep.values()), byStep, causes(decided),
-                decided.stream().map(FactValue::fact).toList(), rule.demands(), rule.sources(), truth == Truth.UNKNOWN,
-                List.of(),
-                decided.stream().flatMap(value -> value.read().stream()).distinct().toList()));
+            return Optional.of(new Finding(rule.id(), Weight.heaviest(byStep.values()), byStep,
+                gathered(decided, FactValue::causes), decided.stream().map(FactValue::fact).toList(), rule.demands(),
+                rule.sources(), truth == Truth.UNKNOWN, List.of(), gathered(decided, FactValue::read)));
         }
 
-        private Map<String, Weight> byStep(List<Offer> offers) {
+        private Map<String, Weight> byStep(Offers offers) {
             Map<String, Weight> byStep = new LinkedHashMap<>();
-            for (Offer offer : offers) {
+            if (notAsked.isEmpty()) {
+                weigh(offers.steps(), byStep);
+                return byStep;
+            }
+            for (Offer offer : offers.all()) {
                 if (!waitsFor(offer)) {
-                    weigh(offer, byStep);
+                    weigh(offer.steps(), byStep);
                 }
             }
             return byStep;
         }
 
-        private void weigh(Offer offer, Map<String, Weight> byStep) {
-            for (Weighed step : offer.steps()) {
+        private void weigh(List<Weighed> steps, Map<String, Weight> byStep) {
+            for (Weighed step : steps) {
                 Weight weight = on(step);
                 if (weight != Weight.NOTHING_FOUND) {
                     byStep.putIfAbsent(step.step(), weight);
@@ -188,10 +211,11 @@ public final class Assessor {
             }
         }
 
-        private static List<String> causes(List<FactValue> decided) {
-            Set<String> causes = new LinkedHashSet<>();
-            decided.forEach(value -> causes.addAll(value.causes()));
-            return List.copyOf(causes);
+        /** Of all the facts, each once. */
+        private static <T> List<T> gathered(List<FactValue> decided, Function<FactValue, List<T>> each) {
+            Set<T> all = new LinkedHashSet<>();
+            decided.forEach(value -> all.addAll(each.apply(value)));
+            return List.copyOf(all);
         }
     }
 }

@@ -1,7 +1,6 @@
 package foretress.assessment;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -21,8 +20,8 @@ import java.util.Set;
 final class Voices {
     private final RuleSet rules;
     private final Facts facts;
-    /** By rule, for the findings whose words are not surely true: the facts they are about. */
-    private final Map<String, Set<String>> about = new HashMap<>();
+    /** By rule, for the findings whose words are not surely true: what may speak for them where it weighs as much. */
+    private final Map<String, List<Finding>> speakers = new HashMap<>();
     /** By rule; a rule has one finding. */
     private final Map<String, List<String>> silentOn = new HashMap<>();
 
@@ -38,10 +37,13 @@ final class Voices {
         if (untrue.isEmpty()) {
             return findings;
         }
-        untrue.forEach(finding -> voices.about.put(finding.ruleId(), voices.about(finding)));
+        Map<String, List<Finding>> byFact = new HashMap<>();
+        findings.forEach(finding -> finding.facts()
+            .forEach(fact -> byFact.computeIfAbsent(fact, one -> new ArrayList<>()).add(finding)));
+        untrue.forEach(finding -> voices.speakers.put(finding.ruleId(), voices.speakersFor(finding, byFact)));
         Set<String> steps = new LinkedHashSet<>();
         untrue.forEach(finding -> steps.addAll(finding.byStep().keySet()));
-        steps.forEach(step -> voices.hear(step, findings, untrue));
+        steps.forEach(step -> voices.hear(step, untrue));
         return findings.stream().map(voices::told).toList();
     }
 
@@ -50,24 +52,36 @@ final class Voices {
         return silent == null ? finding : finding.silentOn(silent);
     }
 
-    private void hear(String step, List<Finding> findings, List<Finding> untrue) {
-        List<Finding> speaking = new ArrayList<>(findings.stream()
-            .filter(f -> f.byStep().containsKey(step) && !about.containsKey(f.ruleId())).toList());
+    private void hear(String step, List<Finding> untrue) {
+        Set<String> heard = new HashSet<>();
         List<Finding> asked = untrue.stream().filter(f -> f.byStep().containsKey(step))
             .sorted(Comparator.comparing((Finding f) -> weight(f, step)).reversed()).toList();
         for (Finding finding : asked) {
-            if (speaking.stream().anyMatch(other -> speaksFor(other, finding, step))) {
+            if (spokenFor(finding, step, heard)) {
                 silentOn.computeIfAbsent(finding.ruleId(), rule -> new ArrayList<>()).add(step);
             } else {
-                speaking.add(finding);
+                heard.add(finding.ruleId());
             }
         }
     }
 
-    /** As heavy on this step, on the same fact, and as final: nobody goes against a final finding because another speaks. */
-    private boolean speaksFor(Finding other, Finding finding, String step) {
-        return weight(other, step).atLeast(weight(finding, step)) && onTheSame(other, finding)
-            && (lasting(other) || !lasting(finding));
+    /** @param heard those whose words are not surely true, and who speak on this step all the same */
+    private boolean spokenFor(Finding finding, String step, Set<String> heard) {
+        for (Finding other : speakers.get(finding.ruleId())) {
+            Weight weight = weight(other, step);
+            if (weight != null && weight.atLeast(weight(finding, step))
+                && (!speakers.containsKey(other.ruleId()) || heard.contains(other.ruleId()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** On the same fact, and as final: nobody goes against a final finding because another speaks. */
+    private List<Finding> speakersFor(Finding finding, Map<String, List<Finding>> byFact) {
+        boolean lasting = lasting(finding);
+        return about(finding).stream().flatMap(fact -> byFact.getOrDefault(fact, List.of()).stream())
+            .filter(other -> !lasting || lasting(other)).toList();
     }
 
     private boolean lasting(Finding finding) {
@@ -88,10 +102,6 @@ final class Voices {
         } catch (RuntimeException fault) {
             return false; // of a fact that could not be found nothing is sure
         }
-    }
-
-    private boolean onTheSame(Finding speaking, Finding finding) {
-        return !Collections.disjoint(speaking.facts(), about.get(finding.ruleId()));
     }
 
     private Set<String> about(Finding finding) {

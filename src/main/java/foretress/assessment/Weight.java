@@ -46,6 +46,10 @@ public enum Weight {
 
     /** The heaviest; nothing found when there are none. */
     public static Weight heaviest(Collection<Weight> weights) {
-        return weights.stream().reduce(NOTHING_FOUND, Weight::heavier);
+        Weight heaviest = NOTHING_FOUND;
+        for (Weight weight : weights) {
+            heaviest = heaviest.heavier(weight);
+        }
+        return heaviest;
     }
 }
