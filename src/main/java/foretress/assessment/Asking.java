@@ -4,7 +4,7 @@ import foretress.questionnaire.Answer;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,17 +19,13 @@ import java.util.Set;
 final class Asking {
     private final Situation situation;
     private final Map<String, Asked> asked = new HashMap<>();
-    private final Map<Kind, List<Question>> byKind = new EnumMap<>(Kind.class);
 
     Asking(Situation situation) {
         this.situation = situation;
-        for (Question question : situation.questionnaire().questions()) {
-            byKind.computeIfAbsent(question.kind(), kind -> new ArrayList<>(2)).add(question);
-        }
     }
 
     /** One question as it stands for this client; what is looked at again and again is found once. */
-    private final class Asked {
+    final class Asked {
         private final Question question;
         private final Optional<Answer> answer;
         private final List<String> codes;
@@ -59,6 +55,25 @@ final class Asking {
                 opened = opened.or(holds(Map.of(other.getKey(), other.getValue()), notPutIsWell));
             }
             return opened;
+        }
+
+        String id() {
+            return question.id();
+        }
+
+        /** Closed by an earlier answer that is known: it reads as its best class. */
+        private boolean closed() {
+            return opened == Truth.FALSE;
+        }
+
+        /** Neither answered nor closed. */
+        private boolean open() {
+            return answer.isEmpty() && !closed();
+        }
+
+        /** Answered, or still to be. */
+        boolean shown() {
+            return answer.isPresent() || put && !closed();
         }
 
         private boolean allPut(Map<String, List<String>> openings) {
@@ -93,7 +108,7 @@ final class Asking {
         }
     }
 
-    private Asked asked(String id) {
+    Asked asked(String id) {
         Asked known = asked.get(id);
         if (known == null) {
             known = new Asked(question(id));
@@ -119,15 +134,17 @@ final class Asking {
         return truth;
     }
 
-    /** Closed by an earlier answer that is known: it reads as its best class. */
-    boolean closed(Question question) {
-        return asked(question.id()).opened == Truth.FALSE;
+    List<Asked> asked(Collection<String> ids) {
+        List<Asked> all = new ArrayList<>(ids.size());
+        for (String id : ids) {
+            all.add(asked(id));
+        }
+        return all;
     }
 
-    /** Neither answered nor closed. */
-    boolean open(Question question) {
-        Asked here = asked(question.id());
-        return here.answer.isEmpty() && here.opened != Truth.FALSE;
+    /** Closed by an earlier answer that is known: it reads as its best class. */
+    boolean closed(Question question) {
+        return asked(question.id()).closed();
     }
 
     /** Whether the booked service has the question put, its openers included. */
@@ -136,22 +153,22 @@ final class Asking {
     }
 
     /** Those of the questions that were not put and are still open. */
-    List<NotAsked> notAsked(List<Question> questions) {
+    List<NotAsked> notAsked(List<Asked> questions) {
         List<NotAsked> notAsked = List.of();
-        for (Question question : questions) {
-            if (open(question) && !put(question)) {
-                notAsked = with(notAsked, new NotAsked(question.id(), needs(question)));
+        for (Asked one : questions) {
+            if (one.open() && !one.put) {
+                notAsked = with(notAsked, new NotAsked(one.id(), needs(one.question)));
             }
         }
         return notAsked;
     }
 
     /** Those of the questions that were put, are required and have no answer. */
-    List<String> unanswered(List<Question> questions) {
+    List<String> unanswered(List<Asked> questions) {
         List<String> unanswered = List.of();
-        for (Question question : questions) {
-            if (question.required() && open(question) && put(question)) {
-                unanswered = with(unanswered, question.id());
+        for (Asked one : questions) {
+            if (one.question.required() && one.open() && one.put) {
+                unanswered = with(unanswered, one.id());
             }
         }
         return unanswered;
@@ -165,9 +182,10 @@ final class Asking {
 
     /** The whole range of a fact that hangs on a question nobody answered, or answered with not knowing. */
     FactValue silent(FactDef def, Question question) {
-        boolean notPut = answer(question).isEmpty() && !put(question);
+        Asked here = asked(question.id());
+        boolean notPut = here.answer.isEmpty() && !here.put;
         return new FactValue(def.id(), def.classes(), 0, def.worst(), notPut ? 0 : def.worst(), List.of(question.id()),
-            notAsked(List.of(question)), unanswered(List.of(question)), List.of(), Optional.empty());
+            notAsked(List.of(here)), unanswered(List.of(here)), List.of(), Optional.empty());
     }
 
     Policy policy() {
@@ -184,7 +202,7 @@ final class Asking {
     }
 
     List<Question> ofKind(Kind kind) {
-        return byKind.getOrDefault(kind, List.of());
+        return situation.questionnaire().ofKind(kind);
     }
 
     private List<Set<String>> needs(Question question) {

@@ -38,7 +38,8 @@ public record FactDef(String id, List<String> classes, List<Row> rows, Optional<
         }
 
         boolean under(Policy set) {
-            return policy.entrySet().stream().allMatch(figure -> set.figure(figure.getKey()) >= figure.getValue());
+            return policy.isEmpty()
+                || policy.entrySet().stream().allMatch(figure -> set.figure(figure.getKey()) >= figure.getValue());
         }
     }
 

@@ -1,11 +1,13 @@
 package foretress.assessment;
 
+import foretress.assessment.Asking.Asked;
 import foretress.assessment.FactDef.Computation;
-import foretress.questionnaire.Question;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Finds every fact of one client. A fact that cannot be found is a fault in the facts, never a good class. */
 public final class FactFinder {
@@ -13,11 +15,21 @@ public final class FactFinder {
     private final Lexicon lexicon;
     /** By fact: the questions its rows look at, in order. */
     private final Map<String, List<String>> read = new HashMap<>();
+    /** By the skin test that they hide a reaction to. */
+    private final Map<Computation, Masks> masks = new IdentityHashMap<>();
+    /** Classes of medicines that work where they are put on the skin, and not through the body. */
+    private final List<String> putOnSkin;
 
     public FactFinder(RuleSet rules, Lexicon lexicon) {
         this.rules = rules;
         this.lexicon = lexicon;
         rules.facts().forEach(def -> read.put(def.id(), read(def)));
+        computed(ComputedAs.SKIN_TEST).forEach(how -> masks.put(how, Masks.of(rules, how)));
+        putOnSkin = computed(ComputedAs.SKIN_STEROID).flatMap(how -> how.of().stream()).toList();
+    }
+
+    private Stream<Computation> computed(ComputedAs as) {
+        return rules.facts().stream().flatMap(def -> def.computation().stream()).filter(how -> how.as() == as);
     }
 
     private static List<String> read(FactDef def) {
@@ -45,7 +57,7 @@ public final class FactFinder {
             age = new AgeFact(situation);
             labels = new LabelFacts(asking, lexicon);
             hair = new HairFacts(situation, asking, new HairTold(situation, asking, rules.treatments(), labels));
-            medicines = new MedicineFacts(asking, lexicon.with(situation.lookedUp()), putOnSkin());
+            medicines = new MedicineFacts(asking, lexicon.with(situation.lookedUp()), putOnSkin);
             tests = new TestFacts(situation, asking);
         }
 
@@ -106,14 +118,8 @@ public final class FactFinder {
         }
 
         /** When something happened since a test is asked of nobody else's account: left open, it is missing here. */
-        private List<Question> dates(Computation how) {
-            return how.overtakenBy().stream().flatMap(event -> event.dated().stream()).map(asking::question).toList();
-        }
-
-        /** Classes of medicines that work where they are put on the skin, and not through the body. */
-        private List<String> putOnSkin() {
-            return rules.facts().stream().flatMap(def -> def.computation().stream())
-                .filter(how -> how.as() == ComputedAs.SKIN_STEROID).flatMap(how -> how.of().stream()).toList();
+        private List<Asked> dates(Computation how) {
+            return how.overtakenBy().stream().flatMap(event -> event.dated().stream()).map(asking::asked).toList();
         }
 
         private FactValue policyAllows(FactDef def, Computation how) {
@@ -123,7 +129,7 @@ public final class FactFinder {
 
         /** A fact named beside the skin test voids a negative one while it may have its worst class. */
         private List<String> maskingNow(Computation how) {
-            return new Masks(rules, how).now(id -> value(rules.fact(id).orElseThrow()));
+            return masks.get(how).now(id -> value(rules.fact(id).orElseThrow()));
         }
     }
 }

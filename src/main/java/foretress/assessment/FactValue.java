@@ -1,8 +1,9 @@
 package foretress.assessment;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 
 /**
  * What is known of a fact: it lies somewhere from its best to its worst class, both included.
@@ -91,7 +92,12 @@ public record FactValue(String fact, List<String> classes, int best, int worst, 
     }
 
     private static <T> List<T> joined(List<T> some, List<T> more) {
-        return Stream.concat(some.stream(), more.stream()).distinct().toList();
+        if (more.isEmpty() && some.size() < 2) {
+            return some;
+        }
+        Set<T> all = new LinkedHashSet<>(some);
+        all.addAll(more);
+        return List.copyOf(all);
     }
 
     public boolean isKnown() {

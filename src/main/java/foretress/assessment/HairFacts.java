@@ -1,5 +1,6 @@
 package foretress.assessment;
 
+import foretress.assessment.Asking.Asked;
 import foretress.assessment.HairTold.Done;
 import foretress.assessment.HairTold.Sureness;
 import foretress.hair.Lane;
@@ -8,7 +9,6 @@ import foretress.hair.Treatment;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -44,12 +44,13 @@ final class HairFacts {
     }
 
     FactValue length(FactDef def) {
-        List<Question> questions = asking.ofKind(Kind.HAIR_LENGTH);
+        List<String> questions = ids(Kind.HAIR_LENGTH);
+        List<Asked> asked = asking.asked(questions);
         boolean known = told.length().cm().isPresent();
         int ordinal = told.length().measured() ? 0 : known ? 1 : 2;
         return new FactValue(def.id(), def.classes(), ordinal, ordinal, ordinal,
-            questions.stream().map(Question::id).toList(),
-            known ? List.of() : asking.notAsked(questions), known ? List.of() : asking.unanswered(questions), List.of(),
+            questions,
+            known ? List.of() : asking.notAsked(asked), known ? List.of() : asking.unanswered(asked), List.of(),
             Optional.empty());
     }
 
@@ -121,36 +122,45 @@ final class HairFacts {
         int best = NONE;
         int worst = NONE;
         int worstAsked = NONE;
-        for (Done done : told.done()) {
-            int ordinal = how.of().contains(done.what()) ? classOf.applyAsInt(done) : NONE;
-            best = done.sureness() == Sureness.SURE ? Math.max(best, ordinal) : best;
-            worst = Math.max(worst, ordinal);
-            worstAsked = done.sureness() == Sureness.NOT_ASKED ? worstAsked : Math.max(worstAsked, ordinal);
+        List<Done> all = told.done().stream().filter(done -> how.of().contains(done.what())).toList();
+        int[] ordinals = all.stream().mapToInt(classOf).toArray();
+        for (int i = 0; i < ordinals.length; i++) {
+            Sureness sureness = all.get(i).sureness();
+            best = sureness == Sureness.SURE ? Math.max(best, ordinals[i]) : best;
+            worst = Math.max(worst, ordinals[i]);
+            worstAsked = sureness == Sureness.NOT_ASKED ? worstAsked : Math.max(worstAsked, ordinals[i]);
         }
-        List<Question> read = read(how);
-        return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(how, classOf, worst),
-            asking.notAsked(read),
-            asking.unanswered(read), List.of(), Optional.empty());
+        Set<String> read = read(how);
+        List<Asked> asked = asking.asked(read);
+        return new FactValue(def.id(), def.classes(), best, worst, worstAsked,
+            worst == NONE ? List.copyOf(read) : causes(all, ordinals, worst), asking.notAsked(asked),
+            asking.unanswered(asked), List.of(), Optional.empty());
     }
 
-    private List<String> causes(FactDef.Computation how, ToIntFunction<Done> classOf, int worst) {
+    private List<String> causes(List<Done> all, int[] ordinals, int worst) {
         Set<String> causes = new LinkedHashSet<>();
-        if (worst == NONE) {
-            read(how).forEach(q -> causes.add(q.id()));
-            return List.copyOf(causes);
+        for (int i = 0; i < ordinals.length; i++) {
+            if (ordinals[i] == worst) {
+                causes.addAll(all.get(i).causes());
+            }
         }
-        told.done().stream().filter(d -> how.of().contains(d.what()) && classOf.applyAsInt(d) == worst)
-            .forEach(d -> causes.addAll(d.causes()));
         asking.ofKind(Kind.HAIR_LENGTH).stream().filter(q -> asking.answer(q).isPresent())
             .forEach(q -> causes.add(q.id()));
         return List.copyOf(causes);
     }
 
     /** The list of treatments, and the cues for what is looked for. */
-    private List<Question> read(FactDef.Computation how) {
-        List<Question> read = new ArrayList<>(asking.ofKind(Kind.TREATMENTS));
-        told.cues().stream().filter(cue -> how.of().contains(cue.what()))
-            .forEach(cue -> cue.when().keySet().forEach(id -> read.add(asking.question(id))));
-        return read.stream().distinct().toList();
+    private Set<String> read(FactDef.Computation how) {
+        Set<String> read = new LinkedHashSet<>(ids(Kind.TREATMENTS));
+        for (Cue cue : told.cues()) {
+            if (how.of().contains(cue.what())) {
+                read.addAll(cue.when().keySet());
+            }
+        }
+        return read;
+    }
+
+    private List<String> ids(Kind kind) {
+        return asking.ofKind(kind).stream().map(Question::id).toList();
     }
 }

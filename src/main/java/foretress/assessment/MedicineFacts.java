@@ -10,12 +10,12 @@ import foretress.questionnaire.Question.Kind;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * What the medicines mean. How much, by which way and when last taken may not be known; then the reading is the one that
@@ -227,7 +227,7 @@ final class MedicineFacts {
     /** Asked of the whole line, for what is said around a name ("stopped", "not on") is something to ask about too. */
     FactValue notRecognised(FactDef def) {
         return value(def, Answer.Medicines::list, line -> line(line).sure() ? Span.NONE : Span.exactly(1),
-            line -> line(line).names().stream().map(Lexicon.Named::read));
+            line -> line(line).names().stream().map(Lexicon.Named::read).toList());
     }
 
     private Lexicon.Line line(Medicine medicine) {
@@ -236,11 +236,11 @@ final class MedicineFacts {
 
     private FactValue value(FactDef def, Function<Taken, Span> meaning) {
         return value(def, medicines -> single.computeIfAbsent(medicines, this::oneByOne), meaning,
-            medicine -> Stream.of(medicine.read()));
+            medicine -> List.of(medicine.read()));
     }
 
     private <T> FactValue value(FactDef def, Function<Answer.Medicines, List<T>> parts, Function<T, Span> meaning,
-        Function<T, Stream<ReadAs>> words) {
+        Function<T, List<ReadAs>> words) {
         List<Question> questions = asking.ofKind(Kind.MEDICINES);
         FactValue value = FactValue.known(def, 0, List.of());
         for (Question question : questions) {
@@ -252,15 +252,23 @@ final class MedicineFacts {
 
     private <T> FactValue said(FactDef def, Question question, Function<Answer.Medicines, List<T>> parts,
         Function<T, Span> meaning,
-        Function<T, Stream<ReadAs>> words) {
+        Function<T, List<ReadAs>> words) {
         Optional<Answer> answer = asking.answer(question);
         List<String> cause = List.of(question.id());
         if (answer.isPresent() && answer.get() instanceof Answer.Medicines medicines) {
             List<T> list = parts.apply(medicines);
-            Span span = list.stream().map(meaning).reduce(Span.NONE, Span::heavier);
-            return FactValue.between(def, span.best(), span.worst(), cause)
-                .reading(span.worst() == 0 ? List.of() : list.stream()
-                    .filter(part -> meaning.apply(part).worst() == span.worst()).flatMap(words).distinct().toList());
+            List<Span> spans = list.stream().map(meaning).toList();
+            Span span = Span.NONE;
+            for (Span one : spans) {
+                span = span.heavier(one);
+            }
+            Set<ReadAs> read = new LinkedHashSet<>();
+            for (int i = 0; i < list.size() && span.worst() > 0; i++) {
+                if (spans.get(i).worst() == span.worst()) {
+                    read.addAll(words.apply(list.get(i)));
+                }
+            }
+            return FactValue.between(def, span.best(), span.worst(), cause).reading(List.copyOf(read));
         }
         return asking.silent(def, question);
     }

@@ -1,6 +1,6 @@
 package foretress.assessment;
 
-import foretress.questionnaire.Question;
+import foretress.assessment.Asking.Asked;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -33,29 +33,32 @@ final class RowFacts {
                     asking.holds(row.when(), true) == Truth.FALSE ? worstAsked : Math.max(worstAsked, row.ordinal());
             }
         }
-        List<Question> questions = read.stream().map(asking::question).toList();
-        return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(def, worst, read),
+        List<Asked> questions = asking.asked(read);
+        return new FactValue(def.id(), def.classes(), best, worst, worstAsked, causes(def, worst, questions),
             asking.notAsked(questions),
             asking.unanswered(questions), List.of(), Optional.empty());
     }
 
     /** The questions of the rows that give the worst class, or of all rows when none does. */
-    private List<String> causes(FactDef def, int worst, List<String> read) {
-        if (worst == 0) {
-            return read.stream().filter(this::shown).toList();
-        }
+    private List<String> causes(FactDef def, int worst, List<Asked> read) {
         Set<String> causes = new LinkedHashSet<>();
+        if (worst == 0) {
+            shown(read, causes);
+        }
         for (FactDef.Row row : def.rows()) {
-            if (row.ordinal() == worst && row.under(asking.policy())
+            if (worst > 0 && row.ordinal() == worst && row.under(asking.policy())
                 && asking.holds(row.when(), false) != Truth.FALSE) {
-                row.when().keySet().stream().filter(this::shown).forEach(causes::add);
+                shown(asking.asked(row.when().keySet()), causes);
             }
         }
         return List.copyOf(causes);
     }
 
-    private boolean shown(String id) {
-        Question question = asking.question(id);
-        return asking.answer(question).isPresent() || asking.put(question) && !asking.closed(question);
+    private static void shown(List<Asked> questions, Set<String> causes) {
+        for (Asked question : questions) {
+            if (question.shown()) {
+                causes.add(question.id());
+            }
+        }
     }
 }

@@ -28,7 +28,7 @@ public final class SkinTestDoubts {
         skinTest = rules.facts().stream().flatMap(def -> def.computation().stream())
             .filter(how -> how.as() == ComputedAs.SKIN_TEST)
             .findFirst().orElseThrow(() -> new IllegalArgumentException("no fact is computed as a skin test"));
-        masks = new Masks(rules, skinTest);
+        masks = Masks.of(rules, skinTest);
     }
 
     /** Facts that hide a reaction at this moment, or may for all that was said. */

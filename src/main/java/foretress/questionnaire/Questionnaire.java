@@ -7,11 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** All topics in the order they are asked, and which of their questions are put to whom. */
 public final class Questionnaire {
     private final List<Topic> topics;
     private final Map<String, Question> byId = new LinkedHashMap<>();
+    private final List<Question> questions;
+    private final Map<Question.Kind, List<Question>> byKind;
 
     public Questionnaire(List<Topic> topics) {
         this.topics = List.copyOf(topics);
@@ -22,6 +25,8 @@ public final class Questionnaire {
                 }
             }
         }
+        this.questions = List.copyOf(byId.values());
+        this.byKind = questions.stream().collect(Collectors.groupingBy(Question::kind));
     }
 
     public List<Topic> topics() {
@@ -29,7 +34,12 @@ public final class Questionnaire {
     }
 
     public List<Question> questions() {
-        return List.copyOf(byId.values());
+        return questions;
+    }
+
+    /** All of a kind, in their order. */
+    public List<Question> ofKind(Question.Kind kind) {
+        return byKind.getOrDefault(kind, List.of());
     }
 
     public Optional<Question> question(String id) {
