@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 
 /** How hard a text is to read, by each language's own formula. Syllables are counted by rule, so the last decimals are soft. */
 final class ReadingAge {
-    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}'’-]*");
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N}'’\u2011-]*");
     private static final Pattern ENGLISH_VOWELS = Pattern.compile("[aeiouy]+");
     private static final Pattern SPANISH_SYLLABLE = Pattern.compile("[iuü]?(?:[aeoáéó])[iuy]?|[íú]|[iuü]+");
 
