@@ -70,8 +70,8 @@ public class ClosingView {
         var strand = new Ask("strand", say.strand(), say.strand_aside(),
             options(StrandTrial.values(), StrandTrial::code, said::strandTest, chosen(form.strandTest())));
         var wrong = new Ask("wrong", say.wrong(), say.wrong_aside(),
-            List.of(new Option("no", say.wrong_no(), form.wrong().said() == Wrong.Said.NO),
-                new Option("yes", say.wrong_yes(), form.wrong().happened())));
+            List.of(new Option("yes", say.wrong_yes(), form.wrong().happened()),
+                new Option("no", say.wrong_no(), form.wrong().said() == Wrong.Said.NO)));
         var when =
             new Ask("wrong-when", say.wrong_when(), "",
                 options(Showed.values(), Showed::code, said::when, chosen(form.wrong().when())));

@@ -173,6 +173,13 @@ class QuestionnaireTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("questions")
+    void noStandsAfterEverythingElse(Question question) {
+        question.options().stream().filter(Question.NOES::contains)
+            .forEach(no -> assertThat(question.options()).last().isEqualTo(no));
+    }
+
     @Test
     void skinScalpMedicinesReactionsAndTattoosAreAskedAgainOnTheDay() {
         for (String id : List.of("scalp-today", "skin-today", "medicines", "colour-reaction", "tint-reaction",

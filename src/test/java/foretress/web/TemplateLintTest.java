@@ -29,6 +29,10 @@ class TemplateLintTest {
     private static final Pattern ELSEWHERE = Pattern.compile("(?i)(?:src|href|action)\\s*=\\s*[\"']?(?:https?:)?//");
     private static final Pattern SPOKEN =
         Pattern.compile("(?<=[\\s\"])(?:aria-label|alt|title|placeholder|summary)=\"([^\"]*)\"");
+    /** A "no" after which another choice of the same group follows, apart from "don't know" and "rather not say". */
+    private static final Pattern NO_BEFORE_YES =
+        Pattern.compile("(?s)\\{#choice [^{}]*value=\"(?:no|none)\"(?:(?!\\{/choices}).)*?"
+            + "\\{#choice [^{}]*value=(?!\"(?:unknown|dont-know|none)\"|slip\\.code)");
     private static final Pattern PHYSICAL = Pattern.compile(
         "(?m)(?:^|[;{\\s])(?:(?:margin|padding|border|scroll-margin|scroll-padding)-(?:left|right)|left|right|(?:text-align|clear|float)\\s*:\\s*(?:left|right))\\b\\s*[:;}]?");
 
@@ -54,6 +58,24 @@ class TemplateLintTest {
     @DisplayName("A29: words stand in the bundles, in every language, never in a template")
     void noWordStandsInATemplate(Path template) throws IOException {
         assertThat(hardCoded(stripped(template))).as("%s", template).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("templates")
+    @DisplayName("yes stands before no on every page: after \"no\" and \"none\" come only those who cannot or will not say")
+    void yesStandsBeforeNo(Path template) throws IOException {
+        assertThat(NO_BEFORE_YES.matcher(stripped(template)).results().map(m -> m.group()).toList())
+            .as("%s", template).isEmpty();
+    }
+
+    @Test
+    void aPlantedNoBeforeYesIsFound() {
+        String no = "{#choices}{#choice name=a value=\"none\" label=say:list_no /}\n",
+            unsaid = "{#for slip in q.unsaid}{#choice name=a value=slip.code label=slip.label /}{/for}",
+            end = "{/choices}";
+        assertThat(NO_BEFORE_YES.matcher(no + "{#choice name=a value=\"some\" label=say:list_yes /}" + end).find())
+            .isTrue();
+        assertThat(NO_BEFORE_YES.matcher(no + unsaid + end).find()).isFalse();
     }
 
     @ParameterizedTest
