@@ -67,7 +67,8 @@ class CardPaper {
         if (!card.merged().isEmpty()) {
             corner.add(card.merged());
         }
-        return new RecordText("en", title, salon.name, salon.address + ", " + salon.town, corner, card.client(),
+        return new RecordText(text.locale().getLanguage(), title, salon.name, salon.address + ", " + salon.town, corner,
+            card.client(),
             say.foot(card.client(), text.day(now.atZone(salon.zoneId()).toLocalDate())),
             say.page_of("{page}", "{pages}"), particulars, sections);
     }

@@ -24,7 +24,7 @@ import foretress.visit.Moments;
 import foretress.visit.State;
 import foretress.visit.When;
 import foretress.web.DateWords;
-import foretress.web.Language;
+import foretress.web.StaffLanguage;
 import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
@@ -32,6 +32,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -42,14 +43,15 @@ class CardText {
 
     private final Knowledge knowledge;
     private final Menu menu;
-    private final Language language;
+    private final StaffLanguage language;
     private final StylistWords stylist;
     private final SkinWords skin;
     private final CardWords say;
     private final ClosingSaid closing;
     private final Moments moments;
 
-    CardText(Knowledge knowledge, Menu menu, Language language, StylistWords stylist, SkinWords skin, CardWords say,
+    CardText(Knowledge knowledge, Menu menu, StaffLanguage language, StylistWords stylist, SkinWords skin,
+        CardWords say,
         ClosingSaid closing, Moments moments) {
         this.moments = moments;
         this.knowledge = knowledge;
@@ -62,7 +64,7 @@ class CardText {
     }
 
     Words words() {
-        return knowledge.words(language.getTag());
+        return knowledge.words(language.tag());
     }
 
     When when() {
@@ -75,11 +77,19 @@ class CardText {
 
     /** A moment with its year: a card is read years later. */
     String moment(Instant at) {
-        return DateWords.ENGLISH.dateAndHour(at.atZone(Salon.the().zoneId()));
+        return dates().dateAndHour(at.atZone(Salon.the().zoneId()));
     }
 
     String day(LocalDate day) {
-        return DateWords.ENGLISH.date(day);
+        return dates().date(day);
+    }
+
+    Locale locale() {
+        return language.locale();
+    }
+
+    private DateWords dates() {
+        return language.dates();
     }
 
     String service(String id) {

@@ -96,7 +96,7 @@ class Cards {
         return List.of(new Line(say.born(), client.birthDate().map(text::day).orElseGet(say::not_on_file)),
             new Line(say.phone(), client.phone().orElseGet(say::not_on_file)),
             new Line(say.email(), client.email().orElseGet(say::not_on_file)),
-            new Line(say.language(), Locale.forLanguageTag(client.language).getDisplayLanguage(Locale.ENGLISH)),
+            new Line(say.language(), Locale.forLanguageTag(client.language).getDisplayLanguage(text.locale())),
             new Line(say.file_since(), text.day(client.createdAt.atZone(text.when().zone()).toLocalDate())));
     }
 

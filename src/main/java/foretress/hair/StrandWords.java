@@ -46,8 +46,10 @@ public record StrandWords(Locale locale, UnaryOperator<String> word) {
         return number(cm) + "\u00a0" + say("strand-cm");
     }
 
+    /** With the language's own decimal sign, in Western digits like every other number on the page. */
     String number(double cm) {
-        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        NumberFormat format = NumberFormat.getNumberInstance(
+            new Locale.Builder().setLocale(locale).setUnicodeLocaleKeyword("nu", "latn").build());
         format.setMaximumFractionDigits(1);
         return format.format(cm);
     }

@@ -7,12 +7,10 @@ import java.util.Locale;
 
 /**
  * Days, months and hours in words of one language and country. The month is always a word, so that no day is taken for a month. Every
- * page, letter and paper says its dates through it; which language and how near the reader is to it is theirs to know.
+ * page, letter and paper says its dates through it; which language and how near the reader is to it is theirs to know. Digits are Western in
+ * every language, as in what is typed.
  */
 public record DateWords(Locale locale) {
-    /** The staff's own language where a text is in no other. */
-    public static final DateWords ENGLISH = new DateWords(Locale.ENGLISH);
-
     /** "Thursday 11 June". */
     public String weekday(TemporalAccessor day) {
         return say("EEEE d MMMM", day);
@@ -35,7 +33,7 @@ public record DateWords(Locale locale) {
 
     /** "June 2026". */
     public String month(TemporalAccessor month) {
-        return say("MMMM uuuu", month);
+        return say("LLLL uuuu", month);
     }
 
     /** "14:00". */
@@ -63,7 +61,16 @@ public record DateWords(Locale locale) {
     }
 
     private String say(String pattern, TemporalAccessor when) {
-        return DateTimeFormatter.ofPattern(pattern, locale).format(when);
+        return DateTimeFormatter.ofPattern(joined(pattern), locale).format(when);
+    }
+
+    /** What a language puts between day, month and year (CLDR, availableFormats MMMMd, yMMMM and yMMMMd). */
+    private String joined(String pattern) {
+        return switch (locale.getLanguage()) {
+            case "es" -> pattern.replace("d MMMM", "d 'de' MMMM").replaceAll("(?<=MMMM|LLLL) (?=uuuu)", " 'de' ");
+            case "vi" -> pattern.replace("LLLL", "MMMM").replace("MMMM uuuu", "MMMM 'năm' uuuu");
+            default -> pattern;
+        };
     }
 
     private String say(FormatStyle style, TemporalAccessor day) {
