@@ -44,6 +44,10 @@ final class WalkLength {
         return words;
     }
 
+    int letters() {
+        return said.stream().mapToInt(page -> (int) LETTER.matcher(page).results().count()).sum();
+    }
+
     /** The words themselves, a line a page. */
     String said() {
         return String.join("\n", said);
