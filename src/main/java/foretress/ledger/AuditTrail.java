@@ -12,10 +12,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import javax.sql.DataSource;
 
 /** Reads the audit chain, some of it at a time, the newest first. */
@@ -29,12 +29,12 @@ public class AuditTrail {
      *
      * @param subjects records, by their pseudonyms; empty for every record
      * @param actor a staff id, "client", "nobody" or "server"
-     * @param act words that stand in the act
+     * @param acts what was done, word for word, one of them; empty for everything
      * @param from the first moment
      * @param until the first moment that is too late
      */
-    public record Asked(Optional<Set<String>> subjects, Optional<String> actor, Optional<String> act,
-        Optional<Instant> from, Optional<Instant> until) {}
+    public record Asked(Optional<Set<String>> subjects, Optional<String> actor,
+        Optional<Set<String>> acts, Optional<Instant> from, Optional<Instant> until) {}
 
     /** @param subject pseudonym of the record it was done to; blank for none */
     public record Line(long number, Instant at, String actor, String what, String subject) {}
@@ -57,7 +57,7 @@ public class AuditTrail {
 
     /** @param page counted from 0 */
     public Found find(Asked asked, int page) {
-        if (asked.subjects().filter(Collection::isEmpty).isPresent()) {
+        if (Stream.of(asked.subjects(), asked.acts()).anyMatch(some -> some.filter(Collection::isEmpty).isPresent())) {
             return new Found(List.of(), false);
         }
         List<Object> values = new ArrayList<>();
@@ -69,13 +69,9 @@ public class AuditTrail {
 
     private static String where(Asked asked, List<Object> values) {
         List<String> all = new ArrayList<>();
-        asked.subjects().ifPresent(subjects -> {
-            all.add("subject in (" + String.join(", ", Collections.nCopies(subjects.size(), "?")) + ")");
-            values.addAll(new TreeSet<>(subjects));
-        });
+        asked.subjects().ifPresent(subjects -> in(all, values, "subject", subjects));
         asked.actor().ifPresent(actor -> add(all, values, "actor = ?", actor));
-        asked.act().ifPresent(act -> add(all, values, "lower(what) like ? escape '!'",
-            "%" + act.toLowerCase(Locale.ROOT).replaceAll("[!%_]", "!$0") + "%"));
+        asked.acts().ifPresent(acts -> in(all, values, "what", acts));
         asked.from()
             .ifPresent(from -> add(all, values, "noted_at >= ?", OffsetDateTime.ofInstant(from, ZoneOffset.UTC)));
         asked.until()
@@ -83,9 +79,29 @@ public class AuditTrail {
         return all.isEmpty() ? "" : " where " + String.join(" and ", all);
     }
 
+    private static void in(List<String> all, List<Object> values, String column, Set<String> some) {
+        all.add(column + " in (" + String.join(", ", Collections.nCopies(some.size(), "?")) + ")");
+        values.addAll(new TreeSet<>(some));
+    }
+
     private static void add(List<String> all, List<Object> values, String condition, Object value) {
         all.add(condition);
         values.add(value);
+    }
+
+    /** Everything that was ever done here, each once. */
+    public Set<String> acts() {
+        try (Connection connection = store.getConnection();
+            PreparedStatement select = connection.prepareStatement("select distinct what from ledger_entry");
+            ResultSet rows = select.executeQuery()) {
+            Set<String> acts = new TreeSet<>();
+            while (rows.next()) {
+                acts.add(rows.getString(1));
+            }
+            return acts;
+        } catch (SQLException e) {
+            throw new IllegalStateException("the audit chain could not be read", e);
+        }
     }
 
     private List<Line> read(String sql, List<Object> values) {

@@ -43,10 +43,12 @@ class OwnerTrail {
     private final AuditTrail trail;
     private final Clients clients;
     private final Visits visits;
+    private final Acts acts;
     private final OwnerWords say;
 
-    OwnerTrail(AuditTrail trail, Clients clients, Visits visits, OwnerWords say) {
+    OwnerTrail(AuditTrail trail, Clients clients, Visits visits, Acts acts, OwnerWords say) {
         this.trail = trail;
+        this.acts = acts;
         this.clients = clients;
         this.visits = visits;
         this.say = say;
@@ -56,7 +58,8 @@ class OwnerTrail {
         int page = page(asked.page());
         Map<String, String> behind = behind();
         AuditTrail.Found found =
-            trail.find(new AuditTrail.Asked(subjects(asked.client()), some(asked.person()), some(asked.act()),
+            trail.find(new AuditTrail.Asked(subjects(asked.client()), some(asked.person()),
+                some(asked.act()).map(typed -> acts.meant(typed, trail.acts())),
                 start(asked.from(), zone, 0), start(asked.until(), zone, 1)), page);
         return new Shown(asked, choices(asked, people),
             found.lines().stream().map(line -> row(line, people, behind, zone)).toList(),
@@ -64,7 +67,8 @@ class OwnerTrail {
     }
 
     private Row row(AuditTrail.Line line, OwnerText.People people, Map<String, String> behind, ZoneId zone) {
-        return new Row(line.number(), line.at().atZone(zone).format(MOMENT), actor(line.actor(), people), line.what(),
+        return new Row(line.number(), line.at().atZone(zone).format(MOMENT), actor(line.actor(), people),
+            acts.said(line.what()),
             behind.getOrDefault(line.subject(), ""));
     }
 
