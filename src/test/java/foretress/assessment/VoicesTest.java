@@ -129,6 +129,14 @@ class VoicesTest {
     }
 
     @Test
+    void whatDoesNotTouchAStepIsNotHeardThere() {
+        Rule lighter = rule("lighter", ANY, false, Optional.of(TRACE), "persulfate", NOTE);
+        Assessment found = assess(metal(2, 2), lighter, traces(TEST_FIRST), suspected(RESTRICTS));
+        assertThat(found.finding("lighter").orElseThrow().silentOn()).containsExactly("lighten");
+        assertThat(spoken(found)).containsExactlyInAnyOrder("traces", "suspected");
+    }
+
+    @Test
     void whatCouldNotBeAssessedSpeaksOfThatAndOfAFactNobodyFoundNothingIsSure() {
         Condition missing = new Compare("no such fact", Op.EQUAL, "x", 0);
         Assessment failed = assess(metal(2, 2),

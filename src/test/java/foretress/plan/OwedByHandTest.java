@@ -53,10 +53,20 @@ class OwedByHandTest {
     private static final FactDef METAL =
         computed("metal", ComputedAs.METAL_TEST, "negative", "not-done", "nothing", "positive");
 
+    private static final FactDef WORD = new FactDef("word", List.of("with-care", "not-asked", "advised-against"),
+        List.of(), Optional.of(new FactDef.Computation(ComputedAs.MEDICAL_ADVICE, List.of("reaction"),
+            Optional.empty(), Optional.empty())));
+
     private static final Rule SKIN_FIRST = rule("skin-first", SKIN, TEST_FIRST, 0, "skin-test");
     private static final Rule NOT_OVER_METAL = rule("not-over-metal", METAL, PREVENTS, 0, "incompatibility-test");
     private static final Rule NEVER_AFTER_A_REACTION = rule("never-after-a-reaction", REACTION, PREVENTS, 0);
     private static final Rule READ_AGAIN = rule("read-again", REACTION, NOTE, 3);
+
+    private static final Rule WORD_FIRST = new Rule("word-first",
+        new Condition.And(List.of(new Condition.Compare("reaction", Condition.Op.EQUAL, "some", 1),
+            new Condition.Compare("word", Condition.Op.GREATER_OR_EQUAL, "not-asked", 1))),
+        Map.of("oxidative-dye", TEST_FIRST), Optional.empty(), List.of("medical-advice"), List.of("s"), false, false, 0,
+        true, Optional.empty());
 
     private static FactDef computed(String id, ComputedAs as, String... classes) {
         return new FactDef(id, List.of(classes), List.of(),
@@ -80,8 +90,8 @@ class OwedByHandTest {
     }
 
     private static Owing owing(Situation known, Situation hoped, Rule... rules) {
-        var set = new RuleSet(List.of(REACTION, SKIN, METAL), KnownTreatments.NONE, List.of(rules), List.of(TINT),
-            List.of(COLOUR), List.of("skin-test", "incompatibility-test"), Map.of(), "0");
+        var set = new RuleSet(List.of(REACTION, SKIN, METAL, WORD), KnownTreatments.NONE, List.of(rules), List.of(TINT),
+            List.of(COLOUR), List.of("skin-test", "incompatibility-test", "medical-advice"), Map.of(), "0");
         return Owing.of(set, new FactFinder(set, Lexicon.KNOWS_NOTHING), known, hoped, List.of(COLOUR));
     }
 
@@ -105,6 +115,17 @@ class OwedByHandTest {
     void whatNoTestCanOpenOwesNoneNotEvenTheOneThatIsInTheWayToo() {
         assertThat(owing("yes", SKIN_FIRST, NOT_OVER_METAL, NEVER_AFTER_A_REACTION))
             .isEqualTo(new Owing(List.of(), List.of(), 0));
+    }
+
+    /** Only what is known holds the skin test back: nobody waits for a word on what may not be. */
+    @Test
+    void theSkinTestWaitsForTheWordThatComesFirst() {
+        assertThat(owing("yes", WORD_FIRST, SKIN_FIRST))
+            .isEqualTo(new Owing(List.of("medical-advice"), List.of("skin-test"), 0));
+        assertThat(owing("no", WORD_FIRST, SKIN_FIRST)).isEqualTo(new Owing(List.of("skin-test"), List.of(), 0));
+        Situation open = client(Answers.NONE);
+        assertThat(owing(open, open, WORD_FIRST, SKIN_FIRST).tests())
+            .containsExactlyInAnyOrder("medical-advice", "skin-test");
     }
 
     @Test
