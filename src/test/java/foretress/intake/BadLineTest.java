@@ -74,7 +74,7 @@ class BadLineTest {
         private int pages;
         private int reloads;
 
-        /** @param patience milliseconds until a page that does not come is loaded again; longer than the first two tries of a form */
+        /** @param patience milliseconds until a page that does not come is loaded again; longer than the first try of a form and the pause behind it */
         Patient(Page page, int patience) {
             super(page, TOLD, at -> {});
             page.setDefaultNavigationTimeout(patience);
@@ -152,7 +152,7 @@ class BadLineTest {
         UUID visit = invited();
         try (var line = new BadLine(base.getPort(), quality, seed);
             BrowserContext phone = browser.phone(line.address(), true)) {
-            var client = new Patient(phone.newPage(), quality.latencyMs() == 0 ? 7_000 : 30_000);
+            var client = new Patient(phone.newPage(), quality.latencyMs() == 0 ? 4_000 : 30_000);
             long began = System.nanoTime();
             walks(client, knocking.link(visit));
             System.out.printf("%s, seed %d: %d pages, %d loaded again by hand, %d requests, broken %s, %d s%n",
