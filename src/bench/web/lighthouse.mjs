@@ -49,7 +49,7 @@ const answer = () => {
     const group = boxes.filter((box) => box.name === name);
     const one = (...codes) => codes.map((code) => group.find((box) => box.value === code)).find(Boolean);
     if (name.endsWith(".precision") && one("dont-know")) one("dont-know").click();
-    else if (!group.some((box) => box.checked) && (!list || one("none"))) (one("none", "no", "never", "yes", "typed") ?? group[0]).click();
+    else if (!group.some((box) => box.checked) && (!list || one("none")) && (group.length > 1 || !one("dont-know"))) (one("none", "no", "never", "yes", "typed") ?? group[0]).click();
   }
   for (const box of boxes.filter((each) => each.name === "agree" && !each.checked)) box.click();
   document.querySelector("main input[type=radio][value=typed]")?.click();

@@ -6,7 +6,7 @@ import jakarta.ws.rs.core.Response.Status;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 
 /**
- * A script that sends a form ({@code keep.js}) may not read where a redirect leads. Asked for as little as possible (RFC 7240, 4.2),
+ * A script that sends a form ({@code goes.js}) may not read where a redirect leads. Asked for as little as possible (RFC 7240, 4.2),
  * the server says in an empty answer that it has the form, and where the browser goes next.
  */
 public class MinimalAnswers {
