@@ -29,6 +29,7 @@ final class QuestionnaireReader {
     private final Map<String, Question> questions = new LinkedHashMap<>();
     private final Map<String, Yaml> openings = new LinkedHashMap<>();
     private final Map<String, Yaml> alternatives = new LinkedHashMap<>();
+    private final Map<String, Yaml> tellings = new LinkedHashMap<>();
     private final Map<String, Yaml> places = new LinkedHashMap<>();
     private final Set<String> topics = new HashSet<>();
 
@@ -41,6 +42,7 @@ final class QuestionnaireReader {
         files.forEach(file -> file.trying(f -> read.add(topic(f))));
         openings.forEach((id, when) -> when.trying(w -> Whens.check(w, questions)));
         alternatives.forEach((id, when) -> when.trying(w -> Whens.check(w, questions)));
+        tellings.forEach((id, when) -> when.trying(w -> Whens.check(w, questions)));
         openings.forEach((id, when) -> refuseCircle(id, when));
         // Duplicates and circles are complained about; what is left of them must not end the reading with a second message.
         return new Questionnaire(read.stream()
@@ -75,18 +77,24 @@ final class QuestionnaireReader {
 
     private Question question(Yaml entry) {
         entry.only("id", "kind", "options", "what", "unsure", "private", "asked-for", "when", "or-when", "required",
-            "keeps", "record", "rows", "if-unsure", "retired");
+            "keeps", "record", "rows", "if-unsure", "yes-if", "retired");
         Kind kind = entry.at("kind").oneOf(KINDS, "kind of question");
         var question = new Question(IdSyntax.read(entry.at("id")), kind, options(entry, kind), entry.yes("unsure"),
             entry.yes("private"),
             askedFor(entry), when(entry, "when"), entry.yes("required"), entry.at("keeps").oneOf(KEEPS, "shelf life"),
             entry.yes("record"), new Question.Put(when(entry, "or-when"), rows(entry, kind),
-                entry.maybe("if-unsure").map(Yaml::text), entry.yes("retired")));
+                entry.maybe("if-unsure").map(Yaml::text), when(entry, "yes-if"), entry.yes("retired")));
         if (questions.putIfAbsent(question.id(), question) != null) {
             entry.at("id").complain("two questions are called '%s'".formatted(question.id()));
         }
         places.putIfAbsent(question.id(), entry.at("id"));
         entry.maybe("when").ifPresent(when -> openings.putIfAbsent(question.id(), when));
+        entry.maybe("yes-if").ifPresent(when -> {
+            if (!question.options().contains(Question.YES)) {
+                when.complain("only a question with a yes can be yes");
+            }
+            tellings.putIfAbsent(question.id(), when);
+        });
         entry.maybe("or-when").ifPresent(when -> alternatives.putIfAbsent(question.id(), when));
         return question;
     }

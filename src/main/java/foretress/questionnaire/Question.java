@@ -23,6 +23,7 @@ public record Question(String id, Kind kind, List<String> options, boolean unsur
     Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly, Put put) {
     public static final String DONT_KNOW = "dont-know";
     public static final String RATHER_NOT_SAY = "rather-not-say";
+    public static final String YES = "yes";
     /** In a several-of question this option excludes all others. */
     public static final String NONE = "none";
     /** The options that say no. */
@@ -58,15 +59,18 @@ public record Question(String id, Kind kind, List<String> options, boolean unsur
      * @param rows of {@link Kind#TREATMENTS}: what one ticks before anything is said about it
      * @param ifUnsure what it reads as, unasked, where its opener is not known: the answer to this question, or {@link #NOT_KNOWN};
      *     empty where it is asked all the same
+     * @param yesIf later answers of which each alone means yes here, where this was not answered: told before there was this question
      * @param retired no longer put to anybody; what was answered before still counts and can still be changed
      */
-    public record Put(Map<String, List<String>> orWhen, List<Row> rows, Optional<String> ifUnsure, boolean retired) {}
+    public record Put(Map<String, List<String>> orWhen, List<Row> rows, Optional<String> ifUnsure,
+        Map<String, List<String>> yesIf, boolean retired) {}
 
     /** Put as ever, opened in one way; of treatments each kind is a row. */
     public Question(String id, Kind kind, List<String> options, boolean unsure, boolean personal, Set<String> askedFor,
         Map<String, List<String>> when, boolean required, Keeps keeps, boolean recordOnly) {
         this(id, kind, options, unsure, personal, askedFor, when, required, keeps, recordOnly, new Put(Map.of(),
-            kind == Kind.TREATMENTS ? options.stream().map(Row::of).toList() : List.of(), Optional.empty(), false));
+            kind == Kind.TREATMENTS ? options.stream().map(Row::of).toList() : List.of(), Optional.empty(), Map.of(),
+            false));
     }
 
     public Map<String, List<String>> orWhen() {
@@ -79,6 +83,10 @@ public record Question(String id, Kind kind, List<String> options, boolean unsur
 
     public Optional<String> ifUnsure() {
         return put.ifUnsure();
+    }
+
+    public Map<String, List<String>> yesIf() {
+        return put.yesIf();
     }
 
     public boolean retired() {

@@ -72,15 +72,27 @@ public final class Questionnaire {
 
     /**
      * These answers, and those that follow from not knowing: where an opener is not known, a question that would only ask about it
-     * reads as not known as well, or as the one question put about everything that is not known.
+     * reads as not known as well, or as the one question put about everything that is not known. A gate that came later reads as yes
+     * where what lies behind it was told; nothing reads as a no.
      */
     public Answers implied(Set<String> chemistries, Answers answers) {
-        Answers all = answers;
+        Answers all = opened(chemistries, answers);
         for (Question question : byId.values()) {
             if (all.to(question.id()).isEmpty() && question.ifUnsure().isPresent() && unsure(question, all)
                 && status(question, chemistries, all) == Status.ASKED) {
                 Optional<Answer> implied = implied(question, question.ifUnsure().get(), chemistries, all);
                 all = implied.isPresent() ? all.with(question.id(), implied.get()) : all;
+            }
+        }
+        return all;
+    }
+
+    private Answers opened(Set<String> chemistries, Answers answers) {
+        Answers all = answers;
+        for (Question question : byId.values()) {
+            if (all.to(question.id()).isEmpty() && saysAny(question.yesIf(), all)
+                && status(question, chemistries, all) == Status.ASKED) {
+                all = all.with(question.id(), Answer.Chosen.of(Question.YES));
             }
         }
         return all;
@@ -158,7 +170,11 @@ public final class Questionnaire {
     private static boolean opened(Question question, Answers answers) {
         return question.when().keySet().stream().allMatch(id -> answers.to(id).isPresent())
             && says(question.when(), answers)
-            || question.orWhen().entrySet().stream().anyMatch(e -> says(Map.of(e.getKey(), e.getValue()), answers));
+            || saysAny(question.orWhen(), answers);
+    }
+
+    private static boolean saysAny(Map<String, List<String>> openings, Answers answers) {
+        return openings.entrySet().stream().anyMatch(e -> says(Map.of(e.getKey(), e.getValue()), answers));
     }
 
     private static boolean says(Map<String, List<String>> openings, Answers answers) {

@@ -87,7 +87,7 @@ class CutsCostTest {
     }
 
     @Test
-    @DisplayName("R52: an answer given before there was a gate to it is never read as a no; it is asked for once more")
+    @DisplayName("R52: an answer given before there was a gate to it is never read as a no: a yes opens the gate, anything else is asked for once more")
     void anAnswerFromBeforeTheGateIsNoNo() {
         GATES.forEach((gate, behind) -> behind.forEach(id -> {
             Question question = KNOWLEDGE.questionnaire().question(id).orElseThrow();
@@ -97,10 +97,15 @@ class CutsCostTest {
                     .with(id, Answer.Chosen.of(question.options().get(number % question.options().size())));
                 Weight closed = WholeClientsTest.standing(client, old.with(gate, Answer.Chosen.of("no")));
                 assertThat(WholeClientsTest.standing(client, old).atLeast(closed)).as("%s", client).isTrue();
-                assertThat(KNOWLEDGE.questionnaire().missing(client.service().chemistries(), old)
-                    .stream().anyMatch(open -> open.id().equals(gate)))
-                    .isEqualTo(KNOWLEDGE.questionnaire().status(KNOWLEDGE.questionnaire().question(gate).orElseThrow(),
-                        client.service().chemistries(), old) == Status.ASKED);
+                Answers implied = KNOWLEDGE.questionnaire().implied(client.service().chemistries(), old);
+                assertThat(WholeClientsTest.standing(client, implied).atLeast(closed)).as("%s", client).isTrue();
+                boolean put = KNOWLEDGE.questionnaire().status(KNOWLEDGE.questionnaire().question(gate).orElseThrow(),
+                    client.service().chemistries(), old) == Status.ASKED;
+                boolean told = !old.to(id).orElseThrow().codes().equals(List.of("no"));
+                assertThat(implied.to(gate)).isEqualTo(put && told ? Optional.of(Answer.Chosen.of("yes"))
+                    : Optional.empty());
+                assertThat(KNOWLEDGE.questionnaire().missing(client.service().chemistries(), implied)
+                    .stream().anyMatch(open -> open.id().equals(gate))).isEqualTo(put && !told);
             });
         }));
     }

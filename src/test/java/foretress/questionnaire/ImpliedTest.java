@@ -27,7 +27,7 @@ class ImpliedTest {
         Map<String, List<String>> orWhen, Optional<String> ifUnsure) {
         return new Question(id, kind, List.of("yes", "blisters", "no"), true, false, Set.of(), when, true,
             Keeps.THE_DAY,
-            false, new Question.Put(orWhen, List.of(), ifUnsure, false));
+            false, new Question.Put(orWhen, List.of(), ifUnsure, Map.of(), false));
     }
 
     private static Question followUp(String id, Kind kind, String opener, String ifUnsure) {
@@ -83,5 +83,50 @@ class ImpliedTest {
     void whatWasToldStands() {
         Answers told = gates(Answer.DONT_KNOW, Chosen.of("no")).with("what", Chosen.of("yes"));
         assertThat(of(told).to("what")).contains(Chosen.of("yes"));
+    }
+
+    private static final Question GATE = new Question("gate", Kind.ONE_OF, List.of("yes", "no"), true, false, Set.of(),
+        Map.of(), true, Keeps.THE_DAY, false,
+        new Question.Put(Map.of(), List.of(), Optional.empty(), Map.of("when", List.of("now", "longer")), false));
+    private static final Question WHEN = behind("when"), ALSO = behind("also");
+    private static final Questionnaire GATED =
+        new Questionnaire(List.of(new Topic("all", List.of(GATE, WHEN, ALSO))));
+
+    private static Question behind(String id) {
+        return new Question(id, Kind.ONE_OF, List.of("now", "longer", "no"), true, false, Set.of(),
+            Map.of("gate", List.of("yes", "dont-know")), true, Keeps.THE_DAY, false, new Question.Put(Map.of(),
+                List.of(), Optional.of(Question.NOT_KNOWN), Map.of(), false));
+    }
+
+    private static Answers behindTheGate(Answers told) {
+        return GATED.implied(Set.of(), told);
+    }
+
+    @Test
+    @DisplayName("what was told before there was a gate to it opens the gate, and what else lies behind it is asked")
+    void whatWasToldBeforeTheGateOpensIt() {
+        Answers said = behindTheGate(Answers.NONE.with("when", Chosen.of("longer")));
+        assertThat(said.to("gate")).contains(Chosen.of("yes"));
+        assertThat(said.to("when")).contains(Chosen.of("longer"));
+        assertThat(GATED.missing(Set.of(), said)).containsExactly(ALSO);
+    }
+
+    @Test
+    @DisplayName("a no, or not knowing, behind a gate says nothing of it: it is never shut unasked")
+    void noOpensNothingAndShutsNothing() {
+        for (Answer told : List.of(Chosen.of("no"), Answer.DONT_KNOW)) {
+            Answers said = behindTheGate(Answers.NONE.with("when", told).with("also", Chosen.of("now")));
+            assertThat(said.to("gate")).as("%s", told).isEmpty();
+            assertThat(GATED.missing(Set.of(), said)).as("it is asked").containsExactly(GATE);
+        }
+    }
+
+    @Test
+    @DisplayName("what was said at the gate itself stands, whatever was told behind it before")
+    void whatWasSaidAtTheGateStands() {
+        for (Answer said : List.of(Chosen.of("no"), Answer.DONT_KNOW)) {
+            assertThat(behindTheGate(Answers.NONE.with("when", Chosen.of("now")).with("gate", said)).to("gate"))
+                .contains(said);
+        }
     }
 }

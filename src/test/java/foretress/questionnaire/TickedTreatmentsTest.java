@@ -26,7 +26,7 @@ class TickedTreatmentsTest {
         List.of("box", "henna-pure", "henna-dark", "perm"), true, false, Set.of(), Map.of(), true, Keeps.THE_DAY, false,
         new Question.Put(Map.of(), List.of(new Row("box", List.of("box"), Optional.of("home")),
             new Row("henna-dark", List.of("henna-pure", "henna-dark"), Optional.empty()), Row.of("perm")),
-            Optional.empty(), false));
+            Optional.empty(), Map.of(), false));
     private final SaidTreatment perm =
         new SaidTreatment("perm", new InYear(Year.of(2023)), "whole", "salon", "once");
 
