@@ -80,7 +80,8 @@ public class LinkLetters {
         return Salon.the().dates(visit.client.language).fullAndHour(visit.startsThere());
     }
 
-    static List<String> signed(Salon salon) {
+    /** Who writes, and where they are: the foot of every letter. */
+    public static List<String> signed(Salon salon) {
         return List.of(salon.name, salon.address + ", " + salon.town, salon.phone);
     }
 }

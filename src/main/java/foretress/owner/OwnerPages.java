@@ -71,12 +71,17 @@ public class OwnerPages {
             closed.stream().filter(c -> !c.consented()).map(text::undone).toList(),
             closed.stream().filter(c -> !c.readable()).map(text::undone).toList(),
             oversight.overrides(first, end).stream().map(o -> text.against(o, people)).toList(),
-            tasks.open().stream().map((Task t) -> text.toDo(t, people)).toList(),
+            tasks.open().stream().filter(OwnerPages::isListedNowhereElse).map((Task t) -> text.toDo(t, people))
+                .toList(),
             complaints.unanswered(), trail.of(
                 new OwnerTrail.Asked(shown.toString(), client.orElse(""), person.orElse(""), act.orElse(""),
                     from.orElse(""), until.orElse(""), page.orElse("")),
                 people, zone),
             chain.map(asked -> text.chain(ledger.check(), clock.instant().atZone(zone))));
+    }
+
+    private static boolean isListedNowhereElse(Task task) {
+        return task.kind() != Task.Kind.COMPLAINT;
     }
 
     private static Optional<YearMonth> month(String typed) {

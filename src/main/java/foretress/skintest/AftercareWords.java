@@ -67,6 +67,12 @@ public interface AftercareWords {
     @Message
     String look_words_long();
     @Message
+    String mail_answer();
+    @Message
+    String mail_answer_lost(String phone);
+    @Message
+    String mail_answer_subject(String name);
+    @Message
     String mail_hello(String name);
     @Message
     String mail_page();

@@ -2,6 +2,7 @@ package foretress.skintest;
 
 import foretress.invitation.Invitation;
 import foretress.invitation.Invitations;
+import foretress.invitation.LinkLetters;
 import foretress.invitation.Token;
 import foretress.post.Letter;
 import foretress.post.Post;
@@ -66,7 +67,7 @@ class TestMails {
             UUID mail = post.mail(visit.client.id, visit.id, VISIT, visit.client.language,
                 new Letter(to, off ? say.mail_visit_off_subject(salon.name)
                     : say.mail_visit_subject(salon.name), says, link, off ? List.of() : List.of(say.mail_visit_other()),
-                    signed(salon),
+                    LinkLetters.signed(salon),
                     Optional.of(calendar.of(planned, visit, salon, to, what))));
             token.ifPresent(one -> invitations.carried(one, mail));
         });
@@ -85,15 +86,11 @@ class TestMails {
                 new Letter(to, reminder ? say.mail_reminder_subject(salon.name) : say.mail_page_subject(salon.name),
                     List.of(say.mail_hello(visit.client.givenName), reminder ? say.mail_reminder() : say.mail_page()),
                     Optional.of(new Letter.Link(say.mail_page_open(), links.make(testId, actor))),
-                    List.of(say.mail_page_after(salon.phone)), signed(salon))));
+                    List.of(say.mail_page_after(salon.phone)), LinkLetters.signed(salon))));
     }
 
     /** In the client's language, as the salon's country writes dates. */
     static String moment(Instant at, Visit visit) {
         return Salon.the().dates(visit.client.language).fullAndHour(at.atZone(visit.zone()));
-    }
-
-    private static List<String> signed(Salon salon) {
-        return List.of(salon.name, salon.address + ", " + salon.town, salon.phone);
     }
 }

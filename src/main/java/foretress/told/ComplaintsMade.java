@@ -19,12 +19,14 @@ import java.util.UUID;
 @Singleton
 public class ComplaintsMade {
     private final Tasks tasks;
+    private final ComplaintLetters letters;
     private final SealedJson sealed;
     private final Ledger ledger;
     private final Clock clock;
 
-    ComplaintsMade(Tasks tasks, SealedJson sealed, Ledger ledger, Clock clock) {
+    ComplaintsMade(Tasks tasks, ComplaintLetters letters, SealedJson sealed, Ledger ledger, Clock clock) {
         this.tasks = tasks;
+        this.letters = letters;
         this.sealed = sealed;
         this.ledger = ledger;
         this.clock = clock;
@@ -48,6 +50,7 @@ public class ComplaintsMade {
         made.persistAndFlush();
         ledger.note("client", "complaint made", made.id().toString());
         tasks.promise(visit, Task.Kind.COMPLAINT, Optional.empty(), end(made, visit));
+        letters.toOwner(visit);
     }
 
     /** The end of the last day. */
@@ -115,6 +118,7 @@ public class ComplaintsMade {
         ledger.note(owner.toString(), what, made.id().toString());
         tasks.kept(made.visitId(), Task.Kind.COMPLAINT, owner);
         Visit visit = Visit.findById(made.visitId());
+        letters.toClient(visit);
         ofVisit(visit.id).stream().filter(other -> other.acknowledgedAt().isEmpty())
             .min(Comparator.comparing(ComplaintMade::acknowledgeBy))
             .ifPresent(waits -> tasks.promise(visit, Task.Kind.COMPLAINT, Optional.empty(), end(waits, visit)));

@@ -43,6 +43,12 @@ public interface ToldWords {
     @Message
     String lead();
     @Message
+    String mail_open();
+    @Message
+    String mail_subject();
+    @Message
+    String mail_text();
+    @Message
     String none();
     @Message
     String photo_alt(String what, String when);
