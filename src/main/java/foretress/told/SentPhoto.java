@@ -50,8 +50,8 @@ class SentPhoto extends SealedRow {
         }
     }
 
-    static boolean isSubmitted(UUID submission) {
-        return count("submission", submission) > 0;
+    static Optional<SentPhoto> submitted(UUID submission) {
+        return find("submission", submission).firstResultOptional();
     }
 
     /** What each of a visit's is of, the first sent first; the photos themselves stay where they are. */

@@ -77,10 +77,17 @@ public class SentPhotoPages {
         var mistakes = new Mistakes();
         if (mistakes.expect(SentPhotos.mayBeSent(guest.visit()), of, speech.pictures().send_over())) {
             Upload.photo(photo, of, mistakes, speech.pictures())
-                .ifPresent(drawn -> mistakes.expect(photos.send(named, guest.visitId(), shows, drawn), of,
-                    speech.pictures().send_enough(shows.most())));
+                .ifPresent(drawn -> say(photos.send(named, guest.visitId(), shows, drawn), shows, mistakes));
         }
         return mistakes.isEmpty() ? Response.seeOther(HERE).build() : FormAgain.with(page(mistakes));
+    }
+
+    private void say(SentPhotos.Sent sent, PhotoOf shows, Mistakes mistakes) {
+        switch (sent) {
+            case KEPT -> {}
+            case NO_ROOM -> mistakes.add(shows.code(), speech.pictures().send_enough(shows.most()));
+            case OLD_FORM -> mistakes.add(shows.code(), speech.pictures().send_old());
+        }
     }
 
     @POST
@@ -110,17 +117,18 @@ public class SentPhotoPages {
         Visit visit = guest.visit();
         boolean open = SentPhotos.mayBeSent(visit);
         List<SentPhotos.Kept> sent = photos.of(visit.id);
-        List<Place> places = Arrays.stream(PhotoOf.values()).map(one -> place(one, sent, open, mistakes)).toList();
+        List<Place> places =
+            Arrays.stream(PhotoOf.values()).map(one -> place(visit, one, sent, open, mistakes)).toList();
         return new PhotosPage(places, sent.size(), policies.effective().retentionYears(), open, mistakes);
     }
 
-    private Place place(PhotoOf shows, List<SentPhotos.Kept> all, boolean open, Mistakes mistakes) {
+    private Place place(Visit visit, PhotoOf shows, List<SentPhotos.Kept> all, boolean open, Mistakes mistakes) {
         List<SentPhotos.Kept> sent = all.stream().filter(one -> one.shows() == shows).toList();
         boolean full = shows.most() > 1 && sent.size() >= shows.most() && mistakes.at(shows.code()).isEmpty();
         List<Shown> shown = IntStream.range(0, sent.size()).mapToObj(
             i -> new Shown(AT + "/" + sent.get(i).id(), speech.pictures().send_photo_of(title(shows), i + 1))).toList();
         return new Place(shows.code(), title(shows), hint(shows), shown,
-            open && !full ? choose(shows, sent.isEmpty()) : "", UUID.randomUUID().toString());
+            open && !full ? choose(shows, sent.isEmpty()) : "", photos.form(visit, shows).toString());
     }
 
     private String choose(PhotoOf shows, boolean first) {

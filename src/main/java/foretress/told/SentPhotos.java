@@ -10,8 +10,10 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
 import jakarta.persistence.LockModeType;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +33,15 @@ public class SentPhotos {
     private final Vault vault;
     private final Ledger ledger;
     private final Clock clock;
+
+    /** What became of one that was sent. */
+    enum Sent {
+        KEPT,
+        /** There are as many of this as there may be, or the visit is over. */
+        NO_ROOM,
+        /** By a form that sent another one before, or one that was taken back since. */
+        OLD_FORM
+    }
 
     /** One that is kept, without the photo itself. */
     public record Kept(UUID id, PhotoOf shows, Instant sentAt) {}
@@ -76,23 +87,38 @@ public class SentPhotos {
     }
 
     /**
-     * The same form twice is one photo; where one is kept of a thing, the new one takes its place.
-     *
-     * @return false when there are as many of this as there may be, or the visit is over
+     * Names the form for the next photo of this: the same on every page until one was sent, so that a page left open elsewhere cannot
+     * send again what was taken back since.
      */
-    boolean send(UUID submission, UUID visitId, PhotoOf shows, RedrawnPhoto drawn) {
+    UUID form(Visit visit, PhotoOf shows) {
+        long used = PhotoForm.used(visit.id, formOf(visit, shows));
+        return UUID.nameUUIDFromBytes((visit.id + " " + shows + " " + used).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private String formOf(Visit visit, PhotoOf shows) {
+        return vault.code(visit.keyOf, PhotoForm.FORM_OF, shows.name());
+    }
+
+    /** The same form with the same photo twice is one photo; where one is kept of a thing, the new one takes its place. */
+    Sent send(UUID submission, UUID visitId, PhotoOf shows, RedrawnPhoto drawn) {
         byte[] small = drawn.small();
         return QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
-            if (SentPhoto.isSubmitted(submission)) {
-                return true;
+            if (PhotoForm.isUsed(submission)) {
+                return isKept(submission, drawn) ? Sent.KEPT : Sent.OLD_FORM;
             }
-            boolean room = mayBeSent(visit) && makeRoom(visitId, shows);
-            if (room) {
-                keep(submission, visit, shows, drawn, small);
+            if (!mayBeSent(visit) || !makeRoom(visitId, shows)) {
+                return Sent.NO_ROOM;
             }
-            return room;
+            keep(submission, visit, shows, drawn, small);
+            return Sent.KEPT;
         });
+    }
+
+    /** Drawn anew, the same file comes out as the same bytes. */
+    private boolean isKept(UUID submission, RedrawnPhoto drawn) {
+        return SentPhoto.submitted(submission).filter(kept -> Arrays.equals(vault.open(kept), drawn.jpeg()))
+            .isPresent();
     }
 
     private boolean makeRoom(UUID visitId, PhotoOf shows) {
@@ -107,6 +133,7 @@ public class SentPhotos {
         UUID client = visit.client.id;
         new SentPhoto(visit, submission, clock.instant(), vault.sealing(client, drawn.jpeg()),
             place -> vault.sealWord(client, place, shows.name()), vault.sealing(client, small)).persistAndFlush();
+        new PhotoForm(visit.id, submission, formOf(visit, shows)).persist();
         ledger.note("client", SENT, visit.id.toString());
     }
 

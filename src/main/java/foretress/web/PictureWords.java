@@ -53,6 +53,8 @@ public interface PictureWords {
     @Message
     String send_lost();
     @Message
+    String send_old();
+    @Message
     String send_over();
     @Message
     String send_photo_of(String what, int number);

@@ -155,6 +155,29 @@ class SentPhotosTest {
     }
 
     @Test
+    @DisplayName("issue 11: what was taken back is not stored again by the same form, nor by one that another page still holds; nothing is lost unsaid")
+    void takenBackItStaysAway() {
+        byte[] box = Photos.of("jpeg", 40, 30);
+        Walker phone = agreed();
+        var tab = new Walker();
+        phone.cookies().forEach(tab::with);
+        tab.open(AT).expect(200);
+        String old = phone.only("#of-box [name=submission]").val();
+        sends(phone, "box", box);
+        assertThat(sent(tab, "box", box).statusCode()).as("waited for the line in another tab: it is there")
+            .isEqualTo(303);
+        assertThat(mistake(sent(tab, "box", Photos.of("png", 50, 30)), "box")).as("another photo is not lost unsaid")
+            .contains("has not arrived");
+        assertThat(rows("1 = 1")).isOne();
+        phone.send("#of-box form[action$=/remove]", Map.of()).expect(200);
+        assertThat(mistake(sent(tab, "box", box), "box")).contains("has not arrived");
+        assertThat(sent(phone, "box", old, box).statusCode()).isEqualTo(422);
+        assertThat(rows("1 = 1")).isZero();
+        sends(tab.open(AT).expect(200), "box", box);
+        assertThat(rows("1 = 1")).as("chosen once more, it arrives").isOne();
+    }
+
+    @Test
     @DisplayName("issue 11: what is no picture, empty, or one too many is refused with a sentence beside its own field")
     void whatIsRefused() {
         Walker phone = agreed();
