@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import foretress.questionnaire.Code;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
@@ -18,7 +19,6 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -185,7 +185,7 @@ final class RecordShape {
         try {
             return (String) constant.getDeclaringClass().getMethod("code").invoke(constant);
         } catch (NoSuchMethodException e) {
-            return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return Code.of(constant);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
         }

@@ -1,8 +1,8 @@
 package foretress.assessment;
 
+import foretress.questionnaire.Code;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -57,7 +57,7 @@ public enum ComputedAs {
 
     /** As knowledge writes it. */
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Code.of(this);
     }
 
     public static List<String> codes() {
@@ -66,7 +66,7 @@ public enum ComputedAs {
 
     /** @throws IllegalArgumentException for every other code */
     public static ComputedAs of(String code) {
-        return Arrays.stream(values()).filter(one -> one.code().equals(code)).findFirst()
+        return Code.in(ComputedAs.class, code)
             .orElseThrow(() -> new IllegalArgumentException("there is no computation " + code));
     }
 

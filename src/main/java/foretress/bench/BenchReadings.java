@@ -1,9 +1,9 @@
 package foretress.bench;
 
+import foretress.questionnaire.Code;
 import foretress.vault.SealedJson;
 import jakarta.inject.Singleton;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -86,6 +86,6 @@ class BenchReadings {
     }
 
     static String code(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Code.of(constant);
     }
 }

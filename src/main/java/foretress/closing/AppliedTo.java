@@ -1,8 +1,7 @@
 package foretress.closing;
 
 import com.fasterxml.jackson.annotation.JsonValue;
-import java.util.Arrays;
-import java.util.Locale;
+import foretress.questionnaire.Code;
 import java.util.Optional;
 
 /** Where a product went. */
@@ -12,11 +11,11 @@ public enum AppliedTo {
     /** As posted and stored. */
     @JsonValue
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Code.of(this);
     }
 
     /** Empty for every other code, and for none. */
     static Optional<AppliedTo> of(String code) {
-        return Arrays.stream(values()).filter(one -> one.code().equals(code)).findFirst();
+        return Code.in(AppliedTo.class, code);
     }
 }

@@ -2,9 +2,9 @@ package foretress.consent;
 
 import foretress.assessment.Weight;
 import foretress.knowledge.Sha256;
+import foretress.questionnaire.Code;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
@@ -35,7 +35,7 @@ public record ConsentText(String language, String version, String salt, String t
 
         /** The part's name in addresses, attributes and style sheets. */
         public String id() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return Code.of(this);
         }
     }
 

@@ -1,5 +1,6 @@
 package foretress.consent;
 
+import foretress.questionnaire.Code;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
@@ -133,7 +134,7 @@ final class PaperWords {
         places.put("version", String.valueOf(how.version()));
         places.put("at", dates.moment(here(evidence.signedAt())));
         places.put("day", dates.day(here(evidence.signedAt()).toLocalDate()));
-        places.put("way", words.say("paper.ways." + invited.way().name().toLowerCase(Locale.ROOT).replace('_', '-')));
+        places.put("way", words.say("paper.ways." + Code.of(invited.way())));
         places.put("sentBy", isolate(invited.sentBy()));
         places.put("tries", String.valueOf(evidence.birthDate().tries()));
         places.put("noticeVersion", evidence.healthConsent().noticeVersion());

@@ -1,7 +1,6 @@
 package foretress.decision;
 
-import java.util.Arrays;
-import java.util.Locale;
+import foretress.questionnaire.Code;
 import java.util.Optional;
 
 /** What can be decided about a service, from going ahead to not. */
@@ -10,11 +9,11 @@ public enum Verdict {
 
     /** As forms and the store write it: {@code proceed-with-changes}. */
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Code.of(this);
     }
 
     public static Optional<Verdict> of(String code) {
-        return Arrays.stream(values()).filter(verdict -> verdict.code().equals(code)).findFirst();
+        return Code.in(Verdict.class, code);
     }
 
     /** Whether the client's hair is worked on. */

@@ -3,6 +3,7 @@ package foretress.knowledge;
 import foretress.assessment.TreatmentKind;
 import foretress.assessment.TreatmentKind.Proof;
 import foretress.hair.Residue;
+import foretress.questionnaire.Code;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.Question.Kind;
 import foretress.questionnaire.Questionnaire;
@@ -10,7 +11,6 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 /** Reads what each treatment a client can list leaves in or on the hair. */
 final class TreatmentsReader {
     private static final Map<String, Residue> RESIDUES = Arrays.stream(Residue.values())
-        .collect(Collectors.toUnmodifiableMap(residue -> residue.name().toLowerCase(Locale.ROOT).replace('_', '-'),
+        .collect(Collectors.toUnmodifiableMap(Code::of,
             Function.identity()));
     /** What always may hold metal: nobody has to say so again. */
     private static final Set<Residue> METAL = Set.of(Residue.METAL, Residue.UNKNOWN);

@@ -2,7 +2,6 @@ package foretress.questionnaire;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * One medicine as the client typed it; what the name means is the lexicon's business.
@@ -26,7 +25,7 @@ public record Medicine(String name, Dose dose, Route route, LastTaken lastTaken)
 
         /** As posted and stored. */
         public String code() {
-            return Medicine.code(this);
+            return Code.of(this);
         }
     }
 
@@ -36,7 +35,7 @@ public record Medicine(String name, Dose dose, Route route, LastTaken lastTaken)
 
         /** As posted and stored. */
         public String code() {
-            return Medicine.code(this);
+            return Code.of(this);
         }
     }
 
@@ -46,7 +45,7 @@ public record Medicine(String name, Dose dose, Route route, LastTaken lastTaken)
 
         /** As posted and stored. */
         public String code() {
-            return Medicine.code(this);
+            return Code.of(this);
         }
     }
 
@@ -61,12 +60,8 @@ public record Medicine(String name, Dose dose, Route route, LastTaken lastTaken)
         this(name, of(Dose.class, dose), of(Route.class, route), of(LastTaken.class, lastTaken));
     }
 
-    private static String code(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
     private static <E extends Enum<E>> E of(Class<E> type, String code) {
-        return Arrays.stream(type.getEnumConstants()).filter(one -> code(one).equals(code)).findFirst()
+        return Code.in(type, code)
             .orElseThrow(() -> new IllegalArgumentException("no " + type.getSimpleName() + ": " + code));
     }
 }

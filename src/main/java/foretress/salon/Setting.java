@@ -1,7 +1,7 @@
 package foretress.salon;
 
+import foretress.questionnaire.Code;
 import java.util.Arrays;
-import java.util.Locale;
 
 /** A figure of the policy that a salon may set more strictly, and which way that is. */
 public enum Setting {
@@ -50,7 +50,7 @@ public enum Setting {
 
     /** The figure's name in a policy. */
     public String figure() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Code.of(this);
     }
 
     /** The largest that is not taken for a slip of the finger. */

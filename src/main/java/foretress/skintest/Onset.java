@@ -1,8 +1,7 @@
 package foretress.skintest;
 
 import com.fasterxml.jackson.annotation.JsonValue;
-import java.util.Arrays;
-import java.util.Locale;
+import foretress.questionnaire.Code;
 import java.util.Optional;
 
 /** How long after the test something began. A week and more still counts: it may be an allergy the test itself started. */
@@ -12,11 +11,11 @@ public enum Onset {
     /** As posted and stored. */
     @JsonValue
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Code.of(this);
     }
 
     /** Empty for every other code, and for none. */
     static Optional<Onset> of(String code) {
-        return Arrays.stream(values()).filter(began -> began.code().equals(code)).findFirst();
+        return Code.in(Onset.class, code);
     }
 }

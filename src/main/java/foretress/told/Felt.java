@@ -1,8 +1,7 @@
 package foretress.told;
 
 import com.fasterxml.jackson.annotation.JsonValue;
-import java.util.Arrays;
-import java.util.Locale;
+import foretress.questionnaire.Code;
 import java.util.Optional;
 import java.util.Set;
 
@@ -18,7 +17,7 @@ public enum Felt {
     /** As posted, stored, and answered. */
     @JsonValue
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Code.of(this);
     }
 
     /** It may become an ambulance matter, whatever else is ticked. */
@@ -28,6 +27,6 @@ public enum Felt {
 
     /** Empty for every other code, and for none. */
     static Optional<Felt> of(String code) {
-        return Arrays.stream(values()).filter(felt -> felt.code().equals(code)).findFirst();
+        return Code.in(Felt.class, code);
     }
 }

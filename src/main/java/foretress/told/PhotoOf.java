@@ -1,7 +1,6 @@
 package foretress.told;
 
-import java.util.Arrays;
-import java.util.Locale;
+import foretress.questionnaire.Code;
 import java.util.Optional;
 
 /** What a client may send photos of, in the order it is asked for. */
@@ -15,11 +14,11 @@ public enum PhotoOf {
     }
 
     static Optional<PhotoOf> of(String code) {
-        return Arrays.stream(values()).filter(one -> one.code().equals(code)).findFirst();
+        return Code.in(PhotoOf.class, code);
     }
 
     public String code() {
-        return name().toLowerCase(Locale.ROOT);
+        return Code.of(this);
     }
 
     /** How many of it are kept at once. Where it is one, the next takes its place. */

@@ -1,8 +1,7 @@
 package foretress.told;
 
 import com.fasterxml.jackson.annotation.JsonValue;
-import java.util.Arrays;
-import java.util.Locale;
+import foretress.questionnaire.Code;
 import java.util.Optional;
 
 /** When something that went wrong showed, counted from the moment the product went on. */
@@ -12,11 +11,11 @@ public enum Showed {
     /** As posted and stored. */
     @JsonValue
     public String code() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Code.of(this);
     }
 
     /** Empty for every other code, and for none. */
     public static Optional<Showed> of(String code) {
-        return Arrays.stream(values()).filter(one -> one.code().equals(code)).findFirst();
+        return Code.in(Showed.class, code);
     }
 }

@@ -1,8 +1,7 @@
 package foretress.told;
 
 import com.fasterxml.jackson.annotation.JsonValue;
-import java.util.Arrays;
-import java.util.Locale;
+import foretress.questionnaire.Code;
 import java.util.Optional;
 
 /** Where a reaction is; what has no place, such as feeling faint, is nowhere. */
@@ -12,11 +11,11 @@ public enum Where {
     /** As posted and stored. */
     @JsonValue
     public String code() {
-        return name().toLowerCase(Locale.ROOT);
+        return Code.of(this);
     }
 
     /** Empty for every other code, and for none. */
     static Optional<Where> of(String code) {
-        return Arrays.stream(values()).filter(where -> where.code().equals(code)).findFirst();
+        return Code.in(Where.class, code);
     }
 }
