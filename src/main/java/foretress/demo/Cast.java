@@ -19,6 +19,9 @@ import java.util.List;
 
 /** The invented clients of the demo, each on one path. None of them exists. */
 final class Cast {
+    /** The visit that photos were sent for. */
+    static final String WITH_PHOTOS = "signed in Spanish, one thing not known, two drawings sent as photos";
+
     private Cast() {}
 
     /** @param today for "last spring": the demo always looks fresh */
@@ -63,7 +66,7 @@ final class Cast {
                 .has(Told.CLOSED),
             client("Lucía", "Ferrer", "1969-05-21", "highlights", "answers in Spanish: try this one").in(5, 15)
                 .speaking("es").has(Told.NOTHING),
-            client("Carmen", "Ibarra", "1983-07-14", "colour-whole", "signed in Spanish, one thing not known").in(6, 14)
+            client("Carmen", "Ibarra", "1983-07-14", "colour-whole", WITH_PHOTOS).in(6, 14)
                 .speaking("es")
                 .says("black-tattoo", Answer.DONT_KNOW)
                 .withHair(60, treatment("box-dye", new YearsAgo(1, 2), "lengths-ends", "home"),

@@ -32,6 +32,7 @@ public class Demo implements AtStart {
     private final DemoAnswers answers;
     private final DemoClosed closed;
     private final DemoProducts products;
+    private final DemoPhotos photos;
     private final Clients clients;
     private final Visits visits;
     private final Invitations invitations;
@@ -40,7 +41,8 @@ public class Demo implements AtStart {
     private final Clock clock;
     private final boolean demo;
 
-    Demo(DemoSalon salon, DemoAnswers answers, DemoClosed closed, DemoProducts products, Clients clients, Visits visits,
+    Demo(DemoSalon salon, DemoAnswers answers, DemoClosed closed, DemoProducts products, DemoPhotos photos,
+        Clients clients, Visits visits,
         Invitations invitations,
         Knowledge knowledge, ConsoleNotices notices, Clock clock,
         @ConfigProperty(name = "foretress.demo") Optional<Boolean> demo) {
@@ -48,6 +50,7 @@ public class Demo implements AtStart {
         this.answers = answers;
         this.closed = closed;
         this.products = products;
+        this.photos = photos;
         this.clients = clients;
         this.visits = visits;
         this.invitations = invitations;
@@ -81,6 +84,9 @@ public class Demo implements AtStart {
         inARequest(() -> products.plan(visit, client));
         if (client.told() != Told.NOTHING) {
             inARequest(() -> answers.say(visit, client));
+        }
+        if (client.visit().equals(Cast.WITH_PHOTOS)) {
+            inARequest(() -> photos.send(visit));
         }
         if (client.told() == Told.CLOSED) {
             inARequest(() -> closed.close(visit));

@@ -35,7 +35,7 @@ public class SentPhotos {
     private final Clock clock;
 
     /** What became of one that was sent. */
-    enum Sent {
+    public enum Sent {
         KEPT,
         /** There are as many of this as there may be, or the visit is over. */
         NO_ROOM,
@@ -100,7 +100,7 @@ public class SentPhotos {
     }
 
     /** The same form with the same photo twice is one photo; where one is kept of a thing, the new one takes its place. */
-    Sent send(UUID submission, UUID visitId, PhotoOf shows, RedrawnPhoto drawn) {
+    public Sent send(UUID submission, UUID visitId, PhotoOf shows, RedrawnPhoto drawn) {
         byte[] small = drawn.small();
         return QuarkusTransaction.requiringNew().call(() -> {
             Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
