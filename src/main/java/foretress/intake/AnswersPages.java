@@ -27,14 +27,14 @@ public class AnswersPages {
     public Response next() {
         Visit visit = guest.visit();
         boolean given = HealthConsent.given(visit.id);
+        if (visit.state.hasAnswers() && !visit.state.takesAnswers()) {
+            return Response.seeOther(visit.signed().isPresent() ? Way.DONE : Way.AFTER).build();
+        }
         if (lastTime.of(visit).isPresent() && (given || guest.seesEarlierVisits())) {
             return Response.seeOther(Way.LAST_TIME).build();
         }
         if (!given) {
             return Response.seeOther(Way.NOTICE).build();
-        }
-        if (visit.signed().isPresent() && !visit.state.takesAnswers()) {
-            return Response.seeOther(Way.DONE).build();
         }
         return Response.seeOther(way.resume(visit, intake.said(visit))).build();
     }

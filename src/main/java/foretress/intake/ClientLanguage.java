@@ -3,6 +3,7 @@ package foretress.intake;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.salon.Salon;
+import foretress.visit.Visit;
 import foretress.web.ClientWords;
 import foretress.web.Language;
 import io.quarkus.qute.i18n.Localized;
@@ -14,7 +15,7 @@ import java.util.function.Supplier;
 
 /** The words of the client's language, for sentences made in code. */
 @RequestScoped
-class ClientLanguage {
+public class ClientLanguage {
     private final Language language;
     private final Knowledge knowledge;
 
@@ -23,7 +24,7 @@ class ClientLanguage {
         this.knowledge = knowledge;
     }
 
-    ClientWords say() {
+    public ClientWords say() {
         return MessageBundles.get(ClientWords.class, Localized.Literal.of(language.getTag()));
     }
 
@@ -46,12 +47,22 @@ class ClientLanguage {
         return language.locale();
     }
 
-    String day(ZonedDateTime moment) {
+    public String day(ZonedDateTime moment) {
         return Salon.the().dates(language.getTag()).full(moment);
     }
 
-    String dayAndTime(ZonedDateTime moment) {
+    public String dayAndTime(ZonedDateTime moment) {
         return Salon.the().dates(language.getTag()).fullAndHour(moment);
+    }
+
+    /** What the client may know of a decision: that the visit is put off, never why; that is said face to face. Empty when it is not. */
+    public String postponed(Visit visit) {
+        if (!visit.postponed) {
+            return "";
+        }
+        return visit.postponedUntil()
+            .map(day -> say().done_postponed_until(day(day.atStartOfDay(visit.zone()))))
+            .orElseGet(say()::done_postponed);
     }
 
     /** Who calls, and by when. */

@@ -65,7 +65,7 @@ public class DonePages {
         Visit visit = guest.visit();
         Optional<SignedConsent> signed = consents.latest(visit.id);
         if (signed.isEmpty()) {
-            return Response.seeOther(Way.START).build();
+            return Response.seeOther(visit.state.takesAnswers() ? Way.START : Way.AFTER).build();
         }
         return Response.ok(new DonePage(
             prevented(visit) ? speech.say().done_lead_prevented(Salon.the().name)
@@ -75,7 +75,7 @@ public class DonePages {
             signAgain(visit), care.promise(visit).map(speech::call).orElse(""),
             next.stream().flatMap(one -> one.of(visit).stream()).toList(), tests(visit), lastDays(visit),
             visit.state.takesAnswers(),
-            postponed(visit), guest.isOnHandedTablet())).build();
+            speech.postponed(visit), guest.isOnHandedTablet())).build();
     }
 
     private LastDaysAsked lastDays(Visit visit) {
@@ -96,16 +96,6 @@ public class DonePages {
     private String signAgain(Visit visit) {
         return visit.signed().isPresent() || !visit.state.isAhead() ? ""
             : way.next(visit, intake.said(visit)).toString();
-    }
-
-    /** What the client may know of a decision: that the visit is put off, never why; that is said face to face. */
-    private String postponed(Visit visit) {
-        if (!visit.postponed) {
-            return "";
-        }
-        return visit.postponedUntil()
-            .map(day -> speech.say().done_postponed_until(speech.day(day.atStartOfDay(visit.zone()))))
-            .orElseGet(speech.say()::done_postponed);
     }
 
     private List<String> tests(Visit visit) {

@@ -11,6 +11,7 @@ import foretress.visit.Visit;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -41,6 +42,11 @@ public class NoticeConsent {
     /** Whether the client agreed that the salon holds their answers for this visit. */
     public boolean given(UUID visitId) {
         return HealthConsent.given(visitId);
+    }
+
+    /** When the client last said no to it, or took the yes back. */
+    public Optional<Instant> takenBack(UUID visitId) {
+        return HealthConsent.newest(visitId).filter(consent -> !consent.isGiven()).map(HealthConsent::saidAt);
     }
 
     /**

@@ -57,7 +57,7 @@ public class TakeBackPages {
             : Response.seeOther(Way.START).build();
     }
 
-    /** No redirect after this form: with the visit over, this browser opens nothing more. */
+    /** No redirect after this form: with the visit over, the salon's own tablet opens nothing more. */
     @POST
     public Response takeBack() {
         if (!may(guest.visit())) {

@@ -24,6 +24,8 @@ class Way {
     static final URI READ_BACK = URI.create("/answers/read-back");
     static final URI SIGN = URI.create("/answers/sign");
     static final URI DONE = URI.create("/answers/done");
+    /** What stands where nothing can be answered any more. */
+    static final URI AFTER = URI.create("/answers/after");
     /** Says in an address: only what an answer opened. */
     static final String OPENED = "opened";
     /** Says in an address and in a form: somebody came from reading back, and goes back there. */

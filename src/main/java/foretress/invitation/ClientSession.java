@@ -1,6 +1,7 @@
 package foretress.invitation;
 
 import foretress.running.Stored;
+import foretress.visit.State;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -76,6 +77,13 @@ public class ClientSession extends Stored {
 
     /** Whether this browser may see this visit's answers: there are none yet, it gave them, or a code was shown. */
     boolean seesThisVisit() {
-        return began || provedByCode || !visit.state.hasAnswers();
+        return began || provedByCode || !holdsAnswers();
+    }
+
+    /** One called off holds answers if anybody began them, by a link or on paper. */
+    private boolean holdsAnswers() {
+        return visit.state == State.CANCELLED
+            ? visit.standing().isPresent() || count("visit.id = ?1 and began = true", visit.id) > 0
+            : visit.state.mayHoldAnswers();
     }
 }

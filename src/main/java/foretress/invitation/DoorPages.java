@@ -1,6 +1,7 @@
 package foretress.invitation;
 
 import foretress.visit.MonthChoice;
+import foretress.visit.State;
 import foretress.web.Caller;
 import foretress.web.Form;
 import foretress.web.Language;
@@ -39,10 +40,12 @@ public class DoorPages {
      * @param token the link's own, which stands in the address already
      * @param minutes how long the questions take about
      * @param others the languages this page is not in
-     * @param afterwards the service took place: nothing is asked any more, and what cannot wait comes first
+     * @param afterwards nothing is to come: nothing is asked any more, and what cannot wait comes first
+     * @param tookPlace it is over, and not off
      */
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record Welcome(String token, int minutes, boolean afterwards, List<Offered> others, BirthDateField typed,
+    record Welcome(String token, int minutes, boolean afterwards, boolean tookPlace, List<Offered> others,
+        BirthDateField typed,
         List<MonthChoice> months, Mistakes mistakes) implements TemplateInstance {}
 
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -164,8 +167,10 @@ public class DoorPages {
 
     private Response ask(int status, String token, BirthDateField typed, Mistakes mistakes) {
         List<Offered> others = spoken.offered(language.getTag()).stream().filter(one -> !one.current()).toList();
-        boolean afterwards = invitations.behind(token).filter(link -> link.visit.state.tookPlace()).isPresent();
-        return page(status, new Welcome(token, howLong.minutes(language.getTag()), afterwards, others, typed,
+        Optional<State> state = invitations.behind(token).map(link -> link.visit.state);
+        boolean afterwards = state.filter(now -> !now.isAhead()).isPresent();
+        boolean tookPlace = state.filter(State::tookPlace).isPresent();
+        return page(status, new Welcome(token, howLong.minutes(language.getTag()), afterwards, tookPlace, others, typed,
             MonthChoice.all(typed.month(), language.locale()), mistakes));
     }
 

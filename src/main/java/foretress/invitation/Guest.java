@@ -70,9 +70,9 @@ public class Guest {
         return door().seesThisVisit();
     }
 
-    /** Whether the service took place: then there is nothing to answer any more, and something to tell. */
+    /** Whether nothing is to come at this visit: then there is nothing to answer any more, and perhaps something to tell. */
     boolean comesAfterwards() {
-        return door().visit.state.tookPlace();
+        return !door().visit.state.isAhead();
     }
 
     /** Whether this is the salon's own tablet, to be given back. */

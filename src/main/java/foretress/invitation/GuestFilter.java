@@ -24,7 +24,7 @@ public class GuestFilter implements GuestDoor {
     private static final String AFTER = "/answers/after", REACTION = "/answers/reaction";
     /** What shows nothing of an answer, and must not wait for a code. */
     private static final List<String> OPEN = List.of(CODE, REACTION);
-    /** What a link opens once the service took place. */
+    /** What a link opens once the service took place or is off. */
     private static final List<String> AFTERWARDS =
         List.of(AFTER, REACTION, CODE, "/answers/complaint", "/answers/copy", "/answers/photos", "/answers/stop");
 

@@ -24,7 +24,7 @@ public class Invitation extends Stored {
 
     /** Wrong birth dates before the link locks. */
     static final int TRIES = 5;
-    /** How much longer a link opens once the service took place: late reactions come within weeks, a complaint is answered within them. Own decision. */
+    /** How much longer a link opens once the service took place or is off: late reactions come within weeks, a complaint is answered within them. Own decision. */
     private static final Duration AFTERWARDS = Duration.ofDays(90);
 
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
@@ -77,18 +77,18 @@ public class Invitation extends Stored {
         vouched = true;
     }
 
-    /** Whether the link still leads to a door: not revoked, not expired, and the visit not called off or taken back. */
+    /** Whether the link still leads to a door: not revoked, not expired. */
     boolean isLive(Instant now) {
         return revokedAt == null && isOpen(now);
     }
 
-    /** While the visit is ahead; once the service took place, the client's own link opens what can be told of it. */
+    /** While the visit is ahead; once it took place or is off, the client's own link opens what was signed and what can be told. */
     boolean isOpen(Instant now) {
         return now.isBefore(until()) && (visit.state.isAhead() || isAfterwards());
     }
 
     private boolean isAfterwards() {
-        return !handed && visit.state.tookPlace();
+        return !handed && !visit.state.isAhead();
     }
 
     Instant until() {

@@ -136,7 +136,6 @@ public class VisitPages {
         Visit visit = found(id);
         if (visit.state.mayBecome(State.CANCELLED)) {
             visits.callOff(visit.id);
-            invitations.revoke(visit.id, staff().toString());
             ledger.note(staff().toString(), "visit cancelled", visit.id.toString());
         }
         return back(visit, "cancelled");

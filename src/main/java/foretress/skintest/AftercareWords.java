@@ -105,6 +105,14 @@ public interface AftercareWords {
     @Message
     String nolink_title();
     @Message
+    String off_by_salon(String name, String day);
+    @Message
+    String off_door();
+    @Message
+    String off_late();
+    @Message
+    String off_title();
+    @Message
     String photo_add();
     @Message
     String photo_again();

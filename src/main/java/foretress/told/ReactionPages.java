@@ -73,11 +73,10 @@ public class ReactionPages {
         return Response.seeOther(URI.create(spot.page(guest.visit()).map(page -> page + "/look").orElse(AT))).build();
     }
 
-    /** Nothing about health is asked before the notice was agreed to. */
     @GET
     @Path("/tell")
     public Response ask() {
-        return guest.visit().state.hasAnswers()
+        return reactions.mayBeTold(guest.visit())
             ? Response.ok(page(new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes()))
                 .build()
             : Response.seeOther(START).build();
@@ -87,7 +86,7 @@ public class ReactionPages {
     @Path("/tell")
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response tell(MultivaluedMap<String, String> posted) {
-        if (!guest.visit().state.hasAnswers()) {
+        if (!reactions.mayBeTold(guest.visit())) {
             return Response.seeOther(START).build();
         }
         var form = new Form(posted);

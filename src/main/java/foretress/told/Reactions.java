@@ -1,6 +1,7 @@
 package foretress.told;
 
 import foretress.intake.NextClosing;
+import foretress.intake.NoticeConsent;
 import foretress.intake.Renewal;
 import foretress.ledger.Ledger;
 import foretress.salon.Salon;
@@ -28,17 +29,25 @@ public class Reactions {
     private final Visits visits;
     private final Tasks tasks;
     private final Renewal renewal;
+    private final NoticeConsent notices;
     private final SealedJson sealed;
     private final Ledger ledger;
     private final Clock clock;
 
-    Reactions(Visits visits, Tasks tasks, Renewal renewal, SealedJson sealed, Ledger ledger, Clock clock) {
+    Reactions(Visits visits, Tasks tasks, Renewal renewal, NoticeConsent notices, SealedJson sealed, Ledger ledger,
+        Clock clock) {
         this.visits = visits;
         this.tasks = tasks;
         this.renewal = renewal;
+        this.notices = notices;
         this.sealed = sealed;
         this.ledger = ledger;
         this.clock = clock;
+    }
+
+    /** Nothing about health is asked before the notice was agreed to, whatever became of the visit since. */
+    boolean mayBeTold(Visit visit) {
+        return visit.state.hasAnswers() || notices.given(visit.id);
     }
 
     /** The same form twice is one telling. */

@@ -62,7 +62,7 @@ public class SentPhotoPages {
 
     @GET
     public Response show() {
-        return guest.visit().state.hasAnswers() ? Response.ok(page(new Mistakes())).build() : start();
+        return guest.visit().state.mayHoldAnswers() ? Response.ok(page(new Mistakes())).build() : start();
     }
 
     @POST
@@ -71,7 +71,7 @@ public class SentPhotoPages {
     public Response send(@RestForm String submission, @RestForm String of, @RestForm("photo") FileUpload photo) {
         UUID named = Submissions.of(submission);
         PhotoOf shows = PhotoOf.of(of).orElseThrow(() -> new BadRequestException("nothing a photo is asked of"));
-        if (!guest.visit().state.hasAnswers()) {
+        if (!guest.visit().state.mayHoldAnswers()) {
             return start();
         }
         var mistakes = new Mistakes();

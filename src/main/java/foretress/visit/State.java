@@ -34,9 +34,14 @@ public enum State {
         return this == INVITED || this == ANSWERING || this == SIGNED;
     }
 
-    /** Whether the client has begun: from here on there are answers to protect. */
+    /** Whether the client has begun. */
     public boolean hasAnswers() {
-        return this != BOOKED && this != INVITED && this != CANCELLED;
+        return mayHoldAnswers() && this != CANCELLED;
+    }
+
+    /** Whether there may be answers to protect: one called off can have been answered before. */
+    public boolean mayHoldAnswers() {
+        return this != BOOKED && this != INVITED;
     }
 
     /** Whether the service took place and consent still stands: something may be told of it. */
