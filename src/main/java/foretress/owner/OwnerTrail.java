@@ -43,10 +43,10 @@ class OwnerTrail {
     private final AuditTrail trail;
     private final Clients clients;
     private final Visits visits;
-    private final Acts acts;
+    private final LedgerActs acts;
     private final OwnerWords say;
 
-    OwnerTrail(AuditTrail trail, Clients clients, Visits visits, Acts acts, OwnerWords say) {
+    OwnerTrail(AuditTrail trail, Clients clients, Visits visits, LedgerActs acts, OwnerWords say) {
         this.trail = trail;
         this.acts = acts;
         this.clients = clients;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foretress.bench.BenchKind;
 import foretress.note.NotedKind;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** Whatever the program writes into the audit trail, the owner who reads Spanish reads in Spanish. */
-class ActsTest {
+class LedgerActsTest {
     private static final Pattern WRITES =
         Pattern.compile("(?:ledger\\.note|AuditEvent|\\bnote|settle|become|return keep)\\([^;]*;"
             + "|\\b(?:SENT|REPLACED|TAKEN_BACK|DELETED|SEEN) = \"[a-z ']+\"");
@@ -30,10 +31,10 @@ class ActsTest {
     @DisplayName("every act that any source file writes has its Spanish, and there is none for an act nobody writes")
     void everyActIsSaid() throws IOException {
         var spanish = new Properties();
-        try (var in = Files.newBufferedReader(Path.of("src/main/resources/messages/acts_es.properties"))) {
+        try (Reader in = Files.newBufferedReader(Path.of("src/main/resources/messages/acts_es.properties"))) {
             spanish.load(in);
         }
-        Set<String> keys = written().map(Acts::key).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> keys = written().map(LedgerActs::key).collect(Collectors.toCollection(TreeSet::new));
         assertThat(keys).hasSizeGreaterThan(100).contains("visit_booked", "noted_cut", "product_line_added",
             "photo_sent_by_the_client");
         assertThat(new TreeSet<>(spanish.stringPropertyNames())).isEqualTo(keys);
@@ -41,11 +42,11 @@ class ActsTest {
 
     private static Stream<String> written() throws IOException {
         try (Stream<Path> files = Files.walk(Path.of("src/main/java/foretress"))) {
-            return files.filter(file -> file.toString().endsWith(".java")).map(ActsTest::read)
+            return files.filter(file -> file.toString().endsWith(".java")).map(LedgerActsTest::read)
                 .filter(text -> text.contains("ledger.note(") || text.contains("new AuditEvent("))
                 .flatMap(text -> WRITES.matcher(text).results().map(found -> found.group()))
                 .flatMap(call -> QUOTED.matcher(call).results().map(found -> found.group(1)))
-                .filter(act -> !ACTORS.contains(act)).flatMap(ActsTest::kinds).toList().stream();
+                .filter(act -> !ACTORS.contains(act)).flatMap(LedgerActsTest::kinds).toList().stream();
         }
     }
 

@@ -16,11 +16,11 @@ import java.util.stream.Collectors;
 
 /** The acts of the audit trail in the reader's words: the chain keeps them in English for good; messages/acts_es.properties. */
 @Singleton
-class Acts {
+class LedgerActs {
     private final Map<String, Properties> said = new HashMap<>();
     private final StaffLanguage language;
 
-    Acts(StaffLanguage language) {
+    LedgerActs(StaffLanguage language) {
         this.language = language;
         StaffLanguage.TAGS.stream().filter(tag -> !tag.equals(Supported.ORIGINAL))
             .forEach(tag -> said.put(tag, read(tag)));
@@ -28,8 +28,9 @@ class Acts {
 
     private static Properties read(String tag) {
         var words = new Properties();
-        try (var in = new InputStreamReader(Acts.class.getResourceAsStream("/messages/acts_" + tag + ".properties"),
-            StandardCharsets.UTF_8)) {
+        try (var in =
+            new InputStreamReader(LedgerActs.class.getResourceAsStream("/messages/acts_" + tag + ".properties"),
+                StandardCharsets.UTF_8)) {
             words.load(in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
