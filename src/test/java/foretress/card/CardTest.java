@@ -138,6 +138,26 @@ class CardTest {
             .doesNotContain("Strand test: none made");
     }
 
+    @Test
+    @DisplayName("issue 11: who reads Spanish finds no English on the card, nor on any page that links lead to from it and from the tabs")
+    void noEnglishIsLeftForWhoeverReadsSpanish() {
+        UUID visit = closed();
+        String card = "/clients/" + clientOf(visit) + "/card";
+        Walker edda = salon.as("edda").open("/password").send("#language", Map.of("language", "es")).expect(200);
+        try {
+            var left = new EnglishLeft(edda, List.of("Ends left out for ten minutes.", "Even and soft.",
+                "Likes it lighter.", "Alder & Wren"));
+            assertThat(left.from(card, "/visits/" + visit, "/day", "/desk", "/owner")).isEmpty();
+            assertThat(left.pages()).hasSizeGreaterThan(15);
+            String printed = Read.body(edda.open(card + "/paper").response().asByteArray());
+            assertThat(printed).contains("Ficha").doesNotContain(" of ", " May ", " and ");
+            assertThat(edda.open("/owner?act=cita+reservada").text()).contains("cita reservada")
+                .doesNotContain("cita cerrada");
+        } finally {
+            edda.open("/password").send("#language", Map.of("language", "en"));
+        }
+    }
+
     @DisplayName("R3: a closing is put right in a new version; the old one stays to be read, and of two tabs neither writes over the other")
     @Test
     void aClosingIsPutRight() {
