@@ -7,6 +7,7 @@ import foretress.assessment.Ways;
 import foretress.assessment.Weight;
 import foretress.intake.Intake;
 import foretress.intake.Plans;
+import foretress.knowledge.Counted;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.plan.TestPlan;
@@ -17,6 +18,7 @@ import foretress.web.Language;
 import foretress.web.StylistWords;
 import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -75,7 +77,8 @@ class GentlerWays {
         return lift.by()
             .map(by -> words().text("ways.lift." + (by.none() ? "none" : "unsure")).replace("{why}",
                 words().text("ways.held-back." + by.id())))
-            .orElseGet(() -> words().text("ways.lift.levels").replace("{levels}", String.valueOf(lift.levels())));
+            .orElseGet(() -> Counted.say(words().text("ways.lift.levels"), words().language(),
+                Map.of("levels", lift.levels())));
     }
 
     String owes(TestPlan plan) {

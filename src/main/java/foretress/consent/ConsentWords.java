@@ -1,5 +1,6 @@
 package foretress.consent;
 
+import foretress.knowledge.Counted;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -57,7 +58,7 @@ public final class ConsentWords implements ConsentSentences {
             throw new IllegalArgumentException(
                 "no sentence '%s' in the %s words of the consent".formatted(key, language));
         }
-        return PLACE.matcher(sentence).replaceAll(match -> {
+        return PLACE.matcher(Counted.forms(sentence, language, places::get)).replaceAll(match -> {
             String value = places.get(match.group(1));
             if (value == null) {
                 throw new IllegalArgumentException(

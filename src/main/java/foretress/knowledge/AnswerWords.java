@@ -24,6 +24,7 @@ import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -146,17 +147,18 @@ public final class AnswerWords {
     private static String ago(SaidDate date, Words words) {
         if (date instanceof LatelyAgo ago) {
             return words.find("answers.years-ago." + ago.code())
-                .orElseGet(() -> text("lately-ago", ago.unit().code(), words)
-                    .replace("{from}", ago.from() + "").replace("{to}", ago.to() + ""));
+                .orElseGet(() -> Counted.say(text("lately-ago", ago.unit().code(), words), words.language(),
+                    Map.of("from", ago.from(), "to", ago.to())));
         }
         if (date instanceof YearsAgo ago) {
             return words.find("answers.years-ago.%d-%d".formatted(ago.from(), ago.to()))
-                .orElseGet(() -> text("years-ago", "other", words)
-                    .replace("{from}", ago.from() + "").replace("{to}", ago.to() + ""));
+                .orElseGet(() -> Counted.say(text("years-ago", "other", words), words.language(),
+                    Map.of("from", ago.from(), "to", ago.to())));
         }
         if (date instanceof LongerThan longer) {
             return words.find("answers.years-ago.%d-plus".formatted(longer.years()))
-                .orElseGet(() -> text("longer", "other", words).replace("{years}", longer.years() + ""));
+                .orElseGet(() -> Counted.say(text("longer", "other", words), words.language(),
+                    Map.of("years", longer.years())));
         }
         return words.text("answers.date-not-known");
     }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -14,11 +13,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ConsentWordsTest {
-    private static final Pattern PLACE = Pattern.compile("\\{[A-Za-z]+}");
+    private static final Pattern PLACE = Pattern.compile("\\{([A-Za-z]+)(?:}|, plural)");
     private static final ConsentWords ENGLISH = ConsentWords.in("en");
 
     private static Iterable<String> places(String sentence) {
-        return new TreeSet<>(PLACE.matcher(sentence).results().map(MatchResult::group).toList());
+        return new TreeSet<>(PLACE.matcher(sentence).results().map(place -> place.group(1)).toList());
     }
 
     @Test

@@ -87,7 +87,8 @@ class StaffLanguageTest {
     private static Map<String, Set<String>> places(String bundle) {
         return lines(bundle).stream().filter(line -> !line.startsWith("#") && line.contains("="))
             .collect(Collectors.toMap(line -> line.substring(0, line.indexOf('=')),
-                line -> PLACE.matcher(line).results().map(found -> found.group()).collect(Collectors.toSet())));
+                line -> PLACE.matcher(line).results().map(found -> found.group().replace(".comma", ""))
+                    .collect(Collectors.toSet())));
     }
 
     private static List<String> lines(String bundle) {
