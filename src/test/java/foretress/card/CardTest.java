@@ -150,9 +150,9 @@ class CardTest {
             assertThat(left.from(card, "/visits/" + visit, "/day", "/desk", "/owner")).isEmpty();
             assertThat(left.pages()).hasSizeGreaterThan(15);
             String printed = Read.body(edda.open(card + "/paper").response().asByteArray());
-            assertThat(printed).contains("Ficha").doesNotContain(" of ", " May ", " and ");
-            assertThat(edda.open("/owner?act=cita+reservada").text()).contains("cita reservada")
-                .doesNotContain("cita cerrada");
+            assertThat(printed).contains("Ficha").doesNotContain("Record card", "Visit of", "Printed");
+            assertThat(edda.open("/owner?act=ficha+le%C3%ADda").text()).contains("ficha leída")
+                .doesNotContain("consulta leída");
         } finally {
             edda.open("/password").send("#language", Map.of("language", "en"));
         }

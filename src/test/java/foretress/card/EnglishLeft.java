@@ -19,6 +19,8 @@ final class EnglishLeft {
         "(?i)(?<![\\p{L}’'])(the|and|of|is|are|was|were|not|with|from|this|that|by|for|at|it|before|after|until|your|you|today|none"
             + "|January|February|March|April|May|June|July|August|September|October|November|December)(?![\\p{L}’'])");
     private static final int ALIKE = 2;
+    /** Clients' own pages; titles of sources and names of time zones; languages side by side. */
+    private static final List<String> NOT_ONE_LANGUAGE = List.of("/i/", "/policy", "/salon", "/languages/");
     private static final List<String> SPOKEN = List.of("aria-label", "alt", "title", "placeholder");
 
     private final Walker walker;
@@ -54,7 +56,8 @@ final class EnglishLeft {
             return;
         }
         Document page = walker.page().clone();
-        page.select("a[href^=/]").stream().map(link -> link.attr("href")).filter(href -> !href.startsWith("/i/"))
+        page.select("a[href^=/]").stream().map(link -> link.attr("href"))
+            .filter(href -> NOT_ONE_LANGUAGE.stream().noneMatch(href::startsWith))
             .forEach(ahead::add);
         page.select("script, style, [lang]:not(html)").remove();
         page.getAllElements().stream().flatMap(EnglishLeft::said).map(this::without)
