@@ -3,6 +3,7 @@ package foretress.invitation;
 import foretress.visit.Client;
 import foretress.visit.State;
 import foretress.visit.Visit;
+import foretress.web.Language;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
 import jakarta.persistence.OptimisticLockException;
@@ -14,7 +15,12 @@ import java.util.UUID;
 @Named("guest")
 @RequestScoped
 public class Guest {
+    private final Language page;
     private ClientSession door;
+
+    Guest(Language page) {
+        this.page = page;
+    }
 
     void cameThrough(ClientSession opened) {
         door = opened;
@@ -61,8 +67,13 @@ public class Guest {
         return client().phone().isEmpty();
     }
 
+    /** The language of the page that is read now, which may have been changed since the door. */
     public String language() {
-        return door().language;
+        return page.getTag();
+    }
+
+    boolean changedLanguage() {
+        return !door().language.equals(language());
     }
 
     /** Whether this browser may see the answers of this visit; pages under /answers are reached only then. */

@@ -1,7 +1,6 @@
 package foretress.invitation;
 
 import foretress.salon.GuestDoor;
-import foretress.web.Language;
 import foretress.web.PublicAddress;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -33,13 +32,11 @@ public class GuestFilter implements GuestDoor {
 
     private final ClientSessions doors;
     private final Guest guest;
-    private final Language language;
     private final PublicAddress address;
 
-    GuestFilter(ClientSessions doors, Guest guest, Language language, PublicAddress address) {
+    GuestFilter(ClientSessions doors, Guest guest, PublicAddress address) {
         this.doors = doors;
         this.guest = guest;
-        this.language = language;
         this.address = address;
     }
 
@@ -107,8 +104,8 @@ public class GuestFilter implements GuestDoor {
 
     /** A language changed on the way is the client's from then on: for mails, and on the consent. */
     private void keepLanguage() {
-        if (!guest.language().equals(language.getTag())) {
-            doors.speak(guest.doorId(), language.getTag());
+        if (guest.changedLanguage()) {
+            doors.speak(guest.doorId(), guest.language());
         }
     }
 

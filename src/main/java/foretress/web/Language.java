@@ -2,6 +2,9 @@ package foretress.web;
 
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
 /** The language of the page being made: {@code {inject:language.tag}}. {@link LanguageFilter} settles it. */
@@ -27,15 +30,15 @@ public class Language {
         tag = Supported.match(wanted).orElse(tag);
     }
 
-    /** The page one is on, for coming back to it from the choice of languages. */
+    /** The page one is on, as part of another address, for coming back to it from the choice of languages. */
     public String getHere() {
-        return here;
+        return URLEncoder.encode(here, StandardCharsets.UTF_8);
     }
 
     /** A door's address holds its token, so it is never passed on. */
-    void here(String path) {
-        if (!path.startsWith("/i/") && !path.startsWith("/a/")) {
-            here = LocalPath.of(path).orElse(here);
+    void here(URI address) {
+        if (!address.getPath().startsWith("/i/") && !address.getPath().startsWith("/a/")) {
+            here = LocalPath.of(address).orElse(here);
         }
     }
 

@@ -22,7 +22,7 @@ public class LanguageFilter {
 
     @ServerRequestFilter(preMatching = true, priority = 100)
     public void settle(HttpHeaders headers, UriInfo address) {
-        language.here(address.getRequestUri().getPath());
+        language.here(address.getRequestUri());
         Optional<String> chosen =
             Optional.ofNullable(headers.getCookies().get(Language.COOKIE)).flatMap(c -> spoken.match(c.getValue()));
         chosen.or(() -> asked(headers)).ifPresent(language::use);

@@ -37,7 +37,8 @@ public class LanguagePages {
 
     @GET
     public TemplateInstance offer(@RestQuery String to) {
-        return new LanguagePage(spoken.offered(language.getTag()), LocalPath.of(to).orElse("/answers"));
+        return new LanguagePage(spoken.offered(language.getTag()),
+            LocalPath.withQuery(to == null ? "" : to).orElse("/answers"));
     }
 
     @POST
@@ -45,7 +46,8 @@ public class LanguagePages {
     public Response choose(MultivaluedMap<String, String> fields) {
         var form = new Form(fields);
         Optional<String> chosen = spoken.match(form.one("language"));
-        Response.ResponseBuilder back = Response.seeOther(URI.create(LocalPath.of(form.one("to")).orElse("/answers")));
+        Response.ResponseBuilder back =
+            Response.seeOther(URI.create(LocalPath.withQuery(form.one("to")).orElse("/answers")));
         chosen.ifPresent(tag -> back.cookie(cookie(tag)));
         return back.build();
     }

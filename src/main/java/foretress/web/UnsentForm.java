@@ -1,13 +1,11 @@
 package foretress.web;
 
 import jakarta.ws.rs.container.ContainerRequestContext;
-import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import org.jboss.resteasy.reactive.server.core.CurrentRequestManager;
 import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
 import org.jboss.resteasy.reactive.server.core.multipart.FormData;
@@ -34,12 +32,11 @@ public record UnsentForm(String address, boolean parts, List<Field> fields, List
     private static final String SECRET = "kept-secret";
     private static final String FILE = "kept-file";
     private static final String TYPED = "kept:";
-    private static final Pattern QUERY = Pattern.compile("[A-Za-z0-9=&._~%+-]*");
 
     /** The form of this request, which has been read; nothing when it is too long, or was not sent to an address of ours. */
     public static Optional<UnsentForm> of(ContainerRequestContext request) {
         boolean parts = String.valueOf(request.getMediaType()).startsWith("multipart/");
-        return address(request.getUriInfo().getRequestUri()).map(to -> read(to, parts, data()))
+        return LocalPath.of(request.getUriInfo().getRequestUri()).map(to -> read(to, parts, data()))
             .filter(UnsentForm::fits);
     }
 
@@ -72,11 +69,6 @@ public record UnsentForm(String address, boolean parts, List<Field> fields, List
         }
     }
 
-    private static Optional<String> address(URI uri) {
-        Optional<String> query = Optional.ofNullable(uri.getRawQuery()).filter(QUERY.asMatchPredicate());
-        return LocalPath.of(uri.getRawPath()).map(path -> path + query.map(q -> "?" + q).orElse(""));
-    }
-
     private boolean fits() {
         return fields.stream().mapToLong(field -> field.name().length() + field.value().length()).sum() <= LONGEST;
     }
@@ -95,16 +87,8 @@ public record UnsentForm(String address, boolean parts, List<Field> fields, List
     }
 
     public static Optional<UnsentForm> carriedBy(Form form) {
-        return Optional.of(form.one(ADDRESS)).filter(Predicate.not(String::isEmpty)).flatMap(to -> local(to))
+        return Optional.of(form.one(ADDRESS)).filter(Predicate.not(String::isEmpty)).flatMap(LocalPath::withQuery)
             .map(to -> new UnsentForm(to, form.ticked(PARTS), typed(form), form.all(SECRET), form.all(FILE)));
-    }
-
-    private static Optional<String> local(String address) {
-        try {
-            return address(URI.create(address));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
     }
 
     private static List<Field> typed(Form form) {

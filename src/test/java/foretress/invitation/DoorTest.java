@@ -255,6 +255,18 @@ class DoorTest {
     }
 
     @Test
+    @DisplayName("A14: a language changed behind the door is at once that of the notice, and what is agreed to is kept in it")
+    void theNoticeIsReadInTheLanguageChangedTo() {
+        Walker walker = new Walker().open(link).send(born("3", "4", "1990"));
+        walker.open("/language?to=" + walker.at()).send("main form", Map.of("language", "es"));
+        assertThat(walker.at()).isEqualTo("/answers/notice");
+        assertThat(walker.only("h1").text()).isEqualTo("Antes de contestar");
+        walker.send("main form", Map.of("agree", "yes"));
+        assertThat(QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.language))
+            .isEqualTo("es");
+    }
+
+    @Test
     void aFieldSentTwiceIsRefusedAndAFormWithoutItsTokenIsShownAgain() {
         Walker walker = atTheDoor();
         ArrayList<Map.Entry<String, String>> doubled = new ArrayList<>(walker.fields("main form"));
