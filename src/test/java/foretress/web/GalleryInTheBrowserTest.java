@@ -9,6 +9,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ForcedColors;
 import foretress.Axe;
 import foretress.Browser;
+import foretress.OnPaper;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.net.URL;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -127,6 +129,17 @@ class GalleryInTheBrowserTest {
             page.emulateMedia(
                 new Page.EmulateMediaOptions().setReducedMotion(com.microsoft.playwright.options.ReducedMotion.REDUCE));
             assertThat(page.evaluate("() => document.getAnimations().length")).isEqualTo(0);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({ "consultation, 3", "day, 2" })
+    @DisplayName("A31: a stylist's page prints on few sheets, ink on white, with nothing to press")
+    void aStylistsPagePrints(String name, int sheets) {
+        try (BrowserContext context = browser.tablet(base.toString())) {
+            Page page = open(context, name);
+            assertThat(OnPaper.faults(page)).isEmpty();
+            assertThat(OnPaper.printed(page, sheets)).isEmpty();
         }
     }
 
