@@ -101,6 +101,8 @@
       form.querySelector("[role=status]").textContent = form.dataset.sending;
       turn = turn.then(() => send(form)).catch(() => form.submit());
     };
+    form.classList.add("alive");
+    file.labels[0].className = "button";
     go.hidden = true;                       // it goes as soon as it is chosen
     camera.hidden = !coarse;
     camera.addEventListener("click", () => {
