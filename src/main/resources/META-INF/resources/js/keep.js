@@ -9,17 +9,13 @@
     line.className = "mistake";
     line.setAttribute("role", "status");
     let sentAt = -PAUSE;
-
-    const say = (words) => {
-      line.textContent = words;
-      const button = form.querySelector("button[type=submit]:last-of-type");
-      if (!line.isConnected) (button ? button.parentNode : form).insertBefore(line, button);
-    };
+    const button = form.querySelector("button[type=submit]:last-of-type");
+    (button ? button.parentNode : form).insertBefore(line, button);   // there before it speaks, or screen readers miss it
 
     form.addEventListener("submit", (event) => {
       if (!navigator.onLine) {
         event.preventDefault();             // the page stays, with every answer on it
-        say(form.dataset.keep);
+        line.textContent = form.dataset.keep;
         return;
       }
       if (performance.now() - sentAt < PAUSE) {
