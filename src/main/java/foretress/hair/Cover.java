@@ -65,8 +65,11 @@ record Cover(double fromCm, double fromPart, double growthMonths, double growthC
 
     /** Chance, 0 to 1, that the ends of which somebody said so many cm begin no further out than this. */
     double endsBegun(double cm, double lengthCm) {
-        return lastCm.map(last -> Math.max(0,
-            Math.min(1, (last.toCm() - lengthCm + cm) / (last.toCm() - last.fromCm())))).orElse(1.0);
+        return lastCm.isEmpty() ? 1 : endsBegun(lastCm.get(), cm, lengthCm);
+    }
+
+    private static double endsBegun(Range last, double cm, double lengthCm) {
+        return Math.max(0, Math.min(1, (last.toCm() - lengthCm + cm) / (last.toCm() - last.fromCm())));
     }
 
     boolean ends() {

@@ -40,38 +40,52 @@ final class Grown {
         if (leastGrown > 0 && x <= leastGrown / rates.slowest()) {
             return 0;
         }
-        double chance = (1 - Growth.RESTING_SHARE) * growing(x) + Growth.RESTING_SHARE * resting(x);
+        var place = new Place(x);
+        double chance =
+            (1 - Growth.RESTING_SHARE) * place.growing(0) + Growth.RESTING_SHARE * place.resting(Growth.REST_MONTHS);
         return Math.max(0, Math.min(1, chance));
     }
 
     /** The same for a hair that rests since this many months. */
     double chanceWithin(double cm, double rest) {
-        double x = Math.max(cm, AT_THE_SCALP_CM);
-        return oldest - newest < ONE_MOMENT ? rates.g((Math.max(0, newest - rest) + more) / x)
-            : Math.max(0, Math.min(1, (once(oldest - rest, x) - once(newest - rest, x)) / (oldest - newest)));
+        return new Place(Math.max(cm, AT_THE_SCALP_CM)).growing(rest);
     }
 
-    private double growing(double x) {
-        return chanceWithin(x, 0);
-    }
+    /** A place on the hair, with what its integrals begin from. */
+    private final class Place {
+        private final double x;
+        private final double g;
+        private final double a;
+        private final double b;
 
-    private double resting(double x) {
-        double rest = Growth.REST_MONTHS;
-        if (oldest - newest < ONE_MOMENT) {
-            return (once(newest, x) - once(newest - rest, x)) / rest;
+        Place(double x) {
+            this.x = x;
+            this.g = rates.g(more / x);
+            this.a = rates.a(more / x);
+            this.b = rates.b(more / x);
         }
-        return (twice(oldest, x) - twice(newest, x) - twice(oldest - rest, x) + twice(newest - rest, x))
-            / ((oldest - newest) * rest);
-    }
 
-    /** The integral from 0 to t of g((max(0, τ) + c) / x). */
-    private double once(double t, double x) {
-        return t < 0 ? t * rates.g(more / x) : x * (rates.a((t + more) / x) - rates.a(more / x));
-    }
+        double growing(double rest) {
+            return oldest - newest < ONE_MOMENT ? rates.g((Math.max(0, newest - rest) + more) / x)
+                : Math.max(0, Math.min(1, (once(oldest - rest) - once(newest - rest)) / (oldest - newest)));
+        }
 
-    /** The integral from 0 to t of {@link #once}. */
-    private double twice(double t, double x) {
-        return t < 0 ? t * t / 2 * rates.g(more / x)
-            : x * x * (rates.b((t + more) / x) - rates.b(more / x)) - x * t * rates.a(more / x);
+        double resting(double rest) {
+            if (oldest - newest < ONE_MOMENT) {
+                return (once(newest) - once(newest - rest)) / rest;
+            }
+            return (twice(oldest) - twice(newest) - twice(oldest - rest) + twice(newest - rest))
+                / ((oldest - newest) * rest);
+        }
+
+        /** The integral from 0 to t of g((max(0, τ) + c) / x). */
+        private double once(double t) {
+            return t < 0 ? t * g : x * (rates.a((t + more) / x) - a);
+        }
+
+        /** The integral from 0 to t of {@link #once}. */
+        private double twice(double t) {
+            return t < 0 ? t * t / 2 * g : x * x * (rates.b((t + more) / x) - b) - x * t * a;
+        }
     }
 }

@@ -82,17 +82,16 @@ public final class Lane {
     /** Near edge, given that it is still on the hair. */
     private Range startsIn() {
         double all = reach.chanceNearBy(lengthCm);
-        return new Range(place(cm -> reach.chanceNearBy(cm) >= 0.1 * all),
-            place(cm -> reach.chanceNearBy(cm) >= 0.9 * all));
+        return new Range(place(cm -> reach.isNearBy(cm, 0.1 * all)), place(cm -> reach.isNearBy(cm, 0.9 * all)));
     }
 
     private Range reachesIn(Range starts) {
         if (Cover.toTheTip(treatment)) {
             return new Range(lengthCm, lengthCm);
         }
-        double from = place(cm -> reach.chanceFarBy(cm) >= 0.1);
+        double from = place(cm -> reach.isFarBy(cm, 0.1));
         return new Range(Math.max(from, starts.fromCm()),
-            Math.max(place(cm -> reach.chanceFarBy(cm) >= 0.9), starts.toCm()));
+            Math.max(place(cm -> reach.isFarBy(cm, 0.9)), starts.toCm()));
     }
 
     private interface Reached {

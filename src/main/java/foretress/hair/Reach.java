@@ -41,6 +41,16 @@ abstract class Reach {
     /** Chance that the far edge lies no further out than this; 0 before the tip where the treatment went to the tip. */
     abstract double chanceFarBy(double cm);
 
+    /** Whether the near edge lies no further out than this with at least so much of a chance. */
+    boolean isNearBy(double cm, double chance) {
+        return chanceNearBy(cm) >= chance;
+    }
+
+    /** The same of the far edge. */
+    boolean isFarBy(double cm, double chance) {
+        return chanceFarBy(cm) >= chance;
+    }
+
     /** Chance, over rate and day, that at least one treated hair in 200 still carries some. */
     abstract double chanceAnyLeft();
 }
