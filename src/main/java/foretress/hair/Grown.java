@@ -54,13 +54,11 @@ final class Grown {
     /** A place on the hair, with what its integrals begin from. */
     private final class Place {
         private final double x;
-        private final double g;
         private final double a;
         private final double b;
 
         Place(double x) {
             this.x = x;
-            this.g = rates.g(more / x);
             this.a = rates.a(more / x);
             this.b = rates.b(more / x);
         }
@@ -80,12 +78,12 @@ final class Grown {
 
         /** The integral from 0 to t of g((max(0, τ) + c) / x). */
         private double once(double t) {
-            return t < 0 ? t * g : x * (rates.a((t + more) / x) - a);
+            return t < 0 ? t * rates.g(more / x) : x * (rates.a((t + more) / x) - a);
         }
 
         /** The integral from 0 to t of {@link #once}. */
         private double twice(double t) {
-            return t < 0 ? t * t / 2 * g : x * x * (rates.b((t + more) / x) - b) - x * t * a;
+            return t < 0 ? t * t / 2 * rates.g(more / x) : x * x * (rates.b((t + more) / x) - b) - x * t * a;
         }
     }
 }
