@@ -49,9 +49,19 @@ public class VisitMaker {
         return QuarkusTransaction.requiringNew().call(() -> booked(Visit.<Visit>findById(visit).client));
     }
 
+    /** Of a client of its own, at 14:00 on that day. */
+    public UUID on(LocalDate day) {
+        return QuarkusTransaction.requiringNew().call(() -> booked(clients.add(new Clients.Person("Ottilie", "Brandt",
+            Optional.of(LocalDate.of(1965, 3, 4)), Optional.empty(), Optional.of("01632 960 333"), "en")), day));
+    }
+
     private UUID booked(Client client) {
+        return booked(client, LocalDate.ofInstant(clock.instant(), Salon.the().zoneId()).plusDays(5));
+    }
+
+    private UUID booked(Client client, LocalDate day) {
         ZoneId zone = Salon.the().zoneId();
-        LocalDateTime wall = LocalDate.ofInstant(clock.instant(), zone).plusDays(5).atTime(LocalTime.of(14, 0));
+        LocalDateTime wall = day.atTime(LocalTime.of(14, 0));
         return visits
             .book(new Booking(UUID.randomUUID().toString(), client.id, wall, zone, wall.atZone(zone).toInstant(),
                 salon.stylist().id, List.of(new Booked("colour-whole", List.of("colour"))))).id;

@@ -1,0 +1,34 @@
+package foretress.vault;
+
+import io.quarkus.test.Mock;
+import jakarta.inject.Singleton;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The vault, which in tests also says what was opened. */
+@Mock
+@Singleton
+public class CountingVault extends Vault {
+    private final Map<String, Integer> opened = new ConcurrentHashMap<>();
+
+    CountingVault(ClientKeys keys) {
+        super(keys);
+    }
+
+    @Override
+    public byte[] open(UUID clientId, String place, String sealed) {
+        opened.merge(place, 1, Integer::sum);
+        return super.open(clientId, place, sealed);
+    }
+
+    public void forget() {
+        opened.clear();
+    }
+
+    /** Since it was last forgotten: how often each place was opened. */
+    public Map<String, Integer> opened() {
+        return new TreeMap<>(opened);
+    }
+}
