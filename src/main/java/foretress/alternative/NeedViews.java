@@ -51,7 +51,7 @@ class NeedViews {
     List<Need> of(Visit visit, Service service, Weight weight) {
         Answers said = intake.said(visit);
         StrandMap map = maps.map(visit, said, words());
-        Outlook outlook = Outlook.of(knowledge, assessments.situation(visit, said), service, map);
+        Outlook outlook = Outlook.of(knowledge, assessments::assess, assessments.situation(visit, said), service, map);
         List<Need> needs = new ArrayList<>();
         if (weight == Weight.TEST_FIRST) {
             TestPlan plan = plans.instead(visit, said, List.of(service));

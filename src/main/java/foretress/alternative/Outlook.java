@@ -1,10 +1,8 @@
 package foretress.alternative;
 
 import foretress.assessment.Assessment;
-import foretress.assessment.Assessor;
 import foretress.assessment.Finding;
 import foretress.assessment.Rule;
-import foretress.assessment.RuleSet;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
 import foretress.assessment.TestFact;
@@ -19,6 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -37,11 +36,14 @@ record Outlook(Optional<CutTo> cut, boolean heals, boolean recovers, boolean wor
      */
     record CutTo(int cm, Optional<YearMonth> grown, Optional<Finding> left) {}
 
-    static Outlook of(Knowledge knowledge, Situation now, Service service, StrandMap map) {
-        return new Search(knowledge, now, service, map).outlook();
+    /** @param assess says what the rules say of these services for somebody who stands so */
+    static Outlook of(Knowledge knowledge, BiFunction<Situation, List<Service>, Assessment> assess, Situation now,
+        Service service, StrandMap map) {
+        return new Search(knowledge, assess, now, service, map).outlook();
     }
 
-    private record Search(Knowledge knowledge, Situation now, Service service, StrandMap map) {
+    private record Search(Knowledge knowledge, BiFunction<Situation, List<Service>, Assessment> assess, Situation now,
+        Service service, StrandMap map) {
         Outlook outlook() {
             List<Finding> inTheWay = inTheWay(now);
             Ways ways = knowledge.ways();
@@ -68,8 +70,7 @@ record Outlook(Optional<CutTo> cut, boolean heals, boolean recovers, boolean wor
 
         /** What holds the service up, the heaviest first. */
         private List<Finding> inTheWay(Situation situation) {
-            RuleSet rules = knowledge.ruleSet();
-            Assessment found = Assessor.assess(rules, knowledge.factFinder().find(situation), List.of(service));
+            Assessment found = assess.apply(situation, List.of(service));
             return found.on(service).stream().filter(f -> f.on(service).atLeast(Weight.TEST_FIRST)).toList();
         }
 

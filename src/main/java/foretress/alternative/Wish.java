@@ -1,6 +1,7 @@
 package foretress.alternative;
 
 import foretress.vault.SealedRow;
+import foretress.visit.OnFile;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -33,8 +34,9 @@ class Wish extends SealedRow {
         this.saidAt = now;
     }
 
-    static Optional<Wish> newest(UUID visitId) {
-        return find("visitId = ?1 order by saidAt desc", visitId).firstResultOptional();
+    static Optional<Wish> newest(Visit visit) {
+        return OnFile.<Wish>of(visit.client.id, "service_wish", visit.id,
+            () -> find("visitId = ?1 order by saidAt desc", visit.id).range(0, 0).list()).stream().findFirst();
     }
 
     /** What was ever said at these visits, the newest last. */

@@ -30,7 +30,7 @@ public class Wishes implements ServiceWish {
 
     @Override
     public Optional<String> of(Visit visit) {
-        return Wish.newest(visit.id).map(this::open).filter(id -> !id.equals(Wish.NONE));
+        return Wish.newest(visit).map(this::open).filter(id -> !id.equals(Wish.NONE));
     }
 
     @Override

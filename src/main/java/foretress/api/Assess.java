@@ -59,7 +59,8 @@ final class Assess {
             Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(read.situation()), offered);
         Situation hoped = read.situation()
             .saying(knowledge.answeredWell(read.situation().answers(), read.situation().bookedChemistries()));
-        Owing owing = Owing.of(knowledge.ruleSet(), knowledge.factFinder(), read.situation(), hoped, read.booked());
+        Owing owing =
+            Owing.of(knowledge.ruleSet(), knowledge.factFinder()::find, read.situation(), hoped, read.booked());
         TestPlan plan = TestPlan.of(owing, read.visit(),
             new Waits(read.situation().policy(), read.skinTest(), owing.readAgainDays(),
                 read.situation().birthDate().map(read.situation().policy()::oldEnough)),

@@ -1,7 +1,6 @@
 package foretress.bench;
 
 import foretress.assessment.Assessment;
-import foretress.assessment.Assessor;
 import foretress.assessment.Finding;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
@@ -87,7 +86,7 @@ public class BenchChanges {
     }
 
     private Assessment assess(Visit visit, Situation situation) {
-        return Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(situation), assessments.looked(visit));
+        return assessments.assess(situation, assessments.looked(visit));
     }
 
     private List<BenchChange> changes(Visit visit, Assessment before, Assessment after) {

@@ -87,7 +87,7 @@ public class BenchDoor {
     }
 
     public static String name(UUID staffId) {
-        return Staff.byId(staffId).map(s -> s.name).orElse("");
+        return Staff.nameOf(staffId);
     }
 
     static String at(Visit visit) {

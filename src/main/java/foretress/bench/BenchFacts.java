@@ -59,8 +59,8 @@ public class BenchFacts implements ChairRecord {
 
     @Override
     public Optional<Integer> measuredLengthCm(Visit visit) {
-        return BenchRecord.ofVisit(visit.id).stream().filter(t -> t.kind() == BenchKind.LENGTH && !t.struck())
-            .findFirst()
+        return BenchRecord.ofClient(visit.client.id).stream()
+            .filter(t -> t.visitId().equals(visit.id) && t.kind() == BenchKind.LENGTH && !t.struck()).findFirst()
             .map(t -> bodies.open(t, BenchLengthBody.class).cm());
     }
 

@@ -46,7 +46,7 @@ public class BenchPages {
     @GET
     public TemplateInstance show(@RestPath UUID id) {
         Visit visit = door.visit(id);
-        ledger.note(door.staff().toString(), "bench read", id.toString());
+        ledger.read(door.staff().toString(), "bench read", id.toString());
         return page(visit, "", new Mistakes());
     }
 

@@ -1,8 +1,10 @@
 package foretress.bench;
 
+import foretress.running.Asked;
 import foretress.running.CodeColumn;
 import foretress.vault.SealedRow;
 import foretress.visit.Client;
+import foretress.visit.OnFile;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Convert;
@@ -152,11 +154,13 @@ public class BenchRecord extends SealedRow {
     }
 
     static List<BenchRecord> ofClient(UUID clientId) {
-        return list("clientId in " + Client.SAME_PERSON + " order by madeAt desc, id", clientId);
+        return OnFile.of(clientId, "bench_test", clientId,
+            () -> list("clientId in " + Client.SAME_PERSON + " order by madeAt desc, id", clientId));
     }
 
     static List<BenchRecord> ofVisit(UUID visitId) {
-        return list("visitId = ?1 order by madeAt desc, id", visitId);
+        return Asked.once(List.of(BenchRecord.class, "visit", visitId),
+            () -> list("visitId = ?1 order by madeAt desc, id", visitId));
     }
 
     static List<BenchRecord> running() {

@@ -64,7 +64,7 @@ public class RefusedPages {
 
     @GET
     public TemplateInstance show(@RestPath UUID id) {
-        ledger.note(who.staff().id.toString(), "refused tests read", id.toString());
+        ledger.read(who.staff().id.toString(), "refused tests read", id.toString());
         return page(found(id), new Mistakes());
     }
 

@@ -50,9 +50,12 @@ public class CardHistory implements ChairRecord {
     }
 
     private Stream<SaidTreatment> done(Visit visit) {
-        return closings.of(visit.id).stream().flatMap(kept -> closings.read(kept).done().stream()
-            .flatMap(done -> DoneHere.of(done, kept.closedAt().atZone(visit.zone()).toLocalDate(), knowledge.ruleSet())
-                .stream()));
+        return Stream
+            .ofNullable(closings.ofClient(visit.client.id).get(visit.id)).flatMap(
+                kept -> closings.read(kept).done().stream()
+                    .flatMap(done -> DoneHere
+                        .of(done, kept.closedAt().atZone(visit.zone()).toLocalDate(), knowledge.ruleSet())
+                        .stream()));
     }
 
     @Override

@@ -6,7 +6,6 @@ import foretress.visit.Client;
 import foretress.visit.Clients;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
@@ -34,10 +33,9 @@ public class CardPages {
     }
 
     @GET
-    @Transactional
     public TemplateInstance show(@RestPath UUID id, @RestQuery Optional<String> said) {
         Client client = clients.current(id).orElseThrow(NotFoundException::new);
-        ledger.note(who.staff().id.toString(), "record card read", client.id.toString());
+        ledger.read(who.staff().id.toString(), "record card read", client.id.toString());
         return new CardPage(cards.of(client), said.filter("merged"::equals).isPresent());
     }
 }

@@ -97,7 +97,7 @@ class CardText {
     }
 
     String staff(UUID id) {
-        return Staff.byId(id).map(s -> s.name).orElse("");
+        return Staff.nameOf(id);
     }
 
     String word(Weight weight) {

@@ -29,6 +29,7 @@ import jakarta.enterprise.context.RequestScoped;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -66,6 +67,16 @@ class CardVisits {
         this.said = said;
         this.closing = closing;
         this.say = say;
+    }
+
+    /** Has at hand what is kept of these visits: one statement a kind, however many they are. */
+    void ready(List<UUID> visits) {
+        KeptAssessment.ready(visits);
+        decisions.ready(visits);
+        closings.ready(visits);
+        photos.ready(visits);
+        sent.ready(visits);
+        consents.ready(visits);
     }
 
     VisitView of(Visit visit) {

@@ -65,6 +65,7 @@ class Cards {
 
     CardView of(Client client) {
         List<Visit> all = visits.of(client.id);
+        cardVisits.ready(all.stream().map(visit -> visit.id).toList());
         Optional<Visit> last = all.stream().filter(v -> v.state.hasAnswers() && v.state != State.WITHDRAWN)
             .filter(v -> !intake.said(v).byQuestion().isEmpty()).findFirst();
         Optional<StrandMap> map = last.map(visit -> map(visit, text.today())).filter(m -> !m.lanes().isEmpty());
@@ -85,7 +86,8 @@ class Cards {
     private StrandMap map(Visit visit, LocalDate today) {
         Answers said = intake.said(visit);
         LocalDate visitDay = visit.startsThere().toLocalDate();
-        LocalDate told = closings.of(visit.id).map(kept -> kept.closedAt().atZone(visit.zone()).toLocalDate())
+        LocalDate told = Optional.ofNullable(closings.ofClient(visit.client.id).get(visit.id))
+            .map(kept -> kept.closedAt().atZone(visit.zone()).toLocalDate())
             .orElse(visitDay.isBefore(today) ? visitDay : today);
         Situation situation =
             assessments.situation(visit, said).seenOn(told, today).knowing(history.all(visit.client.id));

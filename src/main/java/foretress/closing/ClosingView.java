@@ -141,6 +141,6 @@ public class ClosingView {
     }
 
     String by(KeptClosing kept) {
-        return Staff.byId(kept.closedBy()).map(staff -> staff.name).orElse("");
+        return Staff.nameOf(kept.closedBy());
     }
 }

@@ -11,9 +11,13 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import java.time.Clock;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Closes visits and reads back what was done. */
 @ApplicationScoped
@@ -78,6 +82,17 @@ public class Closings {
 
     public Optional<KeptClosing> of(UUID visitId) {
         return KeptClosing.ofVisit(visitId);
+    }
+
+    /** Those that hold, by visit, of everything this person came for. */
+    public Map<UUID, KeptClosing> ofClient(UUID clientId) {
+        return KeptClosing.ofClient(clientId).stream()
+            .collect(Collectors.toMap(KeptClosing::visitId, Function.identity()));
+    }
+
+    /** Has every version of each of these visits at hand. */
+    public void ready(Collection<UUID> visits) {
+        KeptClosing.ready(visits);
     }
 
     /** Newest first. */

@@ -1,5 +1,6 @@
 package foretress.closing;
 
+import foretress.running.Asked;
 import foretress.vault.SealedRow;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
@@ -9,6 +10,7 @@ import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -42,7 +44,17 @@ public class HairPhoto extends SealedRow {
     }
 
     static List<HairPhoto> of(UUID visitId) {
-        return list("visitId = ?1 order by moment desc, takenAt, id", visitId);
+        return Asked.once(question(visitId), () -> list("visitId = ?1 order by moment desc, takenAt, id", visitId));
+    }
+
+    /** Has those of each of these visits at hand. */
+    static void ready(Collection<UUID> visits) {
+        Asked.together(visits, HairPhoto::question, HairPhoto::visitId,
+            these -> HairPhoto.<HairPhoto>list("visitId in ?1 order by moment desc, takenAt, id", these));
+    }
+
+    private static Object question(UUID visitId) {
+        return List.of(HairPhoto.class, visitId);
     }
 
     public UUID visitId() {

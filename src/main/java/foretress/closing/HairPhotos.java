@@ -8,6 +8,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import jakarta.persistence.LockModeType;
 import java.time.Clock;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -30,6 +31,11 @@ public class HairPhotos {
     /** Before first, then after. */
     public List<HairPhoto> of(UUID visitId) {
         return HairPhoto.of(visitId);
+    }
+
+    /** Has those of each of these visits at hand. */
+    public void ready(Collection<UUID> visits) {
+        HairPhoto.ready(visits);
     }
 
     public Optional<HairPhoto> one(UUID visitId, UUID id) {

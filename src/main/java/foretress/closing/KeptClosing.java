@@ -1,11 +1,15 @@
 package foretress.closing;
 
+import foretress.running.Asked;
 import foretress.vault.SealedRow;
+import foretress.visit.Client;
+import foretress.visit.OnFile;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -51,7 +55,24 @@ public class KeptClosing extends SealedRow {
 
     /** Newest first. */
     static List<KeptClosing> versions(UUID visitId) {
-        return list("visitId = ?1 order by versionNo desc", visitId);
+        return Asked.once(question(visitId), () -> list("visitId = ?1 order by versionNo desc", visitId));
+    }
+
+    /** Has every version of each of these visits at hand. */
+    static void ready(Collection<UUID> visits) {
+        Asked.together(visits, KeptClosing::question, KeptClosing::visitId,
+            these -> KeptClosing.<KeptClosing>list("visitId in ?1 order by versionNo desc", these));
+    }
+
+    private static Object question(UUID visitId) {
+        return List.of(KeptClosing.class, visitId);
+    }
+
+    /** Those that hold, of all visits of the client and of records merged into this one. */
+    static List<KeptClosing> ofClient(UUID clientId) {
+        return OnFile.of(clientId, "closing", clientId, () -> list("from KeptClosing k where k.clientId in "
+            + Client.SAME_PERSON + " and k.versionNo ="
+            + " (select max(o.versionNo) from KeptClosing o where o.visitId = k.visitId)", clientId));
     }
 
     public UUID visitId() {

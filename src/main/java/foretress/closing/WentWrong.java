@@ -21,8 +21,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 /**
@@ -51,12 +53,13 @@ class WentWrong implements ChairRecord {
     @Override
     public List<Earlier> wentWrong(Visit coming) {
         List<Earlier> saw = new ArrayList<>();
+        Map<UUID, KeptClosing> kept = closings.ofClient(coming.client.id);
         List<Visit> closed = visits.of(coming.client.id).stream()
-            .filter(other -> !other.id.equals(coming.id) && closings.of(other.id).isPresent()).toList();
+            .filter(other -> !other.id.equals(coming.id) && kept.containsKey(other.id)).toList();
         Optional<Visit> newest = closed.stream().filter(other -> other.startsAt.isBefore(coming.startsAt))
             .reduce((a, b) -> a.startsAt.isAfter(b.startsAt) ? a : b);
         for (Visit other : closed) {
-            findings(coming, other, newest.filter(other::equals).isPresent())
+            findings(coming, other, closings.read(kept.get(other.id)), newest.filter(other::equals).isPresent())
                 .forEach(finding -> saw.add(new Earlier(finding, other)));
         }
         reactions.of(coming.client.id).stream().filter(told -> !told.struck()).forEach(told -> {
@@ -76,7 +79,8 @@ class WentWrong implements ChairRecord {
     }
 
     private List<Step> causes(Visit coming, Visit by) {
-        List<Step> done = closings.of(by.id).map(closings::read).map(seenHere()::steps).orElse(List.of());
+        List<Step> done = Optional.ofNullable(closings.ofClient(coming.client.id).get(by.id)).map(closings::read)
+            .map(seenHere()::steps).orElse(List.of());
         return Stream.of(done, steps(by), steps(coming))
             .filter(steps -> steps.stream().anyMatch(step -> step.afterwards().reaction().isPresent())).findFirst()
             .orElse(List.of());
@@ -90,8 +94,7 @@ class WentWrong implements ChairRecord {
         return new SeenHere(knowledge.questionnaire(), knowledge.ruleSet());
     }
 
-    private Stream<Finding> findings(Visit coming, Visit other, boolean newest) {
-        Closing closing = closings.of(other.id).map(closings::read).orElseThrow();
+    private Stream<Finding> findings(Visit coming, Visit other, Closing closing, boolean newest) {
         if (!closing.wrong().happened()) {
             return Stream.empty();
         }

@@ -55,7 +55,7 @@ public class BlankFormPages {
         Notice.Terms terms = Notice.Terms.of(knowledge.policy(salon.jurisdiction));
         Notice notice = Notice.of(words.language(), particulars, terms, ConsentWords.in(words.language()));
         var booked = new ConsentInput.Visit(visit.id, visit.startsThere(),
-            Staff.byId(visit.stylistId).map(staff -> staff.name).orElse(""),
+            Staff.nameOf(visit.stylistId),
             visit.services.stream().map(service -> menu.name(service.serviceId, words)).toList());
         return new BlankForm.Asked(visit.client.language, particulars, visit.client.fullName(), booked, notice,
             knowledge.questionnaire(), words, chemistries(visit));

@@ -91,6 +91,11 @@ public class Consents {
         return all(visitId, ConsentInput.Purpose.SERVICE);
     }
 
+    /** Has those of each of these visits at hand. */
+    public void ready(Collection<UUID> visits) {
+        SignedConsent.ready(visits, ConsentInput.Purpose.SERVICE);
+    }
+
     public List<SignedConsent> all(UUID visitId, ConsentInput.Purpose purpose) {
         return SignedConsent.ofVisit(visitId, purpose);
     }

@@ -1,5 +1,6 @@
 package foretress.consent;
 
+import foretress.running.Asked;
 import foretress.running.CodeColumn;
 import foretress.running.Stored;
 import jakarta.persistence.Column;
@@ -8,6 +9,7 @@ import jakarta.persistence.Converter;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -99,7 +101,18 @@ public class SignedConsent extends Stored {
 
     /** Newest first. */
     static List<SignedConsent> ofVisit(UUID visitId, ConsentInput.Purpose purpose) {
-        return list("visitId = ?1 and purpose = ?2 order by versionNo desc", visitId, purpose);
+        return Asked.once(question(visitId, purpose),
+            () -> list("visitId = ?1 and purpose = ?2 order by versionNo desc", visitId, purpose));
+    }
+
+    /** Has those of each of these visits at hand. */
+    static void ready(Collection<UUID> visits, ConsentInput.Purpose purpose) {
+        Asked.together(visits, visit -> question(visit, purpose), SignedConsent::visitId, these -> SignedConsent
+            .<SignedConsent>list("visitId in ?1 and purpose = ?2 order by versionNo desc", these, purpose));
+    }
+
+    private static Object question(UUID visitId, ConsentInput.Purpose purpose) {
+        return List.of(SignedConsent.class, visitId, purpose);
     }
 
     public UUID visitId() {

@@ -14,7 +14,6 @@ import foretress.web.Language;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.vertx.http.Compressed;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.Path;
@@ -59,10 +58,9 @@ public class ConsultationPages {
 
     @GET
     @Compressed
-    @Transactional
     public TemplateInstance show(@RestPath UUID id, @RestQuery String instead) {
         Visit visit = visits.find(id).orElseThrow(NotFoundException::new);
-        ledger.note(who.staff().id.toString(), "consultation read", id.toString());
+        ledger.read(who.staff().id.toString(), "consultation read", id.toString());
         return new ConsultationPage(readings.of(visit), bench.past(visit),
             reactions.of(visit).stream().filter(line -> line.struck().isEmpty()).toList(), "open".equals(instead));
     }

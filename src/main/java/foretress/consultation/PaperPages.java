@@ -188,7 +188,7 @@ public class PaperPages {
     }
 
     private String typed(PaperForm paper) {
-        return say.typed(Staff.byId(paper.typedBy()).map(s -> s.name).orElse(""),
+        return say.typed(Staff.nameOf(paper.typedBy()),
             text.day(paper.typedAt().atZone(found(paper.visitId()).zone()).toLocalDate()), text.day(paper.signedOn()));
     }
 

@@ -10,7 +10,6 @@ import foretress.visit.Visits;
 import foretress.web.ChairTime;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import java.time.Clock;
@@ -50,14 +49,17 @@ public class DayPages {
     }
 
     @GET
-    @Transactional
     public TemplateInstance show(@RestQuery Optional<String> date, @RestQuery Optional<String> said) {
         Salon salon = Salon.the();
         ZoneId zone = salon.zoneId();
         LocalDate today = clock.instant().atZone(zone).toLocalDate();
         LocalDate day = date.flatMap(DayPages::parsed).orElse(today);
-        List<Visit> onDay = visits.on(day, zone).stream().filter(v -> v.state != State.CANCELLED).toList();
-        List<Visit> coming = coming(day, zone);
+        Instant evening = day.plusDays(1).atStartOfDay(zone).toInstant();
+        List<Visit> from = visits.between(day.atStartOfDay(zone).toInstant(),
+            day.plusDays(1L + COMING_DAYS).atStartOfDay(zone).toInstant());
+        List<Visit> onDay =
+            from.stream().filter(v -> v.startsAt.isBefore(evening) && v.state != State.CANCELLED).toList();
+        List<Visit> coming = from.stream().filter(v -> !v.startsAt.isBefore(evening) && v.state.isAhead()).toList();
         List<Task> open = tasks.open();
         DayText.Looked looked = text.look(onDay, open);
         List<DayRow> rows = onDay.stream().map(v -> text.row(v, looked)).toList();
@@ -67,12 +69,6 @@ public class DayPages {
             coming.stream().map(v -> text.coming(v, looked)).toList(),
             coming.stream().filter(v -> v.owed().isPresent()).map(text::mustCome).toList(),
             open.stream().filter(t -> CALLS.contains(t.kind())).map(t -> text.promise(t, looked)).toList());
-    }
-
-    private List<Visit> coming(LocalDate day, ZoneId zone) {
-        Instant from = day.plusDays(1).atStartOfDay(zone).toInstant();
-        return visits.between(from, day.plusDays(1L + COMING_DAYS).atStartOfDay(zone).toInstant()).stream()
-            .filter(v -> v.state.isAhead()).toList();
     }
 
     /** How much of the opening day has gone, 0 to 1. */

@@ -79,7 +79,7 @@ class DayText {
         return new Looked(reasons.of(onDay), wish.of(onDay),
             open.stream().filter(t -> t.kind() == Task.Kind.SPEAK_AT_ONCE)
                 .collect(Collectors.toMap(t -> t.visit.id, t -> t, (one, other) -> one)),
-            Staff.all().stream().collect(Collectors.toMap(s -> s.id, s -> s.name)), post.canSend());
+            Staff.names(), post.canSend());
     }
 
     Count count(List<DayRow> rows) {

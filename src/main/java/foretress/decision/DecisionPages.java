@@ -85,7 +85,7 @@ public class DecisionPages {
     public TemplateInstance show(@RestPath UUID id, @RestQuery Optional<String> said,
         @RestQuery Optional<String> plan) {
         Visit visit = found(id);
-        ledger.note(who.staff().id.toString(), "decision looked at", id.toString());
+        ledger.read(who.staff().id.toString(), "decision looked at", id.toString());
         CurrentAssessment.Now now = assessed.now(visit);
         return page(visit, now, DecisionForm.blank(now.id(), decisions.versions(id), visit.services.size()),
             new Mistakes(), said.filter("recorded"::equals).isPresent(), plan.orElse(""));

@@ -169,7 +169,7 @@ public class DecisionShown {
 
     private Made made(Visit visit, KeptDecision decision) {
         KeptDecision.Body body = decisions.read(decision);
-        String name = Staff.byId(decision.decidedBy()).map(s -> s.name).orElse("");
+        String name = Staff.nameOf(decision.decidedBy());
         return new Made(say.by(name, time.dayAndTime(decision.decidedAt().atZone(visit.zone()))),
             body.reason().isEmpty() ? "" : say.reason_was(body.reason()),
             body.alone() && !body.reason().isEmpty() ? say.alone() : "",

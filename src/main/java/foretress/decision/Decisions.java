@@ -20,6 +20,7 @@ import jakarta.persistence.LockModeType;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -209,6 +210,11 @@ public class Decisions {
     /** Every decision of the visit, newest first. */
     public List<KeptDecision> all(UUID visitId) {
         return KeptDecision.ofVisit(visitId);
+    }
+
+    /** Has every decision of each of these visits at hand. */
+    public void ready(Collection<UUID> visits) {
+        KeptDecision.ready(visits);
     }
 
     public KeptDecision.Body read(KeptDecision decision) {

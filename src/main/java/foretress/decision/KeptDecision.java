@@ -1,5 +1,6 @@
 package foretress.decision;
 
+import foretress.running.Asked;
 import foretress.vault.SealedRow;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
@@ -102,6 +103,16 @@ public class KeptDecision extends SealedRow {
 
     /** Newest first. */
     static List<KeptDecision> ofVisit(UUID visitId) {
-        return list("visitId = ?1 order by versionNo desc", visitId);
+        return Asked.once(question(visitId), () -> list("visitId = ?1 order by versionNo desc", visitId));
+    }
+
+    /** Has every one of each of these visits at hand. */
+    static void ready(Collection<UUID> visits) {
+        Asked.together(visits, KeptDecision::question, KeptDecision::visitId,
+            these -> KeptDecision.<KeptDecision>list("visitId in ?1 order by versionNo desc", these));
+    }
+
+    private static Object question(UUID visitId) {
+        return List.of(KeptDecision.class, visitId);
     }
 }

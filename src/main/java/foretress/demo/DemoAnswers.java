@@ -78,7 +78,7 @@ public class DemoAnswers {
         Answers said = intake.said(visit);
         Optional<Topic> open = intake.walk(visit, said).next().map(Walk.Step::topic);
         open.ifPresent(topic -> {
-            shown.page(visitId, topic.id());
+            shown.page(visit, topic.id());
             intake.record(visitId, topic, answered(visit, topic, said, client), client.language());
         });
         return open.isPresent();
@@ -101,9 +101,9 @@ public class DemoAnswers {
                 throw new IllegalStateException(
                     "%s left open: %s".formatted(client.name(), intake.missing(visit, all)));
             }
-            shown.page(visitId, "read-back");
+            shown.page(visit, "read-back");
             intake.readBack(visit, all);
-            shown.page(visitId, "sign");
+            shown.page(visit, "sign");
             return all;
         });
         ConsentInput input = QuarkusTransaction.requiringNew().call(() -> draft.of(visit, said));

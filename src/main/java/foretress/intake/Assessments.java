@@ -2,6 +2,7 @@ package foretress.intake;
 
 import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
+import foretress.assessment.Facts;
 import foretress.assessment.LookedUp;
 import foretress.assessment.Service;
 import foretress.assessment.Situation;
@@ -12,6 +13,7 @@ import foretress.plan.Owing;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.Question;
 import foretress.questionnaire.SaidTreatment;
+import foretress.running.Asked;
 import foretress.salon.Menu;
 import foretress.salon.Policies;
 import foretress.vault.SealedJson;
@@ -61,14 +63,23 @@ public class Assessments {
 
     /** Assesses now, without keeping. */
     public Assessment of(Visit visit, Answers said) {
-        return Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(situation(visit, said)), looked(visit));
+        return assess(situation(visit, said), looked(visit));
     }
 
     /** The same as if the visit were today: the age that counts for a skin test is that of the day it is put on. */
     public Assessment asOfToday(Visit visit, Answers said) {
         Situation situation = situation(visit, said);
-        return Assessor.assess(knowledge.ruleSet(),
-            knowledge.factFinder().find(situation.seenOn(situation.today(), situation.today())), looked(visit));
+        return assess(situation.seenOn(situation.today(), situation.today()), looked(visit));
+    }
+
+    /** What the rules say of these services for somebody who stands so; within a request it is reckoned once. */
+    public Assessment assess(Situation situation, List<Service> services) {
+        return Asked.reckoned(List.of(Assessments.class, situation, services),
+            () -> Assessor.assess(knowledge.ruleSet(), facts(situation), services));
+    }
+
+    private Facts facts(Situation situation) {
+        return Asked.reckoned(List.of(Facts.class, situation), () -> knowledge.factFinder().find(situation));
     }
 
     /**
@@ -85,7 +96,7 @@ public class Assessments {
             planned.stream().flatMap(s -> s.chemistries().stream()).collect(Collectors.toUnmodifiableSet());
         Situation hoped = situation(visit, knowledge.answeredWell(said, chemistries));
         Situation known = said.byQuestion().isEmpty() ? hoped : hoped.saying(said);
-        return Owing.of(knowledge.ruleSet(), knowledge.factFinder(), known, hoped, planned);
+        return Owing.of(knowledge.ruleSet(), this::facts, known, hoped, planned);
     }
 
     /** Days after its start on which findings ask for another reading of a skin test; 0 when none does. */
@@ -93,7 +104,7 @@ public class Assessments {
         List<Service> booked = chemistry.services(visit);
         Situation known = told(visit, knowledge.answeredWell(said, chemistry.of(visit)));
         return Owing.readAgain(knowledge.ruleSet(),
-            Assessor.assess(knowledge.ruleSet(), knowledge.factFinder().find(known), booked), booked);
+            assess(known, booked), booked);
     }
 
     /** Booked services first, with their booked steps; then the others as the salon offers them. */

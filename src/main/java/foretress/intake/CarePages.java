@@ -30,7 +30,7 @@ public class CarePages {
     public Response show() {
         Visit visit = guest.visit();
         return care.promise(visit).map(promise -> {
-            shown.page(visit.id, Care.PAGE);
+            shown.page(visit, Care.PAGE);
             return Response.ok(new CarePage(speech.call(promise), speech.day(visit.startsThere()))).build();
         }).orElseGet(() -> Response.seeOther(Way.START).build());
     }

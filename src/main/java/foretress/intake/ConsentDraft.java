@@ -99,7 +99,7 @@ public class ConsentDraft {
 
     private ConsentInput.Visit visit(Visit visit) {
         List<String> services = visit.services.stream().map(s -> menu.name(s.serviceId, speech.words())).toList();
-        String stylist = Staff.byId(visit.stylistId).map(s -> s.name).orElse("");
+        String stylist = Staff.nameOf(visit.stylistId);
         return new ConsentInput.Visit(visit.id, visit.startsThere(), stylist, services);
     }
 

@@ -20,6 +20,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -47,12 +49,9 @@ public class EarlierFindings {
     /** By rule, the most recent visit's; only what weighs more than now on some step. */
     public List<Earlier> of(Visit visit, Assessment now) {
         Map<String, Earlier> byRule = new LinkedHashMap<>();
-        for (Visit other : visits.of(visit.client.id)) {
-            if (!other.id.equals(visit.id) && other.state != State.WITHDRAWN) {
-                lasting(other).filter(f -> weighsMore(f, now) && !answered(f, now))
-                    .forEach(f -> byRule.merge(f.ruleId(), new Earlier(f, other), EarlierFindings::heavier));
-            }
-        }
+        lasting(visits.of(visit.client.id).stream().filter(other -> !other.id.equals(visit.id)))
+            .filter(was -> weighsMore(was.finding(), now) && !answered(was.finding(), now))
+            .forEach(was -> byRule.merge(was.finding().ruleId(), was, EarlierFindings::heavier));
         records.stream().flatMap(record -> record.wentWrong(visit).stream())
             .filter(saw -> weighsMore(saw.finding(), now))
             .forEach(saw -> byRule.merge(saw.finding().ruleId(), saw, EarlierFindings::heavier));
@@ -61,8 +60,7 @@ public class EarlierFindings {
 
     /** Everything of that kind found at any visit of this client, by rule the heaviest. */
     public List<Earlier> standing(UUID clientId) {
-        return heaviest(visits.of(clientId).stream().filter(v -> v.state != State.WITHDRAWN)
-            .flatMap(v -> lasting(v).map(f -> new Earlier(f, v))).toList());
+        return heaviest(lasting(visits.of(clientId).stream()).toList());
     }
 
     /** By rule the heaviest, the heavier rules first. */
@@ -73,9 +71,17 @@ public class EarlierFindings {
             .toList();
     }
 
-    private Stream<Finding> lasting(Visit other) {
-        return KeptAssessment.newest(other.id).map(kept -> assessments.read(kept)).stream()
-            .flatMap(then -> then.findings().stream())
+    /** In the order of the visits. */
+    private Stream<Earlier> lasting(Stream<Visit> all) {
+        List<Visit> others = all.filter(visit -> visit.state != State.WITHDRAWN).toList();
+        Map<UUID, KeptAssessment> kept = KeptAssessment.newest(others.stream().map(visit -> visit.id).toList()).stream()
+            .collect(Collectors.toMap(KeptAssessment::visitId, Function.identity(), (one, same) -> one));
+        return others.stream().filter(visit -> kept.containsKey(visit.id))
+            .flatMap(visit -> lasting(kept.get(visit.id)).map(finding -> new Earlier(finding, visit)));
+    }
+
+    private Stream<Finding> lasting(KeptAssessment kept) {
+        return assessments.read(kept).findings().stream()
             .filter(f -> !f.onlyIfUnknown() && f.causes().stream().anyMatch(this::staysGood));
     }
 

@@ -7,6 +7,7 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
@@ -78,7 +79,7 @@ class HealthConsent extends Stored {
     }
 
     static Optional<HealthConsent> newest(UUID visitId) {
-        return find("visitId = ?1 order by saidAt desc", visitId).firstResultOptional();
+        return SoFar.of(visitId).said().stream().max(Comparator.comparing(HealthConsent::saidAt));
     }
 
     static boolean refused(UUID visitId) {

@@ -11,6 +11,7 @@ import foretress.questionnaire.Questionnaire;
 import foretress.questionnaire.TickList;
 import foretress.questionnaire.Topic;
 import foretress.questionnaire.Walk;
+import foretress.running.Asked;
 import foretress.vault.Vault;
 import foretress.visit.State;
 import foretress.visit.Visit;
@@ -60,11 +61,15 @@ public class Intake {
 
     /** The newest version of every answer; answers that a later "no" closed are left out, though they stay on file. */
     private Answers told(Visit visit) {
-        Answers all = Answers.NONE;
-        for (KeptTopic kept : KeptTopic.newest(visit.id)) {
-            all = all.and(open(kept));
-        }
-        return stillOpen(visit, all);
+        Set<String> booked = chemistry.of(visit);
+        List<KeptTopic> newest = KeptTopic.newest(visit.id);
+        return Asked.reckoned(List.of(Intake.class, booked, newest), () -> {
+            Answers all = Answers.NONE;
+            for (KeptTopic kept : newest) {
+                all = all.and(open(kept));
+            }
+            return questionnaire().stillOpen(booked, all);
+        });
     }
 
     /** The answers as they stood at that moment. */

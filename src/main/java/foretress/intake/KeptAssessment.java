@@ -1,5 +1,6 @@
 package foretress.intake;
 
+import foretress.running.Asked;
 import foretress.vault.SealedRow;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
@@ -9,6 +10,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 
@@ -56,8 +58,9 @@ public class KeptAssessment extends SealedRow {
 
     /** The newest of each of these visits, in one read. */
     public static List<KeptAssessment> newest(Collection<UUID> visits) {
-        return visits.isEmpty() ? List.of() : list("from KeptAssessment k where k.visitId in ?1 and k.assessedAt ="
-            + " (select max(o.assessedAt) from KeptAssessment o where o.visitId = k.visitId)", visits);
+        return visits.isEmpty() ? List.of() : Asked.once(List.of(KeptAssessment.class, Set.copyOf(visits)),
+            () -> list("from KeptAssessment k where k.visitId in ?1 and k.assessedAt ="
+                + " (select max(o.assessedAt) from KeptAssessment o where o.visitId = k.visitId)", visits));
     }
 
     /** These, in one read. */
@@ -66,7 +69,17 @@ public class KeptAssessment extends SealedRow {
     }
 
     public static Optional<KeptAssessment> newest(UUID visitId) {
-        return find("visitId = ?1 order by assessedAt desc", visitId).firstResultOptional();
+        return Asked.<List<KeptAssessment>>once(question(visitId),
+            () -> find("visitId = ?1 order by assessedAt desc", visitId).range(0, 0).list()).stream().findFirst();
+    }
+
+    /** Has the newest of each of these visits at hand. */
+    public static void ready(Collection<UUID> visits) {
+        Asked.together(visits, KeptAssessment::question, KeptAssessment::visitId, KeptAssessment::newest);
+    }
+
+    private static Object question(UUID visitId) {
+        return List.of(KeptAssessment.class, visitId);
     }
 
     public UUID visitId() {

@@ -1,13 +1,16 @@
 package foretress.intake;
 
+import foretress.running.Asked;
 import foretress.vault.SealedRow;
 import foretress.visit.Visit;
-import io.quarkus.runtime.annotations.RegisterForReflection;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
@@ -57,13 +60,13 @@ class KeptTopic extends SealedRow {
     }
 
     static List<KeptTopic> newest(UUID visitId) {
-        return list("from KeptTopic t where t.visitId = ?1 and t.version ="
-            + " (select max(k.version) from KeptTopic k where k.visitId = t.visitId and k.topic = t.topic)"
-            + " order by t.savedAt, t.version", visitId);
+        Map<String, KeptTopic> newest = new LinkedHashMap<>();
+        all(visitId).forEach(one -> newest.merge(one.topic, one, (a, b) -> b.version > a.version ? b : a));
+        return newest.values().stream().sorted(Comparator.comparing(KeptTopic::savedAt).thenComparing(k -> k.version))
+            .toList();
     }
 
     /** One page that was sent: its topic and the questions on it, without what was said. */
-    @RegisterForReflection
     record Sent(UUID id, UUID clientId, String topic, String asked) {
         /** The ids of its questions, sealed; absent in old rows, where the whole topic counts as put. */
         Optional<String> sealed() {
@@ -80,12 +83,12 @@ class KeptTopic extends SealedRow {
     }
 
     static List<Sent> sent(UUID visitId) {
-        return find("visitId", visitId).project(Sent.class).list();
+        return all(visitId).stream().map(KeptTopic::sent).toList();
     }
 
     /** Every version of every topic saved by then, the oldest first. */
     static List<KeptTopic> savedBy(UUID visitId, Instant moment) {
-        return list("visitId = ?1 and savedAt <= ?2 order by savedAt, version", visitId, moment);
+        return all(visitId).stream().filter(one -> !one.savedAt.isAfter(moment)).toList();
     }
 
     Optional<UUID> askedBy() {
@@ -94,16 +97,17 @@ class KeptTopic extends SealedRow {
 
     /** Every version of every topic, oldest first. */
     static List<KeptTopic> all(UUID visitId) {
-        return list("visitId = ?1 order by savedAt, version", visitId);
+        return Asked.once(List.of(KeptTopic.class, visitId),
+            () -> list("visitId = ?1 order by savedAt, version", visitId));
     }
 
     static Optional<KeptTopic> submitted(UUID visitId, String submission) {
-        return find("visitId = ?1 and submission = ?2", visitId, submission).firstResultOptional();
+        return all(visitId).stream().filter(one -> one.submission.equals(submission)).findFirst();
     }
 
     static int lastVersion(UUID visitId, String topic) {
-        return KeptTopic.<KeptTopic>find("visitId = ?1 and topic = ?2 order by version desc", visitId, topic)
-            .firstResultOptional().map(k -> k.version).orElse(0);
+        return all(visitId).stream().filter(one -> one.topic.equals(topic)).mapToInt(one -> one.version).max()
+            .orElse(0);
     }
 
     String topic() {

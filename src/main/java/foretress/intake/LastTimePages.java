@@ -71,7 +71,7 @@ public class LastTimePages {
         if (!guest.seesEarlierVisits()) {
             return Response.ok(new LastTimeUnknown(way.next(visit, intake.said(visit)).toString())).build();
         }
-        shown.page(visit.id, "last-time");
+        shown.page(visit, "last-time");
         return Response.ok(page(visit, before.get())).build();
     }
 

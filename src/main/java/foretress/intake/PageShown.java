@@ -34,11 +34,11 @@ class PageShown extends Stored {
     }
 
     static List<PageShown> of(UUID visitId) {
-        return list("visitId = ?1 order by firstAt", visitId);
+        return SoFar.of(visitId).pages();
     }
 
-    static boolean again(UUID visitId, String page, Instant now) {
-        return update("lastAt = ?3 where visitId = ?1 and page = ?2", visitId, page, now) > 0;
+    static void again(UUID id, Instant now) {
+        update("lastAt = ?2 where id = ?1", id, now);
     }
 
     String page() {

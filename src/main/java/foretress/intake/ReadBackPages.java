@@ -42,14 +42,13 @@ public class ReadBackPages {
     }
 
     @GET
-    @Transactional
     public Response show() {
         Visit visit = guest.visit();
         Answers said = intake.said(visit);
         if (!HealthConsent.given(visit.id) || !way.walked(visit, said)) {
             return Response.seeOther(HealthConsent.given(visit.id) ? way.next(visit, said) : Way.NOTICE).build();
         }
-        shown.page(visit.id, "read-back");
+        shown.page(visit, "read-back");
         return Response.ok(page(visit, said, false)).build();
     }
 

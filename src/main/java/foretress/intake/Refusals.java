@@ -37,14 +37,14 @@ public class Refusals {
 
     /** Ids of the tests refused for this visit, as the client said last. */
     public Set<String> of(Visit visit) {
-        return TestRefusal.newest(visit.id).map(this::open).stream().flatMap(ids -> List.of(ids.split(" ")).stream())
+        return TestRefusal.newest(visit).map(this::open).stream().flatMap(ids -> List.of(ids.split(" ")).stream())
             .filter(id -> !id.isEmpty())
             .collect(Collectors.toSet());
     }
 
     /** Whether the client was of another mind about the tests after that moment: then what was signed no longer says it. */
     public boolean changedSince(Visit visit, Instant moment) {
-        return TestRefusal.newest(visit.id).filter(said -> said.saidAt().isAfter(moment)).isPresent();
+        return TestRefusal.newest(visit).filter(said -> said.saidAt().isAfter(moment)).isPresent();
     }
 
     /** Keeps what the client said. */

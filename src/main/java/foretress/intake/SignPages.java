@@ -72,7 +72,7 @@ public class SignPages {
         if (!ready(visit, said)) {
             return Response.seeOther(Way.READ_BACK).build();
         }
-        shown.page(visit.id, "sign");
+        shown.page(visit, "sign");
         return Response
             .ok(page(visit, said, new Form(new MultivaluedHashMap<>()), SignatureMark.Kind.DRAWN, List.of(),
                 UUID.randomUUID().toString()))
@@ -126,7 +126,7 @@ public class SignPages {
     }
 
     private Response again(Visit visit, Answers said, Form form, List<Mistake> mistakes) {
-        shown.page(visit.id, "sign");
+        shown.page(visit, "sign");
         return FormAgain
             .with(page(visit, said, form, MarkField.of(form).kind(), mistakes,
                 uuid(form.one("submission")).orElseGet(UUID::randomUUID).toString()));

@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.vault.SealedRow;
+import foretress.visit.OnFile;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -26,8 +27,9 @@ class TestRefusal extends SealedRow {
         this.saidAt = now;
     }
 
-    static Optional<TestRefusal> newest(UUID visitId) {
-        return find("visitId = ?1 order by saidAt desc", visitId).firstResultOptional();
+    static Optional<TestRefusal> newest(Visit visit) {
+        return OnFile.<TestRefusal>of(visit.client.id, "test_refusal", visit.id,
+            () -> find("visitId = ?1 order by saidAt desc", visit.id).range(0, 0).list()).stream().findFirst();
     }
 
     Instant saidAt() {

@@ -13,7 +13,6 @@ import foretress.web.FormAgain;
 import foretress.web.Mistake;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
@@ -61,7 +60,6 @@ public class TopicPages {
     }
 
     @GET
-    @Transactional
     public Response show(@RestPath String topic, @RestQuery String opened, @RestQuery String again,
         @RestQuery String entry) {
         Visit visit = guest.visit();
@@ -74,7 +72,7 @@ public class TopicPages {
         if (!walk.topics().contains(known)) {
             return Response.seeOther(Way.START).build();
         }
-        shown.page(visit.id, topic);
+        shown.page(visit, topic);
         var fresh = new Page(Map.of(), UUID.randomUUID().toString(), 0, guest.language());
         return Response.ok(page(visit, said, walk, walk.page(known, opened != null), fresh, again != null,
             Optional.empty(), Optional.empty(), entry(entry))).build();
@@ -88,11 +86,9 @@ public class TopicPages {
             return Response.seeOther(Way.NOTICE).build();
         }
         Page posted = page(form);
-        Kept kept = intake.keep(visit.id, known, posted);
-        return switch (kept.outcome()) {
-            case CLEAN, AGAIN -> Response.seeOther(way.after(visit.id, known, form)).build();
-            case MISTAKEN, OVERTAKEN -> again(visit, known, posted, kept, opened != null, form.containsKey(Way.AGAIN));
-        };
+        Way.Sent sent = way.send(visit.id, known, posted, form);
+        return sent.onwards().map(to -> Response.seeOther(to).build())
+            .orElseGet(() -> again(visit, known, posted, sent.kept(), opened != null, form.containsKey(Way.AGAIN)));
     }
 
     /** The same page with the same questions and everything that was typed. */

@@ -84,10 +84,21 @@ class Way {
             : walk.next().map(step -> page(step, true));
     }
 
-    /** After a saved page: the same one while a list grows, else what an answer opened in its topic, else onwards. */
+    /** What became of a page that was sent, and where the client goes on; nowhere when something needs a second look. */
+    record Sent(Intake.Kept kept, Optional<URI> onwards) {}
+
+    /** Keeps a page and looks for the next, in one transaction: what is read for the one is at hand for the other. */
     @Transactional
-    URI after(UUID visitId, Topic topic, MultivaluedMap<String, String> form) {
-        Visit visit = Visit.findById(visitId);
+    Sent send(UUID visitId, Topic topic, Intake.Page page, MultivaluedMap<String, String> form) {
+        Intake.Kept kept = intake.keep(visitId, topic, page);
+        return new Sent(kept, switch (kept.outcome()) {
+            case CLEAN, AGAIN -> Optional.of(after(Visit.findById(visitId), topic, form));
+            case MISTAKEN, OVERTAKEN -> Optional.empty();
+        });
+    }
+
+    /** After a saved page: the same one while a list grows, else what an answer opened in its topic, else onwards. */
+    private URI after(Visit visit, Topic topic, MultivaluedMap<String, String> form) {
         Answers said = intake.said(visit);
         if (care.untold(visit)) {
             return CARE;

@@ -10,6 +10,7 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.UUID;
 
 /** One browser let in by birth date. Its cookie names it; only the hash of the cookie is kept. */
@@ -42,6 +43,14 @@ public class ClientSession extends Stored {
         this.tries = (int) counted(tries);
         this.openedAt = now;
         this.provedByCode = invitation.handed;
+    }
+
+    /** With all that a page of the client's asks of it, and the key of what is sealed on the visit. */
+    static Optional<ClientSession> behind(String cookieHash) {
+        return getEntityManager().createQuery("select d, k from ClientSession d join fetch d.invitation"
+            + " join fetch d.visit v join fetch v.client left join fetch v.services"
+            + " left join ClientKey k on k.clientId = v.keyOf where d.cookieHash = ?1", Object[].class)
+            .setParameter(1, cookieHash).getResultStream().map(row -> (ClientSession) row[0]).findFirst();
     }
 
     /** This very browser answered for the same client before, and was not made to forget. */

@@ -19,8 +19,7 @@ public class ClientSessions {
     }
 
     Optional<ClientSession> openedBy(String cookie) {
-        return ClientSession.<ClientSession>find("cookieHash", Token.hash(cookie)).firstResultOptional()
-            .filter(door -> door.isOpen(clock.instant()));
+        return ClientSession.behind(Token.hash(cookie)).filter(door -> door.isOpen(clock.instant()));
     }
 
     @Transactional

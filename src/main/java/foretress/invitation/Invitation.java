@@ -1,5 +1,6 @@
 package foretress.invitation;
 
+import foretress.running.Asked;
 import foretress.running.Stored;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
@@ -12,6 +13,7 @@ import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -40,6 +42,12 @@ public class Invitation extends Stored {
     /** What the tablet was handed over for; absent on a link, and on tablets handed over before this was kept. */
     @Enumerated(EnumType.STRING)
     @Column(name = "handed_for") private HandOverPurpose handedFor;
+    static Optional<Invitation> behind(String tokenHash) {
+        return Asked.once(List.of(Invitation.class, tokenHash), () -> find("from Invitation i join fetch i.visit v"
+            + " join fetch v.client left join fetch v.services where i.tokenHash = ?1", tokenHash).stream()
+            .map(Invitation.class::cast).findFirst());
+    }
+
     /** Whoever handed the tablet over asked the client who they are. */
     boolean vouched;
     /** The mail that carries it; absent when it went another way. */

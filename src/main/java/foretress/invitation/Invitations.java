@@ -188,8 +188,7 @@ public class Invitations {
 
     /** The live invitation behind what was presented. A wrong, old, revoked or foreign token are all nothing. */
     public Optional<Invitation> behind(String token) {
-        return Invitation.<Invitation>find("tokenHash", Token.hash(token)).firstResultOptional()
-            .filter(invitation -> invitation.isLive(clock.instant()));
+        return Invitation.behind(Token.hash(token)).filter(invitation -> invitation.isLive(clock.instant()));
     }
 
     /** What a knock led to. */

@@ -87,7 +87,7 @@ public class VisitPages {
         When when = list.when();
         return new VisitDesk(visit,
             new Booking(when.day(visit.startsThere().toLocalDate()) + ", " + when.hour(visit.startsAt),
-                list.services(visit), Staff.byId(visit.stylistId).map(s -> s.name).orElse("")),
+                list.services(visit), Staff.nameOf(visit.stylistId)),
             DeskList.answered(visit, tasks.stopped()), when,
             link(visit, when), May.with(visit), foreseen.of(visit), planned.of(visit.id),
             words.birthDate(visit.client, when), words.said(said.orElse("")), list.postponed(visit, when),

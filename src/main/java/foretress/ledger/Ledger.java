@@ -32,8 +32,12 @@ public class Ledger {
     private final DataSource store;
     private final Clock clock;
     private final Event<AuditEvent> happened;
+    private final Event<Reading> reads;
+    private final Readings noted = new Readings();
 
-    Ledger(Chain chain, Pseudonyms pseudonyms, DataSource store, Clock clock, Event<AuditEvent> happened) {
+    Ledger(Chain chain, Pseudonyms pseudonyms, DataSource store, Clock clock, Event<AuditEvent> happened,
+        Event<Reading> reads) {
+        this.reads = reads;
         this.chain = chain;
         this.pseudonyms = pseudonyms;
         this.store = store;
@@ -48,6 +52,23 @@ public class Ledger {
      */
     public void note(String actor, String what, String subject) {
         happened.fire(new AuditEvent(actor, what, subject));
+    }
+
+    /**
+     * A page about the record is read. The same page read again by the same person within {@link Readings#SPAN} of its entry makes no entry
+     * of its own: one says that it was read then, and perhaps again within that time.
+     */
+    public void read(String actor, String what, String subject) {
+        var reading = new Reading(actor, what, subject, clock.instant());
+        if (!noted.covers(reading)) {
+            note(actor, what, subject);
+            reads.fire(reading);
+        }
+    }
+
+    /** Only what stands in the chain covers anything. */
+    void remember(@Observes(during = TransactionPhase.AFTER_SUCCESS) Reading reading) {
+        noted.add(reading);
     }
 
     /** Just before the commit, so that the chain's head is locked for a moment only; outside a transaction at once, in its own. */

@@ -69,7 +69,7 @@ public class LookUpPages {
     @GET
     @Transactional
     public TemplateInstance show() {
-        ledger.note(who.staff().id.toString(), "look-ups read", "");
+        ledger.read(who.staff().id.toString(), "look-ups read", "");
         return list(blank(), new Mistakes());
     }
 

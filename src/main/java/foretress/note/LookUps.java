@@ -5,6 +5,7 @@ import foretress.bench.BenchDoor;
 import foretress.intake.ChairRecord;
 import foretress.knowledge.Knowledge;
 import foretress.ledger.Ledger;
+import foretress.running.Held;
 import foretress.salon.RulesChanged;
 import foretress.salon.Salon;
 import foretress.vault.SealedJson;
@@ -34,6 +35,7 @@ public class LookUps implements ChairRecord {
     private final Event<RulesChanged> changed;
     private final Ledger ledger;
     private final Clock clock;
+    private final Held<List<LookedUp>> standing = Held.of(List.of("look_up", "staff", "salon"), this::stored);
 
     /**
      * What is sealed of a look-up.
@@ -66,6 +68,10 @@ public class LookUps implements ChairRecord {
 
     @Override
     public List<LookedUp> lookedUp() {
+        return standing.get();
+    }
+
+    private List<LookedUp> stored() {
         ZoneId zone = Salon.the().zoneId();
         return all().stream().filter(LookUp::stands).map(one -> said(one, body(one), zone)).toList();
     }

@@ -3,6 +3,7 @@ package foretress.note;
 import foretress.running.CodeColumn;
 import foretress.vault.SealedRow;
 import foretress.visit.Client;
+import foretress.visit.OnFile;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Convert;
@@ -73,7 +74,8 @@ public class Noted extends SealedRow {
 
     /** Newest first; those of a record that became one with this one are among them. */
     static List<Noted> ofClient(UUID clientId) {
-        return list("clientId in " + Client.SAME_PERSON + " order by notedAt desc, id", clientId);
+        return OnFile.of(clientId, "noted", clientId,
+            () -> list("clientId in " + Client.SAME_PERSON + " order by notedAt desc, id", clientId));
     }
 
     @Converter

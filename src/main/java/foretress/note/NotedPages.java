@@ -85,7 +85,7 @@ public class NotedPages {
     @GET
     public TemplateInstance show(@RestPath UUID id) {
         Visit visit = door.visit(id);
-        ledger.note(door.staff().toString(), "notes read", id.toString());
+        ledger.read(door.staff().toString(), "notes read", id.toString());
         return page(visit, new Mistakes());
     }
 

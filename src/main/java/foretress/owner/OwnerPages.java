@@ -8,7 +8,6 @@ import foretress.visit.Task;
 import foretress.visit.Tasks;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import java.time.Clock;
@@ -52,12 +51,16 @@ public class OwnerPages {
     }
 
     @GET
-    @Transactional
     public TemplateInstance show(@RestQuery Optional<String> month, @RestQuery Optional<String> client,
         @RestQuery Optional<String> person,
         @RestQuery Optional<String> act, @RestQuery Optional<String> from, @RestQuery Optional<String> until,
         @RestQuery Optional<String> page, @RestQuery Optional<String> chain) {
-        ledger.note(who.staff().id.toString(), chain.isPresent() ? "audit chain checked" : "owner's page read", "");
+        String owner = who.staff().id.toString();
+        if (chain.isPresent()) {
+            ledger.note(owner, "audit chain checked", "");
+        } else {
+            ledger.read(owner, "owner's page read", "");
+        }
         ZoneId zone = Salon.the().zoneId();
         YearMonth shown =
             month.flatMap(OwnerPages::month).orElseGet(() -> YearMonth.from(clock.instant().atZone(zone)));

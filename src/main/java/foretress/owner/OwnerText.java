@@ -17,7 +17,6 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Collectors;
 
 /** The owner's page in words. */
 @RequestScoped
@@ -58,7 +57,7 @@ class OwnerText {
     }
 
     People people() {
-        return new People(Staff.all().stream().collect(Collectors.toMap(s -> s.id, s -> s.name)));
+        return new People(Staff.names());
     }
 
     String month(YearMonth month) {

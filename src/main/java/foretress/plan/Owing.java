@@ -7,7 +7,7 @@ import foretress.assessment.Assessment;
 import foretress.assessment.Assessor;
 import foretress.assessment.ComputedAs;
 import foretress.assessment.FactDef;
-import foretress.assessment.FactFinder;
+import foretress.assessment.Facts;
 import foretress.assessment.Finding;
 import foretress.assessment.Rule;
 import foretress.assessment.RuleSet;
@@ -51,10 +51,11 @@ public record Owing(List<String> tests, List<String> waiting, int readAgainDays)
      *     come makes no test useless
      * @param booked the services with their booked steps
      */
-    public static Owing of(RuleSet rules, FactFinder facts, Situation known, Situation hoped, List<Service> booked) {
+    public static Owing of(RuleSet rules, Function<Situation, Facts> facts, Situation known, Situation hoped,
+        List<Service> booked) {
         Function<List<TestFact>, Assessment> with =
-            more -> Assessor.assess(rules, facts.find(hoped.tested(more)), booked);
-        Assessment now = Assessor.assess(rules, facts.find(known), booked);
+            more -> Assessor.assess(rules, facts.apply(hoped.tested(more)), booked);
+        Assessment now = Assessor.assess(rules, facts.apply(known), booked);
         LocalDate day = known.today().plusDays(1);
         Assessment best = best(rules, now, booked, day, with, true);
         Assessment untold = best(rules, now, booked, day, with, false);

@@ -7,6 +7,7 @@ import foretress.assessment.Step;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.running.AuditEvent;
+import foretress.running.Held;
 import foretress.web.Fold;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
@@ -30,6 +32,8 @@ public class Menu {
     private final Knowledge knowledge;
     private final Event<AuditEvent> happened;
     private final Clock clock;
+    private final Held<List<Item>> items = Held.of(List.of("menu_item"), Menu::stored);
+    private final Held<List<Called>> names = Held.of(List.of("menu_name"), Menu::storedNames);
 
     Menu(Knowledge knowledge, Event<AuditEvent> happened, Clock clock) {
         this.knowledge = knowledge;
@@ -37,19 +41,30 @@ public class Menu {
         this.clock = clock;
     }
 
+    private record Item(String id, boolean own, List<String> steps, boolean retired) {}
+
+    private record Called(String id, String language, String name) {}
+
+    private static List<Item> stored() {
+        return MenuItem.all().stream()
+            .map(item -> new Item(item.serviceId, item.own, item.stepIds(), item.retired)).toList();
+    }
+
+    private static List<Called> storedNames() {
+        return MenuName.every().stream().map(one -> new Called(one.serviceId(), one.language, one.name)).toList();
+    }
+
     /** A service on the owner's page. */
     public record Line(Service service, boolean own, boolean retired) {}
 
     /** Every service there is, offered or not: the known ones in their order, then the salon's own. */
     public List<Line> all() {
-        Map<String, MenuItem> items =
-            MenuItem.all().stream().collect(Collectors.toMap(item -> item.serviceId, item -> item));
+        List<Item> kept = items.get();
+        Set<String> retired = kept.stream().filter(Item::retired).map(Item::id).collect(Collectors.toSet());
         List<Line> lines = new ArrayList<>(knowledge.ruleSet().services().stream()
-            .map(service -> new Line(service, false,
-                Optional.ofNullable(items.get(service.id())).filter(item -> item.retired).isPresent()))
-            .toList());
-        MenuItem.all().stream().filter(item -> item.own)
-            .forEach(item -> made(item).ifPresent(service -> lines.add(new Line(service, true, item.retired))));
+            .map(service -> new Line(service, false, retired.contains(service.id()))).toList());
+        kept.stream().filter(Item::own)
+            .forEach(item -> made(item).ifPresent(service -> lines.add(new Line(service, true, item.retired()))));
         return lines;
     }
 
@@ -59,15 +74,16 @@ public class Menu {
 
     /** A service by its id, also one that is no longer offered: it may be booked still. */
     public Optional<Service> service(String id) {
-        return knowledge.ruleSet().service(id).or(() -> MenuItem.<MenuItem>findByIdOptional(id).flatMap(this::made));
+        return knowledge.ruleSet().service(id)
+            .or(() -> items.get().stream().filter(item -> item.id().equals(id)).findFirst().flatMap(this::made));
     }
 
     /** Empty when a step of it is no longer known. */
-    private Optional<Service> made(MenuItem item) {
+    private Optional<Service> made(Item item) {
         RuleSet rules = knowledge.ruleSet();
-        List<Step> steps = item.stepIds().stream().flatMap(step -> rules.step(step).stream()).toList();
-        return steps.size() == item.stepIds().size() && !steps.isEmpty()
-            ? Optional.of(new Service(item.serviceId, steps, Placing.ANYWHERE, rules.aims(steps))) : Optional.empty();
+        List<Step> steps = item.steps().stream().flatMap(step -> rules.step(step).stream()).toList();
+        return steps.size() == item.steps().size() && !steps.isEmpty()
+            ? Optional.of(new Service(item.id(), steps, Placing.ANYWHERE, rules.aims(steps))) : Optional.empty();
     }
 
     /**
@@ -81,15 +97,15 @@ public class Menu {
         return knowledge.ruleSet().service(id).map(known -> words.service(id)).orElse(id);
     }
 
-    private static Optional<String> called(String id, String language) {
-        List<MenuName> names = MenuName.of(id);
+    private Optional<String> called(String id, String language) {
+        List<Called> called = names.get().stream().filter(name -> name.id().equals(id)).toList();
         String salons = Salon.the().languageTags().get(0);
-        return in(names, language).or(() -> in(names, salons)).or(() -> names.stream().findFirst())
-            .map(name -> name.name);
+        return in(called, language).or(() -> in(called, salons)).or(() -> called.stream().findFirst())
+            .map(Called::name);
     }
 
-    private static Optional<MenuName> in(List<MenuName> names, String language) {
-        return names.stream().filter(name -> name.language.equals(language)).findFirst();
+    private static Optional<Called> in(List<Called> called, String language) {
+        return called.stream().filter(name -> name.language().equals(language)).findFirst();
     }
 
     /** Whether a service in use is called like that in any of these languages. */
@@ -102,17 +118,19 @@ public class Menu {
      * A service of the salon's own.
      *
      * @param steps ids of known steps; they are worked in the order knowledge lists them
-     * @param names by language tag, at least one
+     * @param called its names by language tag, at least one
      */
     @Transactional
-    public String add(List<String> steps, Map<String, String> names, String actor) {
+    public String add(List<String> steps, Map<String, String> called, String actor) {
         List<String> known = knowledge.ruleSet().steps().stream().map(Step::id).filter(steps::contains).toList();
-        if (known.isEmpty() || names.isEmpty()) {
+        if (known.isEmpty() || called.isEmpty()) {
             throw new IllegalArgumentException("a service has a name and at least one step");
         }
+        items.changes();
+        names.changes();
         MenuItem item = MenuItem.own(OWN + UUID.randomUUID().toString().substring(0, 13), known, clock.instant());
         item.persist();
-        names.forEach((language, name) -> new MenuName(item.serviceId, language, name).persist());
+        called.forEach((language, name) -> new MenuName(item.serviceId, language, name).persist());
         happened.fire(new AuditEvent(actor, "service added", item.serviceId));
         return item.serviceId;
     }
@@ -123,6 +141,7 @@ public class Menu {
         if (service(id).isEmpty()) {
             return false;
         }
+        items.changes();
         MenuItem item = MenuItem.<MenuItem>findByIdOptional(id).orElseGet(() -> known(id));
         item.turn(retired);
         happened.fire(new AuditEvent(actor, retired ? "service no longer offered" : "service offered again", id));

@@ -23,7 +23,11 @@ class MenuName extends Stored {
         this.name = name;
     }
 
-    static List<MenuName> of(String serviceId) {
-        return list("serviceId = ?1 order by language", serviceId);
+    static List<MenuName> every() {
+        return list("order by language");
+    }
+
+    String serviceId() {
+        return serviceId;
     }
 }

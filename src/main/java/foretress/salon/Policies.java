@@ -3,13 +3,16 @@ package foretress.salon;
 import foretress.assessment.Policy;
 import foretress.knowledge.Knowledge;
 import foretress.running.AuditEvent;
+import foretress.running.Held;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -21,6 +24,7 @@ public class Policies {
     private final Event<AuditEvent> happened;
     private final Event<RulesChanged> changed;
     private final Clock clock;
+    private final Held<Map<String, Integer>> own = Held.of(List.of("stricter_figure"), Policies::stored);
 
     Policies(Knowledge knowledge, Event<AuditEvent> happened, Event<RulesChanged> changed, Clock clock) {
         this.knowledge = knowledge;
@@ -44,15 +48,20 @@ public class Policies {
 
     /** The salon's own figures by name, only those it set. */
     Map<String, Integer> own() {
+        return own.get();
+    }
+
+    private static Map<String, Integer> stored() {
         Map<String, Integer> own = new LinkedHashMap<>();
         StricterFigure.<StricterFigure>list("order by name").stream().filter(row -> Setting.known(row.name))
             .forEach(row -> own.put(row.name, row.figure));
-        return own;
+        return Collections.unmodifiableMap(own);
     }
 
     /** @param figures each empty to leave it to the law */
     @Transactional
     void set(Map<Setting, Optional<Integer>> figures, UUID staff) {
+        own.changes();
         Map<String, Integer> before = own();
         figures.forEach((setting, figure) -> set(setting, figure, staff));
         ZoneId zone = Salon.the().zoneId();

@@ -3,6 +3,7 @@ package foretress.salon;
 import foretress.plan.ClosedDays;
 import foretress.plan.OpeningHours;
 import foretress.plan.Week;
+import foretress.running.Held;
 import foretress.running.Stored;
 import foretress.web.DateWords;
 import jakarta.persistence.Column;
@@ -23,6 +24,8 @@ import java.util.stream.Stream;
 @Table(name = "salon")
 public class Salon extends Stored {
     public enum PaperSize { A4, LETTER }
+
+    private static final Held<Optional<Salon>> HELD = Held.of(List.of("salon"), Salon::stored);
 
     @Column(columnDefinition = "text") public String name;
     @Column(columnDefinition = "text") public String address;
@@ -100,9 +103,21 @@ public class Salon extends Stored {
         closedDays = custom.closed().toString();
     }
 
-    /** The salon, once the owner has set it up. */
+    /** The salon, once the owner has set it up; to be read, and not to be changed. */
     public static Optional<Salon> found() {
-        return Salon.<Salon>findAll().firstResultOptional();
+        return HELD.get();
+    }
+
+    private static Optional<Salon> stored() {
+        Optional<Salon> stored = Salon.<Salon>findAll().firstResultOptional();
+        stored.filter(any -> !HELD.isChangedHere()).ifPresent(getEntityManager()::detach);
+        return stored;
+    }
+
+    /** The same in the transaction that changes it. */
+    static Salon toChange() {
+        HELD.changes();
+        return the();
     }
 
     /** The salon, where nothing can be reached before it is set up. */

@@ -70,7 +70,7 @@ public class SalonPages {
 
     /** Somebody who changed it meanwhile is not overwritten unseen. */
     private Form keep(Form form, Mistakes mistakes) {
-        Salon salon = Salon.the();
+        Salon salon = Salon.toChange();
         Form now = Particulars.written(salon);
         if (meanwhile.isStale(form, now)) {
             return meanwhile.tell(form, now, "particulars", particulars::said, mistakes);

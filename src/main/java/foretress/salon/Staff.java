@@ -1,5 +1,6 @@
 package foretress.salon;
 
+import foretress.running.Held;
 import foretress.running.Stored;
 import foretress.web.Fold;
 import foretress.web.StaffLanguage;
@@ -12,8 +13,10 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** Somebody who works here. Never deleted, since records name them; one who left is no longer active. */
 @Entity
@@ -33,6 +36,8 @@ public class Staff extends Stored {
     @Column(name = "created_at") private Instant createdAt;
     @Version private int version;
 
+    private static final Held<Map<UUID, String>> NAMES = Held.of(List.of("staff"), Staff::stored);
+
     protected Staff() {}
 
     public Staff(String name, String login, Role role, Instant createdAt) {
@@ -51,6 +56,20 @@ public class Staff extends Stored {
 
     public static Optional<Staff> byId(UUID id) {
         return findByIdOptional(id);
+    }
+
+    private static Map<UUID, String> stored() {
+        return all().stream().collect(Collectors.toUnmodifiableMap(one -> one.id, one -> one.name));
+    }
+
+    /** Names of everybody who works or worked here. */
+    public static Map<UUID, String> names() {
+        return NAMES.get();
+    }
+
+    /** Blank for nobody. */
+    public static String nameOf(UUID id) {
+        return names().getOrDefault(id, "");
     }
 
     /** Everybody at work here now, by name. */

@@ -64,7 +64,7 @@ public class SkinTestPages {
     @GET
     public TemplateInstance show(@RestPath UUID id, @RestQuery Optional<String> said) {
         Visit visit = door.visit(id);
-        ledger.note(door.staff().toString(), "skin test page read", id.toString());
+        ledger.read(door.staff().toString(), "skin test page read", id.toString());
         return new OverviewPage(overviews.of(visit), said.orElse(""), new Mistakes(), "", "");
     }
 

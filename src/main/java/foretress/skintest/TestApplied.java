@@ -2,6 +2,7 @@ package foretress.skintest;
 
 import foretress.vault.SealedRow;
 import foretress.visit.Client;
+import foretress.visit.OnFile;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -61,7 +62,8 @@ class TestApplied extends SealedRow {
 
     /** The newest first; those of records merged into this one are among them. */
     static List<TestApplied> ofClient(UUID clientId) {
-        return list("clientId in " + Client.SAME_PERSON + " order by appliedAt desc, id", clientId);
+        return OnFile.of(clientId, "skin_test", clientId,
+            () -> list("clientId in " + Client.SAME_PERSON + " order by appliedAt desc, id", clientId));
     }
 
     UUID visitId() {

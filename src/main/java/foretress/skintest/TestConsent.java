@@ -65,7 +65,7 @@ class TestConsent {
     ConsentInput input(Visit visit, PlannedProducts.Planned product) {
         String language = visit.client.language;
         AftercareWords say = TestMails.in(language);
-        String stylist = Staff.byId(visit.stylistId).map(staff -> staff.name).orElse("");
+        String stylist = Staff.nameOf(visit.stylistId);
         return ConsentInput.ofSkinTest(language, salonWords.of(Salon.the(), language),
             new ConsentInput.Client(visit.client.id, visit.client.fullName(), visit.client.birthDate()),
             new ConsentInput.Visit(visit.id, visit.startsThere(), stylist,

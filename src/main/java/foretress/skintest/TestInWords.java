@@ -161,6 +161,6 @@ class TestInWords {
     }
 
     private static String name(UUID staff) {
-        return Staff.byId(staff).map(one -> one.name).orElse("");
+        return Staff.nameOf(staff);
     }
 }

@@ -1,5 +1,6 @@
 package foretress.told;
 
+import foretress.running.Asked;
 import foretress.vault.SealedRow;
 import foretress.visit.Client;
 import foretress.visit.Visit;
@@ -45,7 +46,8 @@ public class ComplaintMade extends SealedRow {
 
     /** Newest first; those of a record that became one with this one are among them. */
     static List<ComplaintMade> ofClient(UUID clientId) {
-        return list("clientId in " + Client.SAME_PERSON + " order by madeAt desc, id", clientId);
+        return Asked.once(List.of(ComplaintMade.class, clientId),
+            () -> list("clientId in " + Client.SAME_PERSON + " order by madeAt desc, id", clientId));
     }
 
     /** Newest first. */

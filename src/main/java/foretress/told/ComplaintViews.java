@@ -54,7 +54,7 @@ public class ComplaintViews {
 
     /** What a record card says of the complaints made by the link of a visit. */
     public List<String> said(Visit visit) {
-        return complaints.ofVisit(visit.id).stream().map(made -> String.join(" ", List.of(
+        return complaints.ofVisit(visit).stream().map(made -> String.join(" ", List.of(
             say.complaint_made(at(made.madeAt())), acknowledged(made), answered(made))).strip()).toList();
     }
 

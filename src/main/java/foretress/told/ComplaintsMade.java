@@ -67,6 +67,11 @@ public class ComplaintsMade {
         return ComplaintMade.ofVisit(visitId);
     }
 
+    /** The same, where more than one visit of a client is looked at. */
+    List<ComplaintMade> ofVisit(Visit visit) {
+        return of(visit.client.id).stream().filter(made -> made.visitId().equals(visit.id)).toList();
+    }
+
     /** All of a client, newest first. */
     public List<ComplaintMade> of(UUID clientId) {
         return ComplaintMade.ofClient(clientId);

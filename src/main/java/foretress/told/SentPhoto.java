@@ -1,11 +1,13 @@
 package foretress.told;
 
+import foretress.running.Asked;
 import foretress.vault.SealedRow;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -44,7 +46,7 @@ class SentPhoto extends SealedRow {
      *
      * @param text as it is stored
      */
-    record Sealed(UUID id, UUID clientId, String text, Instant sentAt) {
+    record Sealed(UUID id, UUID clientId, String text, Instant sentAt, UUID visitId) {
         String place(String column) {
             return TABLE + "." + column + "." + id;
         }
@@ -56,20 +58,33 @@ class SentPhoto extends SealedRow {
 
     /** What each of a visit's is of, the first sent first; the photos themselves stay where they are. */
     static List<Sealed> ofVisit(UUID visitId) {
-        return getEntityManager().createQuery(
-            "select p.id, p.clientId, p.shows, p.sentAt from SentPhoto p where p.visitId = ?1 order by p.sentAt, p.id",
-            Object[].class).setParameter(1, visitId).getResultStream().map(SentPhoto::row).toList();
+        return Asked.once(question(visitId), () -> ofVisits(List.of(visitId)));
+    }
+
+    /** Has those of each of these visits at hand. */
+    static void ready(Collection<UUID> visits) {
+        Asked.together(visits, SentPhoto::question, Sealed::visitId, SentPhoto::ofVisits);
+    }
+
+    private static Object question(UUID visitId) {
+        return List.of(SentPhoto.class, visitId);
+    }
+
+    private static List<Sealed> ofVisits(Collection<UUID> visits) {
+        return getEntityManager().createQuery("select p.id, p.clientId, p.shows, p.sentAt, p.visitId from SentPhoto p"
+            + " where p.visitId in ?1 order by p.sentAt, p.id", Object[].class).setParameter(1, visits)
+            .getResultStream().map(SentPhoto::row).toList();
     }
 
     static Optional<Sealed> small(UUID visitId, UUID id) {
         return getEntityManager().createQuery(
-            "select p.id, p.clientId, p.small, p.sentAt from SentPhoto p where p.visitId = ?1 and p.id = ?2",
+            "select p.id, p.clientId, p.small, p.sentAt, p.visitId from SentPhoto p where p.visitId = ?1 and p.id = ?2",
             Object[].class).setParameter(1, visitId).setParameter(2, id).getResultStream().map(SentPhoto::row)
             .findFirst();
     }
 
     private static Sealed row(Object[] row) {
-        return new Sealed((UUID) row[0], (UUID) row[1], (String) row[2], (Instant) row[3]);
+        return new Sealed((UUID) row[0], (UUID) row[1], (String) row[2], (Instant) row[3], (UUID) row[4]);
     }
 
     static Optional<SentPhoto> whole(UUID visitId, UUID id) {

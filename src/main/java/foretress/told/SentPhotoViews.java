@@ -5,7 +5,9 @@ import foretress.web.DateWords;
 import foretress.web.Language;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
+import java.util.UUID;
 
 /** The photos a client sent, in the words of staff. */
 @RequestScoped
@@ -21,6 +23,11 @@ public class SentPhotoViews {
         this.photos = photos;
         this.language = language;
         this.say = say;
+    }
+
+    /** Has those of each of these visits at hand. */
+    public void ready(Collection<UUID> visits) {
+        photos.ready(visits);
     }
 
     public List<Line> of(Visit visit) {

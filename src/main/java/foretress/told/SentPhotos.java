@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -65,6 +66,11 @@ public class SentPhotos {
     /** By what they are of, then in the order they came. */
     public List<Kept> of(UUID visitId) {
         return SentPhoto.ofVisit(visitId).stream().map(this::kept).sorted(ORDER).toList();
+    }
+
+    /** Has those of each of these visits at hand. */
+    void ready(Collection<UUID> visits) {
+        SentPhoto.ready(visits);
     }
 
     private Kept kept(SentPhoto.Sealed row) {

@@ -55,7 +55,7 @@ public class ToldPages {
     @GET
     public TemplateInstance show(@RestPath UUID id) {
         Visit visit = found(id);
-        ledger.note(who.staff().id.toString(), "told reactions read", id.toString());
+        ledger.read(who.staff().id.toString(), "told reactions read", id.toString());
         return page(visit, new Mistakes(), "", "");
     }
 

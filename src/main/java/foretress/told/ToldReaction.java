@@ -2,6 +2,7 @@ package foretress.told;
 
 import foretress.vault.SealedRow;
 import foretress.visit.Client;
+import foretress.visit.OnFile;
 import foretress.visit.Visit;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -40,7 +41,8 @@ public class ToldReaction extends SealedRow {
 
     /** Newest first; those of a record that became one with this one are among them. */
     static List<ToldReaction> ofClient(UUID clientId) {
-        return list("clientId in " + Client.SAME_PERSON + " order by toldAt desc, id", clientId);
+        return OnFile.of(clientId, "told_reaction", clientId,
+            () -> list("clientId in " + Client.SAME_PERSON + " order by toldAt desc, id", clientId));
     }
 
     /** The last one told by the link of this visit. */

@@ -1,13 +1,17 @@
 package foretress.vault;
 
+import foretress.running.Asked;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import java.security.GeneralSecurityException;
 import java.time.Clock;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.hibernate.Session;
+import org.hibernate.SessionCheckMode;
 
 /** One data key a client, made when first needed. */
 @Singleton
@@ -23,18 +27,25 @@ class ClientKeys {
     /** The key is committed by itself before anything is sealed with it; two first saves at once share one. */
     DataKey toSeal(UUID clientId) throws GeneralSecurityException {
         Optional<String> wrapped = stored(clientId);
-        return master.unwrap(clientId, wrapped.isPresent() ? wrapped.get() : makeOnce(clientId));
+        return unwrapped(clientId, wrapped.isPresent() ? wrapped.get() : makeOnce(clientId));
     }
 
     Optional<DataKey> toOpen(UUID clientId) throws GeneralSecurityException {
         Optional<String> wrapped = stored(clientId);
-        return wrapped.isEmpty() ? Optional.empty() : Optional.of(master.unwrap(clientId, wrapped.get()));
+        return wrapped.isEmpty() ? Optional.empty() : Optional.of(unwrapped(clientId, wrapped.get()));
     }
 
-    /** Loads them into the session, where {@link #toOpen} finds them. */
+    private record Unwrapping(UUID clientId, String wrapped) {}
+
+    private DataKey unwrapped(UUID clientId, String wrapped) throws GeneralSecurityException {
+        return Asked.reckoned(new Unwrapping(clientId, wrapped), () -> master.unwrap(clientId, wrapped));
+    }
+
+    /** Loads those that are not there yet into the session, where {@link #toOpen} finds them. */
     void fetch(Collection<UUID> clientIds) {
         if (!clientIds.isEmpty()) {
-            ClientKey.list("clientId in ?1", Set.copyOf(clientIds));
+            ClientKey.getEntityManager().unwrap(Session.class).findMultiple(ClientKey.class,
+                List.copyOf(Set.copyOf(clientIds)), SessionCheckMode.ENABLED);
         }
     }
 

@@ -1,5 +1,6 @@
 package foretress.vault;
 
+import foretress.running.Asked;
 import jakarta.inject.Singleton;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
@@ -54,11 +55,18 @@ public class Vault {
     /** @throws Unreadable when it was altered, moved, or its key is gone */
     public byte[] open(UUID clientId, String place, String sealed) {
         try {
-            return keys.toOpen(clientId).orElseThrow(() -> new GeneralSecurityException("no key for this client"))
-                .open(place, sealed);
+            return Asked.reckoned(new Opening(clientId, place, sealed), () -> opened(clientId, place, sealed)).clone();
         } catch (GeneralSecurityException | RuntimeException e) {
             throw e instanceof IllegalStateException mistake ? mistake : new Unreadable(place, e);
         }
+    }
+
+    private record Opening(UUID clientId, String place, String sealed) {}
+
+    /** What a request asks again it is given again. */
+    byte[] opened(UUID clientId, String place, String sealed) throws GeneralSecurityException {
+        return keys.toOpen(clientId).orElseThrow(() -> new GeneralSecurityException("no key for this client"))
+            .open(place, sealed);
     }
 
     /** @throws Unreadable as {@link #open(UUID, String, String)} */

@@ -215,6 +215,6 @@ public class DeskList {
     }
 
     static Map<UUID, String> names() {
-        return Staff.all().stream().collect(Collectors.toMap(staff -> staff.id, staff -> staff.name));
+        return Staff.names();
     }
 }

@@ -1,12 +1,14 @@
 package foretress.visit;
 
 import foretress.ledger.Ledger;
+import foretress.running.Asked;
 import foretress.salon.ProductLine;
 import foretress.salon.ProductLines;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -32,8 +34,9 @@ public class PlannedProducts {
     public record Changed(UUID visitId) {}
 
     public Optional<Planned> of(UUID visitId) {
-        return PlannedProduct.<PlannedProduct>findByIdOptional(visitId)
-            .flatMap(row -> lines.line(row.lineId).map(line -> new Planned(line, row.shade)));
+        return Asked.once(List.of(Planned.class, visitId),
+            () -> PlannedProduct.<PlannedProduct>findByIdOptional(visitId)
+                .flatMap(row -> lines.line(row.lineId).map(line -> new Planned(line, row.shade))));
     }
 
     /** @param shade as the label has it; the same product again changes nothing */

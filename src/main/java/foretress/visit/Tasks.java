@@ -1,5 +1,6 @@
 package foretress.visit;
 
+import foretress.running.Asked;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -34,15 +35,16 @@ public class Tasks {
     }
 
     private static Optional<Task> open(Visit visit, Task.Kind kind) {
-        return Task.find("openAs", Task.openAs(visit, kind)).firstResultOptional();
+        return Asked.once(List.of(Task.class, visit.id, kind),
+            () -> Task.find("openAs", Task.openAs(visit, kind)).firstResultOptional());
     }
 
     /** Every open promise, the most urgent first. */
     public List<Task> open() {
-        List<Task> open = Task.list(
-            "from Task t join fetch t.visit v join fetch v.client left join fetch v.services where t.acknowledgedAt is null order by t.dueAt, t.id");
-        VaultAccess.vault().fetchKeys(open.stream().map(task -> task.visit.keyOf).distinct().toList());
-        return open;
+        return Asked.once(Tasks.class, () -> Task.getEntityManager().createQuery(
+            "select t, k from Task t join fetch t.visit v join fetch v.client left join fetch v.services"
+                + " left join ClientKey k on k.clientId = v.keyOf where t.acknowledgedAt is null order by t.dueAt, t.id",
+            Object[].class).getResultList().stream().map(row -> (Task) row[0]).distinct().toList());
     }
 
     /** Visits that are stopped until somebody has spoken to the client. */

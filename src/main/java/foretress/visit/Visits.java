@@ -1,5 +1,6 @@
 package foretress.visit;
 
+import foretress.running.Asked;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.persistence.LockModeType;
@@ -18,12 +19,15 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.hibernate.Session;
+import org.hibernate.query.Query;
 
 /** Books visits and finds them again. */
 @ApplicationScoped
 public class Visits {
-    /** Visits with their clients and services in one read, however many there are. */
-    private static final String WHOLE = "from Visit v join fetch v.client left join fetch v.services ";
+    /** Visits with their clients and services in one read, however many there are; and the keys of these, which the session then holds. */
+    private static final String WHOLE = "select v, k from Visit v join fetch v.client left join fetch v.services"
+        + " left join ClientKey k on k.clientId = v.keyOf where ";
 
     private final Event<Made> made;
     private final Event<CalledOff> calledOff;
@@ -96,18 +100,23 @@ public class Visits {
     }
 
     public Optional<Visit> find(UUID id) {
-        return Visit.findByIdOptional(id);
+        return Asked.once(List.of(Visit.class, id), () -> withKeys("v.id = ?1", id).stream().findFirst());
     }
 
-    /** Visits starting on this day as the given zone counts days (23, 24 or 25 hours), earliest first. */
-    public List<Visit> on(LocalDate day, ZoneId zone) {
-        return between(day.atStartOfDay(zone).toInstant(), day.plusDays(1).atStartOfDay(zone).toInstant());
+    /** With what opens each visit's standing and what it owes: one statement, however many there are. */
+    private static List<Visit> withKeys(String which, Object... values) {
+        Query<Object[]> asked =
+            Visit.getEntityManager().unwrap(Session.class).createQuery(WHOLE + which, Object[].class);
+        for (int i = 0; i < values.length; i++) {
+            asked.setParameter(i + 1, values[i]);
+        }
+        return asked.getResultList().stream().map(row -> (Visit) row[0]).distinct().toList();
     }
 
     /** Visits starting from this day on that have not ended in any way, earliest first. */
     public List<Visit> comingFrom(LocalDate day, ZoneId zone) {
-        return ready(Visit.list(WHOLE + "where v.startsAt >= ?1 and v.state not in ?2 order by v.startsAt, v.id",
-            day.atStartOfDay(zone).toInstant(), List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN)));
+        return withKeys("v.startsAt >= ?1 and v.state not in ?2 order by v.startsAt, v.id",
+            day.atStartOfDay(zone).toInstant(), List.of(State.CLOSED, State.CANCELLED, State.WITHDRAWN));
     }
 
     /** Ids of the same, for whoever locks them one by one. */
@@ -126,7 +135,7 @@ public class Visits {
 
     /** These, in one read. */
     public List<Visit> byIds(Collection<UUID> ids) {
-        return ids.isEmpty() ? List.of() : Visit.list(WHOLE + "where v.id in ?1", ids);
+        return ids.isEmpty() ? List.of() : withKeys("v.id in ?1", ids);
     }
 
     /** Ids of everything on file under these people: their records, visits, and whatever was kept of them. */
@@ -163,8 +172,7 @@ public class Visits {
 
     /** From the first instant, up to but not at the second. */
     public List<Visit> between(Instant from, Instant until) {
-        return ready(
-            Visit.list(WHOLE + "where v.startsAt >= ?1 and v.startsAt < ?2 order by v.startsAt, v.id", from, until));
+        return withKeys("v.startsAt >= ?1 and v.startsAt < ?2 order by v.startsAt, v.id", from, until);
     }
 
     /**
@@ -185,6 +193,7 @@ public class Visits {
 
     /** All visits of one client, newest first; the id of a record that was merged into another finds the other's. */
     public List<Visit> of(UUID clientId) {
-        return Visit.list("client.id in " + Client.SAME_PERSON + " order by startsAt desc, id", clientId);
+        return Asked.once(List.of(Visits.class, clientId), () -> withKeys(
+            "v.client.id in " + Client.SAME_PERSON + " order by v.startsAt desc, v.id", clientId));
     }
 }

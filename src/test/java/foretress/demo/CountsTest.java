@@ -108,7 +108,7 @@ class CountsTest {
 
     private void walk(Walker client) {
         one("notice", () -> client.open("/answers/notice"));
-        var answering = foretress.intake.Answering.on(client, Map.of());
+        foretress.intake.Answering answering = foretress.intake.Answering.on(client, Map.of());
         answering.agree();
         String first = client.at();
         one("question page", () -> client.open(first));

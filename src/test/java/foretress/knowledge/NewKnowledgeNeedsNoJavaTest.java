@@ -126,7 +126,8 @@ class NewKnowledgeNeedsNoJavaTest {
         Case one = given(knowledge, given);
         Situation hoped =
             one.situation().saying(knowledge.answeredWell(one.situation().answers(), one.service().chemistries()));
-        return Owing.of(knowledge.ruleSet(), knowledge.factFinder(), one.situation(), hoped, List.of(one.service()))
+        return Owing
+            .of(knowledge.ruleSet(), knowledge.factFinder()::find, one.situation(), hoped, List.of(one.service()))
             .tests();
     }
 

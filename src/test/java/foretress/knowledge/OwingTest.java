@@ -44,7 +44,7 @@ class OwingTest {
 
     private static Owing owing(Situation situation, Service service) {
         Situation hoped = situation.saying(KNOWLEDGE.answeredWell(situation.answers(), service.chemistries()));
-        return Owing.of(KNOWLEDGE.ruleSet(), FACTS, situation, hoped, List.of(service));
+        return Owing.of(KNOWLEDGE.ruleSet(), FACTS::find, situation, hoped, List.of(service));
     }
 
     private static Assessment assess(Situation situation, Service service) {

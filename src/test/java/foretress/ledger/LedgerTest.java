@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.narayana.jta.QuarkusTransactionException;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.Connection;
@@ -12,6 +13,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -167,5 +169,29 @@ class LedgerTest {
         hands.shutdown();
         assertThat(count()).isEqualTo(200);
         assertThat(ledger.firstBroken()).isEmpty();
+    }
+
+    @Test
+    @DisplayName("a page read again by the same person makes one entry; one read by another, its own")
+    void aPageReadAgainMakesOneEntry() throws SQLException {
+        String visit = UUID.randomUUID().toString();
+        ledger.read("petra", "consultation read", visit);
+        ledger.read("petra", "consultation read", visit);
+        assertThat(count()).isOne();
+        ledger.read("edda", "consultation read", visit);
+        assertThat(count()).isEqualTo(2);
+    }
+
+    @Test
+    @DisplayName("a reading whose entry was rolled back is covered by none")
+    void aReadingThatWasRolledBackIsNotCovered() throws SQLException {
+        String visit = UUID.randomUUID().toString();
+        assertThatThrownBy(() -> QuarkusTransaction.requiringNew().run(() -> {
+            ledger.read("petra", "consultation read", visit);
+            QuarkusTransaction.setRollbackOnly();
+        })).isInstanceOf(QuarkusTransactionException.class);
+        assertThat(count()).isZero();
+        ledger.read("petra", "consultation read", visit);
+        assertThat(count()).isOne();
     }
 }
