@@ -9,7 +9,10 @@ import io.restassured.filter.FilterContext;
 import io.restassured.response.Response;
 import io.restassured.specification.FilterableRequestSpecification;
 import io.restassured.specification.FilterableResponseSpecification;
+import jakarta.enterprise.context.Initialized;
+import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
+import jakarta.transaction.TransactionScoped;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -18,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import javax.sql.DataSource;
 
@@ -29,6 +33,10 @@ import javax.sql.DataSource;
 public class Counts implements Filter {
     private static final Pattern WRITES = Pattern.compile("(?i)(insert|update|delete|merge)\\b.*", Pattern.DOTALL);
     private static final Pattern ENDS = Pattern.compile("(?i)(commit|rollback)\\b.*", Pattern.DOTALL);
+    /** What the whole program holds, asked once in some seconds by whoever comes first: part of no page. */
+    private static final Pattern HELD =
+        Pattern.compile("(?i)select .* from (salon|stricter_figure|menu_item|menu_name|look_up|staff) \\w+( order by .*"
+            + "| fetch first .*)?", Pattern.DOTALL);
     private static final Pattern OURS = Pattern.compile("(?i)(set query_statistics|select .*query_statistics).*",
         Pattern.DOTALL);
 
@@ -37,6 +45,7 @@ public class Counts implements Filter {
     private final CountingFinder finder;
     private final Scheduler clockwork;
     private final List<Cost> costs = new ArrayList<>();
+    private final AtomicInteger begun = new AtomicInteger();
 
     Counts(DataSource store, CountingVault vault, CountingFinder finder, Scheduler clockwork) {
         this.store = store;
@@ -49,8 +58,8 @@ public class Counts implements Filter {
      * One request.
      *
      * @param statements by their text, how often each was executed
-     * @param transactions ended
-     * @param opened by their place, how often each sealed text was opened
+     * @param transactions begun
+     * @param opened by place, how often each sealed text was opened
      * @param assessed how often facts were found
      * @param again how often of these for a client about whom they had been found in this request
      */
@@ -73,11 +82,15 @@ public class Counts implements Filter {
             return opened.values().stream().mapToInt(Integer::intValue).sum();
         }
 
-        /** Places that were opened more than once. */
+        /** What was opened more than once. */
         public List<String> openedAgain() {
             return opened.entrySet().stream().filter(place -> place.getValue() > 1)
                 .map(place -> place.getValue() + " × " + place.getKey()).toList();
         }
+    }
+
+    void transaction(@Observes @Initialized(TransactionScoped.class) Object begins) {
+        begun.incrementAndGet();
     }
 
     public void begin() {
@@ -103,15 +116,15 @@ public class Counts implements Filter {
         FilterContext context) {
         vault.forget();
         finder.forget();
+        begun.set(0);
         database("set query_statistics false");
         database("set query_statistics true");
         Response answer = context.next(request, response);
         Map<String, Integer> executed = executed();
-        int ends = executed.entrySet().stream().filter(s -> ENDS.matcher(s.getKey()).matches())
-            .mapToInt(Map.Entry::getValue).sum();
-        executed.keySet().removeIf(sql -> ENDS.matcher(sql).matches() || OURS.matcher(sql).matches());
+        executed.keySet().removeIf(sql -> ENDS.matcher(sql).matches() || OURS.matcher(sql).matches()
+            || HELD.matcher(sql).matches());
         costs.add(new Cost(request.getMethod() + " " + request.getURI().replaceAll("^https?://[^/]+", ""), executed,
-            ends, vault.opened(), finder.found(), finder.again()));
+            begun.get(), vault.opened(), finder.found(), finder.again()));
         return answer;
     }
 

@@ -6,6 +6,8 @@ import foretress.vault.SealedJson;
 import jakarta.inject.Singleton;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
 
 /** Copies of what was signed in the languages that staff read. The signed text alone holds; a copy is there to be understood. */
 @Singleton
@@ -66,9 +68,9 @@ public class ConsentCopies {
             place -> sealed.sealPaper(signed.clientId(), place, Copy.of(text))).persist();
     }
 
-    /** Whether there is one, without opening it. */
-    public boolean has(SignedConsent signed, String language) {
-        return ConsentCopy.isKept(signed.id(), language);
+    /** Ids of those of which there is one, without opening any. */
+    public Set<UUID> of(List<SignedConsent> signed, String language) {
+        return Set.copyOf(ConsentCopy.kept(signed.stream().map(SignedConsent::id).toList(), language));
     }
 
     /** Empty where the client read that language, and for what was signed before copies were made. */

@@ -4,6 +4,8 @@ import foretress.vault.SealedRow;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
@@ -25,8 +27,11 @@ class ConsentCopy extends SealedRow {
         this.language = language;
     }
 
-    static boolean isKept(UUID consentId, String language) {
-        return count("consentId = ?1 and language = ?2", consentId, language) > 0;
+    /** Those of these consents of which there is one in this language. */
+    static List<UUID> kept(Collection<UUID> consents, String language) {
+        return consents.isEmpty() ? List.of() : getEntityManager().createQuery(
+            "select c.consentId from ConsentCopy c where c.consentId in ?1 and c.language = ?2", UUID.class)
+            .setParameter(1, consents).setParameter(2, language).getResultList();
     }
 
     static Optional<ConsentCopy> of(UUID consentId, String language) {

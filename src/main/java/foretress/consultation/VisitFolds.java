@@ -3,6 +3,7 @@ package foretress.consultation;
 import foretress.assessment.Assessment;
 import foretress.consent.ConsentCopies;
 import foretress.consent.Consents;
+import foretress.consent.SignedConsent;
 import foretress.consultation.VisitView.Folded;
 import foretress.consultation.VisitView.Paper;
 import foretress.consultation.VisitView.Point;
@@ -25,6 +26,8 @@ import jakarta.enterprise.context.RequestScoped;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Collectors;
 
 /** What lies folded behind a visit's first screen: what changed, notes, answers, papers. */
@@ -85,10 +88,12 @@ class VisitFolds {
     }
 
     private List<Paper> papers(Visit visit) {
-        return consents.all(visit.id).stream()
+        List<SignedConsent> signed = consents.all(visit.id);
+        Set<UUID> copied = copies.of(signed, language.getTag());
+        return signed.stream()
             .map(c -> new Paper(c.versionNo(),
                 say.consultation_paper(c.versionNo(), time.dayAndTime(c.signedAt().atZone(visit.zone()))),
-                copies.has(c, language.getTag())))
+                copied.contains(c.id())))
             .toList();
     }
 }

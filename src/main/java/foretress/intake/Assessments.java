@@ -147,10 +147,11 @@ public class Assessments {
 
     private Assessment keep(Visit visit, Answers said, boolean held) {
         Assessment assessment = of(visit, said);
+        Weight stands = booked(visit, assessment).heavier(earlier(visit, assessment));
         KeptAssessment.newest(visit.id).filter(before -> !before.held()).ifPresent(KeptAssessment::delete);
         new KeptAssessment(visit, clock.instant(), assessment.ruleSetHash(), answers(visit, said), held,
             place -> sealed.sealPaper(visit.client.id, place, assessment)).persist();
-        visit.stands(booked(visit, assessment).heavier(earlier(visit, assessment)).code());
+        visit.stands(stands.code());
         return assessment;
     }
 

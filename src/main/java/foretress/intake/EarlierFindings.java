@@ -20,8 +20,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -49,7 +47,9 @@ public class EarlierFindings {
     /** By rule, the most recent visit's; only what weighs more than now on some step. */
     public List<Earlier> of(Visit visit, Assessment now) {
         Map<String, Earlier> byRule = new LinkedHashMap<>();
-        lasting(visits.of(visit.client.id).stream().filter(other -> !other.id.equals(visit.id)))
+        List<Visit> all = visits.of(visit.client.id);
+        KeptAssessment.ready(all.stream().map(other -> other.id).toList());
+        lasting(all.stream().filter(other -> !other.id.equals(visit.id)))
             .filter(was -> weighsMore(was.finding(), now) && !answered(was.finding(), now))
             .forEach(was -> byRule.merge(was.finding().ruleId(), was, EarlierFindings::heavier));
         records.stream().flatMap(record -> record.wentWrong(visit).stream())
@@ -60,7 +60,9 @@ public class EarlierFindings {
 
     /** Everything of that kind found at any visit of this client, by rule the heaviest. */
     public List<Earlier> standing(UUID clientId) {
-        return heaviest(lasting(visits.of(clientId).stream()).toList());
+        List<Visit> all = visits.of(clientId);
+        KeptAssessment.ready(all.stream().map(visit -> visit.id).toList());
+        return heaviest(lasting(all.stream()).toList());
     }
 
     /** By rule the heaviest, the heavier rules first. */
@@ -71,13 +73,10 @@ public class EarlierFindings {
             .toList();
     }
 
-    /** In the order of the visits. */
     private Stream<Earlier> lasting(Stream<Visit> all) {
-        List<Visit> others = all.filter(visit -> visit.state != State.WITHDRAWN).toList();
-        Map<UUID, KeptAssessment> kept = KeptAssessment.newest(others.stream().map(visit -> visit.id).toList()).stream()
-            .collect(Collectors.toMap(KeptAssessment::visitId, Function.identity(), (one, same) -> one));
-        return others.stream().filter(visit -> kept.containsKey(visit.id))
-            .flatMap(visit -> lasting(kept.get(visit.id)).map(finding -> new Earlier(finding, visit)));
+        return all.filter(visit -> visit.state != State.WITHDRAWN)
+            .flatMap(visit -> KeptAssessment.newest(visit.id).stream().flatMap(this::lasting)
+                .map(finding -> new Earlier(finding, visit)));
     }
 
     private Stream<Finding> lasting(KeptAssessment kept) {

@@ -98,7 +98,9 @@ class KeptTopic extends SealedRow {
     /** Every version of every topic, oldest first. */
     static List<KeptTopic> all(UUID visitId) {
         return Asked.once(List.of(KeptTopic.class, visitId),
-            () -> list("visitId = ?1 order by savedAt, version", visitId));
+            () -> getEntityManager().createQuery("select t, k from KeptTopic t left join ClientKey k"
+                + " on k.clientId = t.clientId where t.visitId = ?1 order by t.savedAt, t.version", Object[].class)
+                .setParameter(1, visitId).getResultStream().map(row -> (KeptTopic) row[0]).toList());
     }
 
     static Optional<KeptTopic> submitted(UUID visitId, String submission) {

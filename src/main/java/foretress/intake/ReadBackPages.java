@@ -48,8 +48,9 @@ public class ReadBackPages {
         if (!HealthConsent.given(visit.id) || !way.walked(visit, said)) {
             return Response.seeOther(HealthConsent.given(visit.id) ? way.next(visit, said) : Way.NOTICE).build();
         }
+        ReadBackPage page = page(visit, said, false);
         shown.page(visit, "read-back");
-        return Response.ok(page(visit, said, false)).build();
+        return Response.ok(page).build();
     }
 
     @POST

@@ -72,10 +72,11 @@ public class TopicPages {
         if (!walk.topics().contains(known)) {
             return Response.seeOther(Way.START).build();
         }
-        shown.page(visit, topic);
         var fresh = new Page(Map.of(), UUID.randomUUID().toString(), 0, guest.language());
-        return Response.ok(page(visit, said, walk, walk.page(known, opened != null), fresh, again != null,
-            Optional.empty(), Optional.empty(), entry(entry))).build();
+        TopicPage page = page(visit, said, walk, walk.page(known, opened != null), fresh, again != null,
+            Optional.empty(), Optional.empty(), entry(entry));
+        shown.page(visit, topic);
+        return Response.ok(page).build();
     }
 
     @POST

@@ -45,7 +45,7 @@ public class Asked {
      */
     public static <T> T once(Object what, Supplier<T> ask) {
         Asked here = here();
-        return here == null ? ask.get() : here.told(here.ofSession(), what, ask::get);
+        return here == null ? ask.get() : here.asked(what, ask);
     }
 
     /**
@@ -70,19 +70,30 @@ public class Asked {
      *
      * @param from what is reckoned, and from which values that never change
      */
+    @SuppressWarnings("unchecked")
     public static <T, E extends Exception> T reckoned(Object from, Reckoning<T, E> reckon) throws E {
         Asked here = here();
-        return here == null ? reckon.now() : here.told(here.reckoned, from, reckon);
-    }
-
-    @SuppressWarnings("unchecked")
-    private <T, E extends Exception> T told(Map<Object, Object> known, Object what, Reckoning<T, E> ask) throws E {
-        Object before = known.get(what);
+        if (here == null) {
+            return reckon.now();
+        }
+        Object before = here.reckoned.get(from);
         if (before != null) {
             return (T) before;
         }
-        T answer = ask.now();
-        known.put(what, answer);
+        T answer = reckon.now();
+        here.reckoned.put(from, answer);
+        return answer;
+    }
+
+    /** Asking writes what waits to be written, and so empties the memory; the answer is of what was written then. */
+    @SuppressWarnings("unchecked")
+    private <T> T asked(Object what, Supplier<T> ask) {
+        Object before = ofSession().get(what);
+        if (before != null) {
+            return (T) before;
+        }
+        T answer = ask.get();
+        ofSession().put(what, answer);
         return answer;
     }
 

@@ -6,6 +6,7 @@ import jakarta.transaction.TransactionSynchronizationRegistry;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Optional;
 import javax.sql.DataSource;
 
 /**
@@ -16,6 +17,8 @@ import javax.sql.DataSource;
 public class Durable {
     private final DataSource store;
     private final TransactionSynchronizationRegistry transactions;
+    /** Asked once: a database does not become another. */
+    private volatile Optional<Boolean> isH2 = Optional.empty();
 
     Durable(DataSource store, TransactionSynchronizationRegistry transactions) {
         this.store = store;
@@ -28,7 +31,10 @@ public class Durable {
             throw new IllegalStateException("commit first: what is not committed cannot be forced to the device");
         }
         try (Connection connection = store.getConnection()) {
-            if (connection.getMetaData().getDatabaseProductName().equals("H2")) {
+            if (isH2.isEmpty()) {
+                isH2 = Optional.of(connection.getMetaData().getDatabaseProductName().equals("H2"));
+            }
+            if (isH2.get()) {
                 try (Statement statement = connection.createStatement()) {
                     statement.execute("CHECKPOINT SYNC");
                 }

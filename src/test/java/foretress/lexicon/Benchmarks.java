@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** One section of docs/benchmarks.md whose figures come out the same on every machine. */
-final class Benchmarks {
+public final class Benchmarks {
     private static final Path PAGE = Path.of("docs/benchmarks.md");
     private static final String HEAD = """
         # Measured figures
@@ -19,7 +19,7 @@ final class Benchmarks {
     private Benchmarks() {}
 
     /** The page has this section; with the rewriting switch it is put there first. */
-    static void hold(String title, String section) throws IOException {
+    public static void hold(String title, String section) throws IOException {
         String page = Files.exists(PAGE) ? Files.readString(PAGE) : HEAD;
         String whole = "## " + title + "\n\n" + section.strip() + "\n";
         if (Boolean.getBoolean("reference.rewrite")) {

@@ -20,7 +20,7 @@ public class CountingVault extends Vault {
 
     @Override
     byte[] opened(UUID clientId, String place, String sealed) throws GeneralSecurityException {
-        opened.merge(place, 1, Integer::sum);
+        opened.merge(place + " " + sealed.hashCode(), 1, Integer::sum);
         return super.opened(clientId, place, sealed);
     }
 
@@ -28,7 +28,7 @@ public class CountingVault extends Vault {
         opened.clear();
     }
 
-    /** Since it was last forgotten: how often each place was opened. */
+    /** Since it was last forgotten: how often each sealed text was opened, by its place. */
     public Map<String, Integer> opened() {
         return new TreeMap<>(opened);
     }
