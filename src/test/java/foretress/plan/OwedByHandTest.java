@@ -92,7 +92,7 @@ class OwedByHandTest {
     private static Owing owing(Situation known, Situation hoped, Rule... rules) {
         var set = new RuleSet(List.of(REACTION, SKIN, METAL, WORD), KnownTreatments.NONE, List.of(rules), List.of(TINT),
             List.of(COLOUR), List.of("skin-test", "incompatibility-test", "medical-advice"), Map.of(), "0");
-        return Owing.of(set, new FactFinder(set, Lexicon.KNOWS_NOTHING), known, hoped, List.of(COLOUR));
+        return Owing.of(set, new FactFinder(set, Lexicon.KNOWS_NOTHING)::find, known, hoped, List.of(COLOUR));
     }
 
     private static Owing owing(String code, Rule... rules) {
