@@ -30,7 +30,7 @@ public class Asked {
     /** Something reckoned, or why it cannot be. */
     @FunctionalInterface
     public interface Reckoning<T, E extends Exception> {
-        T now() throws E;
+        T reckon() throws E;
     }
 
     /** Here begins an HTTP request. */
@@ -39,7 +39,8 @@ public class Asked {
     }
 
     /**
-     * What the store says; the same objects as long as nothing is written.
+     * What the store says; the same objects as long as nothing is written. A condition on what changes in memory before it is written
+     * belongs behind this, as a filter: objects that are remembered no longer meet it.
      *
      * @param what names the question, with all that is asked for
      */
@@ -71,16 +72,16 @@ public class Asked {
      * @param from what is reckoned, and from which values that never change
      */
     @SuppressWarnings("unchecked")
-    public static <T, E extends Exception> T reckoned(Object from, Reckoning<T, E> reckon) throws E {
+    public static <T, E extends Exception> T reckoned(Object from, Reckoning<T, E> sum) throws E {
         Asked here = here();
         if (here == null) {
-            return reckon.now();
+            return sum.reckon();
         }
         Object before = here.reckoned.get(from);
         if (before != null) {
             return (T) before;
         }
-        T answer = reckon.now();
+        T answer = sum.reckon();
         here.reckoned.put(from, answer);
         return answer;
     }

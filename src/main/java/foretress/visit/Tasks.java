@@ -36,7 +36,12 @@ public class Tasks {
 
     private static Optional<Task> open(Visit visit, Task.Kind kind) {
         return Asked.once(List.of(Task.class, visit.id, kind),
-            () -> Task.find("openAs", Task.openAs(visit, kind)).firstResultOptional());
+            () -> Task.<Task>find("openAs", Task.openAs(visit, kind)).firstResultOptional()).filter(Tasks::isStillOpen);
+    }
+
+    /** What is remembered may have been acknowledged since, and that not yet be written. */
+    private static boolean isStillOpen(Task task) {
+        return task.acknowledged().isEmpty();
     }
 
     /** Every open promise, the most urgent first. */
@@ -44,7 +49,8 @@ public class Tasks {
         return Asked.once(Tasks.class, () -> Task.getEntityManager().createQuery(
             "select t, k from Task t join fetch t.visit v join fetch v.client left join fetch v.services"
                 + " left join ClientKey k on k.clientId = v.keyOf where t.acknowledgedAt is null order by t.dueAt, t.id",
-            Object[].class).getResultList().stream().map(row -> (Task) row[0]).distinct().toList());
+            Object[].class).getResultList().stream().map(row -> (Task) row[0]).distinct().toList()).stream()
+            .filter(Tasks::isStillOpen).toList();
     }
 
     /** Visits that are stopped until somebody has spoken to the client. */
