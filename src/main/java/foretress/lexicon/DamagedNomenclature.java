@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /**
@@ -37,6 +38,8 @@ final class DamagedNomenclature {
     private final Map<String, Substance> byKey;
     /** The sounds that stand in keys, by all that stands around them. */
     private final Map<String, List<Letterprint>> sounds = new HashMap<>();
+    /** Of the sounds that damaged ones were near to: made when first asked for. */
+    private final Map<String, List<Letterprint>> neighbours = new ConcurrentHashMap<>();
 
     DamagedNomenclature(Map<String, Substance> byKey) {
         this.byKey = byKey;
@@ -81,10 +84,13 @@ final class DamagedNomenclature {
                 least = distance <= most && sameEnd(key, sound, known.key()) ? Math.min(least, distance) : least;
             }
         }
+        if (least > most(sound.length())) {
+            return Optional.empty();
+        }
         int farthest = least + MARGIN;
         List<String> nearest = near.entrySet().stream().filter(e -> e.getValue() <= farthest).map(Map.Entry::getKey)
             .sorted().toList();
-        boolean told = least <= most(sound.length()) && !aNeighbourIsNearer(sound, nearest, least);
+        boolean told = !aNeighbourIsNearer(print, nearest, least);
         Set<String> named = nearest.stream().map(known -> byKey.get(whole(key, known)).name())
             .collect(Collectors.toSet());
         return told && named.size() == 1 ? Optional.of(byKey.get(whole(key, nearest.get(0)))) : Optional.empty();
@@ -95,9 +101,15 @@ final class DamagedNomenclature {
     }
 
     /** "Etilresorcina" is no damaged "metilresorcina". */
-    private static boolean aNeighbourIsNearer(String sound, List<String> known, int distance) {
-        return known.stream().flatMap(name -> Neighbours.ofSound(name).stream())
-            .anyMatch(other -> LookAlikes.between(sound, other, distance) <= distance - 1);
+    private boolean aNeighbourIsNearer(Letterprint sound, List<String> known, int distance) {
+        return known.stream()
+            .flatMap(name -> neighbours.computeIfAbsent(name, DamagedNomenclature::neighbours).stream())
+            .anyMatch(other -> sound.mayBeWithin(other, distance - 1)
+                && LookAlikes.between(sound.key(), other.key(), distance) <= distance - 1);
+    }
+
+    private static List<Letterprint> neighbours(String sound) {
+        return Neighbours.ofSound(sound).stream().map(Letterprint::of).toList();
     }
 
     /** What a name ends in tells one kind of salt from another; the ending of an acid is no part of its sound. */

@@ -44,6 +44,7 @@ final class LabelIndex {
     private final ColourIndex colourIndex = new ColourIndex(byKey);
     /** Plants by their everyday names, whatever part of them is meant. */
     private final Map<String, Substance> byPlant = new HashMap<>();
+    private final List<Letterprint> plants;
     private final KeyTree forwards;
     private final KeyTree backwards;
     private final Runnable compared;
@@ -101,6 +102,7 @@ final class LabelIndex {
                 addSpelling(key.replace("sulf", "sulph"), substance);
             }
         });
+        plants = byPlant.keySet().stream().map(Letterprint::of).toList();
         forwards = KeyTree.of(byKey.keySet());
         backwards = KeyTree.backwards(byKey.keySet());
     }
@@ -166,10 +168,11 @@ final class LabelIndex {
         if (plant.length() < SLIPS_FROM[0]) {
             return Optional.empty();
         }
-        Set<Substance> near = byPlant.entrySet().stream()
-            .filter(known -> known.getKey().equals(plant)
-                || known.getKey().length() >= SLIPS_FROM[0] && LookAlikes.oneSlip(plant, known.getKey()))
-            .map(Map.Entry::getValue).collect(Collectors.toSet());
+        Letterprint print = Letterprint.of(plant);
+        Set<Substance> near = plants.stream()
+            .filter(known -> known.key().equals(plant)
+                || known.key().length() >= SLIPS_FROM[0] && LookAlikes.oneSlip(print, known))
+            .map(known -> byPlant.get(known.key())).collect(Collectors.toSet());
         return near.size() == 1 ? near.stream().findFirst() : Optional.empty();
     }
 

@@ -30,11 +30,21 @@ final class LookAlikes {
 
     /** Whether at most one slip parts the two, and one look-alike besides. */
     static boolean oneSlip(String written, String known) {
-        boolean likely = Math.abs(written.length() - known.length()) <= 2
+        return likely(written, known) && within(Letterprint.of(written), Letterprint.of(known));
+    }
+
+    static boolean oneSlip(Letterprint written, Letterprint known) {
+        return likely(written.key(), known.key()) && within(written, known);
+    }
+
+    private static boolean likely(String written, String known) {
+        return Math.abs(written.length() - known.length()) <= 2
             && (written.charAt(0) == known.charAt(0)
                 || written.charAt(written.length() - 1) == known.charAt(known.length() - 1));
-        return likely && Letterprint.of(written).mayBeWithin(Letterprint.of(known), SLIP + 1)
-            && between(written, known, SLIP + 1) <= SLIP + 1;
+    }
+
+    private static boolean within(Letterprint written, Letterprint known) {
+        return written.mayBeWithin(known, SLIP + 1) && between(written.key(), known.key(), SLIP + 1) <= SLIP + 1;
     }
 
     private int distance() {

@@ -1,7 +1,6 @@
 package foretress.lexicon;
 
 import java.util.Arrays;
-import java.util.Set;
 
 /**
  * How far a typed sound of a medicine's name is from a right one. A vowel for another counts {@value #VOWEL}, as do b for v and
@@ -16,15 +15,15 @@ final class MedicineSlips {
     /** From so many letters on, slips may cost so much. */
     private static final int[][] ALLOWED = { { 6, 4 }, { 8, 5 }, { 9, 6 }, { 10, 7 }, { 11, 8 }, { 15, 10 } };
 
-    /** A vowel and a consonant side by side on the keys of a telephone; v is how a w sounds. */
-    private static final Set<String> NEIGHBOURS_ON_KEYS =
-        Set.of("as", "aq", "av", "es", "ed", "er", "ev", "ik", "ol", "op", "ok", "uk");
-
     private MedicineSlips() {}
 
     /** What slips in a name of so many letters may cost and still be forgiven; none in a short one. */
     static int allowed(int letters) {
-        return Arrays.stream(ALLOWED).filter(a -> letters >= a[0]).mapToInt(a -> a[1]).max().orElse(0);
+        int allowed = 0;
+        for (int[] from : ALLOWED) {
+            allowed = letters >= from[0] ? from[1] : allowed;
+        }
+        return allowed;
     }
 
     /** The distance, or {@code most + 1} as soon as it is sure to be more than {@code most}. */
@@ -79,11 +78,22 @@ final class MedicineSlips {
         if (Character.isDigit(a) || Character.isDigit(b) || a == '_' || b == '_') {
             return NEVER;
         }
-        if (NEIGHBOURS_ON_KEYS.contains("" + a + b) || NEIGHBOURS_ON_KEYS.contains("" + b + a)) {
+        if (onKeys(a, b) || onKeys(b, a)) {
             return SLIP;
         }
         boolean alike = isVowel(a) && isVowel(b) || heardAlike(a, b) || heardAlike(b, a);
         return alike ? VOWEL : isVowel(a) == isVowel(b) ? SLIP : LOST_VOWEL + LOST_VOWEL;
+    }
+
+    /** A vowel and a consonant side by side on the keys of a telephone; v is how a w sounds. */
+    private static boolean onKeys(char vowel, char consonant) {
+        return switch (vowel) {
+            case 'a' -> "sqv".indexOf(consonant) >= 0;
+            case 'e' -> "sdrv".indexOf(consonant) >= 0;
+            case 'o' -> "lpk".indexOf(consonant) >= 0;
+            case 'i', 'u' -> consonant == 'k';
+            default -> false;
+        };
     }
 
     static boolean isVowel(char c) {

@@ -392,8 +392,7 @@ final class Nomenclature {
         String known = WORDS.getOrDefault(word, word);
         String bare = known.startsWith("mono") && known.length() > 8 ? known.substring(4) : known;
         var sound = new StringBuilder();
-        String even = bare.replace("ph", "f").replace("th", "t").replace("qu", "k").replace("ch", "k").replace("y", "i")
-            .replace("j", "i").replace("w", "v").replace("x", "s").replace("z", "s").replace("h", "");
+        CharSequence even = evened(bare);
         for (int i = 0; i < even.length(); i++) {
             char c = even.charAt(i);
             boolean soft = c == 'c' && i + 1 < even.length() && "ei".indexOf(even.charAt(i + 1)) >= 0;
@@ -403,6 +402,29 @@ final class Nomenclature {
             }
         }
         return ended(JOINT.matcher(GROUP_JOINT.matcher(sound).replaceAll("il")).replaceAll("en"));
+    }
+
+    /** One way to write what is said alike: ph and f, th and t, qu, ch and k, y, j and i, w and v, x, z and s; an h is silent. */
+    private static CharSequence evened(String word) {
+        var even = new StringBuilder(word.length());
+        for (int i = 0; i < word.length(); i++) {
+            char c = word.charAt(i);
+            char next = i + 1 < word.length() ? word.charAt(i + 1) : ' ';
+            boolean pair = next == 'h' && (c == 'p' || c == 't' || c == 'c') || c == 'q' && next == 'u';
+            char said = switch (c) {
+                case 'p' -> pair ? 'f' : c;
+                case 'q', 'c' -> pair ? 'k' : c;
+                case 'y', 'j' -> 'i';
+                case 'w' -> 'v';
+                case 'x', 'z' -> 's';
+                default -> c;
+            };
+            if (c != 'h') {
+                even.append(said);
+            }
+            i += pair ? 1 : 0;
+        }
+        return even;
     }
 
     private String ended(String sound) {

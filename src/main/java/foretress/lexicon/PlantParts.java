@@ -36,6 +36,9 @@ final class PlantParts {
     private static final int SHORTEST_PLANT = 4;
     private static final int SHORTEST_DAMAGED_PART = 6;
 
+    private static final List<Letterprint> DAMAGED_PARTS = PARTS.stream()
+        .filter(part -> part.length() >= SHORTEST_DAMAGED_PART).sorted().map(Letterprint::of).toList();
+
     private PlantParts() {}
 
     private static Set<String> words(String text) {
@@ -65,9 +68,12 @@ final class PlantParts {
 
     /** A word for a part with one slip in it: "cásara". */
     static String mended(String word) {
-        return word.length() < SHORTEST_DAMAGED_PART || PARTS.contains(word) ? word
-            : PARTS.stream().filter(part -> part.length() >= SHORTEST_DAMAGED_PART && LookAlikes.oneSlip(word, part))
-                .sorted().findFirst().orElse(word);
+        if (word.length() < SHORTEST_DAMAGED_PART || PARTS.contains(word)) {
+            return word;
+        }
+        Letterprint print = Letterprint.of(word);
+        return DAMAGED_PARTS.stream().filter(part -> LookAlikes.oneSlip(print, part)).findFirst()
+            .map(Letterprint::key).orElse(word);
     }
 
     static boolean namesAPart(List<String> words) {
