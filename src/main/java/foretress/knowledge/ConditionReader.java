@@ -31,7 +31,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Reads conditions: CEL parses and type-checks them, then the checked tree becomes ours.
+ * Reads conditions: one that is right by {@link PlainConditions}; anything else is parsed and type-checked by CEL, which says what is
+ * wrong and where, and the checked tree becomes ours.
  *
  * <p>Facts and classes are whole numbers to CEL. Which number a class stands for depends on the fact beside it, so that is
  * settled here: a comparison has a fact on one side and a class of that very fact on the other.
@@ -44,15 +45,23 @@ final class ConditionReader {
 
     private final Map<String, FactDef> facts = new LinkedHashMap<>();
     private final Set<String> classes = new LinkedHashSet<>();
-    private final CelCompiler compiler;
+    private final PlainConditions plain = new PlainConditions(facts);
+    /** Made for the first condition that needs it: in a start with nothing wrong, never. */
+    private CelCompiler compiler;
 
     ConditionReader(Collection<FactDef> defs) {
         defs.forEach(def -> facts.put(written(def.id()), def));
         defs.forEach(def -> def.classes().forEach(c -> classes.add(written(c))));
-        CelCompilerBuilder builder = CelCompilerFactory.standardCelCompilerBuilder().setResultType(SimpleType.BOOL);
-        Stream.concat(facts.keySet().stream(), classes.stream()).distinct()
-            .forEach(name -> builder.addVar(name, SimpleType.INT));
-        compiler = builder.build();
+    }
+
+    private CelCompiler compiler() {
+        if (compiler == null) {
+            CelCompilerBuilder builder = CelCompilerFactory.standardCelCompilerBuilder().setResultType(SimpleType.BOOL);
+            Stream.concat(facts.keySet().stream(), classes.stream()).distinct()
+                .forEach(name -> builder.addVar(name, SimpleType.INT));
+            compiler = builder.build();
+        }
+        return compiler;
     }
 
     /** How an id is written in a condition, where a hyphen would be a minus. */
@@ -61,16 +70,21 @@ final class ConditionReader {
     }
 
     Condition read(Yaml yaml) {
+        Condition condition = plain.read(yaml.text()).orElseGet(() -> readAsCel(yaml));
+        if (condition.reads().size() > MOST_FACTS) {
+            throw yaml.refuse("a condition reads at most %d facts; split the rule".formatted(MOST_FACTS));
+        }
+        return condition;
+    }
+
+    /** The same by CEL, with a complaint at the letter where it is none. */
+    Condition readAsCel(Yaml yaml) {
         try {
-            CelAbstractSyntaxTree parsed = compiler.parse(yaml.text()).getAst();
+            CelAbstractSyntaxTree parsed = compiler().parse(yaml.text()).getAst();
             var reading = new Reading(yaml, parsed);
             reading.namesAreKnown(parsed.getExpr());
-            compiler.check(parsed).getAst();
-            Condition condition = reading.whole(parsed.getExpr());
-            if (condition.reads().size() > MOST_FACTS) {
-                throw yaml.refuse("a condition reads at most %d facts; split the rule".formatted(MOST_FACTS));
-            }
-            return condition;
+            compiler().check(parsed).getAst();
+            return reading.whole(parsed.getExpr());
         } catch (CelValidationException e) {
             e.getErrors().forEach(issue -> complain(yaml, issue));
             throw new Yaml.Refused(yaml.text());

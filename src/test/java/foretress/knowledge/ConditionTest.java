@@ -82,6 +82,49 @@ class ConditionTest {
         }
     }
 
+    /** The short way of reading a condition and CEL's come to the same tree, or the short way stands aside. */
+    @Test
+    void bothWaysOfReadingComeToOneTree() {
+        List<String> texts = new ArrayList<>(written().values());
+        for (int i = 0; i < 2_000; i++) {
+            texts.add(invented(4));
+        }
+        texts.add("true");
+        for (String text : texts) {
+            assertThat(new PlainConditions(facts).read(text)).as(text).contains(reader.readAsCel(yaml(text)));
+        }
+    }
+
+    @Test
+    void whatIsNoUsualConditionIsLeftToCel() {
+        String right = invented(0);
+        for (String text : List.of("", "false", "true && " + right, right + " " + right, right + " &&", "(" + right,
+            right + ")",
+            "!" + right, "!!(" + right + ")", right + " == true", "1 == 1", "nobody == nothing",
+            right.replaceAll("\\w+$", "nobody"),
+            right + " // so", right + " & " + right, right + "; ", "\u00a0" + right, right.replace(' ', '.'))) {
+            assertThat(new PlainConditions(facts).read(text)).as(text).isEmpty();
+        }
+    }
+
+    /** One letter lost, doubled or changed: whatever the short way still takes, CEL reads the same. */
+    @Test
+    void aSlipInAConditionIsReadAsCelReadsItOrNotAtAll() {
+        String letters = "()!&|=<> _a";
+        for (int i = 0; i < 3_000; i++) {
+            var slip = new StringBuilder(invented(2));
+            int at = random.nextInt(slip.length());
+            slip.replace(at, at + random.nextInt(2), "" + letters.charAt(random.nextInt(letters.length())));
+            new PlainConditions(facts).read(slip.toString())
+                .ifPresent(
+                    plain -> assertThat(reader.readAsCel(yaml(slip.toString()))).as(slip.toString()).isEqualTo(plain));
+        }
+    }
+
+    private static Yaml yaml(String text) {
+        return Yaml.read("tried", '"' + text + '"', new Complaints()).orElseThrow();
+    }
+
     @Test
     void aConditionPrintsItselfAsTheRuleFileHasIt() {
         written().forEach((id, text) -> {
