@@ -130,6 +130,12 @@ public final class Knowledge {
         return lexicon.with(lookedUp);
     }
 
+    /** Builds what the first reading of a label or a medicine would wait for. */
+    public void warm() {
+        known.label("aqua");
+        known.medicine("ibuprofen");
+    }
+
     /** Keeps nothing of what clients typed and was read until now, see {@link RecentReadings}. */
     public void forgetReadings() {
         lexicon.forget();

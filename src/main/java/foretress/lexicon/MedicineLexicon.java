@@ -5,6 +5,7 @@ import foretress.lexicon.MedicineReading.Name;
 import foretress.lexicon.MedicineReading.Sureness;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /**
@@ -19,13 +20,17 @@ public final class MedicineLexicon {
     private static final int LONGEST_NAME_WORDS = 4;
     private static final int MOST_PIECES = 3;
 
-    private final MedicineNames names;
+    private final Supplier<MedicineNames> names;
 
     /**
+     * The names are arranged for finding at the first reading.
+     *
      * @param otherNames medicines that look like one of the rows and are none: read as not recognised
      */
     public MedicineLexicon(List<MedicineRow> rows, List<String> otherNames) {
-        this.names = new MedicineNames(rows, otherNames);
+        List<MedicineRow> known = List.copyOf(rows);
+        List<String> others = List.copyOf(otherNames);
+        this.names = new Lazily<>(() -> new MedicineNames(known, others));
     }
 
     public MedicineReading read(String typed) {
@@ -82,7 +87,7 @@ public final class MedicineLexicon {
 
         private int name(int at, int end) {
             notRecognised();
-            add(at, end, Sureness.NAME, names.named(words.subList(at, end)));
+            add(at, end, Sureness.NAME, names.get().named(words.subList(at, end)));
             return end;
         }
 
@@ -109,7 +114,7 @@ public final class MedicineLexicon {
             Slip best = Slip.NONE;
             int end = at + 1;
             for (int to = at + 1; to <= Math.min(words.size(), at + MOST_PIECES); to++) {
-                Slip slip = mayBeOneName(at, to) ? names.slip(words.subList(at, to)) : Slip.NONE;
+                Slip slip = mayBeOneName(at, to) ? names.get().slip(words.subList(at, to)) : Slip.NONE;
                 if (slip.distance() < best.distance()) {
                     best = slip;
                     end = to;
@@ -127,11 +132,11 @@ public final class MedicineLexicon {
         private boolean mayBeOneName(int at, int to) {
             List<TypedWord> pieces = words.subList(at, to);
             boolean ordinary = pieces.stream().allMatch(word -> MedicineWords.beside(word.folded()));
-            boolean salt = names.endsAName(pieces.get(pieces.size() - 1));
+            boolean salt = names.get().endsAName(pieces.get(pieces.size() - 1));
             boolean whole = pieces.size() > 1 && pieces.stream().limit(salt ? pieces.size() - 1L : pieces.size())
                 .anyMatch(word -> word.folded().length() > 3 && MedicineWords.beside(word.folded()));
             boolean beforeAName = MedicineWords.beside(pieces.get(0).folded())
-                && pieces.stream().skip(1).anyMatch(word -> !names.named(List.of(word)).isEmpty());
+                && pieces.stream().skip(1).anyMatch(word -> !names.get().named(List.of(word)).isEmpty());
             return !ordinary && !whole && !beforeAName;
         }
 
@@ -177,7 +182,7 @@ public final class MedicineLexicon {
         for (int end = Math.min(words.size(), at + LONGEST_NAME_WORDS); end > at; end--) {
             // "PAS" is a medicine and "pas" is French for not; among other words it is the latter.
             boolean denies = end == at + 1 && words.size() > 1 && MedicineWords.denied(words.get(at).folded());
-            if (!denies && !names.named(words.subList(at, end)).isEmpty()) {
+            if (!denies && !names.get().named(words.subList(at, end)).isEmpty()) {
                 return end;
             }
         }

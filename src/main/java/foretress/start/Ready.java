@@ -1,5 +1,6 @@
 package foretress.start;
 
+import foretress.knowledge.Knowledge;
 import foretress.running.ConsoleNotices;
 import foretress.web.PublicAddress;
 import io.quarkus.runtime.Quarkus;
@@ -10,10 +11,12 @@ import java.io.IOException;
 public class Ready implements QuarkusApplication {
     private final ConsoleNotices notices;
     private final PublicAddress address;
+    private final Knowledge knowledge;
 
-    Ready(ConsoleNotices notices, PublicAddress address) {
+    Ready(ConsoleNotices notices, PublicAddress address, Knowledge knowledge) {
         this.notices = notices;
         this.address = address;
+        this.knowledge = knowledge;
     }
 
     @Override
@@ -21,6 +24,7 @@ public class Ready implements QuarkusApplication {
         Preparation.closeFiles(Settings.ofThisProcess());
         notices.lines().forEach(System.out::println);
         System.out.println("ready at " + address.base());
+        knowledge.warm();
         Quarkus.waitForExit();
         return 0;
     }
