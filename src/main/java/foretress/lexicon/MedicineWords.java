@@ -52,7 +52,9 @@ final class MedicineWords {
         }
         for (int i = 0; i < sequence.size(); i++) {
             String folded = words.get(at + i).folded();
-            if (!folded.equals(sequence.get(i)) && !folded.equals(sequence.get(i).replaceFirst("^[a-z]+'", ""))) {
+            String said = sequence.get(i);
+            boolean elided = said.indexOf('\'') > 0 && folded.equals(said.replaceFirst("^[a-z]+'", ""));
+            if (!folded.equals(said) && !elided) {
                 return false;
             }
         }
