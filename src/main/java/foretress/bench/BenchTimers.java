@@ -6,6 +6,11 @@ import foretress.web.ChairTime;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The clocks at the bench in words: what runs, and when nobody watched. */
 @RequestScoped
@@ -25,13 +30,20 @@ class BenchTimers {
     }
 
     List<BenchTimer> running() {
-        return tests.running().stream().map(this::of).toList();
+        List<BenchRecord> running = tests.running();
+        Map<UUID, Visit> at = visits.byIds(running.stream().map(BenchRecord::visitId).toList()).stream()
+            .collect(Collectors.toMap(visit -> visit.id, Function.identity()));
+        return running.stream().map(test -> of(test, Optional.ofNullable(at.get(test.visitId())))).toList();
     }
 
     BenchTimer of(BenchRecord test) {
+        return of(test, visits.find(test.visitId()));
+    }
+
+    private BenchTimer of(BenchRecord test, Optional<Visit> at) {
         String name = words.kind(test.kind());
         long left = tests.leftSeconds(test);
-        String client = visits.find(test.visitId()).map(v -> v.client.fullName()).orElse("");
+        String client = at.map(visit -> visit.client.fullName()).orElse("");
         return new BenchTimer(test.id().toString(), BenchDoor.at(test), name, client, left, BenchNumber.clock(left),
             say.due(name, client));
     }

@@ -40,7 +40,8 @@ public class Asked {
 
     /**
      * What the store says; the same objects as long as nothing is written. A condition on what changes in memory before it is written
-     * belongs behind this, as a filter: objects that are remembered no longer meet it.
+     * belongs behind this, as a filter: objects that are remembered no longer meet it. What a unique column parts is asked without it: only a
+     * question to the store has the old row written before the new one.
      *
      * @param what names the question, with all that is asked for
      */

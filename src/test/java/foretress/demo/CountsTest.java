@@ -59,7 +59,7 @@ class CountsTest {
         new Ceiling("notice", "9", 3, 0, 1),
         new Ceiling("question page, first shown", "", 5, 1, 1),
         new Ceiling("question page, shown again", "12", 3, 0, 0),
-        new Ceiling("question page saved", "43", 17, 3, 1),
+        new Ceiling("question page saved", "43", 18, 3, 1),
         new Ceiling("read-back, first shown", "", 5, 1, 1),
         new Ceiling("read-back confirmed", "", 6, 1, 1),
         new Ceiling("consent, shown again", "", 6, 0, 0),
@@ -196,11 +196,20 @@ class CountsTest {
             .call(() -> "/clients/" + Visit.<Visit>findById(visit).client.id + "/card");
     }
 
+    /** What runs at the chair of other visits stands on every bench: a statement a clock, and one for whose they are. */
+    private static int running() {
+        return QuarkusTransaction.requiringNew().call(() -> ((Number) Visit.getEntityManager().createNativeQuery(
+            "select count(*) + 1 from bench_test where started_at is not null and ended_at is null and struck_at is null")
+            .getSingleResult()).intValue());
+    }
+
     private void hold() {
+        int running = running();
         SoftAssertions.assertSoftly(all -> CEILINGS.forEach(ceiling -> {
             Cost cost = taken.get(ceiling.page());
             String what = ceiling.page() + said(cost);
-            all.assertThat(cost.all()).as("statements of %s", what).isLessThanOrEqualTo(ceiling.statements());
+            all.assertThat(cost.all()).as("statements of %s", what)
+                .isLessThanOrEqualTo(ceiling.statements() + (ceiling.page().startsWith("bench") ? running : 0));
             all.assertThat(cost.writes()).as("of them writes, %s", what).isLessThanOrEqualTo(ceiling.writes());
             all.assertThat(cost.transactions()).as("transactions of %s", what)
                 .isLessThanOrEqualTo(ceiling.transactions());
