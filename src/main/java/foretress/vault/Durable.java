@@ -6,7 +6,6 @@ import jakarta.transaction.TransactionSynchronizationRegistry;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.Optional;
 import javax.sql.DataSource;
 
 /**
@@ -17,8 +16,6 @@ import javax.sql.DataSource;
 public class Durable {
     private final DataSource store;
     private final TransactionSynchronizationRegistry transactions;
-    /** Asked once: a database does not become another. */
-    private volatile Optional<Boolean> isH2 = Optional.empty();
 
     Durable(DataSource store, TransactionSynchronizationRegistry transactions) {
         this.store = store;
@@ -31,10 +28,7 @@ public class Durable {
             throw new IllegalStateException("commit first: what is not committed cannot be forced to the device");
         }
         try (Connection connection = store.getConnection()) {
-            if (isH2.isEmpty()) {
-                isH2 = Optional.of(connection.getMetaData().getDatabaseProductName().equals("H2"));
-            }
-            if (isH2.get()) {
+            if (connection.getMetaData().getDatabaseProductName().equals("H2")) {
                 try (Statement statement = connection.createStatement()) {
                     statement.execute("CHECKPOINT SYNC");
                 }
