@@ -56,13 +56,16 @@ public class DemoAnswers {
 
     void say(UUID visitId, Invented client) {
         language.use(client.language());
-        QuarkusTransaction.requiringNew().run(() -> begin(visitId, client));
-        for (int i = 0; i < 30 && QuarkusTransaction.requiringNew().call(() -> sayNext(visitId, client)); i++) {
-            if (client.told() == Told.HALF && i == 3) {
-                return;
+        QuarkusTransaction.requiringNew().run(() -> {
+            begin(visitId, client);
+            int topics = client.told() == Told.HALF ? 4 : 30;
+            while (topics > 0 && sayNext(visitId, client)) {
+                topics--;
             }
+        });
+        if (client.told() != Told.HALF) {
+            sign(visitId, client);
         }
-        sign(visitId, client);
     }
 
     private void begin(UUID visitId, Invented client) {
@@ -95,6 +98,7 @@ public class DemoAnswers {
 
     private void sign(UUID visitId, Invented client) {
         Visit visit = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visitId));
+<<<<<<< HEAD
         Answers said = QuarkusTransaction.requiringNew().call(() -> {
             Answers all = intake.said(visit);
             if (!intake.missing(visit, all).isEmpty()) {
@@ -106,12 +110,26 @@ public class DemoAnswers {
             shown.page(visit, "sign");
             return all;
         });
+=======
+        Answers said = QuarkusTransaction.requiringNew().call(() -> readBack(visit, client));
+>>>>>>> eb07e3e8 (The demo hashes its one password once, and lets a client answer in one transaction)
         ConsentInput input = QuarkusTransaction.requiringNew().call(() -> draft.of(visit, said));
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
         signing.sign(visit, said, input, new SignatureMark.Typed(client.name()),
             new Signing.Act(UUID.randomUUID(), text.sha256(),
                 text.statements().stream().map(ConsentText.Line.Statement::id).toList(), entrance(), guardian(visit),
                 Optional.empty()));
+    }
+
+    private Answers readBack(Visit visit, Invented client) {
+        Answers all = intake.said(visit);
+        if (!intake.missing(visit, all).isEmpty()) {
+            throw new IllegalStateException("%s left open: %s".formatted(client.name(), intake.missing(visit, all)));
+        }
+        shown.page(visit.id, "read-back");
+        intake.readBack(visit, all);
+        shown.page(visit.id, "sign");
+        return all;
     }
 
     /** An invented parent of an invented child. */

@@ -30,10 +30,10 @@ class DemoSalon {
     @Transactional
     void open() {
         salon().persist();
-        hiring.hire("Petra Lind", "petra", Role.STYLIST, PASSWORD);
-        hiring.hire("Juno Marsh", "juno", Role.STYLIST, PASSWORD);
-        hiring.hire("Sanna Reed", "sanna", Role.DESK, PASSWORD);
-        hiring.hire("Edda Wren", "edda", Role.OWNER, PASSWORD);
+        hiring.hire(List.of(new Hiring.Person("Petra Lind", "petra", Role.STYLIST),
+            new Hiring.Person("Juno Marsh", "juno", Role.STYLIST),
+            new Hiring.Person("Sanna Reed", "sanna", Role.DESK),
+            new Hiring.Person("Edda Wren", "edda", Role.OWNER)), PASSWORD);
     }
 
     static Staff stylist(String login) {

@@ -3,8 +3,9 @@ package foretress.salon;
 import jakarta.inject.Singleton;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.util.List;
 
-/** Takes somebody on with a password already chosen: for the demo's invented staff. */
+/** Takes people on with a password already chosen, the same for all and hashed once: for the demo's invented staff. */
 @Singleton
 public class Hiring {
     private final Passwords passwords;
@@ -15,11 +16,15 @@ public class Hiring {
         this.clock = clock;
     }
 
+    public record Person(String name, String login, Role role) {}
+
     @Transactional
-    public Staff hire(String name, String login, Role role, String password) {
-        var staff = new Staff(name, login, role, clock.instant());
-        staff.proves(passwords.hash(password));
-        staff.persist();
-        return staff;
+    public void hire(List<Person> people, String password) {
+        PasswordHash hash = passwords.hash(password);
+        for (Person person : people) {
+            var staff = new Staff(person.name(), person.login(), person.role(), clock.instant());
+            staff.proves(hash);
+            staff.persist();
+        }
     }
 }
