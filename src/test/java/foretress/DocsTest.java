@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -46,6 +47,14 @@ class DocsTest {
         Assumptions.assumeTrue(Files.isDirectory(PICTURES),
             "NOT TRIED: no pictures were taken yet, there is no " + PICTURES);
         assertThat(dead(page)).filteredOn(DocsTest::isPicture).as("%s shows nothing for", page).isEmpty();
+    }
+
+    /** What the build's own command gives the server, the guide gives whoever starts the jar. */
+    @Test
+    void bothWaysOfStartingSayTheSameToJava() {
+        String options =
+            text(Path.of("pom.xml")).replaceFirst("(?s).*<envVars>JDK_JAVA_OPTIONS=([^<]+)</envVars>.*", "$1");
+        assertThat(text(Path.of("docs/guide/run-it.md"))).contains("export JDK_JAVA_OPTIONS='" + options + "'");
     }
 
     @ParameterizedTest
