@@ -98,21 +98,7 @@ public class DemoAnswers {
 
     private void sign(UUID visitId, Invented client) {
         Visit visit = QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visitId));
-<<<<<<< HEAD
-        Answers said = QuarkusTransaction.requiringNew().call(() -> {
-            Answers all = intake.said(visit);
-            if (!intake.missing(visit, all).isEmpty()) {
-                throw new IllegalStateException(
-                    "%s left open: %s".formatted(client.name(), intake.missing(visit, all)));
-            }
-            shown.page(visit, "read-back");
-            intake.readBack(visit, all);
-            shown.page(visit, "sign");
-            return all;
-        });
-=======
         Answers said = QuarkusTransaction.requiringNew().call(() -> readBack(visit, client));
->>>>>>> eb07e3e8 (The demo hashes its one password once, and lets a client answer in one transaction)
         ConsentInput input = QuarkusTransaction.requiringNew().call(() -> draft.of(visit, said));
         ConsentText text = ConsentText.of(input, ConsentWords.in(input.language()));
         signing.sign(visit, said, input, new SignatureMark.Typed(client.name()),
@@ -126,9 +112,9 @@ public class DemoAnswers {
         if (!intake.missing(visit, all).isEmpty()) {
             throw new IllegalStateException("%s left open: %s".formatted(client.name(), intake.missing(visit, all)));
         }
-        shown.page(visit.id, "read-back");
+        shown.page(visit, "read-back");
         intake.readBack(visit, all);
-        shown.page(visit.id, "sign");
+        shown.page(visit, "sign");
         return all;
     }
 
