@@ -55,7 +55,7 @@ public class Assessments {
         this.clock = clock;
     }
 
-    /** No medicine's line and no label stays in memory for longer than until then. */
+    /** No medicine's line and no label stays in memory for longer than until the time after next: one may just be read. */
     @Scheduled(every = "10m")
     void forget() {
         knowledge.forgetReadings();

@@ -121,7 +121,8 @@ public class Intake {
     public Kept keep(UUID visitId, Topic topic, Page page) {
         Visit visit = Visit.findById(visitId, LockModeType.PESSIMISTIC_WRITE);
         Answers before = told(visit);
-        List<Question> put = put(visit, topic, before).stream().filter(page::asks).toList();
+        List<Question> put = put(visit, topic, questionnaire().implied(chemistry.of(visit), before)).stream()
+            .filter(page::asks).toList();
         if (KeptTopic.submitted(visit.id, pressing(visit, page)).isPresent()) {
             return Kept.again();
         }

@@ -164,11 +164,11 @@ public class Invitations {
     }
 
     private LinkState.State stateOf(Invitation invitation) {
-        if (!invitation.visit.state.isAhead()) {
-            return LinkState.State.OVER;
-        }
         if (invitation.revokedAt != null) {
             return LinkState.State.REVOKED;
+        }
+        if (!invitation.visit.state.isAhead()) {
+            return LinkState.State.OVER;
         }
         if (!clock.instant().isBefore(invitation.expiresAt)) {
             return LinkState.State.EXPIRED;
@@ -238,7 +238,7 @@ public class Invitations {
     }
 
     private boolean isRight(Visit visit, LocalDate birthDate) {
-        if (visit.client.birthDate().isEmpty()) {
+        if (visit.client.birthDate().isEmpty() && visit.state.isAhead()) {
             visit.client.bornOn(birthDate, false);
             tasks.promise(visit, Task.Kind.CONFIRM_BIRTH_DATE, Optional.empty(), visit.startsAt);
         }

@@ -100,7 +100,7 @@ public class VisitPages {
         boolean locked = state.filter(LinkState.State.LOCKED::equals).isPresent();
         return new Link(words.link(link, when),
             words.mailed(post.latest(visit.id, LinkLetters.KIND), post.canSend(), when),
-            locked || state.filter(LinkState.State.LIVE::equals).isPresent(), locked, post.canSend(),
+            invitations.live(visit.id).isPresent(), locked, post.canSend(),
             visit.client.email().filter(any -> post.canSend()));
     }
 

@@ -46,6 +46,11 @@ public class LookUp extends Stored {
         return find("submission", submission).firstResultOptional();
     }
 
+    /** Those nobody has taken back, whatever a session holds of them; the newest first. */
+    static List<LookUp> standing() {
+        return list("withdrawnAt is null order by madeAt desc, id");
+    }
+
     /** The newest first. */
     static List<LookUp> everyOne() {
         return list("order by madeAt desc, id");

@@ -73,7 +73,7 @@ public class LookUps implements ChairRecord {
 
     private List<LookedUp> stored() {
         ZoneId zone = Salon.the().zoneId();
-        return all().stream().filter(LookUp::stands).map(one -> said(one, body(one), zone)).toList();
+        return LookUp.standing().stream().map(one -> said(one, body(one), zone)).toList();
     }
 
     private LookedUp said(LookUp one, Body body, ZoneId zone) {

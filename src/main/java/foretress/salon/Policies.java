@@ -52,9 +52,8 @@ public class Policies {
     }
 
     private static Map<String, Integer> stored() {
-        Map<String, Integer> own = new LinkedHashMap<>();
-        StricterFigure.<StricterFigure>list("order by name").stream().filter(row -> Setting.known(row.name))
-            .forEach(row -> own.put(row.name, row.figure));
+        Map<String, Integer> own = StricterFigure.figures();
+        own.keySet().removeIf(name -> !Setting.known(name));
         return Collections.unmodifiableMap(own);
     }
 

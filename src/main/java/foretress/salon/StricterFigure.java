@@ -7,6 +7,8 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.UUID;
 
 /** A figure of the policy as the salon sets it. It only ever counts where it is stricter than the law's. */
@@ -19,6 +21,14 @@ class StricterFigure extends PanacheEntityBase {
     @Column(name = "set_by") private UUID setBy;
 
     protected StricterFigure() {}
+
+    /** All of them by name. Asked by column: an object that a session holds would be told as it was read. */
+    static Map<String, Integer> figures() {
+        Map<String, Integer> figures = new LinkedHashMap<>();
+        getEntityManager().createQuery("select name, figure from StricterFigure order by name", Object[].class)
+            .getResultList().forEach(row -> figures.put((String) row[0], (Integer) row[1]));
+        return figures;
+    }
 
     StricterFigure(Setting setting, int figure, Instant setAt, UUID setBy) {
         Stored.needed(setting, setAt, setBy);

@@ -19,8 +19,9 @@ final class EnglishLeft {
         "(?i)(?<![\\p{L}’'])(the|and|of|is|are|was|were|not|with|from|this|that|by|for|at|it|before|after|until|your|you|today|none"
             + "|January|February|March|April|May|June|July|August|September|October|November|December)(?![\\p{L}’'])");
     private static final int ALIKE = 2;
-    /** Clients' own pages; titles of sources and names of time zones; languages side by side. */
+    /** Clients' own pages; titles of sources and names of time zones; languages side by side. {@link #SOURCES}: other services, each with its source. */
     private static final List<String> NOT_ONE_LANGUAGE = List.of("/i/", "/policy", "/salon", "/languages/");
+    private static final Pattern SOURCES = Pattern.compile(".*[?&]instead=.*");
     private static final List<String> SPOKEN = List.of("aria-label", "alt", "title", "placeholder");
 
     private final Walker walker;
@@ -58,6 +59,7 @@ final class EnglishLeft {
         Document page = walker.page().clone();
         page.select("a[href^=/]").stream().map(link -> link.attr("href"))
             .filter(href -> NOT_ONE_LANGUAGE.stream().noneMatch(href::startsWith))
+            .filter(href -> !SOURCES.matcher(href).matches())
             .forEach(ahead::add);
         page.select("script, style, [lang]:not(html)").remove();
         page.getAllElements().stream().flatMap(EnglishLeft::said).map(this::without)

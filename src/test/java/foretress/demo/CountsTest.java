@@ -78,7 +78,7 @@ class CountsTest {
         new Ceiling("desk's list of 1", "16", 4, 0, 0),
         new Ceiling("desk's list of 10", "16", 4, 0, 0),
         new Ceiling("desk's list of 60", "16", 4, 0, 0),
-        new Ceiling("owner's page, first read", "13", 10, 2, 1));
+        new Ceiling("owner's page, first read", "13", 15, 2, 1));
 
     @Inject OpenSalon salon;
     @Inject VisitMaker make;

@@ -185,4 +185,23 @@ class BadLineTest {
             assertThat(phone.storageState()).contains("\"origins\":[]");
         }
     }
+
+    @Test
+    @DisplayName("A27: of two buttons pressed while the line is away the last one counts: who refuses has not agreed")
+    void herLastPressCounts() throws IOException {
+        UUID visit = invited();
+        try (var line = new BadLine(base.getPort(), Quality.losing(0), 1);
+            BrowserContext phone = browser.phone(line.address(), true)) {
+            Page page = new Tapping(phone.newPage(), Map.of(), at -> {})
+                .enter(knocking.link(visit), "4", "3", "1965").page();
+            page.locator("input[name=agree]").check();
+            line.away(true);
+            page.locator("button[value=agree]").tap();
+            page.waitForCondition(() -> page.locator("[role=status]").textContent().contains("still on this page"));
+            page.locator("button[value=refuse]").tap();
+            line.away(false);
+            page.waitForURL("**/answers/notice/paper");
+            assertThat(QuarkusTransaction.requiringNew().call(() -> HealthConsent.given(visit))).isFalse();
+        }
+    }
 }

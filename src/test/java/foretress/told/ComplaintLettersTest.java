@@ -45,12 +45,19 @@ class ComplaintLettersTest {
     void aClientIsInvited() {
         salon.open();
         visit = make.visit(LocalDate.of(1965, 3, 4));
-        sender.sendDue();
+        sendAll();
         mails.clear();
     }
 
+    /** Also what other tests left, a batch at a time. */
+    private void sendAll() {
+        while (sender.sendDue() > 0) {
+            // on to the next batch
+        }
+    }
+
     private List<Mail> sent(String to) {
-        sender.sendDue();
+        sendAll();
         return mails.getMailsSentTo(to);
     }
 
@@ -96,7 +103,7 @@ class ComplaintLettersTest {
         complaints.answer(complaint(), "Another word.", edda);
         List<Mail> sent = sent(CLIENT);
         assertThat(sent).hasSize(2);
-        assertThat(sent.get(1).getText()).contains("Hello Ottilie,", "there is an answer for you", "01632 960 114");
+        assertThat(sent.get(1).getText()).contains("Hello Ottilie,", "there is a message for you", "01632 960 114");
         assertThat((sent.get(1).getSubject() + sent.get(1).getText()).toLowerCase()).doesNotContain("complain", "tube",
             "dye", "edda");
     }
@@ -133,8 +140,8 @@ class ComplaintLettersTest {
     }
 
     @ParameterizedTest
-    @CsvSource({ "es,hay una respuesta", "fr,une réponse vous attend", "pl,czeka odpowiedź", "ar,لدينا جواب لكم",
-        "vi,có câu trả lời" })
+    @CsvSource({ "es,hay un mensaje", "fr,un message vous attend", "pl,czeka wiadomość", "ar,لدينا رسالة لكم",
+        "vi,có tin nhắn" })
     @DisplayName("issue 11: it is in her language")
     void inHerLanguage(String tag, String words) {
         QuarkusTransaction.requiringNew().run(() -> Client.<Client>findById(

@@ -61,6 +61,7 @@
   const goes = (form) => {
     const say = sayer(form);
     let going = null;                       // the sending on its way, if there is one
+    let pressed;                            // her last press is the one that counts
     let hurry = () => {};
 
     const pause = (time) => new Promise((done) => {
@@ -69,9 +70,10 @@
     });
 
     /* The same words again and again count once; other words than those that may have arrived are another form. */
-    const send = async (me, button) => {
+    const send = async (me) => {
       let before = "";
       for (let at = 0; me === going; at++) {
+        const button = pressed;
         let body = written(form, button);
         if (before && body !== before && form.elements.submission) {
           const other = crypto.getRandomValues(new Uint32Array(1))[0].toString(16).padStart(8, "0");
@@ -81,6 +83,7 @@
         before = body;
         const answer = await posted(form, body);
         if (me !== going) return;
+        if (button !== pressed) continue;
         if (answer) return answer.status === 204 ? leave(answer.headers.get("Location")) : shown(form, button);
         say(form.dataset.goes);
         await pause(PAUSES[Math.min(at, PAUSES.length - 1)]);
@@ -90,10 +93,11 @@
     form.addEventListener("submit", (event) => {
       if (!("submitter" in event)) return;  // an old browser goes its own way
       event.preventDefault();
+      pressed = event.submitter;
       if (going) return hurry();
       going = {};
       form.setAttribute("aria-busy", "true");
-      send(going, event.submitter);
+      send(going);
     });
     addEventListener("online", () => hurry());
     const rest = () => {                    // Back must find a form that can be sent, and that does not go by itself
