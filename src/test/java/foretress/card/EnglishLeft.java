@@ -17,11 +17,14 @@ import org.jsoup.nodes.Element;
 final class EnglishLeft {
     private static final Pattern ENGLISH = Pattern.compile(
         "(?i)(?<![\\p{L}’'])(the|and|of|is|are|was|were|not|with|from|this|that|by|for|at|it|before|after|until|your|you|today|none"
-            + "|January|February|March|April|May|June|July|August|September|October|November|December)(?![\\p{L}’'])");
+            + "|January|February|March|April|June|July|August|September|October|November|December)(?![\\p{L}’'])");
     private static final int ALIKE = 2;
-    /** Clients' own pages; titles of sources and names of time zones; languages side by side. {@link #SOURCES}: other services, each with its source. */
-    private static final List<String> NOT_ONE_LANGUAGE = List.of("/i/", "/policy", "/salon", "/languages/");
-    private static final Pattern SOURCES = Pattern.compile(".*[?&]instead=.*");
+    /** Clients' own pages; titles of sources and names of time zones; languages side by side; what staff wrote of a look-up. May is Spanish too, as a short form. */
+    private static final List<String> NOT_ONE_LANGUAGE =
+        List.of("/i/", "/policy", "/salon", "/languages/", "/look-ups");
+    /** A source is named as it was published; a rule's condition, folded behind its words, is code. */
+    private static final Pattern AS_IT_IS =
+        Pattern.compile("(Fuente|Lo que puede un servicio): .*|.*(==|[<>]=?|&&) .*");
     private static final List<String> SPOKEN = List.of("aria-label", "alt", "title", "placeholder");
 
     private final Walker walker;
@@ -59,11 +62,11 @@ final class EnglishLeft {
         Document page = walker.page().clone();
         page.select("a[href^=/]").stream().map(link -> link.attr("href"))
             .filter(href -> NOT_ONE_LANGUAGE.stream().noneMatch(href::startsWith))
-            .filter(href -> !SOURCES.matcher(href).matches())
             .forEach(ahead::add);
         page.select("script, style, [lang]:not(html)").remove();
         page.getAllElements().stream().flatMap(EnglishLeft::said).map(this::without)
-            .filter(text -> ENGLISH.matcher(text).find()).forEach(text -> found.add(path + ": " + text));
+            .filter(text -> !AS_IT_IS.matcher(text).matches()).filter(text -> ENGLISH.matcher(text).find())
+            .forEach(text -> found.add(path + ": " + text));
     }
 
     private static Stream<String> said(Element element) {
