@@ -30,8 +30,12 @@ public final class OnFile {
      *
      * @param kind a table
      * @param of what is asked for: a client or a visit
+     * @throws IllegalArgumentException for a table that is not among those asked about: it must not read as nothing on file
      */
     public static <T> List<T> of(UUID clientId, String kind, UUID of, Supplier<List<T>> ask) {
+        if (!KINDS.contains(kind)) {
+            throw new IllegalArgumentException("Whether there is any %s on file is not asked".formatted(kind));
+        }
         return Asked.once(List.of(kind, of), () -> holds(clientId, kind) ? ask.get() : List.of());
     }
 
