@@ -490,6 +490,7 @@ class DeskTest {
         Walker desk = salon.as("sanna").open("/desk/visits/" + id).send("form[action$=cancel]", Map.of()).expect(200);
         assertThat(desk.text()).contains("called off");
         assertThat(desk.page().select("form[action$=/link], form[action$=/mail]")).isEmpty();
+        assertThat(desk.page().select("a[href$=/test-visit], a[href$=/product]")).isEmpty();
         assertThat(desk.open("/desk").page().select("a[href$=" + id + "]")).isEmpty();
     }
 
