@@ -53,11 +53,16 @@ class ClientKeys {
         return ClientKey.<ClientKey>findByIdOptional(clientId).map(key -> key.wrapped);
     }
 
+    /** Within this server one makes it; of two servers the store takes one's key, and the other goes on with that. */
     private synchronized String makeOnce(UUID clientId) {
-        return QuarkusTransaction.requiringNew().call(() -> {
-            Optional<String> stored = stored(clientId);
-            return stored.isPresent() ? stored.get() : make(clientId);
-        });
+        try {
+            return QuarkusTransaction.requiringNew().call(() -> {
+                Optional<String> stored = stored(clientId);
+                return stored.isPresent() ? stored.get() : make(clientId);
+            });
+        } catch (RuntimeException notKept) {
+            return QuarkusTransaction.requiringNew().call(() -> stored(clientId)).orElseThrow(() -> notKept);
+        }
     }
 
     private String make(UUID clientId) throws GeneralSecurityException {

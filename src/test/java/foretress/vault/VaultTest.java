@@ -7,10 +7,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.security.GeneralSecurityException;
+import java.time.Clock;
 import java.util.Base64;
+import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -22,6 +30,7 @@ class VaultTest {
 
     @Inject Vault vault;
     @Inject Durable durable;
+    @ConfigProperty(name = "foretress.master-key") String master;
 
     private final UUID client = UUID.randomUUID();
 
@@ -46,6 +55,41 @@ class VaultTest {
     @Test
     void holdsNoClearText() {
         assertThat(new String(Base64.getDecoder().decode(sealed().substring(1)), UTF_8)).doesNotContain("hives");
+    }
+
+    @Test
+    @DisplayName("two servers that make a client's key at the same moment share one")
+    void twoServersShareOneKey() throws Exception {
+        var both = new CyclicBarrier(2);
+        List<CompletableFuture<String>> servers =
+            Stream.generate(() -> new ClientKeys(meeting(both), Clock.systemUTC()))
+                .limit(2).map(keys -> CompletableFuture.supplyAsync(() -> sealedBy(keys))).toList();
+        for (CompletableFuture<String> sealed : servers) {
+            assertThat(opened(client, PLACE, sealed.get(30, TimeUnit.SECONDS))).isEqualTo(SAID);
+        }
+    }
+
+    /** Makes its key only when the other server is about to make one too. */
+    private MasterKey meeting(CyclicBarrier both) {
+        try {
+            return new MasterKey(master) {
+                @Override
+                String newWrappedKey(UUID clientId) throws GeneralSecurityException {
+                    try {
+                        both.await(30, TimeUnit.SECONDS);
+                    } catch (Exception alone) {
+                        throw new IllegalStateException(alone);
+                    }
+                    return super.newWrappedKey(clientId);
+                }
+            };
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private String sealedBy(ClientKeys keys) {
+        return QuarkusTransaction.requiringNew().call(() -> keys.toSeal(client).seal(PLACE, SAID, SizeClass.DOCUMENT));
     }
 
     @Test
