@@ -145,7 +145,8 @@ class Particulars {
 
     static List<String> zones() {
         return Zones.ids().stream()
-            .filter(id -> id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/"))
+            .filter(
+                id -> id.equals("Etc/UTC") || id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/"))
             .sorted().toList();
     }
 }
