@@ -142,7 +142,7 @@ public class BenchRecords {
         if (test.state() != BenchRecord.State.MADE || test.struck()) {
             return;
         }
-        test.start(time.keep(), clock.instant(), seconds);
+        test.start(time.begin(), clock.instant(), seconds);
         ledger.note(by.toString(), "bench test started", test.id().toString());
     }
 

@@ -30,6 +30,11 @@ public record Run(long ranMillis, long steadyMillis) {
         return new Run(ranMillis, steadyMillis + Math.max(0, wallMillis));
     }
 
+    /** The further one of each counter: two servers that watch at once have watched no longer than the one that knows of more. */
+    Run orFurther(Run other) {
+        return new Run(Math.max(ranMillis, other.ranMillis), Math.max(steadyMillis, other.steadyMillis));
+    }
+
     /** From that moment to this one; a moment that was lost in a crash counts as this one. */
     public Run since(Run start) {
         long ran = Math.max(0, ranMillis - start.ranMillis);

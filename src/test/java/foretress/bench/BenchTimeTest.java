@@ -3,6 +3,7 @@ package foretress.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.MovedClock;
+import foretress.running.Clockwork;
 import foretress.salon.OpenSalon;
 import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -11,8 +12,10 @@ import jakarta.inject.Inject;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -211,10 +214,59 @@ class BenchTimeTest {
     @Test
     void aServerThatNeverWroteStartsAtNothing() {
         QuarkusTransaction.requiringNew().run(() -> BenchClock.deleteAll());
-        var first = new BenchTime(nanos, Clock.systemUTC(), new foretress.running.Clockwork());
+        var first = new BenchTime(nanos, Clock.systemUTC(), new Clockwork(), "h2");
         first.run();
         Run now = first.reading();
         assertThat(now.ranMillis()).isLessThan(SLOW_SECONDS * 1000);
+        time.keep();
+    }
+
+    /** A server of its own on the same store, with a counter that only the test moves. */
+    private final class Beside implements BenchNanos {
+        private final BenchTime time = new BenchTime(this, clock, new Clockwork(), "postgresql");
+        private long nanos;
+
+        @Override
+        public long read() {
+            return nanos;
+        }
+    }
+
+    /** Whichever began it and whichever reads it; the lot decides who beats when, and one of them starts late. */
+    @Test
+    @DisplayName("with three servers on one store no test is over too early at any, and none takes half a minute longer")
+    void severalServersCountTogether() {
+        QuarkusTransaction.requiringNew().run(() -> BenchClock.deleteAll());
+        var random = new Random(20261201);
+        var servers = new ArrayList<Beside>(List.of(new Beside(), new Beside()));
+        servers.forEach(one -> one.time.run());
+        record Began(Run at, long second) {}
+        var began = new ArrayList<Began>();
+        for (long second = 1; second <= 240; second++) {
+            for (Beside one : servers) {
+                one.nanos += 1_000_000_000L;
+            }
+            clock.move(Duration.ofSeconds(1));
+            if (second == 60) {
+                servers.add(new Beside());
+                servers.get(2).time.run();
+            }
+            for (int i = 0; i < servers.size(); i++) {
+                if (second % 5 == i * 2 && random.nextInt(10) > 0) {
+                    servers.get(i).time.beat();
+                }
+            }
+            if (second % 20 == 0) {
+                began.add(new Began(servers.get(random.nextInt(servers.size())).time.begin(), second));
+            }
+            for (Began test : began) {
+                for (Beside one : servers) {
+                    long passed = (second - test.second) * 1000;
+                    assertThat(one.time.reading().since(test.at).ranMillis()).as("after %d ms", passed)
+                        .isLessThanOrEqualTo(passed).isGreaterThanOrEqualTo(passed - 30_000);
+                }
+            }
+        }
         time.keep();
     }
 
