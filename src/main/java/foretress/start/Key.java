@@ -9,7 +9,9 @@ enum Key {
     /** Encrypts the database's file; of no use with PostgreSQL. */
     DATABASE("database.key", true),
     /** Encrypts the staff's session cookies. Lost, everybody signs in again and no more. */
-    SESSION("session.key", false);
+    SESSION("session.key", false),
+    /** Opens the salon's sealing key in the database. Lost, a new sealing key is made; papers sealed before still verify. */
+    SEAL("seal.key", false);
 
     static final int BYTES = 32;
 

@@ -120,6 +120,7 @@ class Preparation {
         properties.set("foretress.master-key", base64(keys.read(Key.MASTER)));
         properties.set("foretress.ledger-key", base64(keys.read(Key.LEDGER)));
         properties.set("foretress.session-key", base64(keys.read(Key.SESSION)));
+        properties.set("foretress.seal-key", base64(keys.read(Key.SEAL)));
         address.tell(properties);
     }
 
