@@ -15,7 +15,9 @@ import foretress.knowledge.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.cert.CertificateException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -236,6 +238,22 @@ public final class Command {
                     operations.get().strandMapSvg(JsonBodies.read(bytes)))
                 : answer("strand-map", bytes),
             answer -> svg ? answer.get("svg").textValue() : answer.toString());
+    }
+
+    @CommandLine.Command(name = "verify-paper", sortOptions = false,
+        description = { "Says of signed papers (PDF) whether a salon sealed them and whether anything changed since.",
+            "A paper that is not as it was sealed ends the command with 1." })
+    int verifyPaper(
+        @Option(names = { "-h", "--help" }, usageHelp = true, description = "Shows this and ends.") boolean asked,
+        @Option(names = "--certificate", paramLabel = "FILE", required = true,
+            description = "The salon's certificates, as it gives them out under /seal.pem.") Path certificate,
+        @Parameters(paramLabel = "FILE", arity = "1..*", description = "The papers.") List<Path> papers) {
+        try (InputStream certificates = Files.newInputStream(certificate)) {
+            return new PaperCheck(certificates, out, err).of(papers);
+        } catch (IOException | CertificateException e) {
+            err.println("%s holds no certificates that can be read: %s".formatted(certificate, e.getMessage()));
+            return BAD_INPUT;
+        }
     }
 
     private static byte[] typed(byte[] bytes, int most) {

@@ -4,6 +4,7 @@ import foretress.bench.BenchOverview;
 import foretress.bench.BenchTried;
 import foretress.consent.ConsentCopies;
 import foretress.consent.Consents;
+import foretress.consent.SealedPapers;
 import foretress.consent.SignedConsent;
 import foretress.ledger.Ledger;
 import foretress.salon.Who;
@@ -36,6 +37,7 @@ public class ConsultationPages {
     private final BenchTried bench;
     private final ReactionViews reactions;
     private final Consents consents;
+    private final SealedPapers papers;
     private final ConsentCopies copies;
     private final CopyPaper paper;
     private final Language language;
@@ -43,6 +45,7 @@ public class ConsultationPages {
     private final Who who;
 
     ConsultationPages(Visits visits, VisitViews readings, BenchTried bench, ReactionViews reactions, Consents consents,
+        SealedPapers papers,
         ConsentCopies copies, CopyPaper paper, Language language, Ledger ledger, Who who) {
         this.reactions = reactions;
         this.copies = copies;
@@ -52,6 +55,7 @@ public class ConsultationPages {
         this.readings = readings;
         this.bench = bench;
         this.consents = consents;
+        this.papers = papers;
         this.ledger = ledger;
         this.who = who;
     }
@@ -87,7 +91,7 @@ public class ConsultationPages {
     public Response consent(@RestPath UUID id, @RestPath int version) {
         SignedConsent signed = signed(id, version);
         ledger.note(who.staff().id.toString(), "consent read", signed.id().toString());
-        return Response.ok(consents.pdf(signed)).type("application/pdf")
+        return Response.ok(papers.of(signed)).type("application/pdf")
             .header("Content-Disposition", "inline; filename=\"" + signed.fileName() + "\"").build();
     }
 }

@@ -1,6 +1,7 @@
 package foretress.intake;
 
 import foretress.consent.Consents;
+import foretress.consent.SealedPapers;
 import foretress.consent.SignedConsent;
 import foretress.invitation.Guest;
 import foretress.ledger.Ledger;
@@ -14,9 +15,11 @@ import java.util.Optional;
 public class CopyPages {
     private final Guest guest;
     private final Consents consents;
+    private final SealedPapers papers;
     private final Ledger ledger;
 
-    CopyPages(Guest guest, Consents consents, Ledger ledger) {
+    CopyPages(Guest guest, Consents consents, SealedPapers papers, Ledger ledger) {
+        this.papers = papers;
         this.guest = guest;
         this.consents = consents;
         this.ledger = ledger;
@@ -29,7 +32,7 @@ public class CopyPages {
             return Response.seeOther(Way.START).build();
         }
         ledger.note("client", "copy of consent downloaded", signed.get().id().toString());
-        return Response.ok(consents.pdf(signed.get())).type("application/pdf")
+        return Response.ok(papers.of(signed.get())).type("application/pdf")
             .header("Content-Disposition", "attachment; filename=\"" + signed.get().fileName() + "\"").build();
     }
 }

@@ -167,6 +167,9 @@ public final class Rights {
         staff("GET /desk/visits/{id}/slip/{key}", STYLIST, DESK, OWNER),
         staff("POST /desk/visits/{id}/unlock", STYLIST, DESK, OWNER),
 
+        // seal
+        anybody("GET /seal.pem"),
+
         // salon
         anybody("GET /"),
         anybody("GET /sign-in"),

@@ -8,16 +8,17 @@ import com.lowagie.text.pdf.PdfSignature;
 import com.lowagie.text.pdf.PdfSignatureAppearance;
 import com.lowagie.text.pdf.PdfStamper;
 import com.lowagie.text.pdf.PdfString;
+import foretress.knowledge.Sha256;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.security.GeneralSecurityException;
-import java.security.MessageDigest;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.GregorianCalendar;
 import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import org.bouncycastle.asn1.ASN1EncodableVector;
@@ -73,7 +74,7 @@ final class PaperSeal {
     /** A detached signature in CMS (RFC 5652) that names its certificate (RFC 5035); the time stands in the file, as the standard wants it. */
     private static byte[] signed(byte[] data, SealingKey key)
         throws GeneralSecurityException, CMSException, OperatorException, IOException {
-        byte[] print = MessageDigest.getInstance("SHA-256").digest(key.certificate().getEncoded());
+        byte[] print = HexFormat.of().parseHex(Sha256.of(key.certificate().getEncoded()));
         var named = new ASN1EncodableVector();
         named.add(new Attribute(PKCSObjectIdentifiers.id_aa_signingCertificateV2,
             new DERSet(new SigningCertificateV2(List.of(new ESSCertIDv2(print)).toArray(ESSCertIDv2[]::new)))));

@@ -5,10 +5,10 @@ import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfReader;
+import foretress.knowledge.Sha256;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
 import java.security.cert.X509Certificate;
 import java.util.Arrays;
 import java.util.Collection;
@@ -177,7 +177,7 @@ public final class SealCheck {
     /** Written anew from its signed parts it is the same, byte for byte: nothing a signature does not cover can be other than we write it. */
     private static boolean isOfOurForm(CMSSignedData signature, SignerInformation signer, X509CertificateHolder by)
         throws IOException {
-        var digest = signer.toASN1Structure().getDigestAlgorithm();
+        AlgorithmIdentifier digest = signer.toASN1Structure().getDigestAlgorithm();
         var one = new SignerInfo(new SignerIdentifier(new IssuerAndSerialNumber(by.getIssuer(), by.getSerialNumber())),
             SHA_256.contains(digest) ? digest : SHA_256.get(0), signer.toASN1Structure().getAuthenticatedAttributes(),
             ECDSA, new DEROctetString(signer.getSignature()), null);
@@ -198,7 +198,7 @@ public final class SealCheck {
 
     private static boolean namesItsCertificate(SignerInformation signer, X509CertificateHolder by) throws Exception {
         Attribute named = signer.getSignedAttributes().get(PKCSObjectIdentifiers.id_aa_signingCertificateV2);
-        byte[] print = MessageDigest.getInstance("SHA-256").digest(by.getEncoded());
+        byte[] print = HexFormat.of().parseHex(Sha256.of(by.getEncoded()));
         return named != null && Arrays.equals(print,
             SigningCertificateV2.getInstance(named.getAttributeValues()[0]).getCerts()[0].getCertHash());
     }

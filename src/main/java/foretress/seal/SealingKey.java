@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.List;
+import org.bouncycastle.asn1.x500.X500Name;
 import org.bouncycastle.asn1.x500.X500NameBuilder;
 import org.bouncycastle.asn1.x500.style.BCStyle;
 import org.bouncycastle.asn1.x509.Extension;
@@ -39,7 +40,7 @@ record SealingKey(PrivateKey secret, X509Certificate certificate) {
             KeyPairGenerator generator = KeyPairGenerator.getInstance("EC");
             generator.initialize(new ECGenParameterSpec("secp256r1"));
             KeyPair pair = generator.generateKeyPair();
-            var name = new X500NameBuilder(BCStyle.INSTANCE).addRDN(BCStyle.CN, salon).build();
+            X500Name name = new X500NameBuilder(BCStyle.INSTANCE).addRDN(BCStyle.CN, salon).build();
             var builder = new JcaX509v3CertificateBuilder(name, new BigInteger(SERIAL_BITS, new SecureRandom()),
                 Date.from(now), Date.from(now.atZone(ZoneOffset.UTC).plusYears(YEARS).toInstant()), name,
                 pair.getPublic());

@@ -1,6 +1,6 @@
 package foretress.skintest;
 
-import foretress.consent.Consents;
+import foretress.consent.SealedPapers;
 import foretress.consent.SignedConsent;
 import foretress.invitation.HandOver;
 import foretress.invitation.HandOverPurpose;
@@ -23,17 +23,17 @@ public class TestHandOver {
     private final Visits visits;
     private final SkinTestGate gate;
     private final TestConsent consent;
-    private final Consents consents;
+    private final SealedPapers papers;
     private final HandOver handOver;
     private final Ledger ledger;
     private final Who who;
 
-    TestHandOver(Visits visits, SkinTestGate gate, TestConsent consent, Consents consents, HandOver handOver,
+    TestHandOver(Visits visits, SkinTestGate gate, TestConsent consent, SealedPapers papers, HandOver handOver,
         Ledger ledger, Who who) {
         this.visits = visits;
         this.gate = gate;
         this.consent = consent;
-        this.consents = consents;
+        this.papers = papers;
         this.handOver = handOver;
         this.ledger = ledger;
         this.who = who;
@@ -54,7 +54,7 @@ public class TestHandOver {
         SignedConsent signed = consent.papers(id).stream().filter(one -> one.versionNo() == version).findFirst()
             .orElseThrow(NotFoundException::new);
         ledger.note(who.staff().id.toString(), "consent to a skin test read", signed.id().toString());
-        return Response.ok(consents.pdf(signed)).type("application/pdf")
+        return Response.ok(papers.of(signed)).type("application/pdf")
             .header("Content-Disposition", "inline; filename=\"" + signed.fileName() + "\"").build();
     }
 }

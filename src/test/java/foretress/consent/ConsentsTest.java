@@ -6,8 +6,11 @@ import static foretress.consent.Consenting.evidenceFor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import foretress.api.Command;
 import foretress.knowledge.Sha256;
 import foretress.salon.OpenSalon;
+import foretress.seal.SealCheck;
+import foretress.seal.Seals;
 import foretress.visit.Booked;
 import foretress.visit.Booking;
 import foretress.visit.Client;
@@ -16,13 +19,21 @@ import foretress.visit.Visit;
 import foretress.visit.Visits;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
 import jakarta.inject.Inject;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -32,16 +43,20 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 @QuarkusTest
 class ConsentsTest {
     @Inject Consents consents;
+    @Inject SealedPapers papers;
+    @Inject Seals seals;
     @Inject Clients clients;
     @Inject Visits visits;
     @Inject DataSource store;
@@ -95,6 +110,49 @@ class ConsentsTest {
         assertThat(kept.how().evidence()).isEqualTo(evidence);
         assertThat(kept.mark()).isEqualTo(aDrawing());
         assertThat(kept.pdfSha256()).isEqualTo(Sha256.of(consents.pdf(signed)));
+    }
+
+    @Test
+    @DisplayName("D1, D3: what was signed is sealed once, stays PDF/A, and its own bytes are the beginning")
+    void whatWasSignedIsSealedOnce() {
+        SignedConsent signed = sign(ours());
+        while (papers.sealDue() > 0) {
+            assertThat(consents.pdf(signed)).isNotEmpty();
+        }
+        byte[] sealed = papers.of(signed), own = consents.pdf(signed);
+        assertThat(Arrays.copyOf(sealed, own.length)).isEqualTo(own);
+        assertThat(papers.of(signed)).isEqualTo(sealed);
+        assertThat(SealCheck.of(sealed, seals.certificates())).isEqualTo(SealCheck.Verdict.UNCHANGED);
+        assertThat(VeraPdf.brokenRules(sealed)).isEmpty();
+    }
+
+    @Test
+    @DisplayName("D9: a paper is checked from the file and the certificates alone, by the command")
+    void theCommandChecksAPaper(@TempDir Path folder) throws Exception {
+        byte[] sealed = papers.of(sign(ours()));
+        Path certificates = folder.resolve("seal.pem");
+        RestAssured.given().get("/seal.pem").then().statusCode(200);
+        Files.write(certificates, RestAssured.given().get("/seal.pem").asByteArray());
+        byte[] changed = sealed.clone();
+        changed[sealed.length / 3] ^= 1;
+        Path whole = Files.write(folder.resolve("whole.pdf"), sealed);
+        Path other = Files.write(folder.resolve("changed.pdf"), changed);
+        Path plain = Files.write(folder.resolve("plain.pdf"), consents.pdf(consents.latest(visit.id).orElseThrow()));
+        assertThat(command(0, "--certificate", certificates, whole)).contains("not a byte changed since");
+        assertThat(command(1, "--certificate", certificates, whole, other)).contains("changed.pdf: CHANGED");
+        assertThat(command(1, "--certificate", certificates, plain)).contains("NOT SEALED");
+        assertThat(command(2, "--certificate", whole, whole)).contains("holds no certificates");
+        assertThat(command(2, "--certificate", certificates, folder.resolve("none.pdf"))).contains("cannot be read");
+        assertThat(command(2, whole)).contains("--certificate");
+    }
+
+    private static String command(int status, Object... arguments) {
+        String[] given = Stream.concat(Stream.of("verify-paper"), Stream.of(arguments).map(Object::toString))
+            .toArray(String[]::new);
+        var said = new ByteArrayOutputStream();
+        var out = new PrintStream(said, true, StandardCharsets.UTF_8);
+        assertThat(Command.run(given, InputStream.nullInputStream(), out, out)).isEqualTo(status);
+        return said.toString(StandardCharsets.UTF_8);
     }
 
     @Test

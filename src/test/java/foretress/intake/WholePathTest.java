@@ -11,6 +11,8 @@ import foretress.invitation.Invitations;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answer;
 import foretress.salon.OpenSalon;
+import foretress.seal.SealCheck;
+import foretress.seal.Seals;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -20,6 +22,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +43,7 @@ class WholePathTest {
     @Inject VisitMaker make;
     @Inject Invitations invitations;
     @Inject Consents consents;
+    @Inject Seals seals;
     @Inject Assessments assessments;
     @Inject Knowledge knowledge;
     @Inject MovedClock clock;
@@ -82,14 +86,18 @@ class WholePathTest {
         assertThat(page.text()).contains("2024, the ends, at home");
     }
 
-    @DisplayName("A7, D10, D13: a client answers, reads back, signs by typing and gets the very bytes the salon keeps")
+    @DisplayName("A7, D10, D13: a client answers, reads back, signs by typing and gets the very bytes the salon keeps, under its seal")
     @Test
     void aClientAnswersSignsAndGetsACopy() throws Exception {
         Answering client = client(Map.of()).agree().all().readBack().sign("Ottilie Brandt");
         client.walker().expect(200);
         assertThat(client.walker().at()).isEqualTo("/answers/done");
         byte[] copy = client.walker().open("/answers/copy").expect(200).response().asByteArray();
-        assertThat(copy).isEqualTo(consents.pdf(consents.latest(visit).orElseThrow()));
+        byte[] signed = consents.pdf(consents.latest(visit).orElseThrow());
+        assertThat(Arrays.copyOf(copy, signed.length)).isEqualTo(signed);
+        assertThat(SealCheck.of(copy, seals.certificates())).isEqualTo(SealCheck.Verdict.UNCHANGED);
+        assertThat(client.walker().open("/answers/copy").response().asByteArray()).isEqualTo(copy);
+        assertThat(salon.as("petra").open("/visits/" + visit + "/consent/1").response().asByteArray()).isEqualTo(copy);
         String text = new PDFTextStripper().getText(Loader.loadPDF(copy));
         assertThat(text).contains("Ottilie Brandt", "Alder & Wren", "How this was signed");
     }

@@ -64,6 +64,7 @@ class AxeTest {
         Map.entry("GET /answers/after", "looked at below, where the service took place"),
         Map.entry("GET /desk/visits/{id}/paper-form", "a PDF to print"),
         Map.entry("GET /programs/openapi", "a document for programs"),
+        Map.entry("GET /seal.pem", "certificates for a program that checks papers"),
         Map.entry("GET /visits/{id}/paper", "leads to the visit once the client has answered; it is looked at below"),
         Map.entry("GET /visits/{id}/paper/picture", "the paper as a file"),
         Map.entry("GET /answers/phone", "asked only where no number is on file"),

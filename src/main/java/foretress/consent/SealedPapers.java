@@ -1,0 +1,85 @@
+package foretress.consent;
+
+import foretress.running.Clockwork;
+import foretress.salon.Salon;
+import foretress.seal.Seals;
+import foretress.vault.Vault;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.scheduler.Scheduled;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jboss.logging.Logger;
+
+/**
+ * The signed documents with the salon's seal on them. A document is sealed after its signing is kept, so that no signing waits for a seal
+ * or fails with it: within half a minute, at the first download, or after a crash at the next start, and once.
+ */
+@Singleton
+public class SealedPapers {
+    private static final Logger LOG = Logger.getLogger(SealedPapers.class);
+    private static final int BATCH = 50;
+
+    private final Consents consents;
+    private final Seals seals;
+    private final Vault vault;
+    private final Clock clock;
+    private final Clockwork clockwork;
+
+    SealedPapers(Consents consents, Seals seals, Vault vault, Clock clock, Clockwork clockwork) {
+        this.consents = consents;
+        this.seals = seals;
+        this.vault = vault;
+        this.clock = clock;
+        this.clockwork = clockwork;
+    }
+
+    /**
+     * The document with the seal; what was signed is its beginning, byte for byte.
+     *
+     * @throws Consents.Altered when what is stored is not what was signed
+     */
+    public byte[] of(SignedConsent document) {
+        consents.pdf(document);
+        return kept(document).orElseGet(() -> seal(document));
+    }
+
+    private Optional<byte[]> kept(SignedConsent document) {
+        return SealedPaper.of(document.id()).map(vault::open);
+    }
+
+    /** Whoever is first keeps it; who comes second gives out the first one's. */
+    private byte[] seal(SignedConsent document) {
+        byte[] sealed = seals.seal(consents.pdf(document), Salon.the().name);
+        try {
+            QuarkusTransaction.requiringNew()
+                .run(() -> new SealedPaper(document.clientId(), document.id(), clock.instant(),
+                    place -> vault.seal(document.clientId(), place, sealed)).persist());
+            return sealed;
+        } catch (RuntimeException notKept) {
+            return QuarkusTransaction.requiringNew().call(() -> kept(document)).orElseThrow(() -> notKept);
+        }
+    }
+
+    @Scheduled(every = "${foretress.seal.every:30s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
+    void onTheDot() {
+        clockwork.run(this::sealDue);
+    }
+
+    /** Seals what is not sealed yet; how many. One that cannot be read does not keep the next from it. */
+    int sealDue() {
+        List<UUID> due = QuarkusTransaction.requiringNew().call(() -> SealedPaper.missing(BATCH));
+        return (int) due.stream().filter(this::sealed).count();
+    }
+
+    private boolean sealed(UUID id) {
+        try {
+            return QuarkusTransaction.requiringNew().call(() -> of(SignedConsent.findById(id)).length > 0);
+        } catch (RuntimeException unreadable) {
+            LOG.warnf("The signed document %s could not be sealed: %s", id, unreadable.getClass().getSimpleName());
+            return false;
+        }
+    }
+}
