@@ -35,8 +35,10 @@ public class Counts implements Filter {
     private static final Pattern ENDS = Pattern.compile("(?i)(commit|rollback)\\b.*", Pattern.DOTALL);
     /** What the whole program holds, asked once in some seconds by whoever comes first: part of no page. */
     private static final Pattern HELD =
-        Pattern.compile("(?i)select .* from (salon|stricter_figure|menu_item|menu_name|look_up|staff) \\w+( order by .*"
-            + "| fetch first .*)?", Pattern.DOTALL);
+        Pattern.compile(
+            "(?i)select .* from (salon|stricter_figure|menu_item|menu_name|look_up|staff) \\w+( where \\w+\\.withdrawn_at is null)?( order by .*"
+                + "| fetch first .*)?",
+            Pattern.DOTALL);
     /** What the counting asks, and the pool of a connection that is new. */
     private static final Pattern OURS =
         Pattern.compile("(?i)(set query_statistics|select .*query_statistics|call database).*",

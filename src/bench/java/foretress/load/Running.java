@@ -30,7 +30,8 @@ final class Running implements AutoCloseable {
     static Running start(Path jar, Path folder, int port, Map<String, String> environment)
         throws IOException, InterruptedException {
         Files.createDirectories(folder);
-        var builder = new ProcessBuilder("java", "-jar", jar.toAbsolutePath().toString()).directory(folder.toFile());
+        ProcessBuilder builder =
+            new ProcessBuilder("java", "-jar", jar.toAbsolutePath().toString()).directory(folder.toFile());
         builder.environment().keySet().removeIf(name -> name.startsWith("QUARKUS_") || name.startsWith("FORETRESS_"));
         builder.environment().putAll(environment);
         builder.environment().put("JDK_JAVA_OPTIONS", settings() + " " + System.getProperty("load.java", ""));

@@ -143,8 +143,15 @@ public final class Assessor {
 
         /** The rule fires only because questions were not put that booking this service would have put. */
         boolean waitsFor(Offer offer) {
-            return !notAsked.isEmpty() && truth == Truth.UNKNOWN && asked == Truth.FALSE
-                && notAsked.stream().allMatch(question -> question.putFor(offer.chemistries()));
+            if (notAsked.isEmpty() || truth != Truth.UNKNOWN || asked != Truth.FALSE) {
+                return false;
+            }
+            for (NotAsked question : notAsked) {
+                if (!question.putFor(offer.chemistries())) {
+                    return false;
+                }
+            }
+            return true;
         }
 
         Weight on(Offer offer) {

@@ -1,5 +1,6 @@
 package foretress.assessment;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 
@@ -15,6 +16,11 @@ public record NotAsked(String question, List<Set<String>> needs) {
 
     /** Whether booking these chemistries would put the question. */
     public boolean putFor(Set<String> chemistries) {
-        return needs.stream().allMatch(set -> set.stream().anyMatch(chemistries::contains));
+        for (Set<String> some : needs) {
+            if (Collections.disjoint(some, chemistries)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -129,7 +129,9 @@ public class Assessments {
 
     /** The same while answers are still being given: it gives way to the next one, so that no trace is left of how they came in. */
     Assessment passing(Visit visit, Answers said) {
-        return keep(visit, said, false);
+        Assessment passing = keep(visit, said, false);
+        KeptAssessment.flush(); // at once: what waits to be written has everything after it asked anew
+        return passing;
     }
 
     /** Whether the newest kept assessment would come out otherwise now; false while there is none. */
@@ -148,10 +150,10 @@ public class Assessments {
     private Assessment keep(Visit visit, Answers said, boolean held) {
         Assessment assessment = of(visit, said);
         Weight stands = booked(visit, assessment).heavier(earlier(visit, assessment));
+        visit.stands(stands.code());
         KeptAssessment.newest(visit.id).filter(before -> !before.held()).ifPresent(KeptAssessment::delete);
         new KeptAssessment(visit, clock.instant(), assessment.ruleSetHash(), answers(visit, said), held,
             place -> sealed.sealPaper(visit.client.id, place, assessment)).persist();
-        visit.stands(stands.code());
         return assessment;
     }
 

@@ -226,10 +226,11 @@ public class Intake {
     private void store(Visit visit, Topic topic, Telling telling, Answers own) {
         Answers before = said(visit);
         String put = telling.put().stream().map(Question::id).collect(Collectors.joining(" "));
-        new KeptTopic(visit, code(visit, topic), version(visit, topic) + 1, telling.language(), telling.submission(),
+        List<KeptTopic> all = new KeptTopic(visit, code(visit, topic), version(visit, topic) + 1, telling.language(),
+            telling.submission(),
             telling.staff(), clock.instant(),
             place -> vault.sealWord(visit.client.id, place, put),
-            vault.sealing(visit.client.id, AnswerJson.write(own))).persist();
+            vault.sealing(visit.client.id, AnswerJson.write(own))).written();
         Answers now = said(visit);
         // What was signed stays signed for what it said; other answers want a signature of their own.
         if (visit.state == State.SIGNED && !stillSigned(visit, before, now)) {
@@ -237,6 +238,7 @@ public class Intake {
             visit.unsign();
         }
         care.watch(visit, assessments.passing(visit, now));
+        KeptTopic.known(visit.id, all);
     }
 
     /** What the last days add leaves a signature as it is, unless something is found in it. */

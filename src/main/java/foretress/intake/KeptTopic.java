@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** One version of one topic's answers, sealed. Never changed: saying it differently adds a version. */
 @Entity
@@ -97,10 +98,28 @@ class KeptTopic extends SealedRow {
 
     /** Every version of every topic, oldest first. */
     static List<KeptTopic> all(UUID visitId) {
-        return Asked.once(List.of(KeptTopic.class, visitId),
+        return Asked.once(question(visitId),
             () -> getEntityManager().createQuery("select t, k from KeptTopic t left join ClientKey k"
                 + " on k.clientId = t.clientId where t.visitId = ?1 order by t.savedAt, t.version", Object[].class)
                 .setParameter(1, visitId).getResultStream().map(row -> (KeptTopic) row[0]).toList());
+    }
+
+    private static Object question(UUID visitId) {
+        return List.of(KeptTopic.class, visitId);
+    }
+
+    /** Writes it; all there are now, without asking for them. */
+    List<KeptTopic> written() {
+        List<KeptTopic> all = Stream.concat(all(visitId).stream(), Stream.of(this))
+            .sorted(Comparator.comparing(KeptTopic::savedAt).thenComparing(one -> one.version)).toList();
+        persistAndFlush();
+        known(visitId, all);
+        return all;
+    }
+
+    /** These are all, though something else was written meanwhile. */
+    static void known(UUID visitId, List<KeptTopic> all) {
+        Asked.known(question(visitId), all);
     }
 
     static Optional<KeptTopic> submitted(UUID visitId, String submission) {

@@ -67,6 +67,14 @@ public class Asked {
         }
     }
 
+    /** What the store would say now, known to whoever has just written it there. */
+    public static void known(Object what, Object answer) {
+        Asked here = here();
+        if (here != null) {
+            here.ofSession().put(what, answer);
+        }
+    }
+
     /**
      * What is reckoned from nothing but these values; nothing that is written makes it another.
      *

@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Of which kinds anything is on file of a person. Most people have nothing of most kinds, and one statement says so; a page then asks
@@ -17,11 +19,13 @@ public final class OnFile {
         "test_refusal", "told_reaction");
     private static final String PERSON =
         """
-        (select c.id from client m join client c on c.id = coalesce(m.merged_into, m.id) where m.id = :person
-         union select c.id from client m join client c on c.merged_into = coalesce(m.merged_into, m.id) where m.id = :person)""";
-    private static final String FOUND = KINDS.stream()
-        .map(kind -> "select '%s' where exists (select 1 from %s where client_id in %s)".formatted(kind, kind, PERSON))
-        .collect(Collectors.joining(" union all "));
+        select c.id from client m join client c on c.id = coalesce(m.merged_into, m.id) where m.id = :person
+         union select c.id from client m join client c on c.merged_into = coalesce(m.merged_into, m.id) where m.id = :person""";
+    /** A row a record of the person, a column a kind: the records are looked up once, not once a kind. */
+    private static final String FOUND = "select "
+        + KINDS.stream().map("exists (select 1 from %s t where t.client_id = r.id)"::formatted)
+            .collect(Collectors.joining(", "))
+        + " from (" + PERSON + ") r";
 
     private OnFile() {}
 
@@ -47,8 +51,12 @@ public final class OnFile {
 
     @SuppressWarnings("unchecked")
     private static Set<String> found(UUID clientId) {
-        List<String> found = Client.getEntityManager().createNativeQuery(FOUND, String.class)
+        List<Object[]> records = Client.getEntityManager().createNativeQuery(FOUND, Object[].class)
             .setParameter("person", clientId).getResultList();
-        return Set.copyOf(found);
+        return records.stream().flatMap(OnFile::found).collect(Collectors.toSet());
+    }
+
+    private static Stream<String> found(Object[] row) {
+        return IntStream.range(0, row.length).filter(kind -> (Boolean) row[kind]).mapToObj(KINDS::get);
     }
 }
