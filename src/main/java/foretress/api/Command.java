@@ -56,14 +56,18 @@ public final class Command {
         this.operations = operations;
     }
 
-    /** @return the status to end with */
-    public static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err) {
-        return run(arguments, in, out, err, () -> new Operations(Knowledge.load()));
+    /**
+     * @param more commands of rooms above this one
+     * @return the status to end with
+     */
+    public static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err, List<Object> more) {
+        return run(arguments, in, out, err, () -> new Operations(Knowledge.load()), more);
     }
 
     static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err,
-        Supplier<Operations> operations) {
+        Supplier<Operations> operations, List<Object> more) {
         var line = new CommandLine(new Command(new Inputs(in), out, err, once(operations)));
+        more.forEach(line::addSubcommand);
         line.setOut(new java.io.PrintWriter(out, true)).setErr(new java.io.PrintWriter(err, true))
             .setUsageHelpWidth(100);
         line.setUnmatchedOptionsArePositionalParams(false);

@@ -1,6 +1,8 @@
 package foretress.ledger;
 
 import jakarta.inject.Singleton;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -15,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
 
@@ -23,6 +26,7 @@ import javax.sql.DataSource;
 public class AuditTrail {
     /** How many lines come at once. */
     public static final int PAGE = 50;
+    private static final int AT_ONCE = 1000;
 
     /**
      * What is looked for.
@@ -34,7 +38,16 @@ public class AuditTrail {
      * @param until the first moment that is too late
      */
     public record Asked(Optional<Set<String>> subjects, Optional<String> actor,
-        Optional<Set<String>> acts, Optional<Instant> from, Optional<Instant> until) {}
+        Optional<Set<String>> acts, Optional<Instant> from, Optional<Instant> until) {
+        /** Everything there is. */
+        boolean all() {
+            return Stream.of(subjects, actor, acts, from, until).allMatch(Optional::isEmpty);
+        }
+
+        boolean nothing() {
+            return Stream.of(subjects, acts).anyMatch(some -> some.filter(Collection::isEmpty).isPresent());
+        }
+    }
 
     /** @param subject pseudonym of the record it was done to; blank for none */
     public record Line(long number, Instant at, String actor, String what, String subject) {}
@@ -57,14 +70,66 @@ public class AuditTrail {
 
     /** @param page counted from 0 */
     public Found find(Asked asked, int page) {
-        if (Stream.of(asked.subjects(), asked.acts()).anyMatch(some -> some.filter(Collection::isEmpty).isPresent())) {
+        if (asked.nothing()) {
             return new Found(List.of(), false);
         }
         List<Object> values = new ArrayList<>();
         String sql = "select number, noted_at, actor, what, subject from ledger_entry" + where(asked, values)
             + " order by number desc limit " + (PAGE + 1) + " offset " + (long) page * PAGE;
-        List<Line> lines = read(sql, values);
+        List<Line> lines = read(sql, values, AuditTrail::line);
         return new Found(List.copyOf(lines.subList(0, Math.min(PAGE, lines.size()))), lines.size() > PAGE);
+    }
+
+    /** Every line that is asked for, the oldest first; however many, only some are held at once. */
+    public void each(Asked asked, Consumer<Line> to) {
+        entries(asked, kept -> {
+            AuditEntry e = kept.entry();
+            to.accept(new Line(e.number(), e.at(), e.actor(), e.what(), e.subject()));
+        });
+    }
+
+    /** What is asked for as JSON with its hashes, for {@link TrailProof}: the whole trail can be proved from it, a part cannot. */
+    public void write(Asked asked, OutputStream out) throws IOException {
+        TrailProof.write(out, asked.all(), to -> entries(asked, to));
+    }
+
+    private void entries(Asked asked, Consumer<KeptEntry> to) {
+        long last = 0;
+        for (List<KeptEntry> some = entries(asked, last); !some.isEmpty(); some = entries(asked, last)) {
+            some.forEach(to);
+            last = some.get(some.size() - 1).entry().number();
+        }
+    }
+
+    private List<KeptEntry> entries(Asked asked, long after) {
+        if (asked.nothing()) {
+            return List.of();
+        }
+        List<Object> values = new ArrayList<>();
+        String where = where(asked, values);
+        values.add(after);
+        return read("select " + KeptEntry.COLUMNS + " from ledger_entry" + where + (where.isEmpty() ? " where" : " and")
+            + " number > ? order by number limit " + AT_ONCE, values, KeptEntry::of);
+    }
+
+    /**
+     * What one person, link or program did to one record in a stretch of time.
+     *
+     * @param subject pseudonym of the record; blank for what touched none
+     */
+    public record Touched(String actor, String subject, long times, Instant first, Instant last) {}
+
+    /** Which records were touched by whom, from the first moment up to but not at the second; one line a person and record. */
+    public List<Touched> touched(Instant from, Instant until) {
+        return read("""
+            select actor, subject, count(*), min(noted_at), max(noted_at) from ledger_entry
+            where noted_at >= ? and noted_at < ? group by actor, subject order by actor, 4, subject""",
+            List.of(OffsetDateTime.ofInstant(from, ZoneOffset.UTC), OffsetDateTime.ofInstant(until, ZoneOffset.UTC)),
+            row -> new Touched(row.getString(1), row.getString(2), row.getLong(3), moment(row, 4), moment(row, 5)));
+    }
+
+    private static Instant moment(ResultSet row, int column) throws SQLException {
+        return row.getObject(column, OffsetDateTime.class).toInstant();
     }
 
     private static String where(Asked asked, List<Object> values) {
@@ -91,32 +156,26 @@ public class AuditTrail {
 
     /** Everything that was ever done here, each once. */
     public Set<String> acts() {
-        try (Connection connection = store.getConnection();
-            PreparedStatement select = connection.prepareStatement("select distinct what from ledger_entry");
-            ResultSet rows = select.executeQuery()) {
-            Set<String> acts = new TreeSet<>();
-            while (rows.next()) {
-                acts.add(rows.getString(1));
-            }
-            return acts;
-        } catch (SQLException e) {
-            throw new IllegalStateException("the audit chain could not be read", e);
-        }
+        return new TreeSet<>(read("select distinct what from ledger_entry", List.of(), row -> row.getString(1)));
     }
 
-    private List<Line> read(String sql, List<Object> values) {
+    private interface Row<T> {
+        T read(ResultSet row) throws SQLException;
+    }
+
+    private <T> List<T> read(String sql, List<Object> values, Row<T> each) {
         try (Connection connection = store.getConnection();
             PreparedStatement select = connection.prepareStatement(sql)) {
             for (int i = 0; i < values.size(); i++) {
                 select.setObject(i + 1, values.get(i));
             }
-            List<Line> lines = new ArrayList<>();
+            List<T> all = new ArrayList<>();
             try (ResultSet rows = select.executeQuery()) {
                 while (rows.next()) {
-                    lines.add(line(rows));
+                    all.add(each.read(rows));
                 }
             }
-            return lines;
+            return all;
         } catch (SQLException e) {
             throw new IllegalStateException("the audit chain could not be read", e);
         }

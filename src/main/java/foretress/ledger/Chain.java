@@ -8,7 +8,8 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The stored chain. One writer at a time: the head row is locked until the transaction around it ends. */
 @Singleton
@@ -59,40 +60,47 @@ class Chain {
     /**
      * Reads the whole chain, some rows at a time. Entries written meanwhile are none the worse: what stood at its end before the reading
      * must stand in it, and nothing beyond its end after the reading.
+     *
+     * @param slips kept outside the store, to hold the chain against
      */
-    Ledger.Checked check(Connection connection) throws SQLException {
+    static TrailVerdict check(Connection connection, List<Slip> slips) throws SQLException {
         Head before = head(connection);
-        long expected = 1;
-        String previous = AuditEntry.NOTHING_BEFORE;
-        try (PreparedStatement select = connection.prepareStatement(
-            """
-                select number, noted_at, actor, what, subject, previous_sha256, sha256 from ledger_entry order by number""")) {
-            select.setFetchSize(AT_ONCE);
-            try (ResultSet rows = select.executeQuery()) {
-                while (rows.next()) {
-                    var entry = new AuditEntry(rows.getLong(1), rows.getObject(2, OffsetDateTime.class).toInstant(),
-                        rows.getString(3),
-                        rows.getString(4), rows.getString(5), rows.getString(6));
-                    boolean asWritten = entry.number() == expected && entry.previous().equals(previous)
-                        && entry.sha256().equals(rows.getString(7));
-                    if (!asWritten || before.contradicts(entry)) {
-                        return new Ledger.Checked(expected - 1, Optional.of(expected));
-                    }
-                    previous = entry.sha256();
-                    expected++;
+        var reading = new TrailReading(slips);
+        long last = 0;
+        for (List<KeptEntry> some = after(connection, 0); !some.isEmpty(); some = after(connection, last)) {
+            for (KeptEntry one : some) {
+                if (before.contradicts(one.entry())) {
+                    return reading.verdict().brokenAt(one.entry().number());
                 }
+                if (!reading.read(one)) {
+                    return reading.verdict();
+                }
+                last = one.entry().number();
             }
         }
-        return ended(before, expected - 1, head(connection));
+        return ended(before, reading.verdict(), head(connection));
     }
 
-    /** @param last the last entry read, itself and all before it as they were written */
-    private static Ledger.Checked ended(Head before, long last, Head after) {
-        if (before.number() < 0 || last < before.number()) {
-            return new Ledger.Checked(last, Optional.of(last + 1));
+    private static TrailVerdict ended(Head before, TrailVerdict read, Head after) {
+        if (before.number() < 0 || read.whole() < before.number()) {
+            return read.brokenAt(read.whole() + 1);
         }
-        return last > after.number() ? new Ledger.Checked(after.number(), Optional.of(after.number() + 1))
-            : new Ledger.Checked(last, Optional.empty());
+        return read.whole() > after.number() ? read.brokenAt(after.number() + 1) : read;
+    }
+
+    /** The next entries after this number, in their order. */
+    static List<KeptEntry> after(Connection connection, long number) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("select " + KeptEntry.COLUMNS
+            + " from ledger_entry where number > ? order by number limit " + AT_ONCE)) {
+            select.setLong(1, number);
+            try (ResultSet rows = select.executeQuery()) {
+                List<KeptEntry> some = new ArrayList<>();
+                while (rows.next()) {
+                    some.add(KeptEntry.of(rows));
+                }
+                return some;
+            }
+        }
     }
 
     /** Where the chain ends, as it is kept beside the entries; number -1 when that is missing. */

@@ -9,6 +9,7 @@ import jakarta.inject.Singleton;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import javax.sql.DataSource;
 
@@ -18,15 +19,6 @@ import javax.sql.DataSource;
  */
 @Singleton
 public class Ledger {
-    /**
-     * What a reading of the whole chain came to.
-     *
-     * @param entries how many stand in it as they were written, from the first on
-     * @param firstBroken the number of the first entry that is not as it was written, or is missing; the number after the last when
-     *     the tail was cut
-     */
-    public record Checked(long entries, Optional<Long> firstBroken) {}
-
     private final Chain chain;
     private final Pseudonyms pseudonyms;
     private final DataSource store;
@@ -96,13 +88,13 @@ public class Ledger {
 
     /** The number of the first entry that is missing or not as it was written; nothing when the chain holds. */
     public Optional<Long> firstBroken() {
-        return check().firstBroken();
+        return check(List.of()).firstBroken();
     }
 
-    /** Reads the whole chain, so only where somebody asks for it. */
-    public Checked check() {
+    /** Reads the whole chain and holds it against these slips, so only where somebody asks for it. */
+    public TrailVerdict check(List<Slip> slips) {
         try (Connection connection = store.getConnection()) {
-            return chain.check(connection);
+            return Chain.check(connection, slips);
         } catch (SQLException e) {
             throw new IllegalStateException("the audit chain could not be read", e);
         }

@@ -1,5 +1,6 @@
 package foretress.owner;
 
+import foretress.ledger.Anchors;
 import foretress.ledger.Ledger;
 import foretress.salon.Salon;
 import foretress.salon.Who;
@@ -8,6 +9,7 @@ import foretress.visit.Task;
 import foretress.visit.Tasks;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import java.time.Clock;
@@ -35,26 +37,25 @@ public class OwnerPages {
     private final ComplaintViews complaints;
     private final OwnerTrail trail;
     private final Ledger ledger;
+    private final Anchors anchors;
     private final Who who;
     private final Clock clock;
 
     OwnerPages(Oversight oversight, Tasks tasks, OwnerText text, ComplaintViews complaints, OwnerTrail trail,
-        Ledger ledger, Who who, Clock clock) {
+        Ledger ledger, Anchors anchors, Who who, Clock clock) {
         this.complaints = complaints;
         this.oversight = oversight;
         this.tasks = tasks;
         this.text = text;
         this.trail = trail;
         this.ledger = ledger;
+        this.anchors = anchors;
         this.who = who;
         this.clock = clock;
     }
 
     @GET
-    public TemplateInstance show(@RestQuery Optional<String> month, @RestQuery Optional<String> client,
-        @RestQuery Optional<String> person,
-        @RestQuery Optional<String> act, @RestQuery Optional<String> from, @RestQuery Optional<String> until,
-        @RestQuery Optional<String> page, @RestQuery Optional<String> chain) {
+    public TemplateInstance show(@BeanParam TrailQuery query, @RestQuery Optional<String> chain) {
         String owner = who.staff().id.toString();
         if (chain.isPresent()) {
             ledger.note(owner, "audit chain checked", "");
@@ -63,7 +64,7 @@ public class OwnerPages {
         }
         ZoneId zone = Salon.the().zoneId();
         YearMonth shown =
-            month.flatMap(OwnerPages::month).orElseGet(() -> YearMonth.from(clock.instant().atZone(zone)));
+            query.month.flatMap(OwnerPages::month).orElseGet(() -> YearMonth.from(clock.instant().atZone(zone)));
         Instant first = shown.atDay(1).atStartOfDay(zone).toInstant();
         Instant end = shown.plusMonths(1).atDay(1).atStartOfDay(zone).toInstant();
         List<Oversight.Closed> closed = oversight.closed(first, end);
@@ -76,11 +77,9 @@ public class OwnerPages {
             oversight.overrides(first, end).stream().map(o -> text.against(o, people)).toList(),
             tasks.open().stream().filter(OwnerPages::isListedNowhereElse).map((Task t) -> text.toDo(t, people))
                 .toList(),
-            complaints.unanswered(), trail.of(
-                new OwnerTrail.Asked(shown.toString(), client.orElse(""), person.orElse(""), act.orElse(""),
-                    from.orElse(""), until.orElse(""), page.orElse("")),
-                people, zone),
-            chain.map(asked -> text.chain(ledger.check(), clock.instant().atZone(zone))));
+            complaints.unanswered(), trail.of(query, shown.toString(), zone),
+            chain.map(
+                asked -> text.chain(ledger.check(anchors.newest(Integer.MAX_VALUE)), clock.instant().atZone(zone))));
     }
 
     private static boolean isListedNowhereElse(Task task) {

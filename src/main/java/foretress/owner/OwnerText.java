@@ -1,7 +1,7 @@
 package foretress.owner;
 
 import foretress.knowledge.Knowledge;
-import foretress.ledger.Ledger;
+import foretress.ledger.TrailVerdict;
 import foretress.salon.Staff;
 import foretress.told.ToldWords;
 import foretress.visit.Task;
@@ -42,16 +42,18 @@ class OwnerText {
     private final Knowledge knowledge;
     private final Language language;
     private final OwnerWords say;
+    private final TrailWords trail;
     private final ToldWords told;
     private final ChairTime time;
     private final Clock clock;
 
-    OwnerText(Knowledge knowledge, Language language, OwnerWords say, ToldWords told, ChairTime time,
+    OwnerText(Knowledge knowledge, Language language, OwnerWords say, TrailWords trail, ToldWords told, ChairTime time,
         Clock clock) {
         this.told = told;
         this.knowledge = knowledge;
         this.language = language;
         this.say = say;
+        this.trail = trail;
         this.time = time;
         this.clock = clock;
     }
@@ -97,11 +99,20 @@ class OwnerText {
             say.until(at(task.visit, task.dueAt)), task.dueAt.isBefore(clock.instant()));
     }
 
-    Chain chain(Ledger.Checked checked, ZonedDateTime now) {
+    Chain chain(TrailVerdict found, ZonedDateTime now) {
         String when = time.dayAndTime(now);
-        return checked.firstBroken()
-            .map(number -> new Chain(false, say.chain_broken(when, number), say.chain_broken_before(checked.entries())))
-            .orElseGet(() -> new Chain(true, say.chain_whole(when, checked.entries()), ""));
+        return found.firstBroken()
+            .map(number -> new Chain(false, say.chain_broken(when, number), say.chain_broken_before(found.whole())))
+            .or(() -> found.against().map(
+                slip -> new Chain(false, trail.anew(when, slip.last()),
+                    trail.anew_between(found.proven() + 1, slip.last()))))
+            .orElseGet(() -> new Chain(true, say.chain_whole(when, found.whole()), ""));
+    }
+
+    /** The chain held against slips from outside: unbroken up to the last entry they speak for, and how many follow it. */
+    Chain proof(TrailVerdict found, ZonedDateTime now) {
+        return found.holds()
+            ? new Chain(true, trail.unbroken(found.proven()), trail.unproven(found.unproven())) : chain(found, now);
     }
 
     private String at(Visit visit, Instant moment) {

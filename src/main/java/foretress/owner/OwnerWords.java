@@ -13,12 +13,6 @@ public interface OwnerWords {
     @Message
     String act_hint();
     @Message
-    String actor_client();
-    @Message
-    String actor_nobody();
-    @Message
-    String actor_server();
-    @Message
     String all();
     @Message
     String chain();

@@ -19,6 +19,9 @@ public class Post {
     /** What became of a mail, and when it was handed in. */
     public record Trace(Progress progress, Instant handedIn) {}
 
+    /** Stands where a letter's client and visit would. */
+    private static final UUID HOUSE = new UUID(0, 0);
+
     private final SealedJson sealed;
     private final Clock clock;
     private final Config config;
@@ -39,6 +42,11 @@ public class Post {
             clock.instant());
         mail.persist();
         return mail.id;
+    }
+
+    /** A letter to the salon itself, about no client: sealed with a key of the house's own. */
+    public UUID mailHouse(String kind, String language, Letter letter) {
+        return mail(HOUSE, HOUSE, kind, language, letter);
     }
 
     /** Mails of this kind for the visit that have not left are not sent any more: another takes their place. */

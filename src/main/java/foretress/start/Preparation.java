@@ -24,7 +24,7 @@ class Preparation {
         this.settings = settings;
         this.properties = properties;
         this.keys = new KeyFolder(settings.keys());
-        this.store = settings.postgres() ? new PostgresStore(settings) : new H2Store(settings, keys);
+        this.store = Store.of(settings);
     }
 
     /** @return what the person at the console should know before the server is up */

@@ -9,6 +9,7 @@ import foretress.closing.ClosingWords;
 import foretress.decision.DecisionWords;
 import foretress.note.NoteWords;
 import foretress.owner.OwnerWords;
+import foretress.owner.TrailWords;
 import foretress.salon.SettingsWords;
 import foretress.skintest.SkinWords;
 import foretress.told.ToldWords;
@@ -127,6 +128,12 @@ class StaffBundles {
     @Singleton
     OwnerWords ownerWords() {
         return spoken(OwnerWords.class);
+    }
+
+    @Produces
+    @Singleton
+    TrailWords trailWords() {
+        return spoken(TrailWords.class);
     }
 
     @Produces

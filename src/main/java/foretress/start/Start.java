@@ -8,6 +8,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import org.jboss.logging.Logger;
 
@@ -43,11 +44,12 @@ public class Start {
         System.exit(known.map(refusal -> refusal.reason.exitCode).orElse(1));
     }
 
-    /** Whatever follows the jar's name is a command, which needs no server, folders or keys. */
+    /** Whatever follows the jar's name is a command, which needs no server; what opens the store is added here. */
     private static int command(String... arguments) {
         var out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         var err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        return Command.run(arguments, System.in, out, err);
+        return Command.run(arguments, System.in, out, err,
+            List.of(new VerifyTrail(() -> Store.of(Settings.ofThisProcess()).openExisting(), out, err)));
     }
 
     /** The framework itself does not know yet that this is development mode; who reloads its classes is known already. */

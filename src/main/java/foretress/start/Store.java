@@ -8,6 +8,21 @@ import java.util.Optional;
 
 /** The database as it is found before the server runs. */
 interface Store {
+    /** The one these settings name. */
+    static Store of(Settings settings) {
+        return settings.postgres() ? new PostgresStore(settings)
+            : new H2Store(settings, new KeyFolder(settings.keys()));
+    }
+
+    /** For what reads it while no server runs. @throws StartRefused also when there is none */
+    default Connection openExisting() throws StartRefused {
+        if (!exists()) {
+            throw new StartRefused(StartRefused.Reason.FOLDER,
+                "There is no database yet. FORETRESS_DATA names the folder it lies in.");
+        }
+        return open();
+    }
+
     /** Whether there is one already that keys belong to. */
     boolean exists() throws StartRefused;
 

@@ -18,13 +18,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.hibernate.Session;
 import org.hibernate.query.Query;
 
 /** Books visits and finds them again. */
 @ApplicationScoped
 public class Visits {
+    /** Tables of what is kept of a visit, and so of its client. */
+    private static final List<String> RECORDS =
+        List.of("signed_consent", "decision", "closing", "skin_test", "bench_test",
+            "noted", "assessment", "told_reaction", "complaint", "sent_photo");
+
     /** Visits with their clients and services in one read, however many there are; and the keys of these, which the session then holds. */
     private static final String WHOLE = "select v, k from Visit v join fetch v.client left join fetch v.services"
         + " left join ClientKey k on k.clientId = v.keyOf where ";
@@ -144,30 +148,43 @@ public class Visits {
             return Set.of();
         }
         String people = "select id from client where id in (:people) or merged_into in (:people)";
-        String all = people + " union select id from visit where client_id in (" + people + ")"
-            + Stream.of("signed_consent", "decision", "closing", "skin_test", "bench_test", "noted", "assessment",
-                "told_reaction", "complaint", "sent_photo")
-                .map(table -> " union select id from " + table + " where client_id in (" + people + ")")
-                .collect(Collectors.joining());
+        return ids(people + " union select id from visit where client_id in (" + people + ")"
+            + union("select id from %s where client_id in (" + people + ")"), "people", clients);
+    }
+
+    /** Ids of everything on file that belongs to one visit, itself among them. */
+    public Set<UUID> recordsOfVisit(UUID visit) {
+        return ids("select id from visit where id = :visit" + union("select id from %s where visit_id = :visit"),
+            "visit",
+            visit);
+    }
+
+    private static String union(String select) {
+        return RECORDS.stream().map(table -> " union " + select.formatted(table)).collect(Collectors.joining());
+    }
+
+    private static Set<UUID> ids(String select, String name, Object value) {
         @SuppressWarnings("unchecked") List<UUID> ids =
-            Visit.getEntityManager().createNativeQuery(all, UUID.class).setParameter("people", clients).getResultList();
+            Visit.getEntityManager().createNativeQuery(select, UUID.class).setParameter(name, value).getResultList();
         return Set.copyOf(ids);
     }
 
-    /** The client behind each visit and client record: id of either, name of the person. For naming what a list of ids is about. */
-    public Map<UUID, String> peopleBehind() {
-        Map<UUID, String> names = new HashMap<>();
-        Visit.getEntityManager()
-            .createQuery("select v.id, c.id, c.givenName, c.familyName from Client c left join Visit v on v.client = c",
+    /** Whom a record is about. */
+    public record Behind(UUID id, String name) {}
+
+    /** The client behind everything on file, by its id: client, visit, and whatever was kept of either. Two statements, however much there is. */
+    public Map<UUID, Behind> clientsOfRecords() {
+        Map<UUID, Behind> behind = new HashMap<>();
+        Visit.getEntityManager().createQuery("select c.id, c.givenName, c.familyName from Client c", Object[].class)
+            .getResultList()
+            .forEach(row -> behind.put((UUID) row[0], new Behind((UUID) row[0], (row[1] + " " + row[2]).strip())));
+        List<Object[]> records = Visit.getEntityManager().unwrap(Session.class)
+            .createNativeQuery("select id, client_id from visit" + union("select id, client_id from %s"),
                 Object[].class)
-            .getResultList().forEach(row -> {
-                String name = (row[2] + " " + row[3]).strip();
-                names.put((UUID) row[1], name);
-                if (row[0] != null) {
-                    names.put((UUID) row[0], name);
-                }
-            });
-        return names;
+            .addScalar("id", UUID.class).addScalar("client_id", UUID.class).getResultList();
+        records.stream().filter(row -> behind.containsKey(row[1]))
+            .forEach(row -> behind.put((UUID) row[0], behind.get(row[1])));
+        return behind;
     }
 
     /** From the first instant, up to but not at the second. */

@@ -39,7 +39,7 @@ class CommandTest {
         var err = new ByteArrayOutputStream();
         int status = Command.run(arguments, new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
             new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8), () -> OperationsTest.OPERATIONS);
+            new PrintStream(err, true, StandardCharsets.UTF_8), () -> OperationsTest.OPERATIONS, List.of());
         return new Ended(status, out.toString(StandardCharsets.UTF_8).lines().toList(),
             err.toString(StandardCharsets.UTF_8).lines().toList());
     }

@@ -1,0 +1,20 @@
+package foretress.owner;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A line of a table for a spreadsheet (RFC 4180). What a spreadsheet would take for a formula has an apostrophe in front. */
+final class CsvLine {
+    private static final String FORMULA = "=+-@\t\r";
+
+    private CsvLine() {}
+
+    static String of(List<String> cells) {
+        return cells.stream().map(CsvLine::cell).collect(Collectors.joining(",")) + "\r\n";
+    }
+
+    private static String cell(String text) {
+        String guarded = !text.isEmpty() && FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+        return guarded.matches("(?s).*[\",\r\n'].*") ? '"' + guarded.replace("\"", "\"\"") + '"' : guarded;
+    }
+}
