@@ -1,6 +1,7 @@
 package foretress.bench;
 
 import foretress.intake.Refusals;
+import foretress.ledger.ByStaff;
 import foretress.salon.Staff;
 import foretress.salon.Who;
 import foretress.visit.Visit;
@@ -16,12 +17,14 @@ import java.util.UUID;
 /** Who stands at the bench, at whose, and before which test. */
 @RequestScoped
 public class BenchDoor {
+    private final ByStaff byStaff;
     private final Visits visits;
     private final BenchRecords tests;
     private final Refusals refusals;
     private final Who who;
 
-    BenchDoor(Visits visits, BenchRecords tests, Refusals refusals, Who who) {
+    BenchDoor(Visits visits, BenchRecords tests, Refusals refusals, Who who, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.visits = visits;
         this.tests = tests;
         this.refusals = refusals;
@@ -44,6 +47,7 @@ public class BenchDoor {
     /** The same before a test is begun: nobody is tested against their word, so one that was refused leads to the talk about it. */
     Visit wanted(UUID id, BenchKind kind) {
         Visit visit = ahead(id);
+        byStaff.looked("bench read", id);
         if (refusals.of(visit).contains(kind.code())) {
             throw new RedirectionException(Response.Status.SEE_OTHER, URI.create(RefusedPages.at(visit)));
         }
@@ -51,7 +55,9 @@ public class BenchDoor {
     }
 
     BenchRecord test(UUID visitId, UUID testId, BenchKind kind) {
-        return tests.find(visitId, testId, kind).orElseThrow(NotFoundException::new);
+        BenchRecord test = tests.find(visitId, testId, kind).orElseThrow(NotFoundException::new);
+        byStaff.looked("bench read", visitId);
+        return test;
     }
 
     BenchRecord test(UUID visitId, UUID testId) {

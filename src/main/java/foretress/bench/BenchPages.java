@@ -53,7 +53,9 @@ public class BenchPages {
     @GET
     @Path("/live")
     public TemplateInstance live(@RestPath UUID id, @RestHeader("X-Version") Optional<String> known) {
-        return new BenchLive(overviews.of(door.visit(id), known.orElse("")));
+        Visit visit = door.visit(id);
+        ledger.read(door.staff().toString(), "bench read", id.toString());
+        return new BenchLive(overviews.of(visit, known.orElse("")));
     }
 
     /** The longest hair as staff measured it: it outranks what the client said. */

@@ -78,6 +78,7 @@ public class MergePages {
             ledger.note(who.staff().id.toString(), "records compared", client.id.toString());
             return preview(client, other.get(), "", new Mistakes());
         }
+        ledger.read(who.staff().id.toString(), "clients searched", client.id.toString());
         String query = q.map(String::strip).filter(words -> words.length() <= LONGEST_QUERY).orElse(client.familyName);
         List<Side> found =
             clients.search(query, 0).clients().stream().filter(c -> !c.id.equals(client.id)).map(this::brief).toList();

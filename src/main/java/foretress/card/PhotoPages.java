@@ -59,7 +59,9 @@ public class PhotoPages {
 
     @GET
     public TemplateInstance show(@RestPath UUID id) {
-        return page(found(id), Optional.empty(), new Mistakes());
+        Visit visit = found(id);
+        ledger.read(who.staff().id.toString(), "photos of the hair looked through", id.toString());
+        return page(visit, Optional.empty(), new Mistakes());
     }
 
     @POST

@@ -5,6 +5,7 @@ import foretress.closing.Closing.Used;
 import foretress.decision.DecisionForm;
 import foretress.decision.Decisions;
 import foretress.decision.KeptDecision;
+import foretress.ledger.ByStaff;
 import foretress.salon.Who;
 import foretress.visit.Booked;
 import foretress.visit.State;
@@ -32,6 +33,7 @@ import org.jboss.resteasy.reactive.RestPath;
 public class ClosingPages {
     private static final int CONFLICT = 409;
 
+    private final ByStaff byStaff;
     private final Visits visits;
     private final Decisions decisions;
     private final Closings closings;
@@ -42,7 +44,8 @@ public class ClosingPages {
     private final Who who;
 
     ClosingPages(Visits visits, Decisions decisions, Closings closings, ClosingPlan plan, ClosingCheck check,
-        ClosingView view, ClosingWords say, Who who) {
+        ClosingView view, ClosingWords say, Who who, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.visits = visits;
         this.decisions = decisions;
         this.closings = closings;
@@ -56,6 +59,7 @@ public class ClosingPages {
     @GET
     public TemplateInstance show(@RestPath UUID id) {
         Visit visit = found(id);
+        byStaff.looked("closing looked at", id);
         List<Booked> ahead = ahead(visit);
         String fresh = UUID.randomUUID().toString();
         ClosingForm form =

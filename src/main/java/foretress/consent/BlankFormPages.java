@@ -3,6 +3,7 @@ package foretress.consent;
 import foretress.assessment.Service;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
+import foretress.ledger.ByStaff;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
 import foretress.salon.Staff;
@@ -21,11 +22,13 @@ import org.jboss.resteasy.reactive.RestPath;
 /** The desk prints a visit's questions blank, for a client who would rather not answer on a screen. It tells nothing of any answer. */
 @Path("/desk/visits/{id}/paper-form")
 public class BlankFormPages {
+    private final ByStaff byStaff;
     private final Knowledge knowledge;
     private final Menu menu;
     private final Clock clock;
 
-    BlankFormPages(Knowledge knowledge, Menu menu, Clock clock) {
+    BlankFormPages(Knowledge knowledge, Menu menu, Clock clock, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.knowledge = knowledge;
         this.menu = menu;
         this.clock = clock;
@@ -34,6 +37,7 @@ public class BlankFormPages {
     @GET
     public Response print(@RestPath String id) {
         Visit visit = found(id);
+        byStaff.looked("questions printed blank", visit.id);
         Salon salon = Salon.the();
         byte[] form = BlankForm.print(asked(visit, salon), PaperSize.valueOf(salon.paperSize.name()), clock.instant());
         return Response.ok(form, "application/pdf").header("Content-Disposition", "inline; filename=\"questions.pdf\"")

@@ -93,6 +93,7 @@ public class PaperPages {
     @Transactional
     public Response show(@RestPath UUID id) {
         Visit visit = found(id);
+        ledger.read(who.staff().id.toString(), "answers on paper read", id.toString());
         Optional<PaperForm> paper = papers.of(id);
         if (paper.isEmpty() && !papers.mayType(visit)) {
             return Response.seeOther(URI.create("/visits/" + id)).build();

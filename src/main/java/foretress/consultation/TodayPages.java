@@ -95,6 +95,7 @@ public class TodayPages {
     @Transactional
     public TemplateInstance show(@RestPath UUID id) {
         Visit visit = found(id);
+        ledger.read(who.staff().id.toString(), "consultation read", id.toString());
         Answers said = intake.said(visit);
         Optional<String> closed = closed(visit);
         if (closed.isPresent()) {

@@ -1,5 +1,6 @@
 package foretress.day;
 
+import foretress.ledger.ByStaff;
 import foretress.plan.Week;
 import foretress.salon.Salon;
 import foretress.visit.State;
@@ -34,13 +35,15 @@ public class DayPages {
         List<DayRow> rows, List<DayRow> coming, List<DayText.MustCome> mustCome, List<DayText.Promise> promises)
         implements TemplateInstance {}
 
+    private final ByStaff byStaff;
     private final Visits visits;
     private final Tasks tasks;
     private final DayText text;
     private final ChairTime time;
     private final Clock clock;
 
-    DayPages(Visits visits, Tasks tasks, DayText text, ChairTime time, Clock clock) {
+    DayPages(Visits visits, Tasks tasks, DayText text, ChairTime time, Clock clock, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.visits = visits;
         this.tasks = tasks;
         this.text = text;
@@ -50,6 +53,7 @@ public class DayPages {
 
     @GET
     public TemplateInstance show(@RestQuery Optional<String> date, @RestQuery Optional<String> said) {
+        byStaff.looked("day sheet read");
         Salon salon = Salon.the();
         ZoneId zone = salon.zoneId();
         LocalDate today = clock.instant().atZone(zone).toLocalDate();

@@ -2,6 +2,7 @@ package foretress.intake;
 
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Sha256;
+import foretress.ledger.Ledger;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.FormReader;
@@ -37,6 +38,7 @@ public class Intake {
     private static final String CSRF = "csrf-token";
     private static final Set<Question.Kind> LISTS = Set.of(Question.Kind.TREATMENTS, Question.Kind.MEDICINES);
 
+    private final Ledger ledger;
     private final Knowledge knowledge;
     private final BookedChemistry chemistry;
     private final Assessments assessments;
@@ -45,7 +47,8 @@ public class Intake {
     private final Clock clock;
 
     Intake(Knowledge knowledge, BookedChemistry chemistry, Assessments assessments, Care care, Vault vault,
-        Clock clock) {
+        Clock clock, Ledger ledger) {
+        this.ledger = ledger;
         this.knowledge = knowledge;
         this.chemistry = chemistry;
         this.assessments = assessments;
@@ -210,6 +213,7 @@ public class Intake {
     @Transactional
     public void readBack(Visit visit, Answers said) {
         new ReadBack(visit.id, code(visit, ReadBack.ANSWERS, said), clock.instant()).persist();
+        ledger.note("client", "answers confirmed", visit.id.toString());
     }
 
     /** How a version came about: in which language, by which press of a button, with which questions put, and by whom. */
@@ -231,6 +235,9 @@ public class Intake {
             telling.staff(), clock.instant(),
             place -> vault.sealWord(visit.client.id, place, put),
             vault.sealing(visit.client.id, AnswerJson.write(own))).written();
+        // one entry a quarter of an hour, however many pages
+        ledger.read(telling.staff().map(UUID::toString).orElse("client"),
+            telling.staff().isPresent() ? "answers typed in from paper" : "answers given", visit.id.toString());
         Answers now = said(visit);
         // What was signed stays signed for what it said; other answers want a signature of their own.
         if (visit.state == State.SIGNED && !stillSigned(visit, before, now)) {

@@ -44,6 +44,9 @@ public class Codes {
         DoorCode.update("expiresAt = ?1 where visitId = ?2 and usedAt is null and expiresAt > ?1", now, visitId);
         String code = Token.freshCode();
         new DoorCode(visitId, code, mailed, now).persist();
+        if (mailed) {
+            ledger.note("client", "code mailed", visitId.toString());
+        }
         return code;
     }
 

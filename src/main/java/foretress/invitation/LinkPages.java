@@ -1,5 +1,6 @@
 package foretress.invitation;
 
+import foretress.ledger.ByStaff;
 import foretress.post.Post;
 import foretress.salon.Who;
 import foretress.visit.Visit;
@@ -32,6 +33,7 @@ public class LinkPages {
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record Slip(Visit visit, String starts, UUID key, String link, Qr qr) implements TemplateInstance {}
 
+    private final ByStaff byStaff;
     private final Visits visits;
     private final Invitations invitations;
     private final LinkLetters letters;
@@ -42,7 +44,8 @@ public class LinkPages {
     private final Language language;
 
     LinkPages(Visits visits, Invitations invitations, LinkLetters letters, FreshLinks fresh, PublicAddress address,
-        Who who, Post post, Language language) {
+        Who who, Post post, Language language, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.visits = visits;
         this.invitations = invitations;
         this.letters = letters;
@@ -92,6 +95,7 @@ public class LinkPages {
     @Path("/link/{key}")
     public Response show(@RestPath String id, @RestPath String key) {
         Visit visit = found(id);
+        byStaff.looked("link shown", visit.id);
         return held(visit, key).map(token -> Response.ok(new FreshLink(visit, LinkLetters.starts(visit),
             UUID.fromString(key), link(token), Qr.of(link(token)), mailable(visit))).build())
             .orElseGet(() -> gone(visit));
@@ -104,6 +108,7 @@ public class LinkPages {
         Visit visit = ahead(id);
         return held(visit, key).map(token -> {
             LinkLetters.Sent sent = letters.mail(visit.id, token);
+            byStaff.did("link mailed", visit.id);
             return Response.seeOther(URI.create("/desk/visits/" + visit.id + "?said=" + said(sent))).build();
         }).orElseGet(() -> gone(visit));
     }
@@ -113,6 +118,7 @@ public class LinkPages {
     @Path("/slip/{key}")
     public Response slip(@RestPath String id, @RestPath String key) {
         Visit visit = found(id);
+        byStaff.looked("link shown", visit.id);
         language.use(visit.client.language);
         return held(visit, key).map(token -> Response.ok(new Slip(visit, LinkLetters.starts(visit),
             UUID.fromString(key), link(token), Qr.of(link(token)))).build())

@@ -1,5 +1,6 @@
 package foretress.invitation;
 
+import foretress.ledger.ByStaff;
 import foretress.ledger.Ledger;
 import foretress.post.Post;
 import foretress.salon.Staff;
@@ -51,6 +52,7 @@ public class VisitPages {
     record Link(String words, String mailedWords, boolean live, boolean locked, boolean canSend,
         Optional<String> mailTo) {}
 
+    private final ByStaff byStaff;
     private final Visits visits;
     private final Invitations invitations;
     private final Clients clients;
@@ -66,7 +68,9 @@ public class VisitPages {
 
     VisitPages(Visits visits, Invitations invitations, Clients clients, Tasks tasks, DeskList list,
         Foreseen foreseen,
-        PlannedProducts planned, Post post, LinkWords words, ServiceWish wish, Ledger ledger, Who who) {
+        PlannedProducts planned, Post post, LinkWords words, ServiceWish wish, Ledger ledger, Who who,
+        ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.visits = visits;
         this.invitations = invitations;
         this.clients = clients;
@@ -84,6 +88,7 @@ public class VisitPages {
     @GET
     public TemplateInstance show(@RestPath String id, @RestQuery Optional<String> said) {
         Visit visit = found(id);
+        byStaff.looked("visit read at the desk", visit.id);
         When when = list.when();
         return new VisitDesk(visit,
             new Booking(when.day(visit.startsThere().toLocalDate()) + ", " + when.hour(visit.startsAt),

@@ -4,6 +4,7 @@ import foretress.bench.BenchDoor;
 import foretress.bench.BenchElasticityPages.Choice;
 import foretress.bench.BenchHead;
 import foretress.intake.Intake;
+import foretress.ledger.ByStaff;
 import foretress.note.LookUpFields.Asked;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
@@ -31,6 +32,7 @@ public class LookUpForVisitPages {
     record LookUpForm(BenchHead head, List<Choice> names, Asked asked, Mistakes mistakes)
         implements TemplateInstance {}
 
+    private final ByStaff byStaff;
     private final LookUps lookUps;
     private final LookUpReading reading;
     private final LookUpFields fields;
@@ -39,7 +41,8 @@ public class LookUpForVisitPages {
     private final ChairTime time;
 
     LookUpForVisitPages(LookUps lookUps, LookUpReading reading, LookUpFields fields, BenchDoor door, Intake intake,
-        ChairTime time) {
+        ChairTime time, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.lookUps = lookUps;
         this.reading = reading;
         this.fields = fields;
@@ -51,7 +54,9 @@ public class LookUpForVisitPages {
     @GET
     @Transactional
     public TemplateInstance ask(@RestPath UUID id) {
-        return form(door.visit(id), new Form(new MultivaluedHashMap<>()), new Mistakes());
+        Visit visit = door.visit(id);
+        byStaff.looked("notes read", id);
+        return form(visit, new Form(new MultivaluedHashMap<>()), new Mistakes());
     }
 
     @POST

@@ -92,7 +92,9 @@ public class NotedPages {
     @GET
     @Path("/{kind: letter|word|cut|growth}")
     public TemplateInstance ask(@RestPath UUID id, @RestPath String kind) {
-        return form(door.ahead(id), of(kind), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(),
+        Visit visit = door.ahead(id);
+        ledger.read(door.staff().toString(), "notes read", id.toString());
+        return form(visit, of(kind), new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(),
             new Mistakes());
     }
 

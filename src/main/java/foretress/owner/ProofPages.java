@@ -70,6 +70,7 @@ public class ProofPages {
 
     @GET
     public TemplateInstance show() {
+        ledger.read(owner(), "slips of the audit trail read", "");
         return page(new Form(new MultivaluedHashMap<>()), new Mistakes(), Optional.empty());
     }
 
@@ -102,6 +103,7 @@ public class ProofPages {
     @GET
     @Path("{last: [0-9]+}")
     public TemplateInstance print(@RestPath long last) {
+        ledger.read(owner(), "slips of the audit trail read", "");
         return new SlipPaper(anchors.ending(last).orElseThrow(NotFoundException::new));
     }
 }

@@ -1,6 +1,8 @@
 package foretress.salon;
 
+import foretress.running.AuditEvent;
 import foretress.web.PublicAddress;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Singleton;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.core.Cookie;
@@ -20,11 +22,13 @@ public class Sessions {
     /** How often a cookie in use is written anew; within it the idle time is that much less exact. */
     static final Duration RENEW = Duration.ofMinutes(1);
 
+    private final Event<AuditEvent> happened;
     private final SessionCookie cookie;
     private final PublicAddress address;
     private final SteadyClock clock;
 
-    Sessions(SessionCookie cookie, PublicAddress address, SteadyClock clock) {
+    Sessions(SessionCookie cookie, PublicAddress address, SteadyClock clock, Event<AuditEvent> happened) {
+        this.happened = happened;
         this.cookie = cookie;
         this.address = address;
         this.clock = clock;
@@ -81,7 +85,10 @@ public class Sessions {
     /** Ends this sign-in on this device. */
     @Transactional
     public NewCookie end(Who who) {
-        who.session().ifPresent(id -> Session.deleteById(id));
+        who.session().ifPresent(id -> {
+            Session.deleteById(id);
+            happened.fire(new AuditEvent(who.staff().id.toString(), "signed out", who.staff().id.toString()));
+        });
         return builder("").maxAge(0).expiry(new Date(0)).build();
     }
 

@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import foretress.ledger.Ledger;
 import foretress.salon.Staff;
 import foretress.vault.SealedJson;
 import foretress.visit.Task;
@@ -63,6 +64,7 @@ public class AftercarePages {
 
     public record Choice(String code, String words, boolean chosen) {}
 
+    private final Ledger ledger;
     private final Links links;
     private final LookRecording looks;
     private final SealedJson sealed;
@@ -71,7 +73,8 @@ public class AftercarePages {
 
     @Context HttpHeaders headers;
 
-    AftercarePages(Links links, LookRecording looks, SealedJson sealed, Tasks tasks, Language language) {
+    AftercarePages(Links links, LookRecording looks, SealedJson sealed, Tasks tasks, Language language, Ledger ledger) {
+        this.ledger = ledger;
         this.links = links;
         this.looks = looks;
         this.sealed = sealed;
@@ -223,7 +226,10 @@ public class AftercarePages {
 
     private Response with(String token, Function<TestApplied, Response> page) {
         Optional<TestApplied> test = links.behind(token);
-        test.ifPresent(this::speak);
+        test.ifPresent(found -> {
+            speak(found);
+            ledger.read("client", "aftercare link opened", found.id().toString());
+        });
         return test.map(page).orElseGet(() -> Response.status(404).entity(new NoLinkPage()).build());
     }
 

@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import foretress.ledger.ByStaff;
 import foretress.visit.Visit;
 import foretress.web.Form;
 import foretress.web.FormAgain;
@@ -33,6 +34,7 @@ public class SkinTestReadPages {
 
     public record Choice(String code, String words, boolean chosen) {}
 
+    private final ByStaff byStaff;
     private final SkinTestDoor door;
     private final SkinTestRecord record;
     private final LookRecording looks;
@@ -40,7 +42,8 @@ public class SkinTestReadPages {
     private final SkinWords say;
 
     SkinTestReadPages(SkinTestDoor door, SkinTestRecord record, LookRecording looks, Overviews overviews,
-        SkinWords say) {
+        SkinWords say, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.door = door;
         this.record = record;
         this.looks = looks;
@@ -50,7 +53,9 @@ public class SkinTestReadPages {
 
     @GET
     public TemplateInstance look(@RestPath UUID id, @RestPath UUID test) {
-        return readPage(door.visit(id), door.test(id, test), new Form(new MultivaluedHashMap<>()),
+        Visit visit = door.visit(id);
+        byStaff.looked("skin test page read", id);
+        return readPage(visit, door.test(id, test), new Form(new MultivaluedHashMap<>()),
             UUID.randomUUID().toString(),
             new Mistakes());
     }

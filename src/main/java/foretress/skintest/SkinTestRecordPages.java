@@ -1,6 +1,7 @@
 package foretress.skintest;
 
 import foretress.intake.Plans;
+import foretress.ledger.ByStaff;
 import foretress.salon.ProductLine;
 import foretress.salon.SettingsWords;
 import foretress.visit.PlannedProducts;
@@ -35,6 +36,7 @@ public class SkinTestRecordPages {
         String readable, List<String> masking, String emergency, Form form,
         String submission, Mistakes mistakes) implements TemplateInstance {}
 
+    private final ByStaff byStaff;
     private final SkinTestDoor door;
     private final SkinTestGate gate;
     private final TestConsent consent;
@@ -50,7 +52,8 @@ public class SkinTestRecordPages {
 
     SkinTestRecordPages(SkinTestDoor door, SkinTestGate gate, TestConsent consent, SkinTestRecord record,
         Applications applications, TestMails letters, Overviews overviews, Plans plans, MaskingWords maskingWords,
-        SkinWords say, SettingsWords settings, Clock clock) {
+        SkinWords say, SettingsWords settings, Clock clock, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.door = door;
         this.gate = gate;
         this.consent = consent;
@@ -68,6 +71,7 @@ public class SkinTestRecordPages {
     @GET
     public Response record(@RestPath UUID id) {
         Visit visit = door.visit(id);
+        byStaff.looked("skin test page read", id);
         if (!ready(visit)) {
             return SkinTestDoor.back(visit, "");
         }

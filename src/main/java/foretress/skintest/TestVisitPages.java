@@ -1,5 +1,6 @@
 package foretress.skintest;
 
+import foretress.ledger.ByStaff;
 import foretress.plan.Offers;
 import foretress.plan.Owed;
 import foretress.salon.Who;
@@ -41,6 +42,7 @@ public class TestVisitPages {
 
     public record Moment(String value, String hour, String hint, boolean chosen) {}
 
+    private final ByStaff byStaff;
     private final Visits visits;
     private final TestMails letters;
     private final TestVisits testVisits;
@@ -48,7 +50,9 @@ public class TestVisitPages {
     private final Who who;
     private final Moments moments;
 
-    TestVisitPages(Visits visits, TestMails letters, TestVisits testVisits, SkinWords say, Who who, Moments moments) {
+    TestVisitPages(Visits visits, TestMails letters, TestVisits testVisits, SkinWords say, Who who, Moments moments,
+        ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.moments = moments;
         this.letters = letters;
         this.visits = visits;
@@ -59,7 +63,9 @@ public class TestVisitPages {
 
     @GET
     public TemplateInstance show(@RestPath String id, @RestQuery Optional<String> said) {
-        return page(found(id), said.orElse(""), new Mistakes());
+        Visit visit = found(id);
+        byStaff.looked("visit read at the desk", visit.id);
+        return page(visit, said.orElse(""), new Mistakes());
     }
 
     @POST

@@ -1,5 +1,6 @@
 package foretress.told;
 
+import foretress.ledger.ByStaff;
 import foretress.salon.Who;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
@@ -14,11 +15,13 @@ import org.jboss.resteasy.reactive.RestPath;
 /** The photos a client sent, before staff: small on the consultation, and large to look at closely. */
 @Path("/visits/{id}/sent-photos/{photo}")
 public class SentPhotoStaffPages {
+    private final ByStaff byStaff;
     private final Visits visits;
     private final SentPhotos photos;
     private final Who who;
 
-    SentPhotoStaffPages(Visits visits, SentPhotos photos, Who who) {
+    SentPhotoStaffPages(Visits visits, SentPhotos photos, Who who, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.visits = visits;
         this.photos = photos;
         this.who = who;
@@ -34,7 +37,9 @@ public class SentPhotoStaffPages {
     @GET
     @Path("/small")
     public Response small(@RestPath UUID id, @RestPath UUID photo) {
-        return photos.small(found(id), photo).map(SentFile::photo).orElseThrow(NotFoundException::new);
+        UUID visit = found(id);
+        byStaff.looked("consultation read", id);
+        return photos.small(visit, photo).map(SentFile::photo).orElseThrow(NotFoundException::new);
     }
 
     private UUID found(UUID id) {

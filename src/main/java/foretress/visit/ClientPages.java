@@ -1,5 +1,6 @@
 package foretress.visit;
 
+import foretress.ledger.ByStaff;
 import foretress.ledger.Ledger;
 import foretress.salon.Who;
 import foretress.web.Form;
@@ -40,6 +41,7 @@ public class ClientPages {
         List<TongueChoice> tongues, List<DeskList.Row> visits, boolean kept, Mistakes mistakes)
         implements TemplateInstance {}
 
+    private final ByStaff byStaff;
     private final Clients clients;
     private final ClientReader reader;
     private final DeskList list;
@@ -50,7 +52,8 @@ public class ClientPages {
     private final StaffLanguage staff;
 
     ClientPages(Clients clients, ClientReader reader, DeskList list, Ledger ledger, StaffWords say, Who who,
-        SpokenLanguages spoken, StaffLanguage staff) {
+        SpokenLanguages spoken, StaffLanguage staff, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.staff = staff;
         this.spoken = spoken;
         this.clients = clients;
@@ -65,6 +68,9 @@ public class ClientPages {
     public TemplateInstance search(@RestQuery Optional<String> q, @RestQuery Optional<String> page) {
         String query = q.map(String::strip).filter(words -> words.length() <= LONGEST_QUERY).orElse("");
         int at = page.filter(number -> number.matches("[1-9][0-9]{0,4}")).map(Integer::parseInt).orElse(0);
+        if (!query.isEmpty()) {
+            byStaff.looked("clients searched");
+        }
         Clients.Found found = query.isEmpty() ? new Clients.Found(List.of(), 0, false) : clients.search(query, at);
         return new ClientSearch(query, found, at > 0 ? address(query, at - 1) : "",
             found.more() ? address(query, at + 1) : "", list.when());
@@ -79,6 +85,7 @@ public class ClientPages {
     @Path("/{id}")
     public TemplateInstance card(@RestPath String id, @RestQuery Optional<String> said) {
         Client client = found(id);
+        byStaff.looked("client's particulars read", client.id);
         return page(client, ClientForm.of(client), client.version, said.filter("kept"::equals).isPresent(),
             new Mistakes());
     }

@@ -1,5 +1,6 @@
 package foretress.visit;
 
+import foretress.ledger.ByStaff;
 import foretress.salon.Who;
 import foretress.web.Form;
 import io.quarkus.qute.CheckedTemplate;
@@ -30,11 +31,13 @@ public class DeskPages {
         int unanswered, String earlier, String later, boolean fromToday, String first, String said)
         implements TemplateInstance {}
 
+    private final ByStaff byStaff;
     private final DeskList list;
     private final Tasks tasks;
     private final Who who;
 
-    DeskPages(DeskList list, Tasks tasks, Who who) {
+    DeskPages(DeskList list, Tasks tasks, Who who, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.list = list;
         this.tasks = tasks;
         this.who = who;
@@ -42,6 +45,7 @@ public class DeskPages {
 
     @GET
     public TemplateInstance coming(@RestQuery Optional<String> from, @RestQuery Optional<String> said) {
+        byStaff.looked("desk's list read");
         LocalDate today = list.today();
         LocalDate first = from.flatMap(DeskPages::day).orElse(today);
         List<DeskList.Day> days = list.days(first, DAYS);

@@ -3,6 +3,7 @@ package foretress.visit;
 import foretress.assessment.Service;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
+import foretress.ledger.ByStaff;
 import foretress.salon.House;
 import foretress.salon.Menu;
 import foretress.salon.Salon;
@@ -41,6 +42,7 @@ public class NewVisitPages {
     /** A service as the form offers it. */
     public record Offer(String id, String name, boolean chosen, boolean hasToner, boolean without) {}
 
+    private final ByStaff byStaff;
     private final BookingReader reader;
     private final Bookings bookings;
     private final Clients clients;
@@ -55,7 +57,8 @@ public class NewVisitPages {
 
     NewVisitPages(BookingReader reader, Bookings bookings, Clients clients, Visits visits, Knowledge knowledge,
         House house,
-        Menu menu, WalkIn walkIn, Foreseen foreseen, SpokenLanguages spoken, StaffLanguage staff) {
+        Menu menu, WalkIn walkIn, Foreseen foreseen, SpokenLanguages spoken, StaffLanguage staff, ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.staff = staff;
         this.spoken = spoken;
         this.reader = reader;
@@ -72,6 +75,7 @@ public class NewVisitPages {
     @GET
     public TemplateInstance blank(@RestQuery Optional<String> client) {
         Optional<Client> known = client.flatMap(BookingReader::id).flatMap(clients::find);
+        known.ifPresent(one -> byStaff.looked("client's particulars read", one.id));
         BookingForm form = BookingForm.blank(UUID.randomUUID().toString(), known.map(c -> c.id.toString()).orElse(""),
             house.getLanguages().get(0));
         return page(form, false, Optional.empty(), new Mistakes());

@@ -1,5 +1,6 @@
 package foretress.visit;
 
+import foretress.ledger.ByStaff;
 import foretress.salon.ProductLine;
 import foretress.salon.ProductLines;
 import foretress.salon.SettingsWords;
@@ -33,13 +34,16 @@ public class PlannedProductPages {
     /** @param shades the darkest first, as the line lists them */
     public record Choice(String id, String name, String shades, boolean chosen) {}
 
+    private final ByStaff byStaff;
     private final Visits visits;
     private final ProductLines lines;
     private final PlannedProducts planned;
     private final SettingsWords words;
     private final Who who;
 
-    PlannedProductPages(Visits visits, ProductLines lines, PlannedProducts planned, SettingsWords words, Who who) {
+    PlannedProductPages(Visits visits, ProductLines lines, PlannedProducts planned, SettingsWords words, Who who,
+        ByStaff byStaff) {
+        this.byStaff = byStaff;
         this.visits = visits;
         this.lines = lines;
         this.planned = planned;
@@ -50,6 +54,7 @@ public class PlannedProductPages {
     @GET
     public TemplateInstance show(@RestPath String id) {
         Visit visit = found(id);
+        byStaff.looked("visit read at the desk", visit.id);
         Optional<PlannedProducts.Planned> now = planned.of(visit.id);
         return page(visit, now.map(p -> p.line().lineId.toString()).orElse(""),
             now.map(PlannedProducts.Planned::shade).orElse(""), new Mistakes());

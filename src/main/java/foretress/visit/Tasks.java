@@ -1,5 +1,6 @@
 package foretress.visit;
 
+import foretress.ledger.Ledger;
 import foretress.running.Asked;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -14,9 +15,11 @@ import java.util.stream.Collectors;
 /** Promises to clients: made, listed, kept. */
 @ApplicationScoped
 public class Tasks {
+    private final Ledger ledger;
     private final Clock clock;
 
-    Tasks(Clock clock) {
+    Tasks(Clock clock, Ledger ledger) {
+        this.ledger = ledger;
         this.clock = clock;
     }
 
@@ -63,7 +66,10 @@ public class Tasks {
     @Transactional
     public boolean acknowledge(UUID id, UUID staffId) {
         Optional<Task> task = Task.findByIdOptional(id);
-        task.ifPresent(found -> found.acknowledge(staffId, clock.instant()));
+        task.ifPresent(found -> {
+            found.acknowledge(staffId, clock.instant());
+            ledger.note(staffId.toString(), "promise kept", found.visit.id.toString());
+        });
         return task.isPresent();
     }
 
