@@ -54,7 +54,8 @@ public class BenchFacts implements ChairRecord {
 
     @Override
     public List<TestFact> tests(Visit visit) {
-        return BenchRecord.ofClient(visit.client.id).stream().flatMap(test -> facts(visit, test).stream()).toList();
+        return BenchRecord.ofClient(visit.client.id).stream().filter(test -> !Visit.isTakenBack(test.visitId()))
+            .flatMap(test -> facts(visit, test).stream()).toList();
     }
 
     @Override

@@ -9,6 +9,7 @@ import foretress.intake.ChairRecord;
 import foretress.intake.EarlierFindings;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.SaidTreatment;
+import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.Visits;
 import jakarta.inject.Singleton;
@@ -51,7 +52,8 @@ public class CardHistory implements ChairRecord {
 
     private Stream<SaidTreatment> done(Visit visit) {
         return Stream
-            .ofNullable(closings.ofClient(visit.client.id).get(visit.id)).flatMap(
+            .ofNullable(closings.ofClient(visit.client.id).get(visit.id)).filter(any -> visit.state != State.WITHDRAWN)
+            .flatMap(
                 kept -> closings.read(kept).done().stream()
                     .flatMap(done -> DoneHere
                         .of(done, kept.closedAt().atZone(visit.zone()).toLocalDate(), knowledge.ruleSet())

@@ -8,6 +8,7 @@ import foretress.intake.Assessments;
 import foretress.intake.BookedChemistry;
 import foretress.intake.ChairRecord;
 import foretress.intake.EarlierFindings.Earlier;
+import foretress.intake.NoticeConsent;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answers;
 import foretress.told.Felt;
@@ -38,10 +39,12 @@ class WentWrong implements ChairRecord {
     private final Assessments assessments;
     private final BookedChemistry chemistry;
     private final Reactions reactions;
+    private final NoticeConsent notices;
     private final Knowledge knowledge;
 
     WentWrong(Visits visits, Closings closings, Assessments assessments, BookedChemistry chemistry,
-        Reactions reactions, Knowledge knowledge) {
+        Reactions reactions, NoticeConsent notices, Knowledge knowledge) {
+        this.notices = notices;
         this.reactions = reactions;
         this.visits = visits;
         this.closings = closings;
@@ -55,18 +58,26 @@ class WentWrong implements ChairRecord {
         List<Earlier> saw = new ArrayList<>();
         Map<UUID, KeptClosing> kept = closings.ofClient(coming.client.id);
         List<Visit> closed = visits.of(coming.client.id).stream()
-            .filter(other -> !other.id.equals(coming.id) && kept.containsKey(other.id)).toList();
+            .filter(other -> !other.id.equals(coming.id) && kept.containsKey(other.id)
+                && other.state != State.WITHDRAWN)
+            .toList();
         Optional<Visit> newest = closed.stream().filter(other -> other.startsAt.isBefore(coming.startsAt))
             .reduce((a, b) -> a.startsAt.isAfter(b.startsAt) ? a : b);
         for (Visit other : closed) {
             findings(coming, other, closings.read(kept.get(other.id)), newest.filter(other::equals).isPresent())
                 .forEach(finding -> saw.add(new Earlier(finding, other)));
         }
-        reactions.of(coming.client.id).stream().filter(told -> !told.struck()).forEach(told -> {
+        reactions.of(coming.client.id).stream().filter(told -> !told.struck() && !takenBack(told)).forEach(told -> {
             Visit by = Visit.findById(told.visitId());
             findings(coming, by, told).forEach(finding -> saw.add(new Earlier(finding, by)));
         });
         return saw;
+    }
+
+    /** What she tells after she took consent back she tells anew. */
+    private boolean takenBack(ToldReaction told) {
+        return Visit.isTakenBack(told.visitId())
+            && notices.takenBack(told.visitId()).filter(told.toldAt()::isBefore).isPresent();
     }
 
     /** What the client told by the link of a visit: to what was done there; where nothing was that reacts, to whatever may be used. */

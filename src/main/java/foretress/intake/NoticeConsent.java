@@ -93,7 +93,7 @@ public class NoticeConsent {
 
     /** The yes is taken back: from now on it stands for no other visit either. */
     @Transactional
-    void takeBack(UUID visitId, String language) {
+    public void takeBack(UUID visitId, String language) {
         keep(visitId, language, false, Optional.empty());
     }
 

@@ -76,7 +76,7 @@ public class ClientSession extends Stored {
 
     /** Open until closed, or as long as a link is; a newer link does not shut it. */
     boolean isOpen(Instant now) {
-        return closedAt == null && invitation.isOpen(now);
+        return closedAt == null && invitation.isOpen(now) && now.isBefore(invitation.inside(openedAt));
     }
 
     /** Whether it was opened for the visit that this link is for, by the client's own browser. */

@@ -23,9 +23,11 @@ public class GuestFilter implements GuestDoor {
     private static final String AFTER = "/answers/after", REACTION = "/answers/reaction";
     /** What shows nothing of an answer, and must not wait for a code. */
     private static final List<String> OPEN = List.of(CODE, REACTION);
+    /** What of it shows nothing either: taking consent back needs no more than giving it did. */
+    private static final List<String> OPEN_AFTERWARDS = List.of(AFTER, "/answers/withdraw");
     /** What a link opens once the service took place or is off. */
-    private static final List<String> AFTERWARDS =
-        List.of(AFTER, REACTION, CODE, "/answers/complaint", "/answers/copy", "/answers/photos", "/answers/stop");
+    private static final List<String> AFTERWARDS = List.of(AFTER, REACTION, CODE, "/answers/complaint", "/answers/copy",
+        "/answers/photos", "/answers/rights", "/answers/stop", "/answers/withdraw");
 
     @CheckedTemplate(basePath = "invitation", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record UseYourLink() implements TemplateInstance {}
@@ -54,7 +56,9 @@ public class GuestFilter implements GuestDoor {
         if (guest.comesAfterwards() && !isUnder(AFTERWARDS, path)) {
             return Optional.of(Response.seeOther(URI.create(AFTER)).build());
         }
-        return door.get().seesThisVisit() || isUnder(OPEN, path) ? Optional.empty() : Optional.of(codeFirst(request));
+        return door.get().seesThisVisit() || isUnder(OPEN, path)
+            || guest.comesAfterwards() && isUnder(OPEN_AFTERWARDS, path) ? Optional.empty()
+                : Optional.of(codeFirst(request));
     }
 
     private static boolean isUnder(List<String> addresses, String path) {

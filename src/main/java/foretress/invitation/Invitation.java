@@ -2,7 +2,9 @@ package foretress.invitation;
 
 import foretress.running.Asked;
 import foretress.running.Stored;
+import foretress.salon.Policies;
 import foretress.visit.Visit;
+import jakarta.enterprise.inject.spi.CDI;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -26,7 +28,7 @@ public class Invitation extends Stored {
 
     /** Wrong birth dates before the link locks. */
     static final int TRIES = 5;
-    /** How much longer a link opens once the service took place or is off: late reactions come within weeks, a complaint is answered within them. Own decision. */
+    /** How long a browser that was let in stays in once the service took place or is off: late reactions come within weeks, a complaint is answered within them. Own decision. */
     private static final Duration AFTERWARDS = Duration.ofDays(90);
 
     @ManyToOne(fetch = FetchType.EAGER, optional = false)
@@ -99,8 +101,20 @@ public class Invitation extends Stored {
         return !handed && !visit.state.isAhead();
     }
 
+    /** Afterwards as long as what was signed is kept: so long can consent be taken back. */
     Instant until() {
-        return isAfterwards() ? expiresAt.plus(AFTERWARDS) : expiresAt;
+        return isAfterwards() ? visit.startsThere().plusYears(keptYears()).toInstant() : expiresAt;
+    }
+
+    /** Until when a browser stays in that was let in by it; one let in late stays for a day. */
+    Instant inside(Instant opened) {
+        Instant late = opened.plus(Duration.ofDays(1)), stays = expiresAt.plus(AFTERWARDS);
+        return isAfterwards() ? late.isAfter(stays) ? late : stays : expiresAt;
+    }
+
+    /** The database makes it, so nobody hands the policy in. */
+    private static int keptYears() {
+        return CDI.current().select(Policies.class).get().effective().retentionYears();
     }
 
     boolean isLocked() {

@@ -261,7 +261,7 @@ public class Invitations {
             session.known();
         }
         session.persist();
-        return new Knock.LetIn(cookie, invitation.until());
+        return new Knock.LetIn(cookie, invitation.inside(clock.instant()));
     }
 
     /** Whether a browser with this cookie answered for the same client before. */

@@ -64,7 +64,8 @@ public class NotedFacts implements ChairRecord {
     }
 
     private Stream<Noted> standing(Visit visit) {
-        return notes.of(visit.client.id).stream().filter(note -> !note.struck());
+        return notes.of(visit.client.id).stream()
+            .filter(note -> !note.struck() && !Visit.isTakenBack(note.visitId()));
     }
 
     private static Cut cut(NotedBody.Cut body) {

@@ -93,6 +93,8 @@ class OwnerText {
             case UNLOCK_LINK -> say.task_unlock();
             case CONFIRM_BIRTH_DATE -> say.task_birth();
             case COMPLAINT -> told.task_complaint_own();
+            case REQUEST -> say.task_request();
+            case TAKEN_BACK -> say.task_taken_back();
         };
         return new ToDo(task.visit.id.toString(), task.visit.client.fullName(), what,
             task.owner().map(people::named).orElseGet(say::task_desk),

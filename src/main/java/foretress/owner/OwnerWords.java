@@ -69,7 +69,11 @@ public interface OwnerWords {
     @Message
     String task_desk();
     @Message
+    String task_request();
+    @Message
     String task_speak();
+    @Message
+    String task_taken_back();
     @Message
     String task_unlock();
     @Message

@@ -178,6 +178,18 @@ public final class Rights {
         // seal
         anybody("GET /seal.pem"),
 
+        // rights
+        guest("GET /answers/rights"),
+        guest("POST /answers/rights"),
+        guest("GET /answers/rights/record"),
+        guest("GET /answers/withdraw"),
+        guest("POST /answers/withdraw"),
+        staff("GET /clients/{id}/record", OWNER),
+        staff("POST /clients/{id}/record", OWNER),
+        staff("GET /requests", OWNER),
+        staff("GET /requests/{request}", OWNER),
+        staff("POST /requests/{request}/close", OWNER),
+
         // salon
         anybody("GET /"),
         anybody("GET /sign-in"),

@@ -48,7 +48,8 @@ public class SkinTestRecord implements ChairRecord {
 
     @Override
     public List<TestFact> tests(Visit visit) {
-        return tests.ofClient(visit.client.id).stream().map(told -> fact(told, visit)).toList();
+        return tests.ofClient(visit.client.id).stream().filter(told -> !Visit.isTakenBack(told.test().visitId()))
+            .map(told -> fact(told, visit)).toList();
     }
 
     /** Tests for this visit in which nothing was found yet and that nobody has read after the wait. */

@@ -21,7 +21,8 @@ import java.util.stream.Stream;
 @Path("/answers/after")
 public class AfterPages {
     @CheckedTemplate(basePath = "told", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record AfterPage(Became became, boolean tell, boolean copy, boolean photos) implements TemplateInstance {}
+    record AfterPage(Became became, boolean tell, boolean copy, boolean photos, boolean withdraw)
+        implements TemplateInstance {}
 
     /**
      * What became of the visit.
@@ -55,7 +56,8 @@ public class AfterPages {
         return visit.state == State.BOOKED || visit.state.takesAnswers()
             ? Response.seeOther(URI.create("/answers")).build()
             : Response.ok(new AfterPage(became(visit), reactions.mayBeTold(visit),
-                consents.latest(visit.id).isPresent(), !photos.of(visit.id).isEmpty())).build();
+                consents.latest(visit.id).isPresent(), guest.seesThisVisit() && !photos.of(visit.id).isEmpty(),
+                visit.state == State.CLOSED && consents.latest(visit.id).isPresent())).build();
     }
 
     private Became became(Visit visit) {

@@ -61,6 +61,19 @@ public class Vault {
         }
     }
 
+    /**
+     * The same for one of a great many that are each looked at once: the request does not remember it.
+     *
+     * @throws Unreadable as {@link #open(UUID, String, String)}
+     */
+    public byte[] openOnce(UUID clientId, String place, String sealed) {
+        try {
+            return opened(clientId, place, sealed);
+        } catch (GeneralSecurityException | RuntimeException e) {
+            throw e instanceof IllegalStateException mistake ? mistake : new Unreadable(place, e);
+        }
+    }
+
     private record Opening(UUID clientId, String place, String sealed) {}
 
     /** What a request asks again it is given again. */

@@ -2,7 +2,9 @@ package foretress.visit;
 
 import foretress.ledger.ByStaff;
 import foretress.ledger.Ledger;
+import foretress.salon.Salon;
 import foretress.salon.Who;
+import foretress.web.DateWords;
 import foretress.web.Form;
 import foretress.web.FormAgain;
 import foretress.web.Mistakes;
@@ -24,6 +26,8 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 
@@ -38,8 +42,11 @@ public class ClientPages {
 
     @CheckedTemplate(basePath = "visit", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
     record ClientCard(Client client, ClientForm person, int version, List<MonthChoice> months,
-        List<TongueChoice> tongues, List<DeskList.Row> visits, boolean kept, Mistakes mistakes)
+        List<TongueChoice> tongues, List<DeskList.Row> visits, boolean kept, List<Earlier> before, Mistakes mistakes)
         implements TemplateInstance {}
+
+    /** What stood on file until a correction, in one line. */
+    public record Earlier(String until, String line) {}
 
     private final ByStaff byStaff;
     private final Clients clients;
@@ -105,7 +112,7 @@ public class ClientPages {
         if (!mistakes.isEmpty()) {
             return FormAgain.with(page(client, typed, client.version, false, mistakes));
         }
-        clients.correct(client.id, person, client.version);
+        clients.correct(client.id, person, client.version, who.staff().id.toString());
         ledger.note(who.staff().id.toString(), "client corrected", client.id.toString());
         return Response.seeOther(URI.create("/desk/clients/" + client.id + "?said=kept")).build();
     }
@@ -113,7 +120,17 @@ public class ClientPages {
     private TemplateInstance page(Client client, ClientForm typed, int version, boolean kept, Mistakes mistakes) {
         return new ClientCard(client, typed, version, MonthChoice.all(typed.birthMonth(), staff.locale()),
             TongueChoice.of(spoken, typed.language(), staff.locale()),
-            list.of(client.id), kept, mistakes);
+            list.of(client.id), kept, before(client), mistakes);
+    }
+
+    private List<Earlier> before(Client client) {
+        return clients.before(client.id).stream().map(one -> {
+            Clients.Person person = one.person();
+            return new Earlier(new DateWords(staff.locale()).dateAndHour(one.until().atZone(Salon.the().zoneId())),
+                Stream.of(Optional.of(person.givenName() + " " + person.familyName()),
+                    person.birthDate().map(new DateWords(staff.locale())::date), person.email(), person.phone(),
+                    Optional.of(person.language())).flatMap(Optional::stream).collect(Collectors.joining(", ")));
+        }).toList();
     }
 
     private Client found(String id) {

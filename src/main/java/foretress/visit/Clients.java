@@ -1,10 +1,12 @@
 package foretress.visit;
 
+import foretress.vault.SealedJson;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.OptimisticLockException;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,15 +20,22 @@ import java.util.UUID;
 public class Clients {
     private static final int PAGE = 25;
 
+    private final SealedJson sealed;
     private final Clock clock;
 
-    Clients(Clock clock) {
+    Clients(SealedJson sealed, Clock clock) {
+        this.sealed = sealed;
         this.clock = clock;
     }
 
     /** What the desk knows of a new client; birth date, e-mail and phone may be missing. */
     public record Person(String givenName, String familyName, Optional<LocalDate> birthDate, Optional<String> email,
-        Optional<String> phone, String language) {}
+        Optional<String> phone, String language) {
+        static Person of(Client client) {
+            return new Person(client.givenName, client.familyName, client.birthDate(), client.email(), client.phone(),
+                client.language);
+        }
+    }
 
     @Transactional
     public Client add(Person person) {
@@ -37,18 +46,31 @@ public class Clients {
     }
 
     /**
-     * Corrects what is on file; a birth date typed at the desk counts as confirmed.
+     * Corrects what is on file; what stood there before is kept beside it. A birth date typed at the desk counts as confirmed.
      *
      * @throws OptimisticLockException when the client is no longer as the form showed them
      */
     @Transactional
-    public void correct(UUID id, Person person, int version) {
+    public void correct(UUID id, Person person, int version, String actor) {
         Client client = find(id).orElseThrow(() -> new OptimisticLockException("gone: " + id));
         if (client.version != version) {
             throw new OptimisticLockException("changed meanwhile: " + id);
         }
+        Person before = Person.of(client);
+        if (!before.equals(person)) {
+            new ClientBefore(id, actor, clock.instant(), sealed.sealing(id, before)).persist();
+        }
         client.is(person);
         index(client);
+    }
+
+    /** What stood on file until then. @param by who corrected it, a staff id */
+    public record Before(Instant until, String by, Person person) {}
+
+    /** What was corrected, the newest first. */
+    public List<Before> before(UUID id) {
+        return ClientBefore.of(id).stream()
+            .map(one -> new Before(one.untilAt(), one.changedBy(), sealed.open(one, Person.class))).toList();
     }
 
     /** The client gives a number where none is on file; false when there was one already. */

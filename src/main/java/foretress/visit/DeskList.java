@@ -72,7 +72,13 @@ public class DeskList {
 
         /** Whether somebody says it is done by the button; the others are closed by doing them. */
         public boolean isSaidDone() {
-            return kind == Task.Kind.CALL || kind == Task.Kind.SPEAK_AT_ONCE || kind == Task.Kind.ASK_AFTER;
+            return kind == Task.Kind.CALL || kind == Task.Kind.SPEAK_AT_ONCE || kind == Task.Kind.ASK_AFTER
+                || kind == Task.Kind.TAKEN_BACK;
+        }
+
+        /** Whether it is kept by speaking to the client. */
+        public boolean isSpoken() {
+            return kind != Task.Kind.TAKEN_BACK;
         }
 
         public String dial() {

@@ -29,7 +29,11 @@ public class Task extends Stored {
         /** The client gave the birth date: ask and confirm it. */
         CONFIRM_BIRTH_DATE,
         /** The client complained: the owner confirms that the salon has it. */
-        COMPLAINT
+        COMPLAINT,
+        /** The client asks about her data: the owner answers. */
+        REQUEST,
+        /** The client took consent back once the visit was over: everybody who works with her answers knows. */
+        TAKEN_BACK
     }
 
     @ManyToOne(fetch = FetchType.EAGER, optional = false)

@@ -155,6 +155,11 @@ public class Visit extends Stored {
         told = VaultAccess.vault().sealWord(keyOf, place("told"), now.write());
     }
 
+    /** Whether the client took consent back: what was said and made under it serves no other visit. */
+    public static boolean isTakenBack(UUID id) {
+        return Visit.<Visit>findById(id).state == State.WITHDRAWN;
+    }
+
     /** What was answered is signed from this instant on; the step of the visit is the caller's. */
     public void signed(Instant at) {
         answeredAt = at;

@@ -27,7 +27,7 @@ public class Visits {
     /** Tables of what is kept of a visit, and so of its client. */
     private static final List<String> RECORDS =
         List.of("signed_consent", "decision", "closing", "skin_test", "bench_test",
-            "noted", "assessment", "told_reaction", "complaint", "sent_photo");
+            "noted", "assessment", "told_reaction", "complaint", "sent_photo", "withdrawal", "rights_request");
 
     /** Visits with their clients and services in one read, however many there are; and the keys of these, which the session then holds. */
     private static final String WHOLE = "select v, k from Visit v join fetch v.client left join fetch v.services"
@@ -149,6 +149,7 @@ public class Visits {
         }
         String people = "select id from client where id in (:people) or merged_into in (:people)";
         return ids(people + " union select id from visit where client_id in (" + people + ")"
+            + " union select id from client_before where client_id in (" + people + ")"
             + union("select id from %s where client_id in (" + people + ")"), "people", clients);
     }
 

@@ -162,7 +162,8 @@ class OwnLinkTest {
         assertThat(other.text()).as("urgent signs before the birth date").contains("Call 999 at once if")
             .doesNotContain("minutes");
         other.send("main form", BORN);
-        assertThat(other.at()).as("another browser shows a code before it sees anything").isEqualTo("/code");
+        assertThat(other.at()).as("another browser sees what shows nothing, and a code before anything more")
+            .isEqualTo("/answers/after");
         assertThat(tells(other, Map.of("felt", "nose", "began", "while-on")).expect(200).at())
             .as("a reaction waits for no code").isEqualTo("/answers/reaction/told");
         assertThat(other.open("/answers/copy").at()).isEqualTo("/code");
@@ -171,6 +172,10 @@ class OwnLinkTest {
         phone.open("/answers/after").expect(200);
         clock.move(Duration.ofDays(30));
         phone.open("/answers/after").expect(403);
+        new Walker().open(link).expect(200);
+        clock.move(Duration.ofDays(6 * 365 - 112));
+        new Walker().open(link).expect(200);
+        clock.move(Duration.ofDays(60));
         new Walker().open(link).expect(404);
     }
 

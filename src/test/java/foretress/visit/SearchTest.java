@@ -69,7 +69,7 @@ class SearchTest {
         UUID abroad = add("Bo " + mark, "Thorne", "b" + mark + "@post.example", "+44 1632 964518");
         assertThat(QuarkusTransaction.requiringNew().call(() -> every(query))).contains(id, abroad);
         clients.correct(id, new Clients.Person("Ada " + mark, "Thorne", Optional.empty(), Optional.empty(),
-            Optional.of("01632 960 000"), "en"), 0);
+            Optional.of("01632 960 000"), "en"), 0, "server");
         assertThat(QuarkusTransaction.requiringNew().call(() -> every("964518"))).as("not by the number of yesterday")
             .doesNotContain(id).contains(abroad);
     }

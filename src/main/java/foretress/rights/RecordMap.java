@@ -1,0 +1,106 @@
+package foretress.rights;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where the store keeps anything about a person: every table with its path to the person, every column with how it is read, and what
+ * is left out with the reason. It stands in record-map.json; a table or column that is in neither list fails a test.
+ *
+ * @param leftOut reason by table
+ */
+record RecordMap(List<Kept> kept, Map<String, String> leftOut) {
+    private static final String AT = "/foretress/rights/record-map.json";
+
+    RecordMap {
+        kept = List.copyOf(kept);
+    }
+
+    /**
+     * A table with a path to the person.
+     *
+     * @param path an SQL condition; {@code :who} stands for the ids of all records of the person
+     * @param key SQL for the id of the client whose key seals its rows; empty where nothing is sealed
+     */
+    record Kept(String table, Chapter chapter, String path, Optional<String> key, List<Column> columns) {
+        Kept {
+            columns = List.copyOf(columns);
+        }
+
+        /** The column that tells its rows apart. */
+        String id() {
+            return columns.get(0).name();
+        }
+
+        /** The one that is exported as a file of its own. */
+        Optional<Column> file() {
+            return columns.stream().filter(one -> one.form() == Form.FILE).findFirst();
+        }
+    }
+
+    /**
+     * @param detail the media type of a file, blank where the row names it; why it is left out
+     */
+    record Column(String name, Form form, String detail) {
+        boolean exported() {
+            return form != Form.LEFT_OUT;
+        }
+    }
+
+    /** How a column is read, by the words of the map. */
+    enum Form {
+        ID("id"), TEXT("text"), NUMBER("number"), YES_NO("yes-no"), DATE("date"), WALL_TIME("wall-time"),
+        MOMENT("moment"), JSON("sealed json"), WORDS("sealed text"), FILE("sealed file"), LEFT_OUT("left out:");
+
+        private final String said;
+
+        Form(String said) {
+            this.said = said;
+        }
+
+        static Column column(String name, String described) {
+            for (Form form : values()) {
+                if (described.equals(form.said) || described.startsWith(form.said + " ")) {
+                    return new Column(name, form, described.substring(form.said.length()).strip());
+                }
+            }
+            throw new IllegalStateException("the map of records says of %s: %s".formatted(name, described));
+        }
+    }
+
+    Kept of(String table) {
+        return kept.stream().filter(one -> one.table().equals(table)).findFirst().orElseThrow();
+    }
+
+    static RecordMap read() {
+        try (InputStream in = RecordMap.class.getResourceAsStream(AT)) {
+            return of(new ObjectMapper().readTree(in));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static RecordMap of(JsonNode map) {
+        List<Kept> kept = new ArrayList<>();
+        map.get("kept").properties().forEach(one -> kept.add(kept(one.getKey(), one.getValue())));
+        Map<String, String> leftOut = new LinkedHashMap<>();
+        map.get("leftOut").properties().forEach(one -> leftOut.put(one.getKey(), one.getValue().asText()));
+        return new RecordMap(kept, leftOut);
+    }
+
+    private static Kept kept(String table, JsonNode said) {
+        List<Column> columns = new ArrayList<>();
+        said.get("columns").properties()
+            .forEach(one -> columns.add(Form.column(one.getKey(), one.getValue().asText())));
+        return new Kept(table, Chapter.of(said.get("group").asText()), said.get("path").asText(),
+            Optional.ofNullable(said.get("key")).map(JsonNode::asText), columns);
+    }
+}
