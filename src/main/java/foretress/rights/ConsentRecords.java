@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -70,7 +71,7 @@ class ConsentRecords {
         JsonNode last = rows.get(rows.size() - 1);
         boolean held = purpose == ConsentRecord.Purpose.HOLD_ANSWERS;
         var about = new ConsentRecord.About(
-            visit.row().get("id").asText() + "/" + purpose.name().toLowerCase(java.util.Locale.ROOT),
+            visit.row().get("id").asText() + "/" + purpose.name().toLowerCase(Locale.ROOT),
             visit.row().get("client_id").asText(), purpose, last.get("language").asText(),
             last.get(held ? "notice_version" : "text_version").asText(),
             held ? last.get("notice_sha256").asText() : "", visit.services());

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
@@ -83,7 +84,7 @@ class RecordJson {
     }
 
     private static Map<String, String> leftOut(RecordMap map) {
-        Map<String, String> all = new java.util.TreeMap<>(map.leftOut());
+        Map<String, String> all = new TreeMap<>(map.leftOut());
         map.kept().forEach(table -> table.columns().stream().filter(column -> !column.exported())
             .forEach(column -> all.put(table.table() + "." + column.name(), column.detail())));
         return all;

@@ -3,6 +3,7 @@ package foretress.rights;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import foretress.knowledge.Sha256;
 import foretress.visit.Client;
 import foretress.visit.Clients;
@@ -93,7 +94,7 @@ class RecordZip {
         List<JsonNode> written = new ArrayList<>();
         for (RecordMap.Kept table : map.kept()) {
             rows.files(table, who, file -> {
-                var said = JsonNodeFactory.instance.objectNode().put("file", file.at());
+                ObjectNode said = JsonNodeFactory.instance.objectNode().put("file", file.at());
                 if (file.bytes().isPresent()) {
                     byte[] bytes = file.bytes().get();
                     entry(file.at(), bytes, zip);

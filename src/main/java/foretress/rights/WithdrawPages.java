@@ -90,7 +90,7 @@ public class WithdrawPages {
             return Withdrawal.ofVisit(visit.id).map(Withdrawal::takenBackAt);
         }
         Instant now = clock.instant();
-        var confirmed =
+        Confirmed confirmed =
             new Confirmed(speech.say().take_back_title(), says(visit), speech.say().take_back_do());
         new Withdrawal(visit, guest.language(), now, sealed.sealing(visit.client.id, confirmed)).persist();
         notices.takeBack(visit.id, guest.language());

@@ -37,6 +37,7 @@ import java.util.stream.StreamSupport;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterEach;
@@ -139,7 +140,7 @@ class RecordExportTest {
         }
         assertThat(record.toString()).contains("You sent <my> answers on.").doesNotContain("\"unreadable\"");
         JsonNode consent = record.get("kept").get("signed_consent").get(0);
-        try (var pdf = Loader.loadPDF(zip.get(consent.get("pdf").asText()))) {
+        try (PDDocument pdf = Loader.loadPDF(zip.get(consent.get("pdf").asText()))) {
             assertThat(pdf.getNumberOfPages()).isPositive();
         }
         assertThat(record.get("trail")).isNotEmpty();

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -86,7 +89,7 @@ class RecordMapTest {
     void theSchemasInTheDocsAreThoseInTheZip() throws IOException {
         String record = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT)
             .writeValueAsString(RecordSchema.of(MAP)) + "\n";
-        String consent = new String(RecordZip.consentSchema(), java.nio.charset.StandardCharsets.UTF_8);
+        String consent = new String(RecordZip.consentSchema(), StandardCharsets.UTF_8);
         if (Boolean.getBoolean("reference.rewrite")) {
             Files.writeString(DOCS.resolve("record.schema.json"), record);
             Files.writeString(DOCS.resolve("consent-record.schema.json"), consent);
@@ -98,8 +101,8 @@ class RecordMapTest {
     @Test
     @DisplayName("both schemas are schemas themselves, by the published one of draft 2020-12")
     void theSchemasAreSchemas() throws IOException {
-        var schemas = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
-        var draft = schemas.getSchema(com.networknt.schema.SchemaLocation.of(RecordSchema.DRAFT));
+        JsonSchemaFactory schemas = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
+        JsonSchema draft = schemas.getSchema(SchemaLocation.of(RecordSchema.DRAFT));
         assertThat(draft.validate(RecordSchema.of(MAP))).isEmpty();
         assertThat(draft.validate(new ObjectMapper().readTree(RecordZip.consentSchema()))).isEmpty();
     }

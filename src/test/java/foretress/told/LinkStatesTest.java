@@ -195,7 +195,7 @@ class LinkStatesTest {
         assertThat(other.text()).as("what cannot wait first, and nothing of the visit").contains("Call 999 at once if")
             .doesNotContain("called off", "consent", "minutes");
         other.send("main form", BORN);
-        assertThat(other.at()).isEqualTo("/code");
+        assertThat(other.at()).as("what shows nothing that was said").isEqualTo(AFTER);
         for (String kept : List.of("/answers/copy", "/answers/complaint", "/answers/photos")) {
             assertThat(other.open(kept).at()).as(kept).isEqualTo("/code");
         }
