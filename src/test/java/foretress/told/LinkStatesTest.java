@@ -228,6 +228,8 @@ class LinkStatesTest {
         phone.open(AFTER).expect(200);
         clock.move(Duration.ofDays(10));
         phone.open(AFTER).expect(403);
+        new Walker().open(link).expect(200);
+        clock.move(Duration.ofDays(7 * 365));
         new Walker().open(link).expect(404);
     }
 
