@@ -1,5 +1,6 @@
 package foretress.start;
 
+import foretress.running.OwnerOnly;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.UUID;
-import org.eclipse.microprofile.config.ConfigProvider;
+import java.util.function.Supplier;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.migration.Context;
 import org.flywaydb.core.api.migration.JavaMigration;
@@ -64,6 +64,12 @@ public class Coding implements JavaMigration {
     }
 
     private final Map<UUID, DataKey> keys = new HashMap<>();
+    private final Supplier<String> masterKey;
+
+    /** @param masterKey base64 */
+    public Coding(Supplier<String> masterKey) {
+        this.masterKey = masterKey;
+    }
 
     @Override
     public MigrationVersion getVersion() {
@@ -88,7 +94,7 @@ public class Coding implements JavaMigration {
     @Override
     public void migrate(Context context) throws Exception {
         Connection store = context.getConnection();
-        var master = new MasterKey(ConfigProvider.getConfig().getValue("foretress.master-key", String.class));
+        var master = new MasterKey(masterKey.get());
         tasksOpen(store, master);
         pages(store, master);
         told(store, master);

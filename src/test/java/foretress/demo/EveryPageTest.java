@@ -48,7 +48,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The demo salon's real pages, found by following links and filling in forms, never listed by hand. */
 @QuarkusTest
 @TestProfile(EveryPageTest.TheDemo.class)
-class EveryPageTest {
+public class EveryPageTest {
     /** The demo on a database of its own. */
     public static class TheDemo implements QuarkusTestProfile {
         @Override

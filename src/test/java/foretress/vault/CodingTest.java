@@ -47,7 +47,7 @@ class CodingTest {
     private FluentConfiguration flyway() {
         return Flyway.configure(Thread.currentThread().getContextClassLoader()).dataSource(store).schemas(schema)
             .defaultSchema(schema)
-            .locations("filesystem:src/main/resources/db/migration").javaMigrations(new Coding());
+            .locations("filesystem:src/main/resources/db/migration").javaMigrations(new Coding(() -> masterKey));
     }
 
     @BeforeEach
