@@ -30,7 +30,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /**
- * The command line in the same jar. No server, no database, no network: it reads files or standard input, computes and prints.
+ * The command line in the same jar. Its own commands need no server, no database, no network: they read files or standard input, compute and print.
  * It ends with 0; with 1 when a case does not come out as it says; with 2 when something cannot be read.
  */
 @CommandLine.Command(name = "foretress", description = "Without a command the server starts.",
@@ -57,15 +57,15 @@ public final class Command {
     }
 
     /**
-     * @param more commands of rooms above this one
+     * @param more commands of other rooms
      * @return the status to end with
      */
-    public static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err, List<Object> more) {
+    public static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err, List<?> more) {
         return run(arguments, in, out, err, () -> new Operations(Knowledge.load()), more);
     }
 
     static int run(String[] arguments, InputStream in, PrintStream out, PrintStream err,
-        Supplier<Operations> operations, List<Object> more) {
+        Supplier<Operations> operations, List<?> more) {
         var line = new CommandLine(new Command(new Inputs(in), out, err, once(operations)));
         more.forEach(line::addSubcommand);
         line.setOut(new java.io.PrintWriter(out, true)).setErr(new java.io.PrintWriter(err, true))

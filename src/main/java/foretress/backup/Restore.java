@@ -12,24 +12,31 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Base64;
 import java.util.Map;
+import java.util.Optional;
 import javax.sql.DataSource;
 
 /** Fills an empty store from a backup, or from another store, and believes nothing before it is checked. */
 public final class Restore {
-    /** @param papers how many signed papers were opened and found to be the very bytes that were signed */
-    public record Restored(Counted counted, long entries, int papers, Severed severed) {}
+    /** @param fingerprint of the keys, as the store says which it was made with; blank where none was said */
+    public record Keys(String master, String fingerprint) {}
+
+    /** What came, and what the checks found; a chain that was broken before the backup is broken after it. */
+    public record Restored(Counted counted, Ledger.Checked chain, Papers.Checked papers, Severed severed) {
+        public boolean sound() {
+            return chain.firstBroken().isEmpty() && papers.altered().isEmpty();
+        }
+    }
 
     private final DataSource empty;
-    private final String masterKey;
+    private final Keys keys;
     private final Instant now;
 
     /**
      * @param empty no table in it yet
-     * @param masterKey base64; the one the store was made with
      */
-    public Restore(DataSource empty, String masterKey, Instant now) {
+    public Restore(DataSource empty, Keys keys, Instant now) {
         this.empty = empty;
-        this.masterKey = masterKey;
+        this.keys = keys;
         this.now = now;
     }
 
@@ -68,33 +75,53 @@ public final class Restore {
         }
     }
 
-    private Restored checked(Counted counted, Severed severed)
-        throws IOException, SQLException, GeneralSecurityException {
+    private Restored checked(Counted counted, Severed severed) throws SQLException, GeneralSecurityException {
         try (Connection connection = empty.getConnection()) {
-            Ledger.Checked chain = StoredChain.check(connection);
-            if (chain.firstBroken().isPresent()) {
-                throw new IOException("the audit chain is broken at entry " + chain.firstBroken().get());
-            }
-            return new Restored(counted, chain.entries(), Papers.check(connection, masterKey), severed);
+            return new Restored(counted, StoredChain.check(connection), Papers.check(connection, keys.master()),
+                severed);
         }
     }
 
-    /** The rows in one transaction, counted and hashed anew before it ends; then the tables are brought to this program's version. */
+    /** The rows in one transaction, counted and hashed anew; then the tables are brought to this program's version. What fails leaves nothing. */
     private Counted fill(From from) throws IOException, SQLException {
-        var schema = new Schema(empty, masterKey);
-        Counted counted;
+        var schema = new Schema(empty, keys.master());
         try (Connection connection = empty.getConnection()) {
             if (!Catalogue.isEmpty(connection)) {
                 throw new IOException("the place to restore into is not empty");
             }
-            connection.setAutoCommit(false);
-            counted = from.into(new Loading(connection, schema));
-            connection.commit();
-            connection.setAutoCommit(true);
-            expectSame(counted, Snapshot.count(connection, counted.takenAt()));
         }
-        schema.bringToToday();
-        return counted;
+        try {
+            Counted counted = load(from, schema);
+            schema.bringToToday();
+            return counted;
+        } catch (IOException | SQLException | RuntimeException e) {
+            schema.clean();
+            throw e;
+        }
+    }
+
+    private Counted load(From from, Schema schema) throws IOException, SQLException {
+        try (Connection connection = empty.getConnection()) {
+            connection.setAutoCommit(false);
+            try {
+                Counted counted = from.into(new Loading(connection, schema));
+                expectKeys(Marks.get(connection, "keys"));
+                connection.commit();
+                connection.setAutoCommit(true);
+                expectSame(counted, Snapshot.count(connection, counted.takenAt()));
+                return counted;
+            } catch (IOException | SQLException | RuntimeException e) {
+                connection.rollback();
+                throw e;
+            }
+        }
+    }
+
+    private void expectKeys(Optional<String> made) throws IOException {
+        if (made.isPresent() && !keys.fingerprint().isEmpty() && !made.get().equals(keys.fingerprint())) {
+            throw new IOException(
+                "the keys are not the ones this salon was made with: put its master.key and ledger.key there");
+        }
     }
 
     private static void expectSame(Counted meant, Counted found) throws IOException {

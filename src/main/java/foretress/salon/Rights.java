@@ -40,6 +40,9 @@ public final class Rights {
         staff("GET /programs/openapi", OWNER),
         staff("POST /programs/{id}/revoke", OWNER),
 
+        // backup
+        staff("POST /owner/backup", OWNER),
+
         // card
         staff("GET /clients/{id}/card", STYLIST, OWNER),
         staff("GET /clients/{id}/card/paper", STYLIST, OWNER),

@@ -5,10 +5,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Base64;
+import java.util.stream.Stream;
+import javax.sql.DataSource;
+import org.h2.jdbcx.JdbcDataSource;
 
 /** One encrypted file in the data folder. Beside it lies a fingerprint of its key, to tell a wrong key from a damaged file. */
 record H2Store(Settings settings, KeyFolder keys) implements Store {
@@ -43,7 +47,11 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
     }
 
     private String url() {
-        return "jdbc:h2:file:" + folder().resolve("foretress")
+        return url(folder());
+    }
+
+    private static String url(Path folder) {
+        return "jdbc:h2:file:" + folder.resolve("foretress")
             + ";CIPHER=AES;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;LOCK_TIMEOUT=10000;TRACE_LEVEL_FILE=0";
     }
 
@@ -92,6 +100,38 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
             return Files.readString(fingerprint(), StandardCharsets.US_ASCII).strip();
         } catch (IOException e) {
             return "";
+        }
+    }
+
+    /** A file that is filled out of the way, where no server finds it half; {@link #settle} puts it in its place. */
+    DataSource apart() throws StartRefused {
+        var source = new JdbcDataSource();
+        source.setURL(url(aside()));
+        source.setUser(USER);
+        source.setPassword(password(keys.read(Key.DATABASE)));
+        return source;
+    }
+
+    private Path aside() {
+        return folder().resolve("restoring");
+    }
+
+    void settle() throws IOException, StartRefused {
+        begin();
+        Files.move(aside().resolve("foretress.mv.db"), file(), StandardCopyOption.ATOMIC_MOVE);
+        OwnerOnly.close(file());
+        OwnerOnly.settle(folder());
+    }
+
+    /** Takes away what was filled apart, be it of this try or of one that was killed. */
+    void clear() throws IOException {
+        if (Files.exists(aside())) {
+            try (Stream<Path> files = Files.list(aside())) {
+                for (Path file : files.toList()) {
+                    Files.delete(file);
+                }
+            }
+            Files.delete(aside());
         }
     }
 

@@ -11,7 +11,9 @@ enum Key {
     /** Encrypts the staff's session cookies. Lost, everybody signs in again and no more. */
     SESSION("session.key", false),
     /** Opens the salon's sealing key in the database. Lost, a new sealing key is made; papers sealed before still verify. */
-    SEAL("seal.key", false);
+    SEAL("seal.key", false),
+    /** Opens backups, and nothing else. Lost, those of before are of no use; the next ones have another. */
+    BACKUP("backup.key", false);
 
     static final int BYTES = 32;
 

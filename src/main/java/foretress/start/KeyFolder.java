@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The folder with the keys, which should lie elsewhere than the database they open. */
 record KeyFolder(Path folder) {
@@ -80,6 +82,23 @@ record KeyFolder(Path folder) {
         } catch (IOException e) {
             throw new StartRefused(StartRefused.Reason.FOLDER,
                 "The key %s cannot be read by the user who starts the server: %s.", file(key), e.getMessage());
+        }
+    }
+
+    /** Of the keys that a database belongs to. */
+    String fingerprint() throws StartRefused {
+        return KeyFingerprint.of(read(Key.MASTER)) + "-" + KeyFingerprint.of(read(Key.LEDGER));
+    }
+
+    /** @throws StartRefused naming what a restore needs, and what of it is not there */
+    void needForRestore() throws StartRefused {
+        List<Key> missing =
+            Stream.of(Key.MASTER, Key.LEDGER, Key.BACKUP).filter(key -> Files.notExists(file(key))).toList();
+        if (!missing.isEmpty()) {
+            throw new StartRefused(StartRefused.Reason.KEY_MISSING,
+                "A restore needs three keys of the salon in %s: master.key, ledger.key and backup.key. Not there: %s. "
+                    + "Copy them from where you keep them; new ones would open nothing.",
+                folder, missing.stream().map(key -> key.file).collect(Collectors.joining(", ")));
         }
     }
 

@@ -4,6 +4,8 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
 
 /** A PostgreSQL server, named by the usual settings of the datasource. */
 record PostgresStore(Settings settings) implements Store {
@@ -30,6 +32,11 @@ record PostgresStore(Settings settings) implements Store {
         } catch (SQLException e) {
             throw unreachable(e);
         }
+    }
+
+    DataSource source() throws StartRefused {
+        return Flyway.configure().dataSource(url(), settings.get("quarkus.datasource.username").orElse(""),
+            settings.get("quarkus.datasource.password").orElse("")).getDataSource();
     }
 
     private String url() throws StartRefused {

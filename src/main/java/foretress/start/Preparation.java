@@ -122,6 +122,8 @@ class Preparation {
         properties.set("foretress.ledger-key", base64(keys.read(Key.LEDGER)));
         properties.set("foretress.session-key", base64(keys.read(Key.SESSION)));
         properties.set("foretress.seal-key", base64(keys.read(Key.SEAL)));
+        properties.set("foretress.backup-key", base64(keys.read(Key.BACKUP)));
+        properties.set("foretress.backups", settings.backups().toString());
         address.tell(properties);
     }
 
@@ -130,10 +132,10 @@ class Preparation {
     }
 
     private String fingerprint() throws StartRefused {
-        return KeyFingerprint.of(keys.read(Key.MASTER)) + "-" + KeyFingerprint.of(keys.read(Key.LEDGER));
+        return keys.fingerprint();
     }
 
-    private static String base64(byte[] key) {
+    static String base64(byte[] key) {
         return Base64.getEncoder().encodeToString(key);
     }
 

@@ -1,5 +1,6 @@
 package foretress.start;
 
+import foretress.backup.BackupShelf;
 import io.smallrye.config.SmallRyeConfig;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -17,6 +18,11 @@ class Settings {
     static Settings ofThisProcess() throws StartRefused {
         SmallRyeConfig settings = Built.settings();
         return new Settings(name -> settings.getOptionalValue(name, String.class).orElse(null));
+    }
+
+    /** The same with another data folder; its keys lie in it unless a folder of keys is named. */
+    Settings inFolder(Path data) {
+        return new Settings(name -> name.equals("foretress.data") ? data.toString() : source.apply(name));
     }
 
     Optional<String> get(String name) {
@@ -48,6 +54,15 @@ class Settings {
 
     Path keys() {
         return get("foretress.keys").map(Path::of).orElse(data().resolve("keys")).toAbsolutePath().normalize();
+    }
+
+    /** Best on another device than the data. */
+    Path backups() {
+        return get("foretress.backups").map(Path::of).orElse(data().resolve("backups")).toAbsolutePath().normalize();
+    }
+
+    BackupShelf shelf() throws StartRefused {
+        return new BackupShelf(backups(), number("foretress.backups-kept", 14));
     }
 
     String host() {

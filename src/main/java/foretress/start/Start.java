@@ -8,6 +8,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jboss.logging.Logger;
@@ -48,8 +49,9 @@ public class Start {
     private static int command(String... arguments) {
         var out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         var err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        return Command.run(arguments, System.in, out, err,
-            List.of(new VerifyTrail(() -> Store.of(Settings.ofThisProcess()).openExisting(), out, err)));
+        var commands = new ArrayList<Object>(StoreCommand.all(out, err));
+        commands.add(new VerifyTrail(() -> Store.of(Settings.ofThisProcess()).openExisting(), out, err));
+        return Command.run(arguments, System.in, out, err, commands);
     }
 
     /** The framework itself does not know yet that this is development mode; who reloads its classes is known already. */

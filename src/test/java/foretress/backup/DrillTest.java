@@ -67,7 +67,7 @@ class DrillTest {
     }
 
     private Restore into(DataSource empty) {
-        return new Restore(empty, masterKey, NOW);
+        return new Restore(empty, new Restore.Keys(masterKey, "right"), NOW);
     }
 
     private static List<List<String>> rows(DataSource store, String sql) throws SQLException {
@@ -108,8 +108,9 @@ class DrillTest {
         DataSource empty = emptyH2();
         Restore.Restored restored = into(empty).from(file, KEY);
         assertThat(rows(empty, PAPERS)).isNotEmpty().isEqualTo(rows(store, PAPERS));
-        assertThat(restored.papers()).isEqualTo(rows(store, PAPERS).size());
-        assertThat(restored.entries()).isEqualTo(Long.parseLong(one(empty, "select number from ledger_head")))
+        assertThat(restored.sound()).isTrue();
+        assertThat(restored.papers().opened()).isEqualTo(rows(store, PAPERS).size());
+        assertThat(restored.chain().entries()).isEqualTo(Long.parseLong(one(empty, "select number from ledger_head")))
             .isPositive().isLessThanOrEqualTo(ledger.check().entries());
         assertThat(rows(empty, "select login, password_hash from staff order by login"))
             .isEqualTo(rows(store, "select login, password_hash from staff order by login"));
@@ -135,7 +136,7 @@ class DrillTest {
             DataSource moved = postgres.getPostgresDatabase();
             try (Connection old = store.getConnection()) {
                 Restore.Restored came = into(moved).move(old, folder);
-                assertThat(came.papers()).isPositive();
+                assertThat(came.papers().opened()).isPositive();
             }
             assertThat(rows(moved, PAPERS)).isEqualTo(rows(store, PAPERS));
             assertThat(one(moved, "select count(*) from invitation where revoked_at is null"))
@@ -187,6 +188,32 @@ class DrillTest {
             .hasMessageContaining("not empty");
         assertThat(rows(taken, "select table_name from information_schema.tables where table_schema = 'PUBLIC'"))
             .containsExactly(List.of("RECIPES"));
+    }
+
+    @Test
+    void keysOfAnotherSalonAreToldAtOnceAndThePlaceIsEmptyAgain() throws Exception {
+        DataSource old = emptyH2();
+        new Schema(old, masterKey).make("20261130.2300");
+        try (Connection connection = old.getConnection()) {
+            Marks.put(connection, "keys", "others");
+            BackupFile.write(folder.resolve("others.backup"), KEY, connection, 0);
+        }
+        DataSource empty = emptyH2();
+        assertThatThrownBy(() -> into(empty).from(folder.resolve("others.backup"), KEY))
+            .hasMessageContaining("not the ones this salon was made with");
+        assertThat(rows(empty, "select table_name from information_schema.tables where table_schema = 'PUBLIC'"))
+            .isEmpty();
+    }
+
+    @Test
+    void aPaperChangedOutsideTheProgramIsNamed() throws Exception {
+        DataSource empty = emptyH2();
+        into(empty).from(backup(), KEY);
+        String id = rows(empty, PAPERS).get(0).get(0);
+        try (Connection connection = empty.getConnection(); Statement statement = connection.createStatement()) {
+            statement.executeUpdate("update signed_consent set pdf = body where id = '" + id + "'");
+            assertThat(Papers.check(connection, masterKey).altered()).containsExactly(UUID.fromString(id));
+        }
     }
 
     @Test

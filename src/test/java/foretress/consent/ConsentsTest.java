@@ -151,7 +151,7 @@ class ConsentsTest {
             .toArray(String[]::new);
         var said = new ByteArrayOutputStream();
         var out = new PrintStream(said, true, StandardCharsets.UTF_8);
-        assertThat(Command.run(given, InputStream.nullInputStream(), out, out)).isEqualTo(status);
+        assertThat(Command.run(given, InputStream.nullInputStream(), out, out, List.of())).isEqualTo(status);
         return said.toString(StandardCharsets.UTF_8);
     }
 

@@ -59,10 +59,17 @@ public class Launched implements AutoCloseable {
         return in(JAR, folder, environment);
     }
 
-    public static Launched in(Path jar, Path folder, Map<String, String> environment) throws IOException {
+    /** @param words a command and what belongs to it */
+    public static Launched command(Path folder, Map<String, String> environment, String... words) throws IOException {
+        return in(JAR, folder, environment, words);
+    }
+
+    public static Launched in(Path jar, Path folder, Map<String, String> environment, String... words)
+        throws IOException {
         ProcessBuilder builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx300m",
             "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-jar", jar.toString())
             .directory(folder.toFile());
+        builder.command().addAll(List.of(words));
         builder.environment().keySet().removeIf(name -> name.startsWith("QUARKUS_") || name.startsWith("FORETRESS_"));
         builder.environment().remove("JAVA_TOOL_OPTIONS"); // the machine says on standard error that it picked them up
         int port = freePort();
