@@ -46,6 +46,7 @@ public class Backups implements AtStart {
     private final Optional<Path> wanted;
     private final Duration every;
     private volatile boolean failed;
+    private volatile Instant lastTry = Instant.EPOCH;
 
     Backups(DataSource store, Ledger ledger, Clock clock, Clockwork clockwork, ConsoleNotices notices,
         BackupSettings settings) {
@@ -82,7 +83,8 @@ public class Backups implements AtStart {
         });
     }
 
-    @Scheduled(every = "${foretress.backup.every:5s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
+    @Scheduled(every = "${foretress.backup.every:5s}", delayed = "30s",
+        concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
     void onTheDot() {
         clockwork.run(this::takeDue);
     }
@@ -100,8 +102,6 @@ public class Backups implements AtStart {
         boolean old = last.isEmpty() || last.get().plus(every).isBefore(clock.instant());
         return old && (!failed || clock.instant().isAfter(lastTry.plus(Duration.ofHours(1))));
     }
-
-    private volatile Instant lastTry = Instant.EPOCH;
 
     /**
      * Takes one now, beside whatever else goes on.

@@ -3,6 +3,7 @@ package foretress.start;
 import foretress.running.OwnerOnly;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
@@ -32,6 +33,15 @@ record KeyFolder(Path folder) {
             }
         }
         return made;
+    }
+
+    /** @throws FileAlreadyExistsException where there is one */
+    void putMaster(byte[] bytes) throws IOException {
+        OwnerOnly.folder(folder);
+        if (Files.exists(file(Key.MASTER))) {
+            throw new FileAlreadyExistsException(file(Key.MASTER) + " is there already and was left as it is");
+        }
+        OwnerOnly.write(file(Key.MASTER), Base64.getEncoder().encodeToString(bytes) + "\n");
     }
 
     /** For a key that may be made afresh at any time. */

@@ -28,7 +28,8 @@ abstract class StoreCommand implements Callable<Integer> {
     }
 
     static List<StoreCommand> all(PrintStream out, PrintStream err) {
-        return List.of(new BackupCommand(out, err), new RestoreCommand(out, err), new MoveCommand(out, err));
+        return List.of(new BackupCommand(out, err), new RestoreCommand(out, err), new MoveCommand(out, err),
+            new SharesCommand(out, err));
     }
 
     abstract int run(Settings settings, KeyFolder keys)
