@@ -32,14 +32,14 @@ public final class BackupFile {
      *
      * @return what it holds
      */
-    public static Counted write(Path file, BackupKey key, Connection connection, long now)
+    public static StoreCount write(Path file, BackupKey key, Connection connection, long now)
         throws IOException, SQLException {
         OwnerOnly.folder(file.toAbsolutePath().getParent());
         Path half = Files.createTempFile(file.toAbsolutePath().getParent(), file.getFileName().toString(), ".half");
         try {
             OwnerOnly.close(half);
-            Counted written = writeHalf(half, key, connection, now);
-            if (!written.equals(read(half, key, new Reading.To() {}))) {
+            StoreCount written = writeHalf(half, key, connection, now);
+            if (!written.equals(read(half, key, new BackupReading.To() {}))) {
                 throw new IOException("the backup does not read back as it was written");
             }
             Files.move(half, file, StandardCopyOption.ATOMIC_MOVE);
@@ -50,14 +50,14 @@ public final class BackupFile {
         }
     }
 
-    private static Counted writeHalf(Path half, BackupKey key, Connection connection, long now)
+    private static StoreCount writeHalf(Path half, BackupKey key, Connection connection, long now)
         throws IOException, SQLException {
         String line = BEGINS + key.name() + "\n";
         try (FileChannel channel = FileChannel.open(half, StandardOpenOption.WRITE)) {
             OutputStream plain = new BufferedOutputStream(Channels.newOutputStream(channel), BUFFER);
             plain.write(ascii(line));
             var closing = new Kept(plain);
-            Counted written;
+            StoreCount written;
             try (OutputStream sealed = key.aead().newEncryptingStream(closing, ascii(line));
                 OutputStream small = new GZIPOutputStream(new BufferedOutputStream(sealed, BUFFER), BUFFER)) {
                 written = Snapshot.write(connection, now, small);
@@ -88,11 +88,11 @@ public final class BackupFile {
     }
 
     /** Reads it to its end and checks every count and sum. @throws IOException with a sentence, when it is not whole or this is not its key */
-    public static Counted verify(Path file, BackupKey key) throws IOException, SQLException {
-        return read(file, key, new Reading.To() {});
+    public static StoreCount verify(Path file, BackupKey key) throws IOException, SQLException {
+        return read(file, key, new BackupReading.To() {});
     }
 
-    static Counted read(Path file, BackupKey key, Reading.To to) throws IOException, SQLException {
+    static StoreCount read(Path file, BackupKey key, BackupReading.To to) throws IOException, SQLException {
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file), BUFFER)) {
             String line = new String(in.readNBytes(LINE), StandardCharsets.US_ASCII);
             if (!line.startsWith(BEGINS)) {
@@ -103,7 +103,7 @@ public final class BackupFile {
                     line.substring(BEGINS.length()).strip(), key.name()));
             }
             try (InputStream open = new GZIPInputStream(key.aead().newDecryptingStream(in, ascii(line)), BUFFER)) {
-                return Reading.read(open, to);
+                return BackupReading.read(open, to);
             }
         } catch (GeneralSecurityException e) {
             throw new IOException("%s does not open".formatted(file), e);

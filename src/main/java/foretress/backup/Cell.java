@@ -26,7 +26,7 @@ enum Cell {
 
         @Override
         void put(DataOutputStream out, Object value) throws IOException {
-            var id = (UUID) value;
+            UUID id = (UUID) value;
             out.writeLong(id.getMostSignificantBits());
             out.writeLong(id.getLeastSignificantBits());
         }
@@ -130,7 +130,7 @@ enum Cell {
 
         @Override
         void put(DataOutputStream out, Object value) throws IOException {
-            var time = (LocalDateTime) value;
+            LocalDateTime time = (LocalDateTime) value;
             out.writeLong(time.toEpochSecond(ZoneOffset.UTC));
             out.writeInt(time.getNano());
         }

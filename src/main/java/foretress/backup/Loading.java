@@ -13,7 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Fills an empty store: first its tables, as they were at that version, then their rows, in one transaction. */
-final class Loading implements Reading.To {
+final class Loading implements BackupReading.To {
     private static final int AT_ONCE = 200;
 
     /** A row that points into its own table: told once all rows are there. */

@@ -21,7 +21,7 @@ public final class Restore {
     public record Keys(String master, String fingerprint) {}
 
     /** What came, and what the checks found; a chain that was broken before the backup is broken after it. */
-    public record Restored(Counted counted, Ledger.Checked chain, Papers.Checked papers, Severed severed) {
+    public record Restored(StoreCount counted, Ledger.Checked chain, Papers.Checked papers, Severed severed) {
         public boolean sound() {
             return chain.firstBroken().isEmpty() && papers.altered().isEmpty();
         }
@@ -42,7 +42,7 @@ public final class Restore {
 
     /** Where the rows come from. */
     private interface From {
-        Counted into(Reading.To to) throws IOException, SQLException;
+        StoreCount into(BackupReading.To to) throws IOException, SQLException;
     }
 
     /**
@@ -51,7 +51,7 @@ public final class Restore {
      * @throws IOException with a sentence, when the backup is not whole or does not come out as it was counted
      */
     public Restored from(Path backup, BackupKey key) throws IOException, SQLException, GeneralSecurityException {
-        Counted counted = fill(to -> BackupFile.read(backup, key, to));
+        StoreCount counted = fill(to -> BackupFile.read(backup, key, to));
         Severed severed = Severed.all(empty, now);
         return checked(counted, severed);
     }
@@ -75,7 +75,7 @@ public final class Restore {
         }
     }
 
-    private Restored checked(Counted counted, Severed severed) throws SQLException, GeneralSecurityException {
+    private Restored checked(StoreCount counted, Severed severed) throws SQLException, GeneralSecurityException {
         try (Connection connection = empty.getConnection()) {
             return new Restored(counted, StoredChain.check(connection), Papers.check(connection, keys.master()),
                 severed);
@@ -83,7 +83,7 @@ public final class Restore {
     }
 
     /** The rows in one transaction, counted and hashed anew; then the tables are brought to this program's version. What fails leaves nothing. */
-    private Counted fill(From from) throws IOException, SQLException {
+    private StoreCount fill(From from) throws IOException, SQLException {
         var schema = new Schema(empty, keys.master());
         try (Connection connection = empty.getConnection()) {
             if (!Catalogue.isEmpty(connection)) {
@@ -91,7 +91,7 @@ public final class Restore {
             }
         }
         try {
-            Counted counted = load(from, schema);
+            StoreCount counted = load(from, schema);
             schema.bringToToday();
             return counted;
         } catch (IOException | SQLException | RuntimeException e) {
@@ -100,11 +100,11 @@ public final class Restore {
         }
     }
 
-    private Counted load(From from, Schema schema) throws IOException, SQLException {
+    private StoreCount load(From from, Schema schema) throws IOException, SQLException {
         try (Connection connection = empty.getConnection()) {
             connection.setAutoCommit(false);
             try {
-                Counted counted = from.into(new Loading(connection, schema));
+                StoreCount counted = from.into(new Loading(connection, schema));
                 expectKeys(Marks.get(connection, "keys"));
                 connection.commit();
                 connection.setAutoCommit(true);
@@ -124,7 +124,7 @@ public final class Restore {
         }
     }
 
-    private static void expectSame(Counted meant, Counted found) throws IOException {
+    private static void expectSame(StoreCount meant, StoreCount found) throws IOException {
         Map<String, String> unlike = meant.unlike(found);
         if (!unlike.isEmpty()) {
             throw new IOException("these tables did not come out as they were: " + unlike);

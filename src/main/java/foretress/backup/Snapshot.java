@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** Writes all tables as they stood at one moment, while others go on writing; {@link Reading} reads it. Nothing is held whole. */
+/** Writes all tables as they stood at one moment, while others go on writing; {@link BackupReading} reads it. Nothing is held whole. */
 final class Snapshot {
     static final String MARK = "foretress store";
     static final int FORMAT = 1;
@@ -31,12 +31,12 @@ final class Snapshot {
     private Snapshot() {}
 
     /** Counts and hashes what the store holds, and keeps nothing. */
-    static Counted count(Connection connection, long now) throws SQLException, IOException {
+    static StoreCount count(Connection connection, long now) throws SQLException, IOException {
         return write(connection, now, OutputStream.nullOutputStream());
     }
 
     /** @param connection outside a transaction; left as it was */
-    static Counted write(Connection connection, long now, OutputStream to) throws SQLException, IOException {
+    static StoreCount write(Connection connection, long now, OutputStream to) throws SQLException, IOException {
         boolean commits = connection.getAutoCommit();
         int isolation = connection.getTransactionIsolation();
         boolean h2 = connection.getMetaData().getDatabaseProductName().equals("H2");
@@ -51,7 +51,8 @@ final class Snapshot {
         }
     }
 
-    private static Counted all(Connection connection, long now, DataOutputStream out) throws SQLException, IOException {
+    private static StoreCount all(Connection connection, long now, DataOutputStream out)
+        throws SQLException, IOException {
         String version = Schema.version(connection);
         out.writeUTF(MARK);
         out.writeInt(FORMAT);
@@ -65,7 +66,7 @@ final class Snapshot {
         out.writeBoolean(false);
         out.writeInt(tables.size());
         out.flush();
-        return new Counted(version, now, new TreeMap<>(tables));
+        return new StoreCount(version, now, new TreeMap<>(tables));
     }
 
     private static Sum.Of table(Connection connection, Catalogue.Table table, DataOutputStream out)

@@ -4,7 +4,7 @@ import foretress.backup.BackupFile;
 import foretress.backup.BackupKey;
 import foretress.backup.BackupShelf;
 import foretress.backup.BackupWish;
-import foretress.backup.Counted;
+import foretress.backup.StoreCount;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
@@ -40,7 +40,7 @@ final class BackupCommand extends StoreCommand {
             keys.makeReplaceable();
             BackupShelf shelf = settings.shelf();
             Path file = shelf.place(clock.instant());
-            Counted counted = BackupFile.write(file, key(keys), connection, clock.millis());
+            StoreCount counted = BackupFile.write(file, key(keys), connection, clock.millis());
             shelf.prune();
             return told(file, counted);
         } catch (StartRefused refused) {
@@ -66,7 +66,7 @@ final class BackupCommand extends StoreCommand {
         return new BackupKey(Preparation.base64(keys.read(Key.BACKUP)));
     }
 
-    private int told(Path file, Counted counted) {
+    private int told(Path file, StoreCount counted) {
         out.println("%s: %d tables, %d rows, read back to its end".formatted(file, counted.tables().size(),
             counted.rows()));
         return FINE;

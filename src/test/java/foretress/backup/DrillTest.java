@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.h2.jdbcx.JdbcDataSource;
@@ -142,7 +143,7 @@ class DrillTest {
             assertThat(one(moved, "select count(*) from invitation where revoked_at is null"))
                 .isEqualTo(one(store, "select count(*) from invitation where revoked_at is null"));
             Path file = folder.resolve("two.backup");
-            Counted there;
+            StoreCount there;
             try (Connection connection = moved.getConnection()) {
                 there = BackupFile.write(file, KEY, connection, NOW.toEpochMilli());
             }
@@ -150,7 +151,7 @@ class DrillTest {
             assertThat(into(back).from(file, KEY).counted()).isEqualTo(there);
             assertThat(rows(back, PAPERS)).isEqualTo(rows(store, PAPERS));
         }
-        try (var files = Files.list(folder)) {
+        try (Stream<Path> files = Files.list(folder)) {
             assertThat(files.map(file -> file.getFileName().toString())).containsExactly("two.backup");
         }
     }

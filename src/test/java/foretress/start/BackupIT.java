@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,7 @@ class BackupIT {
             assertThat(command(Map.of(), 0, "backup").said("read back to its end")).isPresent();
         }
         Path backup;
-        try (var files = Files.list(folder.resolve("data/backups"))) {
+        try (Stream<Path> files = Files.list(folder.resolve("data/backups"))) {
             backup = files.max(Path::compareTo).orElseThrow();
         }
         Map<String, String> elsewhere = new HashMap<>(Map.of("FORETRESS_DATA", "new"));

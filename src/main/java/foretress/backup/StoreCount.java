@@ -11,8 +11,8 @@ import java.util.TreeMap;
  * @param takenAt milliseconds since 1970
  * @param tables rows and sum of each
  */
-public record Counted(String version, long takenAt, SortedMap<String, Sum.Of> tables) {
-    public Counted {
+public record StoreCount(String version, long takenAt, SortedMap<String, Sum.Of> tables) {
+    public StoreCount {
         tables = new TreeMap<>(tables);
     }
 
@@ -21,7 +21,7 @@ public record Counted(String version, long takenAt, SortedMap<String, Sum.Of> ta
     }
 
     /** Tables that are not the same there, with both sides' rows; empty when nothing differs. */
-    public Map<String, String> unlike(Counted other) {
+    public Map<String, String> unlike(StoreCount other) {
         Map<String, String> unlike = new TreeMap<>();
         Map<String, Sum.Of> all = new TreeMap<>(tables);
         all.putAll(other.tables);

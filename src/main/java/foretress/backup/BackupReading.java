@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Reads what {@link Snapshot} wrote to its very end, and checks every count and sum on the way. */
-final class Reading {
+final class BackupReading {
     /** What is done with it. */
     interface To {
         /** Once, before the first table. */
@@ -28,17 +28,17 @@ final class Reading {
     private final DataInputStream in;
     private final To to;
 
-    private Reading(InputStream in, To to) {
+    private BackupReading(InputStream in, To to) {
         this.in = new DataInputStream(in);
         this.to = to;
     }
 
     /** @throws IOException when it is cut short, or not what was written */
-    static Counted read(InputStream in, To to) throws IOException, SQLException {
-        return new Reading(in, to).all();
+    static StoreCount read(InputStream in, To to) throws IOException, SQLException {
+        return new BackupReading(in, to).all();
     }
 
-    private Counted all() throws IOException, SQLException {
+    private StoreCount all() throws IOException, SQLException {
         expect(in.readUTF().equals(Snapshot.MARK), "this is no store");
         int format = in.readInt();
         expect(format == Snapshot.FORMAT, "it is written in format %d, and this program reads %d".formatted(format,
@@ -53,7 +53,7 @@ final class Reading {
         }
         expect(in.readInt() == tables.size(), "tables are missing");
         expect(in.read() == -1, "something stands behind its end");
-        return new Counted(version, takenAt, new TreeMap<>(tables));
+        return new StoreCount(version, takenAt, new TreeMap<>(tables));
     }
 
     private Sum.Of table(String name) throws IOException, SQLException {
