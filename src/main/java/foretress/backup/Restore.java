@@ -1,7 +1,7 @@
 package foretress.backup;
 
-import foretress.ledger.Ledger;
-import foretress.ledger.StoredChain;
+import foretress.ledger.TrailProof;
+import foretress.ledger.TrailVerdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,9 +21,9 @@ public final class Restore {
     public record Keys(String master, String fingerprint) {}
 
     /** What came, and what the checks found; a chain that was broken before the backup is broken after it. */
-    public record Restored(StoreCount counted, Ledger.Checked chain, Papers.Checked papers, Severed severed) {
+    public record Restored(StoreCount counted, TrailVerdict chain, Papers.Checked papers, Severed severed) {
         public boolean sound() {
-            return chain.firstBroken().isEmpty() && papers.altered().isEmpty();
+            return chain.holds() && papers.altered().isEmpty();
         }
     }
 
@@ -77,7 +77,8 @@ public final class Restore {
 
     private Restored checked(StoreCount counted, Severed severed) throws SQLException, GeneralSecurityException {
         try (Connection connection = empty.getConnection()) {
-            return new Restored(counted, StoredChain.check(connection), Papers.check(connection, keys.master()),
+            return new Restored(counted, TrailProof.ofStore(connection, TrailProof.keptIn(connection)),
+                Papers.check(connection, keys.master()),
                 severed);
         }
     }

@@ -102,8 +102,14 @@ public class BenchFacts implements ChairRecord {
     /** A service was done here since, or the client tells of a treatment that was not told of when the test was made. */
     private boolean treatedSince(Visit visit, BenchRecord test, LocalDate started) {
         return visits.of(test.clientId()).stream()
-            .filter(v -> v.state == State.CLOSED && v.startsAt.isAfter(test.begun()))
+            .filter(v -> v.startsAt.isAfter(test.begun()) && mayHaveTakenPlace(v))
             .anyMatch(v -> !knowledge.chemistries().dry(chemistry.of(v))) || toldSince(visit, test, started);
+    }
+
+    /** Consent taken back hides what was done and does not undo it: such a visit in the past counts as one that was. */
+    private boolean mayHaveTakenPlace(Visit visit) {
+        return visit.state == State.CLOSED
+            || visit.state == State.WITHDRAWN && !visit.startsAt.isAfter(clock.instant());
     }
 
     /** As a test keeps it. How many cm it was makes it no other treatment: tests from before that was asked still know it. */

@@ -83,7 +83,7 @@ final class RestoreCommand extends StoreCommand {
                 Instant.ofEpochMilli(restored.counted().takenAt())));
         restored.chain().firstBroken().ifPresentOrElse(
             broken -> err.println("the audit chain is broken at entry %d, as it was in the backup".formatted(broken)),
-            () -> out.println("the audit chain is whole: %d entries".formatted(restored.chain().entries())));
+            () -> out.println("the audit chain is whole: %d entries".formatted(restored.chain().whole())));
         out.println("signed papers opened: %d".formatted(restored.papers().opened()));
         restored.papers().altered()
             .forEach(paper -> err.println("the signed paper %s is not what was signed".formatted(paper)));
