@@ -7,8 +7,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Medicine;
+import foretress.questionnaire.SaidDate.Hemisphere;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -86,6 +89,43 @@ class TestFactsTest {
             .isEqualTo("advised-against");
         assertThat(advised(word("advised-against", 1, false, false), word("with-care", 9, true, false)))
             .isEqualTo("with-care");
+    }
+
+    private static final FactDef LETTER = computed("letter", "letter-or-test", List.of("skin-test"), "letter",
+        "negative", "neither", "positive");
+
+    private static TestFact letter(String outcome, boolean seen, boolean thisProduct) {
+        LocalDate written = LocalDate.of(2026, 5, 1);
+        return new TestFact("dermatologist-letter", outcome, written, seen ? Optional.of(written) : Optional.empty(),
+            true,
+            thisProduct, true, false, false);
+    }
+
+    private static String lettered(int counts, TestFact... made) {
+        Map<String, Integer> figures = new HashMap<>(Told.UK.figures());
+        figures.put("letter-counts", counts);
+        var policy = new Policy("uk", figures, Map.of(), "999", "A4", Hemisphere.NORTH, List.of());
+        return noMedicines().under(policy).tested(made).fact(LETTER, SKIN, STEROID).worstClass();
+    }
+
+    @Test
+    void aLetterCountsOnlyWhenItWasSeenNamesThisProductAndNothingSpeaksAgainstIt() {
+        TestFact good = letter("names-product", true, true);
+        assertThat(lettered(1, good)).isEqualTo("letter");
+        assertThat(lettered(0, good)).as("a policy that takes none").isEqualTo("neither");
+        assertThat(lettered(1, letter("names-product", false, true))).as("told of, not seen").isEqualTo("neither");
+        assertThat(lettered(1, letter("names-product", true, false))).as("another product").isEqualTo("neither");
+        assertThat(lettered(1, letter("names-another", true, true))).as("it names none of ours").isEqualTo("neither");
+        assertThat(lettered(1, good, letter("against", true, true))).as("a second letter says no").isEqualTo("neither");
+        assertThat(lettered(1)).isEqualTo("neither");
+    }
+
+    @Test
+    void aLetterLiftsNoPositiveTestAndANegativeOneNeedsNone() {
+        TestFact good = letter("names-product", true, true);
+        assertThat(lettered(1, good, skin("positive", true, true, true, false, false))).isEqualTo("positive");
+        assertThat(lettered(0, skin("negative", true, true, true, false, false))).isEqualTo("negative");
+        assertThat(lettered(1, good, skin("negative", true, true, true, false, false))).isEqualTo("letter");
     }
 
     /** Each row spoils one thing about a test that would otherwise stand. */
