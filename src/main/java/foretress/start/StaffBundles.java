@@ -2,6 +2,7 @@ package foretress.start;
 
 import foretress.alternative.InsteadWords;
 import foretress.api.ProgramWords;
+import foretress.backup.BackupWords;
 import foretress.bench.BenchWords;
 import foretress.bench.HowWords;
 import foretress.card.CardWords;
@@ -10,6 +11,7 @@ import foretress.decision.DecisionWords;
 import foretress.note.NoteWords;
 import foretress.owner.OwnerWords;
 import foretress.owner.TrailWords;
+import foretress.rights.RequestWords;
 import foretress.salon.SettingsWords;
 import foretress.skintest.SkinWords;
 import foretress.told.ToldWords;
@@ -128,6 +130,18 @@ class StaffBundles {
     @Singleton
     OwnerWords ownerWords() {
         return spoken(OwnerWords.class);
+    }
+
+    @Produces
+    @Singleton
+    BackupWords backupWords() {
+        return spoken(BackupWords.class);
+    }
+
+    @Produces
+    @Singleton
+    RequestWords requestWords() {
+        return spoken(RequestWords.class);
     }
 
     @Produces

@@ -139,7 +139,7 @@ class CardTest {
     }
 
     @Test
-    @DisplayName("issue 11: who reads Spanish finds no English on the card, nor on any page that links lead to from it and from the tabs")
+    @DisplayName("who reads Spanish finds no English on the card, nor on any page that links lead to from it and from the tabs")
     void noEnglishIsLeftForWhoeverReadsSpanish() {
         UUID visit = closed();
         String card = "/clients/" + clientOf(visit) + "/card";

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 class DemoPhotosTest {
     @Test
-    @DisplayName("issue 11: what the demo shows as photos is drawn by it, small, and comes in by the one way for photos; target/demo-photos")
+    @DisplayName("what the demo shows as photos is drawn by it, small, and comes in by the one way for photos; target/demo-photos")
     void theyAreSmallDrawings() throws IOException {
         for (Map.Entry<String, byte[]> one : Map.of("hair", DemoPhotos.hair(), "box", DemoPhotos.box()).entrySet()) {
             byte[] jpeg = PhotoRedrawing.of(one.getValue()).kept().orElseThrow().jpeg();

@@ -210,7 +210,7 @@ class AxeTest {
     }
 
     @Test
-    @DisplayName("issue 11: what is told by a client's own link, before the service and after it")
+    @DisplayName("what is told by a client's own link, before the service and after it")
     void whatIsToldByTheLink() {
         Walker walker = client().all().readBack().sign("Ottilie Brandt").walker();
         walker.open("/answers/complaint").send(Map.of("words", "Nobody told me how long it takes."));
@@ -243,7 +243,7 @@ class AxeTest {
     }
 
     @Test
-    @DisplayName("issue 11: photos are made small on the phone and sent one after another, once although the line broke; the stylist opens them large")
+    @DisplayName("photos are made small on the phone and sent one after another, once although the line broke; the stylist opens them large")
     void photosSentByTheLink() throws IOException {
         Walker walker = client().all().readBack().sign("Ottilie Brandt").walker();
         try (BrowserContext context = as(walker, true); BrowserContext staff = as(salon.as("petra"), false)) {

@@ -74,7 +74,7 @@ class ComplaintLettersTest {
     }
 
     @Test
-    @DisplayName("issue 11: of a complaint the owner hears by mail, once however often it is sent, without a name or a word of what it is about")
+    @DisplayName("of a complaint the owner hears by mail, once however often it is sent, without a name or a word of what it is about")
     void theOwnerHears() {
         Walker phone = knocking.come(visit, Map.of()).walker();
         phone.open("/answers/complaint").send(Map.of("words", "The dye burnt my <scalp>.")).expect(200);
@@ -92,7 +92,7 @@ class ComplaintLettersTest {
     }
 
     @Test
-    @DisplayName("issue 11: the client hears once that it was acknowledged and once that it was answered, however often the owner presses")
+    @DisplayName("the client hears once that it was acknowledged and once that it was answered, however often the owner presses")
     void theClientHears() {
         complain(UUID.randomUUID());
         UUID edda = edda();
@@ -109,7 +109,7 @@ class ComplaintLettersTest {
     }
 
     @Test
-    @DisplayName("issue 11: answered at once it is one mail, not one for each thing it says")
+    @DisplayName("answered at once it is one mail, not one for each thing it says")
     void oneMailAnAct() {
         complain(UUID.randomUUID());
         complaints.answer(complaint(), "We looked.", edda());
@@ -117,7 +117,7 @@ class ComplaintLettersTest {
     }
 
     @Test
-    @DisplayName("issue 11: what was rolled back sends nothing")
+    @DisplayName("what was rolled back sends nothing")
     void nothingOfWhatDidNotHappen() {
         assertThatThrownBy(() -> QuarkusTransaction.requiringNew().run(() -> {
             letters.toOwner(Visit.findById(visit));
@@ -129,7 +129,7 @@ class ComplaintLettersTest {
     }
 
     @Test
-    @DisplayName("issue 11: a client without an address gets no mail, and the answer stands all the same")
+    @DisplayName("a client without an address gets no mail, and the answer stands all the same")
     void withoutAnAddress() {
         visit = make.visit(Optional.of(LocalDate.of(1965, 3, 4)), Optional.empty());
         complain(UUID.randomUUID());
@@ -142,7 +142,7 @@ class ComplaintLettersTest {
     @ParameterizedTest
     @CsvSource({ "es,hay un mensaje", "fr,un message vous attend", "pl,czeka wiadomość", "ar,لدينا رسالة لكم",
         "vi,có tin nhắn" })
-    @DisplayName("issue 11: it is in her language")
+    @DisplayName("it is in her language")
     void inHerLanguage(String tag, String words) {
         QuarkusTransaction.requiringNew().run(() -> Client.<Client>findById(
             Visit.<Visit>findById(visit).client.id).reads(tag));
@@ -153,7 +153,7 @@ class ComplaintLettersTest {
     }
 
     @Test
-    @DisplayName("issue 11: the owner who reads Spanish is written to in Spanish")
+    @DisplayName("the owner who reads Spanish is written to in Spanish")
     void inTheOwnersLanguage() {
         salon.as("edda").open("/password").send("#language", Map.of("language", "es")).expect(200);
         complain(UUID.randomUUID());
@@ -163,7 +163,7 @@ class ComplaintLettersTest {
     }
 
     @Test
-    @DisplayName("issue 11: what waits to be acknowledged stands once on the owner's page, by its name")
+    @DisplayName("what waits to be acknowledged stands once on the owner's page, by its name")
     void onceOnTheOwnersPage() {
         complain(UUID.randomUUID());
         Walker edda = salon.as("edda").open("/owner");

@@ -128,7 +128,7 @@ class LinkStatesTest {
     }
 
     @Test
-    @DisplayName("issue 11: the table leaves no state of a visit out that has a link")
+    @DisplayName("the table leaves no state of a visit out that has a link")
     void noStateIsLeftOut() {
         assertThat(Stream.of(Stands.values()).map(one -> one.state).collect(Collectors.toSet()))
             .isEqualTo(EnumSet.complementOf(EnumSet.of(State.BOOKED)));
@@ -136,7 +136,7 @@ class LinkStatesTest {
 
     @ParameterizedTest
     @EnumSource
-    @DisplayName("issue 11: in every state the link leads to a page, tells how to reach the salon, and to what can be told")
+    @DisplayName("in every state the link leads to a page, tells how to reach the salon, and to what can be told")
     void everyStateHasItsPage(Stands how) {
         Walker phone = stands(how, "en").open(link).expect(200);
         assertThat(phone.at()).startsWith(how.at);
@@ -169,7 +169,7 @@ class LinkStatesTest {
 
     @ParameterizedTest
     @EnumSource
-    @DisplayName("issue 11: a visit that is off says who said so, and takes no answer, no signature, no photo any more")
+    @DisplayName("a visit that is off says who said so, and takes no answer, no signature, no photo any more")
     void nothingNewCanBeAnswered(Stands how) {
         if (!Stands.OFF.contains(how)) {
             return;
@@ -188,7 +188,7 @@ class LinkStatesTest {
 
     @ParameterizedTest
     @EnumSource(names = { "CANCELLED_HALF_ANSWERED", "CANCELLED_SIGNED", "WITHDRAWN", "CLOSED_WITH_NOTHING_DONE" })
-    @DisplayName("issue 11: another browser gives the birth date, and a code before it sees what was signed or written")
+    @DisplayName("another browser gives the birth date, and a code before it sees what was signed or written")
     void anotherBrowser(Stands how) {
         stands(how, "en");
         Walker other = new Walker().open(link).expect(200);
@@ -209,7 +209,7 @@ class LinkStatesTest {
     }
 
     @Test
-    @DisplayName("issue 11: where nothing was answered before it was called off, no browser is asked for a code")
+    @DisplayName("where nothing was answered before it was called off, no browser is asked for a code")
     void nothingToProtect() {
         stands(Stands.CANCELLED_UNANSWERED, "en");
         Walker other = new Walker().open(link).send("main form", BORN);
@@ -218,7 +218,7 @@ class LinkStatesTest {
     }
 
     @Test
-    @DisplayName("issue 11: the link of a visit that is off ends as one of a visit that took place, and a tablet opens nothing")
+    @DisplayName("the link of a visit that is off ends as one of a visit that took place, and a tablet opens nothing")
     void itEnds() {
         Walker tablet = salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=hand-over]", Map.of());
         tablet.send(BORN).expect(200);
@@ -235,7 +235,7 @@ class LinkStatesTest {
 
     @ParameterizedTest
     @ValueSource(strings = { "es", "fr", "pl", "ar", "vi" })
-    @DisplayName("issue 11: it is said in her language, also when a visit is off")
+    @DisplayName("it is said in her language, also when a visit is off")
     void inHerLanguage(String tag) {
         Walker phone = stands(Stands.CANCELLED_UNANSWERED, tag).open(link).expect(200);
         assertThat(phone.page().select("html").attr("lang")).isEqualTo(tag);

@@ -86,7 +86,7 @@ class OwnLinkTest {
     }
 
     @Test
-    @DisplayName("issue 11: a reaction is told by her own link before the service: kept once, the visit stopped, somebody speaks to her, and it weighs at once")
+    @DisplayName("a reaction is told by her own link before the service: kept once, the visit stopped, somebody speaks to her, and it weighs at once")
     void aReactionStopsTheVisit() {
         Walker phone = signed();
         assertThat(phone.page().select("a[href=/answers/reaction]")).as("on the page after signing").hasSize(1);
@@ -118,7 +118,7 @@ class OwnLinkTest {
     }
 
     @Test
-    @DisplayName("issue 11: told of a service that took place, it is a reaction for the next visit, until the owner proves and says that it is none")
+    @DisplayName("told of a service that took place, it is a reaction for the next visit, until the owner proves and says that it is none")
     void aReactionAfterTheServiceWeighsNextTime() {
         Walker phone = signed();
         close(visit);
@@ -146,7 +146,7 @@ class OwnLinkTest {
     }
 
     @Test
-    @DisplayName("issue 11: after the service the link opens what can be told, and nothing that was answered")
+    @DisplayName("after the service the link opens what can be told, and nothing that was answered")
     void theLinkAfterTheService() {
         String link = knocking.link(visit);
         Walker phone = new Walker().open(link).send(BORN);
@@ -180,7 +180,7 @@ class OwnLinkTest {
     }
 
     @Test
-    @DisplayName("issue 11: nothing about health is taken before the notice was agreed to; the urgent signs stand all the same")
+    @DisplayName("nothing about health is taken before the notice was agreed to; the urgent signs stand all the same")
     void noReactionBeforeTheNotice() {
         Walker phone = knocking.come(visit, Map.of()).walker();
         assertThat(phone.open("/answers/reaction").expect(200).text()).contains("Call 999");
@@ -188,7 +188,7 @@ class OwnLinkTest {
     }
 
     @Test
-    @DisplayName("issue 11: at the spot of a skin test it is told on the test's own page")
+    @DisplayName("at the spot of a skin test it is told on the test's own page")
     void atTheSpotOfTheTest() {
         visit = chair.planned(Map.of());
         chair.applied(visit);
@@ -200,7 +200,7 @@ class OwnLinkTest {
     }
 
     @Test
-    @DisplayName("issue 11: a complaint is kept in her words, with the date by which it is acknowledged; the owner acknowledges and answers it, and she reads both")
+    @DisplayName("a complaint is kept in her words, with the date by which it is acknowledged; the owner acknowledges and answers it, and she reads both")
     void aComplaintIsAcknowledgedAndAnswered() {
         Walker phone = signed();
         phone.open(phone.only("a[href=/answers/complaint]").attr("href")).expect(200);
@@ -242,7 +242,7 @@ class OwnLinkTest {
     }
 
     @Test
-    @DisplayName("issue 11: of two complaints the second still waits when the first is acknowledged")
+    @DisplayName("of two complaints the second still waits when the first is acknowledged")
     void twoComplaints() {
         Walker phone = signed();
         phone.open("/answers/complaint").send(Map.of("words", "First."));
@@ -256,7 +256,7 @@ class OwnLinkTest {
     }
 
     @Test
-    @DisplayName("issue 11: what was signed in Spanish is read in English as a copy that says nobody signed it and names what was signed by its hash")
+    @DisplayName("what was signed in Spanish is read in English as a copy that says nobody signed it and names what was signed by its hash")
     void aCopyInTheStaffsLanguage() throws IOException {
         Walker phone = new Walker().open(knocking.link(visit)).send("form.tongues", Map.of("language", "es"))
             .send("form[action$=birth-date]", BORN);
@@ -274,7 +274,7 @@ class OwnLinkTest {
     }
 
     @Test
-    @DisplayName("issue 11: what was signed in English needs no copy in English")
+    @DisplayName("what was signed in English needs no copy in English")
     void noCopyOfWhatStaffRead() {
         signed();
         Walker petra = salon.as("petra").open("/visits/" + visit).expect(200);

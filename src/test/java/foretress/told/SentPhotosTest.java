@@ -111,7 +111,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: a photo is sent without a script, shown small, opens large, comes out without where it was taken, and is kept sealed")
+    @DisplayName("a photo is sent without a script, shown small, opens large, comes out without where it was taken, and is kept sealed")
     void sentAndShown() throws IOException {
         Walker phone = agreed();
         assertThat(phone.text()).contains("Photos, if you like", "the front desk does not", "years after your last");
@@ -132,7 +132,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: the same form twice is one photo; of the hair the next one takes the place of the first; each can be taken back, and is deleted")
+    @DisplayName("the same form twice is one photo; of the hair the next one takes the place of the first; each can be taken back, and is deleted")
     void onceReplacedTakenBack() {
         Walker phone = agreed();
         String submission = phone.only("#of-back [name=submission]").val();
@@ -155,7 +155,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: what was taken back is not stored again by the same form, nor by one that another page still holds; nothing is lost unsaid")
+    @DisplayName("what was taken back is not stored again by the same form, nor by one that another page still holds; nothing is lost unsaid")
     void takenBackItStaysAway() {
         byte[] box = Photos.of("jpeg", 40, 30);
         Walker phone = agreed();
@@ -178,7 +178,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: what is no picture, empty, or one too many is refused with a sentence beside its own field")
+    @DisplayName("what is no picture, empty, or one too many is refused with a sentence beside its own field")
     void whatIsRefused() {
         Walker phone = agreed();
         byte[] pdf = "%PDF-1.4 a letter called a photo".getBytes(StandardCharsets.US_ASCII);
@@ -200,7 +200,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: the stylist and the owner see them, counted and small, and large one at a time, which is noted; nobody else does")
+    @DisplayName("the stylist and the owner see them, counted and small, and large one at a time, which is noted; nobody else does")
     void whoSeesThem() throws IOException {
         Walker phone = agreed();
         sends(phone, "front", Photos.of("jpeg", 900, 600));
@@ -243,7 +243,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: a photo decides nothing: no answer, no finding, no signature changes")
+    @DisplayName("a photo decides nothing: no answer, no finding, no signature changes")
     void nothingIsFoundInAPhoto() {
         Walker phone = signed(BOX_DYE);
         String before = standing();
@@ -262,7 +262,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: whoever told of nothing in the hair reads no word more, and can send photos all the same")
+    @DisplayName("whoever told of nothing in the hair reads no word more, and can send photos all the same")
     void nobodyIsAskedForPhotosWithoutNeed() {
         Walker phone = signed(Map.of());
         assertThat(phone.page().select("a[href=" + AT + "]")).isEmpty();
@@ -271,7 +271,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: nothing is taken before the notice was agreed to, nor on a tablet handed over for something else")
+    @DisplayName("nothing is taken before the notice was agreed to, nor on a tablet handed over for something else")
     void nothingBeforeTheNotice() {
         Walker phone = knocking.come(visit, Map.of()).walker();
         assertThat(phone.open(AT).at()).isEqualTo("/answers/notice");
@@ -285,7 +285,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: the salon's own tablet in the client's hands takes photos, and shows none once it is given back")
+    @DisplayName("the salon's own tablet in the client's hands takes photos, and shows none once it is given back")
     void onTheSalonsTablet() {
         Walker tablet = salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=hand-over]", Map.of());
         Answering.on(tablet.send(BORN), Map.of()).agree().all().readBack().sign("Ottilie Brandt");
@@ -298,7 +298,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: after the service photos can be taken back and no more be sent")
+    @DisplayName("after the service photos can be taken back and no more be sent")
     void afterTheService() {
         Walker phone = signed(BOX_DYE).open(AT);
         sends(phone, "box", Photos.of("jpeg", 40, 30));
@@ -316,7 +316,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: a client who takes consent back takes all photos back with it")
+    @DisplayName("a client who takes consent back takes all photos back with it")
     void withTheConsent() {
         Walker phone = signed(BOX_DYE).open(AT);
         sends(phone, "box", Photos.of("jpeg", 40, 30));
@@ -328,7 +328,7 @@ class SentPhotosTest {
 
     @ParameterizedTest
     @ValueSource(strings = { "es", "fr", "pl", "ar", "vi" })
-    @DisplayName("issue 11: the page speaks the client's language")
+    @DisplayName("the page speaks the client's language")
     void inEveryLanguage(String tag) {
         Walker phone = new Walker().open(knocking.link(visit)).send("form.tongues", Map.of("language", tag))
             .send("form[action$=birth-date]", BORN);
@@ -341,7 +341,7 @@ class SentPhotosTest {
     }
 
     @Test
-    @DisplayName("issue 11: staff who read Spanish read Spanish of them, in what templates say and in what code says")
+    @DisplayName("staff who read Spanish read Spanish of them, in what templates say and in what code says")
     void staffReadTheirOwnLanguage() {
         sends(agreed(), "front", Photos.of("jpeg", 40, 30));
         reads("petra", "es");
