@@ -10,6 +10,7 @@ import foretress.Browser;
 import foretress.Overheard;
 import foretress.Pictures;
 import foretress.consent.Consents;
+import foretress.consent.SealedPapers;
 import foretress.consent.SignedConsent;
 import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Question;
@@ -58,6 +59,7 @@ class WholePathBrowserTest {
     @Inject VisitMaker make;
     @Inject Knocking knocking;
     @Inject Consents consents;
+    @Inject SealedPapers papers;
     @Inject Knowledge knowledge;
     @Inject Intake intake;
     UUID visit;
@@ -109,7 +111,7 @@ class WholePathBrowserTest {
 
     private void sameAsKept(byte[] copy, String markKind) throws IOException {
         SignedConsent kept = consents.latest(visit).orElseThrow();
-        assertThat(copy).isEqualTo(consents.pdf(kept));
+        assertThat(copy).isEqualTo(papers.of(kept));
         assertThat(kept.markKind().code()).isEqualTo(markKind);
         try (PDDocument paper = Loader.loadPDF(copy)) {
             assertThat(new PDFTextStripper().getText(paper)).contains("Ottilie Brandt", "Alder & Wren",
