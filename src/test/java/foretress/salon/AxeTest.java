@@ -64,6 +64,10 @@ class AxeTest {
         Map.entry("GET /answers/after", "looked at below, where the service took place"),
         Map.entry("GET /desk/visits/{id}/paper-form", "a PDF to print"),
         Map.entry("GET /programs/openapi", "a document for programs"),
+        Map.entry("GET /owner/breach.csv", "a table to save"),
+        Map.entry("GET /owner/trail.csv", "a table to save"),
+        Map.entry("GET /owner/trail.json", "a document for programs"),
+        Map.entry("GET /answers/rights/record", "a file, after a one-use code"),
         Map.entry("GET /seal.pem", "certificates for a program that checks papers"),
         Map.entry("GET /visits/{id}/paper", "leads to the visit once the client has answered; it is looked at below"),
         Map.entry("GET /visits/{id}/paper/picture", "the paper as a file"),
@@ -427,9 +431,13 @@ class AxeTest {
 
     @Test
     void theStaffsPages() {
-        client().all().readBack().sign("Ottilie Brandt");
+        client().all().readBack().sign("Ottilie Brandt").walker().open("/answers/rights")
+            .send(Map.of("kind", "access", "words", "All of it, please.")).expect(200);
         UUID ahead = make.visit(LocalDate.of(1965, 3, 4));
-        Walker edda = salon.as("edda");
+        Walker edda = salon.as("edda").open("/requests").expect(200);
+        String request = edda.page().selectFirst("a[href^=/requests/]").attr("href").replaceAll(".*/", "");
+        edda.open("/owner/proof").send("form[action=/owner/proof]", Map.of()).expect(200);
+        String slip = edda.at().replaceAll(".*/", "");
         edda.open("/desk/visits/" + ahead).send("form[action$=/link]", Map.of());
         String key = edda.at().replaceAll(".*/", "");
         UUID tested = chair.planned(Map.of());
@@ -441,6 +449,7 @@ class AxeTest {
                 look(page,
                     route.replace("{id}", route.contains("/skin-test") ? tested.toString() : id(route, ahead))
                         .replace("{key}", key).replace("{test}", test).replace("{tag}", "es")
+                        .replace("{request}", request).replace("{last}", slip)
                         .replace("{kind}", route.contains("/noted/") ? "letter" : "test-cutting"));
             }
         }

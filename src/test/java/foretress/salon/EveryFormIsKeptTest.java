@@ -43,7 +43,7 @@ class EveryFormIsKeptTest {
             Map.entry("{code}", "c".repeat(43)), Map.entry("{key}", uuid()),
             Map.entry("{test}", uuid()), Map.entry("{photo}", uuid()), Map.entry("{note}", uuid()),
             Map.entry("{tag}", "es"), Map.entry("{entry}", uuid()), Map.entry("{complaint}", uuid()),
-            Map.entry("{telling}", uuid()));
+            Map.entry("{telling}", uuid()), Map.entry("{request}", uuid()));
     /** The code itself, and what must not wait for one: it shows nothing of an answer. */
     private static final List<String> NEEDS_NO_CODE = List.of("POST /code", "POST /answers/reaction");
     private static final Map<Role, String> LOGINS =
