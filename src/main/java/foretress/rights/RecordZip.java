@@ -79,6 +79,7 @@ class RecordZip {
         Writer page = new BufferedWriter(new OutputStreamWriter(zip, StandardCharsets.UTF_8));
         overview.write(map, who, new RecordOverview.Person(client.fullName(), language), now, page);
         page.flush();
+        entry("overview.css", resource("overview.css"), zip);
         List<JsonNode> files = files(who, zip);
         zip.putNextEntry(new ZipEntry(RECORD));
         json.write(map, who, now, files, zip);
@@ -122,7 +123,11 @@ class RecordZip {
     }
 
     static byte[] consentSchema() throws IOException {
-        try (InputStream in = RecordZip.class.getResourceAsStream("/foretress/rights/consent-record.schema.json")) {
+        return resource("consent-record.schema.json");
+    }
+
+    private static byte[] resource(String name) throws IOException {
+        try (InputStream in = RecordZip.class.getResourceAsStream("/foretress/rights/" + name)) {
             return in.readAllBytes();
         }
     }

@@ -55,10 +55,6 @@ public interface RequestWords {
     @Message
     String requests_none();
     @Message
-    String taken_back();
-    @Message
-    String taken_back_line(String when);
-    @Message
     String task_known();
     @Message
     String task_request();
