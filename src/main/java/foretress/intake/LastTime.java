@@ -51,8 +51,9 @@ class LastTime {
             return Optional.empty();
         }
         return visits.of(visit.client.id).stream()
-            .filter(v -> v.startsAt.isBefore(visit.startsAt) && v.state != State.WITHDRAWN)
+            .filter(v -> v.startsAt.isBefore(visit.startsAt))
             .filter(v -> !KeptTopic.sent(v.id).isEmpty()).max(Comparator.comparing(v -> v.startsAt))
+            .filter(v -> v.state != State.WITHDRAWN) // older answers than those taken back are out of date, and all is asked anew
             .map(v -> before(visit, v)).filter(before -> !before.said().byQuestion().isEmpty());
     }
 

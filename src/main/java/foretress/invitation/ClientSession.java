@@ -30,6 +30,8 @@ public class ClientSession extends Stored {
     private boolean began;
     /** A code was shown. Whoever was handed the salon's tablet needs none, nor does a browser the client answered from before. */
     @Column(name = "proved_by_code") boolean provedByCode;
+    /** When one was shown here, and nothing else counts as one. */
+    @Column(name = "code_shown_at") Instant codeShownAt;
     @Column(name = "closed_at") private Instant closedAt;
 
     protected ClientSession() {}

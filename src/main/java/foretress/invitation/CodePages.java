@@ -37,8 +37,8 @@ public class CodePages {
     }
 
     @GET
-    public Response ask(@RestQuery Optional<String> said) {
-        if (guest.seesEarlierVisits()) {
+    public Response ask(@RestQuery Optional<String> said, @RestQuery Optional<String> record) {
+        if (codes.shownLately(guest) || guest.seesEarlierVisits() && (record.isEmpty() || guest.isOnHandedTablet())) {
             return on();
         }
         return page(200, said, new Mistakes());
@@ -47,7 +47,7 @@ public class CodePages {
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response prove(MultivaluedMap<String, String> posted) {
-        if (guest.seesEarlierVisits()) {
+        if (codes.shownLately(guest) || guest.isOnHandedTablet()) {
             return on(); // the code was right, and the answer that said so was lost on its way
         }
         slowDown();

@@ -16,6 +16,9 @@ public class Codes {
     private static final int MAILED_AT_MOST = 5;
     private static final Duration WHILE = Duration.ofHours(6);
 
+    /** How long after a code everything about a client may be fetched. */
+    static final Duration FRESH = Duration.ofMinutes(30);
+
     private final Clock clock;
     private final Ledger ledger;
 
@@ -60,10 +63,16 @@ public class Codes {
         boolean right = code.filter(c -> tryOn(c) && c.codeHash.equals(DoorCode.hash(c.id, digits(typed)))
             && DoorCode.update("usedAt = ?1 where id = ?2 and usedAt is null", now, c.id) == 1).isPresent();
         if (right) {
-            ClientSession.update("provedByCode = true where id = ?1", doorId);
+            ClientSession.update("provedByCode = true, codeShownAt = ?1 where id = ?2", now, doorId);
         }
         ledger.note("client", right ? "code accepted" : "code refused", visitId.toString());
         return right;
+    }
+
+    /** Whether a code was shown in this browser within {@link #FRESH}; the salon's tablet and a browser known from before showed none. */
+    public boolean shownLately(Guest guest) {
+        return !guest.isOnHandedTablet()
+            && guest.codeShownAt().filter(at -> at.isAfter(clock.instant().minus(FRESH))).isPresent();
     }
 
     /** Takes one of the five tries in one statement; false when none is left. */

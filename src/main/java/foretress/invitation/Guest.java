@@ -8,6 +8,7 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
 import jakarta.persistence.OptimisticLockException;
 import jakarta.transaction.Transactional;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -99,6 +100,11 @@ public class Guest {
     /** Where staff go on once the tablet was given back and they have signed in. */
     String after() {
         return handed().orElse(HandOverPurpose.TO_SIGN).after(visitId());
+    }
+
+    /** When a one-use code was shown in this browser. */
+    Optional<Instant> codeShownAt() {
+        return Optional.ofNullable(door().codeShownAt);
     }
 
     /** Whether it may see what was answered for earlier visits: only after a one-use code. */

@@ -1,5 +1,6 @@
 package foretress.rights;
 
+import foretress.invitation.Codes;
 import foretress.invitation.Guest;
 import foretress.ledger.Ledger;
 import foretress.salon.Salon;
@@ -15,6 +16,7 @@ import io.quarkus.qute.i18n.MessageBundles;
 import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
@@ -48,13 +50,15 @@ public class RightsPages {
     public record Shown(String got, String kind, String words, String stands, String answered, String answer) {}
 
     private final Guest guest;
+    private final Codes codes;
     private final Requests requests;
     private final RecordZip zip;
     private final Ledger ledger;
     private final Language language;
 
-    RightsPages(Guest guest, Requests requests, RecordZip zip, Ledger ledger, Language language) {
+    RightsPages(Guest guest, Codes codes, Requests requests, RecordZip zip, Ledger ledger, Language language) {
         this.guest = guest;
+        this.codes = codes;
         this.requests = requests;
         this.zip = zip;
         this.ledger = ledger;
@@ -67,12 +71,14 @@ public class RightsPages {
 
     @GET
     public TemplateInstance show() {
+        notOnTheTablet();
         return page(new Form(new MultivaluedHashMap<>()), UUID.randomUUID().toString(), new Mistakes());
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response ask(MultivaluedMap<String, String> posted) {
+        notOnTheTablet();
         var form = new Form(posted);
         UUID submission = submission(form);
         Optional<RequestKind> kind = RequestKind.of(form.one("kind"));
@@ -89,12 +95,20 @@ public class RightsPages {
         return Response.seeOther(URI.create(AT)).build();
     }
 
-    /** Once, after the code was shown: whoever holds a link and a birth date alone gets nothing. */
+    /** Whoever holds the salon's tablet may be anybody who works there. */
+    private void notOnTheTablet() {
+        if (guest.isOnHandedTablet()) {
+            throw new NotFoundException();
+        }
+    }
+
+    /** Soon after a code was shown in this very browser: whoever holds a link and a birth date alone gets nothing. */
     @GET
     @Path("/record")
     public Response everything() {
-        if (!guest.seesEarlierVisits()) {
-            return Response.seeOther(URI.create("/code")).build();
+        notOnTheTablet();
+        if (!codes.shownLately(guest)) {
+            return Response.seeOther(URI.create("/code?record=yes")).build();
         }
         UUID client = guest.client().id;
         ledger.note("client", "everything about a client exported", client.toString());
@@ -110,10 +124,16 @@ public class RightsPages {
     }
 
     private TemplateInstance page(Form form, String submission, Mistakes mistakes) {
-        return new RightsPage(requests.of(guest.client().id).stream().map(this::shown).toList(),
+        return new RightsPage(
+            requests.of(guest.client().id).stream().filter(this::mayBeShown).map(this::shown).toList(),
             Arrays.stream(RequestKind.values())
                 .map(kind -> new Choice(kind.code(), kind.asked(say()), form.is("kind", kind.code()))).toList(),
             form, submission, mistakes);
+    }
+
+    /** What was asked through another visit's link is shown as its answers are. */
+    private boolean mayBeShown(RightsRequest made) {
+        return guest.seesEarlierVisits() || made.visitId().equals(guest.visitId());
     }
 
     private Shown shown(RightsRequest made) {

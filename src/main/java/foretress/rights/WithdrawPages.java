@@ -95,6 +95,7 @@ public class WithdrawPages {
         new Withdrawal(visit, guest.language(), now, sealed.sealing(visit.client.id, confirmed)).persist();
         notices.takeBack(visit.id, guest.language());
         visits.withdraw(visit.id);
+        visits.undecide(visit.client.id);
         renewal.ofClient(visit.client.id);
         tasks.promise(visit, Task.Kind.TAKEN_BACK, Optional.empty(), NextClosing.after(now, Salon.the()));
         ledger.note("client", "consent taken back after the visit", visit.id.toString());

@@ -187,7 +187,9 @@ class RecordExportTest {
         Walker phone = signed();
         closed();
         phone.open("/answers/after").open("/answers/rights").expect(200);
-        assertThat(phone.open("/answers/rights/record").at()).isEqualTo("/code");
+        assertThat(phone.open("/answers/rights/record").at()).isEqualTo("/code?record=yes");
+        phone.send("form[action=/code]", Map.of("code", "000000")).expect(422);
+        assertThat(phone.open("/answers/rights/record").at()).isEqualTo("/code?record=yes");
         phone.send("form[action=/code]", Map.of("code", codes.readOut(visit, "server")));
         phone.open("/answers/rights/record").expect(200);
         assertThat(unzipped(phone.response().asByteArray())).containsKeys("overview.html", "record.json",
