@@ -69,7 +69,7 @@ class CountsTest {
         new Ceiling("consultation, read again", "218", 10, 0, 0),
         new Ceiling("bench, first read", "195", 11, 2, 1),
         new Ceiling("bench, asked every few seconds", "191", 8, 0, 0),
-        new Ceiling("consent as PDF, sealed on the way", "", 9, 3, 2),
+        new Ceiling("consent as PDF, sealed on the way", "", 11, 4, 4),
         new Ceiling("consent as PDF", "", 7, 2, 1),
         new Ceiling("record card, first read", "54", 16, 2, 1),
         new Ceiling("day sheet of 1", "11", 5, 0, 0),
