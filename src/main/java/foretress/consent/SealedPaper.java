@@ -11,7 +11,7 @@ import java.util.UUID;
 import java.util.function.UnaryOperator;
 import org.hibernate.annotations.Immutable;
 
-/** A signed document with the salon's seal on it, as it is given out. */
+/** The salon's seal on a signed document: the bytes that stand behind the document's own in what is given out. */
 @Entity
 @Immutable
 @Table(name = "sealed_paper")

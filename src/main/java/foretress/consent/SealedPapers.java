@@ -7,7 +7,9 @@ import foretress.vault.Vault;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.scheduler.Scheduled;
 import jakarta.inject.Singleton;
+import java.nio.ByteBuffer;
 import java.time.Clock;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -42,24 +44,31 @@ public class SealedPapers {
      * @throws Consents.Altered when what is stored is not what was signed
      */
     public byte[] of(SignedConsent document) {
-        consents.pdf(document);
-        return kept(document).orElseGet(() -> seal(document));
+        byte[] own = consents.pdf(document);
+        return kept(document.id(), own).orElseGet(() -> seal(document, own));
     }
 
-    private Optional<byte[]> kept(SignedConsent document) {
-        return SealedPaper.of(document.id()).map(vault::open);
+    /** The same of a document already opened; without a seal where it has none yet. */
+    public byte[] sealed(UUID documentId, byte[] own) {
+        return kept(documentId, own).orElse(own);
     }
 
-    /** Whoever is first keeps it; who comes second gives out the first one's. */
-    private byte[] seal(SignedConsent document) {
-        byte[] sealed = seals.seal(consents.pdf(document), Salon.the().name);
+    private Optional<byte[]> kept(UUID documentId, byte[] own) {
+        return SealedPaper.of(documentId).map(vault::open).map(seal -> ByteBuffer.allocate(own.length + seal.length)
+            .put(own).put(seal).array());
+    }
+
+    /** Whoever is first keeps it; who comes second gives out the first one's. What is kept is what stands behind the document's own bytes. */
+    private byte[] seal(SignedConsent document, byte[] own) {
+        byte[] sealed = seals.seal(own, Salon.the().name);
+        byte[] seal = Arrays.copyOfRange(sealed, own.length, sealed.length);
         try {
             QuarkusTransaction.requiringNew()
                 .run(() -> new SealedPaper(document.clientId(), document.id(), clock.instant(),
-                    place -> vault.seal(document.clientId(), place, sealed)).persist());
+                    place -> vault.seal(document.clientId(), place, seal)).persist());
             return sealed;
         } catch (RuntimeException notKept) {
-            return QuarkusTransaction.requiringNew().call(() -> kept(document)).orElseThrow(() -> notKept);
+            return QuarkusTransaction.requiringNew().call(() -> kept(document.id(), own)).orElseThrow(() -> notKept);
         }
     }
 

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import foretress.consent.SealedPapers;
 import foretress.vault.Unreadable;
 import foretress.vault.Vault;
 import jakarta.inject.Singleton;
@@ -44,9 +45,11 @@ class RecordRows {
 
     private final DataSource store;
     private final Vault vault;
+    private final SealedPapers papers;
     private final ObjectMapper json;
 
-    RecordRows(DataSource store, Vault vault, ObjectMapper json) {
+    RecordRows(DataSource store, Vault vault, SealedPapers papers, ObjectMapper json) {
+        this.papers = papers;
         this.store = store;
         this.vault = vault;
         this.json = json;
@@ -67,7 +70,13 @@ class RecordRows {
         List<RecordMap.Column> read = new ArrayList<>(List.of(file));
         table.columns().stream().filter(one -> one.name().equals("media_type")).forEach(read::add);
         walk(table, who, read, (UUID id, ResultSet row) -> each
-            .take(new PersonalFile(place(file, id, row), opened(table, file, id, row))));
+            .take(new PersonalFile(place(file, id, row),
+                opened(table, file, id, row).map(bytes -> givenOut(table, id, bytes)))));
+    }
+
+    /** What was signed leaves under the salon's seal. */
+    private byte[] givenOut(RecordMap.Kept table, UUID id, byte[] bytes) {
+        return table.table().equals("signed_consent") ? papers.sealed(id, bytes) : bytes;
     }
 
     @FunctionalInterface

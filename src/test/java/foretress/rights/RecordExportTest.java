@@ -182,6 +182,15 @@ class RecordExportTest {
     }
 
     @Test
+    @DisplayName("what was signed leaves once, under the salon's seal")
+    void whatWasSignedIsSealed() throws IOException {
+        byte[] copy = signed().open("/answers/copy").expect(200).response().asByteArray();
+        List<byte[]> documents = exported().entrySet().stream()
+            .filter(entry -> entry.getKey().startsWith("documents/")).map(Map.Entry::getValue).toList();
+        assertThat(documents).singleElement().isEqualTo(copy);
+    }
+
+    @Test
     @DisplayName("the client gets it by her own link after a one-use code, and not before")
     void theClientGetsIt() throws IOException {
         Walker phone = signed();
