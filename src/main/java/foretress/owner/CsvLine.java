@@ -1,12 +1,11 @@
 package foretress.owner;
 
+import foretress.web.CsvCell;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** A line of a table for a spreadsheet (RFC 4180). What a spreadsheet would take for a formula has an apostrophe in front. */
 final class CsvLine {
-    private static final String FORMULA = "=+-@\t\r";
-
     private CsvLine() {}
 
     static String of(List<String> cells) {
@@ -14,7 +13,7 @@ final class CsvLine {
     }
 
     private static String cell(String text) {
-        String guarded = !text.isEmpty() && FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
-        return guarded.matches("(?s).*[\",\r\n'].*") ? '"' + guarded.replace("\"", "\"\"") + '"' : guarded;
+        String guarded = CsvCell.guarded(text);
+        return guarded.matches("(?s).*[\",\r\n'].*") ? CsvCell.quoted(guarded) : guarded;
     }
 }

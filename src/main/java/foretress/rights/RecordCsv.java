@@ -1,14 +1,12 @@
 package foretress.rights;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import foretress.web.CsvCell;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** One table of a record as lines of CSV (RFC 4180), for a spreadsheet. */
 final class RecordCsv {
-    /** A cell that begins with one of these would be reckoned by a spreadsheet (OWASP, CSV Injection). */
-    private static final String RECKONED = "=+-@\t\r\n";
-
     private RecordCsv() {}
 
     /** What has a value of one line; what is made of parts stands in the JSON only. */
@@ -30,9 +28,8 @@ final class RecordCsv {
         return value.isNumber() ? text : cell(text);
     }
 
-    /** An apostrophe in front keeps it a text; a quotation mark within is doubled. */
     static String cell(String text) {
-        String kept = !text.isEmpty() && RECKONED.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
-        return kept.matches("(?s).*[\",\r\n].*") ? '"' + kept.replace("\"", "\"\"") + '"' : kept;
+        String guarded = CsvCell.guarded(text);
+        return guarded.matches("(?s).*[\",\r\n].*") ? CsvCell.quoted(guarded) : guarded;
     }
 }
