@@ -39,7 +39,7 @@ public final class BackupFile {
         try {
             OwnerOnly.close(half);
             StoreCount written = writeHalf(half, key, connection, now);
-            if (!written.equals(read(half, key, new BackupReading.To() {}))) {
+            if (!written.equals(verify(half, key))) {
                 throw new IOException("the backup does not read back as it was written");
             }
             Files.move(half, file, StandardCopyOption.ATOMIC_MOVE);

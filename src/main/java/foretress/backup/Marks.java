@@ -6,11 +6,11 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Optional;
 
-/** What a store says of itself: which keys it belongs to, whether it was restored. */
-final class Marks {
+/** What a store says of itself: its kind, which keys it belongs to, whether it was restored. */
+public final class Marks {
     private Marks() {}
 
-    static Optional<String> get(Connection connection, String name) throws SQLException {
+    public static Optional<String> get(Connection connection, String name) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement("select said from mark where name = ?")) {
             select.setString(1, name);
             try (ResultSet row = select.executeQuery()) {

@@ -66,7 +66,6 @@ public final class SealCheck {
         List.of(new AlgorithmIdentifier(NISTObjectIdentifiers.id_sha256),
             new AlgorithmIdentifier(NISTObjectIdentifiers.id_sha256, DERNull.INSTANCE));
     private static final AlgorithmIdentifier ECDSA = new AlgorithmIdentifier(X9ObjectIdentifiers.ecdsa_with_SHA256);
-    private static final byte[] MARK = "/ByteRange".getBytes(StandardCharsets.ISO_8859_1);
 
     private final byte[] file;
     private final Collection<X509Certificate> salon;
@@ -85,7 +84,7 @@ public final class SealCheck {
         if (!startsWith("%PDF-")) {
             return Verdict.UNREADABLE;
         }
-        boolean marked = indexOf(MARK) >= 0;
+        boolean marked = new String(file, StandardCharsets.ISO_8859_1).contains("/ByteRange");
         try {
             AcroFields fields = new PdfReader(file).getAcroFields();
             List<String> names = List.copyOf(fields.getSignedFieldNames());
@@ -205,14 +204,5 @@ public final class SealCheck {
 
     private boolean startsWith(String start) {
         return new String(file, 0, Math.min(start.length(), file.length), StandardCharsets.ISO_8859_1).equals(start);
-    }
-
-    private int indexOf(byte[] mark) {
-        for (int at = 0; at + mark.length <= file.length; at++) {
-            if (Arrays.equals(file, at, at + mark.length, mark, 0, mark.length)) {
-                return at;
-            }
-        }
-        return -1;
     }
 }

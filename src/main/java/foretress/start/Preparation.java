@@ -1,5 +1,6 @@
 package foretress.start;
 
+import foretress.backup.Marks;
 import foretress.running.OwnerOnly;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -77,11 +78,11 @@ class Preparation {
                 return;
             } // killed before the schema was made
         }
-        Optional<String> kind = Store.mark(connection, "kind");
+        Optional<String> kind = Marks.get(connection, "kind");
         if (kind.isPresent() && !kind.get().equals(kind())) {
             throw mixed();
         }
-        Optional<String> made = Store.mark(connection, "keys");
+        Optional<String> made = Marks.get(connection, "keys");
         if (made.isPresent() && !made.get().equals(fingerprint())) {
             throw new StartRefused(StartRefused.Reason.KEY_WRONG,
                 "The keys in %s are not the ones this database was made with. Put the right keys back.", keys.folder());

@@ -1,10 +1,6 @@
 package foretress.start;
 
 import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.util.Optional;
 
 /** The database as it is found before the server runs. */
 interface Store {
@@ -31,16 +27,6 @@ interface Store {
 
     /** Opens what exists. @throws StartRefused with the reason it cannot be opened */
     Connection open() throws StartRefused;
-
-    /** What an earlier start wrote down about this database: {@code kind} or {@code keys}. */
-    static Optional<String> mark(Connection connection, String name) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement("select said from mark where name = ?")) {
-            select.setString(1, name);
-            try (ResultSet row = select.executeQuery()) {
-                return row.next() ? Optional.of(row.getString(1)) : Optional.empty();
-            }
-        }
-    }
 
     /** Where the server finds what was prepared. */
     interface Properties {
