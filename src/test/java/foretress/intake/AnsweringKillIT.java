@@ -103,12 +103,8 @@ class AnsweringKillIT {
 
     /** Somebody of the demo who has not answered yet, through the link printed at the start. */
     private Answering client(String name) {
-        String line = server.said(name).orElseThrow();
-        String[] born = line.replaceAll(".*born (\\d+)-(\\d+)-(\\d+).*", "$1 $2 $3").split(" ");
-        String link = line.replaceAll(".*https?://[^/]+(/i/\\S+).*", "$1");
-        Walker walker = new Walker().open(link)
-            .send(Map.of("day", born[2], "month", born[1], "year", born[0]));
-        return new Answering(walker, Map.of());
+        Launched.Invited invited = server.invited(name);
+        return new Answering(new Walker().open(invited.link()).send(invited.born()), Map.of());
     }
 
     /** What got no acknowledgement is kept whole or not at all; sent again it is there once. */

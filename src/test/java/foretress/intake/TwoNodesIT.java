@@ -9,6 +9,7 @@ import io.restassured.RestAssured;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -66,7 +67,7 @@ class TwoNodesIT {
     void aNodeDiesInTheMiddleOfAQuestionnaire() throws Exception {
         Walker phone = new Walker();
         Answering client =
-            new Answering(enter(one, phone, "Wanda Kubik", born("Wanda Kubik").get(0)), Map.of()).agree();
+            new Answering(enter(one, phone, "Wanda Kubik", Map.of()), Map.of()).agree();
         for (int page = 0; page < 3; page++) {
             at(page % 2 == 0 ? other : one, phone);
             client.page();
@@ -99,10 +100,10 @@ class TwoNodesIT {
     void wrongBirthDatesAreCountedTogether() {
         Walker thief = new Walker();
         for (int year = 1951; year < 1956; year++) {
-            enter(year % 2 == 0 ? one : other, thief, "Linh Tran", "" + year);
+            enter(year % 2 == 0 ? one : other, thief, "Linh Tran", Map.of("year", "" + year));
         }
         for (Launched node : List.of(one, other)) {
-            enter(node, thief, "Linh Tran", born("Linh Tran").get(0)).expect(423);
+            enter(node, thief, "Linh Tran", Map.of()).expect(423);
         }
     }
 
@@ -127,21 +128,11 @@ class TwoNodesIT {
             .send(Map.of("login", login, "password", "comb in the millrace")).expect(200);
     }
 
-    private static Walker enter(Launched node, Walker walker, String name, String year) {
-        List<String> born = born(name);
-        return at(node, walker).open(link(name)).send(Map.of("day", born.get(2), "month", born.get(1), "year", year));
-    }
-
-    private static List<String> born(String name) {
-        return List.of(line(name).replaceAll(".*born (\\d+)-(\\d+)-(\\d+).*", "$1 $2 $3").split(" "));
-    }
-
-    private static String link(String name) {
-        return line(name).replaceAll(".*https?://[^/]+(/i/\\S+).*", "$1");
-    }
-
     /** Each start prints fresh links, and those of the start before open nothing. */
-    private static String line(String name) {
-        return other.said(name).orElseThrow();
+    private static Walker enter(Launched node, Walker walker, String name, Map<String, String> typed) {
+        Launched.Invited invited = other.invited(name);
+        Map<String, String> date = new HashMap<>(invited.born());
+        date.putAll(typed);
+        return at(node, walker).open(invited.link()).send(date);
     }
 }

@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The packaged program as a process of its own, as an operator starts it; with the quick compiler alone, since it never runs for long. */
 public class Launched implements AutoCloseable {
@@ -25,6 +27,8 @@ public class Launched implements AutoCloseable {
     /** Built for PostgreSQL, in the phase before the tests that start it. */
     public static final Path POSTGRES_JAR = Path.of("target/quarkus-app-postgres/quarkus-run.jar").toAbsolutePath();
     private static final long PATIENCE_SECONDS = 180;
+    private static final Pattern INVITED =
+        Pattern.compile(".*born (\\d+)-(\\d+)-(\\d+).*https?://[^/]+(/i/\\S+).*");
 
     private final Process process;
     private final List<String> out = Collections.synchronizedList(new ArrayList<>());
@@ -111,6 +115,17 @@ public class Launched implements AutoCloseable {
         synchronized (out) {
             return out.stream().filter(line -> line.contains(part)).findFirst();
         }
+    }
+
+    /** A client of the demo, as the start says how to come in. @param born day, month, year as fields of the door */
+    public record Invited(String link, Map<String, String> born) {}
+
+    public Invited invited(String name) {
+        Matcher said = INVITED.matcher(said(name).orElseThrow());
+        if (!said.matches()) {
+            throw new IllegalStateException("no link for " + name);
+        }
+        return new Invited(said.group(4), Map.of("day", said.group(3), "month", said.group(2), "year", said.group(1)));
     }
 
     public List<String> out() {
