@@ -33,6 +33,6 @@ class BackupSettings {
     }
 
     Duration every() {
-        return Duration.ofHours(hours);
+        return Duration.ofHours(Math.max(1, hours));
     }
 }

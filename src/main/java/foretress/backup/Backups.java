@@ -98,9 +98,7 @@ public class Backups implements AtStart {
 
     /** After a failure no sooner than the command or the owner asks, or the next hour begins. */
     private boolean isDue() {
-        Optional<Instant> last = last();
-        boolean old = last.isEmpty() || last.get().plus(every).isBefore(clock.instant());
-        return old && (!failed || clock.instant().isAfter(lastTry.plus(Duration.ofHours(1))));
+        return isOlderThan(every) && (!failed || clock.instant().isAfter(lastTry.plus(Duration.ofHours(1))));
     }
 
     /**
@@ -114,15 +112,16 @@ public class Backups implements AtStart {
             return false;
         }
         lastTry = clock.instant();
+        failed = true;
         try {
             write(shelf.get(), key.get());
             ledger.note(actor, "backup taken", "");
             failed = false;
         } catch (IOException | SQLException | RuntimeException e) {
-            failed = true;
             LOG.errorf("no backup could be taken: %s", e.getClass().getSimpleName() + ", " + e.getMessage());
+        } finally {
+            answer();
         }
-        answer();
         return !failed;
     }
 
@@ -144,9 +143,13 @@ public class Backups implements AtStart {
     }
 
     public Standing standing() {
-        Optional<Instant> last = last();
-        boolean late = last.isEmpty() || last.get().plus(every).plus(GRACE).isBefore(clock.instant());
-        return new Standing(shelf.isPresent() && key.isPresent(), last, late, failed);
+        return new Standing(shelf.isPresent() && key.isPresent(), last(), isOlderThan(every.plus(GRACE)), failed);
+    }
+
+    /** One from the future, by a clock that was wrong, is no good as a last one. */
+    private boolean isOlderThan(Duration age) {
+        Instant now = clock.instant();
+        return last().filter(at -> !at.isAfter(now) && !at.plus(age).isBefore(now)).isEmpty();
     }
 
     private Optional<Instant> last() {

@@ -14,8 +14,6 @@ import java.util.stream.Collectors;
 
 /** Fills an empty store: first its tables, as they were at that version, then their rows, in one transaction. */
 final class Loading implements BackupReading.To {
-    private static final int AT_ONCE = 200;
-
     /** A row that points into its own table: told once all rows are there. */
     private record Later(String sql, Object value, Object key) {}
 
@@ -26,7 +24,7 @@ final class Loading implements BackupReading.To {
     private Catalogue.Table table;
     private List<Catalogue.Column> columns = List.of();
     private PreparedStatement insert;
-    private int waiting;
+    private final Batch waiting = new Batch();
 
     /** @param connection in a transaction, which the caller commits once all is checked */
     Loading(Connection connection, Schema schema) {
@@ -66,7 +64,7 @@ final class Loading implements BackupReading.To {
             set(i + 1, columns.get(i).cell(), inward ? null : values[i]);
         }
         insert.addBatch();
-        if (++waiting == AT_ONCE) {
+        if (waiting.isFullWith(values)) {
             flush();
         }
     }
@@ -94,7 +92,7 @@ final class Loading implements BackupReading.To {
 
     private void flush() throws SQLException {
         insert.executeBatch();
-        waiting = 0;
+        waiting.written();
     }
 
     @Override

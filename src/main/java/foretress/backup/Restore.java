@@ -91,30 +91,37 @@ public final class Restore {
                 throw new IOException("the place to restore into is not empty");
             }
         }
+        boolean done = false;
         try {
             StoreCount counted = load(from, schema);
             schema.bringToToday();
+            done = true;
             return counted;
-        } catch (IOException | SQLException | RuntimeException e) {
-            schema.clean();
-            throw e;
+        } finally {
+            if (!done) {
+                schema.clean();
+            }
         }
     }
 
     private StoreCount load(From from, Schema schema) throws IOException, SQLException {
         try (Connection connection = empty.getConnection()) {
             connection.setAutoCommit(false);
+            StoreCount counted;
+            boolean done = false;
             try {
-                StoreCount counted = from.into(new Loading(connection, schema));
+                counted = from.into(new Loading(connection, schema));
                 expectKeys(Marks.get(connection, "keys"));
                 connection.commit();
-                connection.setAutoCommit(true);
-                expectSame(counted, Snapshot.count(connection, counted.takenAt()));
-                return counted;
-            } catch (IOException | SQLException | RuntimeException e) {
-                connection.rollback();
-                throw e;
+                done = true;
+            } finally {
+                if (!done) {
+                    connection.rollback();
+                }
             }
+            connection.setAutoCommit(true);
+            expectSame(counted, Snapshot.count(connection, counted.takenAt()));
+            return counted;
         }
     }
 

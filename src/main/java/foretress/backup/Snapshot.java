@@ -19,7 +19,8 @@ final class Snapshot {
     static final int FORMAT = 1;
     /** H2's own level: every table as it was when the transaction began. */
     private static final int H2_SNAPSHOT = 6;
-    private static final int AT_ONCE = 200;
+    /** Rows a database hands over at once; each may hold a photo. */
+    private static final int AT_ONCE = 16;
 
     /** The bytes of one row, to be hashed before they go on. */
     private static final class Row extends ByteArrayOutputStream {

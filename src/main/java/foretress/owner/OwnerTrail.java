@@ -161,7 +161,7 @@ class OwnerTrail {
     }
 
     private static Optional<String> some(Optional<String> typed) {
-        return typed.map(String::strip).filter(text -> !text.isEmpty());
+        return typed.map(text -> text.replace("\0", "").strip()).filter(text -> !text.isEmpty());
     }
 
     private static int page(String typed) {

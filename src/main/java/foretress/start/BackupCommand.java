@@ -37,7 +37,9 @@ final class BackupCommand extends StoreCommand {
             return BAD_INPUT;
         }
         try (Connection connection = store.open()) {
-            keys.makeReplaceable();
+            if (keys.makeReplaceable().contains(Key.BACKUP)) {
+                out.println(keys.backupKeyWasMade());
+            }
             BackupShelf shelf = settings.shelf();
             Path file = shelf.place(clock.instant());
             StoreCount counted = BackupFile.write(file, key(keys), connection, clock.millis());

@@ -146,6 +146,7 @@ record H2Store(Settings settings, KeyFolder keys) implements Store {
                 file(), keys.folder().resolve(Key.DATABASE.file));
         }
         return new StartRefused(StartRefused.Reason.DATABASE_DAMAGED,
-            "The database %s is damaged and was left as it is. Put the last backup in its place.", file());
+            "The database %s is damaged and was left as it is. Move it away and restore the last backup into the empty folder.",
+            file());
     }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -25,14 +26,7 @@ record KeyFolder(Path folder) {
     /** Makes every key that is not there; call it only where no database exists that an old key belongs to. */
     List<Key> makeMissing() throws IOException {
         OwnerOnly.folder(folder);
-        var made = new ArrayList<Key>();
-        for (Key key : Key.values()) {
-            if (Files.notExists(file(key))) {
-                make(key);
-                made.add(key);
-            }
-        }
-        return made;
+        return made(key -> true);
     }
 
     /** @throws FileAlreadyExistsException where there is one */
@@ -44,13 +38,29 @@ record KeyFolder(Path folder) {
         OwnerOnly.write(file(Key.MASTER), Base64.getEncoder().encodeToString(bytes) + "\n");
     }
 
-    /** For a key that may be made afresh at any time. */
-    void makeReplaceable() throws IOException {
+    /** Those that may be made afresh at any time; which of them were missing. */
+    List<Key> makeReplaceable() throws IOException {
+        return made(key -> !key.irreplaceable);
+    }
+
+    private List<Key> made(Predicate<Key> which) throws IOException {
+        var made = new ArrayList<Key>();
         for (Key key : Key.values()) {
-            if (!key.irreplaceable && Files.notExists(file(key))) {
+            if (which.test(key) && Files.notExists(file(key))) {
                 make(key);
+                made.add(key);
             }
         }
+        return made;
+    }
+
+    boolean has(Key key) {
+        return Files.exists(file(key));
+    }
+
+    String backupKeyWasMade() {
+        return "backup.key was made in %s. Copy it away like the others: backups from now on open with no other key, "
+            .formatted(folder) + "and with an older backup.key you open only those of before.";
     }
 
     private void make(Key key) throws IOException {

@@ -57,7 +57,9 @@ class Preparation {
     private void useExisting() throws StartRefused {
         keys.needAll();
         try (Connection connection = store.open()) {
-            keys.makeReplaceable();
+            if (keys.makeReplaceable().contains(Key.BACKUP)) {
+                said.add(keys.backupKeyWasMade());
+            }
             checkMarks(connection);
         } catch (SQLException e) {
             throw new StartRefused(StartRefused.Reason.DATABASE_DAMAGED,

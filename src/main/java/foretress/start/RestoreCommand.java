@@ -83,10 +83,19 @@ final class RestoreCommand extends StoreCommand {
                 Instant.ofEpochMilli(restored.counted().takenAt())));
         restored.chain().firstBroken().ifPresentOrElse(
             broken -> err.println("the audit chain is broken at entry %d, as it was in the backup".formatted(broken)),
-            () -> out.println("the audit chain is whole: %d entries".formatted(restored.chain().whole())));
+            () -> out.println("the audit chain hangs together: %d entries".formatted(restored.chain().whole())));
+        restored.chain().against().ifPresent(slip -> err.println(
+            "the audit chain was written anew before the backup: the slip of %s in the store is of another chain"
+                .formatted(slip.day())));
         out.println("signed papers opened: %d".formatted(restored.papers().opened()));
         restored.papers().altered()
             .forEach(paper -> err.println("the signed paper %s is not what was signed".formatted(paper)));
+    }
+
+    /** In the old folder itself, where they lie there; for the new one a key of its own was made. */
+    private KeyFolder keysOfOld(Settings of) {
+        var within = new KeyFolder(of.data().resolve("keys"));
+        return within.has(Key.DATABASE) ? within : new KeyFolder(of.keys());
     }
 
     private void tellLater(DataSource restored, Restore.Restored what, Settings settings) {
@@ -97,8 +106,7 @@ final class RestoreCommand extends StoreCommand {
             return;
         }
         Settings of = settings.inFolder(old);
-        try (Connection now = restored.getConnection();
-            Connection before = new H2Store(of, new KeyFolder(of.keys())).open()) {
+        try (Connection now = restored.getConnection(); Connection before = new H2Store(of, keysOfOld(of)).open()) {
             List<String> lines = Later.than(now, before);
             out.println("%d acts happened after the backup and are not in this store:".formatted(lines.size()));
             lines.forEach(out::println);

@@ -211,6 +211,16 @@ class StartIT {
     }
 
     @Test
+    @DisplayName("a salon from before there were backups is told to copy the new key away")
+    void aNewBackupKeyIsSaid() throws Exception {
+        startedOnce();
+        Files.delete(key("backup.key"));
+        try (Launched launched = Launched.in(folder, NOTHING).untilReady()) {
+            assertThat(launched.said("backup.key was made in")).isPresent();
+        }
+    }
+
+    @Test
     void keysMayLieElsewhere() throws Exception {
         Path elsewhere = folder.resolve("safe");
         starts(Map.of("FORETRESS_KEYS", elsewhere.toString()));
