@@ -32,9 +32,9 @@ class SealedPaper extends SealedRow {
     }
 
     /** Signed documents of which there is none yet, oldest first. */
-    static List<UUID> missing(int most) {
+    static List<UUID> missing() {
         return getEntityManager().createQuery("select c.id from SignedConsent c where not exists "
             + "(select 1 from SealedPaper p where p.documentId = c.id) order by c.signedAt", UUID.class)
-            .setMaxResults(most).getResultList();
+            .getResultList();
     }
 }

@@ -12,7 +12,9 @@ import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jboss.logging.Logger;
 
 /**
@@ -22,13 +24,14 @@ import org.jboss.logging.Logger;
 @Singleton
 public class SealedPapers {
     private static final Logger LOG = Logger.getLogger(SealedPapers.class);
-    private static final int BATCH = 50;
 
     private final Consents consents;
     private final Seals seals;
     private final Vault vault;
     private final Clock clock;
     private final Clockwork clockwork;
+    /** Said once, and not tried again before the next start or a download. */
+    private final Set<UUID> unreadable = ConcurrentHashMap.newKeySet();
 
     SealedPapers(Consents consents, Seals seals, Vault vault, Clock clock, Clockwork clockwork) {
         this.consents = consents;
@@ -79,15 +82,16 @@ public class SealedPapers {
 
     /** Seals what is not sealed yet; how many. One that cannot be read does not keep the next from it. */
     int sealDue() {
-        List<UUID> due = QuarkusTransaction.requiringNew().call(() -> SealedPaper.missing(BATCH));
-        return (int) due.stream().filter(this::sealed).count();
+        List<UUID> due = QuarkusTransaction.requiringNew().call(SealedPaper::missing);
+        return (int) due.stream().filter(id -> !unreadable.contains(id)).filter(this::sealed).count();
     }
 
     private boolean sealed(UUID id) {
         try {
             return QuarkusTransaction.requiringNew().call(() -> of(SignedConsent.findById(id)).length > 0);
-        } catch (RuntimeException unreadable) {
-            LOG.warnf("The signed document %s could not be sealed: %s", id, unreadable.getClass().getSimpleName());
+        } catch (RuntimeException e) {
+            unreadable.add(id);
+            LOG.warnf("The signed document %s could not be sealed: %s", id, e.getClass().getSimpleName());
             return false;
         }
     }
