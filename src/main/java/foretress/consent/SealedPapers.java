@@ -3,6 +3,7 @@ package foretress.consent;
 import foretress.running.Clockwork;
 import foretress.salon.Salon;
 import foretress.seal.Seals;
+import foretress.vault.Unreadable;
 import foretress.vault.Vault;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.scheduler.Scheduled;
@@ -89,10 +90,16 @@ public class SealedPapers {
     private boolean sealed(UUID id) {
         try {
             return QuarkusTransaction.requiringNew().call(() -> of(SignedConsent.findById(id)).length > 0);
-        } catch (RuntimeException e) {
+        } catch (Consents.Altered | Unreadable stays) {
             unreadable.add(id);
-            LOG.warnf("The signed document %s could not be sealed: %s", id, e.getClass().getSimpleName());
-            return false;
+            return notSealed(id, stays);
+        } catch (RuntimeException passing) {
+            return notSealed(id, passing);
         }
+    }
+
+    private static boolean notSealed(UUID id, RuntimeException why) {
+        LOG.warnf("The signed document %s could not be sealed: %s", id, why.getClass().getSimpleName());
+        return false;
     }
 }
