@@ -128,6 +128,8 @@ public final class Rights {
 
         // demo
         anybody("GET /demo"),
+        anybody("GET /parts"),
+        anybody("GET /parts/chair"),
 
         // intake
         guest("GET /answers"),
