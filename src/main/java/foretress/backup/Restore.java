@@ -11,14 +11,22 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Base64;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.sql.DataSource;
 
 /** Fills an empty store from a backup, or from another store, and believes nothing before it is checked. */
 public final class Restore {
-    /** @param fingerprint of the keys, as the store says which it was made with; blank where none was said */
-    public record Keys(String master, String fingerprint) {}
+    /**
+     * @param master as {@code vault.MasterKeys} reads it
+     * @param fingerprints of the keys, one of which the store says it belongs to; empty where none was said
+     */
+    public record Keys(String master, List<String> fingerprints) {
+        public Keys {
+            fingerprints = List.copyOf(fingerprints);
+        }
+    }
 
     /** What came, and what the checks found; a chain that was broken before the backup is broken after it. */
     public record Restored(StoreCount counted, TrailVerdict chain, Papers.Checked papers, Severed severed) {
@@ -126,7 +134,7 @@ public final class Restore {
     }
 
     private void expectKeys(Optional<String> made) throws IOException {
-        if (made.isPresent() && !keys.fingerprint().isEmpty() && !made.get().equals(keys.fingerprint())) {
+        if (made.isPresent() && !keys.fingerprints().isEmpty() && !keys.fingerprints().contains(made.get())) {
             throw new IOException(
                 "the keys are not the ones this salon was made with: put its master.key and ledger.key there");
         }

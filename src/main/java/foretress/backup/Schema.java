@@ -35,7 +35,7 @@ final class Schema {
     private final DataSource store;
     private final String masterKey;
 
-    /** @param masterKey base64; a migration that codes answers needs it */
+    /** @param masterKey as {@code vault.MasterKeys} reads it; a migration that codes answers needs it */
     Schema(DataSource store, String masterKey) {
         this.store = store;
         this.masterKey = masterKey;

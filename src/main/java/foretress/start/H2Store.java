@@ -1,6 +1,7 @@
 package foretress.start;
 
 import foretress.running.OwnerOnly;
+import foretress.vault.KeyFingerprint;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

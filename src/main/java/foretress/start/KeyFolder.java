@@ -1,12 +1,15 @@
 package foretress.start;
 
 import foretress.running.OwnerOnly;
+import foretress.vault.KeyFingerprint;
+import foretress.vault.MasterKeys;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Base64;
@@ -19,7 +22,7 @@ import java.util.stream.Stream;
 record KeyFolder(Path folder) {
     private static final SecureRandom RANDOM = new SecureRandom();
 
-    private Path file(Key key) {
+    Path file(Key key) {
         return folder.resolve(key.file);
     }
 
@@ -64,9 +67,13 @@ record KeyFolder(Path folder) {
     }
 
     private void make(Key key) throws IOException {
+        OwnerOnly.write(file(key), Base64.getEncoder().encodeToString(random()) + "\n");
+    }
+
+    private static byte[] random() {
         byte[] bytes = new byte[Key.BYTES];
         RANDOM.nextBytes(bytes);
-        OwnerOnly.write(file(key), Base64.getEncoder().encodeToString(bytes) + "\n");
+        return bytes;
     }
 
     /** @throws StartRefused naming the first key that is not there, though a database was made with it */
@@ -100,14 +107,42 @@ record KeyFolder(Path folder) {
         } catch (IllegalArgumentException e) {
             return new byte[0];
         } catch (IOException e) {
-            throw new StartRefused(StartRefused.Reason.FOLDER,
-                "The key %s cannot be read by the user who starts the server: %s.", file(key), e.getMessage());
+            throw unreadable(key, e);
         }
     }
 
-    /** Of the keys that a database belongs to. */
-    String fingerprint() throws StartRefused {
-        return KeyFingerprint.of(read(Key.MASTER)) + "-" + KeyFingerprint.of(read(Key.LEDGER));
+    private StartRefused unreadable(Key key, IOException e) {
+        return new StartRefused(StartRefused.Reason.FOLDER,
+            "The key %s cannot be read by the user who starts the server: %s.", file(key), e.getMessage());
+    }
+
+    /** The master keys there are: the one that wraps, those to come and those of before. */
+    MasterKeys masters() throws StartRefused {
+        try {
+            return MasterKeys.read(Files.readString(file(Key.MASTER), StandardCharsets.US_ASCII));
+        } catch (IllegalArgumentException e) {
+            throw new StartRefused(StartRefused.Reason.KEY_WRONG,
+                "The key in %s cannot be read: %s. Put the right key back from where you keep it.", file(Key.MASTER),
+                e.getMessage());
+        } catch (IOException e) {
+            throw unreadable(Key.MASTER, e);
+        }
+    }
+
+    /** A fresh one beside those there are, used from that moment on. */
+    void addMaster(Instant from) throws StartRefused, IOException {
+        putMasters(masters().with(random(), from));
+    }
+
+    /** In place of those there are. */
+    void putMasters(MasterKeys keys) throws IOException {
+        OwnerOnly.write(file(Key.MASTER), keys.text());
+    }
+
+    /** Of the keys that a database can belong to, the newest master key's first. */
+    List<String> fingerprints() throws StartRefused {
+        String ledger = KeyFingerprint.of(read(Key.LEDGER));
+        return masters().newestFirst().stream().map(master -> master.fingerprint() + "-" + ledger).toList();
     }
 
     /** @throws StartRefused naming what a restore needs, and what of it is not there */

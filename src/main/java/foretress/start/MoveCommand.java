@@ -21,7 +21,7 @@ final class MoveCommand extends StoreCommand {
     @Override
     int run(Settings settings, KeyFolder keys)
         throws StartRefused, IOException, SQLException, GeneralSecurityException {
-        var with = new Restore.Keys(Preparation.base64(keys.read(Key.MASTER)), keys.fingerprint());
+        var with = new Restore.Keys(keys.masters().text(), keys.fingerprints());
         OwnerOnly.folder(settings.backups());
         try (Connection old = new H2Store(settings, keys).open()) {
             Restore.Restored moved = new Restore(new PostgresStore(settings).source(), with, clock.instant())

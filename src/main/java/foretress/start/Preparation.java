@@ -85,7 +85,7 @@ class Preparation {
             throw mixed();
         }
         Optional<String> made = Marks.get(connection, "keys");
-        if (made.isPresent() && !made.get().equals(fingerprint())) {
+        if (made.isPresent() && !keys.fingerprints().contains(made.get())) {
             throw new StartRefused(StartRefused.Reason.KEY_WRONG,
                 "The keys in %s are not the ones this database was made with. Put the right keys back.", keys.folder());
         }
@@ -120,8 +120,9 @@ class Preparation {
         properties.set("foretress.data-folder", settings.data().toString());
         properties.set("foretress.demo", Boolean.toString(settings.demo()));
         properties.set("foretress.kind", kind());
-        properties.set("foretress.keys-fingerprint", fingerprint());
-        properties.set("foretress.master-key", base64(keys.read(Key.MASTER)));
+        properties.set("foretress.keys-fingerprint", keys.fingerprints().get(0));
+        properties.set("foretress.master-key", keys.masters().text().strip().replace("\n", ","));
+        properties.set("foretress.master-key-file", keys.file(Key.MASTER).toString());
         properties.set("foretress.ledger-key", base64(keys.read(Key.LEDGER)));
         properties.set("foretress.session-key", base64(keys.read(Key.SESSION)));
         properties.set("foretress.seal-key", base64(keys.read(Key.SEAL)));
@@ -132,10 +133,6 @@ class Preparation {
 
     private String kind() {
         return settings.demo() ? "demo" : "real";
-    }
-
-    private String fingerprint() throws StartRefused {
-        return keys.fingerprint();
     }
 
     static String base64(byte[] key) {

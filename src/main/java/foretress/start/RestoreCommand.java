@@ -63,7 +63,7 @@ final class RestoreCommand extends StoreCommand {
 
     private int restore(DataSource empty, KeyFolder keys, Settings settings)
         throws StartRefused, IOException, SQLException, GeneralSecurityException {
-        var with = new Restore.Keys(Preparation.base64(keys.read(Key.MASTER)), keys.fingerprint());
+        var with = new Restore.Keys(keys.masters().text(), keys.fingerprints());
         Restore.Restored restored =
             new Restore(empty, with, clock.instant()).from(file, BackupCommand.key(keys));
         tell(out, err, restored);

@@ -35,7 +35,7 @@ final class SharesCommand extends StoreCommand {
                 KeyShares.MOST, KeyShares.FEWEST));
             return BAD_INPUT;
         }
-        List<String> shares = KeyShares.split(keys.read(Key.MASTER), needed, of, new SecureRandom());
+        List<String> shares = KeyShares.split(keys.masters().at(clock.instant()).key(), needed, of, new SecureRandom());
         for (int i = 0; i < shares.size(); i++) {
             out.println("%n- - - - - - - - - - - - - - - - cut here - - - - - - - - - - - - - - - -%n".formatted());
             out.println("Share %d of %d of a salon's master.key; any %d of them give it back.".formatted(i + 1, of,

@@ -29,7 +29,7 @@ abstract class StoreCommand implements Callable<Integer> {
 
     static List<StoreCommand> all(PrintStream out, PrintStream err) {
         return List.of(new BackupCommand(out, err), new RestoreCommand(out, err), new MoveCommand(out, err),
-            new SharesCommand(out, err));
+            new SharesCommand(out, err), new NewMasterKeyCommand(out, err));
     }
 
     abstract int run(Settings settings, KeyFolder keys)

@@ -16,14 +16,17 @@ class ClientKey extends PanacheEntityBase {
     @Id
     @Column(name = "client_id") private UUID clientId;
     @Column(columnDefinition = "text") String wrapped;
+    /** Fingerprint of the master key; none on a key from before there could be two. */
+    @Column(name = "wrapped_by") private String wrappedBy;
     @Column(name = "made_at") private Instant madeAt;
 
     protected ClientKey() {}
 
-    ClientKey(UUID clientId, String wrapped, Instant madeAt) {
-        Stored.needed(clientId, wrapped, madeAt);
+    ClientKey(UUID clientId, String wrapped, String wrappedBy, Instant madeAt) {
+        Stored.needed(clientId, wrapped, wrappedBy, madeAt);
         this.clientId = clientId;
         this.wrapped = wrapped;
+        this.wrappedBy = wrappedBy;
         this.madeAt = madeAt;
     }
 }

@@ -66,7 +66,8 @@ class ClientKeys {
     }
 
     private String make(UUID clientId) throws GeneralSecurityException {
-        var key = new ClientKey(clientId, master.newWrappedKey(clientId), clock.instant());
+        MasterKey.Wrapped fresh = master.newWrappedKey(clientId);
+        var key = new ClientKey(clientId, fresh.text(), fresh.by(), clock.instant());
         key.persist();
         return key.wrapped;
     }

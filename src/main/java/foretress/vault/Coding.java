@@ -66,7 +66,7 @@ public class Coding implements JavaMigration {
     private final Map<UUID, DataKey> keys = new HashMap<>();
     private final Supplier<String> masterKey;
 
-    /** @param masterKey base64 */
+    /** @param masterKey as {@link MasterKeys#read} reads it */
     public Coding(Supplier<String> masterKey) {
         this.masterKey = masterKey;
     }
@@ -94,7 +94,7 @@ public class Coding implements JavaMigration {
     @Override
     public void migrate(Context context) throws Exception {
         Connection store = context.getConnection();
-        var master = new MasterKey(masterKey.get());
+        var master = new MasterKey(masterKey.get(), Clock.systemUTC());
         tasksOpen(store, master);
         pages(store, master);
         told(store, master);
@@ -227,7 +227,7 @@ public class Coding implements JavaMigration {
 
     private static String fresh(Connection store, MasterKey master, UUID clientId)
         throws SQLException, GeneralSecurityException {
-        String wrapped = master.newWrappedKey(clientId);
+        String wrapped = master.newWrappedKey(clientId).text();
         try (PreparedStatement insert =
             store.prepareStatement("insert into client_key (client_id, wrapped, made_at) values (?, ?, ?)")) {
             insert.setObject(1, clientId);

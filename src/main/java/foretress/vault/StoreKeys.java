@@ -7,6 +7,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Clock;
 import java.util.UUID;
 
 /** Opens what is sealed in a store that no server has open. */
@@ -14,10 +15,10 @@ public final class StoreKeys {
     private final Connection connection;
     private final MasterKey master;
 
-    /** @param masterKey 32 bytes in base64 */
+    /** @param masterKey as {@link MasterKeys#read} reads it */
     public StoreKeys(Connection connection, String masterKey) throws GeneralSecurityException {
         this.connection = connection;
-        this.master = new MasterKey(masterKey);
+        this.master = new MasterKey(masterKey, Clock.systemUTC());
     }
 
     /**

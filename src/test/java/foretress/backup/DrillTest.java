@@ -68,7 +68,7 @@ class DrillTest {
     }
 
     private Restore into(DataSource empty) {
-        return new Restore(empty, new Restore.Keys(masterKey, "right"), NOW);
+        return new Restore(empty, new Restore.Keys(masterKey, List.of("right")), NOW);
     }
 
     private static List<List<String>> rows(DataSource store, String sql) throws SQLException {

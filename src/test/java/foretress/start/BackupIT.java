@@ -56,6 +56,39 @@ class BackupIT {
         move(elsewhere);
     }
 
+    @Test
+    @DisplayName("D16: a new master key is taken into use while the server works; then it opens everything alone")
+    void theMasterKeyIsChangedWhileTheServerWorks() throws Exception {
+        Assumptions.assumeTrue(Launched.isPackaged(), "NOT RUN: there is no " + Launched.JAR);
+        Map<String, String> demo = Map.of("FORETRESS_DEMO", "1", "FORETRESS_MASTER_KEY_EVERY", "1s");
+        Path keys = folder.resolve("demo-data/keys");
+        String before;
+        try (Launched server = Launched.in(folder, demo).untilReady()) {
+            before = Files.readString(keys.resolve("master.key")).strip();
+            command(demo, 0, "new-master-key");
+            assertThat(server.untilSaid("were wrapped by the new master key")).endsWith("; 0 could not be opened");
+            assertThat(command(demo, StartRefused.Reason.DATABASE_LOCKED.exitCode, "new-master-key", "--drop").err())
+                .isNotEmpty();
+        }
+        assertThat(Files.readString(keys.resolve("master.key"))).hasLineCount(2).contains(before);
+        command(demo, 0, "new-master-key", "--drop");
+        assertThat(Files.readString(keys.resolve("master.key"))).hasLineCount(1).doesNotContain(before);
+        command(demo, 0, "backup");
+        Path backup;
+        try (Stream<Path> files = Files.list(folder.resolve("demo-data/backups"))) {
+            backup = files.max(Path::compareTo).orElseThrow();
+        }
+        Map<String, String> elsewhere =
+            Map.of("FORETRESS_DEMO", "1", "FORETRESS_DATA", "new", "FORETRESS_KEYS", keys.toString());
+        assertThat(command(elsewhere, 0, "restore", backup.toString()).said("signed papers opened: ").orElseThrow())
+            .doesNotEndWith(" 0");
+        Files.writeString(keys.resolve("master.key"), before);
+        assertThat(
+            command(Map.of("FORETRESS_DEMO", "1", "FORETRESS_DATA", "newer", "FORETRESS_KEYS", keys.toString()), 2,
+                "restore", backup.toString()).err())
+            .singleElement().asString().contains("put its master.key");
+    }
+
     private void move(Map<String, String> environment) throws Exception {
         Assumptions.assumeTrue(Files.exists(Launched.POSTGRES_JAR), "NOT RUN: there is no " + Launched.POSTGRES_JAR);
         try (EmbeddedPostgres postgres = EmbeddedPostgres.start()) {

@@ -89,17 +89,24 @@ public class Launched implements AutoCloseable {
     }
 
     public Launched untilReady() throws InterruptedException {
+        untilSaid("ready at ");
+        return this;
+    }
+
+    /** The first line on standard output that holds this, once it is there. */
+    public String untilSaid(String part) throws InterruptedException {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
         while (System.nanoTime() < end) {
-            if (said("ready at ").isPresent()) {
-                return this;
+            Optional<String> line = said(part);
+            if (line.isPresent()) {
+                return line.get();
             }
             if (!process.isAlive()) {
                 throw new IllegalStateException("ended with " + process.exitValue() + ": " + out + err);
             }
             Thread.sleep(50);
         }
-        throw new IllegalStateException("not ready in time: " + out + err);
+        throw new IllegalStateException("did not say \"" + part + "\" in time: " + out + err);
     }
 
     public int exitCode() throws InterruptedException {

@@ -53,7 +53,7 @@ class CodingTest {
     @BeforeEach
     void aDatabaseOfTheVersionBefore() throws Exception {
         flyway().target(BEFORE).load().migrate();
-        wrapped = master.newWrappedKey(client);
+        wrapped = master.newWrappedKey(client).text();
         run("client", "id, given_name, family_name, search, birth_date_confirmed, language, created_at, version",
             "'%s', 'Ottilie', 'Brandt', '', false, 'en', '2026-01-01T00:00:00Z', 0", client);
         run("visit",
@@ -189,7 +189,7 @@ class CodingTest {
     @Test
     void theSameWordsHaveOtherCodesForAnotherClientAndColumn() throws Exception {
         UUID other = UUID.randomUUID();
-        assertThat(master.unwrap(other, master.newWrappedKey(other)).code("task.open_as", HASH.getBytes(UTF_8)))
+        assertThat(master.unwrap(other, master.newWrappedKey(other).text()).code("task.open_as", HASH.getBytes(UTF_8)))
             .isNotEqualTo(code("task.open_as", HASH));
         assertThat(code("read_back.answers_code", HASH)).isNotEqualTo(code("assessment.answers_code", HASH))
             .isNotEqualTo(HexFormat.of().formatHex(HASH.getBytes(UTF_8)));

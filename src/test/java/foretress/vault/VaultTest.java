@@ -72,9 +72,9 @@ class VaultTest {
     /** Makes its key only when the other server is about to make one too. */
     private MasterKey meeting(CyclicBarrier both) {
         try {
-            return new MasterKey(master) {
+            return new MasterKey(master, Clock.systemUTC()) {
                 @Override
-                String newWrappedKey(UUID clientId) throws GeneralSecurityException {
+                Wrapped newWrappedKey(UUID clientId) throws GeneralSecurityException {
                     try {
                         both.await(30, TimeUnit.SECONDS);
                     } catch (Exception alone) {
