@@ -8,6 +8,7 @@ import foretress.assessment.Weight;
 import foretress.intake.Assessments;
 import foretress.intake.EarlierFindings;
 import foretress.intake.EarlierFindings.Earlier;
+import foretress.intake.TakenBackElsewhere;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
 import foretress.salon.Menu;
@@ -25,15 +26,18 @@ import java.util.stream.Stream;
 class Alternatives {
     private final Assessments assessments;
     private final EarlierFindings earlier;
+    private final TakenBackElsewhere elsewhere;
     private final Knowledge knowledge;
     private final Menu menu;
     private final Language language;
     private final StylistWords say;
 
-    Alternatives(Assessments assessments, EarlierFindings earlier, Knowledge knowledge, Menu menu, Language language,
+    Alternatives(Assessments assessments, EarlierFindings earlier, TakenBackElsewhere elsewhere, Knowledge knowledge,
+        Menu menu, Language language,
         StylistWords say) {
         this.assessments = assessments;
         this.earlier = earlier;
+        this.elsewhere = elsewhere;
         this.knowledge = knowledge;
         this.menu = menu;
         this.language = language;
@@ -47,15 +51,16 @@ class Alternatives {
     List<Alternative> of(Visit visit, Assessment assessment, List<Earlier> before) {
         List<String> booked = visit.services.stream().map(s -> s.serviceId).toList();
         return assessments.looked(visit).stream().filter(s -> !booked.contains(s.id()))
-            .map(s -> other(s, assessment, before))
+            .map(s -> other(s, assessment, before, elsewhere.on(visit, List.of(s))))
             .sorted(Comparator.comparing(Alternative::place).thenComparing(other -> !other.unsaid())).toList();
     }
 
-    private Alternative other(Service service, Assessment assessment, List<Earlier> before) {
+    private Alternative other(Service service, Assessment assessment, List<Earlier> before, Weight takenBack) {
         Standing standing = assessment.standing(service.id()).orElseThrow();
         List<Finding> on =
             Stream.concat(assessment.spokenOn(service).stream(), before.stream().map(Earlier::finding)).toList();
-        Weight weight = standing.weight().heavier(Weight.heaviest(on.stream().map(f -> f.on(service)).toList()));
+        Weight weight =
+            standing.weight().heavier(takenBack).heavier(Weight.heaviest(on.stream().map(f -> f.on(service)).toList()));
         String because = on.stream().filter(f -> weight != Weight.NOTHING_FOUND && f.on(service) == weight).findFirst()
             .map(this::title).orElse("");
         return new Alternative(service.id(), menu.name(service.id(), words()), weight, WeightSaid.of(weight, say),

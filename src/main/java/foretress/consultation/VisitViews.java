@@ -7,17 +7,19 @@ import foretress.bench.OwedLines;
 import foretress.consultation.VisitView.Found;
 import foretress.consultation.VisitView.Point;
 import foretress.intake.Assessments;
+import foretress.intake.BookedChemistry;
 import foretress.intake.EarlierFindings;
 import foretress.intake.EarlierFindings.Earlier;
 import foretress.intake.Intake;
+import foretress.intake.TakenBackElsewhere;
 import foretress.plan.TestPlan;
 import foretress.questionnaire.Answers;
 import foretress.visit.Visit;
 import foretress.web.StylistWords;
 import foretress.web.WeightSaid;
 import jakarta.enterprise.context.RequestScoped;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Turns a visit's answers and assessment into what the stylist reads. */
 @RequestScoped
@@ -29,6 +31,7 @@ public class VisitViews {
     private final VisitFolds folds;
     private final Intake intake;
     private final Assessments assessments;
+    private final BookedChemistry chemistry;
     private final Points points;
     private final EarlierFindings earlier;
     private final OwedLines owedTests;
@@ -36,15 +39,18 @@ public class VisitViews {
     private final StillToAsk asks;
     private final OverReading over;
     private final Contradicted contradicted;
+    private final TakenBackElsewhere elsewhere;
     private final StylistWords say;
 
-    VisitViews(VisitHeads heads, VisitFolds folds, Intake intake, Assessments assessments, Points points,
+    VisitViews(VisitHeads heads, VisitFolds folds, Intake intake, Assessments assessments, BookedChemistry chemistry,
+        Points points,
         EarlierFindings earlier, OwedLines owedTests, InsteadViews instead, StillToAsk asks, OverReading over,
-        Contradicted contradicted, StylistWords say) {
+        Contradicted contradicted, TakenBackElsewhere elsewhere, StylistWords say) {
         this.heads = heads;
         this.folds = folds;
         this.intake = intake;
         this.assessments = assessments;
+        this.chemistry = chemistry;
         this.points = points;
         this.earlier = earlier;
         this.owedTests = owedTests;
@@ -52,6 +58,7 @@ public class VisitViews {
         this.asks = asks;
         this.over = over;
         this.contradicted = contradicted;
+        this.elsewhere = elsewhere;
         this.say = say;
     }
 
@@ -64,7 +71,8 @@ public class VisitViews {
         List<Point> heavy = heavier(all, true);
         int shown = shown(heavy);
         Weight standing =
-            assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Point::weight).toList()));
+            assessments.booked(visit, assessment).heavier(Weight.heaviest(all.stream().map(Point::weight).toList()))
+                .heavier(elsewhere.on(visit, chemistry.services(visit)));
         TestPlan plan = owedTests.plan(visit);
         var found = new Found(standing, WeightSaid.of(standing, say), heavy.subList(0, shown),
             heavy.subList(shown, heavy.size()));
@@ -76,10 +84,15 @@ public class VisitViews {
 
     /** What follows beside the standing; first, what it does not know yet. */
     private List<String> follows(Visit visit, Answers said, TestPlan plan) {
-        return Stream.concat(
-            assessments.takesTheDayForGranted(visit, said) ? Stream.of(say.consultation_skin_not_asked())
-                : Stream.empty(),
-            owedTests.follows(visit, plan).stream()).toList();
+        List<String> follows = new ArrayList<>();
+        if (elsewhere.isOpen(visit)) {
+            follows.add(say.consultation_taken_back());
+        }
+        if (assessments.takesTheDayForGranted(visit, said)) {
+            follows.add(say.consultation_skin_not_asked());
+        }
+        follows.addAll(owedTests.follows(visit, plan));
+        return follows;
     }
 
     private static List<Point> heavier(List<Point> all, boolean heavy) {

@@ -11,6 +11,7 @@ import foretress.intake.BookedChemistry;
 import foretress.intake.Intake;
 import foretress.intake.KeptAssessment;
 import foretress.intake.Refusals;
+import foretress.intake.TakenBackElsewhere;
 import foretress.visit.Visit;
 import jakarta.inject.Singleton;
 import java.util.EnumSet;
@@ -41,13 +42,16 @@ public class Signature {
     private final BookedChemistry chemistry;
     private final Intake intake;
     private final Refusals refusals;
+    private final TakenBackElsewhere elsewhere;
 
-    Signature(Consents consents, Assessments assessments, BookedChemistry chemistry, Refusals refusals, Intake intake) {
+    Signature(Consents consents, Assessments assessments, BookedChemistry chemistry, Refusals refusals, Intake intake,
+        TakenBackElsewhere elsewhere) {
         this.intake = intake;
         this.consents = consents;
         this.assessments = assessments;
         this.chemistry = chemistry;
         this.refusals = refusals;
+        this.elsewhere = elsewhere;
     }
 
     public Holds of(Visit visit, CurrentAssessment.Now now) {
@@ -73,6 +77,9 @@ public class Signature {
         }
         Optional<Assessment> then = KeptAssessment.madeAt(visit.id, signed.signedAt()).map(assessments::read);
         changed.addAll(changed(then, now.assessment(), chemistry.services(visit)));
+        if (elsewhere.since(visit, signed.signedAt())) {
+            changed.add(Changed.FINDINGS);
+        }
         if (refusals.changedSince(visit, signed.signedAt())) {
             changed.add(Changed.TESTS);
         }

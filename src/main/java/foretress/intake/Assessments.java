@@ -40,11 +40,12 @@ public class Assessments {
     private final Vault vault;
     private final SealedJson sealed;
     private final List<ChairRecord> records;
+    private final TakenBackElsewhere elsewhere;
     private final Clock clock;
 
     Assessments(Knowledge knowledge, BookedChemistry chemistry, Menu menu, Policies policies, Vault vault,
         SealedJson sealed,
-        @All List<ChairRecord> records, Clock clock) {
+        @All List<ChairRecord> records, TakenBackElsewhere elsewhere, Clock clock) {
         this.knowledge = knowledge;
         this.chemistry = chemistry;
         this.menu = menu;
@@ -52,6 +53,7 @@ public class Assessments {
         this.vault = vault;
         this.sealed = sealed;
         this.records = records;
+        this.elsewhere = elsewhere;
         this.clock = clock;
     }
 
@@ -149,7 +151,8 @@ public class Assessments {
 
     private Assessment keep(Visit visit, Answers said, boolean held) {
         Assessment assessment = of(visit, said);
-        Weight stands = booked(visit, assessment).heavier(earlier(visit, assessment));
+        Weight stands = booked(visit, assessment).heavier(earlier(visit, assessment))
+            .heavier(elsewhere.on(visit, chemistry.services(visit)));
         visit.stands(stands.code());
         KeptAssessment.newest(visit.id).filter(before -> !before.held()).ifPresent(KeptAssessment::delete);
         new KeptAssessment(visit, clock.instant(), assessment.ruleSetHash(), answers(visit, said), held,

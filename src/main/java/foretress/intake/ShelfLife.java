@@ -14,16 +14,21 @@ import java.util.Optional;
 @Singleton
 public class ShelfLife {
     private final Intake intake;
+    private final TakenBackElsewhere elsewhere;
 
-    ShelfLife(Intake intake) {
+    ShelfLife(Intake intake, TakenBackElsewhere elsewhere) {
         this.intake = intake;
+        this.elsewhere = elsewhere;
     }
 
-    /** The questions to ask again, in the order of the questionnaire; those put and never answered among them. */
+    /** The questions to ask again, in the order of the questionnaire; those put and never answered among them, and those
+     * about which something was taken back with another visit. */
     public List<Question> due(Visit visit, Answers said) {
         Map<String, Instant> asked = intake.askedAt(visit);
         return intake.topics(visit, said).stream().flatMap(t -> intake.put(visit, t, said).stream())
-            .filter(q -> due(q, visit, said, Optional.ofNullable(asked.get(q.id())))).toList();
+            .filter(q -> due(q, visit, said, Optional.ofNullable(asked.get(q.id()))
+                .filter(at -> !elsewhere.isOvertaken(visit, q.id(), at))))
+            .toList();
     }
 
     private static boolean due(Question question, Visit visit, Answers said, Optional<Instant> asked) {

@@ -32,6 +32,7 @@ public class Signing {
     private final ConsentDraft draft;
     private final ConsentCopies copies;
     private final Assessments assessments;
+    private final TakenBackElsewhere elsewhere;
     private final Plans plans;
     private final Knowledge knowledge;
     private final Intake intake;
@@ -39,7 +40,8 @@ public class Signing {
     private final Guardians guardians;
     private final Clock clock;
 
-    Signing(Consents consents, ConsentDraft draft, ConsentCopies copies, Assessments assessments, Plans plans,
+    Signing(Consents consents, ConsentDraft draft, ConsentCopies copies, Assessments assessments,
+        TakenBackElsewhere elsewhere, Plans plans,
         Knowledge knowledge, Intake intake,
         PageViews shown, Guardians guardians, Clock clock) {
         this.draft = draft;
@@ -49,6 +51,7 @@ public class Signing {
         this.shown = shown;
         this.consents = consents;
         this.assessments = assessments;
+        this.elsewhere = elsewhere;
         this.plans = plans;
         this.knowledge = knowledge;
         this.clock = clock;
@@ -84,6 +87,9 @@ public class Signing {
     }
 
     private void moveOn(Visit visit, Answers said, SignedConsent signed) {
+        if (elsewhere.isOpen(visit)) {
+            visit.signed(signed.signedAt()); // what waited for a signature weighs no more
+        }
         assessments.renew(visit, said);
         if (visit.state == State.ANSWERING || visit.state == State.DECIDED) {
             visit.moveTo(State.SIGNED);

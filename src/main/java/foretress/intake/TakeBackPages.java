@@ -33,17 +33,20 @@ public class TakeBackPages {
     private final Consents consents;
     private final NoticeConsent notices;
     private final Visits visits;
+    private final TakenBackElsewhere elsewhere;
     private final Tasks tasks;
     private final Ledger ledger;
     private final ClientLanguage speech;
     private final Clock clock;
 
-    TakeBackPages(Guest guest, Consents consents, NoticeConsent notices, Visits visits, Tasks tasks, Ledger ledger,
+    TakeBackPages(Guest guest, Consents consents, NoticeConsent notices, Visits visits, TakenBackElsewhere elsewhere,
+        Tasks tasks, Ledger ledger,
         ClientLanguage speech, Clock clock) {
         this.guest = guest;
         this.consents = consents;
         this.notices = notices;
         this.visits = visits;
+        this.elsewhere = elsewhere;
         this.tasks = tasks;
         this.ledger = ledger;
         this.speech = speech;
@@ -72,7 +75,7 @@ public class TakeBackPages {
         Visit visit = guest.visit();
         Instant now = clock.instant();
         notices.takeBack(visit.id, guest.language());
-        visits.withdraw(visit.id);
+        elsewhere.around(visit, () -> visits.withdraw(visit.id));
         tasks.promise(visit, Task.Kind.CALL, Staff.byId(visit.stylistId).filter(s -> s.active).map(s -> s.id),
             NextClosing.after(now, Salon.the()));
         ledger.note("client", "consent taken back", visit.id.toString());

@@ -4,7 +4,7 @@ import foretress.consent.Consents;
 import foretress.intake.ClientLanguage;
 import foretress.intake.NextClosing;
 import foretress.intake.NoticeConsent;
-import foretress.intake.Renewal;
+import foretress.intake.TakenBackElsewhere;
 import foretress.invitation.Guest;
 import foretress.ledger.Ledger;
 import foretress.salon.Salon;
@@ -33,6 +33,7 @@ import java.util.Optional;
 /** Taking consent back once the visit is over, by the client's own link and without a code: GDPR Art. 7(3). */
 @Path("/answers/withdraw")
 public class WithdrawPages {
+    private static final URI DONE = URI.create("/answers/withdraw/done");
     private static final URI AFTER = URI.create("/answers/after");
 
     @CheckedTemplate(basePath = "rights", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -48,21 +49,22 @@ public class WithdrawPages {
     private final Consents consents;
     private final NoticeConsent notices;
     private final Visits visits;
-    private final Renewal renewal;
+    private final TakenBackElsewhere elsewhere;
     private final Tasks tasks;
     private final SealedJson sealed;
     private final Ledger ledger;
     private final ClientLanguage speech;
     private final Clock clock;
 
-    WithdrawPages(Guest guest, Consents consents, NoticeConsent notices, Visits visits, Renewal renewal, Tasks tasks,
+    WithdrawPages(Guest guest, Consents consents, NoticeConsent notices, Visits visits, TakenBackElsewhere elsewhere,
+        Tasks tasks,
         SealedJson sealed,
         Ledger ledger, ClientLanguage speech, Clock clock) {
         this.guest = guest;
         this.consents = consents;
         this.notices = notices;
         this.visits = visits;
-        this.renewal = renewal;
+        this.elsewhere = elsewhere;
         this.tasks = tasks;
         this.sealed = sealed;
         this.ledger = ledger;
@@ -79,8 +81,16 @@ public class WithdrawPages {
     /** Pressed twice it is taken back once. */
     @POST
     public Response takeBack() {
-        return takenBack().map(at -> Response.ok(new WithdrawnPage(speech.dayAndTime(at.atZone(guest.visit().zone()))))
-            .build()).orElseGet(() -> Response.seeOther(AFTER).build());
+        return Response.seeOther(takenBack().isPresent() ? DONE : AFTER).build();
+    }
+
+    /** What was taken back, and when. */
+    @GET
+    @Path("/done")
+    public Response done() {
+        return Withdrawal.ofVisit(guest.visitId()).map(Withdrawal::takenBackAt)
+            .map(at -> Response.ok(new WithdrawnPage(speech.dayAndTime(at.atZone(guest.visit().zone())))))
+            .orElseGet(() -> Response.seeOther(AFTER)).build();
     }
 
     @Transactional
@@ -94,9 +104,7 @@ public class WithdrawPages {
             new Confirmed(speech.say().take_back_title(), says(visit), speech.say().take_back_do());
         new Withdrawal(visit, guest.language(), now, sealed.sealing(visit.client.id, confirmed)).persist();
         notices.takeBack(visit.id, guest.language());
-        visits.withdraw(visit.id);
-        visits.undecide(visit.client.id);
-        renewal.ofClient(visit.client.id);
+        elsewhere.around(visit, () -> visits.withdraw(visit.id));
         tasks.promise(visit, Task.Kind.TAKEN_BACK, Optional.empty(), NextClosing.after(now, Salon.the()));
         ledger.note("client", "consent taken back after the visit", visit.id.toString());
         return Optional.of(now);

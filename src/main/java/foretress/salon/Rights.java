@@ -189,6 +189,7 @@ public final class Rights {
         guest("GET /answers/rights/record"),
         guest("GET /answers/withdraw"),
         guest("POST /answers/withdraw"),
+        guest("GET /answers/withdraw/done"),
         staff("GET /clients/{id}/record", OWNER),
         staff("POST /clients/{id}/record", OWNER),
         staff("GET /requests", OWNER),

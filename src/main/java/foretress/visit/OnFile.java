@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 public final class OnFile {
     /** Tables whose rows each belong to one client. */
     private static final List<String> KINDS = List.of("bench_test", "closing", "noted", "service_wish", "skin_test",
-        "test_refusal", "told_reaction");
+        "stood_before", "test_refusal", "told_reaction");
     private static final String PERSON =
         """
         select c.id from client m join client c on c.id = coalesce(m.merged_into, m.id) where m.id = :person

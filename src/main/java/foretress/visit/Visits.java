@@ -27,7 +27,8 @@ public class Visits {
     /** Tables of what is kept of a visit, and so of its client. */
     private static final List<String> RECORDS =
         List.of("signed_consent", "decision", "closing", "skin_test", "bench_test",
-            "noted", "assessment", "told_reaction", "complaint", "sent_photo", "withdrawal", "rights_request");
+            "noted", "assessment", "told_reaction", "complaint", "sent_photo", "withdrawal", "rights_request",
+            "stood_before");
 
     /** Visits with their clients and services in one read, however many there are; and the keys of these, which the session then holds. */
     private static final String WHOLE = "select v, k from Visit v join fetch v.client left join fetch v.services"

@@ -117,6 +117,8 @@ public interface StylistWords {
     @Message
     String consultation_standing();
     @Message
+    String consultation_taken_back();
+    @Message
     String consultation_title(String client);
     @Message
     String consultation_topics(int count);

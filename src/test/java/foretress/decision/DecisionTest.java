@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import foretress.MovedClock;
 import foretress.Walker;
 import foretress.assessment.TestFact;
+import foretress.assessment.Weight;
 import foretress.bench.GivenTests;
 import foretress.consent.Consents;
 import foretress.intake.Answering;
@@ -142,6 +143,48 @@ class DecisionTest {
     private ServiceDecision decided() {
         return QuarkusTransaction.requiringNew()
             .call(() -> decisions.read(decisions.latest(visit).orElseThrow()).services().get(0));
+    }
+
+    @Test
+    @DisplayName("a signed visit ahead gets no lighter when an earlier visit's consent is taken back: it weighs as before until the client was asked anew and has signed")
+    void whatIsTakenBackElsewhereLightensNothingInSilence() {
+        String earlier = knocking.link(visit);
+        Answering.on(new Walker().open(earlier).send(Map.of("day", "4", "month", "3", "year", "1965")),
+            Map.of("colour-reaction", List.of("yes"), "colour-reaction-what", List.of("hives", "swelling"))).agree()
+            .all()
+            .readBack().sign("Ottilie Brandt");
+        make.is(visit, State.DECIDED);
+        make.is(visit, State.CLOSED);
+        visit = make.again(visit);
+        client(Map.of());
+        assertThat(standing()).startsWith("Prevents");
+        Walker phone = new Walker().open(earlier).send("main form", Map.of("day", "4", "month", "3", "year", "1965"));
+        phone.open("/answers/withdraw").send("main form", Map.of()).expect(200);
+        assertThat(phone.at()).isEqualTo("/answers/withdraw/done");
+        assertThat(standing()).startsWith("Prevents");
+        assertThat(listed()).isEqualTo(Weight.PREVENTS.code());
+        assertThat(salon.as("petra").open("/visits/" + visit).text())
+            .contains("Consent to another visit was taken back", "it weighs as it did before");
+        theDayCame();
+        skinTestNegative();
+        assertThat(as("petra").page().select("input[name=verdict-0]").eachAttr("value"))
+            .as("nothing goes ahead").containsExactly("postpone", "decline");
+        askedAgain(Map.of());
+        assertThat(standing()).as("asked, not signed").startsWith("Prevents");
+        assertThat(as("petra").text()).contains("A finding changed after the client signed.");
+        signedAgain("petra");
+        assertThat(standing()).doesNotStartWith("Prevents");
+        assertThat(listed()).isNotEqualTo(Weight.PREVENTS.code());
+        assertThat(salon.as("petra").open("/visits/" + visit).text())
+            .doesNotContain("Consent to another visit was taken back");
+    }
+
+    private String standing() {
+        return salon.as("petra").open("/visits/" + visit).only("h1").text();
+    }
+
+    private String listed() {
+        return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).standing().orElseThrow());
     }
 
     @DisplayName("staff reading negative, re-asked on the day, signed again, proceed, closed; the next visit knows what was done")
