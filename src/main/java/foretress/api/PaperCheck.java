@@ -49,6 +49,8 @@ final class PaperCheck {
             case UNCHANGED ->
                 "sealed by this salon, and not a byte changed since. The seal says nothing of whether a newer "
                     + "paper took its place or the consent was taken back.";
+            case ADDED_TO ->
+                "ADDED TO: sealed by this salon, but something was written behind the seal, and may show first.";
             case CHANGED -> "CHANGED: it carries a seal, and is not as it was sealed.";
             case OTHER_SEAL -> "NOT THIS SALON'S: the seal is whole, and by a key that is not in the certificates.";
             case NOT_SEALED -> "NOT SEALED: nothing shows where it comes from.";

@@ -1,13 +1,16 @@
 package foretress.consent;
 
+import foretress.knowledge.Sha256;
 import foretress.running.Clockwork;
 import foretress.salon.Salon;
 import foretress.seal.Seals;
 import foretress.vault.Unreadable;
 import foretress.vault.Vault;
+import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.scheduler.Scheduled;
 import jakarta.inject.Singleton;
+import jakarta.transaction.Transactional;
 import java.nio.ByteBuffer;
 import java.time.Clock;
 import java.util.Arrays;
@@ -25,6 +28,9 @@ import org.jboss.logging.Logger;
 @Singleton
 public class SealedPapers {
     private static final Logger LOG = Logger.getLogger(SealedPapers.class);
+
+    /** What became of a document since it was sealed. */
+    public enum Standing { NEWEST, SUPERSEDED, TAKEN_BACK }
 
     private final Consents consents;
     private final Seals seals;
@@ -68,7 +74,7 @@ public class SealedPapers {
         byte[] seal = Arrays.copyOfRange(sealed, own.length, sealed.length);
         try {
             QuarkusTransaction.requiringNew()
-                .run(() -> new SealedPaper(document.clientId(), document.id(), clock.instant(),
+                .run(() -> new SealedPaper(document.clientId(), document.id(), clock.instant(), Sha256.of(sealed),
                     place -> vault.seal(document.clientId(), place, seal)).persist());
             return sealed;
         } catch (RuntimeException notKept) {
@@ -78,13 +84,47 @@ public class SealedPapers {
 
     @Scheduled(every = "${foretress.seal.every:30s}", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
     void onTheDot() {
-        clockwork.run(this::sealDue);
+        clockwork.run(() -> {
+            sealDue();
+            nameDue();
+        });
     }
 
     /** Seals what is not sealed yet; how many. One that cannot be read does not keep the next from it. */
     int sealDue() {
         List<UUID> due = QuarkusTransaction.requiringNew().call(SealedPaper::missing);
         return (int) due.stream().filter(id -> !unreadable.contains(id)).filter(this::sealed).count();
+    }
+
+    /** What was sealed before files were found again gets its file's name; how many. */
+    int nameDue() {
+        List<UUID> due = QuarkusTransaction.requiringNew().call(SealedPaper::unnamed);
+        return (int) due.stream().filter(id -> !unreadable.contains(id)).filter(this::named).count();
+    }
+
+    private boolean named(UUID id) {
+        try {
+            QuarkusTransaction.requiringNew().run(() -> {
+                byte[] file = of(SignedConsent.findById(id));
+                SealedPaper.of(id).orElseThrow().named(Sha256.of(file));
+            });
+            return true;
+        } catch (RuntimeException stays) {
+            unreadable.add(id);
+            return notSealed(id, stays);
+        }
+    }
+
+    /** What became of the document of which this file is the sealed one; empty when it is none that is on file. */
+    @Transactional
+    public Optional<Standing> standing(byte[] file) {
+        return SealedPaper.documentOf(Sha256.of(file)).map(id -> SignedConsent.<SignedConsent>findById(id))
+            .map(document -> {
+                if (Visit.isTakenBack(document.visitId())) {
+                    return Standing.TAKEN_BACK;
+                }
+                return document.isSuperseded() ? Standing.SUPERSEDED : Standing.NEWEST;
+            });
     }
 
     private boolean sealed(UUID id) {

@@ -88,6 +88,11 @@ public class SignedConsent extends Stored {
         return Optional.ofNullable(supersedes);
     }
 
+    /** Whether a later signing took its place. */
+    boolean isSuperseded() {
+        return count("supersedes", id) > 0;
+    }
+
     /** The form that made it. */
     public UUID submission() {
         return submission;

@@ -182,6 +182,8 @@ public final class Rights {
 
         // seal
         anybody("GET /seal.pem"),
+        anybody("GET /verify"),
+        anybody("POST /verify"),
 
         // rights
         guest("GET /answers/rights"),

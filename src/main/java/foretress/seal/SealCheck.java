@@ -15,6 +15,8 @@ import java.util.Collection;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.bouncycastle.asn1.ASN1Encoding;
 import org.bouncycastle.asn1.ASN1InputStream;
 import org.bouncycastle.asn1.ASN1Primitive;
@@ -50,6 +52,8 @@ public final class SealCheck {
     public enum Verdict {
         /** Sealed with one of the salon's keys, and not a byte is other than it was then. */
         UNCHANGED,
+        /** Sealed with one of the salon's keys and whole up to the end of the seal; more was written behind it. */
+        ADDED_TO,
         /** It carries the salon's seal, or parts of one, and is not as it was sealed. */
         CHANGED,
         /** A whole seal, by a key that is not the salon's. */
@@ -67,6 +71,9 @@ public final class SealCheck {
             new AlgorithmIdentifier(NISTObjectIdentifiers.id_sha256, DERNull.INSTANCE));
     private static final AlgorithmIdentifier ECDSA = new AlgorithmIdentifier(X9ObjectIdentifiers.ecdsa_with_SHA256);
 
+    private static final Pattern RANGE =
+        Pattern.compile("/ByteRange ?\\[ ?0 \\d{1,10} (\\d{1,10}) (\\d{1,10}) *]");
+
     private final byte[] file;
     private final Collection<X509Certificate> salon;
 
@@ -77,7 +84,21 @@ public final class SealCheck {
 
     /** @param salon the certificates of every key the salon has had */
     public static Verdict of(byte[] file, Collection<X509Certificate> salon) {
-        return new SealCheck(file, salon).verdict();
+        Verdict verdict = new SealCheck(file, salon).verdict();
+        return verdict == Verdict.CHANGED && withoutTail(file)
+            .filter(sealed -> new SealCheck(sealed, salon).verdict() == Verdict.UNCHANGED).isPresent()
+                ? Verdict.ADDED_TO
+                : verdict;
+    }
+
+    /** The file up to where its first seal says that it ends; empty where it ends there, or says nothing. */
+    private static Optional<byte[]> withoutTail(byte[] file) {
+        Matcher range = RANGE.matcher(new String(file, StandardCharsets.ISO_8859_1));
+        if (!range.find()) {
+            return Optional.empty();
+        }
+        long end = Long.parseLong(range.group(1)) + Long.parseLong(range.group(2));
+        return end < file.length ? Optional.of(Arrays.copyOf(file, (int) end)) : Optional.empty();
     }
 
     private Verdict verdict() {

@@ -10,6 +10,40 @@ import io.quarkus.qute.i18n.MessageBundle;
 @MessageBundle("say")
 public interface ClientWords {
     // consent
+    @Message
+    String verify_title();
+    @Message
+    String verify_lead();
+    @Message
+    String verify_file();
+    @Message
+    String verify_go();
+    @Message
+    String verify_missing();
+    @Message
+    String verify_unchanged(String salon);
+    @Message
+    String verify_newest();
+    @Message
+    String verify_superseded();
+    @Message
+    String verify_taken_back();
+    @Message
+    String verify_gone();
+    @Message
+    String verify_added(String salon);
+    @Message
+    String verify_changed();
+    @Message
+    String verify_other();
+    @Message
+    String verify_not_sealed();
+    @Message
+    String verify_unreadable();
+    @Message
+    String verify_limits();
+    @Message
+    String verify_again();
 
     // intake
     @Message

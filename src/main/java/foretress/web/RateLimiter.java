@@ -29,7 +29,7 @@ public class RateLimiter {
     private static final int MOST_KEPT = 20_000;
 
     /** What is tried, so that the crowd at one leaves the other alone. */
-    public enum Door { SIGN_IN, LINK }
+    public enum Door { SIGN_IN, LINK, PAPER }
 
     private record Failures(int inARow, Instant next) {}
 

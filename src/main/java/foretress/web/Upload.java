@@ -25,6 +25,11 @@ public final class Upload {
         return taken(Paper.of(bytes(sent)), say.paper_not_known(), field, mistakes, say);
     }
 
+    /** The bytes as they came, for a check that keeps and shows nothing of them; none when no file was chosen. */
+    public static byte[] unread(FileUpload sent) {
+        return bytes(sent);
+    }
+
     private static <T> Optional<T> taken(PictureResult<T> taken, String notKnown, String field, Mistakes mistakes,
         PictureWords say) {
         taken.refused().ifPresent(why -> mistakes.add(field, said(why, notKnown, say)));

@@ -25,6 +25,7 @@ import foretress.visit.VisitMaker;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
 import jakarta.inject.Inject;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -205,7 +206,8 @@ class AxeTest {
             Page page = context.newPage();
             Page otherPage = other.newPage();
             for (String route : pages(Right.Kind.GUEST)) {
-                if (!List.of("/answers/short-visit", "/answers/last-time", "/answers/visit.ics", "/answers/withdraw")
+                if (!List.of("/answers/short-visit", "/answers/last-time", "/answers/visit.ics", "/answers/withdraw",
+                    "/answers/withdraw/done")
                     .contains(route)) {
                     paths(route, "")
                         .forEach(path -> lookWhereAsked(path.equals("/code") ? otherPage : page, path, route));
@@ -244,6 +246,15 @@ class AxeTest {
             assertThat(open(chair, complaint)).isEqualTo(200);
             chair.waitForNavigation(() -> chair.locator("form[action$='/answer'] button").click());
             examine(chair);
+            look(page, "/answers/withdraw");
+            walker.open("/answers/withdraw").send("main form", Map.of());
+            picture(page, "/answers/withdraw/done", "link-withdrawn");
+            picture(page, "/verify", "verify");
+            page.setInputFiles("#paper", new FilePayload("paper.pdf", "application/pdf",
+                RestAssured.given().cookies(walker.cookies()).get("/answers/copy").asByteArray()));
+            page.waitForNavigation(() -> page.locator("main button[type=submit]").click());
+            examine(page);
+            Pictures.take(page, "verify-found");
         }
     }
 

@@ -113,22 +113,23 @@ class PaperSealTest {
     @Test
     @DisplayName("bytes after the end, an appended revision, an annotation on top")
     void appended() throws Exception {
-        assertThat(verdict(plus(SEALED, "\n"))).isEqualTo(Verdict.CHANGED);
-        assertThat(verdict(plus(SEALED, "\n1 0 obj\n<<>>\nendobj\ntrailer\n<<>>\n%%EOF\n"))).isEqualTo(Verdict.CHANGED);
+        assertThat(verdict(plus(SEALED, "\n"))).isEqualTo(Verdict.ADDED_TO);
+        assertThat(verdict(plus(SEALED, "\n1 0 obj\n<<>>\nendobj\ntrailer\n<<>>\n%%EOF\n")))
+            .isEqualTo(Verdict.ADDED_TO);
         var changed = new ByteArrayOutputStream();
         var stamper = new PdfStamper(new PdfReader(SEALED), changed, '\0', true);
         stamper.getOverContent(1).rectangle(0, 0, 600, 800);
         stamper.getOverContent(1).fill();
         stamper.close();
         assertThat(Arrays.copyOf(changed.toByteArray(), SEALED.length)).isEqualTo(SEALED);
-        assertThat(verdict(changed.toByteArray())).isEqualTo(Verdict.CHANGED);
+        assertThat(verdict(changed.toByteArray())).isEqualTo(Verdict.ADDED_TO);
     }
 
     @Test
     @DisplayName("a second seal on top, the salon's own or another's")
     void twice() {
-        assertThat(verdict(PaperSeal.put(SEALED, OTHER, NOW))).isEqualTo(Verdict.CHANGED);
-        assertThat(verdict(PaperSeal.put(SEALED, SALON, NOW))).isEqualTo(Verdict.CHANGED);
+        assertThat(verdict(PaperSeal.put(SEALED, OTHER, NOW))).isEqualTo(Verdict.ADDED_TO);
+        assertThat(verdict(PaperSeal.put(SEALED, SALON, NOW))).isEqualTo(Verdict.ADDED_TO);
     }
 
     @Test
