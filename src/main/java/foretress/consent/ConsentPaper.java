@@ -4,6 +4,7 @@ import foretress.consent.ConsentText.Line;
 import foretress.consent.ConsentText.Part;
 import foretress.consent.ConsentText.Section;
 import foretress.consent.PaperFlow.Cell;
+import foretress.invitation.Qr;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -23,27 +24,35 @@ public final class ConsentPaper {
     private static final float SMALL = 8.5f;
     private static final float STRAND = 9.5f; // the list under the drawing, and how it was signed
     private static final float STRAND_LEADING = 12.5f;
+    private static final float CODE = 68; // with its quiet zone 24 mm: a phone reads it from a hand's breadth
 
     private final ConsentInput input;
     private final ConsentText text;
     private final SignatureMark mark;
     private final HowSigned how;
+    private final String verifyAt;
     private final PaperWords words;
     private int pages;
     private PaperFlow sheet;
 
-    private ConsentPaper(ConsentInput input, ConsentText text, SignatureMark mark, HowSigned how) {
+    private ConsentPaper(ConsentInput input, ConsentText text, SignatureMark mark, HowSigned how,
+        String verifyAt) {
         this.input = input;
         this.text = text;
         this.mark = mark;
         this.how = how;
+        this.verifyAt = verifyAt;
         this.words = new PaperWords(input, text, how);
     }
 
-    /** The document's bytes; the same arguments give the same bytes. */
+    /**
+     * The document's bytes; the same arguments give the same bytes.
+     *
+     * @param verifyAt where anybody can check the file
+     */
     public static byte[] print(ConsentInput input, ConsentText text, SignatureMark mark, HowSigned how,
-        PaperSize size) {
-        return new ConsentPaper(input, text, mark, how).print(size);
+        PaperSize size, String verifyAt) {
+        return new ConsentPaper(input, text, mark, how, verifyAt).print(size);
     }
 
     /** The name to save the document under; it tells the visit's day and nothing about health. */
@@ -72,6 +81,21 @@ public final class ConsentPaper {
             }
             section(section);
         }
+        check();
+    }
+
+    /** Where anybody can check the file, also for a phone's camera. */
+    private void check() {
+        Qr code = Qr.of(verifyAt);
+        sheet.need(CODE + 8);
+        sheet.down(8);
+        float top = sheet.cursor();
+        sheet.squares(code, sheet.width - CODE, CODE);
+        float width = sheet.width - CODE - 12;
+        sheet.down(12);
+        sheet.row(Cell.of(0, width, FontFace.TEXT, SMALL, 12, words.say("how.check")));
+        sheet.row(Cell.of(0, width, FontFace.TEXT, SMALL, 12, verifyAt));
+        sheet.moveTo(top - CODE);
     }
 
     /** The part in front of which the client signs. */

@@ -4,6 +4,7 @@ import foretress.knowledge.Sha256;
 import foretress.ledger.Ledger;
 import foretress.vault.Vault;
 import foretress.visit.Visit;
+import foretress.web.PublicAddress;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
 import jakarta.persistence.LockModeType;
@@ -24,8 +25,10 @@ public class Consents {
 
     private final Vault vault;
     private final Ledger ledger;
+    private final PublicAddress address;
 
-    Consents(Vault vault, Ledger ledger) {
+    Consents(Vault vault, Ledger ledger, PublicAddress address) {
+        this.address = address;
         this.vault = vault;
         this.ledger = ledger;
     }
@@ -145,7 +148,7 @@ public class Consents {
         Optional<SignedConsent> before = all(input.visit().id(), input.purpose()).stream().findFirst();
         var how = new HowSigned(UUID.randomUUID(), before.map(one -> one.versionNo()).orElse(0) + 1,
             before.map(one -> new HowSigned.Superseded(one.id(), one.versionNo(), one.signedAt())), evidence);
-        byte[] pdf = ConsentPaper.print(input, text, mark, how, size);
+        byte[] pdf = ConsentPaper.print(input, text, mark, how, size, address.link("/verify"));
         var fresh = new SignedConsent(input, text, mark, how);
         fresh.papers(paper(fresh, "body", text.canonical().getBytes(StandardCharsets.UTF_8)),
             paper(fresh, "evidence", new KeptEvidence(how, mark, Sha256.of(pdf)).bytes()), seal(fresh, "pdf", pdf));

@@ -7,6 +7,7 @@ import com.lowagie.text.Phrase;
 import com.lowagie.text.pdf.ColumnText;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfWriter;
+import foretress.invitation.Qr;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -127,6 +128,18 @@ final class PaperFlow {
         ink.setLineWidth(thickness);
         ink.rectangle(left(0, width), cursor - height, width, height);
         ink.stroke();
+        ink.restoreState();
+    }
+
+    /** A QR code whose dark modules are filled, hanging from the cursor. */
+    void squares(Qr code, float start, float side) {
+        float module = side / code.size();
+        float x = left(start, side);
+        ink.saveState();
+        ink.setGrayFill(0);
+        code.runs().forEach(run -> ink.rectangle(x + run.x() * module, cursor - (run.y() + 1) * module,
+            run.length() * module, module));
+        ink.fill();
         ink.restoreState();
     }
 

@@ -29,9 +29,10 @@ import org.jboss.resteasy.reactive.multipart.FileUpload;
 public class VerifyPages {
     /**
      * @param verdict the code of what was found, for whoever reads the page by program
+     * @param stands it is the salon's, unchanged and current
      * @param lines the same in words, the first the gravest
      */
-    public record Found(String verdict, List<String> lines) {}
+    public record Found(String verdict, boolean stands, List<String> lines) {}
 
     /** @param found empty before a file was sent */
     @CheckedTemplate(basePath = "consent", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -69,20 +70,24 @@ public class VerifyPages {
 
     private Found found(byte[] file) {
         SealCheck.Verdict verdict = SealCheck.of(file, seals.certificates());
-        String first = switch (verdict) {
-            case UNCHANGED -> say().verify_unchanged(Salon.the().name);
-            case ADDED_TO -> say().verify_added(Salon.the().name);
+        if (verdict == SealCheck.Verdict.UNCHANGED) {
+            return unchanged(papers.standing(file));
+        }
+        return new Found(verdict.name(), false, List.of(switch (verdict) {
+            case UNCHANGED, ADDED_TO -> say().verify_added(Salon.the().name);
             case CHANGED -> say().verify_changed();
             case OTHER_SEAL -> say().verify_other();
             case NOT_SEALED -> say().verify_not_sealed();
             case UNREADABLE -> say().verify_unreadable();
-        };
-        return new Found(verdict.name(),
-            verdict == SealCheck.Verdict.UNCHANGED ? List.of(first, standing(file)) : List.of(first));
+        }));
     }
 
-    private String standing(byte[] file) {
-        return papers.standing(file).map(this::said).orElseGet(() -> say().verify_gone());
+    private Found unchanged(Optional<Standing> standing) {
+        String sealed = say().verify_unchanged(Salon.the().name);
+        String since = standing.map(this::said).orElseGet(() -> say().verify_gone());
+        boolean stands = standing.filter(Standing.NEWEST::equals).isPresent();
+        return new Found(SealCheck.Verdict.UNCHANGED.name(), stands,
+            stands ? List.of(sealed, since) : List.of(since, sealed));
     }
 
     private String said(Standing standing) {

@@ -6,10 +6,16 @@ import static foretress.consent.Consenting.evidenceFor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
 import foretress.assessment.Weight;
 import foretress.consent.ConsentInput.Answered;
 import foretress.consent.ConsentInput.Found;
 import foretress.consent.ConsentText.Part;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,6 +34,7 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Execution;
@@ -66,6 +73,18 @@ class ConsentPaperTest {
         }
     }
 
+    @Test
+    @DisplayName("the code on the last page is read by a camera and leads to where anybody can check the file")
+    void theCodeOnTheLastPageLeadsThere() throws Exception {
+        try (PDDocument document = org.apache.pdfbox.Loader.loadPDF(aConsent().paper())) {
+            BufferedImage picture = new PDFRenderer(document).renderImageWithDPI(document.getNumberOfPages() - 1, 150);
+            int[] pixels = picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth());
+            var source = new RGBLuminanceSource(picture.getWidth(), picture.getHeight(), pixels);
+            assertThat(new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(source)),
+                Map.of(DecodeHintType.TRY_HARDER, true)).getText()).isEqualTo(Consenting.VERIFY);
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = { "en", "es", "pl", "vi", "ar" })
     @DisplayName("D10: all that is printed between the margins is the canonical text, the mark and how it was signed")
@@ -77,7 +96,8 @@ class ConsentPaperTest {
         List<String> canonical = text.canonical().lines().skip(1).toList();
         int after = canonical.indexOf(heading(text, Part.TAKE_BACK));
         String before = Read.plain(String.join("", canonical.subList(0, after)));
-        String rest = Read.plain(String.join("", canonical.subList(after, canonical.size())));
+        String check = ConsentWords.in(language).say("paper.how.check", Map.of()) + Consenting.VERIFY;
+        String rest = Read.plain(String.join("", canonical.subList(after, canonical.size())) + check);
         if (language.equals("ar")) {
             // What runs from the right is read out of a PDF in another order: there its letters are counted.
             assertThat(letters(printed)).containsAll(letters(before + rest));
@@ -275,7 +295,8 @@ class ConsentPaperTest {
         var how = new HowSigned(Consenting.DOCUMENT, 2, Optional.of(new HowSigned.Superseded(UUID.randomUUID(), 1,
             Consenting.SIGNED.minusSeconds(5 * 86_400))), evidenceFor(consent.text()));
         byte[] pdf =
-            shown("version-2", ConsentPaper.print(consent.input(), consent.text(), aDrawing(), how, PaperSize.A4));
+            shown("version-2",
+                ConsentPaper.print(consent.input(), consent.text(), aDrawing(), how, PaperSize.A4, Consenting.VERIFY));
         assertThat(Read.all(pdf)).contains("supersedes version 1 of 2 June 2026", "version 2", "page 1 of");
     }
 }

@@ -151,6 +151,7 @@ final class Consenting {
         return ConsentText.of(input(), ConsentWords.in(language));
     }
 
+    static final String VERIFY = "https://visits.example.org/verify";
     static final UUID DOCUMENT = UUID.fromString("5b0c1e52-6a3e-4a7f-9a33-1c5cbd5a0005");
 
     /** The printed consent, first version, on A4, with a drawn mark. */
@@ -160,7 +161,7 @@ final class Consenting {
 
     byte[] paper(SignatureMark mark, PaperSize size) {
         return ConsentPaper.print(input(), text(), mark,
-            new HowSigned(DOCUMENT, 1, Optional.empty(), evidenceFor(text())), size);
+            new HowSigned(DOCUMENT, 1, Optional.empty(), evidenceFor(text())), size, VERIFY);
     }
 
     /** Two loops and a dot, as a hand might. */

@@ -140,7 +140,7 @@ class VerifyPagesTest {
     void theLimitsAreSaid(String language) {
         Document page = Jsoup.parse(sent(sealed(), language).asString());
         assertThat(page.selectFirst("html").attr("lang")).isEqualTo(language);
-        assertThat(page.selectFirst(".foot .quiet").text()).isNotBlank();
+        assertThat(page.selectFirst("#limits").text()).isNotBlank();
         assertThat(page.selectFirst("#found").attr("data-verdict")).isEqualTo("UNCHANGED");
     }
 }
