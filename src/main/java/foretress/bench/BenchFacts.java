@@ -9,7 +9,7 @@ import foretress.knowledge.Knowledge;
 import foretress.questionnaire.Answer;
 import foretress.questionnaire.Answers;
 import foretress.questionnaire.SaidTreatment;
-import foretress.salon.Salon;
+import foretress.salon.Policies;
 import foretress.vault.SealedJson;
 import foretress.visit.State;
 import foretress.visit.Visit;
@@ -38,17 +38,19 @@ public class BenchFacts implements ChairRecord {
     private final BookedChemistry chemistry;
     private final Visits visits;
     private final Knowledge knowledge;
+    private final Policies policies;
     private final Clock clock;
 
     BenchFacts(BenchReadings readings, SealedJson bodies, Intake intake, BookedChemistry chemistry,
         Visits visits,
-        Knowledge knowledge, Clock clock) {
+        Knowledge knowledge, Policies policies, Clock clock) {
         this.readings = readings;
         this.bodies = bodies;
         this.intake = intake;
         this.chemistry = chemistry;
         this.visits = visits;
         this.knowledge = knowledge;
+        this.policies = policies;
         this.clock = clock;
     }
 
@@ -130,6 +132,6 @@ public class BenchFacts implements ChairRecord {
     }
 
     private Policy policy() {
-        return knowledge.policy(Salon.the().jurisdiction);
+        return policies.effective();
     }
 }

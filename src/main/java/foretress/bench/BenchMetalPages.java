@@ -7,7 +7,7 @@ import foretress.intake.Intake;
 import foretress.intake.StrandMaps;
 import foretress.knowledge.Knowledge;
 import foretress.knowledge.Words;
-import foretress.salon.Salon;
+import foretress.salon.Policies;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Form;
@@ -61,6 +61,7 @@ public class BenchMetalPages {
     private final Intake intake;
     private final StrandMaps maps;
     private final Knowledge knowledge;
+    private final Policies policies;
     private final Language language;
     private final BenchSay words;
     private final BenchWords say;
@@ -68,7 +69,7 @@ public class BenchMetalPages {
     private final Clock clock;
 
     BenchMetalPages(BenchDoor door, BenchRecords tests, BenchMetalViews views, BenchStruck struck, Intake intake,
-        StrandMaps maps, Knowledge knowledge, Language language,
+        StrandMaps maps, Knowledge knowledge, Policies policies, Language language,
         BenchSay words, BenchWords say, ChairTime time, Clock clock) {
         this.door = door;
         this.tests = tests;
@@ -77,6 +78,7 @@ public class BenchMetalPages {
         this.intake = intake;
         this.maps = maps;
         this.knowledge = knowledge;
+        this.policies = policies;
         this.language = language;
         this.words = words;
         this.say = say;
@@ -345,7 +347,7 @@ public class BenchMetalPages {
     }
 
     private int hours() {
-        return knowledge.policy(Salon.the().jurisdiction).incompatibilityTestHours();
+        return policies.effective().incompatibilityTestHours();
     }
 
     private TemplateInstance page(Visit visit, BenchRecord test, Mistakes mistakes) {

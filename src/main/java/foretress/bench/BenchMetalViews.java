@@ -5,8 +5,7 @@ import foretress.bench.BenchMetalView.Glass;
 import foretress.bench.BenchMetalView.Reading;
 import foretress.bench.BenchMetalView.Sheet;
 import foretress.bench.BenchMetalView.Watch;
-import foretress.knowledge.Knowledge;
-import foretress.salon.Salon;
+import foretress.salon.Policies;
 import foretress.visit.Visit;
 import foretress.web.ChairTime;
 import foretress.web.Mistakes;
@@ -32,13 +31,13 @@ class BenchMetalViews {
     private final BenchSay words;
     private final BenchWords say;
     private final ChairTime time;
-    private final Knowledge knowledge;
+    private final Policies policies;
     private final Clock clock;
 
     BenchMetalViews(BenchRecords tests, BenchChanges changes, BenchTails tails, BenchOutcomes outcomes,
         BenchTimers timers,
         BenchDoor door, BenchSay words, BenchWords say, ChairTime time,
-        Knowledge knowledge, Clock clock) {
+        Policies policies, Clock clock) {
         this.tests = tests;
         this.changes = changes;
         this.tails = tails;
@@ -48,7 +47,7 @@ class BenchMetalViews {
         this.words = words;
         this.say = say;
         this.time = time;
-        this.knowledge = knowledge;
+        this.policies = policies;
         this.clock = clock;
     }
 
@@ -191,7 +190,7 @@ class BenchMetalViews {
 
     private BenchMetalView.NextDay nextDay(Visit visit, BenchRecord test, BenchMetalBody body, MetalCheck metal) {
         long waitMillis =
-            Duration.ofHours(knowledge.policy(Salon.the().jurisdiction).incompatibilityTestHours()).toMillis();
+            Duration.ofHours(policies.effective().incompatibilityTestHours()).toMillis();
         long toGo = Math.max(0, waitMillis - tests.sinceBegunMillis(test));
         Instant from = clock.instant().plusMillis(toGo);
         String done = body.nextDay()

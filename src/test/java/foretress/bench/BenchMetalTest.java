@@ -186,6 +186,34 @@ class BenchMetalTest {
     }
 
     @Test
+    void aSalonThatWaitsLongerIsHeldToIt() {
+        waits("48");
+        try {
+            AtTheBench bench = petra().metalRunning();
+            bench = after(Duration.ofMinutes(30), bench);
+            everyTuft(bench, "SLIGHTLY_LIGHTER").out();
+            Map<String, String> intact = Map.of("look-A", "intact", "look-B", "intact", "look-C", "intact");
+            bench = after(Duration.ofHours(24), bench.overview());
+            bench.walker()
+                .open(bench.walker().page().select(".said a[href*=/bench/incompatibility-test/]").attr("href"));
+            bench.walker().send("form[action$=/next-day]", intact).expect(422);
+            bench.says("Only 24 hours have gone");
+            bench = after(Duration.ofHours(24), bench.overview());
+            bench.walker()
+                .open(bench.walker().page().select(".said a[href*=/bench/incompatibility-test/]").attr("href"));
+            bench.walker().send("form[action$=/next-day]", intact).expect(200);
+            assertThat(metalFinding("metal-tested-cutting-owed")).isTrue();
+        } finally {
+            waits("");
+        }
+    }
+
+    private void waits(String hours) {
+        assertThat(salon.as("edda").open("/policy").send(Map.of("incompatibility-test-hours", hours)).at())
+            .isEqualTo("/policy?kept");
+    }
+
+    @Test
     void hairThatComesApartTheNextDayCountsBeforeTheDayIsOver() {
         AtTheBench bench = petra().metalRunning();
         bench = after(Duration.ofMinutes(30), bench);
