@@ -63,8 +63,10 @@ class RecordZip {
     /** @param client the record that holds */
     void write(UUID client, OutputStream out) {
         QuarkusTransaction.requiringNew().timeout(SECONDS).run(() -> {
-            try (var zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
+            try {
+                var zip = new ZipOutputStream(out, StandardCharsets.UTF_8); // closed only when whole: what failed half-way must not open
                 write(clients.find(client).orElseThrow(), zip);
+                zip.close();
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -1,6 +1,7 @@
 package foretress.rights;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -20,6 +21,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -58,6 +60,7 @@ class RecordExportTest {
     @Inject Codes codes;
     @Inject MovedClock clock;
     @Inject ObjectMapper json;
+    @Inject RecordZip whole;
     UUID visit;
 
     @BeforeEach
@@ -237,6 +240,13 @@ class RecordExportTest {
         sanna.send("form[data-keep]", Map.of("family", "Brandt-" + before)).expect(200);
         assertThat(sanna.text()).contains("What stood here before, and until when");
         assertThat(sanna.only("section ul.lines li bdi").text()).contains(before).doesNotContain("Brandt-");
+    }
+
+    @Test
+    void anExportThatFailsHalfWayIsNoWholeArchive() {
+        var out = new ByteArrayOutputStream();
+        assertThatThrownBy(() -> whole.write(UUID.randomUUID(), out)).isInstanceOf(RuntimeException.class);
+        assertThat(out.size()).as("not even the end of an empty archive").isZero();
     }
 
     @Test
