@@ -107,9 +107,12 @@ class TestVisits {
         });
     }
 
-    /** Without the visit there is nothing to be tested for. */
+    /** Without the visit there is nothing to be tested for; what took place already stays as it was. */
     void withTheVisit(@Observes Visits.CalledOff gone) {
-        callOff(gone.visitId(), "server");
+        if (TestVisit.standing(gone.visitId()).filter(planned -> planned.startsAt().isAfter(clock.instant()))
+            .isPresent()) {
+            callOff(gone.visitId(), "server");
+        }
     }
 
     private void callOff(UUID visitId, String actor) {

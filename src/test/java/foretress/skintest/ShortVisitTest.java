@@ -181,6 +181,20 @@ class ShortVisitTest {
     }
 
     @Test
+    void aShortVisitThatTookPlaceIsNotCalledOffAfterwards() {
+        UUID visit = chair.planned(Map.of());
+        chair.shortVisit(visit);
+        mail();
+        clock.move(Duration.between(clock.instant(), booked(visit)).plusMinutes(30));
+        int before = mails.getMailsSentTo("ottilie@post.example").size();
+        salon.as("sanna").open("/desk/visits/" + visit).send("form[action$=" + visit + "/cancel]", Map.of());
+        sender.sendDue();
+        assertThat(mails.getMailsSentTo("ottilie@post.example").subList(before,
+            mails.getMailsSentTo("ottilie@post.example").size())).noneMatch(mail -> !mail.getAttachments().isEmpty());
+        assertThat(booked(visit)).isBefore(clock.instant());
+    }
+
+    @Test
     void theSameMomentTwiceIsOneBookingAndOneMail() {
         UUID visit = chair.planned(Map.of());
         Walker sanna = salon.as("sanna").open("/desk/visits/" + visit + "/test-visit");
