@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
@@ -29,6 +30,7 @@ class DocsTest {
         Set.of("target", "data", "demo-data", "dev-data", ".git", ".tools", ".idea", ".vscode");
     private static final Pattern LINK = Pattern.compile("!?\\[[^\\]]*]\\(([^)\\s]+)\\)");
     private static final Pattern CODE = Pattern.compile("(?ms)^```.*?^```|`[^`\n]*`");
+    private static final Pattern TEST = Pattern.compile("`([A-Z][A-Za-z0-9]*(?:Test|IT))`");
     private static final Pattern HEADING = Pattern.compile("(?m)^#+ (.+)$");
     static Stream<Path> pages() {
         return Stream.concat(Stream.of("README.md", "DEVELOPERS.md").map(Path::of).filter(Files::exists),
@@ -47,6 +49,16 @@ class DocsTest {
         Assumptions.assumeTrue(Files.isDirectory(PICTURES),
             "NOT TRIED: no pictures were taken yet, there is no " + PICTURES);
         assertThat(dead(page)).filteredOn(DocsTest::isPicture).as("%s shows nothing for", page).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void everyTestThatIsNamedIsThere(Path page) {
+        Set<String> there = files(Path.of("src/test/java"), ".java")
+            .map(file -> file.getFileName().toString().replace(".java", "")).collect(Collectors.toSet());
+        assertThat(
+            TEST.matcher(text(page)).results().map(named -> named.group(1)).filter(name -> !there.contains(name)))
+            .as("%s names no test with", page).isEmpty();
     }
 
     /** With {@code envVars} of its own quarkus:run starts the server with nothing else of the environment: no demo, no settings. */
