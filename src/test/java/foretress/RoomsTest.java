@@ -25,7 +25,8 @@ class RoomsTest {
 
     /** From the top down: a room may import what stands below it. */
     private static final List<String> ROOMS =
-        List.of("start", "demo", "api", "rights", "owner", "day", "consultation", "card", "closing", "decision",
+        List.of("start", "demo", "api", "retention", "rights", "owner", "day", "consultation", "card", "closing",
+            "decision",
             "note", "bench", "alternative", "told", "skintest", "intake", "consent", "invitation", "visit", "backup",
             "seal",
             "post", "ledger", "vault", "salon",

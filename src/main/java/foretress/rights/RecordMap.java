@@ -13,15 +13,23 @@ import java.util.Optional;
 
 /**
  * Where the store keeps anything about a person: every table with its path to the person, every column with how it is read, and what
- * is left out with the reason. It stands in record-map.json; a table or column that is in neither list fails a test.
+ * is left out with the reason; and how each is erased. It stands in record-map.json; a table or column that is in neither list fails a
+ * test, and so does a table that does not say what erasing does to it.
  *
  * @param leftOut reason by table
+ * @param rows by table, which of its rows go when a person is erased: an SQL condition in which {@code :who} stands for the ids of
+ *        all records of the person
+ * @param stays by table, why erasing a person takes none of its rows
  */
-record RecordMap(List<Kept> kept, Map<String, String> leftOut) {
+public record RecordMap(List<Kept> kept, Map<String, String> leftOut, Map<String, String> rows,
+    Map<String, String> stays) {
     private static final String AT = "/foretress/rights/record-map.json";
+    private static final String STAYS = "stays: ";
 
-    RecordMap {
+    public RecordMap {
         kept = List.copyOf(kept);
+        rows = Map.copyOf(rows);
+        stays = Map.copyOf(stays);
     }
 
     /**
@@ -80,7 +88,7 @@ record RecordMap(List<Kept> kept, Map<String, String> leftOut) {
         return kept.stream().filter(one -> one.table().equals(table)).findFirst().orElseThrow();
     }
 
-    static RecordMap read() {
+    public static RecordMap read() {
         try (InputStream in = RecordMap.class.getResourceAsStream(AT)) {
             return of(new ObjectMapper().readTree(in));
         } catch (IOException e) {
@@ -92,8 +100,24 @@ record RecordMap(List<Kept> kept, Map<String, String> leftOut) {
         List<Kept> kept = new ArrayList<>();
         map.get("kept").properties().forEach(one -> kept.add(kept(one.getKey(), one.getValue())));
         Map<String, String> leftOut = new LinkedHashMap<>();
-        map.get("leftOut").properties().forEach(one -> leftOut.put(one.getKey(), one.getValue().asText()));
-        return new RecordMap(kept, leftOut);
+        map.get("leftOut").properties()
+            .forEach(one -> leftOut.put(one.getKey(), one.getValue().get("why").asText()));
+        Map<String, String> rows = new LinkedHashMap<>();
+        Map<String, String> stays = new LinkedHashMap<>();
+        for (String list : List.of("kept", "leftOut")) {
+            map.get(list).properties().forEach(one -> erasing(one.getKey(), one.getValue(), rows, stays));
+        }
+        return new RecordMap(kept, leftOut, rows, stays);
+    }
+
+    /** A table that says nothing of erasing stands in neither. */
+    private static void erasing(String table, JsonNode said, Map<String, String> rows, Map<String, String> stays) {
+        String erase = said.path("erase").asText();
+        if (erase.equals("rows")) {
+            rows.put(table, said.get("path").asText());
+        } else if (erase.startsWith(STAYS)) {
+            stays.put(table, erase.substring(STAYS.length()));
+        }
     }
 
     private static Kept kept(String table, JsonNode said) {

@@ -11,6 +11,18 @@ public interface RequestWords {
     @Message
     String ask_text();
     @Message
+    String erase();
+    @Message
+    String erase_backups();
+    @Message
+    String erase_complaint_open();
+    @Message
+    String erase_text();
+    @Message
+    String erase_title(String client);
+    @Message
+    String erase_visit_ahead();
+    @Message
     String export();
     @Message
     String export_title(String client);

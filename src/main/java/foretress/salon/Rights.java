@@ -185,6 +185,10 @@ public final class Rights {
         anybody("GET /verify"),
         anybody("POST /verify"),
 
+        // retention
+        staff("GET /clients/{id}/erase", OWNER),
+        staff("POST /clients/{id}/erase", OWNER),
+
         // rights
         guest("GET /answers/rights"),
         guest("POST /answers/rights"),

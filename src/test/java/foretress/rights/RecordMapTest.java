@@ -66,6 +66,20 @@ class RecordMapTest {
     }
 
     @Test
+    @DisplayName("every table says what erasing a person does to it; what names a client or a visit never stays")
+    void everyTableHasItsPathToErasure() {
+        Set<String> said = new TreeSet<>(MAP.rows().keySet());
+        said.addAll(MAP.stays().keySet());
+        assertThat(said).isEqualTo(STORE.keySet());
+        assertThat(MAP.rows().keySet()).doesNotContainAnyElementsOf(MAP.stays().keySet())
+            .containsAll(MAP.kept().stream().map(RecordMap.Kept::table).toList());
+        assertThat(MAP.stays().keySet()).noneMatch(table -> STORE.get(table).containsKey("client_id")
+            || STORE.get(table).containsKey("visit_id"));
+        assertThat(MAP.stays().values()).allSatisfy(why -> assertThat(why).hasSizeGreaterThan(5));
+        assertThat(MAP.rows().values()).allSatisfy(path -> assertThat(path).contains(":who"));
+    }
+
+    @Test
     @DisplayName("a table that names a client or a visit is never left out as if it were about nobody, but for keys and search")
     void noTableWithAPathIsLeftOut() {
         assertThat(STORE.entrySet().stream()
