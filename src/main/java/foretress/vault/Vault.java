@@ -112,7 +112,7 @@ public class Vault {
         }
     }
 
-    /** From now on nothing sealed for this client opens, here or in any later backup. */
+    /** From now on nothing sealed for this client opens, here or in any later backup; one made before holds the key too. */
     public void forget(UUID clientId) {
         ClientKey.deleteById(clientId);
     }
