@@ -3,11 +3,13 @@ package foretress.retention;
 import foretress.ledger.Ledger;
 import foretress.rights.RequestWords;
 import foretress.salon.ProveAgain;
+import foretress.salon.Salon;
 import foretress.salon.Who;
 import foretress.visit.Client;
 import foretress.visit.Clients;
 import foretress.web.Form;
 import foretress.web.FormAgain;
+import foretress.web.Language;
 import foretress.web.Mistakes;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -29,7 +31,7 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/clients/{id}/erase")
 public class ErasePages {
     @CheckedTemplate(basePath = "retention", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-    record ErasePage(String id, String client, Optional<String> against, Mistakes mistakes)
+    record ErasePage(String id, String client, String until, Optional<String> against, Mistakes mistakes)
         implements TemplateInstance {}
 
     private final Clients clients;
@@ -38,14 +40,17 @@ public class ErasePages {
     private final RequestWords say;
     private final Ledger ledger;
     private final Who who;
+    private final Language language;
 
-    ErasePages(Clients clients, Erasing erasing, ProveAgain proveAgain, RequestWords say, Ledger ledger, Who who) {
+    ErasePages(Clients clients, Erasing erasing, ProveAgain proveAgain, RequestWords say, Ledger ledger, Who who,
+        Language language) {
         this.clients = clients;
         this.erasing = erasing;
         this.proveAgain = proveAgain;
         this.say = say;
         this.ledger = ledger;
         this.who = who;
+        this.language = language;
     }
 
     @GET
@@ -78,8 +83,13 @@ public class ErasePages {
     }
 
     private TemplateInstance page(Client client, Mistakes mistakes) {
-        return new ErasePage(client.id.toString(), client.fullName(), erasing.against(client.id).map(this::said),
+        return new ErasePage(client.id.toString(), client.fullName(), until(client),
+            erasing.against(client.id).map(this::said),
             mistakes);
+    }
+
+    private String until(Client client) {
+        return say.erase_until(Salon.the().dates(language.getTag()).full(erasing.keptUntil(client)));
     }
 
     private String said(Erasing.Against against) {

@@ -1,9 +1,13 @@
 package foretress.retention;
 
+import foretress.assessment.Policy;
 import foretress.ledger.Ledger;
 import foretress.rights.RecordMap;
+import foretress.salon.Policies;
+import foretress.salon.Salon;
 import foretress.visit.Client;
 import foretress.visit.Clients;
+import foretress.visit.State;
 import foretress.visit.Visit;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.inject.Singleton;
@@ -11,7 +15,9 @@ import jakarta.persistence.LockModeType;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,13 +38,15 @@ class Erasing {
     }
 
     private final Clients clients;
+    private final Policies policies;
     private final Ledger ledger;
     private final DataSource store;
     private final Clock clock;
     private final RecordMap map = RecordMap.read();
 
-    Erasing(Clients clients, Ledger ledger, DataSource store, Clock clock) {
+    Erasing(Clients clients, Policies policies, Ledger ledger, DataSource store, Clock clock) {
         this.clients = clients;
+        this.policies = policies;
         this.ledger = ledger;
         this.store = store;
         this.clock = clock;
@@ -55,6 +63,16 @@ class Erasing {
             .createNativeQuery("select id from complaint where answered_at is null and client_id in (:who)", UUID.class)
             .setParameter("who", who).setMaxResults(1).getResultList().isEmpty();
         return open ? Optional.of(Against.COMPLAINT_OPEN) : Optional.empty();
+    }
+
+    /** The first day on which the notice no longer promises to keep what is on file; a visit called off counts for nothing. */
+    LocalDate keptUntil(Client client) {
+        Policy policy = policies.effective();
+        LocalDate last = Visit.<Visit>list("client.id in ?1", clients.everyId(client.id)).stream()
+            .filter(visit -> visit.state != State.CANCELLED).map(visit -> visit.startsThere().toLocalDate())
+            .max(Comparator.naturalOrder())
+            .orElse(LocalDate.ofInstant(client.createdAt, Salon.the().zoneId()));
+        return new PromisedYears(policy.retentionYears(), policy.minorRetentionAge()).until(last, client.birthDate());
     }
 
     /**

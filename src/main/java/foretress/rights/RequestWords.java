@@ -21,6 +21,8 @@ public interface RequestWords {
     @Message
     String erase_title(String client);
     @Message
+    String erase_until(String day);
+    @Message
     String erase_visit_ahead();
     @Message
     String export();

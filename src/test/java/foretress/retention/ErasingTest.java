@@ -64,6 +64,11 @@ class ErasingTest {
         return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).client.id);
     }
 
+    /** The year that the notice names, six after the last visit. */
+    private int years(UUID visit) {
+        return QuarkusTransaction.requiringNew().call(() -> Visit.<Visit>findById(visit).startsThere().getYear() + 6);
+    }
+
     private void over(UUID visit) {
         make.is(visit, State.DECIDED);
         make.is(visit, State.CLOSED);
@@ -211,6 +216,7 @@ class ErasingTest {
         salon.as("sanna").open(at).expect(403);
         Walker edda = salon.as("edda").open("/desk/clients/" + client(visit)).expect(200);
         edda.open(edda.only("a[href$=/erase]").attr("href")).expect(200);
+        assertThat(edda.text()).contains("By the notice it is kept until").contains(String.valueOf(years(visit)));
         assertThat(edda.send(Map.of("password", "not it")).expect(422).text()).contains("That is not your password.");
         assertThat(edda.send(Map.of("password", OpenSalon.PASSWORD)).expect(200).at()).isEqualTo("/desk");
         edda.open(at).expect(404);
