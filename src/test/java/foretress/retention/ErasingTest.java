@@ -163,7 +163,7 @@ class ErasingTest {
     }
 
     @Test
-    @DisplayName("what was sealed for her opens no more, not even where it is put back; the next key is another one")
+    @DisplayName("what was sealed for her opens no more")
     void theKeyIsGone() {
         UUID visit = make.visit(LocalDate.of(1965, 3, 4));
         UUID her = client(visit);
