@@ -7,8 +7,12 @@ import foretress.salon.Who;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -22,6 +26,7 @@ import java.util.Optional;
 @Path("/owner")
 public class BreachPages {
     private static final int SHOWN = 200;
+    private static final String LIST = "/owner/breach", TABLE = "/owner/breach.csv";
 
     /** @param client blank for what is about nobody, or no longer on file */
     record Line(String actor, String client, long times, String first, String last) {}
@@ -39,14 +44,17 @@ public class BreachPages {
     private final TrailWords say;
     private final Ledger ledger;
     private final Who who;
+    private final ExportProof proof;
 
-    BreachPages(AuditTrail trail, TrailNames names, OwnerTrail shown, TrailWords say, Ledger ledger, Who who) {
+    BreachPages(AuditTrail trail, TrailNames names, OwnerTrail shown, TrailWords say, Ledger ledger, Who who,
+        ExportProof proof) {
         this.trail = trail;
         this.names = names;
         this.shown = shown;
         this.say = say;
         this.ledger = ledger;
         this.who = who;
+        this.proof = proof;
     }
 
     @GET
@@ -58,12 +66,24 @@ public class BreachPages {
         List<AuditTrail.Touched> all = touched.orElse(List.of());
         return new BreachPage(shown.asked(query), touched.isPresent(), sums(all),
             all.stream().limit(SHOWN).map(one -> line(one, zone)).toList(), Math.max(0, all.size() - SHOWN),
-            shown.address("/owner/breach.csv", query));
+            shown.address(TABLE, query));
     }
 
     @GET
     @Path("breach.csv")
-    public Response table(@BeanParam TrailQuery query) {
+    public TemplateInstance askTable(@BeanParam TrailQuery query) {
+        return ExportProof.ask(shown.address(TABLE, query), shown.address(LIST, query));
+    }
+
+    @POST
+    @Path("breach.csv")
+    @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+    public Response table(@BeanParam TrailQuery query, MultivaluedMap<String, String> posted) {
+        return proof.refusal(shown.address(TABLE, query), shown.address(LIST, query), posted)
+            .orElseGet(() -> table(query));
+    }
+
+    private Response table(TrailQuery query) {
         ZoneId zone = Salon.the().zoneId();
         ledger.note(who.staff().id.toString(), "breach list exported", "");
         List<AuditTrail.Touched> all = touched(query, zone).orElse(List.of());

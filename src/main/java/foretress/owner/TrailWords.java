@@ -55,6 +55,20 @@ public interface TrailWords {
     @Message
     String breach_who_text();
     @Message
+    String export_back();
+    @Message
+    String export_lead();
+    @Message
+    String export_password();
+    @Message
+    String export_password_wait(long seconds);
+    @Message
+    String export_password_wrong();
+    @Message
+    String export_save();
+    @Message
+    String export_title();
+    @Message
     String csv();
     @Message
     String json();

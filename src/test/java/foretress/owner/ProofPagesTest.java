@@ -11,7 +11,6 @@ import foretress.visit.VisitMaker;
 import io.quarkus.mailer.Mail;
 import io.quarkus.mailer.MockMailbox;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.sql.Connection;
@@ -27,6 +26,8 @@ import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
 @DisplayName("D14, D15, C13: the owner keeps slips of the trail, checks old ones, searches and saves it, and lists what was touched")
@@ -58,8 +59,22 @@ class ProofPagesTest {
         }
     }
 
+    /** The file, once the password was given. */
     private Response got(Walker owner, String path) {
-        return RestAssured.given().cookies(owner.cookies()).get(path);
+        return owner.open(path).send("main form", Map.of("password", OpenSalon.PASSWORD)).response();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = { "/owner/trail.csv", "/owner/trail.json", "/owner/breach.csv?from=2026-01-01&until=2026-01-02" })
+    @DisplayName("B15: no file of the trail leaves the house for somebody who only sits at the owner's screen")
+    void noFileWithoutThePassword(String path) {
+        Walker owner = salon.as("edda");
+        assertThat(owner.open(path).expect(200).page().select("input[type=password]")).hasSize(1);
+        owner.send("main form", Map.of("password", "not the password at all")).expect(422);
+        assertThat(owner.response().header("Content-Disposition")).isNull();
+        assertThat(owner.text()).contains("That is not your password. Nothing was saved.");
+        assertThat(owner.page().selectFirst("main form").attr("action")).isEqualTo(path);
     }
 
     @Test
