@@ -3,7 +3,6 @@ package foretress.invitation;
 import foretress.running.Asked;
 import foretress.running.Stored;
 import foretress.salon.Policies;
-import foretress.visit.State;
 import foretress.visit.Visit;
 import jakarta.enterprise.inject.spi.CDI;
 import jakarta.persistence.Column;
@@ -102,13 +101,9 @@ public class Invitation extends Stored {
         return !handed && !visit.state.isAhead();
     }
 
-    /** Afterwards as long as what was signed is kept: so long can consent be taken back. Of a visit that was called off, so long as a browser stays in. */
+    /** Afterwards as long as what was signed is kept: so long can consent be taken back. */
     Instant until() {
-        if (!isAfterwards()) {
-            return expiresAt;
-        }
-        return visit.state == State.CANCELLED ? expiresAt.plus(AFTERWARDS)
-            : visit.startsThere().plusYears(keptYears()).toInstant();
+        return isAfterwards() ? visit.startsThere().plusYears(keptYears()).toInstant() : expiresAt;
     }
 
     /** Until when a browser stays in that was let in by it; one let in late stays for a day. */

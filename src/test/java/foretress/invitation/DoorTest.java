@@ -6,7 +6,6 @@ import static org.hamcrest.Matchers.notNullValue;
 import foretress.MovedClock;
 import foretress.Walker;
 import foretress.salon.OpenSalon;
-import foretress.visit.State;
 import foretress.visit.Visit;
 import foretress.visit.VisitMaker;
 import foretress.web.RateLimiter;
@@ -97,16 +96,6 @@ class DoorTest {
         String page = new Walker().open(link).expect(200).page().html();
         assertThat(page).doesNotContain("Ottilie", "Brandt", "Petra", "1990", "olour with").contains("Español",
             "Alder &amp; Wren");
-    }
-
-    @Test
-    @DisplayName("the link of a visit that was called off opens for some weeks, to say so, and then no more")
-    void theLinkOfACalledOffVisitEnds() {
-        make.is(visit, State.CANCELLED);
-        clock.move(Duration.ofDays(60));
-        atTheDoor();
-        clock.move(Duration.ofDays(365));
-        new Walker().open(link).expect(404);
     }
 
     @Test
